@@ -43,9 +43,19 @@ type Answer struct {
 	Spoken    string     `json:"spoken,omitempty"`
 	Conflicts []Conflict `json:"-"` // because, with the sums that show each
 	Facts     []Fact     `json:"-"` // what words need beyond the fields above: see facts.go
+	To        Reply      `json:"-"` // what it replies to
 	Metric    bool       `json:"-"` // lengths are shown in millimeters
 	Tape      exact.Rat  `json:"-"` // smallest mark worked to, inches
 	Replaced  []Replaced `json:"-"` // what this line put in the place of what stood
+}
+
+// Reply says what an answer replies to, so that words and pictures can lead with it.
+type Reply struct {
+	Kind       string      // "state", "what if", "why", "why not", "check", "ask", "teach", "tolerance", "command"
+	Topic      string      // of an ask or a why: "layout", "cuts", "shopping", …; of a command: its name
+	Name       *Name       // the quantity asked after
+	Statements []Statement // what was tried, claimed or said
+	Full       bool        // the whole derivation was asked for
 }
 
 // Question is what is asked back. At is the place in the line, in runes from 0; nil where there is none.

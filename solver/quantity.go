@@ -73,7 +73,14 @@ const (
 	FloorFalls Quantity = "floor falls"    // floor falls 1/8 in per 12 in
 	PostLeans  Quantity = "post leans"     // left post leans 3/8 in right in 48 in
 	Units      Quantity = "units"          // units = metric
-	Goal       Quantity = "goal"           // a bare goal: equal bays, even gaps, same length, cheapest, least waste
+	Goal       Quantity = "goal"           // a bare goal: equal bays, even gaps, same length, cheapest, smallest gap, …
+	Short      Quantity = "short"          // short bay 1 rail 3 = 1/4 in: a piece that came out too short
+
+	// The names below are only claimed, never set: check cut bay 1 = 66-1/8 in.
+	CutOf   Quantity = "cut"    // cut bay 1; cut post; cut stiffener
+	MarksOf Quantity = "marks"  // a list of bracket holes from the floor
+	Boards  Quantity = "boards" // boards 2x6 144 in = 10
+	CostOf  Quantity = "cost"
 )
 
 // Kind says what values a quantity takes.

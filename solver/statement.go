@@ -117,9 +117,21 @@ func (n Name) bare() string {
 			s += " " + n.At
 		}
 		return s
+	case Short, CutOf:
+		s := q
+		if n.Bay > 0 {
+			s += " bay " + strconv.Itoa(n.Bay)
+		}
+		if n.Rail > 0 {
+			s += " rail " + strconv.Itoa(n.Rail)
+		}
+		if n.Item != "" {
+			s += " " + n.Item
+		}
+		return s
 	case FixedRail:
 		return "fixed rail " + strconv.Itoa(n.Rail) + " top"
-	case Price, Have, Extra:
+	case Price, Have, Extra, Boards:
 		s := q + " " + n.Item
 		if n.Long != nil {
 			s += " " + n.Long.String()
