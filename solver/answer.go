@@ -91,6 +91,9 @@ type Up struct {
 	Clearance    exact.Rat   `json:"-"`                        // bracket clearance
 	Ear          exact.Rat   `json:"-"`                        // bracket ear
 	Reach        exact.Rat   `json:"-"`                        // bracket reach
+
+	RailThickness    exact.Rat `json:"-"` // measured across the wall; 0 where the size is not known
+	BracketThickness exact.Rat `json:"-"` // of one bracket
 }
 
 // Along is a layout along the wall. Places are measured from the left end post's inner face.
@@ -105,7 +108,23 @@ type Along struct {
 	Bays          []Stretch  `json:"bays"`
 	StiffenerSize string     `json:"stiffener size,omitempty"`
 	StiffenerFace exact.Rat  `json:"-"`
+
+	StiffenerThickness exact.Rat `json:"-"` // across the wall; 0 where the size is not known
+	PostDepth          exact.Rat `json:"-"` // of an added post, across the wall; 0 where not known
+	EndPostDepth       exact.Rat `json:"-"`
+	Base               *PostBase `json:"-"` // what is known of the added posts' bases; nil: nothing
 }
+
+// PostBase is a post base in plan. Lengths are inches, 0 where not known.
+type PostBase struct {
+	Long, Wide exact.Rat // of its plate, along the wall and across it
+	Holes      []Hole    // anchor holes; none: they are marked through the base itself
+	Anchor     exact.Rat // diameter of an anchor
+	Deep       exact.Rat // depth of its hole, from the top of the concrete
+}
+
+// Hole is the center of one anchor, from the post's center: right along the wall, and away from the viewer.
+type Hole struct{ Right, Back exact.Rat }
 
 // Place is where an added post's near (left) face is.
 type Place struct {
@@ -212,6 +231,36 @@ type Conflict struct {
 	About  string // "up", "along" or "both"
 	Work   []Work // ends in a comparison that is false
 	Proven bool   // the independent checker accepted its certificates
+	Clash  *Clash // what a picture of it shows; nil: pictures go by the work alone
+}
+
+// ClashKind says what stands against what.
+type ClashKind string
+
+// The kinds of clash that have a picture of their own.
+const (
+	BracketsMeet  ClashKind = "brackets meet"  // Need: bracket clearance, Has: the gap
+	EarMeetsFloor ClashKind = "ear at floor"   // Need: bracket ear, Has: the bottom gap
+	EarPastPost   ClashKind = "ear past post"  // Need: wall height and ear, Has: post height
+	OverHeight    ClashKind = "over height"    // Need: what rails and gaps take, Has: the wall height
+	UnderHeight   ClashKind = "under height"   // Need: the wall height, Has: the most that rails and gaps fill
+	OverSpan      ClashKind = "over span"      // Need: what bays, openings and posts take, Has: the span
+	UnderSpan     ClashKind = "under span"     // Need: the span, Has: the most that bays, openings and posts fill
+	BayOverBoard  ClashKind = "bay over board" // Need: the bay (or the rail in it), Has: the longest board
+	OpeningNarrow ClashKind = "opening narrow" // Need: the least opening, Has: what is left for it
+	GapWide       ClashKind = "gap wide"       // Need: the gap, Has: what it must stay under or at
+)
+
+// Clash is what the picture of a conflict needs, inches: how much room is needed and how much there is, Need > Has.
+// (Need = Has where a strict limit is only touched.) The rest is what stands as tried, as far as it is known.
+type Clash struct {
+	Kind      ClashKind
+	Need, Has exact.Rat
+	Rails     int
+	Face      exact.Rat // of a rail
+	Gap       exact.Rat
+	BottomGap exact.Rat
+	Ear       exact.Rat
 }
 
 // Work is one line of arithmetic, true by itself (or false, as the last line of a conflict).
