@@ -64,6 +64,8 @@ type Question struct {
 	Text    string   `json:"text"`
 	Choices []string `json:"choices,omitempty"` // normal forms
 	Example string   `json:"-"`                 // a line that works
+	Key     string   `json:"-"`                 // which question it is, where explain writes Text
+	Facts   []Fact   `json:"-"`                 // its figures
 }
 
 // Replaced tells which statement took the place of which.
@@ -337,8 +339,12 @@ type Cost struct {
 
 // StepOf is one step in the order of work.
 type StepOf struct {
-	Do      string `json:"do"`
-	Caution string `json:"caution,omitempty"`
+	Do      string `json:"do"`                // written by explain from Key and Facts
+	Caution string `json:"caution,omitempty"` // written by explain from Warn
+	Key     string `json:"-"`                 // which step it is
+	Facts   []Fact `json:"-"`                 // its figures for this very wall
+	Warn    string `json:"-"`                 // the key of its caution
+	Work    []Work `json:"-"`                 // its sums
 }
 
 // Caution is a warning that a person must see.
@@ -346,6 +352,7 @@ type Caution struct {
 	Text   string `json:"text"`
 	Source string `json:"source"`
 	Key    string `json:"-"` // which caution it is, for words and pictures
+	Facts  []Fact `json:"-"` // its figures, where explain writes Text
 }
 
 // PostMark is what to pencil on one post, from the floor at that post, bottom rail first.
