@@ -5,11 +5,9 @@
 package exact
 
 import (
-	"encoding/json"
-	"fmt"
+	"cmp"
 	"math/big"
 	"math/bits"
-	"strings"
 )
 
 // Rat is an exact rational number. The zero value is 0. A Rat never changes: every operation returns a new one.
@@ -37,7 +35,7 @@ func New(num, den int64) Rat {
 }
 
 // Int returns n as a rational.
-func Int(n int) Rat { return Rat{num: int64(n), den: 1} }
+func Int(n int) Rat { return New(int64(n), 1) }
 
 // FromBig returns r, in the small form where it fits. It keeps no reference to r.
 func FromBig(r *big.Rat) Rat {
@@ -48,27 +46,6 @@ func FromBig(r *big.Rat) Rat {
 		}
 	}
 	return Rat{big: new(big.Rat).Set(r)}
-}
-
-// Parse reads "5", "-17/2" or "2.37".
-func Parse(s string) (Rat, error) {
-	if strings.ContainsAny(s, "eEpPxX_ ") {
-		return Rat{}, fmt.Errorf("exact: %q is no rational number", s)
-	}
-	r, ok := new(big.Rat).SetString(s)
-	if !ok {
-		return Rat{}, fmt.Errorf("exact: %q is no rational number", s)
-	}
-	return FromBig(r), nil
-}
-
-// Must is Parse for figures written in code and tables. It panics when s is no number.
-func Must(s string) Rat {
-	r, err := Parse(s)
-	if err != nil {
-		panic(err)
-	}
-	return r
 }
 
 const minInt = -1 << 63
@@ -91,20 +68,33 @@ func (a Rat) Big() *big.Rat {
 // Add returns a + b.
 func (a Rat) Add(b Rat) Rat {
 	if a.big == nil && b.big == nil {
-		if a.d() == b.d() {
+		if a.den <= 1 && b.den <= 1 {
 			if s, ok := add(a.num, b.num); ok {
-				return New(s, a.d())
+				return Rat{num: s, den: 1}
 			}
-		}
-		x, ok1 := mul(a.num, b.d())
-		y, ok2 := mul(b.num, a.d())
-		s, ok3 := add(x, y)
-		d, ok4 := mul(a.d(), b.d())
-		if ok1 && ok2 && ok3 && ok4 {
-			return New(s, d)
+		} else if s, ok := addSmall(a.num, a.d(), b.num, b.d()); ok {
+			return s
 		}
 	}
 	return FromBig(new(big.Rat).Add(a.Big(), b.Big()))
+}
+
+// addSmall adds two fractions in lowest terms; taking the common part of the denominators out first keeps the
+// intermediate numbers small (Knuth, The Art of Computer Programming, vol. 2, 4.5.1).
+func addSmall(n1, d1, n2, d2 int64) (Rat, bool) {
+	g := gcd(d1, d2)
+	x, ok1 := mul(n1, d2/g)
+	y, ok2 := mul(n2, d1/g)
+	s, ok3 := add(x, y)
+	if !ok1 || !ok2 || !ok3 {
+		return Rat{}, false
+	}
+	h := int64(1)
+	if g > 1 {
+		h = gcd(abs(s), g)
+	}
+	d, ok := mul(d1/g, d2/h)
+	return Rat{num: s / h, den: d}, ok
 }
 
 // Sub returns a - b.
@@ -113,13 +103,38 @@ func (a Rat) Sub(b Rat) Rat { return a.Add(b.Neg()) }
 // Mul returns a × b.
 func (a Rat) Mul(b Rat) Rat {
 	if a.big == nil && b.big == nil {
-		n, ok1 := mul(a.num, b.num)
-		d, ok2 := mul(a.d(), b.d())
-		if ok1 && ok2 {
-			return New(n, d)
+		if a.den <= 1 && b.den <= 1 {
+			if n, ok := mul(a.num, b.num); ok {
+				return Rat{num: n, den: 1}
+			}
+		} else if p, ok := mulSmall(a.num, a.d(), b.num, b.d()); ok {
+			return p
 		}
 	}
 	return FromBig(new(big.Rat).Mul(a.Big(), b.Big()))
+}
+
+// mulSmall multiplies two fractions in lowest terms, cancelling crosswise first.
+func mulSmall(n1, d1, n2, d2 int64) (Rat, bool) {
+	if n1 == 0 || n2 == 0 {
+		return Rat{}, true
+	}
+	g, h := gcd(abs(n1), d2), gcd(abs(n2), d1)
+	n, ok1 := mul(n1/g, n2/h)
+	d, ok2 := mul(d1/h, d2/g)
+	return Rat{num: n, den: d}, ok1 && ok2
+}
+
+// plusProduct returns a + b × c, in one step where all three are whole.
+func (a Rat) plusProduct(b, c Rat) Rat {
+	if a.den <= 1 && b.den <= 1 && c.den <= 1 && a.big == nil && b.big == nil && c.big == nil {
+		if p, ok := mul(b.num, c.num); ok {
+			if s, ok := add(a.num, p); ok {
+				return Rat{num: s, den: 1}
+			}
+		}
+	}
+	return a.Add(b.Mul(c))
 }
 
 // Div returns a / b. It panics when b is 0.
@@ -141,10 +156,7 @@ func (a Rat) Neg() Rat {
 	if a.big != nil {
 		return FromBig(new(big.Rat).Neg(a.big))
 	}
-	if a.num == minInt {
-		return FromBig(new(big.Rat).Neg(a.Big()))
-	}
-	return Rat{num: -a.num, den: a.d()}
+	return Rat{num: -a.num, den: a.den}
 }
 
 // Abs returns the distance of a from 0.
@@ -173,27 +185,28 @@ func (a Rat) Sign() int {
 func (a Rat) Cmp(b Rat) int {
 	if a.big == nil && b.big == nil {
 		if a.d() == b.d() {
-			switch {
-			case a.num < b.num:
-				return -1
-			case a.num > b.num:
-				return 1
-			}
-			return 0
+			return cmp.Compare(a.num, b.num)
 		}
-		x, ok1 := mul(a.num, b.d())
-		y, ok2 := mul(b.num, a.d())
-		if ok1 && ok2 {
-			switch {
-			case x < y:
-				return -1
-			case x > y:
-				return 1
-			}
-			return 0
-		}
+		return cmpSmall(a.num, a.d(), b.num, b.d())
 	}
 	return a.Big().Cmp(b.Big())
+}
+
+// cmpSmall compares n1/d1 with n2/d2 by cross products of 128 bits, which cannot overflow.
+func cmpSmall(n1, d1, n2, d2 int64) int {
+	if (n1 < 0) != (n2 < 0) || n1 == 0 || n2 == 0 {
+		return cmp.Compare(n1, n2)
+	}
+	h1, l1 := bits.Mul64(uint64(abs(n1)), uint64(d2))
+	h2, l2 := bits.Mul64(uint64(abs(n2)), uint64(d1))
+	c := cmp.Compare(h1, h2)
+	if c == 0 {
+		c = cmp.Compare(l1, l2)
+	}
+	if n1 < 0 {
+		return -c
+	}
+	return c
 }
 
 // Eq reports whether a and b are the same number. Never compare two Rat with ==.
@@ -229,10 +242,10 @@ func (a Rat) Ceil() Rat { return a.Neg().Floor().Neg() }
 
 // Int64 returns a as an integer; ok is false when a is not whole or does not fit.
 func (a Rat) Int64() (n int64, ok bool) {
-	if a.big != nil || a.d() != 1 {
-		return 0, false
+	if a.big != nil {
+		return a.big.Num().Int64(), a.big.IsInt() && a.big.Num().IsInt64()
 	}
-	return a.num, true
+	return a.num, a.den <= 1
 }
 
 // Frac returns numerator and denominator in lowest terms, the denominator positive.
@@ -245,31 +258,6 @@ func (a Rat) Frac() (num, den *big.Int) {
 func (a Rat) Float() float64 {
 	f, _ := a.Big().Float64()
 	return f
-}
-
-// String returns "5" or "-17/2".
-func (a Rat) String() string {
-	if a.big == nil {
-		if a.d() == 1 {
-			return fmt.Sprint(a.num)
-		}
-		return fmt.Sprintf("%d/%d", a.num, a.d())
-	}
-	return a.big.RatString()
-}
-
-// MarshalJSON writes the number as a string, "17/2".
-func (a Rat) MarshalJSON() ([]byte, error) { return json.Marshal(a.String()) }
-
-// UnmarshalJSON reads what MarshalJSON wrote.
-func (a *Rat) UnmarshalJSON(b []byte) error {
-	var s string
-	if err := json.Unmarshal(b, &s); err != nil {
-		return err
-	}
-	r, err := Parse(s)
-	*a = r
-	return err
 }
 
 // Min returns the lesser of a and b.
@@ -295,7 +283,11 @@ func abs(a int64) int64 {
 	return a
 }
 
+// gcd returns the greatest common divisor of two numbers that are not negative.
 func gcd(a, b int64) int64 {
+	if a == 1 || b == 1 {
+		return 1
+	}
 	for b != 0 {
 		a, b = b, a%b
 	}
