@@ -16,7 +16,7 @@ type Name struct {
 	Opening  int
 	Rail     int
 	Post     int
-	At       string // "bottom" or "top" of a measurement; "left" or "right" of an end post that leans
+	At       string // "bottom" or "top" of a measurement, "opening" for the opening where only one is; "left" or "right" of an end post that leans
 	Item     string // "2x6", "rails", "bracket", "post base": what is sold, had or wanted extra; stock of one size
 	Long     *Value // length of that item, where it has one
 	Box      int    // pieces in a box, for screws
