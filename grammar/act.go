@@ -1,0 +1,146 @@
+// Package grammar reads what a person says into statements, questions and commands, and writes each in its
+// one normal form. What cannot be read without a guess comes back as one short question.
+//
+// It knows words, numbers, units and what a value can be meant to say. It knows no arithmetic of walls: whether
+// six rails fit is not its business, only whether six rails were said.
+package grammar
+
+import (
+	"strconv"
+	"strings"
+
+	"saywright/solver"
+)
+
+// ActKind says what a person does with a line: states, asks, tries, claims, commands.
+type ActKind string
+
+// The kinds of act. Each is the word that its normal form begins with, State and Figure excepted.
+const (
+	State        ActKind = "state"
+	Ask          ActKind = "ask"
+	WhatIf       ActKind = "what if"
+	Why          ActKind = "why"
+	WhyNot       ActKind = "why not"
+	Check        ActKind = "check"
+	Teach        ActKind = "teach"
+	Take         ActKind = "take"
+	TakeThat     ActKind = "take that"
+	Forget       ActKind = "forget"
+	ForgetAllBut ActKind = "forget all but"
+	Undo         ActKind = "undo"
+	Redo         ActKind = "redo"
+	StartOver    ActKind = "start over"
+	SetAside     ActKind = "set aside"
+	Recap        ActKind = "recap"
+	Save         ActKind = "save"
+	Open         ActKind = "open"
+	Compare      ActKind = "compare"
+	SameAs       ActKind = "same as"
+	DrawTo       ActKind = "draw to"
+	PrintTo      ActKind = "print to"
+	HelpMe       ActKind = "help"
+	Quit         ActKind = "quit"
+	Next         ActKind = "next"
+	ShowAll      ActKind = "show it all"
+	Tolerance    ActKind = "tolerance"
+	Figure       ActKind = "figure"
+)
+
+// Act is one thing that a person does with a line.
+type Act struct {
+	Kind       ActKind
+	Statements []solver.Statement // state, tolerance: one; what if, why not, check: all together; forget a limit: that limit
+	Name       *solver.Name       // the quantity asked, explained, taught or forgotten
+	Names      []solver.Name      // what "forget all but" keeps
+	Topic      string             // a table or page that is asked after: "cuts", "layout", …; "that"; "guard"
+	As         string             // "csv"
+	Words      []string           // names of saved walls; a file's name
+	N          int                // which way out
+	Figures    []solver.Value     // bare numbers that answer a teacher
+	At, End    int                // place in the line, in runes
+}
+
+// Context is what a line leans on: what was said and asked before it.
+type Context struct {
+	Metric   bool         // bare lengths are millimeters
+	Ear      bool         // the line came by ear: what sounds alike is asked back
+	Subject  *solver.Name // what was spoken of last, where that is certain
+	Choices  []string     // normal forms that an open question offers
+	Answered bool         // there is an answer to ask "why that" of
+	Tried    bool         // there is a what-if to take
+	Teaching bool         // a lesson waits for figures
+	Ways     int          // how many ways out were offered
+	Walls    []string     // names of walls
+	Saved    []string     // names of saved walls
+}
+
+// Taken is a spelling that was mended: the word as said, the word it was taken for, and its place in runes.
+type Taken struct {
+	Was, Now string
+	At       int
+}
+
+// Reading is what a line says. With Ask it is unclear, and Acts is empty.
+type Reading struct {
+	Acts  []Act
+	Taken []Taken
+	Ask   *solver.Question
+}
+
+// String returns the normal form of an act.
+func (a Act) String() string {
+	k := string(a.Kind)
+	switch a.Kind {
+	case State, Tolerance:
+		return statements(a.Statements)
+	case WhatIf, WhyNot, Check:
+		return k + " " + statements(a.Statements)
+	case Ask:
+		if a.As != "" {
+			return k + " " + a.of() + " as " + a.As
+		}
+		return k + " " + a.of()
+	case Why, Teach, SetAside:
+		return k + " " + a.of()
+	case Forget:
+		if len(a.Statements) > 0 {
+			return k + " " + statements(a.Statements)
+		}
+		return k + " " + a.of()
+	case ForgetAllBut:
+		names := make([]string, len(a.Names))
+		for i, n := range a.Names {
+			names[i] = n.String()
+		}
+		return k + " " + strings.Join(names, ", ")
+	case Take:
+		return k + " " + strconv.Itoa(a.N)
+	case Save, Open, SameAs, DrawTo, PrintTo, Compare:
+		return k + " " + strings.Join(a.Words, ", ")
+	case HelpMe:
+		return strings.TrimSpace(k + " " + a.of())
+	case Figure:
+		parts := make([]string, len(a.Figures))
+		for i, v := range a.Figures {
+			parts[i] = v.String()
+		}
+		return k + " " + strings.Join(parts, ", ")
+	}
+	return k
+}
+
+func (a Act) of() string {
+	if a.Name != nil {
+		return a.Name.String()
+	}
+	return a.Topic
+}
+
+func statements(list []solver.Statement) string {
+	parts := make([]string, len(list))
+	for i, s := range list {
+		parts[i] = s.String()
+	}
+	return strings.Join(parts, ", ")
+}

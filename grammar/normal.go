@@ -1,0 +1,416 @@
+package grammar
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// Topics of ask and why that are no quantity.
+var tables = []string{"layout", "options", "marks", "posts", "cuts", "shopping", "cost", "steps", "cautions", "drawing",
+	"spacer", "story pole", "hardware", "finish", "anchors", "shrinkage"}
+
+// goals are statements that stand by their name alone.
+var goals = []string{"equal bays", "same length", "even gaps", "smallest gap", "largest gap", "smallest opening", "largest opening",
+	"smallest bottom gap", "largest bottom gap", "lowest wall", "highest wall",
+	"fewest rails", "most rails", "fewest posts", "fewest stiffeners", "fewest bays", "cheapest", "least waste"}
+
+var plainKinds = []ActKind{TakeThat, Undo, Redo, StartOver, Recap, Quit, Next, ShowAll}
+
+// Parse reads one line of normal forms: one act, or several put apart by semicolons. It takes exactly what
+// Act.String writes, at any size: whether a value is plausible is for Read to ask.
+// The error says what was got and what was wanted.
+func Parse(normal string) ([]Act, error) {
+	var acts []Act
+	for _, part := range strings.Split(normal, ";") {
+		a, err := parseAct(strings.TrimSpace(part))
+		if err != nil {
+			return nil, err
+		}
+		acts = append(acts, a)
+	}
+	return acts, nil
+}
+
+func parseAct(s string) (Act, error) {
+	for _, k := range plainKinds {
+		if s == string(k) {
+			return Act{Kind: k}, nil
+		}
+	}
+	if rest, ok := strings.CutPrefix(s, "forget all but "); ok {
+		return parseKeep(rest)
+	}
+	for _, k := range []ActKind{WhatIf, WhyNot, Check} {
+		if rest, ok := strings.CutPrefix(s, string(k)+" "); ok {
+			list, err := parseStatements(rest)
+			return Act{Kind: k, Statements: list}, err
+		}
+	}
+	for _, k := range []ActKind{Save, Open, Compare, SameAs, DrawTo, PrintTo} {
+		if rest, ok := strings.CutPrefix(s, string(k)+" "); ok {
+			return parseWords(k, rest)
+		}
+	}
+	for _, k := range []ActKind{Ask, Why, Teach, SetAside, HelpMe, Forget} {
+		if rest, ok := strings.CutPrefix(s, string(k)+" "); ok {
+			return parseOf(k, rest)
+		}
+	}
+	if s == string(HelpMe) {
+		return Act{Kind: HelpMe}, nil
+	}
+	if rest, ok := strings.CutPrefix(s, "take "); ok {
+		n, err := strconv.Atoi(rest)
+		if err != nil || n < 1 || strconv.Itoa(n) != rest {
+			return Act{}, want("the number of a way out", rest)
+		}
+		return Act{Kind: Take, N: n}, nil
+	}
+	if rest, ok := strings.CutPrefix(s, "figure "); ok {
+		return parseFigures(rest)
+	}
+	st, err := parseStatement(s)
+	if err != nil {
+		return Act{}, err
+	}
+	if st.Name.Quantity == solver.Tolerance {
+		return Act{Kind: Tolerance, Statements: []solver.Statement{st}}, nil
+	}
+	return Act{Kind: State, Statements: []solver.Statement{st}}, nil
+}
+
+func want(what, got string) error { return fmt.Errorf("got %q, want %s", got, what) }
+
+func parseKeep(s string) (Act, error) {
+	a := Act{Kind: ForgetAllBut}
+	for _, part := range strings.Split(s, ", ") {
+		n, err := parseName(part)
+		if err != nil {
+			return Act{}, err
+		}
+		a.Names = append(a.Names, n)
+	}
+	return a, nil
+}
+
+func parseWords(k ActKind, s string) (Act, error) {
+	words := strings.Split(s, ", ")
+	for _, w := range words {
+		if strings.TrimSpace(w) == "" {
+			return Act{}, want("a name", s)
+		}
+	}
+	if k == Compare && len(words) != 2 || k != Compare && len(words) != 1 {
+		return Act{}, want("a name", s)
+	}
+	return Act{Kind: k, Words: words}, nil
+}
+
+func parseOf(k ActKind, s string) (Act, error) {
+	a := Act{Kind: k}
+	if rest, ok := strings.CutSuffix(s, " as csv"); ok && k == Ask {
+		a.As, s = "csv", rest
+	}
+	for _, t := range tables {
+		if s == t && (k == Ask || k == Why || k == HelpMe || k == Teach) {
+			a.Topic = s
+			return a, nil
+		}
+	}
+	if s == "that" && k == Why || s == "guard" && k == SetAside || k == HelpMe && isTopic(s) {
+		a.Topic = s
+		return a, nil
+	}
+	if k == SetAside {
+		return Act{}, want("guard", s)
+	}
+	if st, err := parseStatement(s); err == nil && k == Forget {
+		a.Statements = []solver.Statement{st}
+		return a, nil
+	}
+	n, err := parseName(s)
+	if err != nil {
+		return Act{}, err
+	}
+	a.Name = &n
+	return a, nil
+}
+
+func parseFigures(s string) (Act, error) {
+	a := Act{Kind: Figure}
+	for _, part := range strings.Split(s, ", ") {
+		v, err := parseAmount(part)
+		if err != nil {
+			return Act{}, err
+		}
+		a.Figures = append(a.Figures, v)
+	}
+	return a, nil
+}
+
+// parseStatements reads statements put apart by commas; a part without a relation continues the list before it.
+func parseStatements(s string) ([]solver.Statement, error) {
+	var list []solver.Statement
+	for _, part := range strings.Split(s, ", ") {
+		st, err := parseStatement(part)
+		if err == nil {
+			list = append(list, st)
+			continue
+		}
+		v, bad := parseAmount(part)
+		if bad != nil || len(list) == 0 || list[len(list)-1].Value.List == nil {
+			return nil, err
+		}
+		last := &list[len(list)-1]
+		last.Value.List = append(last.Value.List, v)
+	}
+	return list, nil
+}
+
+// ops are tried in this order: the longer sign before the shorter that it begins with.
+var ops = []solver.Op{solver.Plus, solver.Minus, solver.Times, solver.LE, solver.GE, solver.Eq, solver.LT, solver.GT, solver.Near, solver.In, solver.Each}
+
+func parseStatement(s string) (solver.Statement, error) {
+	wall, rest := cutWall(s)
+	for _, g := range goals {
+		if rest == g {
+			st := solver.Statement{Name: solver.Name{Wall: wall, Quantity: solver.Goal}, Value: solver.Value{Word: g}}
+			return st, nil
+		}
+	}
+	if f, ok := strings.CutPrefix(rest, "floor falls "); ok {
+		return parseFalls(wall, f)
+	}
+	if i := strings.Index(rest, " leans "); i > 0 {
+		return parseLeans(wall, rest[:i], rest[i+len(" leans "):])
+	}
+	at, op := -1, solver.Op("")
+	for _, o := range ops {
+		if o == solver.In && !strings.Contains(rest, "..") {
+			continue // the unit
+		}
+		if i := strings.Index(rest, " "+string(o)+" "); i > 0 && (at < 0 || i < at) {
+			at, op = i, o
+		}
+	}
+	if at < 0 {
+		return solver.Statement{}, want("a statement such as gap = 2 in", s)
+	}
+	name, err := parseName(rest[:at])
+	if err != nil {
+		return solver.Statement{}, err
+	}
+	name.Wall = wall
+	st := solver.Statement{Name: name, Op: op}
+	return st, fillValue(&st, rest[at+len(op)+2:])
+}
+
+func fillValue(st *solver.Statement, s string) (err error) {
+	if st.Op == solver.In {
+		lo, hi, ok := strings.Cut(s, "..")
+		if !ok {
+			return want("two ends, such as 2 in..3 in", s)
+		}
+		if st.Value, err = parseValue(st.Name, lo); err == nil {
+			st.Upper, err = parseValue(st.Name, hi)
+		}
+		return err
+	}
+	if st.Op == solver.Times {
+		r, err := parseRat(s)
+		st.Value = solver.Value{Num: r}
+		return err
+	}
+	if q := st.Name.Quantity; q == solver.Stock || q == solver.MarksOf {
+		for _, part := range strings.Split(s, ", ") {
+			v, err := parseAmount(part)
+			if err != nil {
+				return err
+			}
+			st.Value.List = append(st.Value.List, v)
+		}
+		return nil
+	}
+	st.Value, err = parseValue(st.Name, s)
+	return err
+}
+
+func cutWall(s string) (wall, rest string) {
+	if i := strings.Index(s, ": "); i > 0 {
+		return s[:i], s[i+2:]
+	}
+	return "", s
+}
+
+func parseFalls(wall, s string) (solver.Statement, error) {
+	by, run, ok := strings.Cut(s, " per ")
+	v, err1 := parseAmount(by)
+	u, err2 := parseAmount(run)
+	if !ok || err1 != nil || err2 != nil {
+		return solver.Statement{}, want("a fall such as 1/8 in per 12 in", s)
+	}
+	return solver.Statement{Name: solver.Name{Wall: wall, Quantity: solver.FloorFalls}, Value: v, Upper: u}, nil
+}
+
+func parseLeans(wall, post, s string) (solver.Statement, error) {
+	st := solver.Statement{Name: solver.Name{Wall: wall, Quantity: solver.PostLeans}}
+	by, run, ok := strings.Cut(s, " in ")
+	for _, side := range []string{"left", "right"} {
+		if v, found := strings.CutSuffix(by+" in", " in"); found && post == side+" post" {
+			st.Name.At, by = side, v
+		}
+	}
+	if n, err := strconv.Atoi(strings.TrimPrefix(post, "post ")); err == nil {
+		st.Name.Post = n
+	}
+	if ok && strings.Contains(run, " in ") { // "3/8 in right in 48 in": the first " in " was the unit
+		way, u, _ := strings.Cut(run, " in ")
+		by, st.Value.Word, run = by+" in", way, u
+	} else if i := strings.LastIndex(by, " "); ok && i > 0 { // "9 mm right in 1200 mm"
+		by, st.Value.Word = by[:i], by[i+1:]
+	}
+	v, err1 := parseAmount(by)
+	u, err2 := parseAmount(run)
+	way := st.Value.Word
+	if err1 != nil || err2 != nil || way != "left" && way != "right" || st.Name.At == "" && st.Name.Post == 0 {
+		return solver.Statement{}, want("a lean such as left post leans 3/8 in right in 48 in", post+" leans "+s)
+	}
+	v.Word = way
+	st.Value, st.Upper = v, u
+	return st, nil
+}
+
+func parseValue(n solver.Name, s string) (solver.Value, error) {
+	switch n.Quantity {
+	case solver.Measured, solver.FixedRail, solver.Short, solver.CutOf, solver.Tolerance:
+		return parseAmount(s)
+	case solver.Price, solver.CostOf:
+		return parseMoney(s)
+	case solver.Have, solver.Extra, solver.Boards:
+		return parseCount(s)
+	}
+	switch solver.KindOf(n.Quantity) {
+	case solver.Size:
+		if !isSize(s) {
+			return solver.Value{}, want("a lumber size such as 2x6", s)
+		}
+		return solver.Value{Word: s}, nil
+	case solver.Side:
+		if s != "left" && s != "right" && s != "middle" {
+			return solver.Value{}, want("left, right or middle", s)
+		}
+		return solver.Value{Word: s}, nil
+	case solver.Word:
+		return solver.Value{Word: s}, nil
+	case solver.Money:
+		return parseMoney(s)
+	case solver.Percent:
+		if r, ok := strings.CutSuffix(s, "%"); ok {
+			v, err := parseRat(r)
+			return solver.Value{Num: v, Unit: solver.PercentOf}, err
+		}
+		return parseCount(s)
+	}
+	return parseRelative(s)
+}
+
+// parseRelative reads an amount, or one that leans on another quantity: "2 * gap", "wall height + 2 in".
+func parseRelative(s string) (solver.Value, error) {
+	if v, err := parseAmount(s); err == nil {
+		return v, nil
+	}
+	v := solver.Value{}
+	name := s
+	if f, rest, ok := strings.Cut(s, " * "); ok {
+		r, err := parseRat(f)
+		if err != nil {
+			return v, err
+		}
+		v.Mult, name = &r, rest
+	}
+	for _, sign := range []string{" + ", " - "} {
+		if n, add, ok := strings.Cut(name, sign); ok {
+			a, err := parseAmount(add)
+			if err != nil {
+				return v, err
+			}
+			if sign == " - " {
+				a.Num = a.Num.Neg()
+			}
+			v.Num, v.Unit, name = a.Num, a.Unit, n
+		}
+	}
+	n, err := parseName(name)
+	if err != nil {
+		return v, want("a value such as 2-1/2 in", s)
+	}
+	v.Of = &n
+	return v, nil
+}
+
+func parseAmount(s string) (solver.Value, error) {
+	unit, num := solver.None, s
+	if n, ok := strings.CutSuffix(s, " in"); ok {
+		unit, num = solver.Inch, n
+	} else if n, ok := strings.CutSuffix(s, " mm"); ok {
+		unit, num = solver.Millimeter, n
+	}
+	r, err := parseRat(num)
+	if unit == solver.Millimeter {
+		r = r.Div(solver.PerInch)
+	}
+	return solver.Value{Num: r, Unit: unit}, err
+}
+
+func parseCount(s string) (solver.Value, error) {
+	r, err := parseRat(s)
+	if err == nil && (!r.IsInt() || r.Sign() < 0) {
+		err = want("a whole number", s)
+	}
+	return solver.Value{Num: r}, err
+}
+
+func parseMoney(s string) (solver.Value, error) {
+	r, err := parseRat(s)
+	return solver.Value{Num: r, Unit: solver.Currency}, err
+}
+
+// parseRat reads "5", "3/8", "2-1/2", "-1-1/2", "2.37".
+func parseRat(s string) (exact.Rat, error) {
+	if len(s) > 400 {
+		return exact.Rat{}, want("a shorter number", s[:20]+"…")
+	}
+	body, neg := strings.CutPrefix(s, "-")
+	whole, frac, mixed := strings.Cut(body, "-")
+	for _, p := range []string{whole, frac} {
+		if strings.Trim(p, "0123456789./") != "" {
+			return exact.Rat{}, want("a number", s)
+		}
+	}
+	r, err := exact.Parse(whole)
+	if err == nil && mixed {
+		var f exact.Rat
+		if f, err = exact.Parse(frac); err == nil {
+			r = r.Add(f)
+		}
+	}
+	if err != nil {
+		return exact.Rat{}, want("a number", s)
+	}
+	if neg {
+		r = r.Neg()
+	}
+	return r, nil
+}
+
+// isSize reports whether s is written as a lumber size: two whole numbers with an x.
+func isSize(s string) bool {
+	a, b, ok := strings.Cut(s, "x")
+	x, err1 := strconv.Atoi(a)
+	y, err2 := strconv.Atoi(b)
+	return ok && err1 == nil && err2 == nil && x > 0 && y > 0 && strconv.Itoa(x)+"x"+strconv.Itoa(y) == s
+}
