@@ -8,11 +8,12 @@ import (
 	"saywright/solver/exact"
 )
 
-// label is a figure beside the picture, at the height y.
+// label is a figure beside the picture, at the height y; edge: y is an upper edge, else a middle.
 type label struct {
 	y    float64
 	text string
 	hot  bool
+	edge bool
 }
 
 // sign leads from a figure back to the picture; a part that the sentence is about has an arrowhead.
@@ -34,10 +35,10 @@ func (v *view) heights() []label {
 	if up == nil {
 		return nil
 	}
-	out := []label{{w.height, v.st.size(up.WallHeight) + " wall", v.hot.about("wall height", 0)}}
+	out := []label{{w.height, v.st.size(up.WallHeight) + " wall", v.hot.about("wall height", 0), true}}
 	if v.hot.about("mark", 0) {
 		for i, m := range up.Marks {
-			out = append(out, label{m.Float(), v.st.place(m) + " mark " + strconv.Itoa(i+1), true})
+			out = append(out, label{m.Float(), v.st.place(m) + " mark " + strconv.Itoa(i+1), true, true})
 		}
 	}
 	out = append(out, v.gapLabels()...)
@@ -46,9 +47,9 @@ func (v *view) heights() []label {
 	if one := v.hotRail(); one > 0 {
 		mid = rails[one-1]
 	}
-	out = append(out, label{mid.mid(), v.st.size(up.RailFace) + " rail", v.hot.about("rail", mid.n)})
+	out = append(out, label{mid.mid(), v.st.size(up.RailFace) + " rail", v.hot.about("rail", mid.n), false})
 	if w.postTop > 0 {
-		out = append(out, label{w.postTop, v.st.size(*w.along.PostHeight) + " post", v.hot.about("post height", 0)})
+		out = append(out, label{w.postTop, v.st.size(*w.along.PostHeight) + " post", v.hot.about("post height", 0), true})
 	}
 	return out
 }
@@ -67,14 +68,14 @@ func (v *view) gapLabels() []label {
 	bottom := v.w.stack[0]
 	var out []label
 	if bottom.says.Sign() > 0 {
-		out = append(out, label{bottom.mid(), v.st.size(bottom.says) + " under", v.hot.about("bottom gap", 0)})
+		out = append(out, label{bottom.mid(), v.st.size(bottom.says) + " under", v.hot.about("bottom gap", 0), false})
 	}
 	gaps := v.w.of(v.w.stack, "gap")
 	if len(gaps) > 0 && v.w.evenGaps() {
 		gaps = gaps[len(gaps)/2 : len(gaps)/2+1]
 	}
 	for _, g := range gaps {
-		out = append(out, label{g.mid(), v.st.size(g.says) + " gap", v.hot.about("gap", g.n)})
+		out = append(out, label{g.mid(), v.st.size(g.says) + " gap", v.hot.about("gap", g.n), false})
 	}
 	return out
 }
@@ -96,8 +97,7 @@ func (v *view) sideLabels() { v.side = v.heights() }
 func (v *view) placeSide() map[int]label {
 	taken := make(map[int]label)
 	for _, l := range v.side {
-		row := min(int(math.Floor((v.top-l.y)/v.row.Float()+1e-9)), v.rows-1)
-		placed := false
+		row, placed := v.rowOf(l), false
 		for _, r := range []int{row, row - 1, row + 1} {
 			if _, ok := taken[r]; !ok && r >= 0 && r < v.rows && v.cols+3+len([]rune(l.text)) <= v.width {
 				taken[r], placed = l, true
@@ -110,6 +110,13 @@ func (v *view) placeSide() map[int]label {
 	}
 	v.rest = joined(v.rest)
 	return taken
+}
+
+func (v *view) rowOf(l label) int {
+	if l.edge {
+		return min(v.y(l.y)/v.sub, v.rows-1)
+	}
+	return min(int(math.Floor((v.top-l.y)/v.row.Float()+1e-9)), v.rows-1)
 }
 
 // joined puts short notes on one line.
@@ -135,7 +142,7 @@ func (v *view) dimensions() []string {
 		x0, x1 := v.wide(p.run)
 		s, ok := v.dimension(v.st.size(p.says), x1-x0, v.hot.about(p.kind, p.n))
 		if !ok {
-			told = append(told, p.kind+" "+strconv.Itoa(p.n)+": "+v.st.size(p.says))
+			told = append(told, p.kind+" "+v.st.size(p.says))
 		}
 		chain.WriteString(strings.Repeat(" ", max(x0-at, 0)))
 		chain.WriteString(s)
@@ -184,7 +191,7 @@ func (v *view) dimension(text string, width int, hot bool) (s string, ok bool) {
 // tell puts into words what the picture had no room for, and the figures that it shows no lines for.
 func (v *view) tell(noRoom []string) {
 	if len(noRoom) > 0 {
-		v.rest = append(v.rest, "left to right: "+strings.Join(grouped(noRoom), ", "))
+		v.rest = append(v.rest, strings.Join(counted(noRoom), ", "))
 	}
 	al := v.w.along
 	if len(al.Posts) > 0 {
@@ -210,6 +217,21 @@ func (v *view) places() string {
 }
 
 func (v *view) list(at []exact.Rat) string { return strings.Join(v.st.places(at), ", ") }
+
+// counted writes what repeats once, with how many there are.
+func counted(list []string) []string {
+	times := make(map[string]int)
+	for _, s := range list {
+		times[s]++
+	}
+	out := grouped(list)
+	for i, s := range out {
+		if times[s] > 1 {
+			out[i] = s + " (" + strconv.Itoa(times[s]) + " of them)"
+		}
+	}
+	return out
+}
 
 // grouped writes what repeats once.
 func grouped(list []string) []string {

@@ -30,9 +30,12 @@ type view struct {
 	col, row exact.Rat // inches in a column, in a row
 	width    int
 	*raster
+	sky  float64 // what must be seen above the floor at the least, inches
 	top  float64 // height of the picture's upper edge, inches
 	side []label // beside the picture
 	rest []string
+
+	quietBays bool // a bay that is marked shows it in its dimension only
 }
 
 // mostRows is how many rows a wall may take, so that it can be seen at a glance.
@@ -111,7 +114,7 @@ func (v *view) lines() []string {
 // elevation fills the picture: from back to front rails, stiffeners, posts, ground.
 func (v *view) elevation() {
 	r := v.row.Float()
-	above := int(math.Ceil(v.w.highest()/r-1e-9)) + 1
+	above := int(math.Ceil(max(v.w.highest(), v.sky)/r-1e-9)) + 1
 	below := int(math.Ceil(max(v.w.fall, 0)/r-1e-9)) + 1
 	v.raster = newRaster(v.columnsWide(), above+below, v.o.ASCII)
 	v.top = float64(above) * r
@@ -169,7 +172,7 @@ func (v *view) chainOf() {
 func (v *view) topOf() float64 { return max(v.w.postTop, v.w.height) }
 
 func (v *view) stackIn(x0, x1, bay int) {
-	hot := v.hot.about("bay", bay) && bay > 0
+	hot := bay > 0 && !v.quietBays && v.hot.about("bay", bay)
 	for _, p := range v.w.stack {
 		y0, y1 := v.y(p.hi), v.y(p.lo)
 		switch {
@@ -185,7 +188,11 @@ func (v *view) uprights(bay part) {
 	if bay.n > len(v.w.stiffeners) || len(v.w.stack) == 0 {
 		return
 	}
-	for i, at := range v.w.stiffeners[bay.n-1] {
+	at := v.w.stiffeners[bay.n-1]
+	if x0, x1 := v.wide(bay.run); x1-x0 < 3*len(at) {
+		return // they would hide the rails: the lines below tell them
+	}
+	for i, at := range at {
 		x := int(math.Floor((at + v.w.endFace) / v.col.Float()))
 		v.fill(x, x+1, v.y(v.w.height), v.y(v.w.stack[0].hi), upright, v.hot.about("stiffener", i+1))
 	}

@@ -17,3 +17,15 @@ func TestLook(t *testing.T) {
 		}
 	}
 }
+
+func TestLookBeside(t *testing.T) {
+	if os.Getenv("LOOK") == "" {
+		t.Skip()
+	}
+	a, b := walls()["upstream"], common(5, "5/2", "bbo", 1, n(56), n(56), n(30))
+	fmt.Print(SideBySide(a, wallOf(b), Options{Width: 80}))
+	fmt.Print(SideBySide(a, wallOf(b), Options{Width: 40, ASCII: true}))
+	c := common(5, "2", "b", 2, n(100))
+	c.bottom = q("9/2")
+	fmt.Print(SideBySide(walls()["no-opening"], wallOf(c), Options{Width: 100}))
+}
