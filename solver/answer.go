@@ -298,6 +298,7 @@ type Cut struct {
 	Wall   string    `json:"wall"`
 	Bay    int       `json:"bay,omitempty"`
 	Rail   int       `json:"rail,omitempty"`
+	Post   int       `json:"post,omitempty"`
 	Size   string    `json:"size"`
 	Length exact.Rat `json:"length"` // to cut: rounded down to the tape
 	Exact  exact.Rat `json:"-"`      // before rounding
