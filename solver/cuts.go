@@ -1,0 +1,331 @@
+package solver
+
+import (
+	"strconv"
+
+	"saywright/solver/exact"
+	"saywright/solver/lumber"
+)
+
+// railPiece is one rail to cut: where it goes, what counts for it and what is cut.
+type railPiece struct {
+	gauge     *gauge
+	rail      int
+	low, high exact.Rat // its underside and top, above the floor at the left end post
+	apart     apart
+	room      exact.Rat // what counts, less a pair of brackets
+	exact     exact.Rat // the room, less the fit
+	length    exact.Rat // the same, rounded down to the tape, or the shortest of its bay
+}
+
+// Cuts returns the cut list: every rail, stiffener, added post and cap of the layout, and the extra pieces, each with the
+// sum it comes from. Lengths are rounded down to the tape, never up. What was measured outranks what was planned.
+func (s *Site) Cuts() Findings {
+	var f Findings
+	if s.Layout != nil || len(s.Measured) > 0 {
+		f = s.wallCuts()
+	}
+	for _, e := range s.Extra {
+		if c, ok := s.extraCut(e); ok {
+			f.Cuts = append(f.Cuts, c)
+		}
+	}
+	if len(f.Cuts) == 0 && f.Ask == nil && len(f.Conflicts) == 0 {
+		f.Ask = asking("layout first", Fact{Key: "missing", Names: []string{string(WallHeight), string(Span)}})
+	}
+	return f
+}
+
+func (s *Site) wallCuts() Findings {
+	var f Findings
+	all, q := s.gauges()
+	if q == nil {
+		q = s.doubts(all)
+	}
+	if q != nil {
+		return Findings{Ask: q}
+	}
+	if missing := s.missing(all); len(missing) > 0 {
+		f.Ask = asking("layout first", Fact{Key: "missing", Names: missing})
+		return f
+	}
+	f.and(s.outranked(all))
+	rails := s.railPieces(all)
+	if c, bad := s.tooNarrow(rails); bad {
+		f.Conflicts = append(f.Conflicts, c)
+		return f
+	}
+	s.shareLengths(rails)
+	f.and(s.railCuts(all, rails))
+	f.and(s.stiffenerCuts(all))
+	f.and(s.postCuts())
+	f.and(s.capCuts(all))
+	f.Facts = append(f.Facts, s.notCounted(Fit, exact.New(1, 8))...)
+	return f
+}
+
+// missing names what must be known before any rail can be cut.
+func (s *Site) missing(all []*gauge) (names []string) {
+	if s.up() == nil {
+		names = append(names, string(WallHeight))
+	}
+	if s.along() == nil && len(all) == 0 {
+		names = append(names, string(Span))
+	}
+	for _, g := range all {
+		if s.along() == nil && len(g.readings) == 0 {
+			names = append(names, Name{Quantity: Measured, Bay: g.bay}.String())
+		}
+	}
+	return names
+}
+
+// railPieces lists every rail that is still to be cut, bay by bay, bottom to top.
+func (s *Site) railPieces(all []*gauge) (rails []*railPiece) {
+	up := s.Layout.Up
+	for _, g := range all {
+		for i, top := range up.Tops {
+			if s.isFixed(i + 1) {
+				continue
+			}
+			r := &railPiece{gauge: g, rail: i + 1, low: top.Sub(up.RailFace), high: top}
+			r.apart = g.between(r.low, r.high)
+			r.room = r.apart.counts.Sub(s.brackets())
+			r.exact = r.room.Sub(s.Fit)
+			r.length = s.down(r.exact)
+			rails = append(rails, r)
+		}
+	}
+	return rails
+}
+
+// brackets is what a pair of brackets takes from a rail.
+func (s *Site) brackets() exact.Rat { return exact.Int(2).Mul(s.BracketThickness) }
+
+func (s *Site) isFixed(rail int) bool {
+	for _, f := range s.Fixed {
+		if f == rail {
+			return true
+		}
+	}
+	return false
+}
+
+// shareLengths cuts all rails of a bay to its shortest, where that was asked for.
+func (s *Site) shareLengths(rails []*railPiece) {
+	if !s.SameLength {
+		return
+	}
+	shortest := map[int]exact.Rat{}
+	for _, r := range rails {
+		if least, ok := shortest[r.gauge.bay]; !ok || r.length.Less(least) {
+			shortest[r.gauge.bay] = r.length
+		}
+	}
+	for _, r := range rails {
+		r.length = shortest[r.gauge.bay]
+	}
+}
+
+// tooNarrow finds a rail for which its brackets and the fit leave nothing to cut.
+func (s *Site) tooNarrow(rails []*railPiece) (Conflict, bool) {
+	for _, r := range rails {
+		if r.length.Sign() > 0 {
+			continue
+		}
+		return s.noRoom(r), true
+	}
+	return Conflict{}, false
+}
+
+// noRoom is the sum that shows it: the bay less its brackets and the fit comes to less than a mark of the tape.
+func (s *Site) noRoom(r *railPiece) Conflict {
+	bay := Name{Quantity: Bay, Bay: r.gauge.bay}
+	rules := []Rule{
+		{Rule: bay.String(), Kind: Geometry, Says: Statement{Name: bay, Op: Eq, Value: Inches(r.apart.counts)}.String()},
+		{Rule: string(BracketThickness), Kind: Part, Says: Of(BracketThickness, Eq, Inches(s.BracketThickness)).String()},
+	}
+	takes := []Expr{Product(Tally(2), Num(s.BracketThickness))}
+	if s.Fit.Sign() != 0 {
+		takes = append(takes, Num(s.Fit))
+		rules = append(rules, Rule{Rule: string(Fit), Kind: Yours, Says: Of(Fit, Eq, Inches(s.Fit)).String()})
+	}
+	if len(r.gauge.readings) > 0 {
+		rules[0].Kind = Yours
+	}
+	left := Compare(Less(Num(r.apart.counts), takes...), ">=", Num(s.mark()))
+	return Conflict{About: "along", Rules: rules, Work: []Work{Line(r.name(), "no room for a rail", left)}}
+}
+
+// name is the normal form of the rail's piece.
+func (r *railPiece) name() string {
+	return Name{Quantity: CutOf, Bay: r.gauge.bay, Rail: r.rail}.String()
+}
+
+// railCuts writes the rails into the list: one line for a bay whose rails are all alike, else one for each.
+func (s *Site) railCuts(all []*gauge, rails []*railPiece) (f Findings) {
+	if len(rails) == 0 {
+		return f
+	}
+	f.Work = append(f.Work, Line("brackets", "pair of brackets", Product(Tally(2), Num(s.BracketThickness))))
+	for _, g := range all {
+		var mine []*railPiece
+		for _, r := range rails {
+			if r.gauge == g {
+				mine = append(mine, r)
+			}
+		}
+		if len(mine) == 0 {
+			continue
+		}
+		f.and(s.slopesTold(g, mine))
+		if alike(mine) {
+			c := s.railCut(mine[0], len(mine))
+			if len(mine) > 1 {
+				c.Rail = 0
+			}
+			f.Cuts = append(f.Cuts, c)
+			f.Work = append(f.Work, s.railSums(mine[0], Name{Quantity: CutOf, Bay: g.bay}.String())...)
+			continue
+		}
+		for i := len(mine) - 1; i >= 0; i-- { // top down, as a person measures a leaning bay
+			f.Work = append(f.Work, s.railSums(mine[i], mine[i].name())...)
+		}
+		for _, r := range mine {
+			f.Cuts = append(f.Cuts, s.railCut(r, 1))
+		}
+		f.and(s.play(mine))
+	}
+	f.Facts = append(f.Facts, s.alreadyUp()...)
+	f.Assumed = s.leaned(Rails, RailSize, BracketThickness, Tape)
+	return f
+}
+
+// alike reports whether one saw stop does for all of them, and one sum.
+func alike(rails []*railPiece) bool {
+	for _, r := range rails[1:] {
+		if !r.length.Eq(rails[0].length) || !r.exact.Eq(rails[0].exact) {
+			return false
+		}
+	}
+	return true
+}
+
+func (s *Site) railCut(r *railPiece, count int) Cut {
+	left, right := s.bevels(r)
+	ends := "square"
+	switch {
+	case left != nil && right != nil:
+		ends = "bevel both"
+	case left != nil:
+		ends = "bevel left"
+	case right != nil:
+		ends = "bevel right"
+	}
+	return Cut{Piece: "rail", Wall: s.Wall, Bay: r.gauge.bay, Rail: r.rail, Size: s.RailSize,
+		Length: r.length, Exact: r.exact, Count: count, Ends: ends}
+}
+
+// railSums records how one rail's length comes about: the width that counts, less the brackets, less the fit.
+func (s *Site) railSums(r *railPiece, of string) (w []Work) {
+	counts := Num(r.apart.counts)
+	if sum, ok := r.gauge.sum(r.apart); ok {
+		w = append(w, Line(of, "width that counts", sum))
+	}
+	takes := []Expr{Num(s.brackets())}
+	if s.Fit.Sign() != 0 {
+		takes = append(takes, Num(s.Fit))
+	}
+	return append(w, Line(of, "rail to cut", Less(counts, takes...)))
+}
+
+// play tells, where all rails of a bay are cut to one length, how loose each is: in all, and at each end.
+func (s *Site) play(rails []*railPiece) (f Findings) {
+	if !s.SameLength {
+		return f
+	}
+	loosest := rails[0]
+	for _, r := range rails {
+		if loosest.room.Sub(loosest.length).Less(r.room.Sub(r.length)) {
+			loosest = r
+		}
+	}
+	for _, r := range rails {
+		p := r.room.Sub(r.length)
+		f.Facts = append(f.Facts, Fact{Key: "play", Nums: []exact.Rat{
+			exact.Int(r.gauge.bay), exact.Int(r.rail), p, p.Mul(exact.New(1, 2))}})
+	}
+	all := Less(Num(loosest.room), Num(loosest.length))
+	f.Work = append(f.Work, Line(loosest.name(), "play", all),
+		Line(loosest.name(), "play at each end", Quotient(Num(all.Value), Tally(2))))
+	return f
+}
+
+// alreadyUp names the rails that need no piece because they are up.
+func (s *Site) alreadyUp() (facts []Fact) {
+	for _, rail := range s.Fixed {
+		facts = append(facts, Fact{Key: "rail is up", Nums: []exact.Rat{exact.Int(rail)}})
+	}
+	return facts
+}
+
+// notCounted tells what a cut or a list leaves out because nobody said it, and what is common.
+func (s *Site) notCounted(q Quantity, common exact.Rat) []Fact {
+	zero := map[Quantity]bool{Fit: s.Fit.Sign() == 0, Trim: s.Trim.Sign() == 0, Spare: s.Spare == nil}
+	if !zero[q] {
+		return nil
+	}
+	return []Fact{{Key: "not counted", Names: []string{string(q)}, Nums: []exact.Rat{common}}}
+}
+
+func (s *Site) extraCut(e Statement) (Cut, bool) {
+	n, ok := e.Value.Num.Int64()
+	if !ok || n <= 0 || e.Name.Long == nil || e.Name.Long.Num.Sign() <= 0 {
+		return Cut{}, false
+	}
+	long := e.Name.Long.Num
+	return Cut{Piece: "extra", Wall: s.Wall, Size: s.sizeOf(e.Name.Item), Length: long, Exact: long, Count: int(n), Ends: "square"}, true
+}
+
+// sizeOf turns "rails", "posts" and "stiffeners" into their size; a size stays as it was said.
+func (s *Site) sizeOf(item string) string {
+	switch item {
+	case "rails", "rail":
+		return s.RailSize
+	case "posts", "post", "added posts":
+		return s.AddedPostSize
+	case "stiffeners", "stiffener":
+		return s.StiffenerSize
+	case "cap":
+		return s.CapSize
+	}
+	return item
+}
+
+// pieceName is a piece of the cut list in a few words of the vocabulary: "bay 1 rail 3", "stiffener", "post 2".
+func pieceName(c Cut) string {
+	name := c.Piece
+	if c.Post > 0 {
+		name += " " + strconv.Itoa(c.Post)
+	}
+	if c.Rail > 0 {
+		name += " " + strconv.Itoa(c.Rail)
+	}
+	if c.Bay > 0 {
+		name = "bay " + strconv.Itoa(c.Bay) + " " + name
+	}
+	return name
+}
+
+// dressed returns what a nominal size measures; a rail's own face, where it was measured, is the layout's affair.
+func (s *Site) dressed(size string) (thickness, face exact.Rat, ok bool) {
+	found, err := lumber.Find(size)
+	if err != nil {
+		return thickness, face, false
+	}
+	thickness, face = found.Thickness, found.Face
+	if up := s.up(); up != nil && size == s.RailSize && up.RailFace.Sign() > 0 {
+		face = up.RailFace
+	}
+	return thickness, face, true
+}
