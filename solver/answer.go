@@ -56,6 +56,7 @@ type Reply struct {
 	Name       *Name       // the quantity asked after
 	Statements []Statement // what was tried, claimed or said
 	Full       bool        // the whole derivation was asked for
+	As         string      // "csv": as data for another program, in place of words
 }
 
 // Question is what is asked back. At is the place in the line, in runes from 0; nil where there is none.
