@@ -85,7 +85,7 @@ func (s *Site) stretchesMeasured(all []*gauge) (bays, openings []exact.Rat, said
 		openings = append(openings, o.Width)
 	}
 	for _, m := range s.Measured {
-		if i := m.Name.Opening - 1; i >= 0 && i < len(openings) {
+		if i := openingOf(m) - 1; i >= 0 && i < len(openings) {
 			openings[i] = m.Value.Num
 			said = append(said, m)
 		}
@@ -126,8 +126,8 @@ func (s *Site) spanMissed(all []*gauge) *Question {
 
 // asPlan is the statement that takes a measurement into the plan: the bay, or the opening, is that wide.
 func (s *Site) asPlan(m Statement) string {
-	n := Name{Wall: m.Name.Wall, Quantity: Bay, Bay: m.Name.Bay}
-	if m.Name.Opening > 0 {
+	n := Name{Wall: m.Name.Wall, Quantity: Bay, Bay: max(m.Name.Bay, 1)}
+	if openingOf(m) > 0 {
 		n = Name{Wall: m.Name.Wall, Quantity: Opening, Opening: m.Name.Opening}
 	}
 	return Statement{Name: n, Op: Eq, Value: m.Value}.String()
@@ -146,7 +146,7 @@ func (s *Site) outranked(all []*gauge) (f Findings) {
 		}
 	}
 	for _, m := range s.Measured {
-		if i := m.Name.Opening - 1; i >= 0 && i < len(along.Openings) {
+		if i := openingOf(m) - 1; i >= 0 && i < len(along.Openings) {
 			f.Facts = append(f.Facts, Fact{Key: "measured opening", Names: []string{m.String()},
 				Nums: []exact.Rat{exact.Int(i + 1), along.Openings[i].Width, m.Value.Num}})
 		}

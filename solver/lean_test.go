@@ -236,6 +236,8 @@ func TestMeasurementsAskedBack(t *testing.T) {
 	require.Contains(t, sums(f.Work), "along: (211/2) + 40 + 1 * (7/2) = 149")
 	require.Equal(t, []exact.Rat{exact.Int(1), rat("115-1/2"), rat("105-1/2")}, factsOf(f, "measured bay")[0].Nums)
 	require.Len(t, factsOf(f, "measured opening"), 1)
+	s.Measured[1].Name = Name{Quantity: Measured, At: "opening"}
+	require.Nil(t, s.Cuts().Ask, "the one opening needs no number")
 
 	s.Measured = []Statement{measured(2, 0, "bottom", "100")}
 	require.Equal(t, "no such bay", key(s))

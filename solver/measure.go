@@ -131,54 +131,63 @@ func (g *gauge) guessed(low, high exact.Rat) bool {
 	return middle.Less(g.readings[0].height) || g.readings[n-1].height.Less(middle)
 }
 
-// gauges returns one gauge for each bay of the layout, left to right; without a layout along the wall, one for each bay
-// that was measured. A measurement that cannot be placed, or that cannot be meant, is asked back instead.
+// gauges returns one gauge for each bay, left to right, with its measurements in place. A measurement that cannot be
+// placed, or that cannot be meant, is asked back instead.
 func (s *Site) gauges() ([]*gauge, *Question) {
-	var all []*gauge
-	if s.along() == nil {
-		for _, m := range s.Measured {
-			for m.Name.Bay > len(all) && len(all) < 64 {
-				all = append(all, &gauge{bay: len(all) + 1})
-			}
-		}
-	} else {
-		for i, b := range s.Layout.Along.Bays {
-			g := &gauge{bay: i + 1, planned: b.Width}
-			g.left, g.right = s.leansBeside(b)
-			all = append(all, g)
-		}
-	}
+	all := s.emptyGauges()
 	for _, m := range s.Measured {
-		if m.Name.Bay == 0 && m.Name.Opening == 0 && len(all) == 1 {
-			m.Name.Bay = 1 // a lone bay needs no number
-		}
-		if a := s.along(); a != nil && m.Name.Opening > len(a.Openings) {
+		if a := s.along(); a != nil && openingOf(m) > len(a.Openings) {
 			return nil, asking("no such opening", Fact{Key: "openings",
-				Nums: []exact.Rat{exact.Int(m.Name.Opening), exact.Int(len(a.Openings))}}, forget(m))
+				Nums: []exact.Rat{exact.Int(openingOf(m)), exact.Int(len(a.Openings))}}, forget(m))
 		}
-		if m.Name.Bay == 0 {
+		bay := m.Name.Bay
+		if bay == 0 && openingOf(m) == 0 && len(all) == 1 {
+			bay = 1 // a lone bay needs no number
+		}
+		if bay == 0 {
 			continue
 		}
-		if q := s.place(all, m); q != nil {
+		if q := s.place(all, bay, m); q != nil {
 			return nil, q
 		}
 	}
 	return all, nil
 }
 
+// emptyGauges is a gauge for each bay of the layout; without a layout along the wall, for each bay that was measured.
+func (s *Site) emptyGauges() (all []*gauge) {
+	if s.along() != nil {
+		for i, b := range s.Layout.Along.Bays {
+			g := &gauge{bay: i + 1, planned: b.Width}
+			g.left, g.right = s.leansBeside(b)
+			all = append(all, g)
+		}
+		return all
+	}
+	for _, m := range s.Measured {
+		for m.Name.Bay > len(all) && len(all) < mostBays {
+			all = append(all, &gauge{bay: len(all) + 1})
+		}
+	}
+	return all
+}
+
+// mostBays bounds the bays that measurements alone can bring: more than any layout has.
+const mostBays = 64
+
 // place puts one measurement into its bay's gauge, in order of height. Of two at one height the narrower counts.
-func (s *Site) place(all []*gauge, m Statement) *Question {
-	if m.Name.Bay > len(all) {
-		return asking("no such bay", Fact{Key: "bays", Nums: []exact.Rat{exact.Int(m.Name.Bay), exact.Int(len(all))}}, forget(m))
+func (s *Site) place(all []*gauge, bay int, m Statement) *Question {
+	if bay > len(all) {
+		return asking("no such bay", Fact{Key: "bays", Nums: []exact.Rat{exact.Int(bay), exact.Int(len(all))}}, forget(m))
 	}
 	if m.Value.Num.Sign() <= 0 {
 		return asking("width not positive", Fact{Key: "measured", Names: []string{m.String()}, Nums: []exact.Rat{m.Value.Num}}, forget(m))
 	}
-	h, q := s.heightOf(m, all[m.Name.Bay-1].bay)
+	h, q := s.heightOf(m, bay)
 	if q != nil {
 		return q
 	}
-	g := all[m.Name.Bay-1]
+	g := all[bay-1]
 	i := sort.Search(len(g.readings), func(i int) bool { return !g.readings[i].height.Less(h) })
 	if i < len(g.readings) && g.readings[i].height.Eq(h) {
 		if m.Value.Num.Less(g.readings[i].width) {
@@ -190,6 +199,14 @@ func (s *Site) place(all []*gauge, m Statement) *Question {
 	copy(g.readings[i+1:], g.readings[i:])
 	g.readings[i] = reading{h, m.Value.Num, m}
 	return nil
+}
+
+// openingOf is the number of the opening that a measurement is of, 0 when it is of a bay. A lone opening needs no number.
+func openingOf(m Statement) int {
+	if m.Name.At == "opening" {
+		return max(m.Name.Opening, 1)
+	}
+	return m.Name.Opening
 }
 
 // heightOf returns where a measurement was taken, above the floor at the left end post. "bottom" is at the floor (where
