@@ -13,6 +13,7 @@ type Expr struct {
 	Args  []Expr
 	Value exact.Rat // of a number or a result; a comparison has none
 	Count bool      // a number that counts things, shown without a unit
+	Cash  bool      // money, shown with two decimals and no currency
 }
 
 // Num is a length in an expression, in inches.
@@ -24,12 +25,15 @@ func Tally(n int) Expr { return Expr{Value: exact.Int(n), Count: true} }
 // Scalar is a plain number in an expression, such as a factor.
 func Scalar(v exact.Rat) Expr { return Expr{Value: v, Count: true} }
 
+// Paid is an amount of money in an expression.
+func Paid(v exact.Rat) Expr { return Expr{Value: v, Count: true, Cash: true} }
+
 // Sum adds its terms. A single term is that term itself.
 func Sum(terms ...Expr) Expr {
 	if len(terms) == 1 {
 		return terms[0]
 	}
-	e := Expr{Op: "+", Args: terms, Count: allCount(terms)}
+	e := Expr{Op: "+", Args: terms, Count: allCount(terms), Cash: anyCash(terms)}
 	for _, t := range terms {
 		e.Value = e.Value.Add(t.Value)
 	}
@@ -41,7 +45,8 @@ func Less(first Expr, rest ...Expr) Expr {
 	if len(rest) == 0 {
 		return first
 	}
-	e := Expr{Op: "-", Args: append([]Expr{first}, rest...), Value: first.Value, Count: first.Count && allCount(rest)}
+	e := Expr{Op: "-", Args: append([]Expr{first}, rest...), Value: first.Value,
+		Count: first.Count && allCount(rest), Cash: first.Cash}
 	for _, t := range rest {
 		e.Value = e.Value.Sub(t.Value)
 	}
@@ -50,12 +55,14 @@ func Less(first Expr, rest ...Expr) Expr {
 
 // Product multiplies two terms.
 func Product(a, b Expr) Expr {
-	return Expr{Op: "*", Args: []Expr{a, b}, Value: a.Value.Mul(b.Value), Count: a.Count && b.Count}
+	return Expr{Op: "*", Args: []Expr{a, b}, Value: a.Value.Mul(b.Value),
+		Count: a.Count && b.Count, Cash: a.Cash || b.Cash}
 }
 
 // Quotient divides a by b, which must not be 0. A length by a length is a plain number.
 func Quotient(a, b Expr) Expr {
-	return Expr{Op: "/", Args: []Expr{a, b}, Value: a.Value.Div(b.Value), Count: a.Count == b.Count}
+	return Expr{Op: "/", Args: []Expr{a, b}, Value: a.Value.Div(b.Value),
+		Count: a.Count == b.Count, Cash: a.Cash && !b.Cash}
 }
 
 // Compare states a relation between two terms: "<=", "<", ">=", ">" or "=".
@@ -87,6 +94,15 @@ func allCount(terms []Expr) bool {
 		}
 	}
 	return true
+}
+
+func anyCash(terms []Expr) bool {
+	for _, t := range terms {
+		if t.Cash {
+			return true
+		}
+	}
+	return false
 }
 
 func rank(op string) int {
