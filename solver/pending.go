@@ -2,7 +2,6 @@ package solver
 
 import "saywright/solver/exact"
 
-func solve(b Book) *Answer                                               { return &Answer{Verdict: Open} }
 func try(b Book, base *Answer, ss []Statement) (*Answer, Book)           { return base, b }
 func whyNot(b Book, base *Answer, ss []Statement) *Answer                { return base }
 func hold(b Book, base *Answer, claims []Statement) *Answer              { return base }

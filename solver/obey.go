@@ -1,0 +1,311 @@
+package solver
+
+import (
+	"saywright/solver/exact"
+)
+
+// obey adds the rows of law i, loosened by the slack where that is asked of it.
+func (s *sheet) obey(i int) {
+	l := &s.p.laws[i]
+	st := l.said
+	switch {
+	case KindOf(st.Name.Quantity) == Count:
+		return // counts choose cells; see counts.go
+	case st.Name.Quantity == Goal:
+		s.equalBays(i)
+	case st.Name.Quantity == OpeningSide:
+		s.side(i, st)
+	case KindOf(st.Name.Quantity) == Size:
+		s.size(i, st)
+	case st.Name.Quantity == Stock:
+		s.board(i, st)
+	case st.Name.Quantity == FloorFalls:
+		// falls 1/8 per 12: the floor at right is lower by span × 1/8 / 12
+		s.row(exact.EQ, zero, i, one(vFall), by(vSpan, st.Value.Num.Div(st.Upper.Num)))
+	case st.Op == In:
+		s.relate(i, st.Name, GE, st.Value)
+		s.relate(i, st.Name, LE, st.Upper)
+	default:
+		s.relate(i, st.Name, st.Op, st.Value)
+	}
+}
+
+var relOf = map[Op]exact.Rel{Eq: exact.EQ, LT: exact.LT, LE: exact.LE, GT: exact.GT, GE: exact.GE}
+
+// relate adds: quantity op value, for every part that the name covers.
+func (s *sheet) relate(i int, n Name, op Op, v Value) {
+	rel := relOf[op]
+	for _, left := range s.forms(n, op == Eq) {
+		if v.Of == nil {
+			s.bound(i, left, rel, form{copies: 1}, v.Num)
+			continue
+		}
+		for _, right := range s.forms(*v.Of, false) {
+			s.bound(i, left, rel, form{terms: right.each(v.Factor()), plus: right.plus.Mul(v.Factor()), copies: right.copies}, v.Num)
+		}
+	}
+}
+
+// bound adds left/copies rel right/copies + k, times left's copies, so that runs of bays keep whole sums.
+func (s *sheet) bound(i int, left form, rel exact.Rel, right form, k exact.Rat) {
+	scale := exact.New(int64(left.copies), int64(right.copies))
+	terms := append(append([]exact.Term{}, left.terms...), right.each(scale.Neg())...)
+	rhs := k.Mul(exact.Int(left.copies)).Add(right.plus.Mul(scale)).Sub(left.plus)
+	s.rowOf(i, rel, rhs, left.copies, terms)
+}
+
+// rowOf adds a row of law i. When the law is loosened, its limit moves by the slack: up for dir +1, down for −1.
+func (s *sheet) rowOf(i int, rel exact.Rel, rhs exact.Rat, copies int, terms []exact.Term) {
+	if i == s.slack {
+		terms = append(terms, times(s.vSlack, -s.dir*copies))
+	}
+	s.row(rel, rhs, i, terms...)
+}
+
+// forms gives the unknowns that a name covers in this cell. specific: an equation on all parts leaves out a part that
+// has an equation of its own (`bay 1 = 60` goes before `bay = …`).
+func (s *sheet) forms(n Name, specific bool) []form {
+	if v, ok := s.p.parts[n.Quantity]; ok {
+		return []form{{plus: v, copies: 1}}
+	}
+	switch n.Quantity {
+	case WallHeight:
+		return []form{unit(vHeight)}
+	case Gap:
+		var out []form
+		for i, g := range s.segs {
+			if i == 0 || s.gapsIn(i) > 0 {
+				out = append(out, unit(g))
+			}
+		}
+		return out
+	case BottomGap:
+		return []form{unit(vBottom)}
+	case RailFace:
+		return []form{unit(vFace)}
+	case PostHeight:
+		return []form{unit(vPostHeight)}
+	case BracketClearance:
+		return []form{unit(vClearance)}
+	case BracketEar:
+		return []form{unit(vEar)}
+	case FloorAtRight:
+		return []form{unit(vFall)}
+	case RailTop, FixedRail:
+		if s.c.more || n.Rail > s.c.rails || n.Rail < 1 || s.f&upField == 0 {
+			return nil
+		}
+		return []form{s.top(n.Rail)}
+	case Span:
+		return []form{unit(vSpan)}
+	case Overall:
+		return []form{{terms: []exact.Term{one(vSpan), times(vEndPost, 2)}, copies: 1}}
+	case Centers:
+		return []form{{terms: []exact.Term{one(vSpan), one(vEndPost)}, copies: 1}}
+	}
+	if partQuantities[n.Quantity] {
+		return []form{unit(s.partVar(n.Quantity))}
+	}
+	return s.alongForms(n, specific)
+}
+
+// partVar is the unknown of a part that is limited or tied.
+func (s *sheet) partVar(q Quantity) int {
+	if s.part == nil {
+		s.part = map[Quantity]int{}
+	}
+	v, ok := s.part[q]
+	if !ok {
+		v = s.fresh()
+		s.part[q] = v
+		s.truth(exact.GE, zero, one(v))
+	}
+	return v
+}
+
+func (s *sheet) alongForms(n Name, specific bool) []form {
+	if s.f&alongField == 0 {
+		return nil
+	}
+	switch n.Quantity {
+	case Opening:
+		return s.openingForms(n, specific)
+	case OpeningFromLeft:
+		if i := max(n.Opening, 1); i <= len(s.dl) {
+			return []form{unit(s.dl[i-1])}
+		}
+	case OpeningFromRight:
+		if i := s.nthOpening(n, len(s.dr)); i >= 1 && i <= len(s.dr) {
+			return []form{unit(s.dr[i-1])}
+		}
+	case PostFromLeft, PostFromRight:
+		return s.postForms(n)
+	case Bay, StiffenerSpacing:
+		return s.bayForms(n, specific)
+	}
+	return nil
+}
+
+func (s *sheet) nthOpening(n Name, unnamed int) int {
+	if n.Opening > 0 {
+		return n.Opening
+	}
+	return unnamed
+}
+
+func (s *sheet) openingForms(n Name, specific bool) []form {
+	if n.Opening > 0 {
+		if n.Opening > len(s.open) {
+			return nil
+		}
+		return []form{unit(s.open[n.Opening-1])}
+	}
+	var out []form
+	shared := false
+	for i, v := range s.open {
+		if v == vOpening && shared || specific && s.hasOwn(Name{Quantity: Opening, Opening: i + 1}) {
+			continue
+		}
+		shared = shared || v == vOpening
+		out = append(out, unit(v))
+	}
+	return out
+}
+
+// hasOwn reports whether a law that is on gives this very part an equation of its own.
+func (s *sheet) hasOwn(n Name) bool {
+	for i := range s.p.laws {
+		st := &s.p.laws[i].said
+		if s.on.has(i) && st.Op == Eq && st.Name == n && st.Value.Of == nil {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *sheet) postForms(n Name) []form {
+	if s.c.further || n.Post < 1 || n.Post > s.c.posts() {
+		return nil
+	}
+	// post j stands right of j elements; j−1 posts lie before it
+	terms := []exact.Term{times(vPost, n.Post-1)}
+	for _, pc := range s.pieces {
+		if pc.at < n.Post {
+			terms = append(terms, one(pc.v))
+		}
+	}
+	if n.Quantity == PostFromLeft {
+		return []form{{terms: terms, copies: 1}}
+	}
+	f := form{terms: []exact.Term{one(vSpan), minus(vPost)}, copies: 1}
+	for _, t := range terms {
+		f.terms = append(f.terms, exact.Term{Var: t.Var, Coef: t.Coef.Neg()})
+	}
+	return []form{f}
+}
+
+func (s *sheet) bayForms(n Name, specific bool) []form {
+	var out []form
+	for i := range s.pieces {
+		pc := &s.pieces[i]
+		if pc.opening > 0 || n.Bay > 0 && (pc.first != n.Bay || pc.bays != 1) {
+			continue
+		}
+		if n.Bay == 0 && specific && pc.bays == 1 && s.hasOwn(Name{Quantity: n.Quantity, Bay: pc.first}) {
+			continue
+		}
+		f := form{terms: []exact.Term{one(pc.v)}, copies: pc.bays}
+		if n.Quantity == StiffenerSpacing {
+			m, bound := s.stiffenersIn(pc)
+			if !bound {
+				continue
+			}
+			f.terms[0].Coef = exact.New(1, int64(m+1))
+		}
+		out = append(out, f)
+	}
+	return out
+}
+
+// equalBays: every run of bays is its count times the common width.
+func (s *sheet) equalBays(i int) {
+	for _, pc := range s.pieces {
+		if pc.opening == 0 {
+			s.row(exact.EQ, zero, i, one(pc.v), times(vEqual, -pc.bays))
+		}
+	}
+}
+
+// side puts an opening against an end post, or equally far from both. Of several openings without a name, left means
+// the first, right the last, and middle all of them as a group.
+func (s *sheet) side(i int, st Statement) {
+	k := len(s.open)
+	if k == 0 || st.Name.Opening > k {
+		return
+	}
+	first, last := max(st.Name.Opening, 1), s.nthOpening(st.Name, k)
+	switch st.Value.Word {
+	case "left":
+		s.row(exact.EQ, zero, i, one(s.dl[first-1]))
+	case "right":
+		s.row(exact.EQ, zero, i, one(s.dr[last-1]))
+	case "middle":
+		s.row(exact.EQ, zero, i, one(s.dl[first-1]), minus(s.dr[last-1]))
+	}
+}
+
+// size sets what a size measures: the face of the rails unless that was measured, the faces of posts.
+func (s *sheet) size(i int, st Statement) {
+	face := s.p.faceOf(st)
+	switch st.Name.Quantity {
+	case RailSize:
+		if !s.p.speaksOf(RailFace) {
+			s.rowOf(i, exact.EQ, face, 1, []exact.Term{one(vFace)})
+		}
+	case PostSize:
+		if !s.saysOn(EndPostSize) {
+			s.rowOf(i, exact.EQ, face, 1, []exact.Term{one(vEndPost)})
+		}
+		if !s.saysOn(AddedPostSize) {
+			s.rowOf(i, exact.EQ, face, 1, []exact.Term{one(vPost)})
+		}
+	case EndPostSize:
+		s.rowOf(i, exact.EQ, face, 1, []exact.Term{one(vEndPost)})
+	case AddedPostSize:
+		s.rowOf(i, exact.EQ, face, 1, []exact.Term{one(vPost)})
+	}
+}
+
+func (s *sheet) saysOn(q Quantity) bool {
+	for i := range s.p.laws {
+		if s.on.has(i) && s.p.laws[i].said.Name.Quantity == q {
+			return true
+		}
+	}
+	return false
+}
+
+// board: the rail of a bay must come out of the longest board on sale or at hand.
+func (s *sheet) board(i int, st Statement) {
+	longest := s.p.longest(st)
+	room := longest.Add(s.p.parts[BracketThickness].Mul(exact.Int(2))).Add(s.p.parts[Fit]).Sub(s.p.parts[Trim])
+	for _, pc := range s.pieces {
+		if pc.opening == 0 {
+			s.rowOf(i, exact.LE, room.Mul(exact.Int(pc.bays)), pc.bays, []exact.Term{one(pc.v)})
+		}
+	}
+}
+
+// longest is the longest board that a stock statement, or a board on hand, gives the rails.
+func (p *problem) longest(st Statement) exact.Rat {
+	var most exact.Rat
+	for _, v := range listOf(st.Value) {
+		most = exact.Max(most, v.Num)
+	}
+	for _, s := range p.book.said {
+		if s.Name.Quantity == Have && s.Name.Long != nil && s.Name.Item == p.railSizeName() {
+			most = exact.Max(most, s.Name.Long.Num)
+		}
+	}
+	return most
+}

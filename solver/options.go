@@ -1,0 +1,273 @@
+package solver
+
+import (
+	"slices"
+
+	"saywright/solver/exact"
+)
+
+// The list of options stops here; the verdict does not.
+const (
+	mostRailsListed = 60
+	mostPostsListed = 16
+)
+
+// listUp lists every rail count that can hold under the laws that are on, with the range left to each height.
+func (s *search) listUp(on set) []UpOption {
+	var out []UpOption
+	c := s.p.limits(Rails, on, 1)
+	for n := c.lo; n <= min(c.hi, mostRailsListed); n++ {
+		if _, refused := s.tailRefused(n, 0, 0, on); refused {
+			break
+		}
+		if o, ok := s.upOption(n, on); ok {
+			out = append(out, o)
+		} else if _, by := s.at(n+1, true, on); !by.empty() && n < c.hi {
+			s.refuseTail(tailRefusal{rails: n + 1, by: by})
+		}
+	}
+	return out
+}
+
+// at decides one rail count, over all arrangements where the fields are linked.
+func (s *search) at(n int, more bool, on set) (*cell, set) {
+	base := &cell{rails: n, more: more}
+	if s.f == upField {
+		return s.try(base, on)
+	}
+	var core set
+	return s.overBays(on, base, &core)
+}
+
+func (s *search) upOption(n int, on set) (UpOption, bool) {
+	o := UpOption{Rails: n}
+	first := true
+	s.eachCell(&cell{rails: n}, on, func(c *cell) {
+		sh, prep := s.prepare(c, on, set{})
+		if !prep.Feasible() {
+			return
+		}
+		gap := vGap
+		if len(sh.segs) > 1 && sh.gapsIn(0) == 0 {
+			gap = sh.segs[1]
+		}
+		o.Gap = widen(o.Gap, rangeOf(prep, gap), first)
+		o.BottomGap = widen(o.BottomGap, rangeOf(prep, vBottom), first)
+		o.WallHeight = widen(o.WallHeight, rangeOf(prep, vHeight), first)
+		first = false
+	})
+	return o, !first
+}
+
+// eachCell runs through the cells of a rail count: one, or all arrangements along the wall where the fields are linked.
+func (s *search) eachCell(base *cell, on set, at func(*cell)) {
+	if s.f == upField {
+		if _, refused := s.untied(base, on); !refused {
+			at(base)
+		}
+		return
+	}
+	ks, _ := s.p.openingCounts(on)
+	for _, k := range ks {
+		for b := 1; b+k-1 <= mostPostsListed; b++ {
+			s.eachArrangement(base, b, k, on, at)
+		}
+	}
+}
+
+func (s *search) eachArrangement(base *cell, b, k int, on set, at func(*cell)) {
+	if !s.mayHave(b, k, on) {
+		return
+	}
+	s.p.arrange(b, k, on, func(left []int) bool {
+		return s.p.stiffen(b, on, s, left, base, k, func(stiff []int) bool {
+			c := *base
+			c.bays, c.openings, c.left, c.stiff = b, k, left, stiff
+			if _, refused := s.untied(&c, on); !refused {
+				at(&c)
+			}
+			return !s.outOfWork()
+		})
+	})
+}
+
+func (s *search) mayHave(b, k int, on set) bool {
+	bays, posts := s.p.limits(Bays, on, 1), s.p.limits(AddedPosts, on, 0)
+	return b >= bays.lo && b <= bays.hi && b+k-1 >= posts.lo && b+k-1 <= posts.hi
+}
+
+func (s *search) prepare(c *cell, on, solo set) (*sheet, *exact.Prepared) {
+	s.work++
+	sh := s.p.lay(c, s.f, on, solo, -1, 0)
+	return sh, exact.Prepare(&sh.sys)
+}
+
+// listAlong lists every number of posts and bays that can hold, fewest posts first.
+func (s *search) listAlong(on set) []AlongOption {
+	var out []AlongOption
+	ks, _ := s.p.openingCounts(on)
+	slices.Sort(ks)
+	for _, k := range ks {
+		for b := 1; b+k-1 <= mostPostsListed; b++ {
+			if _, refused := s.tailRefused(0, b, k, on); refused && s.f == alongField {
+				break
+			}
+			if !s.mayHave(b, k, on) {
+				continue
+			}
+			if o, ok := s.alongOption(b, k, on); ok {
+				out = append(out, o)
+			} else if s.f == alongField {
+				s.closeTail(b+1, k, on)
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(x, y AlongOption) int { return x.AddedPosts - y.AddedPosts })
+	return out
+}
+
+func (s *search) closeTail(b, k int, on set) {
+	if _, by := s.try(&cell{bays: b, openings: k, further: true}, on); !by.empty() {
+		s.refuseTail(tailRefusal{bays: b, openings: k, by: by})
+	}
+}
+
+func (s *search) alongOption(b, k int, on set) (AlongOption, bool) {
+	o := AlongOption{AddedPosts: b + k - 1, Bays: b, Openings: k}
+	first := true
+	var opening Range
+	s.overHeights(b, k, on, func(c *cell) {
+		if !s.bayRanges(c, on, &o.Bay, first) {
+			return
+		}
+		sh, prep := s.prepare(c, on, set{})
+		for i, v := range sh.open {
+			opening = widen(opening, rangeOf(prep, v), first && i == 0)
+		}
+		first = false
+	})
+	if first {
+		return o, false
+	}
+	if k > 0 {
+		o.Opening = &opening
+	}
+	o.Stiffeners = s.p.fewestStiffeners(o.Bay, on)
+	return o, true
+}
+
+// overHeights runs through the arrangements of one number of bays and openings, at every rail count where linked.
+func (s *search) overHeights(b, k int, on set, at func(*cell)) {
+	if s.f == alongField {
+		s.eachArrangement(&cell{}, b, k, on, at)
+		return
+	}
+	c := s.p.limits(Rails, on, 1)
+	for n := c.lo; n <= min(c.hi, mostRailsListed); n++ {
+		if _, refused := s.tailRefused(n, 0, 0, on); refused {
+			return
+		}
+		if hit, _ := s.at(n, false, on); hit == nil {
+			if _, by := s.at(n+1, true, on); !by.empty() {
+				s.refuseTail(tailRefusal{rails: n + 1, by: by})
+			}
+			continue
+		}
+		s.eachArrangement(&cell{rails: n}, b, k, on, at)
+	}
+}
+
+// bayRanges widens r by what any one bay of the cell can be; false where the cell cannot hold.
+func (s *search) bayRanges(c *cell, on set, r *Range, first bool) bool {
+	plain := s.p.lay(c, s.f, on, set{}, -1, 0)
+	held := false
+	for _, pc := range plain.pieces {
+		if pc.opening > 0 {
+			continue
+		}
+		var solo set
+		if pc.first < maxLaws {
+			solo.add(pc.first)
+		}
+		sh, prep := s.prepare(c, on, solo)
+		if !prep.Feasible() {
+			return false
+		}
+		for _, q := range sh.pieces {
+			if q.opening == 0 && q.first == pc.first {
+				*r = widen(*r, rangeOf(prep, q.v), first && !held)
+				held = true
+			}
+		}
+	}
+	return held
+}
+
+func rangeOf(p *exact.Prepared, v int) Range {
+	obj := []exact.Term{one(v)}
+	lo, _ := p.Min(obj)
+	hi, _ := p.Max(obj)
+	return Range{{Val: lo.Val, Open: lo.Open, None: lo.None, Lower: true}, {Val: hi.Val, Open: hi.Open, None: hi.None}}
+}
+
+// widen is the least range that holds both; first: there is none yet.
+func widen(a, b Range, first bool) Range {
+	if first {
+		return b
+	}
+	return Range{outer(a[0], b[0], -1), outer(a[1], b[1], 1)}
+}
+
+func outer(a, b End, way int) End {
+	switch {
+	case a.None || b.None:
+		return End{None: true, Lower: a.Lower}
+	case a.Val.Eq(b.Val):
+		a.Open = a.Open && b.Open
+		return a
+	case a.Val.Cmp(b.Val) == way:
+		return a
+	}
+	return b
+}
+
+// spacingLimit is the most that stiffeners may stand apart under the laws that are on.
+func (p *problem) spacingLimit(on set, bay int) (limit exact.Rat, strict, found bool) {
+	for i := range p.laws {
+		s := p.laws[i].said
+		if !on.has(i) || s.Name.Quantity != StiffenerSpacing || s.Value.Of != nil || s.Op == GE || s.Op == GT {
+			continue
+		}
+		if s.Name.Bay > 0 && s.Name.Bay != bay {
+			continue
+		}
+		v := s.Value.Num
+		if s.Op == In {
+			v = s.Upper.Num
+		}
+		if !found || v.Less(limit) {
+			limit, strict, found = v, s.Op == LT, true
+		}
+	}
+	return limit, strict, found
+}
+
+// fewestStiffeners is the fewest at the two ends of a bay's range, as their spacing asks for; nil where nothing says how
+// far apart they may be.
+func (p *problem) fewestStiffeners(bay Range, on set) []int {
+	limit, strict, found := p.spacingLimit(on, 0)
+	if !found || limit.Sign() <= 0 || bay[1].None {
+		return nil
+	}
+	return []int{fewest(bay[0].Val, limit, strict), fewest(bay[1].Val, limit, strict)}
+}
+
+// fewest is the least m with width/(m+1) at most (strict: less than) the limit.
+func fewest(width, limit exact.Rat, strict bool) int {
+	q := width.Div(limit)
+	m := whole(q.Ceil()) - 1
+	if strict && q.IsInt() {
+		m++
+	}
+	return max(m, 0)
+}

@@ -1,0 +1,181 @@
+package solver
+
+import (
+	"fmt"
+	"slices"
+
+	"saywright/solver/exact"
+)
+
+// solved is a book worked out: the problem, its fields, and what came of each. Answers are told from it.
+type solved struct {
+	p      *problem
+	fields []*outcome
+	layout *Layout
+	broken error // an answer of ours that did not check: a fault to report, never shown as an answer
+}
+
+// outcome is what came of one field.
+type outcome struct {
+	s       *search
+	blocked bool
+	on      set // hard laws and the defaults that could be kept
+	dropped []int
+	chooser *chooser
+	up      []UpOption
+	along   []AlongOption
+}
+
+// work solves a book: decides each field, keeps what defaults it can, lists what can hold, and chooses a layout.
+func work(b Book) *solved {
+	p := pose(b)
+	v := p.solveFields()
+	if v.blocked() && len(p.placed) > 0 && !p.split {
+		// rails that are placed by name may want gaps of their own
+		q := pose(b)
+		q.split = true
+		if w := q.solveFields(); !w.blocked() {
+			return w
+		}
+	}
+	return v
+}
+
+func (p *problem) solveFields() *solved {
+	v := &solved{p: p, layout: &Layout{}}
+	fields := []field{upField, alongField}
+	if p.linked {
+		fields = []field{bothFields}
+	}
+	for _, f := range fields {
+		if p.touched(f) {
+			v.fields = append(v.fields, v.decide(f))
+		}
+	}
+	return v
+}
+
+// touched reports whether anything was said of a field.
+func (p *problem) touched(f field) bool {
+	return slices.ContainsFunc(p.book.said, func(s Statement) bool {
+		q := s.Name.Quantity
+		if s.Name.Quantity == Goal {
+			if s.Value.Word == "equal bays" {
+				q = Bay
+			} else if _, about, ok := GoalOf(s); ok {
+				q = about
+			}
+		}
+		if q == FloorFalls {
+			return true
+		}
+		return fieldOf(q)&f != 0 && !partQuantities[q]
+	})
+}
+
+func (v *solved) blocked() bool {
+	return slices.ContainsFunc(v.fields, func(o *outcome) bool { return o.blocked })
+}
+
+func (v *solved) decide(f field) *outcome {
+	s := newSearch(v.p, f)
+	o := &outcome{s: s}
+	hard := v.p.hard
+	if hit, _ := s.feasible(hard); hit == nil {
+		o.blocked = true
+		return o
+	}
+	o.on = hard
+	for i := range v.p.laws {
+		if !v.p.laws[i].soft || !s.all.has(i) {
+			continue
+		}
+		with := o.on
+		with.add(i)
+		if hit, _ := s.feasible(with); hit != nil {
+			o.on = with
+		} else {
+			o.dropped = append(o.dropped, i)
+		}
+	}
+	if ch, ok := s.choose(o.on); ok {
+		o.chooser = ch
+		v.build(o)
+	}
+	if f&upField != 0 {
+		o.up = s.listUp(o.on)
+	}
+	if f&alongField != 0 {
+		o.along = s.listAlong(o.on)
+	}
+	return o
+}
+
+// build reads the layout off the chosen cell and checks every rule at it.
+func (v *solved) build(o *outcome) {
+	sh, point, fixed := o.chooser.settled()
+	if err := exact.CheckPoint(&sh.sys, point); err != nil {
+		v.broken = fmt.Errorf("the layout does not keep a rule: %w", err)
+		return
+	}
+	if o.s.f&upField != 0 && v.p.knowsHeights(o) {
+		v.layout.Up = v.p.raise(sh, point, fixed)
+	}
+	if o.s.f&alongField != 0 {
+		v.layout.Along = v.p.stretch(sh, point, fixed)
+	}
+	if a := v.layout.Along; a != nil && len(a.Posts) > 0 && v.layout.Up != nil {
+		h := v.postHeight(sh, point, fixed)
+		a.PostHeight = h
+	}
+}
+
+// knowsHeights: with neither the wall's height nor the rails bound, any number of rails would do.
+func (p *problem) knowsHeights(o *outcome) bool { return !o.chooser.endless }
+
+// postHeight is the height of an added post; where the fields are apart it comes from the heights' own sheet.
+func (v *solved) postHeight(sh *sheet, point []exact.Rat, fixed func(int) bool) *exact.Rat {
+	for _, o := range v.fields {
+		if o.s.f&upField == 0 || o.chooser == nil {
+			continue
+		}
+		if o.s.f == upField {
+			sh, point, fixed = o.chooser.settled()
+		}
+		h := point[vPostHeight]
+		if !fixed(vPostHeight) { // set aside or only limited: the least that holds
+			b, _ := exact.Prepare(&sh.sys).Min([]exact.Term{one(vPostHeight)})
+			h = b.Val
+		}
+		return &h
+	}
+	return nil
+}
+
+// solve answers a book.
+func solve(b Book) *Answer {
+	v := work(b)
+	a := &Answer{Verdict: Open, Tape: v.p.tape(), To: Reply{Kind: "state"}}
+	v.tell(a)
+	return a
+}
+
+// tell fills an answer from what was solved.
+func (v *solved) tell(a *Answer) {
+	switch {
+	case v.blocked():
+		a.Verdict = Blocked
+	case v.layout.Up != nil || v.layout.Along != nil:
+		a.Verdict = Fits
+		a.Layout = v.layout
+	}
+	if a.Verdict != Blocked {
+		o := &Options{}
+		for _, f := range v.fields {
+			o.Up, o.Along = append(o.Up, f.up...), append(o.Along, f.along...)
+		}
+		if len(o.Up)+len(o.Along) > 0 {
+			a.Options = o
+		}
+	}
+}
