@@ -1,5 +1,7 @@
 package exact
 
+import "slices"
+
 // Min returns the least value of the objective over all points that satisfy the system, and the proof of it; where
 // there is none, the proof is nil. On a refuted system it returns None and the refutation.
 func (p *Prepared) Min(obj []Term) (Bound, Certificate) {
@@ -26,13 +28,63 @@ func (p *Prepared) MaxPoint(obj []Term) (Bound, []Rat) {
 	return b, point()
 }
 
+// MinRay returns a direction in which one can go without end while the objective falls, nil where it has a least value.
+func (p *Prepared) MinRay(obj []Term) []Rat { return p.ray(obj, -1) }
+
+// MaxRay returns a direction in which one can go without end while the objective rises, nil where it has a greatest value.
+func (p *Prepared) MaxRay(obj []Term) []Rat { return p.ray(obj, 1) }
+
+func (p *Prepared) ray(obj []Term, way int) []Rat {
+	if !p.Feasible() {
+		return nil
+	}
+	col, dir, end := p.climb(p.price(obj), way)
+	if end || p.stopped {
+		return nil
+	}
+	ray := make([]Rat, p.n)
+	for v := range ray {
+		if row := p.place[v]; row >= 0 {
+			ray[v] = p.tab[row*p.n+col].Mul(Int(dir))
+		} else if -1-row == col {
+			ray[v] = Int(dir)
+		}
+	}
+	return ray
+}
+
+// LeastInTurn returns a point at which the first objective is least, the second least among such points, and so on. An
+// objective that has no least value is passed over; one whose least value is open is approached, and the rest are
+// least near there. It returns nil on a refuted system.
+func (p *Prepared) LeastInTurn(objs ...[]Term) []Rat {
+	if !p.Feasible() {
+		return nil
+	}
+	lo, hi := slices.Clone(p.lo), slices.Clone(p.hi)
+	for _, obj := range objs {
+		cost := p.price(obj)
+		if _, _, end := p.climb(cost, -1); !end {
+			continue
+		}
+		for col, v := range p.rest { // moving any of these would raise the objective
+			if cost[col].Sign() != 0 {
+				p.lo[v] = limit{val: p.at[v], set: true}
+				p.hi[v] = p.lo[v]
+			}
+		}
+	}
+	copy(p.lo, lo)
+	copy(p.hi, hi)
+	return p.concretePoint()
+}
+
 // optimum minimizes (way -1) or maximizes (way 1).
 func (p *Prepared) optimum(obj []Term, way int) (Bound, Certificate, func() []Rat) {
 	if !p.Feasible() {
 		return Bound{None: true}, p.refutation, p.Point
 	}
 	cost := p.price(obj)
-	if !p.climb(cost, way) {
+	if _, _, end := p.climb(cost, way); !end {
 		return Bound{None: true}, nil, p.concretePoint
 	}
 	var best delta
@@ -70,25 +122,25 @@ func (p *Prepared) price(obj []Term) []Rat {
 	return cost
 }
 
-// climb moves from vertex to vertex until nothing improves the objective. It returns false when there is no end to it,
-// or when the work limit is hit.
-func (p *Prepared) climb(cost []Rat, way int) bool {
+// climb moves from vertex to vertex until nothing improves the objective: end is true. It is false when the work limit was
+// hit, or when the objective has no end, along the column's variable in direction dir.
+func (p *Prepared) climb(cost []Rat, way int) (col, dir int, end bool) {
 	for {
-		col, dir := p.firstGain(cost, way)
+		col, dir = p.firstGain(cost, way)
 		if col < 0 {
-			return true
+			return col, dir, true
 		}
 		if !p.mayPivot() {
-			return false
+			return col, dir, false
 		}
 		row, room, side := p.firstStop(col, dir)
-		own := p.ownRoom(p.rest[col], dir)
+		own, ends := p.ownRoom(p.rest[col], dir)
 		switch {
-		case own != nil && (row < 0 || own.cmp(&room) <= 0):
+		case ends && (row < 0 || own.cmp(&room) <= 0):
 			step := own.scaled(Int(dir))
 			p.shift(col, &step)
 		case row < 0:
-			return false
+			return col, dir, false
 		default:
 			p.pivotTo(row, col, p.limitAt(p.basis[row], side).val)
 		}
@@ -127,8 +179,8 @@ func (p *Prepared) firstStop(col, dir int) (row int, room delta, side int) {
 		if s == 0 {
 			continue
 		}
-		far := p.ownRoom(v, s)
-		if far == nil {
+		far, ends := p.ownRoom(v, s)
+		if !ends {
 			continue
 		}
 		t := far.scaled(c.Abs().Inv())
@@ -142,15 +194,14 @@ func (p *Prepared) firstStop(col, dir int) (row int, room delta, side int) {
 	return row, room, side
 }
 
-// ownRoom returns how far variable v can move in a direction by its own limits; nil for without end.
-func (p *Prepared) ownRoom(v, dir int) *delta {
+// ownRoom returns how far variable v can move in a direction by its own limits; ends is false for without end.
+func (p *Prepared) ownRoom(v, dir int) (room delta, ends bool) {
 	l := p.limitAt(v, dir)
 	if !l.set {
-		return nil
+		return delta{}, false
 	}
-	room := l.val.sub(&p.at[v])
 	if dir < 0 {
-		room = p.at[v].sub(&l.val)
+		return p.at[v].sub(&l.val), true
 	}
-	return &room
+	return l.val.sub(&p.at[v]), true
 }

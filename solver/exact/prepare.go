@@ -1,6 +1,9 @@
 package exact
 
-import "math"
+import (
+	"math"
+	"sync"
+)
 
 // Prepared is a system after its first phase: refuted, or standing at a point that satisfies every row. Objectives
 // are then asked one after another, each from where the last one left off. The numbers do not depend on that; which
@@ -20,7 +23,10 @@ type Prepared struct {
 	place []int   // of each variable: its row r, or its column c as -1-c
 	at    []delta // where each variable stands
 
-	nonzero []int // columns of the pivot row that are not 0, kept to save allocations
+	// Memory that is used again and again.
+	nonzero []int  // columns of the pivot row that are not 0
+	terms   []Term // the row being read
+	parts   []Term // the terms of all forms
 
 	refutation Certificate
 	point      []Rat
@@ -42,9 +48,16 @@ type limit struct {
 
 // Solve returns a point that satisfies every row, strict rows strictly, or a refutation: exactly one is not nil.
 func Solve(s *System) (point []Rat, cert Certificate) {
-	p := Prepare(s)
-	return p.point, p.refutation
+	p := spare.Get().(*Prepared)
+	p.prepare(s, math.MaxInt)
+	point, cert = p.point, p.refutation
+	p.sys = nil
+	spare.Put(p)
+	return point, cert
 }
+
+// spare keeps the memory of finished searches: one answer solves hundreds of systems of the same size.
+var spare = sync.Pool{New: func() any { return new(Prepared) }}
 
 // Prepare reads the rows and searches for a point that satisfies them. The system must not change afterwards.
 //
@@ -55,15 +68,21 @@ func Prepare(s *System) *Prepared { return PrepareWithin(s, math.MaxInt) }
 
 // PrepareWithin is Prepare with a limit on the work, in pivots, for this call and every objective asked later. See Stopped.
 func PrepareWithin(s *System, pivots int) *Prepared {
-	p := &Prepared{sys: s, n: s.Vars, budget: pivots}
+	p := new(Prepared)
+	p.prepare(s, pivots)
+	return p
+}
+
+func (p *Prepared) prepare(s *System, budget int) {
+	p.sys, p.n, p.budget = s, s.Vars, budget
+	p.refutation, p.point, p.pivots, p.stopped = nil, nil, 0, false
 	if !p.read() {
-		return p
+		return
 	}
 	p.layOut()
 	if p.repair() {
 		p.point = p.concretePoint()
 	}
-	return p
 }
 
 // Feasible reports whether some point satisfies every row. It is false too when the work limit was hit first.
@@ -84,19 +103,28 @@ func (p *Prepared) Certificate() Certificate { return p.refutation }
 
 // read turns rows into limits. It returns false when a row, or two limits of one variable, refute the system.
 func (p *Prepared) read() bool {
-	limits := make([]limit, 2*(p.n+len(p.sys.Rows)))
-	p.lo, p.hi = limits[:p.n:p.n+len(p.sys.Rows)], limits[p.n+len(p.sys.Rows):][:p.n]
-	var terms []Term
+	p.lo, p.hi = cleared(p.lo, p.n), cleared(p.hi, p.n)
+	p.forms, p.parts = p.forms[:0], p.parts[:0]
 	for i := range p.sys.Rows {
-		terms = gather(terms[:0], p.sys.Rows[i].Terms)
-		if len(terms) > 0 && (terms[0].Var < 0 || terms[len(terms)-1].Var >= p.n) {
+		p.terms = gather(p.terms[:0], p.sys.Rows[i].Terms)
+		if k := len(p.terms); k > 0 && (p.terms[0].Var < 0 || p.terms[k-1].Var >= p.n) {
 			panic("exact: a term's unknown is not in the system")
 		}
-		if !p.readRow(i, terms) {
+		if !p.readRow(i, p.terms) {
 			return false
 		}
 	}
 	return true
+}
+
+// cleared returns a slice of n zeros, in the memory of old where that is enough.
+func cleared[T any](old []T, n int) []T {
+	if cap(old) < n {
+		return make([]T, n, n+n/2)
+	}
+	old = old[:n]
+	clear(old)
+	return old
 }
 
 func (p *Prepared) readRow(i int, terms []Term) bool {
@@ -153,7 +181,9 @@ func (p *Prepared) formOf(terms []Term) int {
 			return i
 		}
 	}
-	p.forms = append(p.forms, append(form(nil), terms...))
+	start := len(p.parts)
+	p.parts = append(p.parts, terms...)
+	p.forms = append(p.forms, p.parts[start:])
 	p.lo = append(p.lo, limit{})
 	p.hi = append(p.hi, limit{})
 	return len(p.forms) - 1
@@ -211,13 +241,9 @@ func (p *Prepared) better(a, b *limit, side int) bool {
 // layOut writes the first tableau: every form in terms of the unknowns, every unknown at a limit if it has one, else at 0.
 func (p *Prepared) layOut() {
 	n, m := p.n, len(p.forms)
-	p.tab = make([]Rat, (m+1)*n)
-	index := make([]int, 3*n+2*m+n)
-	p.basis, index = index[:m], index[m:]
-	p.rest, index = index[:n], index[n:]
-	p.place, index = index[:n+m], index[n+m:]
-	p.nonzero = index[:0:n]
-	p.at = make([]delta, n+m)
+	p.tab = cleared(p.tab, (m+1)*n)
+	p.basis, p.rest, p.place = cleared(p.basis, m), cleared(p.rest, n), cleared(p.place, n+m)
+	p.at = cleared(p.at, n+m)
 	for v := range n {
 		p.rest[v], p.place[v] = v, -1-v
 		switch {
