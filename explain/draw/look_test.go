@@ -29,3 +29,17 @@ func TestLookBeside(t *testing.T) {
 	c.bottom = q("9/2")
 	fmt.Print(SideBySide(walls()["no-opening"], wallOf(c), Options{Width: 100}))
 }
+
+func TestLookSVG(t *testing.T) {
+	if os.Getenv("LOOK") == "" {
+		t.Skip()
+	}
+	os.MkdirAll("/tmp/look", 0o755)
+	for name, a := range walls() {
+		b, err := SVG(a, Sheet{Wall: "Saltreed Landing, " + name, Date: "2031-05-04"})
+		if err != nil {
+			t.Fatal(name, err)
+		}
+		os.WriteFile("/tmp/look/"+name+".svg", b, 0o644)
+	}
+}
