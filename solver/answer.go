@@ -215,6 +215,7 @@ type Rule struct {
 type Way struct {
 	Changes []Change `json:"changes"`
 	Layout  *Layout  `json:"-"` // what it leads to, solved again
+	Book    Book     `json:"-"` // what would stand
 }
 
 // Change is one rule changed: from one normal form to another. By is the amount, in inches or pieces.
@@ -234,6 +235,7 @@ type Conflict struct {
 	About  string // "up", "along" or "both"
 	Work   []Work // ends in a comparison that is false
 	Proven bool   // the independent checker accepted its certificates
+	Fault  error  // a proof that does not check: a fault of ours, to be reported
 	Clash  *Clash // what a picture of it shows; nil: pictures go by the work alone
 }
 

@@ -16,6 +16,8 @@ type search struct {
 	tails []tailRefusal
 	work  int  // systems solved so far
 	spent bool // the limit on work was reached
+	// record, where set, is shown every refused system with its certificate
+	record func(*sheet, exact.Certificate)
 }
 
 // memory is what was learned of a cell.
@@ -340,6 +342,9 @@ func (s *search) try(c *cell, on set) (*cell, set) {
 	if cert == nil {
 		m.held = append(m.held, on)
 		return c, set{}
+	}
+	if s.record != nil {
+		s.record(sh, cert)
 	}
 	by := s.blame(sh, cert)
 	m.refused = append(m.refused, by)

@@ -12,6 +12,7 @@ type solved struct {
 	p      *problem
 	fields []*outcome
 	layout *Layout
+	list   bool  // the options are wanted
 	broken error // an answer of ours that did not check: a fault to report, never shown as an answer
 }
 
@@ -27,22 +28,27 @@ type outcome struct {
 }
 
 // work solves a book: decides each field, keeps what defaults it can, lists what can hold, and chooses a layout.
-func work(b Book) *solved {
+func work(b Book) *solved { return workOn(b, true) }
+
+// workLayout is work without the list of options.
+func workLayout(b Book) *solved { return workOn(b, false) }
+
+func workOn(b Book, list bool) *solved {
 	p := pose(b)
-	v := p.solveFields()
-	if v.blocked() && len(p.placed) > 0 && !p.split {
+	v := p.solveFields(list)
+	if v.blocked() && len(p.placed) > 0 {
 		// rails that are placed by name may want gaps of their own
 		q := pose(b)
 		q.split = true
-		if w := q.solveFields(); !w.blocked() {
+		if w := q.solveFields(list); !w.blocked() {
 			return w
 		}
 	}
 	return v
 }
 
-func (p *problem) solveFields() *solved {
-	v := &solved{p: p, layout: &Layout{}}
+func (p *problem) solveFields(list bool) *solved {
+	v := &solved{p: p, layout: &Layout{}, list: list}
 	fields := []field{upField, alongField}
 	if p.linked {
 		fields = []field{bothFields}
@@ -101,6 +107,9 @@ func (v *solved) decide(f field) *outcome {
 	if ch, ok := s.choose(o.on); ok {
 		o.chooser = ch
 		v.build(o)
+	}
+	if !v.list {
+		return o
 	}
 	if f&upField != 0 {
 		o.up = s.listUp(o.on)
@@ -165,6 +174,7 @@ func (v *solved) tell(a *Answer) {
 	switch {
 	case v.blocked():
 		a.Verdict = Blocked
+		v.tellConflicts(a)
 	case v.layout.Up != nil || v.layout.Along != nil:
 		a.Verdict = Fits
 		a.Layout = v.layout
@@ -178,4 +188,32 @@ func (v *solved) tell(a *Answer) {
 			a.Options = o
 		}
 	}
+}
+
+// tellConflicts fills in every smallest conflict, each with its sums, and the ways out.
+func (v *solved) tellConflicts(a *Answer) {
+	found := map[*outcome][]clash{}
+	for _, o := range v.fields {
+		if !o.blocked {
+			continue
+		}
+		cs, complete := o.clashes()
+		if !complete {
+			a.Facts = append(a.Facts, Fact{Key: "not fully reduced"})
+		}
+		found[o] = cs
+		for _, c := range cs {
+			told := c.conflict()
+			if told.Fault != nil {
+				v.broken = told.Fault
+				continue
+			}
+			a.Conflicts = append(a.Conflicts, told)
+			a.Because = append(a.Because, told.Rules)
+		}
+	}
+	if len(a.Conflicts) > 0 {
+		a.Work = a.Conflicts[0].Work
+	}
+	a.Ways = v.ways(found)
 }

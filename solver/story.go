@@ -1,0 +1,457 @@
+package solver
+
+import (
+	"slices"
+	"strconv"
+
+	"saywright/solver/exact"
+)
+
+// story is why one cell is refused, as arithmetic: what the parts come to, and what stands against it.
+type story struct {
+	lines   []Work
+	way     int       // +1 the parts come to too much, −1 to too little, 0 told otherwise
+	missing exact.Rat // by how much
+}
+
+// known is a bound on an unknown that the certificate's rows give, with the arithmetic that it came from.
+type known struct {
+	v    exact.Rat
+	expr Expr
+	open bool
+	law  int  // the law it comes from; −1 where from geometry
+	twin int  // an unknown that this one is said to equal; −1 none
+	told bool // it took a line of its own
+}
+
+// teller follows the rows of one certificate, each in the direction in which it is used.
+type teller struct {
+	sh       *sheet
+	rows     []exact.Row // Σ a·x ≤ b, after multiplying by the certificate
+	from     []exact.Row // as they stood
+	low, top map[int]known
+	lines    []Work
+}
+
+// tellStory turns a certificate into arithmetic a person can follow: bounds are carried from row to row until the sum
+// of the parts stands against the whole. Where that does not reach, the certificate's own weighted sum is told.
+func tellStory(r refusal) *story {
+	t := &teller{sh: r.sh, low: map[int]known{}, top: map[int]known{}}
+	for _, m := range r.cert {
+		row := r.sh.sys.Rows[m.Row]
+		t.from = append(t.from, row)
+		t.rows = append(t.rows, oriented(row, m.Mult))
+	}
+	pivot := t.pivot()
+	for range len(t.rows) {
+		for i := range t.rows {
+			if i != pivot {
+				t.carry(i)
+			}
+			if st := t.crossed(); st != nil {
+				return st
+			}
+		}
+	}
+	if pivot >= 0 {
+		if st := t.weigh(pivot); st != nil {
+			return st
+		}
+	}
+	return weightedSum(r)
+}
+
+// oriented writes a row as Σ a·x ≤ b in the direction of its multiplier.
+func oriented(row exact.Row, mult exact.Rat) exact.Row {
+	k := exact.Int(1)
+	if mult.Sign() < 0 {
+		k = exact.Int(-1)
+	}
+	out := exact.Row{Rel: exact.LE, RHS: row.RHS.Mul(k), Rule: row.Rule}
+	if row.Rel.Strict() {
+		out.Rel = exact.LT
+	}
+	for _, x := range row.Terms {
+		at := slices.IndexFunc(out.Terms, func(o exact.Term) bool { return o.Var == x.Var })
+		if at < 0 {
+			out.Terms = append(out.Terms, exact.Term{Var: x.Var})
+			at = len(out.Terms) - 1
+		}
+		out.Terms[at].Coef = out.Terms[at].Coef.Add(x.Coef.Mul(k))
+	}
+	out.Terms = slices.DeleteFunc(out.Terms, func(o exact.Term) bool { return o.Coef.Sign() == 0 })
+	return out
+}
+
+// pivot is the row that adds the parts up to a whole: the geometry row with the most unknowns.
+func (t *teller) pivot() int {
+	best := -1
+	for i, r := range t.rows {
+		if r.Rule == exact.Background && len(r.Terms) >= 3 && (best < 0 || len(r.Terms) > len(t.rows[best].Terms)) {
+			best = i
+		}
+	}
+	return best
+}
+
+// bound is what is known of coef·x from below.
+func (t *teller) bound(x exact.Term) (known, bool) {
+	side := t.low
+	if x.Coef.Sign() < 0 {
+		side = t.top
+	}
+	k, ok := side[x.Var]
+	return k, ok
+}
+
+// carry derives a bound on each unknown of row i whose others are known.
+func (t *teller) carry(i int) {
+	r := t.rows[i]
+	for j, x := range r.Terms {
+		rest, open, twin, ok := t.others(r, j)
+		if !ok {
+			continue
+		}
+		// a·x ≤ b − rest
+		v := r.RHS.Sub(rest).Div(x.Coef)
+		side := t.top
+		if x.Coef.Sign() < 0 {
+			side = t.low
+		}
+		if _, have := side[x.Var]; have {
+			continue
+		}
+		k := known{v: v, open: open || r.Rel == exact.LT, law: r.Rule, twin: twin}
+		k.expr, k.told = t.derive(r, j, v)
+		if twin >= 0 {
+			if o, ok := t.bound(exact.Term{Var: twin, Coef: x.Coef.Neg()}); ok && k.law < 0 {
+				k.law = o.law
+			}
+		}
+		side[x.Var] = k
+	}
+}
+
+// others sums the least of all terms of r but the jth. twin is the other unknown where there is just one, with the
+// same coefficient and nothing added: then the two are equal, and no line is needed.
+func (t *teller) others(r exact.Row, j int) (sum exact.Rat, open bool, twin int, ok bool) {
+	twin = -1
+	for i, x := range r.Terms {
+		if i == j {
+			continue
+		}
+		k, found := t.bound(x)
+		if !found {
+			return sum, false, -1, false
+		}
+		sum, open = sum.Add(x.Coef.Mul(k.v)), open || k.open
+		if len(r.Terms) == 2 && r.RHS.Sign() == 0 && x.Coef.Add(r.Terms[j].Coef).Sign() == 0 {
+			twin = x.Var
+		}
+	}
+	return sum, open, twin, true
+}
+
+// derive records the line by which a bound came about; a plain figure or an equal unknown needs none.
+func (t *teller) derive(r exact.Row, j int, v exact.Rat) (Expr, bool) {
+	x := r.Terms[j]
+	if len(r.Terms) == 1 {
+		if n := t.sh.copiesOf(x.Var); n > 1 {
+			return Product(Tally(n), Num(v.Div(exact.Int(n)))), false
+		}
+		return Num(v), false
+	}
+	if len(r.Terms) == 2 && r.RHS.Sign() == 0 && x.Coef.Add(r.Terms[1-j].Coef).Sign() == 0 {
+		return Num(v), false
+	}
+	var plus, minus []Expr
+	if c := r.RHS.Div(x.Coef); c.Sign() > 0 {
+		plus = append(plus, Num(c))
+	} else if c.Sign() < 0 {
+		minus = append(minus, Num(c.Neg()))
+	}
+	for i, y := range r.Terms {
+		if i == j {
+			continue
+		}
+		k, _ := t.bound(y)
+		c := y.Coef.Neg().Div(x.Coef)
+		e := scaled(c.Abs(), k.v)
+		if k.v.Sign() == 0 {
+			continue
+		}
+		if c.Sign() > 0 {
+			plus = append(plus, e)
+		} else {
+			minus = append(minus, e)
+		}
+	}
+	if len(plus) == 0 {
+		plus = []Expr{Num(zero)}
+	}
+	t.lines = append(t.lines, Line(t.sh.nameOf(x.Var), "follows", Less(Sum(plus...), minus...)))
+	return Num(v), true
+}
+
+// scaled writes c × v, or v alone.
+func scaled(c, v exact.Rat) Expr {
+	if c.Eq(exact.Int(1)) {
+		return Num(v)
+	}
+	if c.IsInt() {
+		return Product(Scalar(c), Num(v))
+	}
+	if n := c.Inv(); n.IsInt() {
+		return Quotient(Num(v), Scalar(n))
+	}
+	return Product(Scalar(c), Num(v))
+}
+
+// crossed reports an unknown that must be more than it may be.
+func (t *teller) crossed() *story {
+	for v := range t.sh.vars {
+		lo, okLo := t.low[v]
+		hi, okHi := t.top[v]
+		if !okLo || !okHi || lo.v.Less(hi.v) || lo.v.Eq(hi.v) && !lo.open && !hi.open {
+			continue
+		}
+		op := "<="
+		if lo.open || hi.open {
+			op = "<"
+		}
+		w := Line(t.sh.nameOf(v), "clash", Compare(Num(lo.v), op, Num(hi.v)))
+		w.From = t.source(lo) + "|" + t.source(hi)
+		return &story{lines: append(t.lines, w), missing: lo.v.Sub(hi.v)}
+	}
+	return nil
+}
+
+func (t *teller) source(k known) string {
+	if k.law < 0 {
+		return ""
+	}
+	return t.sh.p.laws[k.law].Rule.Rule
+}
+
+// weigh sets the parts of the pivot row against its whole: the first unknown with its own sign.
+func (t *teller) weigh(pivot int) *story {
+	r := t.rows[pivot]
+	whole := r.Terms[0]
+	w, ok := t.bound(whole)
+	if !ok {
+		return nil
+	}
+	var parts []Expr
+	var lines []Work
+	open := w.open || r.Rel == exact.LT
+	for _, x := range t.merged(r) {
+		k, ok := t.bound(x.Term)
+		if !ok {
+			return nil
+		}
+		open = open || k.open
+		if k.v.Sign() == 0 {
+			continue
+		}
+		e := k.expr
+		if n := x.Coef.Abs(); !n.Eq(exact.Int(1)) {
+			e = Product(Scalar(n), Num(k.v))
+		}
+		if e.Op != "" {
+			line := Line(t.sh.nameOf(x.Var), x.note, e)
+			line.From = t.source(k)
+			lines = append(lines, line)
+		}
+		parts = append(parts, Num(e.Value))
+	}
+	if len(parts) == 0 {
+		return nil
+	}
+	sum := Sum(parts...)
+	if len(parts) > 1 {
+		lines = append(lines, Line(t.sh.nameOf(whole.Var), t.sumNote(), sum))
+	}
+	// r: whole − parts ≤ 0 says the whole is at most what the parts can come to; with the signs turned, at least
+	left, right, way := w.v, sum.Value, -1
+	if whole.Coef.Sign() < 0 {
+		left, right, way = sum.Value, w.v, 1
+	}
+	op := "<="
+	if open {
+		op = "<"
+	}
+	last := Line(t.sh.nameOf(whole.Var), "clash", Compare(Num(left), op, Num(right)))
+	last.From = t.source(w)
+	if last.Equals != "false" {
+		return nil
+	}
+	return &story{lines: append(append(t.lines, lines...), last), way: way, missing: left.Sub(right)}
+}
+
+func (t *teller) sumNote() string {
+	if t.sh.c.more || t.sh.c.further {
+		return "sum or more"
+	}
+	return "sum"
+}
+
+// part is one term of the whole, with the note that words want.
+type part struct {
+	exact.Term
+	note string
+}
+
+// merged lists the parts of the pivot row after its whole; the gap underneath joins the gaps where it is said to be one
+// of them.
+func (t *teller) merged(r exact.Row) []part {
+	var out []part
+	for _, x := range r.Terms[1:] {
+		out = append(out, part{x, t.sh.noteOf(x.Var)})
+	}
+	b, okB := t.bound(exact.Term{Var: vBottom, Coef: sameSign(out, vBottom)})
+	if okB && b.twin == vGap {
+		at := slices.IndexFunc(out, func(p part) bool { return p.Var == vGap })
+		under := slices.IndexFunc(out, func(p part) bool { return p.Var == vBottom })
+		if at >= 0 && under >= 0 {
+			out[at].Coef, out[at].note = out[at].Coef.Add(out[under].Coef), "gaps and under"
+			out = slices.Delete(out, under, under+1)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b part) int { return storyRank(a.Var) - storyRank(b.Var) })
+	return out
+}
+
+func sameSign(parts []part, v int) exact.Rat {
+	for _, p := range parts {
+		if p.Var == v {
+			return p.Coef
+		}
+	}
+	return exact.Int(1)
+}
+
+// storyRank tells wood before gaps before what is underneath, bays before openings before posts.
+func storyRank(v int) int {
+	switch v {
+	case vFace:
+		return 0
+	case vGap:
+		return 1
+	case vBottom:
+		return 2
+	case vOpening:
+		return 4
+	case vPost:
+		return 5
+	}
+	return 3
+}
+
+// weightedSum tells a certificate as it is: what its rows come to when they are added up.
+func weightedSum(r refusal) *story {
+	var plus, minus []Expr
+	strict := false
+	for _, m := range r.cert {
+		row := r.sh.sys.Rows[m.Row]
+		strict = strict || row.Rel.Strict()
+		c := m.Mult.Mul(row.RHS)
+		e := scaled(m.Mult.Abs(), row.RHS.Abs())
+		switch c.Sign() {
+		case 1:
+			plus = append(plus, e)
+		case -1:
+			minus = append(minus, e)
+		}
+	}
+	for _, side := range []*[]Expr{&plus, &minus} {
+		if len(*side) == 0 {
+			*side = []Expr{Num(zero)}
+		}
+	}
+	op := "<="
+	if strict {
+		op = "<"
+	}
+	left, right := Sum(minus...), Sum(plus...)
+	return &story{lines: []Work{Line("together", "weighted", Compare(left, op, right))}, missing: left.Value.Sub(right.Value)}
+}
+
+// copiesOf is how many bays an unknown stands for.
+func (s *sheet) copiesOf(v int) int {
+	for _, pc := range s.pieces {
+		if pc.v == v && pc.opening == 0 {
+			return pc.bays
+		}
+	}
+	return 1
+}
+
+// nameOf is what an unknown measures, as the normal form names it.
+func (s *sheet) nameOf(v int) string {
+	if v < vFree {
+		return string([]Quantity{WallHeight, Gap, BottomGap, RailFace, PostHeight, BracketClearance, BracketEar, FloorAtRight,
+			Span, EndPostSize, AddedPostSize, Opening, Bay}[v])
+	}
+	for i, o := range s.open {
+		switch v {
+		case o:
+			return "opening " + strconv.Itoa(i+1)
+		case s.dl[i]:
+			return s.place(OpeningFromLeft, i)
+		case s.dr[i]:
+			return s.place(OpeningFromRight, i)
+		}
+	}
+	for _, pc := range s.pieces {
+		if pc.v == v && pc.bays == 1 && s.c.bays > 1 {
+			return "bay " + strconv.Itoa(pc.first)
+		} else if pc.v == v {
+			return "bays"
+		}
+	}
+	if slices.Contains(s.segs, v) {
+		return string(Gap)
+	}
+	for q, u := range s.part {
+		if u == v {
+			return string(q)
+		}
+	}
+	return "the rest"
+}
+
+func (s *sheet) place(q Quantity, i int) string {
+	n := Name{Quantity: q}
+	if len(s.open) > 1 {
+		n.Opening = i + 1
+	}
+	return n.String()
+}
+
+// noteOf is the key under which words speak of a part of the whole.
+func (s *sheet) noteOf(v int) string {
+	switch v {
+	case vFace:
+		return "wood"
+	case vGap:
+		return "gaps"
+	case vBottom:
+		return "underneath"
+	case vOpening:
+		return "openings"
+	case vPost:
+		return "posts"
+	}
+	if slices.Contains(s.segs, v) {
+		return "gaps"
+	}
+	if slices.Contains(s.open, v) {
+		return "openings"
+	}
+	for _, pc := range s.pieces {
+		if pc.v == v {
+			return "bays"
+		}
+	}
+	return "rest"
+}
