@@ -73,12 +73,12 @@ func (f *front) leftFigures() {
 	labels := f.stackLabels()
 	f.column(labels, chain, -1, run{f.y(f.w.height) + 0.6, f.y(0) - 0.6}) // between the extension lines of the height
 	at := chain - leader - f.columnWidth(labels) - 2.5
-	f.upright(at, 0, f.w.height, f.r.size(f.w.up.WallHeight))
+	f.p.measureUp(f.y(0), f.y(f.w.height), at, f.r.size(f.w.up.WallHeight))
 	f.extension(chain, at, f.y(0))
 	f.extension(chain, at, f.y(f.w.height))
 	if f.w.postTop > 0 {
 		posts := f.w.of(f.w.chain, "post")
-		f.upright(at-8, 0, f.w.postTop, f.r.size(*f.w.along.PostHeight))
+		f.p.measureUp(f.y(0), f.y(f.w.postTop), at-8, f.r.size(*f.w.along.PostHeight))
 		f.extension(f.x(posts[0].lo), at-8, f.y(f.w.postTop))
 		f.extension(at, at-8, f.y(0))
 	}
@@ -102,14 +102,6 @@ func (f *front) extension(from, to, y float64) {
 		return
 	}
 	f.p.line(thin, from+0.8, y, to+1.2, y)
-}
-
-// upright is a vertical dimension line with its figure along it.
-func (f *front) upright(x, lo, hi float64, says string) {
-	f.p.line(thin, x, f.y(lo), x, f.y(hi))
-	f.p.tick(x, f.y(lo), 0.9)
-	f.p.tick(x, f.y(hi), 0.9)
-	f.p.text(text{x: x - 0.9, y: (f.y(lo) + f.y(hi)) / 2, size: normal, anchor: "middle", turned: true, says: says})
 }
 
 // rightFigures are the marks. Nothing else stands there, so that they may spread up and down.

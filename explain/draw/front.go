@@ -56,7 +56,7 @@ func (f *front) room() {
 	if f.w.up != nil {
 		f.left = 5 + leader + f.columnWidth(f.stackLabels()) + 8
 		f.right = 1 + leader + max(f.columnWidth(f.markLabels()), 16) + 2
-		f.above = 15
+		f.above = 13
 	}
 	if f.w.up != nil && len(f.w.up.MarksAtRight) > 0 {
 		f.right += 10 // for the longer heading
@@ -65,10 +65,13 @@ func (f *front) room() {
 		f.left += 8
 	}
 	if f.hasUprights() {
-		f.above += 6
+		f.above = max(f.above, 14)
 	}
 	if f.w.along != nil {
-		f.below = 35
+		f.below = chainDrop + 2
+		if len(f.w.chain) > 1 {
+			f.below = chainDrop + 19
+		}
 	}
 }
 
@@ -87,6 +90,14 @@ func (f *front) columnWidth(list []beside) float64 {
 		most = max(most, widthOf(l.says, normal, false))
 	}
 	return most
+}
+
+// title is what the view is called: a wall of unknown height is seen from above.
+func (f *front) title() string {
+	if f.w.up == nil {
+		return "Plan"
+	}
+	return "Elevation"
 }
 
 // draw lays down the wall and then its figures.

@@ -43,3 +43,13 @@ func TestLookSVG(t *testing.T) {
 		os.WriteFile("/tmp/look/"+name+".svg", b, 0o644)
 	}
 }
+
+func TestLookRandom(t *testing.T) {
+	if os.Getenv("LOOK") == "" {
+		t.Skip()
+	}
+	for i, a := range randomWalls(36) {
+		b, _ := SVG(a, Sheet{Wall: fmt.Sprint("random ", i), Date: "2031-05-04", Page: []string{"letter", "a4"}[i%2]})
+		os.WriteFile(fmt.Sprintf("/tmp/look/r%02d.svg", i), b, 0o644)
+	}
+}

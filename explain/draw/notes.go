@@ -116,7 +116,7 @@ func offTape(w *wall, r reading) bool {
 
 // writeNotes sets notes into a box, smaller where they must be; what finds no room is counted in the last line.
 func writeNotes(p *paper, list []string, in box) {
-	for _, size := range []float64{small, least, 2.1} {
+	for _, size := range []float64{normal, small, least, 2.1} {
 		lines := foldAll(list, in.w, size)
 		room := int(in.h / (size * 1.28))
 		if len(lines) > room && size > 2.1 {

@@ -150,3 +150,32 @@ func (p *paper) hatch(b box, every float64) {
 
 // tick is the terminator of a dimension line: an oblique stroke at 45°, as building drawings have it.
 func (p *paper) tick(x, y, half float64) { p.line(fineOut, x-half, y+half, x+half, y-half) }
+
+// measure is a horizontal dimension line from x1 to x2: its figure over the middle, or past its right end where the
+// line is too short for it.
+func (p *paper) measure(x1, x2, y float64, says string) {
+	p.tick(x1, y, 0.8)
+	p.tick(x2, y, 0.8)
+	w := widthOf(says, normal, false)
+	if w+2 <= x2-x1 {
+		p.line(thin, x1, y, x2, y)
+		p.text(text{x: (x1 + x2) / 2, y: y - 0.9, size: normal, anchor: "middle", says: says})
+		return
+	}
+	p.line(thin, x1, y, x2+w+3, y)
+	p.text(text{x: x2 + 2, y: y - 0.9, size: normal, says: says})
+}
+
+// measureUp is a vertical dimension line from the lower y1 to y2: its figure along it, or over its upper end.
+func (p *paper) measureUp(y1, y2, x float64, says string) {
+	p.tick(x, y1, 0.8)
+	p.tick(x, y2, 0.8)
+	w := widthOf(says, normal, false)
+	if w+2 <= y1-y2 {
+		p.line(thin, x, y1, x, y2)
+		p.text(text{x: x - 0.9, y: (y1 + y2) / 2, size: normal, anchor: "middle", turned: true, says: says})
+		return
+	}
+	p.line(thin, x, y1, x, y2-w-3)
+	p.text(text{x: x - 0.9, y: y2 - 2, size: normal, turned: true, says: says})
+}

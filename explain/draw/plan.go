@@ -30,7 +30,7 @@ func hasPlan(w *wall) bool {
 	return w.along.EndPostDepth.Sign() > 0
 }
 
-const reachOut = 5.0 // how much of a rail is shown beside the post, inches
+const reachOut = 3.0 // how much of a rail is shown beside the post, inches
 
 func newPlan(p *paper, w *wall, r reading, zone box) *plan {
 	v := &plan{p: p, w: w, r: r, zone: zone}
@@ -50,9 +50,9 @@ func newPlan(p *paper, w *wall, r reading, zone box) *plan {
 	} else {
 		v.face, v.depth, v.name, v.right = al.EndPostFace.Float(), al.EndPostDepth.Float(), "the left end post", true
 	}
-	v.sight = sightOf(fitScale(r.Metric, v.wide(), v.high(), zone.w-22, zone.h-34))
-	v.x0 = zone.x + zone.w/2 - 4
-	v.y0 = zone.y + 6 + (zone.h-34)/2
+	v.sight = sightOf(fitScale(r.Metric, v.wide(), v.high(), zone.w-24, zone.h-30))
+	v.x0 = zone.x + zone.w/2 - 6
+	v.y0 = zone.y + 5 + (zone.h-30)/2
 	return v
 }
 
@@ -138,20 +138,16 @@ func (v *plan) figures() {
 	if len(al.Posts) > 0 {
 		face, depth = al.PostFace, al.PostDepth
 	}
-	y := v.y(-v.high()/2) + 4
-	v.p.line(thin, v.x(-f), y, v.x(f), y)
+	y := v.y(-v.high()/2) + 6
+	v.p.measure(v.x(-f), v.x(f), y, v.r.size(face))
 	for _, x := range []float64{-f, f} {
-		v.p.tick(v.x(x), y, 0.8)
 		v.p.line(thin, v.x(x), v.y(-d)+0.8, v.x(x), y+1)
 	}
-	v.p.text(text{x: v.x0 + 1.2, y: y - 0.9, size: normal, says: v.r.size(face)})
-	x := v.x(f+reachOut) + 5
-	v.p.line(thin, x, v.y(-d), x, v.y(d))
+	x := v.x(f+reachOut) + 6.5
+	v.p.measureUp(v.y(-d), v.y(d), x, v.r.size(depth))
 	for _, h := range []float64{-d, d} {
-		v.p.tick(x, v.y(h), 0.8)
 		v.p.line(thin, v.x(f)+0.8, v.y(h), x+1, v.y(h))
 	}
-	v.p.text(text{x: x - 0.9, y: v.y(0) - 2.4, size: normal, turned: true, says: v.r.size(depth)})
 	if v.at == "" {
 		return
 	}
@@ -159,7 +155,7 @@ func (v *plan) figures() {
 	from := v.x(-f-reachOut) - 2
 	v.p.line(thin, from, y, v.x(-f), y)
 	v.p.tick(v.x(-f), y, 0.8)
-	v.p.line(thin, v.x(-f), y-5, v.x(-f), y+1)
+	v.p.line(thin, v.x(-f), y-6, v.x(-f), y+1)
 	v.p.path(noPen, "#000", from, y, from+2.6, y-0.6, from+2.6, y+0.6)
 	v.p.text(text{x: from, y: y + ascent*normal + 1, size: small, says: v.at + " to the left end post’s face"})
 }

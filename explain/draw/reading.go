@@ -17,10 +17,20 @@ func (r reading) size(v exact.Rat) string {
 	if _, exactly := r.Near(v); exactly {
 		return r.Length(v)
 	}
-	if _, den := v.Frac(); !r.Metric && den.IsInt64() && den.Int64() <= 16 {
+	if !r.Metric && simple(v) {
 		return r.Length(v)
 	}
 	return r.place(v)
+}
+
+// simple holds for fractions that are read at a glance: 2-5/6, and halves of halves down to 1/64.
+func simple(v exact.Rat) bool {
+	_, den := v.Frac()
+	if !den.IsInt64() {
+		return false
+	}
+	d := den.Int64()
+	return d <= 16 || d == 32 || d == 64
 }
 
 // place writes where a mark goes: what a tape can show, led by ≈ where the exact place lies beside it.

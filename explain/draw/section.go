@@ -30,9 +30,12 @@ func newSection(p *paper, w *wall, r reading, zone box) *section {
 	if s.cut = w.stack[0].hi > farBelow; s.cut {
 		s.view.lo = w.stack[0].hi - ear - 1.5
 	}
-	s.sight = sightOf(fitScale(r.Metric, s.depth(), s.view.size(), zone.w-46, zone.h-16))
-	s.x0 = zone.x + zone.w/2
-	s.y0 = zone.y + 8 + (zone.h-16-s.view.size()*s.k)/2 + s.view.hi*s.k
+	f := &front{r: r}
+	left := 5 + leader + f.columnWidth(s.sizes())
+	right := 1 + leader + f.columnWidth(s.bracketLabels())
+	s.sight = sightOf(fitScale(r.Metric, s.depth(), s.view.size(), zone.w-left-right, zone.h-12))
+	s.x0 = zone.x + left + (zone.w-left-right)/2
+	s.y0 = zone.y + 8.5 + (zone.h-12-s.view.size()*s.k)/2 + s.view.hi*s.k
 	return s
 }
 
@@ -97,44 +100,53 @@ func (s *section) bracketAndRail(rail part) {
 	s.p.line(center, s.x0, hole-0.3*s.k, s.x0, hole+0.3*s.k)
 }
 
-// figures stand in a column on each side: sizes up the wall at the left, bracket and marks at the right.
+// sizes are the gaps and faces shown, from the bottom.
+func (s *section) sizes() []beside {
+	var out []beside
+	for i, part := range s.w.stack {
+		if i <= 3 && part.size() > 0 && (i > 0 || !s.cut) {
+			out = append(out, beside{part.mid(), s.r.size(part.says)})
+		}
+	}
+	return out
+}
+
+func (s *section) bracketLabels() []beside {
+	up, first := s.w.up, s.w.rails()[0]
+	out := []beside{
+		{up.Marks[0].Float(), "hole " + s.r.size(up.Reach) + " over"},
+		{first.lo - up.Ear.Float()/2, "ear " + s.r.size(up.Ear)},
+	}
+	if up.BracketThickness.Sign() > 0 {
+		out = append(out, beside{first.mid(), "bracket " + s.r.size(up.BracketThickness)})
+	}
+	return out
+}
+
+// figures stand in a column on each side: sizes up the wall at the left, the bracket's at the right.
 func (s *section) figures() {
 	f := &front{sight: s.sight, p: s.p, r: s.r}
-	half := s.depth() / 2
+	half, t := s.depth()/2, s.w.up.RailThickness.Float()/2
 	chain := s.x(-half) - 5
-	var left []beside
 	for i, part := range s.w.stack {
 		if i > 3 || part.size() <= 0 || i == 0 && s.cut {
 			continue
 		}
-		left = append(left, beside{part.mid(), s.r.size(part.says)})
 		s.p.line(thin, chain, s.y(part.lo), chain, s.y(part.hi))
 		for _, y := range []float64{part.lo, part.hi} {
 			s.p.tick(chain, s.y(y), 0.8)
 			f.extension(s.x(-half), chain, s.y(y))
 		}
 	}
-	within := run{s.y(s.view.hi) - 3, s.y(s.view.lo) + 4}
-	f.column(left, chain, -1, within)
-	up := s.w.up
-	first := s.w.rails()[0]
-	right := []beside{
-		{up.Marks[0].Float(), "hole " + s.r.size(up.Reach) + " over the rail"},
-		{first.lo - up.Ear.Float()/2, "ear " + s.r.size(up.Ear)},
+	within := run{s.y(s.view.hi) - 1.6, s.y(s.view.lo) - 0.6}
+	f.column(s.sizes(), chain, -1, within)
+	for _, l := range s.bracketLabels() {
+		s.p.line(thin, s.x(t)+0.5, s.y(l.at), s.x(half)+1.6, s.y(l.at))
 	}
-	if up.BracketThickness.Sign() > 0 {
-		right = append(right, beside{first.mid(), "bracket " + s.r.size(up.BracketThickness) + " thick"})
-	}
-	if !s.cut {
-		right = append(right, beside{up.Marks[0].Float() - 1.5, "mark at " + s.r.place(up.Marks[0])})
-	}
-	f.column(right, s.x(s.w.up.RailThickness.Float()/2)+0.4, 1, within)
+	f.column(s.bracketLabels(), s.x(half)+1, 1, within)
 	y := s.y(s.view.hi) - 3.4
-	t := s.w.up.RailThickness.Float() / 2
-	s.p.line(thin, s.x(-t), y, s.x(t), y)
+	s.p.measure(s.x(-t), s.x(t), y, s.r.size(s.w.up.RailThickness))
 	for _, x := range []float64{-t, t} {
-		s.p.tick(s.x(x), y, 0.8)
 		s.p.line(thin, s.x(x), y-1, s.x(x), s.y(s.view.hi)-1.6)
 	}
-	s.p.text(text{x: s.x0, y: y - 1, size: normal, anchor: "middle", says: s.r.size(s.w.up.RailThickness)})
 }

@@ -62,7 +62,7 @@ type drawing struct {
 }
 
 const (
-	band   = 76.0  // height of the details under a wide wall, width of nothing
+	band   = 80.0  // height of the details under a wide wall, width of nothing
 	column = 104.0 // width of the details beside a tall wall
 	block  = 26.0  // height of the title block
 )
@@ -72,12 +72,12 @@ func (d *drawing) draw() {
 	tall := newFront(d.p, d.w, d.r, box{d.inner.x, d.inner.y, d.inner.w - column - 4, d.inner.h - 7})
 	if tall.scale < wide.scale {
 		tall.draw()
-		d.title(box{d.inner.x, d.inner.bottom() - 6, tall.zone.w, 6}, "Elevation", tall.scale)
+		d.title(box{d.inner.x, d.inner.bottom() - 6, tall.zone.w, 6}, tall.title(), tall.scale)
 		d.besideIt(tall)
 		return
 	}
 	wide.draw()
-	d.title(box{d.inner.x, d.inner.bottom() - band - 7, d.inner.w, 6}, "Elevation", wide.scale)
+	d.title(box{d.inner.x, d.inner.bottom() - band - 7, d.inner.w, 6}, wide.title(), wide.scale)
 	d.underIt(wide)
 }
 
@@ -87,12 +87,12 @@ func (d *drawing) underIt(f *front) {
 	d.p.line(fineOut, b.x-4, b.y, b.right()+4, b.y)
 	x := b.x
 	if hasSection(d.w) {
-		d.section(box{x, b.y, 76, band})
-		x += 78
+		d.section(box{x, b.y, 74, band})
+		x += 76
 	}
 	if hasPlan(d.w) {
-		d.plan(box{x, b.y, 66, band})
-		x += 68
+		d.plan(box{x, b.y, 86, band})
+		x += 88
 	}
 	d.words(f, box{x, b.y, b.right() - x, band})
 }
@@ -129,18 +129,17 @@ func (d *drawing) plan(zone box) {
 func (d *drawing) words(f *front, zone box) {
 	in := box{zone.x, zone.y + 3, zone.w - 2, zone.h - block - 5}
 	writeNotes(d.p, notes(d.a, d.w, d.r, f.omitted), in)
-	d.titleBlock(box{zone.x, zone.bottom() - block + 4, zone.w + 4, block}, f.scale)
+	width := min(zone.w+4, 116)
+	d.titleBlock(box{zone.right() + 4 - width, zone.bottom() - block + 4, width, block}, f)
 }
 
 // title names a view and its scale, under it.
 func (d *drawing) title(in box, says string, scale int) {
-	y := in.y + ascent*middle + 0.5
-	d.p.text(text{x: in.x, y: y, size: middle, bold: true, says: says})
-	d.p.text(text{x: in.x + widthOf(says, middle, true) + 2.5, y: y, size: small, says: scaleText(scale, d.r.Metric)})
+	d.p.text(text{x: in.x, y: in.y + ascent*middle + 0.5, size: middle, bold: true, says: says + ", 1:" + strconv.Itoa(scale)})
 }
 
 // titleBlock has the fields that ISO 7200 asks a small drawing for: what it is, its date, scale, unit and sheet.
-func (d *drawing) titleBlock(b box, scale int) {
+func (d *drawing) titleBlock(b box, f *front) {
 	p := d.p
 	p.rect(outline, b, "#fff")
 	mid, low := b.y+11, b.y+17.5
@@ -149,7 +148,7 @@ func (d *drawing) titleBlock(b box, scale int) {
 	p.text(text{x: b.x + 2, y: b.y + 7.4, size: large, bold: true, says: short(d.s.name(), b.w-4, large, true)})
 	p.text(text{x: b.x + 2, y: mid + 4.4, size: normal, says: "Half wall: measured drawing"})
 	cells := []struct{ name, says string }{
-		{"scale of the elevation", scaleText(scale, d.r.Metric)}, {"date", d.s.Date}, {"figures in", d.r.unit()}, {"sheet", "1 of 1"},
+		{"scale, " + strings.ToLower(f.title()), scaleText(f.scale, d.r.Metric)}, {"date", d.s.Date}, {"figures in", d.r.unit()}, {"sheet", "1 of 1"},
 	}
 	shares := []float64{0.40, 0.24, 0.21, 0.15}
 	x := b.x
