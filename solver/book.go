@@ -175,6 +175,16 @@ func (b Book) Wants(goal string) bool {
 	return false
 }
 
+// Metric reports whether the person works in millimeters.
+func (b Book) Metric() bool {
+	for i := len(b.said) - 1; i >= 0; i-- {
+		if b.said[i].Name.Quantity == Units {
+			return b.said[i].Value.Word == "metric"
+		}
+	}
+	return false
+}
+
 // settle turns a relative change into what it results in.
 func (b Book) settle(s Statement, layout *Layout) (Statement, error) {
 	if s.Op != Plus && s.Op != Minus && s.Op != Times {

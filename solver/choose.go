@@ -322,8 +322,11 @@ func (ch *chooser) mostRails() {
 	ch.left = kept
 }
 
-// roomy reports whether candidate i can leave every gap an eighth over the clearance. A single rail has no neighbor.
+// roomy reports whether candidate i can leave every gap an eighth over the clearance. A single rail leaves no gap.
 func (ch *chooser) roomy(i int) bool {
+	if ch.left[i].c.rails < 2 {
+		return false
+	}
 	sh := ch.sheet(i)
 	at := len(sh.sys.Rows)
 	for j, g := range sh.segs {

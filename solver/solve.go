@@ -164,13 +164,19 @@ func (v *solved) postHeight(sh *sheet, point []exact.Rat, fixed func(int) bool) 
 // solve answers a book.
 func solve(b Book) *Answer {
 	v := work(b)
-	a := &Answer{Verdict: Open, Tape: v.p.tape(), To: Reply{Kind: "state"}}
+	a := &Answer{To: Reply{Kind: "state"}}
 	v.tell(a)
 	return a
 }
 
 // tell fills an answer from what was solved.
 func (v *solved) tell(a *Answer) {
+	a.Verdict, a.Tape, a.Metric = Open, v.p.tape(), v.p.book.Metric()
+	defer func() {
+		if v.broken != nil {
+			a.Facts = append(a.Facts, Fact{Key: "fault", Names: append([]string{v.broken.Error()}, forms(v.p.book.said)...)})
+		}
+	}()
 	switch {
 	case v.blocked():
 		a.Verdict = Blocked
@@ -179,7 +185,11 @@ func (v *solved) tell(a *Answer) {
 		a.Verdict = Fits
 		a.Layout = v.layout
 	}
+	v.tellCautions(a)
 	if a.Verdict != Blocked {
+		v.tellWork(a)
+		v.tellTape(a)
+		v.tellAssumed(a)
 		o := &Options{}
 		for _, f := range v.fields {
 			o.Up, o.Along = append(o.Up, f.up...), append(o.Along, f.along...)
@@ -188,6 +198,36 @@ func (v *solved) tell(a *Answer) {
 			a.Options = o
 		}
 	}
+	if a.Verdict == Open {
+		a.Ask = v.wanted()
+	}
+}
+
+// forms are the normal forms of statements.
+func forms(ss []Statement) []string {
+	out := make([]string, len(ss))
+	for i, s := range ss {
+		out[i] = s.String()
+	}
+	return out
+}
+
+// wanted asks for what a layout still needs. With nothing said there is nothing to ask.
+func (v *solved) wanted() *Question {
+	for _, o := range v.fields {
+		switch {
+		case o.s.f&upField != 0 && v.layout.Up == nil && !v.p.speaksOf(WallHeight):
+			return &Question{Key: "want height", Example: "wall 48 high"}
+		case o.s.f&upField != 0 && v.layout.Up == nil:
+			return &Question{Key: "want gap", Example: "gap two and a half"}
+		case o.s.f&alongField != 0 && v.layout.Along == nil:
+			return &Question{Key: "want span", Example: "12 feet between the posts"}
+		}
+	}
+	if len(v.p.book.said) == 0 {
+		return nil
+	}
+	return &Question{Key: "want height", Example: "wall 48 high"}
 }
 
 // tellConflicts fills in every smallest conflict, each with its sums, and the ways out.

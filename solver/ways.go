@@ -236,7 +236,7 @@ func (o *outcome) leastChange(l int, on set) []change {
 	case q == OpeningSide:
 		return o.changeSide(c, on)
 	case q == Goal || KindOf(q) == Count:
-		return forget(c)
+		return forgetting(c)
 	case q == FloorFalls:
 		return nil // the floor is as it is
 	case q == Stock:
@@ -256,7 +256,7 @@ func (o *outcome) askCode(c change) []change {
 	return []change{c}
 }
 
-func forget(c change) []change {
+func forgetting(c change) []change {
 	c.To, c.class = "forget "+c.From, 3
 	return []change{c}
 }
@@ -573,7 +573,7 @@ func (o *outcome) changeSide(c change, on set) []change {
 			return []change{c}
 		}
 	}
-	return forget(c)
+	return forgetting(c)
 }
 
 // boardStep is the step of lumber lengths on sale, inches: 2 ft (trade; published.md 9.4).

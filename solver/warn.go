@@ -1,0 +1,152 @@
+package solver
+
+import (
+	"slices"
+
+	"saywright/solver/exact"
+)
+
+// The cautions that a layout raises, each under the key by which package explain words it. Figures are in Facts.
+//
+//	key              when                                              facts
+//	off the floor    bottom rail under 2 in                            "limit": Nums the bottom gap, 2
+//	narrow opening   an opening under 24 in                            "limit": Nums the opening, 24
+//	squeeze          under 32 in                                       "limit": Nums the opening, 32
+//	barrow           under 36 in                                       "limit": Nums the opening, 36
+//	stiffeners far   stiffeners more than 48 in apart                  "limit": Nums the spacing, 48
+//	post low         an added post that stands less than 2 in above    "limit": Nums above the wall, 2
+//	brackets touch   a gap less than 1/8 in over the clearance         "limit": Nums the gap, the clearance
+//	free post        an added post, held only at its foot              "posts": Nums how many
+//	drilling         the same: holes in concrete
+//	guard            the ground beyond drops more than 30 in           "drop": Nums the drop
+//	guard set aside  the same, the limit settled by the person
+//	guard opening    an opening in a guard
+//	pool             the wall fences a pool
+//	many posts       more posts than anyone would set                  "posts": Nums how many
+//	long boards      a bay longer than boards usually sold             "limit": Nums the bay, the longest board
+//	wind             asked for cautions
+//	lumber           asked for cautions: treated wood, cut ends, wet lumber
+//	tools            asked for cautions
+//	utilities        asked for cautions, with added posts
+const safetySource = "OSHA fact sheet on 29 CFR 1926.1153, Table 1; the anchor's own instructions decide"
+
+// Sources of cautions, from the published values: 3.1–3.8, 3.15–3.20, 8.1, 8.4, 8.6, 8.8.
+const (
+	guardCaution  = "IRC 2018 R312.1 and Table R301.5; local code decides"
+	poolCaution   = "ISPSC 305.2.5 and local ordinances; local code decides"
+	postCaution   = "common practice: a post base is not rated to keep a post from turning over"
+	lumberCaution = "IBC 2304.9.5.1, IRC R317.3.1: fasteners in treated wood"
+	callCaution   = "state one-call laws: locate utilities before digging or drilling"
+)
+
+func limitFact(a, b exact.Rat) []Fact { return []Fact{{Key: "limit", Nums: []exact.Rat{a, b}}} }
+
+// tellCautions adds the cautions that a layout raises; none where it does not apply.
+func (v *solved) tellCautions(a *Answer) {
+	add := func(key, source string, facts ...Fact) {
+		a.Cautions = addCaution(a.Cautions, Caution{Key: key, Source: source, Facts: facts})
+	}
+	v.guardCautions(a, add)
+	if a.Layout == nil {
+		return
+	}
+	if u := a.Layout.Up; u != nil {
+		heightCautions(u, add)
+	}
+	if al := a.Layout.Along; al != nil {
+		v.lengthCautions(al, a.Layout.Up, add)
+	}
+}
+
+func (v *solved) guardCautions(a *Answer, add func(string, string, ...Fact)) {
+	if v.p.guard() {
+		facts := []Fact{}
+		if d, ok := v.p.parts[Drop]; ok {
+			facts = append(facts, Fact{Key: "drop", Nums: []exact.Rat{d}})
+		}
+		add("guard", guardCaution, facts...)
+		if slices.Contains(v.p.book.aside, "guard") {
+			add("guard set aside", guardCaution)
+		}
+		if a.Layout != nil && a.Layout.Along != nil && len(a.Layout.Openings) > 0 || v.p.spoken > 0 {
+			add("guard opening", guardCaution)
+		}
+	}
+	if v.p.pool() {
+		add("pool", poolCaution)
+	}
+}
+
+func heightCautions(u *Up, add func(string, string, ...Fact)) {
+	two := exact.Int(2)
+	if low := exact.Min(u.BottomGap, u.BottomGap.Add(u.Fall)); low.Less(two) {
+		add("off the floor", NoSource, limitFact(low, two)...)
+	}
+	if u.Rails > 1 && u.Gap.Sub(u.Clearance).Less(spareRoom) {
+		add("brackets touch", NoSource, limitFact(u.Gap, u.Clearance)...)
+	}
+}
+
+func (v *solved) lengthCautions(a *Along, u *Up, add func(string, string, ...Fact)) {
+	for _, o := range a.Openings {
+		for _, c := range []struct {
+			key  string
+			most int
+		}{{"narrow opening", 24}, {"squeeze", 32}, {"barrow", 36}} {
+			if o.Width.Less(exact.Int(c.most)) {
+				add(c.key, NoSource, limitFact(o.Width, exact.Int(c.most))...)
+				break
+			}
+		}
+	}
+	far := exact.Int(48)
+	for _, b := range a.Bays {
+		if s := b.Width.Div(exact.Int(len(b.Stiffeners) + 1)); far.Less(s) {
+			add("stiffeners far", NoSource, limitFact(s, far)...)
+			break
+		}
+	}
+	v.boardCaution(a, add)
+	if len(a.Posts) == 0 {
+		return
+	}
+	n := Fact{Key: "posts", Nums: []exact.Rat{exact.Int(len(a.Posts))}}
+	if a.PostHeight != nil && u != nil {
+		if above := a.PostHeight.Sub(u.WallHeight); above.Less(exact.Int(2)) {
+			add("post low", NoSource, limitFact(above, exact.Int(2))...)
+		}
+	}
+	add("free post", postCaution, n)
+	add("drilling", safetySource)
+	if len(a.Posts) > mostPostsListed {
+		add("many posts", NoSource, n)
+	}
+}
+
+// boardCaution: the usual boards were set aside, because what was said leaves a bay longer than any of them.
+func (v *solved) boardCaution(a *Along, add func(string, string, ...Fact)) {
+	for _, o := range v.fields {
+		for _, i := range o.dropped {
+			if l := v.p.laws[i].said; l.Name.Quantity == Stock {
+				widest := a.Bays[0].Width
+				for _, b := range a.Bays {
+					widest = exact.Max(widest, b.Width)
+				}
+				add("long boards", NoSource, limitFact(widest, v.p.longest(l))...)
+			}
+		}
+	}
+}
+
+// askedCautions adds what only an answer to "what should I watch out for" tells.
+func (v *solved) askedCautions(a *Answer) {
+	add := func(key, source string) {
+		a.Cautions = addCaution(a.Cautions, Caution{Key: key, Source: source})
+	}
+	add("wind", NoSource)
+	add("lumber", lumberCaution)
+	add("tools", NoSource)
+	if a.Layout != nil && a.Layout.Along != nil && len(a.Layout.Posts) > 0 {
+		add("utilities", callCaution)
+	}
+}
