@@ -1,0 +1,182 @@
+package explain
+
+import (
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"saywright/explain/figure"
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// A sentence is written once and read in two ways: by the eye and by the ear. Its figures stand in it as marks, a kind
+// and an exact value between two control characters, and are turned into figures or number words at the end. Words that
+// came from a person are cleaned of such characters before they enter a sentence (quoted).
+const (
+	markOpen  = '\x01'
+	markClose = '\x02'
+	eyeOpen   = '\x03' // what stands between eyeOpen and eyeClose is for the eye alone
+	eyeClose  = '\x04'
+)
+
+// The kinds of figure in a sentence.
+const (
+	exactly   = 'L' // a length as it is: 2-5/6
+	onTape    = 'A' // a length as a tape shows it: "about 2-13/16" where it lies off the marks
+	bothWays  = 'B' // exactly, and where it lies off the marks also as a tape shows it
+	cutDown   = 'D' // a length rounded down to the tape
+	howMany   = 'C' // a count: a word up to twelve
+	plain     = 'N' // a plain number
+	cashed    = 'M' // money
+	sized     = 'S' // a lumber size
+	oneByOne  = 'O' // a length read back: the ear hears a -teen and a -ty also digit by digit
+	eachOf    = 'E' // a length without its unit, for lists that tell the unit once
+	inWords   = 'W' // a count, always as a word where there is one
+	signedLen = 'G' // a length with its sign told by the words around it: shown without
+)
+
+func mark(kind rune, value string) string {
+	return string(markOpen) + string(kind) + value + string(markClose)
+}
+
+func (v *voice) length(r exact.Rat) string { return mark(exactly, r.String()) }
+func (v *voice) about(r exact.Rat) string  { return mark(onTape, r.String()) }
+func (v *voice) both(r exact.Rat) string   { return mark(bothWays, r.String()) }
+func (v *voice) bare(r exact.Rat) string   { return mark(eachOf, r.String()) }
+func count(n int) string                   { return mark(howMany, strconv.Itoa(n)) }
+func number(r exact.Rat) string            { return mark(plain, r.String()) }
+func money(r exact.Rat) string             { return mark(cashed, r.String()) }
+func size(s string) string                 { return mark(sized, quoted(s)) }
+
+// forEye is left out of what is said aloud.
+func forEye(s string) string { return string(eyeOpen) + s + string(eyeClose) }
+
+// quoted makes a person's own words safe to stand in a sentence: control characters and bytes that are not UTF-8 go.
+func quoted(s string) string {
+	return strings.Map(func(r rune) rune {
+		switch {
+		case r == '\t':
+			return ' '
+		case unicode.IsControl(r) || r == utf8.RuneError || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069:
+			return -1
+		}
+		return r
+	}, s)
+}
+
+// written turns the marks of a sentence into figures.
+func written(s string, style figure.Style) string {
+	return unmark(s, func(kind rune, value string) string { return eyed(kind, value, style) }, true)
+}
+
+// heard turns the marks of a sentence into words.
+func heard(s string, style figure.Style) string {
+	return unmark(s, func(kind rune, value string) string { return eared(kind, value, style) }, false)
+}
+
+// unmark replaces each mark. A sentence that begins with a mark begins with a capital letter.
+func unmark(s string, word func(rune, string) string, eye bool) string {
+	var b strings.Builder
+	hidden := false
+	for len(s) > 0 {
+		r, n := utf8.DecodeRuneInString(s)
+		switch {
+		case r == eyeOpen:
+			hidden = !eye
+		case r == eyeClose:
+			hidden = false
+		case hidden:
+		case r == markOpen:
+			end := strings.IndexByte(s, markClose)
+			if end < 3 {
+				break
+			}
+			w := word(rune(s[1]), s[2:end])
+			if b.Len() == 0 {
+				w = upper(w)
+			}
+			b.WriteString(w)
+			s = s[end+1:]
+			continue
+		default:
+			b.WriteRune(r)
+		}
+		s = s[n:]
+	}
+	return b.String()
+}
+
+// eyed writes one figure.
+func eyed(kind rune, value string, style figure.Style) string {
+	switch kind {
+	case sized:
+		return value
+	case howMany:
+		if n, err := strconv.Atoi(value); err == nil && n >= 0 && n <= 12 {
+			return small[n]
+		}
+		return value
+	}
+	r := exact.Must(value)
+	unit := ""
+	if style.Metric {
+		unit = " mm"
+	}
+	switch kind {
+	case exactly, oneByOne:
+		return style.Length(r) + unit
+	case onTape:
+		return style.About(r) + unit
+	case bothWays:
+		return both(r, style) + unit
+	case cutDown:
+		return style.Down(r) + unit
+	case eachOf:
+		return style.Length(r)
+	case cashed:
+		return thousands(solver.Cents(r))
+	case plain:
+		return thousands(solver.Fraction(r))
+	}
+	return value
+}
+
+// both writes a length exactly, and the nearest mark beside it where the tape does not show it. A fraction that nobody
+// has in the head is left to the nearest mark alone.
+func both(r exact.Rat, style figure.Style) string {
+	near, on := style.Near(r)
+	_, den := r.Frac()
+	switch {
+	case on:
+		return near
+	case style.Metric || !den.IsInt64() || den.Int64() > 20:
+		return "about " + near
+	}
+	return style.Length(r) + ", about " + near
+}
+
+// thousands sets commas into a whole number of five digits or more.
+func thousands(s string) string {
+	whole, rest := s, ""
+	if i := strings.IndexAny(s, ".-/"); i > 0 {
+		whole, rest = s[:i], s[i:]
+	}
+	if len(whole) < 5 || strings.HasPrefix(rest, "/") {
+		return s
+	}
+	for i := len(whole) - 3; i > 0; i -= 3 {
+		whole = whole[:i] + "," + whole[i:]
+	}
+	return whole + rest
+}
+
+// upper makes the first letter a capital.
+func upper(s string) string {
+	r, n := utf8.DecodeRuneInString(s)
+	if !unicode.IsLetter(r) {
+		return s
+	}
+	return string(unicode.ToUpper(r)) + s[n:]
+}
