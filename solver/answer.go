@@ -236,36 +236,6 @@ type Conflict struct {
 	Work   []Work // ends in a comparison that is false
 	Proven bool   // the independent checker accepted its certificates
 	Fault  error  // a proof that does not check: a fault of ours, to be reported
-	Clash  *Clash // what a picture of it shows; nil: pictures go by the work alone
-}
-
-// ClashKind says what stands against what.
-type ClashKind string
-
-// The kinds of clash that have a picture of their own.
-const (
-	BracketsMeet  ClashKind = "brackets meet"  // Need: bracket clearance, Has: the gap
-	EarMeetsFloor ClashKind = "ear at floor"   // Need: bracket ear, Has: the bottom gap
-	EarPastPost   ClashKind = "ear past post"  // Need: wall height and ear, Has: post height
-	OverHeight    ClashKind = "over height"    // Need: what rails and gaps take, Has: the wall height
-	UnderHeight   ClashKind = "under height"   // Need: the wall height, Has: the most that rails and gaps fill
-	OverSpan      ClashKind = "over span"      // Need: what bays, openings and posts take, Has: the span
-	UnderSpan     ClashKind = "under span"     // Need: the span, Has: the most that bays, openings and posts fill
-	BayOverBoard  ClashKind = "bay over board" // Need: the bay (or the rail in it), Has: the longest board
-	OpeningNarrow ClashKind = "opening narrow" // Need: the least opening, Has: what is left for it
-	GapWide       ClashKind = "gap wide"       // Need: the gap, Has: what it must stay under or at
-)
-
-// Clash is what the picture of a conflict needs, inches: how much room is needed and how much there is, Need > Has.
-// (Need = Has where a strict limit is only touched.) The rest is what stands as tried, as far as it is known.
-type Clash struct {
-	Kind      ClashKind
-	Need, Has exact.Rat
-	Rails     int
-	Face      exact.Rat // of a rail
-	Gap       exact.Rat
-	BottomGap exact.Rat
-	Ear       exact.Rat
 }
 
 // Work is one line of arithmetic, true by itself (or false, as the last line of a conflict).
