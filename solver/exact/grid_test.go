@@ -26,6 +26,10 @@ func onGrid(vars int, f func(point []Rat)) {
 	fill(0)
 }
 
+func (r *Row) holds(point []Rat) bool {
+	return stands(value(r.Terms, point).Cmp(r.RHS), r.Rel)
+}
+
 // gridEnds returns how many points satisfy the system, and the ends of the objective over them.
 func gridEnds(s *System, obj []Term) (count int, lo, hi Rat) {
 	onGrid(s.Vars, func(point []Rat) {

@@ -1,7 +1,5 @@
 package exact
 
-import "slices"
-
 // Min returns the least value of the objective over all points that satisfy the system, and the proof of it; where
 // there is none, the proof is nil. On a refuted system it returns None and the refutation.
 func (p *Prepared) Min(obj []Term) (Bound, Certificate) {
@@ -51,31 +49,6 @@ func (p *Prepared) ray(obj []Term, way int) []Rat {
 		}
 	}
 	return ray
-}
-
-// LeastInTurn returns a point at which the first objective is least, the second least among such points, and so on. An
-// objective that has no least value is passed over; one whose least value is open is approached, and the rest are
-// least near there. It returns nil on a refuted system.
-func (p *Prepared) LeastInTurn(objs ...[]Term) []Rat {
-	if !p.Feasible() {
-		return nil
-	}
-	lo, hi := slices.Clone(p.lo), slices.Clone(p.hi)
-	for _, obj := range objs {
-		cost := p.price(obj)
-		if _, _, end := p.climb(cost, -1); !end {
-			continue
-		}
-		for col, v := range p.rest { // moving any of these would raise the objective
-			if cost[col].Sign() != 0 {
-				p.lo[v] = limit{val: p.at[v], set: true}
-				p.hi[v] = p.lo[v]
-			}
-		}
-	}
-	copy(p.lo, lo)
-	copy(p.hi, hi)
-	return p.concretePoint()
 }
 
 // optimum minimizes (way -1) or maximizes (way 1).

@@ -26,12 +26,6 @@ func (b subset) clone() subset { return slices.Clone(b) }
 
 func (b subset) equal(c subset) bool { return slices.Equal(b, c) }
 
-func (b subset) add(c subset) {
-	for i := range b {
-		b[i] |= c[i]
-	}
-}
-
 func (b subset) remove(c subset) {
 	for i := range b {
 		b[i] &^= c[i]
@@ -60,15 +54,6 @@ func (b subset) meetsOnlyAt(c subset, r int) bool {
 		}
 	}
 	return true
-}
-
-// countWithout returns how many members of b are not in c.
-func (b subset) countWithout(c subset) int {
-	n := 0
-	for i := range b {
-		n += bits.OnesCount64(b[i] &^ c[i])
-	}
-	return n
 }
 
 // members returns the numbers in the set, ascending.
