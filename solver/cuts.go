@@ -1,11 +1,6 @@
 package solver
 
-import (
-	"strconv"
-
-	"saywright/solver/exact"
-	"saywright/solver/lumber"
-)
+import "saywright/solver/exact"
 
 // railPiece is one rail to cut: where it goes, what counts for it and what is cut.
 type railPiece struct {
@@ -276,56 +271,4 @@ func (s *Site) notCounted(q Quantity, common exact.Rat) []Fact {
 		return nil
 	}
 	return []Fact{{Key: "not counted", Names: []string{string(q)}, Nums: []exact.Rat{common}}}
-}
-
-func (s *Site) extraCut(e Statement) (Cut, bool) {
-	n, ok := e.Value.Num.Int64()
-	if !ok || n <= 0 || e.Name.Long == nil || e.Name.Long.Num.Sign() <= 0 {
-		return Cut{}, false
-	}
-	long := e.Name.Long.Num
-	return Cut{Piece: "extra", Wall: s.Wall, Size: s.sizeOf(e.Name.Item), Length: long, Exact: long, Count: int(n), Ends: "square"}, true
-}
-
-// sizeOf turns "rails", "posts" and "stiffeners" into their size; a size stays as it was said.
-func (s *Site) sizeOf(item string) string {
-	switch item {
-	case "rails", "rail":
-		return s.RailSize
-	case "posts", "post", "added posts":
-		return s.AddedPostSize
-	case "stiffeners", "stiffener":
-		return s.StiffenerSize
-	case "cap":
-		return s.CapSize
-	}
-	return item
-}
-
-// pieceName is a piece of the cut list in a few words of the vocabulary: "bay 1 rail 3", "stiffener", "post 2".
-func pieceName(c Cut) string {
-	name := c.Piece
-	if c.Post > 0 {
-		name += " " + strconv.Itoa(c.Post)
-	}
-	if c.Rail > 0 {
-		name += " " + strconv.Itoa(c.Rail)
-	}
-	if c.Bay > 0 {
-		name = "bay " + strconv.Itoa(c.Bay) + " " + name
-	}
-	return name
-}
-
-// dressed returns what a nominal size measures; a rail's own face, where it was measured, is the layout's affair.
-func (s *Site) dressed(size string) (thickness, face exact.Rat, ok bool) {
-	found, err := lumber.Find(size)
-	if err != nil {
-		return thickness, face, false
-	}
-	thickness, face = found.Thickness, found.Face
-	if up := s.up(); up != nil && size == s.RailSize && up.RailFace.Sign() > 0 {
-		face = up.RailFace
-	}
-	return thickness, face, true
 }

@@ -74,6 +74,16 @@ func leaningIn() *Site {
 	return s
 }
 
+func have(item, length string, n int) Statement {
+	return Statement{Name: Name{Quantity: Have, Item: item, Long: &Value{Num: rat(length), Unit: Inch}}, Op: Each, Value: Number(n)}
+}
+
+func extra(item, length string, n int) Statement {
+	st := have(item, length, n)
+	st.Name.Quantity = Extra
+	return st
+}
+
 func railLengths(f Findings) (out []string) {
 	for _, c := range f.Cuts {
 		for range c.Count {
