@@ -17,7 +17,7 @@ type railPiece struct {
 // sum it comes from. Lengths are rounded down to the tape, never up. What was measured outranks what was planned.
 func (s *Site) Cuts() Findings {
 	var f Findings
-	if s.Layout != nil || len(s.Measured) > 0 {
+	if s.up() != nil || s.along() != nil || len(s.Measured) > 0 {
 		f = s.wallCuts()
 	}
 	for _, e := range s.Extra {
@@ -36,6 +36,9 @@ func (s *Site) wallCuts() Findings {
 	all, q := s.gauges()
 	if q == nil {
 		q = s.doubts(all)
+	}
+	if q == nil {
+		q = s.belowZero()
 	}
 	if q != nil {
 		return Findings{Ask: q}
@@ -57,6 +60,19 @@ func (s *Site) wallCuts() Findings {
 	f.and(s.capCuts(all))
 	f.Facts = append(f.Facts, s.notCounted(Fit, exact.New(1, 8))...)
 	return f
+}
+
+// belowZero asks for a figure that no part can have.
+func (s *Site) belowZero() *Question {
+	for _, f := range []struct {
+		of Quantity
+		is exact.Rat
+	}{{BracketThickness, s.BracketThickness}, {Fit, s.Fit}, {Kerf, s.Kerf}, {Trim, s.Trim}} {
+		if f.is.Sign() < 0 {
+			return asking("bad figure", Fact{Key: "bad figure", Names: []string{s.Wall, string(f.of)}, Nums: []exact.Rat{f.is}}, "forget "+string(f.of))
+		}
+	}
+	return nil
 }
 
 // missing names what must be known before any rail can be cut.
@@ -155,105 +171,6 @@ func (s *Site) noRoom(r *railPiece) Conflict {
 // name is the normal form of the rail's piece.
 func (r *railPiece) name() string {
 	return Name{Quantity: CutOf, Bay: r.gauge.bay, Rail: r.rail}.String()
-}
-
-// railCuts writes the rails into the list: one line for a bay whose rails are all alike, else one for each.
-func (s *Site) railCuts(all []*gauge, rails []*railPiece) (f Findings) {
-	if len(rails) == 0 {
-		return f
-	}
-	f.Work = append(f.Work, Line("brackets", "pair of brackets", Product(Tally(2), Num(s.BracketThickness))))
-	for _, g := range all {
-		var mine []*railPiece
-		for _, r := range rails {
-			if r.gauge == g {
-				mine = append(mine, r)
-			}
-		}
-		if len(mine) == 0 {
-			continue
-		}
-		f.and(s.slopesTold(g, mine))
-		if alike(mine) {
-			c := s.railCut(mine[0], len(mine))
-			if len(mine) > 1 {
-				c.Rail = 0
-			}
-			f.Cuts = append(f.Cuts, c)
-			f.Work = append(f.Work, s.railSums(mine[0], Name{Quantity: CutOf, Bay: g.bay}.String())...)
-			continue
-		}
-		for i := len(mine) - 1; i >= 0; i-- { // top down, as a person measures a leaning bay
-			f.Work = append(f.Work, s.railSums(mine[i], mine[i].name())...)
-		}
-		for _, r := range mine {
-			f.Cuts = append(f.Cuts, s.railCut(r, 1))
-		}
-		f.and(s.play(mine))
-	}
-	f.Facts = append(f.Facts, s.alreadyUp()...)
-	f.Assumed = s.leaned(Rails, RailSize, BracketThickness, Tape)
-	return f
-}
-
-// alike reports whether one saw stop does for all of them, and one sum.
-func alike(rails []*railPiece) bool {
-	for _, r := range rails[1:] {
-		if !r.length.Eq(rails[0].length) || !r.exact.Eq(rails[0].exact) {
-			return false
-		}
-	}
-	return true
-}
-
-func (s *Site) railCut(r *railPiece, count int) Cut {
-	left, right := s.bevels(r)
-	ends := "square"
-	switch {
-	case left != nil && right != nil:
-		ends = "bevel both"
-	case left != nil:
-		ends = "bevel left"
-	case right != nil:
-		ends = "bevel right"
-	}
-	return Cut{Piece: "rail", Wall: s.Wall, Bay: r.gauge.bay, Rail: r.rail, Size: s.RailSize,
-		Length: r.length, Exact: r.exact, Count: count, Ends: ends}
-}
-
-// railSums records how one rail's length comes about: the width that counts, less the brackets, less the fit.
-func (s *Site) railSums(r *railPiece, of string) (w []Work) {
-	counts := Num(r.apart.counts)
-	if sum, ok := r.gauge.sum(r.apart); ok {
-		w = append(w, Line(of, "width that counts", sum))
-	}
-	takes := []Expr{Num(s.brackets())}
-	if s.Fit.Sign() != 0 {
-		takes = append(takes, Num(s.Fit))
-	}
-	return append(w, Line(of, "rail to cut", Less(counts, takes...)))
-}
-
-// play tells, where all rails of a bay are cut to one length, how loose each is: in all, and at each end.
-func (s *Site) play(rails []*railPiece) (f Findings) {
-	if !s.SameLength {
-		return f
-	}
-	loosest := rails[0]
-	for _, r := range rails {
-		if loosest.room.Sub(loosest.length).Less(r.room.Sub(r.length)) {
-			loosest = r
-		}
-	}
-	for _, r := range rails {
-		p := r.room.Sub(r.length)
-		f.Facts = append(f.Facts, Fact{Key: "play", Nums: []exact.Rat{
-			exact.Int(r.gauge.bay), exact.Int(r.rail), p, p.Mul(exact.New(1, 2))}})
-	}
-	all := Less(Num(loosest.room), Num(loosest.length))
-	f.Work = append(f.Work, Line(loosest.name(), "play", all),
-		Line(loosest.name(), "play at each end", Quotient(Num(all.Value), Tally(2))))
-	return f
 }
 
 // alreadyUp names the rails that need no piece because they are up.

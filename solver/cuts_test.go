@@ -138,6 +138,8 @@ func TestCutsWithPlay(t *testing.T) {
 	s.SameLength = true
 	f := s.Cuts()
 	require.Equal(t, []string{"114-7/8", "114-7/8", "114-7/8", "114-7/8", "114-7/8"}, railLengths(f))
+	require.Equal(t, 5, f.Cuts[0].Count, "all alike: one line of the list")
+	require.Len(t, factsOf(f, "play"), 5)
 	require.Contains(t, sums(f.Work), "play: (461/4) - (919/8) = 3/8")
 	require.Contains(t, sums(f.Work), "play at each end: (3/8) / 2 = 3/16")
 	everyLineTrue(t, f.Work)
@@ -227,6 +229,8 @@ func TestBayNarrowerThanItsBrackets(t *testing.T) {
 	require.Equal(t, Blocked, a.Verdict)
 	s.Fit = rat("1000000")
 	require.Len(t, s.Cuts().Conflicts, 1)
+	s.Fit = rat("-1/8")
+	require.Equal(t, "bad figure", s.Cuts().Ask.Key)
 }
 
 func TestRailsThatAreUp(t *testing.T) {
