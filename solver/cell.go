@@ -7,34 +7,44 @@ import (
 	"saywright/solver/exact"
 )
 
-// cell is one choice of counts: with it fixed, only lengths are left, and every rule is linear.
+// tally is a count from lo to hi; hi most: no upper end.
+type tally struct{ lo, hi int }
+
+func (b tally) exact() bool { return b.lo == b.hi }
+
+// cell is one choice of counts: with it fixed, only lengths are left, and every rule is linear. A cell may also stand for
+// many: this many rails or more, or segments with so many bays at least and so many at most. Then its rows are what all
+// of those have in common, so that what refuses the cell refuses each.
+//
+// The openings whose place a law speaks of part the wall into segments; within a segment bays are alike.
 type cell struct {
 	rails    int
 	more     bool // this many rails or more
-	bays     int
 	openings int
-	further  bool  // this many bays or more
-	left     []int // how many bays lie left of each opening
-	stiff    []int // stiffeners in each bay, where both ends of their spacing are bound; nil: left to each bay
+	bays     tally   // all bays together
+	segs     []tally // bays of each segment, left to right
+	stiff    []int   // stiffeners in each bay, where both ends of their spacing are bound; nil: left to each bay
 }
 
-func (c *cell) posts() int { return c.bays + c.openings - 1 }
+// exact reports whether the cell fixes every count along the wall.
+func (c *cell) exact() bool {
+	return c.bays.exact() && !slices.ContainsFunc(c.segs, func(b tally) bool { return !b.exact() })
+}
+
+func (c *cell) posts() int { return c.bays.lo + c.openings - 1 }
 
 // key tells cells apart.
 func (c *cell) key() string {
-	b := make([]byte, 0, 24)
+	b := make([]byte, 0, 32)
 	b = binary.AppendVarint(b, int64(c.rails))
-	b = binary.AppendVarint(b, int64(c.bays))
-	flags := int64(c.openings) << 2
+	flags := int64(c.openings) << 1
 	if c.more {
 		flags |= 1
 	}
-	if c.further {
-		flags |= 2
-	}
 	b = binary.AppendVarint(b, flags)
-	for _, l := range c.left {
-		b = binary.AppendVarint(b, int64(l))
+	b = binary.AppendVarint(binary.AppendVarint(b, int64(c.bays.lo)), int64(c.bays.hi))
+	for _, s := range c.segs {
+		b = binary.AppendVarint(binary.AppendVarint(b, int64(s.lo)), int64(s.hi))
 	}
 	for _, m := range c.stiff {
 		b = binary.AppendVarint(b, int64(m)+1)
@@ -45,9 +55,11 @@ func (c *cell) key() string {
 // piece is an opening, or a run of neighboring bays that nothing tells apart: its length is their sum.
 type piece struct {
 	opening int // from 1; 0: bays
-	first   int // first bay, from 1
-	bays    int
-	at      int // elements left of it, and so posts left of it
+	first   int // first bay, from 1; 0 where the cell does not say
+	bays    int // at least
+	upTo    int // at most
+	seg     int // the segment
+	at      int // elements left of it, and so posts left of it, where the cell says
 	v       int // its unknown
 }
 
@@ -56,6 +68,7 @@ type form struct {
 	terms  []exact.Term
 	plus   exact.Rat
 	copies int
+	upTo   int // copies at most, where the cell stands for many; 0: just as many
 }
 
 func unit(v int) form { return form{terms: []exact.Term{{Var: v, Coef: exact.Int(1)}}, copies: 1} }
@@ -75,6 +88,7 @@ const (
 	vPost
 	vOpening
 	vEqual // the common width of equal bays
+	vBay   // any one bay, where the cell stands for many
 	vFree  // the first of the further unknowns
 )
 
@@ -87,6 +101,7 @@ type sheet struct {
 	sys    exact.System
 	part   map[Quantity]int // parts that are unknowns
 	pieces []piece
+	posts  []int // unknown of the posts of each segment, where the cell stands for many
 	open   []int // unknown of each opening's width
 	dl, dr []int // unknowns: distance of each opening from the left, from the right end post
 	segs   []int // unknown of the gap in each stretch between placed rails; one: vGap
@@ -222,101 +237,156 @@ func (s *sheet) top(rail int) form {
 
 // layAlong states the geometry along the wall: the span is filled by bays, openings and the posts between them.
 func (s *sheet) layAlong() {
-	s.pieces = s.cutPieces()
-	s.open = make([]int, s.c.openings)
+	k := s.c.openings
+	s.open = make([]int, k)
 	for i := range s.open {
 		s.open[i] = vOpening
 		if s.p.namesOpening(i + 1) {
 			s.open[i] = s.fresh()
 		}
 	}
-	k := s.c.openings
 	s.dl, s.dr = make([]int, k), make([]int, k)
 	for i := range k {
 		s.dl[i], s.dr[i] = s.fresh(), s.fresh()
 	}
-	span := []exact.Term{one(vSpan), times(vPost, -s.c.posts())}
-	for i := range s.pieces {
-		pc := &s.pieces[i]
-		if pc.opening > 0 {
-			pc.v = s.open[pc.opening-1]
-		} else {
-			pc.v = s.fresh()
-			s.truth(exact.GT, zero, one(pc.v))
-		}
-		span = append(span, minus(pc.v))
-	}
-	rel := exact.EQ
-	if s.c.further {
-		rel = exact.GE
-	}
-	s.truth(rel, zero, span...)
 	s.truth(exact.GT, zero, one(vPost))
 	s.truth(exact.GT, zero, one(vEndPost))
+	s.pieces = s.cutPieces()
+	for i := range s.pieces {
+		pc := &s.pieces[i]
+		switch {
+		case pc.opening > 0:
+			pc.v = s.open[pc.opening-1]
+		case pc.bays > 0:
+			pc.v = s.fresh()
+			s.truth(exact.GT, zero, one(pc.v))
+		default:
+			pc.v = s.fresh()
+			s.truth(exact.GE, zero, one(pc.v))
+		}
+	}
+	s.countPosts()
+	s.truth(exact.EQ, zero, append([]exact.Term{one(vSpan)}, negate(s.before(len(s.pieces)))...)...)
 	s.placeOpenings()
 }
 
-// placeOpenings states where each opening is. left + opening + right is the span in every arrangement, also where
-// more bays may follow; the exact place needs the arrangement.
+// countPosts: where a segment holds some number of bays, its posts take between that many faces and this many.
+func (s *sheet) countPosts() {
+	if s.c.exact() {
+		return
+	}
+	s.truth(exact.GT, zero, one(vBay))
+	all := make([]exact.Term, 0, len(s.c.segs))
+	for _, b := range s.c.segs {
+		v := s.fresh()
+		s.posts = append(s.posts, v)
+		all = append(all, one(v))
+		s.between([]exact.Term{one(v)}, b, vPost)
+	}
+	s.between(all, s.c.bays, vPost)
+}
+
+// between states lo × unit ≤ terms ≤ hi × unit.
+func (s *sheet) between(terms []exact.Term, b tally, unit int) {
+	if b.exact() {
+		s.truth(exact.EQ, zero, append(slices.Clone(terms), times(unit, -b.lo))...)
+		return
+	}
+	s.truth(exact.GE, zero, append(slices.Clone(terms), times(unit, -b.lo))...)
+	if b.hi < most {
+		s.truth(exact.LE, zero, append(slices.Clone(terms), times(unit, -b.hi))...)
+	}
+}
+
+// placeOpenings states where each opening is: what lies left of it, and that left, opening and right make the span.
 func (s *sheet) placeOpenings() {
 	for i := range s.open {
 		s.truth(exact.GT, zero, one(s.open[i]))
 		s.truth(exact.GE, zero, one(s.dl[i]))
 		s.truth(exact.GE, zero, one(s.dr[i]))
 		s.truth(exact.EQ, zero, one(vSpan), minus(s.dl[i]), minus(s.open[i]), minus(s.dr[i]))
-		if i > 0 {
-			s.truth(exact.GE, zero, one(s.dl[i]), minus(s.dl[i-1]), minus(s.open[i-1]), minus(vPost))
-		}
 	}
-	if s.c.further {
-		return
-	}
-	for _, pc := range s.pieces {
+	for i, pc := range s.pieces {
 		if pc.opening > 0 {
-			s.truth(exact.EQ, zero, append([]exact.Term{minus(s.dl[pc.opening-1])}, s.before(pc.at)...)...)
+			s.truth(exact.EQ, zero, append([]exact.Term{minus(s.dl[pc.opening-1])}, s.before(i)...)...)
 		}
 	}
 }
 
-// before is the length left of element at: pieces and posts.
-func (s *sheet) before(at int) []exact.Term {
-	terms := []exact.Term{times(vPost, at)}
-	for _, pc := range s.pieces {
-		if pc.at < at {
-			terms = append(terms, one(pc.v))
+// before is the length left of piece i: pieces, and a post behind each element; for all pieces it is the span, whose
+// last element has no post behind it.
+func (s *sheet) before(i int) []exact.Term {
+	var terms []exact.Term
+	posts := 0
+	for j, pc := range s.pieces[:i] {
+		terms = append(terms, one(pc.v))
+		switch {
+		case pc.opening > 0:
+			posts++
+		case s.posts != nil:
+			terms = append(terms, one(s.posts[pc.seg]))
+		default:
+			posts += pc.bays
 		}
+		_ = j
+	}
+	if i == len(s.pieces) {
+		posts--
+	}
+	if posts != 0 {
+		terms = append(terms, times(vPost, posts))
 	}
 	return terms
 }
 
 // cutPieces lists openings and runs of bays from left to right. Bays that a law names, or that stand at a named post,
-// or that hold another number of stiffeners, are told apart.
+// or that hold another number of stiffeners, are told apart where the cell fixes all counts.
 func (s *sheet) cutPieces() []piece {
+	groups := s.p.segments(s.c.openings)
 	var out []piece
-	at, next := 0, 0
-	for bay := 1; bay <= s.c.bays+1; bay++ {
-		for next < s.c.openings && s.leftOf(next) < bay {
-			out = append(out, piece{opening: next + 1, at: at})
-			at, next = at+1, next+1
+	if !s.c.exact() {
+		for i, b := range s.c.segs {
+			if b.hi > 0 {
+				out = append(out, piece{bays: b.lo, upTo: b.hi, seg: i})
+			}
+			for _, o := range groups[i] {
+				out = append(out, piece{opening: o, seg: i})
+			}
 		}
-		if bay > s.c.bays {
-			break
+		return out
+	}
+	at, bay := 0, 0
+	for i, b := range s.c.segs {
+		for j := range b.lo {
+			bay++
+			if n := len(out); j > 0 && !s.parts(bay, at) {
+				out[n-1].bays++
+				out[n-1].upTo++
+			} else {
+				out = append(out, piece{first: bay, bays: 1, upTo: 1, seg: i, at: at})
+			}
+			at++
 		}
-		if n := len(out); n > 0 && out[n-1].opening == 0 && !s.parts(bay, at) {
-			out[n-1].bays++
-		} else {
-			out = append(out, piece{first: bay, bays: 1, at: at})
+		for _, o := range groups[i] {
+			out = append(out, piece{opening: o, seg: i, at: at})
+			at++
 		}
-		at++
 	}
 	return out
 }
 
-func (s *sheet) leftOf(opening int) int {
-	if opening < len(s.c.left) {
-		return s.c.left[opening]
+// segments lists the openings behind each segment of bays: one ends at each opening whose place a law speaks of, with
+// the others of its group before it; what is left over stands at the right end.
+func (p *problem) segments(k int) [][]int {
+	var groups [][]int
+	var open []int
+	for i := 1; i <= k; i++ {
+		open = append(open, i)
+		if p.watches(i, k) {
+			groups, open = append(groups, open), nil
+		}
 	}
-	return s.c.bays
+	return append(groups, open)
 }
 
 // parts reports whether bay, at element at, must not join the bay before it.
@@ -329,17 +399,37 @@ func (s *sheet) parts(bay, at int) bool {
 
 func (s *sheet) solo(bay int) bool { return bay < maxLaws && s.named.has(bay) }
 
-func (p *problem) namesBay(i int) bool {
-	return p.names(func(n Name) bool { return n.Bay == i && alongQuantities[n.Quantity] })
-}
+func (p *problem) namesBay(i int) bool { return i >= 0 && i < maxLaws && p.named.bays.has(i) }
 
-func (p *problem) namesOpening(i int) bool {
-	return p.names(func(n Name) bool { return n.Quantity == Opening && n.Opening == i })
-}
+func (p *problem) namesOpening(i int) bool { return p.named.openings.has(i) }
 
 // namesPost reports whether a law speaks of added post j by its place.
-func (p *problem) namesPost(j int) bool {
-	return p.names(func(n Name) bool { return n.Post == j && alongQuantities[n.Quantity] })
+func (p *problem) namesPost(j int) bool { return j >= 0 && j < maxLaws && p.named.posts.has(j) }
+
+// namedParts are the parts that laws speak of one by one.
+type namedParts struct {
+	bays, openings, posts set
+}
+
+// takeNames collects them once, since every cell asks.
+func (p *problem) takeNames() {
+	note := func(n Name) {
+		if n.Bay > 0 && n.Bay < maxLaws && alongQuantities[n.Quantity] {
+			p.named.bays.add(n.Bay)
+		}
+		if n.Quantity == Opening && n.Opening > 0 && n.Opening < maxLaws {
+			p.named.openings.add(n.Opening)
+		}
+		if n.Post > 0 && n.Post < maxLaws && alongQuantities[n.Quantity] {
+			p.named.posts.add(n.Post)
+		}
+	}
+	for i := range p.laws {
+		note(p.laws[i].said.Name)
+		if of := p.laws[i].said.Value.Of; of != nil {
+			note(*of)
+		}
+	}
 }
 
 func (p *problem) names(hit func(Name) bool) bool {

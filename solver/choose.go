@@ -53,7 +53,7 @@ func (ch *chooser) enter() {
 	}
 	c := s.p.limits(Rails, ch.on, 1)
 	for n := c.lo; n <= c.hi; n++ {
-		if _, refused := s.tailRefused(n, 0, 0, ch.on); refused {
+		if _, refused := s.tailRefused(n, ch.on); refused {
 			return
 		}
 		if n-c.lo >= mostRailsListed {
@@ -63,8 +63,8 @@ func (ch *chooser) enter() {
 		hit, _ := s.at(n, false, ch.on)
 		switch {
 		case hit == nil:
-			if _, by := s.at(n+1, true, ch.on); !by.empty() && n < c.hi {
-				s.refuseTail(tailRefusal{rails: n + 1, by: by})
+			if n < c.hi {
+				s.closeRails(n+1, ch.on)
 			}
 		case s.f == upField:
 			ch.left = append(ch.left, candidate{c: &cell{rails: n}})
@@ -84,14 +84,10 @@ func (ch *chooser) enterBays(base *cell) {
 		before := len(ch.left)
 		from := max(s.p.limits(Bays, ch.on, 1).lo, s.p.limits(AddedPosts, ch.on, 0).lo-k+1, 1)
 		for b := from; b < from+mostPostsListed+1; b++ {
-			if _, refused := s.tailRefused(base.rails, b, k, ch.on); refused {
+			if s.noMore(base, b, k, ch.on) {
 				break
 			}
-			s.eachArrangement(base, b, k, ch.on, func(c *cell) {
-				if hit, _ := s.try(c, ch.on); hit != nil {
-					ch.left = append(ch.left, candidate{c: c})
-				}
-			})
+			s.eachArrangement(base, b, k, ch.on, func(c *cell) { ch.left = append(ch.left, candidate{c: c}) })
 			if len(ch.left) > before && !ch.wishesAlong() {
 				break // the fewest posts are chosen, and no wish looks further
 			}

@@ -109,7 +109,7 @@ func (p *problem) tied(i int, c *cell) (keeps bool) {
 	}
 	a, okA := c.count(s.Name.Quantity)
 	b, okB := c.count(s.Value.Of.Quantity)
-	if !okA || !okB || c.more || c.further {
+	if !okA || !okB || c.more {
 		return true
 	}
 	right := exact.Int(b).Mul(s.Value.Factor()).Add(s.Value.Num)
@@ -121,11 +121,11 @@ func (c *cell) count(q Quantity) (int, bool) {
 	case Rails:
 		return c.rails, c.rails > 0
 	case Bays:
-		return c.bays, c.bays > 0
+		return c.bays.lo, c.bays.lo > 0 && c.bays.exact()
 	case Openings:
-		return c.openings, c.bays > 0
+		return c.openings, c.bays.lo > 0
 	case AddedPosts:
-		return c.posts(), c.bays > 0
+		return c.posts(), c.bays.lo > 0 && c.bays.exact()
 	}
 	return 0, false
 }
@@ -178,7 +178,7 @@ const MostOpenings = 3
 // stiffenersIn is how many stiffeners stand in a run of bays, where the laws bind that: the cell's choice, or else the
 // most that are allowed, which serves an upper limit on their spacing best.
 func (s *sheet) stiffenersIn(pc *piece) (m int, bound bool) {
-	if s.c.stiff != nil && !s.c.further {
+	if s.c.stiff != nil {
 		return s.c.stiff[pc.first-1], true
 	}
 	c := s.p.stiffenerLimits(s.on, pc.first, pc.bays == 1)

@@ -1,6 +1,8 @@
 package solver
 
 import (
+	"slices"
+
 	"saywright/solver/exact"
 )
 
@@ -41,17 +43,42 @@ func (s *sheet) relate(i int, n Name, op Op, v Value) {
 			continue
 		}
 		for _, right := range s.forms(*v.Of, false) {
+			if right.upTo != 0 {
+				continue // the cell stands for many, and leaves the other side's count open
+			}
 			s.bound(i, left, rel, form{terms: right.each(v.Factor()), plus: right.plus.Mul(v.Factor()), copies: right.copies}, v.Num)
 		}
 	}
 }
 
-// bound adds left/copies rel right/copies + k, times left's copies, so that runs of bays keep whole sums.
+// bound adds left/copies rel right/copies + k, times left's copies, so that runs of bays keep whole sums. Where left
+// stands for some number of copies, the least bounds it from below and the most from above.
 func (s *sheet) bound(i int, left form, rel exact.Rel, right form, k exact.Rat) {
-	scale := exact.New(int64(left.copies), int64(right.copies))
+	if left.upTo == 0 {
+		s.boundBy(i, left, rel, right, k, left.copies)
+		return
+	}
+	if rel == exact.EQ || rel == exact.GE || rel == exact.GT {
+		lower := exact.GE
+		if rel == exact.GT && left.copies > 0 {
+			lower = exact.GT
+		}
+		s.boundBy(i, left, lower, right, k, left.copies)
+	}
+	if left.upTo < most && (rel == exact.EQ || rel == exact.LE || rel == exact.LT) {
+		upper := exact.LE
+		if rel == exact.LT && left.copies > 0 {
+			upper = exact.LT
+		}
+		s.boundBy(i, left, upper, right, k, left.upTo)
+	}
+}
+
+func (s *sheet) boundBy(i int, left form, rel exact.Rel, right form, k exact.Rat, copies int) {
+	scale := exact.New(int64(copies), int64(right.copies))
 	terms := append(append([]exact.Term{}, left.terms...), right.each(scale.Neg())...)
-	rhs := k.Mul(exact.Int(left.copies)).Add(right.plus.Mul(scale)).Sub(left.plus)
-	s.rowOf(i, rel, rhs, left.copies, terms)
+	rhs := k.Mul(exact.Int(copies)).Add(right.plus.Mul(scale)).Sub(left.plus)
+	s.rowOf(i, rel, rhs, copies, terms)
 }
 
 // rowOf adds a row of law i. When the law is loosened, its limit moves by the slack: up for dir +1, down for −1.
@@ -184,7 +211,7 @@ func (s *sheet) hasOwn(n Name) bool {
 }
 
 func (s *sheet) postForms(n Name) []form {
-	if s.c.further || n.Post < 1 || n.Post > s.c.posts() {
+	if !s.c.exact() || n.Post < 1 || n.Post > s.c.posts() {
 		return nil
 	}
 	// post j stands right of j elements; j−1 posts lie before it
@@ -205,6 +232,9 @@ func (s *sheet) postForms(n Name) []form {
 }
 
 func (s *sheet) bayForms(n Name, specific bool) []form {
+	if !s.c.exact() {
+		return s.looseBayForms(n, specific)
+	}
 	var out []form
 	for i := range s.pieces {
 		pc := &s.pieces[i]
@@ -227,12 +257,57 @@ func (s *sheet) bayForms(n Name, specific bool) []form {
 	return out
 }
 
-// equalBays: every run of bays is its count times the common width.
-func (s *sheet) equalBays(i int) {
+// looseBayForms covers bays that the cell only counts from below and above: segment by segment, and all together. A
+// named bay is not among them, nor is an equation that a named bay may be excepted from. One bay there always is: what
+// holds of every bay holds of it.
+func (s *sheet) looseBayForms(n Name, specific bool) []form {
+	if n.Bay > 0 || specific && !s.p.named.bays.empty() {
+		return nil
+	}
+	coef := exact.Int(1)
+	if n.Quantity == StiffenerSpacing {
+		c := s.p.stiffenerLimits(s.on, 0, false)
+		if c.hi >= most || s.p.bindsSpacing(s.on) || !s.p.named.bays.empty() {
+			return nil
+		}
+		coef = exact.New(1, int64(max(c.hi, 0)+1))
+	}
+	out := []form{{terms: []exact.Term{by(vBay, coef)}, copies: 1}}
+	all := form{copies: s.c.bays.lo, upTo: s.c.bays.hi}
 	for _, pc := range s.pieces {
 		if pc.opening == 0 {
-			s.row(exact.EQ, zero, i, one(pc.v), times(vEqual, -pc.bays))
+			out = append(out, form{terms: []exact.Term{by(pc.v, coef)}, copies: pc.bays, upTo: pc.upTo})
+			all.terms = append(all.terms, by(pc.v, coef))
 		}
+	}
+	if len(out) != 2 {
+		out = append(out, all)
+	}
+	return out
+}
+
+// equalBays: every run of bays is its count times the common width.
+func (s *sheet) equalBays(i int) {
+	state := func(terms []exact.Term, b tally) {
+		if b.exact() {
+			s.row(exact.EQ, zero, i, append(terms, times(vEqual, -b.lo))...)
+			return
+		}
+		s.row(exact.GE, zero, i, append(slices.Clone(terms), times(vEqual, -b.lo))...)
+		if b.hi < most {
+			s.row(exact.LE, zero, i, append(slices.Clone(terms), times(vEqual, -b.hi))...)
+		}
+	}
+	var all []exact.Term
+	for _, pc := range s.pieces {
+		if pc.opening == 0 {
+			state([]exact.Term{one(pc.v)}, tally{pc.bays, pc.upTo})
+			all = append(all, one(pc.v))
+		}
+	}
+	if !s.c.exact() {
+		state(all, s.c.bays)
+		state([]exact.Term{one(vBay)}, tally{1, 1})
 	}
 }
 
@@ -289,9 +364,12 @@ func (s *sheet) saysOn(q Quantity) bool {
 func (s *sheet) board(i int, st Statement) {
 	longest := s.p.longest(st)
 	room := longest.Add(s.p.parts[BracketThickness].Mul(exact.Int(2))).Add(s.p.parts[Fit]).Sub(s.p.parts[Trim])
+	if !s.c.exact() {
+		s.rowOf(i, exact.LE, room, 1, []exact.Term{one(vBay)})
+	}
 	for _, pc := range s.pieces {
-		if pc.opening == 0 {
-			s.rowOf(i, exact.LE, room.Mul(exact.Int(pc.bays)), pc.bays, []exact.Term{one(pc.v)})
+		if pc.opening == 0 && pc.upTo < most {
+			s.rowOf(i, exact.LE, room.Mul(exact.Int(pc.upTo)), pc.upTo, []exact.Term{one(pc.v)})
 		}
 	}
 }

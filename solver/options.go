@@ -17,26 +17,16 @@ func (s *search) listUp(on set) []UpOption {
 	var out []UpOption
 	c := s.p.limits(Rails, on, 1)
 	for n := c.lo; n <= min(c.hi, mostRailsListed); n++ {
-		if _, refused := s.tailRefused(n, 0, 0, on); refused {
+		if _, refused := s.tailRefused(n, on); refused {
 			break
 		}
 		if o, ok := s.upOption(n, on); ok {
 			out = append(out, o)
-		} else if _, by := s.at(n+1, true, on); !by.empty() && n < c.hi {
-			s.refuseTail(tailRefusal{rails: n + 1, by: by})
+		} else if n < c.hi {
+			s.closeRails(n+1, on)
 		}
 	}
 	return out
-}
-
-// at decides one rail count, over all arrangements where the fields are linked.
-func (s *search) at(n int, more bool, on set) (*cell, set) {
-	base := &cell{rails: n, more: more}
-	if s.f == upField {
-		return s.try(base, on)
-	}
-	var core set
-	return s.overBays(on, base, &core)
 }
 
 func (s *search) upOption(n int, on set) (UpOption, bool) {
@@ -75,25 +65,38 @@ func (s *search) eachCell(base *cell, on set, at func(*cell)) {
 	}
 }
 
+// eachArrangement visits every arrangement of b bays and k openings that can hold, rightmost openings first.
 func (s *search) eachArrangement(base *cell, b, k int, on set, at func(*cell)) {
-	if !s.mayHave(b, k, on) {
+	root, _, ok := s.root(base, k, on)
+	if !ok || b < root.bays.lo || b > root.bays.hi {
 		return
 	}
-	s.p.arrange(b, k, on, func(left []int) bool {
-		return s.p.stiffen(b, on, s, left, base, k, func(stiff []int) bool {
-			c := *base
-			c.bays, c.openings, c.left, c.stiff = b, k, left, stiff
-			if _, refused := s.untied(&c, on); !refused {
-				at(&c)
-			}
-			return !s.outOfWork()
-		})
+	var found []*cell
+	var core set
+	s.branch(s.open(base, k, tally{b, b}), on, &core, func(c *cell) bool {
+		found = append(found, c)
+		return !s.outOfWork()
 	})
+	slices.SortStableFunc(found, func(x, y *cell) int {
+		return slices.CompareFunc(y.segs, x.segs, func(p, q tally) int { return p.lo - q.lo })
+	})
+	for _, c := range found {
+		at(c)
+	}
 }
 
-func (s *search) mayHave(b, k int, on set) bool {
-	bays, posts := s.p.limits(Bays, on, 1), s.p.limits(AddedPosts, on, 0)
-	return b >= bays.lo && b <= bays.hi && b+k-1 >= posts.lo && b+k-1 <= posts.hi
+// noMore reports whether b bays or more, with k openings, are refused outright.
+func (s *search) noMore(base *cell, b, k int, on set) bool {
+	root, _, ok := s.root(base, k, on)
+	if !ok || b > root.bays.hi {
+		return true
+	}
+	c := s.open(base, k, tally{max(b, root.bays.lo), root.bays.hi})
+	if !c.tighten() {
+		return true
+	}
+	hit, _ := s.try(c, on)
+	return hit == nil
 }
 
 func (s *search) prepare(c *cell, on, solo set) (*sheet, *exact.Prepared) {
@@ -109,27 +112,16 @@ func (s *search) listAlong(on set) []AlongOption {
 	slices.Sort(ks)
 	for _, k := range ks {
 		for b := 1; b+k-1 <= mostPostsListed; b++ {
-			if _, refused := s.tailRefused(0, b, k, on); refused && s.f == alongField {
+			if s.f == alongField && s.noMore(&cell{}, b, k, on) {
 				break
-			}
-			if !s.mayHave(b, k, on) {
-				continue
 			}
 			if o, ok := s.alongOption(b, k, on); ok {
 				out = append(out, o)
-			} else if s.f == alongField {
-				s.closeTail(b+1, k, on)
 			}
 		}
 	}
 	slices.SortStableFunc(out, func(x, y AlongOption) int { return x.AddedPosts - y.AddedPosts })
 	return out
-}
-
-func (s *search) closeTail(b, k int, on set) {
-	if _, by := s.try(&cell{bays: b, openings: k, further: true}, on); !by.empty() {
-		s.refuseTail(tailRefusal{bays: b, openings: k, by: by})
-	}
 }
 
 func (s *search) alongOption(b, k int, on set) (AlongOption, bool) {
@@ -164,12 +156,12 @@ func (s *search) overHeights(b, k int, on set, at func(*cell)) {
 	}
 	c := s.p.limits(Rails, on, 1)
 	for n := c.lo; n <= min(c.hi, mostRailsListed); n++ {
-		if _, refused := s.tailRefused(n, 0, 0, on); refused {
+		if _, refused := s.tailRefused(n, on); refused {
 			return
 		}
 		if hit, _ := s.at(n, false, on); hit == nil {
-			if _, by := s.at(n+1, true, on); !by.empty() {
-				s.refuseTail(tailRefusal{rails: n + 1, by: by})
+			if n < c.hi {
+				s.closeRails(n+1, on)
 			}
 			continue
 		}

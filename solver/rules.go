@@ -61,6 +61,7 @@ type problem struct {
 	split   bool                   // rails that are placed by name: the gaps between them go each its own way
 	placed  []int                  // rails that are placed by name, ascending
 	sizes   map[Quantity]lumber.Size
+	named   namedParts
 	linked  bool // a law ties the heights to the lengths
 	unknown error
 }
@@ -113,6 +114,7 @@ func pose(b Book) *problem {
 			p.linked = true
 		}
 	}
+	p.takeNames()
 	slices.Sort(p.placed)
 	return p
 }

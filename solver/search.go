@@ -24,16 +24,17 @@ type search struct {
 type memory struct {
 	refused []set // each refuses the cell
 	held    []set // each can hold in the cell
+	split   cut   // where a cell that stands for many was parted
 }
 
-// tailRefusal: with from rails (or bays, under so many openings) or more, by refuses.
+// tailRefusal: with from rails or more, by refuses.
 type tailRefusal struct {
-	rails, bays, openings int
-	by                    set
+	rails int
+	by    set
 }
 
 // workLimit bounds the systems that one question may solve. An ordinary wall takes some hundreds.
-const workLimit = 60000
+const workLimit = 30000
 
 func newSearch(p *problem, f field) *search {
 	s := &search{p: p, f: f, cells: map[string]*memory{}}
@@ -49,20 +50,14 @@ func newSearch(p *problem, f field) *search {
 // already refuse (a core that may be larger than need be).
 func (s *search) feasible(on set) (*cell, set) {
 	var core set
-	switch s.f {
-	case upField:
-		return s.overRails(on, func(n int, more bool) (*cell, set) { return s.try(&cell{rails: n, more: more}, on) }, &core)
-	case alongField:
+	if s.f == alongField {
 		return s.overBays(on, &cell{}, &core)
 	}
-	return s.overRails(on, func(n int, more bool) (*cell, set) {
-		var inner set
-		return s.overBays(on, &cell{rails: n, more: more}, &inner)
-	}, &core)
+	return s.overRails(on, &core)
 }
 
 // overRails runs through the rail counts, least first, until one holds or "this many or more" is refused.
-func (s *search) overRails(on set, at func(n int, more bool) (*cell, set), core *set) (*cell, set) {
+func (s *search) overRails(on set, core *set) (*cell, set) {
 	c := s.p.limits(Rails, on, 1)
 	if c.lo > 1 {
 		*core = core.union(c.byLow)
@@ -72,21 +67,38 @@ func (s *search) overRails(on set, at func(n int, more bool) (*cell, set), core 
 			*core = core.union(c.byTop)
 			return nil, *core
 		}
-		if by, ok := s.tailRefused(n, 0, 0, on); ok {
+		if by, ok := s.tailRefused(n, on); ok {
 			*core = core.union(by)
 			return nil, *core
 		}
-		hit, by := at(n, false)
+		hit, by := s.at(n, false, on)
 		if hit != nil {
 			return hit, set{}
 		}
 		*core = core.union(by)
-		if n == c.hi || s.outOfWork() {
-			continue
+		if n < c.hi && !s.outOfWork() {
+			s.closeRails(n+1, on)
 		}
-		if _, by := at(n+1, true); !by.empty() {
-			s.refuseTail(tailRefusal{rails: n + 1, by: by})
+		if s.spent {
+			return nil, *core
 		}
+	}
+}
+
+// at decides one rail count (more: that many or more), over all arrangements where the fields are linked.
+func (s *search) at(n int, more bool, on set) (*cell, set) {
+	base := &cell{rails: n, more: more}
+	if s.f == upField {
+		return s.try(base, on)
+	}
+	var core set
+	return s.overBays(on, base, &core)
+}
+
+// closeRails notes if n rails or more are refused.
+func (s *search) closeRails(n int, on set) {
+	if hit, by := s.at(n, true, on); hit == nil && !s.spent {
+		s.tails = append(s.tails, tailRefusal{rails: n, by: by})
 	}
 }
 
@@ -95,136 +107,166 @@ func (s *search) outOfWork() bool {
 	return s.spent
 }
 
-func (s *search) tailRefused(rails, bays, openings int, on set) (set, bool) {
+func (s *search) tailRefused(rails int, on set) (set, bool) {
 	for _, t := range s.tails {
-		if (t.rails > 0 && t.rails <= rails && bays == 0 || t.bays > 0 && t.bays <= bays && t.openings == openings && (t.rails == 0 || t.rails == rails)) && t.by.within(on) {
+		if t.rails <= rails && t.by.within(on) {
 			return t.by, true
 		}
 	}
 	return set{}, false
 }
 
-func (s *search) refuseTail(t tailRefusal) { s.tails = append(s.tails, t) }
-
-// overBays runs through the openings and the bays, fewest first, and through every arrangement of them.
+// overBays runs through the openings, and for each through all counts of bays in every segment.
 func (s *search) overBays(on set, base *cell, core *set) (*cell, set) {
 	ks, by := s.p.openingCounts(on)
 	*core = core.union(by)
 	for _, k := range ks {
-		if hit := s.overBaysWith(on, base, k, core); hit != nil {
+		root, by, ok := s.root(base, k, on)
+		*core = core.union(by)
+		if !ok {
+			continue
+		}
+		var hit *cell
+		s.branch(root, on, core, func(c *cell) bool { hit = c; return false })
+		if hit != nil {
 			return hit, set{}
 		}
 	}
 	return nil, *core
 }
 
-func (s *search) overBaysWith(on set, base *cell, k int, core *set) *cell {
+// root is the cell of all bay counts that the laws on counts leave, with k openings. ok is false where they leave none.
+func (s *search) root(base *cell, k int, on set) (c *cell, by set, ok bool) {
 	bays, posts := s.p.limits(Bays, on, 1), s.p.limits(AddedPosts, on, 0)
-	if bays.lo > 1 {
-		*core = core.union(bays.byLow)
-	}
 	lo, hi := bays.lo, bays.hi
+	if lo > 1 {
+		by = by.union(bays.byLow)
+	}
 	if from := posts.lo - k + 1; from > lo {
-		*core = core.union(posts.byLow)
-		lo = from
+		lo, by = from, by.union(posts.byLow)
 	}
-	top := bays.byTop
-	if to := posts.hi - k + 1; posts.hi < most && to < hi {
-		hi, top = to, posts.byTop
+	if hi < most {
+		by = by.union(bays.byTop)
 	}
-	for b := lo; ; b++ {
-		if b > hi {
-			*core = core.union(top)
-			return nil
-		}
-		tail := *base
-		tail.bays, tail.openings, tail.further = b, k, true
-		by, refused := s.tailRefused(base.rails, b, k, on)
-		if !refused && !s.outOfWork() {
-			if _, by = s.try(&tail, on); !by.empty() {
-				refused = true
-				s.refuseTail(tailRefusal{rails: base.rails, bays: b, openings: k, by: by})
-			}
-		}
-		if refused {
-			*core = core.union(by)
-			return nil
-		}
-		if base.more {
-			// A cell that stands for more rails is not a layout: that its lengths can hold is all that is asked.
-			tail.further = false
-			return &tail
-		}
-		if hit := s.arrangements(on, base, b, k, core); hit != nil {
-			return hit
-		}
-		if s.spent {
-			return nil
-		}
+	if posts.hi < most {
+		hi, by = min(hi, posts.hi-k+1), by.union(posts.byTop)
 	}
+	return s.open(base, k, tally{lo, hi}), by, lo <= hi
 }
 
-// arrangements tries every place of the openings among the bays, and every way to share out stiffeners where that matters.
-func (s *search) arrangements(on set, base *cell, b, k int, core *set) *cell {
-	var hit *cell
-	s.p.arrange(b, k, on, func(left []int) bool {
-		return s.p.stiffen(b, on, s, left, base, k, func(stiff []int) bool {
-			c := *base
-			c.bays, c.openings, c.left, c.stiff = b, k, left, stiff
-			found, by := s.try(&c, on)
-			if found != nil {
-				hit = found
-				return false
-			}
-			*core = core.union(by)
-			return !s.outOfWork()
-		})
-	})
-	return hit
+// open is the cell of so many bays in all, shared out among the segments in any way.
+func (s *search) open(base *cell, k int, bays tally) *cell {
+	c := *base
+	c.openings, c.bays = k, bays
+	n := len(s.p.segments(k))
+	c.segs = make([]tally, n)
+	for i := range c.segs {
+		c.segs[i] = tally{0, bays.hi}
+	}
+	if n == 1 {
+		c.segs[0].lo = bays.lo
+	}
+	return &c
 }
 
-// arrange calls at with the number of bays left of each opening, for every arrangement that a law can tell apart, until
-// at returns false. Openings whose place no law speaks of stand at the right end.
-func (p *problem) arrange(b, k int, on set, at func([]int) bool) {
-	watched := make([]bool, k)
-	for i := range k {
-		watched[i] = p.watches(i+1, k)
+// branch visits every cell with fixed counts inside c that can hold, until visit returns false; it adds to core the laws
+// that refuse the rest. A cell is parted where its own solution lies between two counts, so that neither part holds it.
+func (s *search) branch(c *cell, on set, core *set, visit func(*cell) bool) bool {
+	if !c.tighten() {
+		return true // the counts themselves leave nothing, whatever the laws
 	}
-	left := make([]int, k)
-	var place func(i, from int) bool
-	place = func(i, from int) bool {
-		if i == k {
-			return at(slices.Clone(left))
-		}
-		if !watched[i] {
-			left[i] = b
-			if next := nextWatched(watched, i); next >= 0 { // it must not pass a neighbor whose place is watched
-				left[i] = from
-			}
-			return place(i+1, left[i])
-		}
-		for j := b; j >= from; j-- {
-			left[i] = j
-			if !place(i+1, j) {
-				return false
-			}
-		}
+	hit, by := s.try(c, on)
+	if hit == nil {
+		*core = core.union(by)
 		return true
 	}
-	place(0, 0)
+	if c.more {
+		return visit(c) // it stands for more rails: that its lengths can hold is all that is asked
+	}
+	if c.exact() {
+		return s.stiffen(c, on, core, visit)
+	}
+	if s.outOfWork() {
+		return false
+	}
+	low, high := c.parted(s.cells[c.key()].split)
+	return s.branch(low, on, core, visit) && s.branch(high, on, core, visit)
 }
 
-func nextWatched(watched []bool, i int) int {
-	for j := i + 1; j < len(watched); j++ {
-		if watched[j] {
-			return j
+// cut is where a cell is parted: segment seg (−1: all bays together) at most at, or more.
+type cut struct{ seg, at int }
+
+// parted splits a cell in two.
+func (c *cell) parted(k cut) (low, high *cell) {
+	a, b := *c, *c
+	if k.seg < 0 {
+		a.bays.hi, b.bays.lo = k.at, k.at+1
+		a.segs, b.segs = slices.Clone(c.segs), slices.Clone(c.segs)
+		return &a, &b
+	}
+	a.segs, b.segs = slices.Clone(c.segs), slices.Clone(c.segs)
+	a.segs[k.seg].hi, b.segs[k.seg].lo = k.at, k.at+1
+	return &a, &b
+}
+
+// tighten makes the counts of segments and of the whole agree; false where they cannot.
+func (c *cell) tighten() bool {
+	for range len(c.segs) + 1 {
+		lo, hi := 0, 0
+		for _, b := range c.segs {
+			lo, hi = lo+b.lo, min(most, hi+b.hi)
+		}
+		c.bays.lo, c.bays.hi = max(c.bays.lo, lo), min(c.bays.hi, hi)
+		if c.bays.lo > c.bays.hi {
+			return false
+		}
+		for i := range c.segs {
+			b := &c.segs[i]
+			if rest := hi - b.hi; hi < most {
+				b.lo = max(b.lo, c.bays.lo-rest)
+			}
+			if c.bays.hi < most {
+				b.hi = min(b.hi, c.bays.hi-(lo-b.lo))
+			}
+			if b.lo > b.hi {
+				return false
+			}
 		}
 	}
-	return -1
+	return true
 }
 
-// watches reports whether a law speaks of the place of opening i among k, or names posts or bays, which makes every
-// arrangement another one.
+// cutAt finds where to part a cell: in the segment that was parted least so far, where its solution has the posts lie
+// between two counts if it does, else behind its least. So no segment is put off for ever.
+func (s *sheet) cutAt(point []exact.Rat) cut {
+	if s.posts == nil {
+		return cut{}
+	}
+	best, at, between := -1, 0, false
+	for i, b := range s.c.segs {
+		if b.exact() {
+			continue
+		}
+		f, frac := b.lo, false
+		if pa := point[vPost]; pa.Sign() > 0 {
+			n := point[s.posts[i]].Div(pa)
+			f, frac = min(max(whole(n.Floor()), b.lo), b.hi-1), !n.IsInt()
+		}
+		if b.lo == 0 { // none at all is a case of its own: such a segment has no length
+			return cut{i, f}
+		}
+		if best < 0 || frac && !between || frac == between && b.lo < s.c.segs[best].lo {
+			best, at, between = i, f, frac
+		}
+	}
+	if best < 0 {
+		return cut{-1, s.c.bays.lo}
+	}
+	return cut{best, at}
+}
+
+// watches reports whether a law speaks of the place of opening i among k, or names posts, which makes every arrangement
+// another one.
 func (p *problem) watches(i, k int) bool {
 	first, last := i == 1, i == k
 	return p.names(func(n Name) bool {
@@ -242,22 +284,33 @@ func (p *problem) watches(i, k int) bool {
 	})
 }
 
-// stiffen calls at with the stiffeners of each bay. Only where both ends of their spacing are bound does the number
+// stiffen visits a cell with the stiffeners of each bay. Only where both ends of their spacing are bound does the number
 // choose the bay's length, and each way to share them out is a case of its own.
-func (p *problem) stiffen(b int, on set, s *search, left []int, base *cell, k int, at func([]int) bool) bool {
-	if !p.bindsSpacing(on) {
-		return at(nil)
+func (s *search) stiffen(c *cell, on set, core *set, visit func(*cell) bool) bool {
+	if !s.p.bindsSpacing(on) {
+		return visit(c)
 	}
-	c := p.stiffenerLimits(on, 0, false)
-	top := min(c.hi, c.lo+s.mostStiffeners(b, k, on, base))
-	m := make([]int, b)
+	limits := s.p.stiffenerLimits(on, 0, false)
+	top := min(limits.hi, limits.lo+s.mostStiffeners(c, on))
+	if limits.hi < most {
+		*core = core.union(limits.byTop)
+	}
+	m := make([]int, c.bays.lo)
+	ends := s.ends(c)
 	var share func(i int) bool
 	share = func(i int) bool {
-		if i == b {
-			return at(slices.Clone(m))
+		if i == len(m) {
+			with := *c
+			with.stiff = slices.Clone(m)
+			hit, by := s.try(&with, on)
+			if hit == nil {
+				*core = core.union(by)
+				return !s.outOfWork()
+			}
+			return visit(&with)
 		}
-		from := c.lo
-		if i > 0 && !p.namesBay(i) && !p.namesBay(i+1) && !slices.Contains(left, i) {
+		from := limits.lo
+		if i > 0 && !s.p.namesBay(i) && !s.p.namesBay(i+1) && !slices.Contains(ends, i) {
 			from = m[i-1] // bays that nothing tells apart: each sharing once
 		}
 		for m[i] = from; m[i] <= top; m[i]++ {
@@ -270,11 +323,22 @@ func (p *problem) stiffen(b int, on set, s *search, left []int, base *cell, k in
 	return share(0)
 }
 
+// ends are the numbers of bays at which a segment ends.
+func (s *search) ends(c *cell) []int {
+	var out []int
+	n := 0
+	for _, b := range c.segs {
+		n += b.lo
+		out = append(out, n)
+	}
+	return out
+}
+
 // bindsSpacing reports whether a law that is on keeps stiffeners from standing too close: then more of them is not
 // always better.
 func (p *problem) bindsSpacing(on set) bool {
 	for i := range p.laws {
-		s := p.laws[i].said
+		s := &p.laws[i].said
 		if on.has(i) && s.Name.Quantity == StiffenerSpacing && s.Op != LE && s.Op != LT {
 			return true
 		}
@@ -284,7 +348,7 @@ func (p *problem) bindsSpacing(on set) bool {
 
 // mostStiffeners is how many the longest bay could take at their least spacing: beyond it a further one only makes a
 // bay longer than any bay can be.
-func (s *search) mostStiffeners(b, k int, on set, base *cell) int {
+func (s *search) mostStiffeners(c *cell, on set) int {
 	var least *exact.Rat
 	for i := range s.p.laws {
 		st := s.p.laws[i].said
@@ -304,9 +368,7 @@ func (s *search) mostStiffeners(b, k int, on set, base *cell) int {
 			free.remove(i)
 		}
 	}
-	c := *base
-	c.bays, c.openings, c.further = b, k, true
-	sh := s.p.lay(&c, s.f, free, set{}, -1, 0)
+	sh := s.p.lay(c, s.f, free, set{}, -1, 0)
 	top, _ := exact.Prepare(&sh.sys).Max([]exact.Term{one(vSpan)})
 	if top.None {
 		return 12
@@ -338,9 +400,9 @@ func (s *search) try(c *cell, on set) (*cell, set) {
 	}
 	s.work++
 	sh := s.p.lay(c, s.f, on, set{}, -1, 0)
-	_, cert := exact.Solve(&sh.sys)
+	point, cert := exact.Solve(&sh.sys)
 	if cert == nil {
-		m.held = append(m.held, on)
+		m.held, m.split = append(m.held, on), sh.cutAt(point)
 		return c, set{}
 	}
 	if s.record != nil {
@@ -351,7 +413,7 @@ func (s *search) try(c *cell, on set) (*cell, set) {
 	return nil, by
 }
 
-// untied: a law that ties counts refuses the cell by itself.
+// untied: a law that ties counts, or that names a part the cell has not, refuses the cell by itself.
 func (s *search) untied(c *cell, on set) (set, bool) {
 	for i := range s.p.laws {
 		if on.has(i) && s.all.has(i) && !s.p.tied(i, c) {

@@ -289,7 +289,7 @@ func (t *teller) weigh(pivot int) *story {
 }
 
 func (t *teller) sumNote() string {
-	if t.sh.c.more || t.sh.c.further {
+	if t.sh.c.more || t.sh.f&alongField != 0 && t.sh.c.bays.hi >= most {
 		return "sum or more"
 	}
 	return "sum"
@@ -390,7 +390,7 @@ func (s *sheet) copiesOf(v int) int {
 func (s *sheet) nameOf(v int) string {
 	if v < vFree {
 		return string([]Quantity{WallHeight, Gap, BottomGap, RailFace, PostHeight, BracketClearance, BracketEar, FloorAtRight,
-			Span, EndPostSize, AddedPostSize, Opening, Bay}[v])
+			Span, EndPostSize, AddedPostSize, Opening, Bay, Bay}[v])
 	}
 	for i, o := range s.open {
 		switch v {
@@ -403,7 +403,7 @@ func (s *sheet) nameOf(v int) string {
 		}
 	}
 	for _, pc := range s.pieces {
-		if pc.v == v && pc.bays == 1 && s.c.bays > 1 {
+		if pc.v == v && pc.bays == 1 && s.c.bays.hi > 1 {
 			return "bay " + strconv.Itoa(pc.first)
 		} else if pc.v == v {
 			return "bays"

@@ -297,90 +297,91 @@ func loosening(s Statement) []int {
 	return []int{1, -1}
 }
 
-// leastSlack is the least by which law l must give so that some cell holds. A cell that stands for more bounds all that
-// follow it from below, so the search ends there, and each bound is proven by its own program.
+// leastSlack is the least by which law l must give so that some cell holds: branch and bound over the counts. What a cell
+// that stands for many needs at the least, each of those needs too, and is proven by its own linear program.
 func (o *outcome) leastSlack(l int, on set, dir int) (best exact.Bound, ok bool) {
 	s := newSearch(o.s.p, o.s.f)
 	with := on
 	with.add(l)
-	visit := func(c *cell) (exact.Bound, bool) {
-		if by, refused := s.untied(c, on); refused {
-			_ = by
-			return exact.Bound{}, false
+	s.descend(on, func(c *cell) (cut, bool) {
+		if _, refused := s.untied(c, on); refused {
+			return cut{}, false
 		}
 		sh := s.p.lay(c, s.f, with, set{}, l, dir)
 		prep := exact.Prepare(&sh.sys)
 		if !prep.Feasible() {
-			return exact.Bound{}, false
+			return cut{}, false
 		}
-		b, _ := prep.Min([]exact.Term{one(sh.vSlack)})
-		return b, true
-	}
-	better := func(b exact.Bound) bool {
-		return !ok || b.Val.Less(best.Val) || b.Val.Eq(best.Val) && best.Open && !b.Open
-	}
-	s.walk(on, func(c *cell) bool {
-		b, holds := visit(c)
-		if c.more || c.further {
-			return holds && better(b) // nothing that follows can do better than the bound
+		b, point := prep.MinPoint([]exact.Term{one(sh.vSlack)})
+		if ok && (best.Val.Less(b.Val) || best.Val.Eq(b.Val) && (b.Open || !best.Open)) {
+			return cut{}, false // nothing inside can do better than what was found
 		}
-		if holds && better(b) {
+		if !c.more && (s.f&alongField == 0 || c.exact()) {
 			best, ok = b, true
+			return cut{}, false
 		}
-		return true
+		return sh.cutAt(point), true
 	})
 	return best, ok
 }
 
-// walk runs through the cells of a field: visit returns whether what follows a cell that stands for more is worth
-// visiting. Rail counts and bays go up; a cell that stands for more is asked before the exact ones.
-func (s *search) walk(on set, visit func(*cell) bool) {
+// descend runs through the cells of a field, those that stand for many first. visit tells whether to look inside, and
+// where to part.
+func (s *search) descend(on set, visit func(*cell) (cut, bool)) {
 	if s.f == alongField {
-		s.walkBays(on, cell{}, visit)
+		s.descendBays(on, &cell{}, visit)
 		return
 	}
 	c := s.p.limits(Rails, on, 1)
 	for n := c.lo; n <= c.hi && n < c.lo+mostWalked; n++ {
+		worth := false
+		look := func(x *cell) (cut, bool) {
+			_, in := visit(x)
+			worth = worth || in
+			return cut{}, false
+		}
 		if s.f == upField {
-			if !visit(&cell{rails: n, more: true}) {
+			if look(&cell{rails: n, more: true}); !worth {
 				return
 			}
 			visit(&cell{rails: n})
 			continue
 		}
-		worth := false
-		s.walkBays(on, cell{rails: n, more: true}, func(c *cell) bool {
-			c.further, c.more = true, true
-			worth = worth || visit(c)
-			return false
-		})
-		if !worth {
+		if s.descendBays(on, &cell{rails: n, more: true}, look); !worth {
 			return
 		}
-		s.walkBays(on, cell{rails: n}, visit)
+		s.descendBays(on, &cell{rails: n}, visit)
 	}
 }
 
-// mostWalked bounds how many counts a walk tries; what lies past it is no way out for anybody.
+// mostWalked bounds how many rail counts are tried; what lies past it is no way out for anybody.
 const mostWalked = 400
 
-func (s *search) walkBays(on set, base cell, visit func(*cell) bool) {
+func (s *search) descendBays(on set, base *cell, visit func(*cell) (cut, bool)) {
 	ks, _ := s.p.openingCounts(on)
 	for _, k := range ks {
-		bays, posts := s.p.limits(Bays, on, 1), s.p.limits(AddedPosts, on, 0)
-		lo, hi := max(bays.lo, posts.lo-k+1, 1), bays.hi
-		if posts.hi < most {
-			hi = min(hi, posts.hi-k+1)
-		}
-		for b := lo; b <= hi && b < lo+mostWalked; b++ {
-			tail := base
-			tail.bays, tail.openings, tail.further = b, k, true
-			if !visit(&tail) {
-				break
-			}
-			s.eachArrangement(&base, b, k, on, func(c *cell) { visit(c) })
+		if root, _, ok := s.root(base, k, on); ok {
+			s.descendCell(root, on, visit)
 		}
 	}
+}
+
+func (s *search) descendCell(c *cell, on set, visit func(*cell) (cut, bool)) {
+	s.work++
+	if !c.tighten() || s.outOfWork() {
+		return
+	}
+	if c.exact() && s.p.bindsSpacing(on) {
+		s.stiffen(c, on, &set{}, func(x *cell) bool { visit(x); return true })
+		return
+	}
+	at, in := visit(c)
+	if !in {
+		return
+	}
+	low, high := c.parted(at)
+	s.descendCell(low, on, visit)
+	s.descendCell(high, on, visit)
 }
 
 // figure is the number that a law gives: what its change is measured against.
