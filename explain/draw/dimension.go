@@ -173,6 +173,8 @@ func (v *view) dimension(text string, width int, hot bool) (s string, ok bool) {
 	}
 	n := len([]rune(text))
 	switch {
+	case n == 0 && width >= 2:
+		s = left + strings.Repeat(dash, width-2) + right
 	case width >= n+4:
 		free := width - n - 4
 		s = left + strings.Repeat(dash, free/2) + " " + text + " " + strings.Repeat(dash, free-free/2) + right

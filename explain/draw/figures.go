@@ -8,6 +8,7 @@ import (
 type beside struct {
 	at   float64
 	says string
+	bold bool
 }
 
 // stackLabels are the figures at the left: the gap underneath, the gaps and the rails; what repeats is said once.
@@ -16,19 +17,19 @@ func (f *front) stackLabels() []beside {
 	bottom := f.w.stack[0]
 	var out []beside
 	if bottom.says.Sign() > 0 {
-		out = append(out, beside{bottom.mid(), f.r.size(bottom.says)})
+		out = append(out, beside{at: bottom.mid(), says: f.r.size(bottom.says)})
 	}
 	for _, g := range f.w.of(f.w.stack, "gap") {
 		if g.says.Sign() > 0 {
-			gaps = append(gaps, beside{g.mid(), f.r.size(g.says)})
+			gaps = append(gaps, beside{at: g.mid(), says: f.r.size(g.says)})
 		}
 	}
 	if f.w.evenGaps() && len(gaps) > 1 {
 		one := gaps[len(gaps)/2]
-		gaps = []beside{{one.at, strconv.Itoa(len(gaps)) + " × " + one.says}}
+		gaps = []beside{{at: one.at, says: strconv.Itoa(len(gaps)) + " × " + one.says}}
 	}
 	rails := f.w.rails()
-	rail := beside{rails[0].mid(), f.r.size(rails[0].says)}
+	rail := beside{at: rails[0].mid(), says: f.r.size(rails[0].says)}
 	if len(rails) > 1 {
 		rail.says = strconv.Itoa(len(rails)) + " × " + rail.says
 	}
@@ -44,7 +45,7 @@ func (f *front) markLabels() []beside {
 		if i < len(up.MarksAtRight) {
 			says += " → " + f.r.place(up.MarksAtRight[i])
 		}
-		out = append(out, beside{m.Float(), says})
+		out = append(out, beside{at: m.Float(), says: says})
 	}
 	return out
 }
@@ -182,6 +183,6 @@ func (f *front) write(list []beside, at []float64, size, x, side float64) {
 			anchor = "end"
 		}
 		f.p.path(thin, "", x+0.6*side, y, x+1.2*side, y, x+3.2*side, at[i], x+3.8*side, at[i])
-		f.p.text(text{x: x + leader*side, y: at[i] + (ascent-descent)/2*size, size: size, anchor: anchor, says: l.says})
+		f.p.text(text{x: x + leader*side, y: at[i] + (ascent-descent)/2*size, size: size, anchor: anchor, bold: l.bold, says: l.says})
 	}
 }

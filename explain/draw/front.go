@@ -87,7 +87,7 @@ func (f *front) hasUprights() bool {
 func (f *front) columnWidth(list []beside) float64 {
 	most := 0.0
 	for _, l := range list {
-		most = max(most, widthOf(l.says, normal, false))
+		most = max(most, widthOf(l.says, normal, l.bold))
 	}
 	return most
 }

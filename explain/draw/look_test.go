@@ -53,3 +53,16 @@ func TestLookRandom(t *testing.T) {
 		os.WriteFile(fmt.Sprintf("/tmp/look/r%02d.svg", i), b, 0o644)
 	}
 }
+
+func TestLookClash(t *testing.T) {
+	if os.Getenv("LOOK") == "" {
+		t.Skip()
+	}
+	for _, name := range drawable() {
+		fmt.Println("==", name)
+		os.WriteFile("/tmp/look/c-"+name+".svg", ClashSVG(nil, conflicts()[name]), 0o644)
+		fmt.Print(Clash(nil, conflicts()[name], Options{Width: 60}))
+		fmt.Println()
+		fmt.Print(Clash(nil, conflicts()[name], Options{Width: 40, ASCII: true}))
+	}
+}

@@ -105,7 +105,7 @@ func (s *section) sizes() []beside {
 	var out []beside
 	for i, part := range s.w.stack {
 		if i <= 3 && part.size() > 0 && (i > 0 || !s.cut) {
-			out = append(out, beside{part.mid(), s.r.size(part.says)})
+			out = append(out, beside{at: part.mid(), says: s.r.size(part.says)})
 		}
 	}
 	return out
@@ -114,11 +114,11 @@ func (s *section) sizes() []beside {
 func (s *section) bracketLabels() []beside {
 	up, first := s.w.up, s.w.rails()[0]
 	out := []beside{
-		{up.Marks[0].Float(), "hole " + s.r.size(up.Reach) + " over"},
-		{first.lo - up.Ear.Float()/2, "ear " + s.r.size(up.Ear)},
+		{at: up.Marks[0].Float(), says: "hole " + s.r.size(up.Reach) + " over"},
+		{at: first.lo - up.Ear.Float()/2, says: "ear " + s.r.size(up.Ear)},
 	}
 	if up.BracketThickness.Sign() > 0 {
-		out = append(out, beside{first.mid(), "bracket " + s.r.size(up.BracketThickness)})
+		out = append(out, beside{at: first.mid(), says: "bracket " + s.r.size(up.BracketThickness)})
 	}
 	return out
 }
