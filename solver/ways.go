@@ -15,6 +15,7 @@ type change struct {
 	law int
 	Change
 	aside  string    // a code limit to be settled by whoever may, instead
+	Told   Statement // how the change is said: an end that is not reached as more than, or less than
 	weight exact.Rat // how much of the law's own figure it takes: what disturbs least has least
 	class  int       // 0 a count, 1 a length, 2 a size or a side, 3 forgotten altogether
 }
@@ -279,7 +280,8 @@ func (o *outcome) changeLength(c change, on set) []change {
 	}
 	c.class, c.By = 1, best.by.Val.String()
 	c.New = loosened(c.Old, best.by, best.dir, o.s.p)
-	c.To = told(c.Old, best.by, best.dir, o.s.p).String()
+	c.Told = told(c.Old, best.by, best.dir, o.s.p)
+	c.To = c.Told.String()
 	if base := figure(c.Old, o.s.p); base.Sign() != 0 {
 		c.weight = best.by.Val.Div(base).Abs()
 	}
@@ -486,6 +488,7 @@ func (o *outcome) changeCount(c change, on set) []change {
 		return nil
 	}
 	c.New = withCount(c.Old, best)
+	c.Told = c.New
 	c.To, c.By = c.New.String(), exact.Int(dist).String()
 	c.weight = exact.New(int64(dist), int64(max(at, 1)))
 	return []change{c}
@@ -538,7 +541,7 @@ func (o *outcome) changeSize(c change, on set) []change {
 		b := o.s.p.book.changed(Change{Old: c.Old, New: c.New})
 		if _, hit := fieldHolds(b, o.s.f); hit {
 			d := size.Face.Sub(was.Face).Abs()
-			c.To, c.By, c.weight, c.class = c.New.String(), d.String(), d.Div(was.Face), 2
+			c.Told, c.To, c.By, c.weight, c.class = c.New, c.New.String(), d.String(), d.Div(was.Face), 2
 			return []change{c}
 		}
 	}
@@ -570,7 +573,7 @@ func (o *outcome) changeSide(c change, on set) []change {
 		}
 		c.New = Statement{Name: c.Old.Name, Op: Eq, Value: Value{Word: word}}
 		if _, hit := fieldHolds(o.s.p.book.changed(Change{Old: c.Old, New: c.New}), o.s.f); hit {
-			c.To, c.class = c.New.String(), 2
+			c.Told, c.To, c.class = c.New, c.New.String(), 2
 			return []change{c}
 		}
 	}
@@ -592,7 +595,7 @@ func (o *outcome) changeStock(c change, on set) []change {
 	c.New.Value = Value{List: append(slices.Clone(listOf(c.Old.Value)), Inches(long))}
 	add := c.Old
 	add.Op, add.Value = Plus, Inches(long)
-	c.To, c.By, c.class = add.String(), long.Sub(was).String(), 2
+	c.Told, c.To, c.By, c.class = c.New, add.String(), long.Sub(was).String(), 2
 	c.weight = long.Sub(was).Div(was)
 	return []change{c}
 }

@@ -115,3 +115,14 @@ func metric(name string, small, large exact.Rat) Size {
 
 // millimeters in an inch: 25.4 exactly (NIST SP 811, appendix B.8).
 var millimeters = exact.New(254, 10)
+
+// Nominal returns the larger figure of a customary size's name, inches: what a 2x6 is called, not what it measures. It
+// is not ok for metric sizes, which are called what they measure.
+func Nominal(name string) (exact.Rat, bool) {
+	size, err := Find(name)
+	if err != nil || size.Metric {
+		return exact.Rat{}, false
+	}
+	a, b, ok := figures(name)
+	return exact.Max(a, b), ok
+}

@@ -1,0 +1,394 @@
+package solver
+
+import (
+	"slices"
+
+	"saywright/solver/exact"
+	"saywright/solver/lumber"
+)
+
+// hold holds claims against what stands. Counts and sizes are judged first, since lengths hang on them; each claim that
+// holds joins what the next is held against. The verdict is that of the wall with all claims laid over it.
+//
+//	fact "claims clash": Names the claims that contradict each other; the conflict is the first in Conflicts
+//	fact "rest blocked": what stands does not hold by itself; claims were held against its geometry alone
+func hold(b Book, base *Answer, claims []Statement) *Answer {
+	next, settled, told, err := b.WithAll(claims, base.layoutOr())
+	if err != nil {
+		return &Answer{Verdict: Open, Ask: cannot(err), To: Reply{Kind: "check", Statements: claims}, Tape: base.Tape, Metric: base.Metric}
+	}
+	a := &Answer{To: Reply{Kind: "check", Statements: settled}, Replaced: told}
+	trial := work(next)
+	trial.tell(a)
+	j := &judge{b: b, base: base}
+	if clash, ok := contradiction(settled); ok {
+		a.Facts = append(a.Facts, Fact{Key: "claims clash", Names: clash})
+	}
+	a.Check = j.all(settled)
+	if j.eased {
+		a.Facts = append(a.Facts, Fact{Key: "rest blocked"})
+	}
+	return a
+}
+
+// contradiction tells claims that cannot hold together whatever stands.
+func contradiction(claims []Statement) ([]string, bool) {
+	var b Book
+	b.said = claims
+	p := pose(b)
+	for _, f := range []field{upField, alongField} {
+		if p.linked {
+			f = bothFields
+		}
+		s := newSearch(p, f)
+		var on set
+		for _, i := range s.all.list() {
+			if p.laws[i].Kind == Yours {
+				on.add(i)
+			}
+		}
+		if hit, core := s.feasible(on); hit == nil && !s.spent {
+			var names []string
+			for _, i := range core.list() {
+				names = append(names, p.laws[i].said.String())
+			}
+			return names, true
+		}
+	}
+	return nil, false
+}
+
+// judge holds claims one by one.
+type judge struct {
+	b     Book
+	base  *Answer
+	eased bool // the rest does not hold by itself: parts and limits were left out
+}
+
+func (j *judge) all(claims []Statement) []Claim {
+	out := make([]Claim, len(claims))
+	order := make([]int, len(claims))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(x, y int) int { return claimRank(claims[x]) - claimRank(claims[y]) })
+	for _, i := range order {
+		out[i] = j.one(claims[i], len(claims) > 1)
+		if h := out[i].Holds; h != nil && *h {
+			j.b.said = append(slices.Clone(j.b.said), claims[i])
+		}
+	}
+	return out
+}
+
+func claimRank(s Statement) int {
+	switch KindOf(s.Name.Quantity) {
+	case Size:
+		return 0
+	case Count, Side:
+		return 1
+	}
+	return 2
+}
+
+func verdict(holds bool) *bool { return &holds }
+
+func (j *judge) one(c Statement, several bool) Claim {
+	out := Claim{Claim: c.String()}
+	switch q := c.Name.Quantity; {
+	case q == MarksOf:
+		return j.marks(c, out)
+	case q == CutOf || q == Boards || q == CostOf:
+		return out // held against the cut list and the plan where the site is known; see asking.go
+	case partQuantities[q] || q == Spare || q == Budget || q == Units || KindOf(q) == Word:
+		return j.part(c, out)
+	case fieldOf(q) == 0 && q != Goal:
+		return out
+	}
+	return j.rule(c, out)
+}
+
+// rule holds a claim about the layout against the laws of the rest: it holds when it can hold beside them.
+func (j *judge) rule(c Statement, out Claim) Claim {
+	with := j.b
+	with.said = append(slices.Clone(j.b.said), c)
+	p := pose(with)
+	at := slices.IndexFunc(p.laws, func(l law) bool { return l.said.String() == c.String() && l.Kind == Yours })
+	if at < 0 {
+		return j.wish(c, out)
+	}
+	f := p.laws[at].field
+	if p.linked {
+		f = bothFields
+	}
+	rest := pose(j.b)
+	if !rest.touched(f) && !rest.linked {
+		return out // nothing that stands bears on it
+	}
+	o := &outcome{s: newSearch(p, f), blocked: true}
+	on := j.restOf(o, at)
+	with1 := on
+	with1.add(at)
+	if hit, _ := o.s.feasible(with1); hit != nil {
+		out.Holds = verdict(true)
+		return out
+	}
+	out.Holds = verdict(false)
+	for _, ch := range o.leastChange(at, on) {
+		if ch.New.Name.Quantity != "" {
+			out.ShouldBe, out.By = shouldBe(ch), ch.By
+		}
+	}
+	out.Slip, out.Work = p.slip(c, o, on)
+	return out
+}
+
+// restOf is what a claim is held against: what was said and the parts, and the defaults as if they had been said, as long
+// as they hold together. Where what stands is blocked by itself, parts and limits give way, and geometry is left.
+func (j *judge) restOf(o *outcome, claim int) set {
+	on := o.on0()
+	on.remove(claim)
+	if hit, _ := o.s.feasible(on); hit == nil {
+		j.eased = true
+		for _, i := range on.list() {
+			if l := o.s.p.laws[i]; l.Kind == Part || l.Kind == Code {
+				on.remove(i)
+			}
+		}
+	}
+	for i := range o.s.p.laws {
+		if !o.s.p.laws[i].soft || !o.s.all.has(i) {
+			continue
+		}
+		with := on
+		with.add(i)
+		if hit, _ := o.s.feasible(with); hit != nil {
+			on = with
+		}
+	}
+	return on
+}
+
+// shouldBe writes what a claim's figure should be: a rational or a count, with the relation where it is a limit or an end
+// that is not reached.
+func shouldBe(c change) string {
+	s := c.Told
+	switch s.Op {
+	case Eq:
+		return bare(s.Value)
+	case In:
+		return bare(s.Value) + ".." + bare(s.Upper)
+	}
+	return string(s.Op) + " " + bare(s.Value)
+}
+
+// wish holds a claim that makes no law: about what is only near, it holds when the layout comes near.
+func (j *judge) wish(c Statement, out Claim) Claim {
+	is, ok := j.base.layoutOr().Value(c.Name)
+	if !ok || c.Value.Of != nil || c.Value.Word != "" {
+		return out
+	}
+	off := is.Num.Sub(c.Value.Num).Abs()
+	near := exact.Max(exact.Int(1), c.Value.Num.Mul(exact.New(1, 20)))
+	out.Holds = verdict(off.Cmp(near) <= 0)
+	if !*out.Holds {
+		out.ShouldBe, out.By = bare(is), off.String()
+	}
+	return out
+}
+
+// part holds a claim about a part or a habit against what was said of it, or the default.
+func (j *judge) part(c Statement, out Claim) Claim {
+	is, ok := Value{}, false
+	for _, s := range j.b.said {
+		if s.Name.String() == c.Name.String() && (s.Op == Eq || s.Op == Near) {
+			is, ok = s.Value, true
+		}
+	}
+	if d, has := defaultOf(c.Name.Quantity); !ok && has {
+		is, ok = d.Value, true
+	}
+	if !ok || is.Of != nil || c.Value.Of != nil {
+		return out
+	}
+	if c.Value.Word != "" {
+		out.Holds = verdict(c.Value.Word == is.Word)
+	} else {
+		out.Holds = verdict(within(is.Num, c))
+	}
+	if !*out.Holds {
+		out.ShouldBe = bare(is)
+		if c.Value.Word == "" {
+			out.By = is.Num.Sub(c.Value.Num).Abs().String()
+		}
+	}
+	return out
+}
+
+// within reports whether a figure keeps a statement's relation.
+func within(x exact.Rat, s Statement) bool {
+	switch s.Op {
+	case In:
+		return s.Value.Num.Cmp(x) <= 0 && x.Cmp(s.Upper.Num) <= 0
+	case Near:
+		return x.Sub(s.Value.Num).Abs().Cmp(exact.Int(1)) <= 0
+	}
+	return Compare(Num(x), string(s.Op), Num(s.Value.Num)).Holds()
+}
+
+// marks holds a list of bracket holes against the layout's, each by itself, as the tape shows them.
+func (j *judge) marks(c Statement, out Claim) Claim {
+	l := j.base.layoutOr()
+	if l == nil || l.Up == nil {
+		return out
+	}
+	tape := j.base.Tape
+	holds := true
+	for i, v := range listOf(c.Value) {
+		if i >= len(l.Marks) {
+			holds = false
+			break
+		}
+		is := l.Marks[i]
+		if v.Num.Eq(is) || v.Num.Eq(nearest(is, tape)) {
+			continue
+		}
+		if holds { // the first that is off is told
+			out.By = v.Num.Sub(is).Abs().String()
+			w := Line("mark "+counted(i+1), "mark", Sum(Num(l.Tops[i]), Num(l.Reach)))
+			out.Work = append(out.Work, w)
+		}
+		holds = false
+	}
+	out.Holds = verdict(holds)
+	if !holds {
+		for i, m := range l.Marks {
+			if i > 0 {
+				out.ShouldBe += ", "
+			}
+			out.ShouldBe += m.String()
+		}
+	}
+	return out
+}
+
+// The slips that give a wrong figure, by key: "nominal size", "bottom gap forgotten", "one gap too many",
+// "one gap too few", "post face forgotten", "nominal post".
+
+// slip finds the one common slip that gives exactly the wrong figure, with its sum.
+func (p *problem) slip(c Statement, o *outcome, on set) (string, []Work) {
+	if c.Op != Eq || c.Value.Of != nil {
+		return "", nil
+	}
+	hit, _ := o.s.feasible(on)
+	if hit == nil {
+		return "", nil
+	}
+	sh := p.lay(hit, o.s.f, on, set{}, -1, 0)
+	prep := exact.Prepare(&sh.sys)
+	x := prep.Point()
+	var slips []slipped
+	switch c.Name.Quantity {
+	case Gap:
+		slips = p.gapSlips(sh, x)
+	case WallHeight:
+		slips = p.heightSlips(sh, x)
+	case Bay, Opening:
+		slips = p.spanSlips(sh, x, c.Name.Quantity)
+	}
+	for _, s := range slips {
+		if s.e.Value.Eq(c.Value.Num) {
+			return s.key, []Work{Line(c.Name.String(), "slip", s.e)}
+		}
+	}
+	return "", nil
+}
+
+type slipped struct {
+	key string
+	e   Expr
+}
+
+// nominalFace is the larger figure of a size's name, in inches: what a 2x6 is called, not what it measures.
+func (p *problem) nominalFace(q Quantity) (exact.Rat, bool) {
+	s := p.sizeOf(q)
+	if s.Metric || s.Name == "" {
+		return exact.Rat{}, false
+	}
+	return lumber.Nominal(s.Name)
+}
+
+func (p *problem) gapSlips(sh *sheet, x []exact.Rat) []slipped {
+	n := sh.c.rails
+	left := func(face exact.Rat) Expr { return Less(Num(x[vHeight]), Product(Tally(n), Num(face))) }
+	share := func(e Expr, k int) Expr { return Quotient(e, Tally(k)) }
+	same := x[vBottom].Eq(x[vGap])
+	k := n - 1
+	if same {
+		k = n
+	}
+	if k < 1 {
+		return nil
+	}
+	var out []slipped
+	if f, ok := p.nominalFace(RailSize); ok {
+		out = append(out, slipped{"nominal size", share(left(f), k)})
+	}
+	if same && n > 1 {
+		out = append(out, slipped{"bottom gap forgotten", share(left(x[vFace]), n-1)})
+	}
+	out = append(out, slipped{"one gap too many", share(left(x[vFace]), k+1)})
+	if !same && k > 1 {
+		out = append(out, slipped{"one gap too few", share(left(x[vFace]), k-1)})
+	}
+	return out
+}
+
+func (p *problem) heightSlips(sh *sheet, x []exact.Rat) []slipped {
+	n := sh.c.rails
+	sum := func(face exact.Rat, gaps int) Expr {
+		return Sum(Product(Tally(n), Num(face)), Product(Tally(gaps), Num(x[vGap])))
+	}
+	k := n - 1
+	if x[vBottom].Eq(x[vGap]) {
+		k = n
+	}
+	var out []slipped
+	if f, ok := p.nominalFace(RailSize); ok {
+		out = append(out, slipped{"nominal size", sum(f, k)})
+	}
+	return append(out, slipped{"bottom gap forgotten", sum(x[vFace], n-1)}, slipped{"one gap too many", sum(x[vFace], k+1)})
+}
+
+func (p *problem) spanSlips(sh *sheet, x []exact.Rat, q Quantity) []slipped {
+	c := sh.c
+	if !c.exact() || c.bays.lo != 1 && q == Opening {
+		return nil
+	}
+	other, k := exact.Rat{}, c.bays.lo
+	for _, o := range sh.open {
+		other = other.Add(x[o])
+	}
+	if q == Opening {
+		other, k = exact.Rat{}, c.openings
+		for _, pc := range sh.pieces {
+			if pc.opening == 0 {
+				other = other.Add(x[pc.v])
+			}
+		}
+	}
+	if k < 1 || c.posts() < 1 {
+		return nil
+	}
+	share := func(e Expr) Expr {
+		if k == 1 {
+			return e
+		}
+		return Quotient(e, Tally(k))
+	}
+	out := []slipped{{"post face forgotten", share(Less(Num(x[vSpan]), Num(other)))}}
+	if f, ok := p.nominalFace(AddedPostSize); ok {
+		out = append(out, slipped{"nominal post", share(Less(Num(x[vSpan]), Num(other), Product(Tally(c.posts()), Num(f))))})
+	}
+	return out
+}
