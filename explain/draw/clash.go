@@ -54,8 +54,9 @@ func clashOf(c solver.Conflict) (clash, bool) {
 	if out.has.Sign() < 0 || out.need.Sign() <= 0 || out.need.Less(out.has) {
 		return clash{}, false
 	}
-	out.readSums(c.Work[:at])
-	out.kind = out.kindOf(c, w, sumBefore(c.Work[:at]))
+	sums := c.Work[since(c.Work, at):at]
+	out.readSums(sums)
+	out.kind = out.kindOf(c, w, sumBefore(sums))
 	return out, true
 }
 
@@ -67,6 +68,16 @@ func lastClash(work []solver.Work) int {
 		}
 	}
 	return -1
+}
+
+// since is where the lines that lead to the comparison at begin: after the comparison before it.
+func since(work []solver.Work, at int) int {
+	for i := at - 1; i >= 0; i-- {
+		if work[i].Expr.IsComparison() {
+			return i + 1
+		}
+	}
+	return 0
 }
 
 // sumBefore is the value of the sum just before the comparison, and whether there is one.

@@ -53,35 +53,40 @@ func (f *front) markLabels() []beside {
 // leader is how long the line is that leads from a part to its figure, the space at the figure counted in.
 const leader = 4.2
 
-// leftFigures are the chain up the wall and the wall's height.
+// leftFigures are the chain up the wall, the wall's height and that of the added posts.
 func (f *front) leftFigures() {
 	face := f.x(f.ends().lo)
 	chain := face - 5
-	f.extension(face, chain, f.y(0))
-	for _, s := range f.w.stack {
-		tags := []attr{{"data-part", "gap"}, {"data-n", strconv.Itoa(s.n)}}
-		if s.kind == "rail" {
-			tags = []attr{{"data-part", "face"}, {"data-n", strconv.Itoa(s.n)}}
-		}
-		if s.size() <= 0 {
-			continue
-		}
-		f.p.line(thin, chain, f.y(s.lo), chain, f.y(s.hi), tags...)
-		f.p.tick(chain, f.y(s.hi), f.tickSize())
-		f.extension(face, chain, f.y(s.hi))
+	at, from := chain-1, face
+	if !f.slim {
+		labels := f.stackLabels()
+		f.stackChain(face, chain)
+		f.column(labels, chain, -1, run{f.y(f.w.height) + 0.6, f.y(0) - 0.6}) // between the extension lines of the height
+		at, from = chain-leader-f.columnWidth(labels)-2.5, chain
 	}
-	f.p.tick(chain, f.y(0), f.tickSize())
-	labels := f.stackLabels()
-	f.column(labels, chain, -1, run{f.y(f.w.height) + 0.6, f.y(0) - 0.6}) // between the extension lines of the height
-	at := chain - leader - f.columnWidth(labels) - 2.5
 	f.p.measureUp(f.y(0), f.y(f.w.height), at, f.r.size(f.w.up.WallHeight))
-	f.extension(chain, at, f.y(0))
-	f.extension(chain, at, f.y(f.w.height))
+	f.extension(from, at, f.y(0))
+	f.extension(from, at, f.y(f.w.height))
 	if f.w.postTop > 0 {
 		posts := f.w.of(f.w.chain, "post")
 		f.p.measureUp(f.y(0), f.y(f.w.postTop), at-8, f.r.size(*f.w.along.PostHeight))
 		f.extension(f.x(posts[0].lo), at-8, f.y(f.w.postTop))
 		f.extension(at, at-8, f.y(0))
+	}
+}
+
+// stackChain is the chain of gaps and rails up the wall.
+func (f *front) stackChain(face, chain float64) {
+	f.extension(face, chain, f.y(0))
+	f.p.tick(chain, f.y(0), f.tickSize())
+	for _, s := range f.w.stack {
+		if s.size() <= 0 {
+			continue
+		}
+		kind := choice(s.kind == "rail", "face", "gap")
+		f.p.line(thin, chain, f.y(s.lo), chain, f.y(s.hi), attr{"data-part", kind}, attr{"data-n", strconv.Itoa(s.n)})
+		f.p.tick(chain, f.y(s.hi), f.tickSize())
+		f.extension(face, chain, f.y(s.hi))
 	}
 }
 
@@ -130,7 +135,7 @@ func (f *front) column(list []beside, x float64, side float64, within run) {
 	sorted := byHeight(list)
 	for every := 1; ; every++ {
 		some := thinned(sorted, every)
-		for _, size := range sizes {
+		for _, size := range f.lettering() {
 			if at, ok := f.spreadDown(some, size, within); ok {
 				f.write(some, at, size, x, side)
 				f.omitted = f.omitted || every > 1
@@ -142,6 +147,14 @@ func (f *front) column(list []beside, x float64, side float64, within run) {
 			return
 		}
 	}
+}
+
+// lettering is the sizes to try for a column of figures.
+func (f *front) lettering() []float64 {
+	if f.sizes != nil {
+		return f.sizes
+	}
+	return sizes
 }
 
 // byHeight sorts from the top down, as the paper's y runs.

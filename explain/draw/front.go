@@ -16,25 +16,47 @@ type front struct {
 	right   float64
 	above   float64
 	below   float64
-	omitted bool // some figure found no room
+	slim    bool      // for a narrow screen: the stack is told beside the picture, not in it
+	sizes   []float64 // of the figures beside it; nil: as on a sheet
+	omitted bool      // some figure found no room
 }
 
 // newFront chooses the scale for a zone and the place of the wall in it.
 func newFront(p *paper, w *wall, r reading, zone box) *front {
 	f := &front{p: p, w: w, r: r, zone: zone}
 	f.room()
-	wide, high := f.extent(), f.w.highest()-f.w.lowest()
+	f.sight = sightOf(fitScale(r.Metric, f.extent(), f.high(), zone.w-f.left-f.right, zone.h-f.above-f.below))
+	f.centered()
+	return f
+}
+
+// high is the height that is drawn, in inches.
+func (f *front) high() float64 {
 	if f.w.up == nil {
-		high = f.depth()
+		return f.depth()
 	}
-	f.sight = sightOf(fitScale(r.Metric, wide, high, zone.w-f.left-f.right, zone.h-f.above-f.below))
-	free := zone.w - f.left - f.right - wide*f.k
-	f.x0 = zone.x + f.left + free/2 + f.w.endFace*f.k
-	spare := zone.h - f.above - f.below - high*f.k
-	f.y0 = zone.y + f.above + spare/2 + f.w.highest()*f.k
+	return f.w.highest() - f.w.lowest()
+}
+
+// centered puts the wall and its figures into the middle of the zone.
+func (f *front) centered() {
+	free := f.zone.w - f.left - f.right - f.extent()*f.k
+	f.x0 = f.zone.x + f.left + free/2 + f.w.endFace*f.k
+	spare := f.zone.h - f.above - f.below - f.high()*f.k
+	f.y0 = f.zone.y + f.above + spare/2 + (f.high()+min(f.w.lowest(), 0))*f.k
 	if f.w.up == nil {
-		f.y0 = zone.y + f.above + spare/2 + high*f.k
+		f.y0 = f.zone.y + f.above + spare/2 + f.high()*f.k
 	}
+}
+
+// newFill is an elevation at whatever scale fills a width, no higher than most; its zone ends where it ends.
+// It suits a page that is read on a screen, where no rule is held to it.
+func newFill(p *paper, w *wall, r reading, width, most float64, slim bool) *front {
+	f := &front{p: p, w: w, r: r, zone: box{0, 0, width, most}, slim: slim}
+	f.room()
+	f.k = max(min((width-f.left-f.right)/f.extent(), (most-f.above-f.below)/f.high()), 1e-6)
+	f.zone.h = f.above + f.below + f.high()*f.k
+	f.centered()
 	return f
 }
 
@@ -55,6 +77,9 @@ func (f *front) room() {
 	f.left, f.right, f.above, f.below = 6, 6, 4, 8
 	if f.w.up != nil {
 		f.left = 5 + leader + f.columnWidth(f.stackLabels()) + 8
+		if f.slim {
+			f.left = 11
+		}
 		f.right = 1 + leader + max(f.columnWidth(f.markLabels()), 16) + 2
 		f.above = 13
 	}
@@ -102,7 +127,7 @@ func (f *front) title() string {
 
 // draw lays down the wall and then its figures.
 func (f *front) draw() {
-	f.p.raw(`<g data-view="elevation" data-scale="` + strconv.Itoa(f.scale) + `" data-left="` + mm(f.x0) + `" data-floor="` + mm(f.y0) + `">` + "\n")
+	f.p.raw(`<g data-view="elevation" data-scale="` + mm(perInch/f.k) + `" data-left="` + mm(f.x0) + `" data-floor="` + mm(f.y0) + `">` + "\n")
 	if f.w.up == nil {
 		f.fromAbove()
 	} else {

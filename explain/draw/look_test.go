@@ -66,3 +66,21 @@ func TestLookClash(t *testing.T) {
 		fmt.Print(Clash(nil, conflicts()[name], Options{Width: 40, ASCII: true}))
 	}
 }
+
+func TestLookJob(t *testing.T) {
+	if os.Getenv("LOOK") == "" {
+		t.Skip()
+	}
+	all := walls()
+	all["full"], all["blocked"] = fullJob(), blockedJob()
+	for name, a := range all {
+		b, err := JobSheet(a, Sheet{Wall: "Saltreed Landing, " + name, Date: "2031-05-04"})
+		if err != nil {
+			t.Fatal(name, err)
+		}
+		os.WriteFile("/tmp/look/job-"+name+".html", b, 0o644)
+		if b, err = StoryPole(a, Sheet{Wall: "Saltreed Landing, " + name, Date: "2031-05-04"}); err == nil {
+			os.WriteFile("/tmp/look/pole-"+name+".html", b, 0o644)
+		}
+	}
+}

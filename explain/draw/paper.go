@@ -132,7 +132,7 @@ func (p *paper) circle(n pen, x, y, r float64, tags ...attr) {
 	p.buf.WriteString(`<circle cx="` + mm(x) + `" cy="` + mm(y) + `" r="` + mm(r) + `"` + attrs(tags) + "/>\n")
 }
 
-func choice(yes bool, a, b string) string {
+func choice[T any](yes bool, a, b T) T {
 	if yes {
 		return a
 	}

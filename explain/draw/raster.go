@@ -72,13 +72,13 @@ func (r *raster) glyph(upper, lower material, hot bool) rune {
 func fine(m material, hot bool) rune {
 	switch m {
 	case upright:
-		return choose(hot, '║', '┃')
+		return choice(hot, '║', '┃')
 	case post:
-		return choose(hot, '▓', '▒')
+		return choice(hot, '▓', '▒')
 	case ground:
 		return '▔'
 	case steel:
-		return choose(hot, '▚', '┇')
+		return choice(hot, '▚', '┇')
 	case line:
 		return '╌'
 	case void:
@@ -90,28 +90,21 @@ func fine(m material, hot bool) rune {
 func plain(m material, hot bool) rune {
 	switch m {
 	case wood:
-		return choose(hot, '*', '=')
+		return choice(hot, '*', '=')
 	case upright:
-		return choose(hot, '!', '|')
+		return choice(hot, '!', '|')
 	case post:
-		return choose(hot, '@', '#')
+		return choice(hot, '@', '#')
 	case ground:
 		return '-'
 	case steel:
-		return choose(hot, 'X', ':')
+		return choice(hot, 'X', ':')
 	case line:
 		return '~'
 	case void:
 		return '.'
 	}
 	return ' '
-}
-
-func choose(yes bool, a, b rune) rune {
-	if yes {
-		return a
-	}
-	return b
 }
 
 // row writes one row, its hot places in color where wanted, without blanks at its end.
