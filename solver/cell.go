@@ -99,6 +99,7 @@ type sheet struct {
 	f      field
 	on     set
 	sys    exact.System
+	slab   []exact.Term     // the terms of the rows
 	part   map[Quantity]int // parts that are unknowns
 	pieces []piece
 	posts  []int // unknown of the posts of each segment, where the cell stands for many
@@ -115,6 +116,7 @@ type sheet struct {
 // lay builds the system of a cell. solo names bays (as a set of indexes) that must be unknowns of their own.
 func (p *problem) lay(c *cell, f field, on set, solo set, slack, dir int) *sheet {
 	s := &sheet{p: p, c: c, f: f, on: on, slack: slack, dir: dir, named: solo, vars: vFree}
+	s.sys.Rows, s.slab = make([]exact.Row, 0, 48), make([]exact.Term, 0, 128)
 	if f&upField != 0 {
 		s.layUp()
 	}
@@ -136,8 +138,11 @@ func (p *problem) lay(c *cell, f field, on set, solo set, slack, dir int) *sheet
 
 func (s *sheet) fresh() int { s.vars++; return s.vars - 1 }
 
+// row adds a row. The terms are copied into one slab, so that a sheet of fifty rows takes few allocations.
 func (s *sheet) row(rel exact.Rel, rhs exact.Rat, rule int, terms ...exact.Term) {
-	s.sys.Rows = append(s.sys.Rows, exact.Row{Terms: terms, Rel: rel, RHS: rhs, Rule: rule})
+	at := len(s.slab)
+	s.slab = append(s.slab, terms...)
+	s.sys.Rows = append(s.sys.Rows, exact.Row{Terms: s.slab[at:len(s.slab):len(s.slab)], Rel: rel, RHS: rhs, Rule: rule})
 }
 
 func (s *sheet) truth(rel exact.Rel, rhs exact.Rat, terms ...exact.Term) {

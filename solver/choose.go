@@ -84,12 +84,16 @@ func (ch *chooser) enterBays(base *cell) {
 		before := len(ch.left)
 		from := max(s.p.limits(Bays, ch.on, 1).lo, s.p.limits(AddedPosts, ch.on, 0).lo-k+1, 1)
 		for b := from; b < from+mostPostsListed+1; b++ {
-			if s.noMore(base, b, k, ch.on) {
-				break
-			}
-			s.eachArrangement(base, b, k, ch.on, func(c *cell) { ch.left = append(ch.left, candidate{c: c}) })
+			s.eachArrangement(base, b, k, ch.on, func(c *cell) {
+				if hit, _ := s.try(c, ch.on); hit != nil {
+					ch.left = append(ch.left, candidate{c: c})
+				}
+			})
 			if len(ch.left) > before && !ch.wishesAlong() {
 				break // the fewest posts are chosen, and no wish looks further
+			}
+			if len(ch.left) == before && s.noMore(base, b+1, k, ch.on) {
+				break
 			}
 		}
 		if len(ch.left) > before {

@@ -7,13 +7,17 @@ import (
 	"saywright/solver/lumber"
 )
 
-// faceOf is what a size shows: the larger dressed figure.
+// faceOf is what a size shows: the larger dressed figure. It is looked up once.
 func (p *problem) faceOf(s Statement) exact.Rat {
-	size, err := lumber.Find(s.Value.Word)
-	if err != nil {
-		return exact.Int(1) // unknown sizes are turned away before they become laws
+	if f, ok := p.faces[s.Value.Word]; ok {
+		return f
 	}
-	return size.Face
+	f := exact.Int(1) // unknown sizes are turned away before they become laws
+	if size, err := lumber.Find(s.Value.Word); err == nil {
+		f = size.Face
+	}
+	p.faces[s.Value.Word] = f
+	return f
 }
 
 // sizeOf is the size of a part under the laws of the problem: said, or by default.

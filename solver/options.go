@@ -65,10 +65,16 @@ func (s *search) eachCell(base *cell, on set, at func(*cell)) {
 	}
 }
 
-// eachArrangement visits every arrangement of b bays and k openings that can hold, rightmost openings first.
+// eachArrangement visits every arrangement of b bays and k openings that may hold, rightmost openings first.
 func (s *search) eachArrangement(base *cell, b, k int, on set, at func(*cell)) {
 	root, _, ok := s.root(base, k, on)
 	if !ok || b < root.bays.lo || b > root.bays.hi {
+		return
+	}
+	if all := s.open(base, k, tally{b, b}); len(all.segs) == 1 && !s.p.bindsSpacing(on) {
+		if _, refused := s.untied(all, on); !refused {
+			at(all) // one arrangement: whether it holds is found where it is used
+		}
 		return
 	}
 	var found []*cell
@@ -112,11 +118,10 @@ func (s *search) listAlong(on set) []AlongOption {
 	slices.Sort(ks)
 	for _, k := range ks {
 		for b := 1; b+k-1 <= mostPostsListed; b++ {
-			if s.f == alongField && s.noMore(&cell{}, b, k, on) {
-				break
-			}
 			if o, ok := s.alongOption(b, k, on); ok {
 				out = append(out, o)
+			} else if s.f == alongField && s.noMore(&cell{}, b+1, k, on) {
+				break
 			}
 		}
 	}
@@ -129,14 +134,9 @@ func (s *search) alongOption(b, k int, on set) (AlongOption, bool) {
 	first := true
 	var opening Range
 	s.overHeights(b, k, on, func(c *cell) {
-		if !s.bayRanges(c, on, &o.Bay, first) {
-			return
+		if s.cellRanges(c, on, &o.Bay, &opening, first) {
+			first = false
 		}
-		sh, prep := s.prepare(c, on, set{})
-		for i, v := range sh.open {
-			opening = widen(opening, rangeOf(prep, v), first && i == 0)
-		}
-		first = false
 	})
 	if first {
 		return o, false
@@ -169,11 +169,12 @@ func (s *search) overHeights(b, k int, on set, at func(*cell)) {
 	}
 }
 
-// bayRanges widens r by what any one bay of the cell can be; false where the cell cannot hold.
-func (s *search) bayRanges(c *cell, on set, r *Range, first bool) bool {
-	plain := s.p.lay(c, s.f, on, set{}, -1, 0)
+// cellRanges widens bay by what any one bay of the cell can be, and opening by what any opening can; false where the
+// cell cannot hold. One bay of each run is made an unknown of its own.
+func (s *search) cellRanges(c *cell, on set, bay, opening *Range, first bool) bool {
+	plain := sheet{p: s.p, c: c}
 	held := false
-	for _, pc := range plain.pieces {
+	for _, pc := range plain.cutPieces() {
 		if pc.opening > 0 {
 			continue
 		}
@@ -185,9 +186,14 @@ func (s *search) bayRanges(c *cell, on set, r *Range, first bool) bool {
 		if !prep.Feasible() {
 			return false
 		}
+		if !held {
+			for i, v := range sh.open {
+				*opening = widen(*opening, rangeOf(prep, v), first && i == 0)
+			}
+		}
 		for _, q := range sh.pieces {
 			if q.opening == 0 && q.first == pc.first {
-				*r = widen(*r, rangeOf(prep, q.v), first && !held)
+				*bay = widen(*bay, rangeOf(prep, q.v), first && !held)
 				held = true
 			}
 		}

@@ -61,6 +61,7 @@ type problem struct {
 	split   bool                   // rails that are placed by name: the gaps between them go each its own way
 	placed  []int                  // rails that are placed by name, ascending
 	sizes   map[Quantity]lumber.Size
+	faces   map[string]exact.Rat // by size, as looked up
 	named   namedParts
 	linked  bool // a law ties the heights to the lengths
 	unknown error
@@ -97,7 +98,8 @@ func fieldOf(q Quantity) field {
 
 // pose reads a book into a problem. Every law has its kind and its source.
 func pose(b Book) *problem {
-	p := &problem{book: b, parts: map[Quantity]exact.Rat{}, sizes: map[Quantity]lumber.Size{}}
+	p := &problem{book: b, parts: map[Quantity]exact.Rat{}, sizes: map[Quantity]lumber.Size{},
+		faces: map[string]exact.Rat{}}
 	p.takeParts()
 	for _, s := range b.said {
 		p.hear(s)
