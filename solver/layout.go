@@ -46,6 +46,7 @@ func (p *problem) raise(sh *sheet, point []exact.Rat, fixed func(int) bool) *Up 
 		WallHeight: point[vHeight], Rails: n, RailSize: p.sizeOf(RailSize).Name, RailFace: point[vFace],
 		BottomGap: point[vBottom], Gap: point[vGap], Clearance: point[vClearance], Ear: point[vEar],
 		Reach: p.parts[BracketReach], Fall: p.fall(point),
+		RailThickness: p.sizeOf(RailSize).Thickness, BracketThickness: p.part(BracketThickness),
 	}
 	p.setGaps(u, sh, point)
 	for i := 1; i <= n; i++ {
@@ -101,7 +102,8 @@ func (p *problem) stretch(sh *sheet, point []exact.Rat, fixed func(int) bool) *A
 	}
 	a := &Along{Span: point[vSpan], PostFace: point[vPost], EndPostFace: point[vEndPost],
 		StiffenerSize: p.sizeOf(StiffenerSize).Name, StiffenerFace: p.sizeOf(StiffenerSize).Face,
-		BaseHeight: p.parts[BaseHeight]}
+		StiffenerThickness: p.sizeOf(StiffenerSize).Thickness, BaseHeight: p.part(BaseHeight),
+		PostDepth: p.sizeOf(AddedPostSize).Thickness, EndPostDepth: p.sizeOf(EndPostSize).Thickness}
 	x := exact.Rat{}
 	for i, pc := range sh.pieces {
 		if i > 0 {

@@ -29,7 +29,25 @@ func (s *sheet) obey(i int) {
 		s.relate(i, st.Name, LE, st.Upper)
 	default:
 		s.relate(i, st.Name, st.Op, st.Value)
+		s.atRight(i, l)
 	}
+}
+
+// atRight holds published limits and the habit of staying off the floor at the right end post too, where the floor
+// falls: there heights grow by the fall.
+func (s *sheet) atRight(i int, l *law) {
+	if _, level := s.p.parts[FloorAtRight]; level || l.Kind != Code && (!l.soft || l.said.Op != GE) {
+		return
+	}
+	v := vBottom
+	switch l.said.Name.Quantity {
+	case WallHeight:
+		v = vHeight
+	case BottomGap:
+	default:
+		return
+	}
+	s.row(relOf[l.said.Op], l.said.Value.Num, i, one(v), minus(vFall))
 }
 
 var relOf = map[Op]exact.Rel{Eq: exact.EQ, LT: exact.LT, LE: exact.LE, GT: exact.GT, GE: exact.GE}
