@@ -21,7 +21,8 @@ func (s *Site) Marks() Findings {
 		f.Work = append(f.Work, s.markSum(i))
 	}
 	if s.Layout.Fall.Sign() != 0 {
-		f.Facts = append(f.Facts, Fact{Key: "floor falls", Nums: []exact.Rat{s.Layout.Fall}})
+		low := s.Layout.BottomGap
+		f.Facts = append(f.Facts, Fact{Key: "floor falls", Nums: []exact.Rat{s.Layout.Fall, low, low.Add(s.Layout.Fall)}})
 	} else {
 		f.Facts = append(f.Facts, Fact{Key: "level floor"})
 	}

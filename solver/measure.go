@@ -177,7 +177,7 @@ const mostBays = 64
 
 // place puts one measurement into its bay's gauge, in order of height. Of two at one height the narrower counts.
 func (s *Site) place(all []*gauge, bay int, m Statement) *Question {
-	if bay > len(all) {
+	if bay < 1 || bay > len(all) {
 		return asking("no such bay", Fact{Key: "bays", Nums: []exact.Rat{exact.Int(bay), exact.Int(len(all))}}, forget(m))
 	}
 	if m.Value.Num.Sign() <= 0 {
@@ -222,7 +222,7 @@ func (s *Site) heightOf(m Statement, bay int) (exact.Rat, *Question) {
 	if m.Name.Rail == 0 {
 		return up.WallHeight, nil
 	}
-	if m.Name.Rail > len(up.Tops) {
+	if m.Name.Rail < 1 || m.Name.Rail > len(up.Tops) {
 		return exact.Rat{}, asking("no such rail", Fact{Key: "rails", Nums: []exact.Rat{exact.Int(m.Name.Rail), exact.Int(len(up.Tops))}}, forget(m))
 	}
 	top := up.Tops[m.Name.Rail-1]

@@ -14,7 +14,8 @@ package solver
 //	rail to cut                  that width less the brackets, less the fit
 //	play, play at each end       a rail's room less its length; half of it
 //	no room for a rail           false: the bay less brackets and fit, against one mark of the tape
-//	stiffener to cut             top of the top rail less the bottom gap
+//	stiffener to cut, no stiffener left
+//	                             top of the top rail less the bottom gap; the second is false: less than a mark of the tape
 //	stiffener spacing            the bay shared out among its stiffeners
 //	post to cut, no post left    height over its own floor less the base; the second is false: nothing is left
 //	cap to cut                   the board on top, between the posts
@@ -23,8 +24,9 @@ package solver
 //	out of one board             pieces, the kerfs between them and the trim
 //	fits the board               that sum against the board
 //	two together                 true: the two shortest pieces and a kerf are over the longest board
+//	boards to buy                pieces less the boards at hand, where each piece takes a board
 //	pieces and kerfs             all pieces and a kerf for each
-//	one board fewer holds        boards less one × (board + kerf − trim)
+//	one board fewer holds        boards less one × (board + kerf − trim), and the same of all that is at hand
 //	more than that               true: the former is over the latter
 //	charged in all               what all pieces are charged in one case of the proof
 //	less the fees                the same less what the case's limits cost, plus what they give
@@ -78,7 +80,7 @@ package solver
 //	not counted         ["fit" | "spare" | "trim"] [what is common: inches, for spare percent]
 //	stiffener marks     [bay, center line, …] from the bay's left
 //	level floor         nothing was said of the floor
-//	floor falls         [how much lower the floor lies at the right end post]
+//	floor falls         [how much lower the floor lies at the right end post, bottom gap at the left one, at the right one]
 //	tape a board        [rail size] [face]: before marks are given, hold a tape to one board
 //	worst mark          [how far the worst mark lies from the tape]
 //	spacer under        [bottom gap, block, how much the block is too large]
@@ -96,6 +98,7 @@ package solver
 //	spare               [size] [boards, length]
 //	no spare on sale    [size] [boards]
 //	no price            [item, …]: not in the cost
+//	within budget       [what changes, a normal form] [cost, left of the budget]: one of the ways
 //	too long            [piece, size] [length, longest board, board needed]
 //	bay that would do   [bay, width]: the widest whose rails come out of the longest board
 //	board that would do [size] [length]: the shortest common one

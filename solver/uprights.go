@@ -11,6 +11,14 @@ func (s *Site) stiffenerCuts(all []*gauge) (f Findings) {
 	}
 	top := up.Tops[len(up.Tops)-1]
 	length := Less(Num(top), Num(up.BottomGap))
+	if s.stiffenersPlanned() && length.Value.Less(s.mark()) {
+		f.Conflicts = []Conflict{{About: "up", Rules: []Rule{
+			{Rule: string(WallHeight), Kind: Geometry, Says: Of(WallHeight, Eq, Inches(top)).String()},
+			{Rule: string(BottomGap), Kind: Geometry, Says: Of(BottomGap, Eq, Inches(up.BottomGap)).String()},
+			{Rule: string(Tape), Kind: Practice, Says: Of(Tape, Eq, Inches(s.mark())).String()},
+		}, Work: []Work{Line("cut stiffener", "no stiffener left", Compare(length, ">=", Num(s.mark())))}}}
+		return f
+	}
 	for i, b := range s.Layout.Along.Bays {
 		if len(b.Stiffeners) == 0 {
 			continue
@@ -24,6 +32,15 @@ func (s *Site) stiffenerCuts(all []*gauge) (f Findings) {
 		f.and(s.stiffenerMarks(all[i], b))
 	}
 	return f
+}
+
+func (s *Site) stiffenersPlanned() bool {
+	for _, b := range s.Layout.Along.Bays {
+		if len(b.Stiffeners) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // stiffenerMarks spaces the stiffeners evenly over the bay as it was measured nearest the floor, else as it was planned.
