@@ -27,7 +27,8 @@ type chooser struct {
 var spareRoom = exact.New(1, 8)
 
 // choose returns the candidate chosen, its lengths all fixed, or false where too little is known for a layout.
-func (s *search) choose(on set) (*chooser, bool) {
+// What a default that had to be set aside leaves free comes as near to it as can be.
+func (s *search) choose(on set, dropped []int) (*chooser, bool) {
 	ch := &chooser{s: s, on: on}
 	ch.enter()
 	if len(ch.left) == 0 {
@@ -39,6 +40,7 @@ func (s *search) choose(on set) (*chooser, bool) {
 	ch.mostRails()
 	ch.fewestPosts()
 	ch.saidLimits()
+	ch.nearDefaults(dropped)
 	ch.openingWidth()
 	ch.evenBays()
 	return ch, true
@@ -377,6 +379,16 @@ func (p *problem) hasLower(on set, n Name) bool {
 		}
 	}
 	return false
+}
+
+// nearDefaults: a default that could not be kept still draws.
+func (ch *chooser) nearDefaults(dropped []int) {
+	for _, i := range dropped {
+		l := &ch.s.p.laws[i]
+		if l.said.Op == Eq && KindOf(l.said.Name.Quantity) == Length && len(ch.left) > 0 {
+			ch.optimize(func(sh *sheet) ([]exact.Term, bool) { return sh.distance(l.said.Name, 0, l.said.Value) })
+		}
+	}
 }
 
 // usualOpening is the width of a walk-through that nobody gave a width, inches: the trade notes, common practice.

@@ -104,7 +104,7 @@ func (v *solved) decide(f field) *outcome {
 			o.dropped = append(o.dropped, i)
 		}
 	}
-	if ch, ok := s.choose(o.on); ok {
+	if ch, ok := s.choose(o.on, o.dropped); ok {
 		o.chooser = ch
 		v.build(o)
 	}
