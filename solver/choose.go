@@ -387,7 +387,31 @@ func (ch *chooser) nearDefaults(dropped []int) {
 		l := &ch.s.p.laws[i]
 		if l.said.Op == Eq && KindOf(l.said.Name.Quantity) == Length && len(ch.left) > 0 {
 			ch.optimize(func(sh *sheet) ([]exact.Term, bool) { return sh.distance(l.said.Name, 0, l.said.Value) })
+			ch.pin(l.said.Name)
 		}
+	}
+}
+
+// pin takes a length that an open end left a sliver of play at the tape mark nearest its upper end, or in the middle.
+func (ch *chooser) pin(n Name) {
+	for i := range ch.left {
+		sh := ch.sheet(i)
+		fs := sh.forms(n, false)
+		if len(fs) != 1 || len(fs[0].terms) == 0 {
+			continue
+		}
+		prep := exact.Prepare(&sh.sys)
+		lo, _ := prep.Min(fs[0].terms)
+		hi, _ := prep.Max(fs[0].terms)
+		if lo.None || hi.None || lo.Val.Eq(hi.Val) || !lo.Open && !hi.Open {
+			continue
+		}
+		tape := ch.tape()
+		mark := hi.Val.Div(tape).Ceil().Sub(exact.Int(1)).Mul(tape)
+		if !lo.Val.Less(mark) {
+			mark = lo.Val.Add(hi.Val).Mul(exact.New(1, 2))
+		}
+		sh.truth(exact.EQ, mark, fs[0].terms...)
 	}
 }
 
