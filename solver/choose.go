@@ -386,13 +386,27 @@ func (ch *chooser) nearDefaults(dropped []int) {
 	for _, i := range dropped {
 		l := &ch.s.p.laws[i]
 		if l.said.Op == Eq && KindOf(l.said.Name.Quantity) == Length && len(ch.left) > 0 {
-			ch.optimize(func(sh *sheet) ([]exact.Term, bool) { return sh.distance(l.said.Name, 0, l.said.Value) })
-			ch.pin(l.said.Name)
+			if ch.reaches(l.said) {
+				ch.optimize(func(sh *sheet) ([]exact.Term, bool) { return sh.distance(l.said.Name, 0, l.said.Value) })
+			} else {
+				ch.pin(l.said.Name)
+			}
 		}
 	}
 }
 
-// pin takes a length that an open end left a sliver of play at the tape mark nearest its upper end, or in the middle.
+// reaches reports whether a statement's nearest is attained, and not only approached.
+func (ch *chooser) reaches(st Statement) bool {
+	sh := ch.sheet(0)
+	rows, vars := len(sh.sys.Rows), sh.vars
+	obj, ok := sh.distance(st.Name, 0, st.Value)
+	best, _ := exact.Prepare(&sh.sys).Min(obj)
+	sh.sys.Rows, sh.vars = sh.sys.Rows[:rows], vars
+	sh.sys.Vars = vars
+	return ok && !best.Open
+}
+
+// pin takes a length whose end is not reached at the tape mark next to that end, or in the middle.
 func (ch *chooser) pin(n Name) {
 	for i := range ch.left {
 		sh := ch.sheet(i)
@@ -407,8 +421,11 @@ func (ch *chooser) pin(n Name) {
 			continue
 		}
 		tape := ch.tape()
-		mark := hi.Val.Div(tape).Ceil().Sub(exact.Int(1)).Mul(tape)
-		if !lo.Val.Less(mark) {
+		mark := lo.Val.Div(tape).Floor().Add(exact.Int(1)).Mul(tape)
+		if hi.Open {
+			mark = hi.Val.Div(tape).Ceil().Sub(exact.Int(1)).Mul(tape)
+		}
+		if mark.Cmp(lo.Val) <= 0 || mark.Cmp(hi.Val) >= 0 {
 			mark = lo.Val.Add(hi.Val).Mul(exact.New(1, 2))
 		}
 		sh.truth(exact.EQ, mark, fs[0].terms...)
