@@ -5,63 +5,78 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // blocked says what stands in the way: one message for each conflict, then what would mend it.
 func (v *voice) blocked() {
-	for i, c := range v.a.Conflicts {
-		if i > 0 {
-			v.p.add(blank{})
+	conflicts := v.a.Conflicts
+	if len(conflicts) == 0 {
+		for _, rules := range v.a.Because {
+			conflicts = append(conflicts, solver.Conflict{Rules: rules, Proven: true})
 		}
-		v.conflict(c, i)
 	}
-	if len(v.a.Conflicts) == 0 {
-		for i, rules := range v.a.Because {
-			v.conflict(solver.Conflict{Rules: rules, Proven: true}, i)
-		}
+	for i, c := range conflicts {
+		v.conflict(c, i)
 	}
 	v.ways()
 }
 
+// conflict says one conflict. Of several, all but the first are told in a sentence, unless everything was asked for.
 func (v *voice) conflict(c solver.Conflict, i int) {
-	lead := v.clash(c)
+	d := v.dispute(c)
+	lead := d.lead()
+	full := i == 0 || v.a.To.Full
 	if i > 0 {
-		lead = "Then too: " + lead
+		v.p.add(para{text: sentence(lead), lead: "Then too: "})
+	} else {
+		v.p.say(lead, bad)
 	}
-	v.p.say(lead, bad)
-	if s := v.conflictSums(c); len(s.rows) > 0 {
-		v.p.add(s)
+	if full {
+		if s := d.sums(); len(s.rows) > 0 {
+			v.p.add(s)
+		}
+	}
+	if v.a.To.Full {
+		v.parties(c.Rules)
 	}
 	if c.Fault != nil {
-		v.p.say("The proof of this does not check, which is a fault of this program: please report it with what you said", warning)
+		v.p.say("The proof of this does not check: that is a fault of this program. Please report it with what you said", warning)
 	}
 }
 
-// conflictSums lays the sums of a conflict; the line that cannot be goes on from the sum that it speaks of.
-func (v *voice) conflictSums(c solver.Conflict) sums {
-	s := v.work(c.Work)
-	return s
+// parties lists the rules of a conflict, each with what it is and where it comes from.
+func (v *voice) parties(rules []solver.Rule) {
+	t := newTable("<it takes all of these", "<from")
+	for _, r := range rules {
+		t.row(v.rule(r), v.origin(r))
+	}
+	v.p.add(*t)
 }
 
-// clash names both sides of a conflict.
-func (v *voice) clash(c solver.Conflict) string {
-	var list []string
-	for _, r := range c.Rules {
-		if r.Kind == solver.Geometry {
-			continue
-		}
-		list = append(list, v.rule(r))
+// origin says who made a rule.
+func (v *voice) origin(r solver.Rule) string {
+	switch r.Kind {
+	case solver.Yours:
+		return "you said so"
+	case solver.Geometry:
+		return "always true"
+	case solver.Part:
+		return "the part" + sourced(r.Source)
+	case solver.Practice:
+		return "taken for granted" + sourced(r.Source)
 	}
-	if len(list) == 0 {
-		return "That can't be"
-	}
-	if len(list) == 1 {
-		return "This can't be: " + list[0]
-	}
-	return "These can't all hold: " + and(list)
+	return strings.TrimPrefix(sourced(r.Source), ", ")
 }
 
-// rule says one rule as a fact of its own: "the brackets need 2 between rails", "a gap of 1-1/2".
+func sourced(source string) string {
+	if source == "" {
+		return ""
+	}
+	return ", " + quoted(source)
+}
+
+// rule says one rule as a thing that is wanted: "the brackets need 2 between rails", "a gap of 1-1/2".
 func (v *voice) rule(r solver.Rule) string {
 	f := read(r.Says)
 	switch r.Rule {
@@ -70,16 +85,19 @@ func (v *voice) rule(r solver.Rule) string {
 			return "brackets that need " + v.figureOf(f.value) + " between rails"
 		}
 	case "stock":
-		return "the boards on sale"
-	case "guard gap", "guard bottom gap":
-		return "a guard, which lets no " + v.figureOf(f.value) + " ball through"
-	case "guard height":
-		return "a guard, " + v.figureOf(f.value) + " high or more"
+		return "boards of " + v.figureOf(f.value) + " on sale"
+	case "guard gap", "guard bottom gap", "guard height", "pool barrier height":
+		if x, ok := length(f.value); ok {
+			return v.demand(r, x, f.name)
+		}
 	case "off the floor":
 		return "the bottom rail " + v.figureOf(f.value) + " or more off the floor"
 	}
 	return v.phrase(r.Says)
 }
+
+// ball says the size of the ball that a guard must stop, with its unit.
+func (v *voice) ball(x exact.Rat) string { return mark(withUnit, x.String()) }
 
 // ways lists what would mend it, numbered so that "take 2" works.
 func (v *voice) ways() {
@@ -87,33 +105,93 @@ func (v *voice) ways() {
 		return
 	}
 	v.p.add(blank{})
+	head := "Any one of these mends it (`take 1` takes the first):"
 	if len(v.a.Ways) == 1 {
-		v.p.say("This mends it", bold)
-	} else {
-		v.p.say("Any one of these mends it", bold)
+		head = "This mends it (`take 1` takes it):"
 	}
+	v.p.add(para{text: head, ink: bold})
+	var aloud []string
 	for i, w := range v.a.Ways {
-		var list []string
-		for _, c := range w.Changes {
-			list = append(list, v.change(c))
-		}
-		text := and(list)
-		v.p.add(para{lead: strconv.Itoa(i+1) + ". ", text: text, ink: bold})
+		text := v.way(w)
+		v.p.add(para{lead: strconv.Itoa(i+1) + ". ", text: upper(text), ink: bold})
+		aloud = append(aloud, text)
 	}
-	v.p.add(para{text: "`take 1` does it."})
+	v.p.hear(sentence("what mends it: " + joined(aloud[:min(2, len(aloud))], "or")))
 }
 
-// change says one change: "a wall of 52-1/2 in place of 50".
-func (v *voice) change(c solver.Change) string {
-	if strings.TrimSpace(c.To) == "" {
-		return "without " + v.phrase(c.From)
+// way says one way out: its changes, and what they lead to.
+func (v *voice) way(w solver.Way) string {
+	var list []string
+	for _, c := range w.Changes {
+		list = append(list, v.change(c))
 	}
-	f, g := read(c.From), read(c.To)
-	s := v.phrase(c.To)
-	if f.name == g.name && f.op == g.op && !leans(f.value) {
-		s += " in place of " + v.figureOf(f.value)
-	} else if c.From != "" {
-		s += " in place of " + v.phrase(c.From)
+	s := strings.Join(list, ", together with ")
+	if w.Layout != nil && w.Layout.Up != nil && len(w.Changes) == 1 {
+		switch read(w.Changes[0].To).name {
+		case string(solver.Rails), string(solver.RailSize):
+			s += " (gaps " + v.length(w.Layout.Gap) + ")"
+		case string(solver.Gap), string(solver.BottomGap):
+			s += " (" + plural(w.Layout.Rails, "rail", "rails") + ")"
+		}
 	}
 	return s
+}
+
+// change says one change: "six rails, one fewer", "a wall of 52-1/2, 2-1/2 more".
+func (v *voice) change(c solver.Change) string {
+	f, g := read(c.From), read(c.To)
+	switch {
+	case strings.HasPrefix(c.To, "forget ") || c.To == "":
+		return "without " + v.phrase(c.From)
+	case strings.HasPrefix(c.To, "set aside "):
+		return "the " + strings.TrimPrefix(c.To, "set aside ") + " set aside, where local code allows it"
+	case g.name == string(solver.BracketClearance):
+		return "brackets that clear at " + v.figureOf(g.value) + v.by(c)
+	case g.name == string(solver.Gap) && c.Rule == string(solver.BracketClearance):
+		return "brackets that clear at " + v.figureOf(g.value) + v.by(c)
+	case g.name == string(solver.BracketEar):
+		return "brackets that stand past their rail" + strings.TrimPrefix(v.by(c), ",")
+	case g.name == string(solver.Stock):
+		return "a board of " + v.figureOf(g.value) + " on sale"
+	case c.By == "" || f.name != g.name:
+		if f.name == g.name && f.op == "=" && !leans(f.value) {
+			return v.phrase(c.To) + " in place of " + v.figureOf(f.value)
+		}
+		return v.phrase(c.To) + " in place of " + v.phrase(c.From)
+	}
+	return v.phrase(c.To) + v.by(c)
+}
+
+// by says how much a change takes: ", 2-1/2 more", ", one fewer".
+func (v *voice) by(c solver.Change) string {
+	r, err := exact.Parse(c.By)
+	if err != nil {
+		return ""
+	}
+	up := r.Sign() > 0
+	if old, now, ok := figuresOf(c); ok {
+		up = old.Less(now)
+	}
+	if n, whole := r.Abs().Int64(); whole && solver.KindOf(c.New.Name.Quantity) == solver.Count {
+		if up {
+			return ", " + count(int(n)) + " more"
+		}
+		return ", " + count(int(n)) + " fewer"
+	}
+	if up {
+		return ", " + v.length(r.Abs()) + " more"
+	}
+	return ", " + v.length(r.Abs()) + " less"
+}
+
+// figuresOf returns the figures that a change goes from and to; of a range the end that moved.
+func figuresOf(c solver.Change) (old, now exact.Rat, ok bool) {
+	if c.New.Name.Quantity == "" {
+		return old, now, false
+	}
+	old, now = c.Old.Value.Num, c.New.Value.Num
+	if c.Old.Op == solver.In && c.New.Op == solver.In && old.Eq(now) {
+		old, now = c.Old.Upper.Num, c.New.Upper.Num
+	}
+	return old, now, !old.Eq(now)
 }

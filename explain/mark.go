@@ -34,7 +34,7 @@ const (
 	oneByOne  = 'O' // a length read back: the ear hears a -teen and a -ty also digit by digit
 	eachOf    = 'E' // a length without its unit, for lists that tell the unit once
 	inWords   = 'W' // a count, always as a word where there is one
-	signedLen = 'G' // a length with its sign told by the words around it: shown without
+	withUnit  = 'U' // a length with its unit, where the words around it would leave that open: "4 in"
 )
 
 func mark(kind rune, value string) string {
@@ -135,6 +135,8 @@ func eyed(kind rune, value string, style figure.Style) string {
 		return style.Down(r) + unit
 	case eachOf:
 		return style.Length(r)
+	case withUnit:
+		return style.Length(r) + " " + style.Unit()
 	case cashed:
 		return thousands(solver.Cents(r))
 	case plain:

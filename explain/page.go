@@ -11,7 +11,7 @@ import (
 type page struct {
 	style  figure.Style
 	blocks []block
-	aloud  []string // sentences for the ear where they are not those of the lead
+	aloud  []string // sentences for the ear alone, behind those of the lead
 }
 
 // block is one piece of a page: it is laid out by itself, and looks at no other.
@@ -147,18 +147,23 @@ func settled(b block, fix func(string) string) block {
 
 // spoken is what is said aloud: the first three sentences of the lead.
 func (p *page) spoken() string {
-	var all []string
-	if len(p.aloud) > 0 {
-		all = p.aloud
-	} else {
-		for _, b := range p.blocks {
-			if q, ok := b.(para); ok && q.own {
-				all = append(all, q.text)
-			}
+	var lead []string
+	for _, b := range p.blocks {
+		if q, ok := b.(para); ok && q.own {
+			lead = append(lead, q.text)
 		}
 	}
-	text := heard(strings.Join(all, " "), p.style)
-	return aloud(text)
+	room := max(1, mostSentences-len(p.aloud))
+	first := aloud(heard(strings.Join(lead, " "), p.style), room)
+	more := aloud(heard(strings.Join(p.aloud, " "), p.style), mostSentences)
+	return strings.TrimSpace(first + " " + more)
+}
+
+// hear adds a sentence for the ear alone.
+func (p *page) hear(s string) {
+	if len(p.aloud) < mostSentences-1 {
+		p.aloud = append(p.aloud, s)
+	}
 }
 
 // mostSentences is as much as anyone listens to: three sentences take six to seven seconds.
@@ -169,11 +174,11 @@ var (
 	endings = regexp.MustCompile(`[.?]\s+`)
 )
 
-// aloud leaves out what stands in parentheses, and keeps three sentences without a sign or a digit in them.
-func aloud(text string) string {
+// aloud leaves out what stands in parentheses, and keeps the first sentences, without a sign or a digit in them.
+func aloud(text string, most int) string {
 	text = aside.ReplaceAllString(text, "")
 	var out []string
-	for len(text) > 0 && len(out) < mostSentences {
+	for len(text) > 0 && len(out) < most {
 		s := text
 		if at := endings.FindStringIndex(text); at != nil {
 			s, text = text[:at[0]+1], text[at[1]:]

@@ -310,6 +310,10 @@ func (v *voice) leaning(f form) string {
 		other = factor + " times " + other
 	}
 	switch {
+	case strings.HasPrefix(more, "+") && f.op == "=":
+		return v.the(f.name) + " " + v.figureOf(amount) + " more than " + other
+	case strings.HasPrefix(more, "-") && f.op == "=":
+		return v.the(f.name) + " " + v.figureOf(amount) + " less than " + other
 	case strings.HasPrefix(more, "+"):
 		other += " and " + v.figureOf(amount)
 	case strings.HasPrefix(more, "-"):
