@@ -61,7 +61,11 @@ func (v *view) uprightSketch(s sketch) []string {
 		v.patch(p)
 	}
 	v.side = s.labels
-	return trimmed(append(v.body(), v.rest...))
+	out := v.body()
+	for _, s := range v.rest {
+		out = append(out, wrap(s, v.width)...)
+	}
+	return trimmed(out)
 }
 
 // trimmed drops empty lines at both ends.
@@ -114,7 +118,9 @@ func (v *view) lyingSketch(s sketch) []string {
 		if row != "" {
 			out = append(out, row)
 		}
-		out = append(out, text)
+		for _, l := range wrap(v.sign(b.hot)+b.says, v.width) {
+			out = append(out, inked(l, b.hot && v.o.Color))
+		}
 	}
 	return out
 }

@@ -10,7 +10,7 @@ func conflicts() map[string]solver.Conflict {
 		w.From = from
 		return w
 	}
-	rule := func(name string) solver.Rule { return solver.Rule{Rule: name} }
+	rule := func(name string) solver.Rule { return solver.Rule{Rule: name, Says: name + " as said"} }
 	return map[string]solver.Conflict{
 		"brackets": {About: "up", Rules: []solver.Rule{rule("gap"), rule("bracket clearance")}, Work: []solver.Work{
 			work("gap", "clash", "bracket clearance|gap", solver.Compare(num("2"), "<=", num("13/8")))}},

@@ -59,15 +59,20 @@ func (s Sheet) name() string {
 	return "half wall"
 }
 
-// printable drops what no page can show and XML cannot hold: control characters and bytes that are not UTF-8.
+// printable makes one line of text that a page can show and XML can hold: see shown.
 func printable(s string) string {
+	return shown(strings.NewReplacer("\t", " ", "\n", " ", "\r", " ").Replace(s))
+}
+
+// shown drops control characters, bytes that are not UTF-8, and marks that would turn the text around them.
+func shown(s string) string {
 	return strings.Map(func(r rune) rune {
 		switch {
-		case r == '\t' || r == '\n' || r == '\r':
-			return ' '
+		case r == '\n' || r == '\t':
+			return r
 		case r < 0x20 || r >= 0x7f && r < 0xa0 || r == 0xfffd || r == 0xfffe || r == 0xffff:
 			return -1
-		case r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069: // they would turn the text around them
+		case r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069:
 			return -1
 		}
 		return r

@@ -44,6 +44,7 @@ type job struct {
 	Wide, Narrow, Section, Plans  template.HTML
 	Clashes                       []clashFigure
 	Cautions                      []solver.Caution
+	Along                         []alongRow
 	Posts                         []postCard
 	Cuts                          []cutRow
 	Plan                          []boardFigure
@@ -65,6 +66,7 @@ const (
 
 func (j *job) draw(a *solver.Answer, w *wall, r reading) {
 	j.Lead = leadOf(w, r)
+	j.Along = alongRows(w, r)
 	wide := &paper{}
 	f := newFill(wide, w, r, widePicture, 130, false)
 	j.Wide = figureOf(wide, f.zone.w, f.zone.h, j.Title, describe(w, r), f.draw)
@@ -122,7 +124,8 @@ func stepsOf(a *solver.Answer) []solver.StepOf {
 	return out
 }
 
-// fig is one figure of a table: the mark nearest, and the exact value where the tape does not show it.
+// fig is one figure of a table: the mark nearest, and the exact value where the tape does not show it and it is a
+// fraction that can be read.
 type fig struct{ Mark, Exact string }
 
 func figOf(r reading, v exact.Rat) fig {
@@ -130,7 +133,26 @@ func figOf(r reading, v exact.Rat) fig {
 	if exactly {
 		return fig{Mark: text}
 	}
-	return fig{Mark: r.near + text, Exact: r.Length(v)}
+	f := fig{Mark: r.near + text}
+	if !r.Metric && simple(v) {
+		f.Exact = r.Length(v)
+	}
+	return f
+}
+
+// alongRow is one bay, post or opening, from the left end post's face.
+type alongRow struct{ Name, At, Wide, Stiffeners string }
+
+func alongRows(w *wall, r reading) []alongRow {
+	var out []alongRow
+	for _, p := range w.chain {
+		row := alongRow{Name: p.kind + " " + strconv.Itoa(p.n), At: r.place(p.at), Wide: r.size(p.says)}
+		if p.kind == "bay" {
+			row.Stiffeners = strings.Join(r.places(w.along.Bays[p.n-1].Stiffeners), ", ")
+		}
+		out = append(out, row)
+	}
+	return out
 }
 
 // postCard is what to pencil on one post, the top rail first as it stands on the post.
@@ -285,7 +307,9 @@ func clashFigures(a *solver.Answer, r reading) []clashFigure {
 	for _, c := range a.Conflicts {
 		f := clashFigure{Picture: template.HTML(ClashSVG(a, c)), Sums: sumRows(c.Work, r)}
 		for _, rule := range c.Rules {
-			f.Rules = append(f.Rules, rule.Says)
+			if rule.Says != "" {
+				f.Rules = append(f.Rules, rule.Says)
+			}
 		}
 		out = append(out, f)
 	}
@@ -345,9 +369,14 @@ func boardPicture(b solver.Board, longest exact.Rat, r reading) template.HTML {
 	p.raw(`<g data-view="board" data-scale="` + mm(perInch/k) + `" data-left="1">` + "\n")
 	board := box{1, 1, b.Board.Float() * k, boardHigh}
 	p.rect(noPen, board, "#fff")
-	p.hatch(board, 2.2)
-	for i, run := range piecesAlong(b) {
+	pieces := piecesAlong(b)
+	for i, run := range pieces {
 		at := box{1 + run.lo*k, 1, run.size() * k, boardHigh}
+		end := board.right()
+		if i+1 < len(pieces) {
+			end = 1 + pieces[i+1].lo*k
+		}
+		p.hatch(box{at.right(), 1, end - at.right(), boardHigh}, 2.2)
 		p.rect(outline, at, "#fff", attr{"data-part", "piece"}, attr{"data-n", strconv.Itoa(i + 1)})
 		says := r.Length(b.Pieces[i])
 		if widthOf(says, boardType, true)+1.5 <= at.w {

@@ -3,15 +3,15 @@ package draw
 import "strings"
 
 // A conservative model of how wide text is, so that labels can be placed without a browser: widths in parts of the
-// type size, at least those of the widest common sans-serif, DejaVu Sans (measured: a test in Chromium holds every
-// label against what it really takes in each installed sans-serif). Bold is up to 12 % wider.
+// type size, at least those of DejaVu Sans and of Liberation Sans (which has the widths of the common Helvetica-like
+// types). Bold is up to 13 % wider than the class of its letter. A test in Chromium measures every label against it.
 func widthOf(s string, size float64, bold bool) float64 {
 	total := 0.0
 	for _, r := range s {
 		total += letterWidth(r)
 	}
 	if bold {
-		total *= 1.12
+		total *= 1.13
 	}
 	return total * size
 }
@@ -20,20 +20,18 @@ func letterWidth(r rune) float64 {
 	switch {
 	case r >= '0' && r <= '9':
 		return 0.64
-	case strings.ContainsRune(" iIjl.,:;'|!", r):
+	case strings.ContainsRune(" iIjl.,:;'|", r):
 		return 0.36
-	case strings.ContainsRune("-/()[]frtJ·\"", r):
+	case strings.ContainsRune("-/()[]frt!\"", r):
 		return 0.47
-	case r == 'm' || r == 'M' || r == 'W' || r == '@' || r == '%':
-		return 1.0
-	case r >= 'a' && r <= 'v' || r == 'x' || r == 'y' || r == 'z':
+	case strings.ContainsRune("mMW@%", r):
+		return 1.02
+	case r >= 'a' && r <= 'v' || r == 'x' || r == 'y' || r == 'z' || r == 'J':
 		return 0.64
-	case r == 'w' || r >= 'A' && r <= 'Z' || strings.ContainsRune("×≈→+=<>÷−", r):
-		return 0.84
-	case r < 0x80:
+	case r < 0x80 || r == '×' || r == '≈' || r == '÷' || r == '−':
 		return 0.84
 	case r < 0x2000:
-		return 0.92
+		return 1.02
 	}
 	return 1.1 // ideographs and signs take a full square and a little
 }

@@ -20,5 +20,5 @@ func render(name string, data any) ([]byte, error) {
 	if err := parsed().ExecuteTemplate(&b, name, data); err != nil {
 		return nil, err
 	}
-	return b.Bytes(), nil
+	return []byte(shown(b.String())), nil // a person's words may hold what no page can
 }
