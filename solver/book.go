@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"saywright/solver/exact"
+	"saywright/solver/lumber"
 )
 
 // Book is what stands for one wall: what was said, in the order said. A Book never changes; each step returns a new one.
@@ -188,7 +189,7 @@ func (b Book) Metric() bool {
 // settle turns a relative change into what it results in.
 func (b Book) settle(s Statement, layout *Layout) (Statement, error) {
 	if s.Op != Plus && s.Op != Minus && s.Op != Times {
-		return s, nil
+		return s, knownSize(s)
 	}
 	if s.Name.Quantity == Stock {
 		return b.settleStock(s)
@@ -228,6 +229,15 @@ func (b Book) settle(s Statement, layout *Layout) (Statement, error) {
 		return s, fmt.Errorf("that would leave %s, and they are whole", out)
 	}
 	return out, nil
+}
+
+// knownSize turns away a lumber size that no table here has: what it measures would be a guess.
+func knownSize(s Statement) error {
+	if KindOf(s.Name.Quantity) != Size || s.Op != Eq {
+		return nil
+	}
+	_, err := lumber.Find(s.Value.Word)
+	return err
 }
 
 // said1 finds the latest plain statement of a quantity with one of the relations.

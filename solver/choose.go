@@ -34,8 +34,12 @@ func (s *search) choose(on set, dropped []int) (*chooser, bool) {
 	if len(ch.left) == 0 {
 		return ch, false
 	}
+	last := ch.left[len(ch.left)-1].c
 	for _, w := range s.p.wishes {
 		ch.wish(w)
+	}
+	if len(ch.left) > 0 && ch.left[len(ch.left)-1].c != last {
+		ch.endless = false // a wish bounds the counts, where no rule does
 	}
 	ch.mostRails()
 	ch.fewestPosts()

@@ -161,7 +161,38 @@ func (c clash) sums(cells []refusal) []Work {
 	if out == nil && other != nil {
 		out = other.lines
 	}
+	if out == nil {
+		out = c.countSums()
+	}
 	return out
+}
+
+// countSums shows a conflict of counts alone: no cell is left to be refused.
+func (c clash) countSums() []Work {
+	p, on := c.o.s.p, c.mask()
+	at := map[Quantity]counts{Rails: p.limits(Rails, on, 1), Bays: p.limits(Bays, on, 1), AddedPosts: p.limits(AddedPosts, on, 0),
+		Openings: p.limits(Openings, on, 0)}
+	for _, q := range []Quantity{Rails, Bays, AddedPosts, Openings} {
+		if k := at[q]; k.lo > k.hi {
+			return []Work{Line(string(q), "clash", Compare(Tally(k.lo), "<=", Tally(k.hi)))}
+		}
+	}
+	if k := at[Openings]; k.lo > MostOpenings {
+		return []Work{Line(string(Openings), "clash", Compare(Tally(k.lo), "<=", Tally(MostOpenings)))}
+	}
+	ks, _ := p.openingCounts(on)
+	for _, k := range ks {
+		// posts = bays + openings − 1
+		if least := at[Bays].lo + k - 1; least > at[AddedPosts].hi {
+			return []Work{Line(string(AddedPosts), "posts between", Less(Sum(Tally(at[Bays].lo), Tally(k)), Tally(1))),
+				Line(string(AddedPosts), "clash", Compare(Tally(least), "<=", Tally(at[AddedPosts].hi)))}
+		}
+		if at[Bays].hi < most && at[Bays].hi+k-1 < at[AddedPosts].lo {
+			return []Work{Line(string(AddedPosts), "posts between", Less(Sum(Tally(at[Bays].hi), Tally(k)), Tally(1))),
+				Line(string(AddedPosts), "clash", Compare(Tally(at[AddedPosts].lo), "<=", Tally(at[Bays].hi+k-1)))}
+		}
+	}
+	return nil
 }
 
 // keepNearer keeps the story whose two sides differ least; of equals the first.

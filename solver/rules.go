@@ -65,6 +65,7 @@ type problem struct {
 	named   namedParts
 	linked  bool // a law ties the heights to the lengths
 	unknown error
+	full    bool // more rules than one proof can take
 }
 
 // upQuantities are solved up the wall; what else is a length or a count of the wall is solved along it.
@@ -221,9 +222,11 @@ func (p *problem) hearGoal(s Statement) {
 }
 
 func (p *problem) add(l law) {
-	if len(p.laws) < maxLaws {
-		p.laws = append(p.laws, l)
+	if len(p.laws) == maxLaws {
+		p.full = true
+		return
 	}
+	p.laws = append(p.laws, l)
 }
 
 // knownSize looks a size up; an unknown one is told, and makes no law.
