@@ -61,8 +61,10 @@ func (s Sheet) name() string {
 
 // printable makes one line of text that a page can show and XML can hold: see shown.
 func printable(s string) string {
-	return shown(strings.NewReplacer("\t", " ", "\n", " ", "\r", " ").Replace(s))
+	return shown(oneLine.Replace(s))
 }
+
+var oneLine = strings.NewReplacer("\t", " ", "\n", " ", "\r", " ")
 
 // shown drops control characters, bytes that are not UTF-8, and marks that would turn the text around them.
 func shown(s string) string {

@@ -26,8 +26,23 @@ func newFront(p *paper, w *wall, r reading, zone box) *front {
 	f := &front{p: p, w: w, r: r, zone: zone}
 	f.room()
 	f.sight = sightOf(fitScale(r.Metric, f.extent(), f.high(), zone.w-f.left-f.right, zone.h-f.above-f.below))
+	f.headroom()
 	f.centered()
 	return f
+}
+
+// headroom makes room over a wall that is so low on paper that its height is written past the end of its dimension.
+func (f *front) headroom() {
+	if f.w.up == nil {
+		return
+	}
+	figure := widthOf(f.r.size(f.w.up.WallHeight), normal, false)
+	if f.w.postTop > 0 {
+		figure = max(figure, widthOf(f.r.size(*f.w.along.PostHeight), normal, false))
+	}
+	if f.w.height*f.k < figure+2 {
+		f.above = max(f.above, figure+4)
+	}
 }
 
 // high is the height that is drawn, in inches.
@@ -55,6 +70,7 @@ func newFill(p *paper, w *wall, r reading, width, most float64, slim bool) *fron
 	f := &front{p: p, w: w, r: r, zone: box{0, 0, width, most}, slim: slim}
 	f.room()
 	f.k = max(min((width-f.left-f.right)/f.extent(), (most-f.above-f.below)/f.high()), 1e-6)
+	f.headroom()
 	f.zone.h = f.above + f.below + f.high()*f.k
 	f.centered()
 	return f

@@ -99,10 +99,10 @@ func attrs(list []attr) string {
 	return b.String()
 }
 
+var entities = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;", "'", "&#39;")
+
 // escape makes any text safe inside XML, in an element and in an attribute.
-func escape(s string) string {
-	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;", "'", "&#39;").Replace(printable(s))
-}
+func escape(s string) string { return entities.Replace(printable(s)) }
 
 func (p *paper) line(n pen, x1, y1, x2, y2 float64, tags ...attr) {
 	p.use(n)

@@ -23,7 +23,9 @@ type shape struct {
 
 func (s shape) num(t testing.TB, name string) float64 {
 	v, err := strconv.ParseFloat(s.at[name], 64)
-	require.NoError(t, err, "%s of %v", name, s.at)
+	if err != nil {
+		t.Fatalf("%s of %v: %v", name, s.at, err)
+	}
 	return v
 }
 
@@ -37,7 +39,9 @@ func reread(t testing.TB, svg []byte) []shape {
 		if errors.Is(err, io.EOF) {
 			return out
 		}
-		require.NoError(t, err)
+		if err != nil {
+			t.Fatal(err)
+		}
 		switch e := tok.(type) {
 		case xml.StartElement:
 			at := map[string]string{}
@@ -128,7 +132,10 @@ func (s segment) crosses(b box) bool {
 // requireTidy holds a sheet to what a careful drafter keeps: no label on another, none off the page, none crossed by
 // a line. It returns how many labels there are.
 func requireTidy(t testing.TB, svg []byte, name string) int {
-	shapes := reread(t, svg)
+	return requireTidyShapes(t, reread(t, svg), name)
+}
+
+func requireTidyShapes(t testing.TB, shapes []shape, name string) int {
 	require.Equal(t, "svg", shapes[0].name)
 	size := strings.Fields(shapes[0].at["viewBox"])
 	w, _ := strconv.ParseFloat(size[2], 64)

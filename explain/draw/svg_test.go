@@ -27,9 +27,9 @@ type seen struct {
 	marks map[int][][4]float64
 }
 
-func found(t testing.TB, svg []byte) seen {
+func found(t testing.TB, shapes []shape) seen {
 	out := seen{map[string][4]float64{}, map[int][][4]float64{}}
-	for _, s := range reread(t, svg) {
+	for _, s := range shapes {
 		part := s.at["data-part"]
 		if part == "" || s.view["data-view"] != "elevation" {
 			continue
@@ -139,8 +139,9 @@ func TestDrawingShowsTheAnswer(t *testing.T) {
 		for _, page := range []string{"letter", "a4"} {
 			svg, err := SVG(a, Sheet{Wall: name, Date: "2031-05-04", Page: page})
 			require.NoError(t, err, name)
-			requireShows(t, a, found(t, svg), name)
-			requireTidy(t, svg, name+" "+page)
+			shapes := reread(t, svg)
+			requireShows(t, a, found(t, shapes), name)
+			requireTidyShapes(t, shapes, name+" "+page)
 			requireSelfContained(t, svg)
 		}
 	}
@@ -154,8 +155,9 @@ func TestRandomDrawings(t *testing.T) {
 		page := []string{"letter", "a4"}[i%2]
 		svg, err := SVG(a, Sheet{Wall: name, Date: "2031-05-04", Page: page})
 		require.NoError(t, err, name)
-		requireShows(t, a, found(t, svg), name)
-		labels += requireTidy(t, svg, name)
+		shapes := reread(t, svg)
+		requireShows(t, a, found(t, shapes), name)
+		labels += requireTidyShapes(t, shapes, name)
 	}
 	t.Logf("%d labels on 500 sheets", labels)
 	require.Greater(t, labels, 500*15)
