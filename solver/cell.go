@@ -115,8 +115,18 @@ type sheet struct {
 
 // lay builds the system of a cell. solo names bays (as a set of indexes) that must be unknowns of their own.
 func (p *problem) lay(c *cell, f field, on set, solo set, slack, dir int) *sheet {
+	return p.layIn(&buffers{make([]exact.Row, 0, 48), make([]exact.Term, 0, 128)}, c, f, on, solo, slack, dir)
+}
+
+// buffers is room for the rows of a system, to be used again once the system is done with.
+type buffers struct {
+	rows []exact.Row
+	slab []exact.Term
+}
+
+func (p *problem) layIn(room *buffers, c *cell, f field, on set, solo set, slack, dir int) *sheet {
 	s := &sheet{p: p, c: c, f: f, on: on, slack: slack, dir: dir, named: solo, vars: vFree}
-	s.sys.Rows, s.slab = make([]exact.Row, 0, 48), make([]exact.Term, 0, 128)
+	s.sys.Rows, s.slab = room.rows[:0], room.slab[:0]
 	if f&upField != 0 {
 		s.layUp()
 	}
@@ -133,6 +143,7 @@ func (p *problem) lay(c *cell, f field, on set, solo set, slack, dir int) *sheet
 		}
 	}
 	s.sys.Vars = s.vars
+	room.rows, room.slab = s.sys.Rows, s.slab
 	return s
 }
 

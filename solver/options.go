@@ -105,9 +105,10 @@ func (s *search) noMore(base *cell, b, k int, on set) bool {
 	return hit == nil
 }
 
+// prepare builds and decides the system of a cell. It is good until the next one is built.
 func (s *search) prepare(c *cell, on, solo set) (*sheet, *exact.Prepared) {
 	s.work++
-	sh := s.p.lay(c, s.f, on, solo, -1, 0)
+	sh := s.p.layIn(&s.room, c, s.f, on, solo, -1, 0)
 	return sh, exact.Prepare(&sh.sys)
 }
 

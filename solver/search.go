@@ -16,6 +16,7 @@ type search struct {
 	tails []tailRefusal
 	work  int  // systems solved so far
 	spent bool // the limit on work was reached
+	room  buffers
 	// record, where set, is shown every refused system with its certificate
 	record func(*sheet, exact.Certificate)
 }
@@ -399,7 +400,11 @@ func (s *search) try(c *cell, on set) (*cell, set) {
 		return nil, by
 	}
 	s.work++
-	sh := s.p.lay(c, s.f, on, set{}, -1, 0)
+	room := &s.room
+	if s.record != nil {
+		room = &buffers{} // what is recorded is kept
+	}
+	sh := s.p.layIn(room, c, s.f, on, set{}, -1, 0)
 	point, cert := exact.Solve(&sh.sys)
 	if cert == nil {
 		m.held, m.split = append(m.held, on), sh.cutAt(point)
