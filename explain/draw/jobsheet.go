@@ -81,7 +81,7 @@ func (j *job) draw(a *solver.Answer, w *wall, r reading) {
 	}
 	if hasPlan(w) {
 		p := &paper{}
-		v := newPlan(p, w, r, in)
+		v := newPlan(p, a, w, r, in)
 		j.Plans = figureOf(p, detailWide, detailHigh, "Plan of "+v.name, "The post seen from above, on its center lines.", v.draw)
 	}
 	j.Notes = notes(&solver.Answer{}, w, r, false)

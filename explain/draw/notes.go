@@ -68,9 +68,7 @@ func chainNotes(w *wall, r reading) []string {
 	al := w.along
 	if len(al.Posts) > 0 {
 		out = append(out, "A post is at so much from the left end post's face to its own near face.")
-		if w.along.Base == nil || len(w.along.Base.Holes) == 0 {
-			out = append(out, "Mark the anchor holes through the base itself.")
-		}
+		out = append(out, holesNote(al.Base, r))
 		if al.BaseHeight.Sign() > 0 {
 			out = append(out, "Added posts stand on bases "+r.size(al.BaseHeight)+" high.")
 		}
@@ -82,6 +80,32 @@ func chainNotes(w *wall, r reading) []string {
 		}
 	}
 	return out
+}
+
+// holesNote tells where the anchor holes go: from the post's center, or through the base where its holes are not known.
+func holesNote(b *solver.PostBase, r reading) string {
+	if b == nil || len(b.Holes) == 0 {
+		return "Mark the anchor holes through the base itself."
+	}
+	var list []string
+	for _, h := range b.Holes {
+		var at []string
+		if h.Right.Sign() != 0 {
+			at = append(at, r.size(h.Right.Abs())+choice(h.Right.Sign() > 0, " right", " left"))
+		}
+		if h.Back.Sign() != 0 {
+			at = append(at, r.size(h.Back.Abs())+choice(h.Back.Sign() > 0, " back", " forward"))
+		}
+		if len(at) == 0 {
+			at = []string{"on it"}
+		}
+		list = append(list, strings.Join(at, " and "))
+	}
+	s := "Anchor holes from the post's center: " + strings.Join(list, "; ")
+	if b.Deep.Sign() > 0 {
+		s += "; " + r.size(b.Deep) + " deep"
+	}
+	return s + "."
 }
 
 // offTape reports whether a drawing of the wall has to show a nearest mark.

@@ -39,7 +39,7 @@ func TestJobSheetHoldsEverything(t *testing.T) {
 	for _, want := range []string{"Saltreed Landing", "2031-05-04", "left end post", "post 1", "right end post", "40-1/2",
 		"114-15/16", "41", "76-7/8 left", "at hand", "screw 1-5/8 in, exterior", "33.60", "Together 52.25", "silica dust",
 		"held only at its foot", "bottom gap = gap", "27-1/2 + 12-1/2 = 40", "149 − 30 − 3-1/2 = 115-1/2", "2 ≤ 2-1/2"} {
-		require.Contains(t, s, want)
+		requireSays(t, s, want)
 	}
 	marks := 5 * 3
 	cuts := 5 + 2 + 1
@@ -113,13 +113,22 @@ func TestStoryPoleIsFullSize(t *testing.T) {
 	}
 }
 
+// TestFilesNameTheirMaker: a file is written over only where its beginning says that this program wrote it.
+func TestFilesNameTheirMaker(t *testing.T) {
+	for _, made := range []func(*solver.Answer, Sheet) ([]byte, error){SVG, JobSheet, StoryPole} {
+		doc, err := made(fullJob(), Sheet{Wall: strings.Repeat("long name ", 50)})
+		require.NoError(t, err)
+		requireSays(t, string(doc[:4096]), "saywright")
+	}
+}
+
 func TestBlockedJobSheetShowsTheConflict(t *testing.T) {
 	page, err := JobSheet(blockedJob(), Sheet{Wall: "Saltreed Landing"})
 	require.NoError(t, err)
 	requireSelfContained(t, page)
 	require.Len(t, requirePictures(t, page, "blocked"), 1)
 	for _, want := range []string{"What does not fit", "7 × 5-1/2 = 38-1/2", "50-1/2 ≤ 50, which is not so", "1/2 too high"} {
-		require.Contains(t, html.UnescapeString(string(page)), want)
+		requireSays(t, html.UnescapeString(string(page)), want)
 	}
 }
 

@@ -1,22 +1,27 @@
 package draw
 
-import "strconv"
+import (
+	"strconv"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
 
 // plan is one post cut through and seen from above, on its center lines, with the bays' rails and brackets beside it,
 // its base and the base's holes where those are known.
 type plan struct {
 	sight
-	p       *paper
-	w       *wall
-	r       reading
-	zone    box
-	face    float64
-	depth   float64
-	name    string
-	left    bool // a bay meets the post at its left
-	right   bool
-	at      string // where its near face is
-	farFrom float64
+	p      *paper
+	w      *wall
+	r      reading
+	zone   box
+	face   float64
+	depth  float64
+	name   string
+	left   bool // a bay meets the post at its left
+	right  bool
+	at     string // where its near face is
+	center string // where its base's center is, where the answer tells it
 }
 
 // hasPlan reports whether the answer tells what a plan of a post shows: how deep it is, and how thick the rails are.
@@ -32,7 +37,7 @@ func hasPlan(w *wall) bool {
 
 const reachOut = 3.0 // how much of a rail is shown beside the post, inches
 
-func newPlan(p *paper, w *wall, r reading, zone box) *plan {
+func newPlan(p *paper, a *solver.Answer, w *wall, r reading, zone box) *plan {
 	v := &plan{p: p, w: w, r: r, zone: zone}
 	al := w.along
 	if posts := w.of(w.chain, "post"); len(posts) > 0 {
@@ -40,7 +45,7 @@ func newPlan(p *paper, w *wall, r reading, zone box) *plan {
 		if len(posts) == 1 {
 			v.name = "the added post"
 		}
-		v.at = r.place(posts[0].at)
+		v.at, v.center = r.place(posts[0].at), baseCenter(a, r)
 		for i, c := range w.chain {
 			if c.kind == "post" && c.n == 1 {
 				v.left = i > 0 && w.chain[i-1].kind == "bay"
@@ -54,6 +59,16 @@ func newPlan(p *paper, w *wall, r reading, zone box) *plan {
 	v.x0 = zone.x + zone.w/2 - 6
 	v.y0 = zone.y + 5 + (zone.h-30)/2
 	return v
+}
+
+// baseCenter is the place of the first added post's base center from the left end post, "" where nobody worked it out.
+func baseCenter(a *solver.Answer, r reading) string {
+	for _, f := range a.Facts {
+		if f.Key == "base center" && len(f.Nums) > 1 && f.Nums[0].Eq(exact.Int(1)) {
+			return r.place(f.Nums[1])
+		}
+	}
+	return ""
 }
 
 // wide and high are the inches drawn around the post's center.
@@ -118,7 +133,11 @@ func (v *plan) base() {
 
 func (v *plan) holes() {
 	b := v.w.along.Base
-	if b == nil || len(v.w.along.Posts) == 0 {
+	if len(v.w.along.Posts) == 0 {
+		return
+	}
+	if b == nil || len(b.Holes) == 0 { // the holes are marked through the base, which is set on this center
+		v.p.circle(fineOut, v.x0, v.y0, 1.2, attr{"data-part", "base center"})
 		return
 	}
 	radius := max(b.Anchor.Float()/2, 0.15)
@@ -157,5 +176,11 @@ func (v *plan) figures() {
 	v.p.tick(v.x(-f), y, 0.8)
 	v.p.line(thin, v.x(-f), y-6, v.x(-f), y+1)
 	v.p.path(noPen, "#000", from, y, from+2.6, y-0.6, from+2.6, y+0.6)
-	v.p.text(text{x: from, y: y + ascent*normal + 1, size: small, says: v.at + " to the left end post’s face"})
+	says := []string{v.at + " to the left end post’s face"}
+	if v.center != "" {
+		says = append(says, v.center+" from there to the base’s center")
+	}
+	for i, line := range says {
+		v.p.text(text{x: from, y: y + ascent*small + 1.4 + float64(i)*small*1.25, size: small, says: line})
+	}
 }

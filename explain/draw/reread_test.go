@@ -181,3 +181,18 @@ func requireSelfContained(t testing.TB, doc []byte) {
 }
 
 func near(a, b float64) bool { return math.Abs(a-b) < 0.01 }
+
+// wordsOf is all that a drawing says, labels folded over lines put together again.
+func wordsOf(shapes []shape) string {
+	var words []string
+	for _, s := range shapes {
+		words = append(words, strings.Fields(s.says)...)
+	}
+	return strings.Join(words, " ")
+}
+
+// requireSays is require.Contains for long documents: it does not print them.
+func requireSays(t testing.TB, doc, want string) {
+	t.Helper()
+	require.True(t, strings.Contains(doc, want), "does not say %q", want)
+}

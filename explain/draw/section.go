@@ -52,7 +52,7 @@ func (s *section) postDepth() float64 {
 }
 
 func (s *section) draw() {
-	s.p.raw(`<g data-view="section" data-scale="` + strconv.Itoa(s.scale) + `">` + "\n")
+	s.p.raw(`<g data-view="section" data-scale="` + strconv.Itoa(s.scale) + `" data-left="` + mm(s.x0) + `" data-floor="` + mm(s.y0) + `">` + "\n")
 	if d := s.postDepth(); d > 0 {
 		l, r, top, low := s.x(-d/2), s.x(d/2), s.y(s.view.hi), s.y(s.view.lo)
 		s.p.path(fineOut, "", l, top, l, low)

@@ -49,7 +49,7 @@ func TestDrawingsOfTheSolver(t *testing.T) {
 	requireShows(t, a, found(t, shapes), "upstream")
 	requireTidyShapes(t, shapes, "upstream")
 	for _, view := range []string{"elevation", "section", "plan"} {
-		require.Contains(t, string(svg), `data-view="`+view+`"`)
+		requireSays(t, string(svg), `data-view="`+view+`"`)
 	}
 }
 

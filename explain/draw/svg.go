@@ -9,10 +9,11 @@ import (
 
 const typeface = "Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif"
 
-// begin opens an SVG of w by h millimeters; title and desc are for those who listen to it.
+// begin opens an SVG of w by h millimeters; title and desc are for those who listen to it. The generator stands near
+// the beginning, so that a file can be known as one of ours before it is written over.
 func (p *paper) begin(w, h float64, title, desc string, size string) {
 	p.raw(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ` + mm(w) + " " + mm(h) + `" ` + size +
-		` role="img" font-family="` + typeface + `" fill="#000">` + "\n" +
+		` role="img" data-generator="saywright" font-family="` + typeface + `" fill="#000">` + "\n" +
 		"<title>" + escape(title) + "</title>\n<desc>" + escape(desc) + "</desc>\n" +
 		`<rect width="` + mm(w) + `" height="` + mm(h) + `" fill="#fff"/>` + "\n")
 }
@@ -62,22 +63,23 @@ type drawing struct {
 }
 
 const (
-	band   = 80.0  // height of the details under a wide wall, width of nothing
-	column = 104.0 // width of the details beside a tall wall
-	block  = 26.0  // height of the title block
+	band    = 80.0  // height of the details under a wide wall
+	besides = 104.0 // width of the details beside a tall wall
+	block   = 26.0  // height of the title block
+	naming  = 7.0   // height of a view's title
 )
 
 func (d *drawing) draw() {
-	wide := newFront(d.p, d.w, d.r, box{d.inner.x, d.inner.y, d.inner.w, d.inner.h - band - 4})
-	tall := newFront(d.p, d.w, d.r, box{d.inner.x, d.inner.y, d.inner.w - column - 4, d.inner.h - 7})
+	wide := newFront(d.p, d.w, d.r, box{d.inner.x, d.inner.y, d.inner.w, d.inner.h - band - naming - 1})
+	tall := newFront(d.p, d.w, d.r, box{d.inner.x, d.inner.y, d.inner.w - besides - 4, d.inner.h - naming})
 	if tall.scale < wide.scale {
 		tall.draw()
-		d.title(box{d.inner.x, d.inner.bottom() - 6, tall.zone.w, 6}, tall.title(), tall.scale)
+		d.title(box{d.inner.x, d.inner.bottom() - naming + 1, tall.zone.w, 6}, tall.title(), tall.scale)
 		d.besideIt(tall)
 		return
 	}
 	wide.draw()
-	d.title(box{d.inner.x, d.inner.bottom() - band - 7, d.inner.w, 6}, wide.title(), wide.scale)
+	d.title(box{d.inner.x, d.inner.bottom() - band - naming, d.inner.w, 6}, wide.title(), wide.scale)
 	d.underIt(wide)
 }
 
@@ -99,18 +101,18 @@ func (d *drawing) underIt(f *front) {
 
 // besideIt stacks them at the right of a tall wall.
 func (d *drawing) besideIt(f *front) {
-	b := box{d.inner.right() - column, d.inner.y, column, d.inner.h}
+	b := box{d.inner.right() - besides, d.inner.y, besides, d.inner.h}
 	d.p.line(fineOut, b.x-2, b.y-4, b.x-2, b.bottom()+4)
 	y := b.y
 	if hasSection(d.w) {
-		d.section(box{b.x, y, column, 68})
+		d.section(box{b.x, y, besides, 68})
 		y += 70
 	}
 	if hasPlan(d.w) {
-		d.plan(box{b.x, y, column, 58})
+		d.plan(box{b.x, y, besides, 58})
 		y += 60
 	}
-	d.words(f, box{b.x, y, column, b.bottom() - y})
+	d.words(f, box{b.x, y, besides, b.bottom() - y})
 }
 
 func (d *drawing) section(zone box) {
@@ -120,7 +122,7 @@ func (d *drawing) section(zone box) {
 }
 
 func (d *drawing) plan(zone box) {
-	v := newPlan(d.p, d.w, d.r, box{zone.x, zone.y, zone.w, zone.h - 6})
+	v := newPlan(d.p, d.a, d.w, d.r, box{zone.x, zone.y, zone.w, zone.h - 6})
 	v.draw()
 	d.title(box{zone.x, zone.bottom() - 6, zone.w, 6}, "Plan of "+v.name, v.scale)
 }
@@ -167,13 +169,8 @@ func (d *drawing) titleBlock(b box, f *front) {
 func describe(w *wall, r reading) string {
 	var s []string
 	if up := w.up; up != nil {
-		s = append(s, r.size(up.WallHeight)+" high")
-		s = append(s, stackNote(w, r)[0])
-		var marks []string
-		for _, m := range up.Marks {
-			marks = append(marks, r.place(m))
-		}
-		s = append(s, "Marks from the floor: "+strings.Join(marks, ", ")+".")
+		s = append(s, r.size(up.WallHeight)+" high.", stackNote(w, r)[0],
+			"Marks from the floor: "+strings.Join(r.places(up.Marks), ", ")+".")
 	}
 	if w.along != nil {
 		var chain []string
@@ -182,5 +179,5 @@ func describe(w *wall, r reading) string {
 		}
 		s = append(s, r.size(w.along.Span)+" between the end posts, from the left: "+strings.Join(chain, ", ")+".")
 	}
-	return strings.Join(s, ". ") + " In " + r.unit() + "."
+	return strings.Join(append(s, "In "+r.unit()+"."), " ")
 }
