@@ -89,16 +89,30 @@ func TestStoryPoleIsFullSize(t *testing.T) {
 			require.NoError(t, err)
 			requireSelfContained(t, page)
 			holes, edges := map[string][]float64{}, 0
+			floor := 0.0 // millimeters of strip under this page, once glued
 			for _, svg := range requirePictures(t, page, name) {
 				shapes := reread(t, svg)
 				require.Equal(t, map[string]string{"letter": "215.9mm", "a4": "210mm"}[paper], shapes[0].at["width"])
+				cut, join := 0.0, 0.0
+				for _, s := range shapes {
+					switch s.at["data-part"] {
+					case "cut":
+						cut = s.num(t, "y1")
+					case "join":
+						join = s.num(t, "y1")
+					}
+				}
 				for _, s := range shapes {
 					switch s.at["data-part"] {
 					case "mark":
-						holes[s.at["data-n"]] = append(holes[s.at["data-n"]], backOf(t, s).y(s.num(t, "y1")))
+						up := floor + cut - s.num(t, "y1")
+						holes[s.at["data-n"]] = append(holes[s.at["data-n"]], up/perInch)
 					case "top", "underside":
 						edges++
 					}
+				}
+				if floor += cut - join; join == 0 {
+					floor = 0 // the last page: the next pole starts at the floor
 				}
 			}
 			for _, m := range append(a.Marks, solver.PostMark{Rows: levelMarks(a.Layout.Up)}) {

@@ -202,7 +202,7 @@ func (p pole) ruler(g *paper, at sight, see run) {
 // join is where the page is cut at its lower end, and the tab that goes under the next page.
 func (p pole) join(g *paper, at sight, see run, i int, last bool) {
 	low, x := at.y(see.lo), poleLeft+poleWide
-	g.line(cutLine, poleLeft-12, low, x+12, low)
+	g.line(cutLine, poleLeft-12, low, x+12, low, attr{"data-part", "cut"})
 	says := "cut here and lay on the line of page " + strconv.Itoa(i)
 	if i == 0 {
 		says = "floor: cut here"
@@ -210,7 +210,7 @@ func (p pole) join(g *paper, at sight, see run, i int, last bool) {
 	g.text(text{x: poleLeft, y: low + 5, size: normal, says: says})
 	if !last {
 		y := at.y(see.hi)
-		g.line(hidden, poleLeft-12, y, x+12, y)
+		g.line(hidden, poleLeft-12, y, x+12, y, attr{"data-part", "join"})
 		g.text(text{x: poleLeft + 2, y: y - 3.5, size: normal, says: "page " + strconv.Itoa(i+2) + " goes on here"})
 	}
 }
