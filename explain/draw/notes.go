@@ -10,7 +10,7 @@ import (
 // notes are the lines beside a drawing: cautions first, then what the figures mean, then what is taken for granted.
 func notes(a *solver.Answer, w *wall, r reading, omitted bool) []string {
 	var out []string
-	for _, c := range a.Cautions {
+	for _, c := range cautionsOf(a) {
 		out = append(out, "Caution: "+c.Text)
 	}
 	from := "All figures in " + r.unit()

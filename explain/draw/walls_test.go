@@ -143,6 +143,7 @@ func walls() map[string]*solver.Answer {
 	differ := common(6, "17/6", "b", 1, n(72))
 	differ.bottom = q("45/16")
 	differ.gaps = []exact.Rat{q("23/8"), q("45/16"), q("45/16"), q("23/8"), q("45/16")}
+	offTape := common(6, "17/6", "bob", 2, q("257/2"), n(36), q("257/2")) // 50 high, 300 between the posts
 	tiny := common(2, "2", "b", 0, n(24))
 	tiny.face, tiny.railSize = q("7/2"), "2x4"
 	long := common(6, "5/2", "bbbbobbbbobbb", 1)
@@ -170,6 +171,7 @@ func walls() map[string]*solver.Answer {
 		"metric":      wallOf(metric),
 		"gaps-differ": wallOf(differ),
 		"falling":     wallOf(falling),
+		"off-tape":    wallOf(offTape),
 		"up-only":     wallOf(up),
 		"along-only":  wallOf(along),
 	}
