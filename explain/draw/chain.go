@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"saywright/solver"
-	"saywright/solver/exact"
 )
 
 // under is a figure in the row below or above the wall, led to the place at (millimeters of paper).
@@ -204,22 +203,18 @@ func (f *front) writeRow(list []under, at []float64, y, side, size float64) floa
 
 // upperFigures are the center lines of stiffeners, measured from the left of their bay; bays alike are told once.
 func (f *front) upperFigures() {
-	y := f.y(f.w.highest()) - 5.5
+	y, from := f.y(f.w.highest())-5.5, f.y(f.w.height)-1.5
 	if f.w.up == nil {
-		y = f.y(f.depth()) - 5.5
-	}
-	from := f.y(f.w.height) - 1.5
-	if f.w.up == nil {
-		from = f.y(f.depth()) - 1.2
+		y, from = f.y(f.depth())-5.5, f.y(f.depth())-1.2
 	}
 	var list []under
 	seen := make(map[string]bool)
 	for i, b := range f.w.along.Bays {
-		if key := alike(b); len(b.Stiffeners) == 0 || seen[key] {
+		key := alike(b)
+		if len(b.Stiffeners) == 0 || seen[key] {
 			continue
-		} else {
-			seen[key] = true
 		}
+		seen[key] = true
 		left := b.FromLeft.Float()
 		last := left
 		for k, at := range b.Stiffeners {
@@ -237,7 +232,7 @@ func (f *front) upperFigures() {
 
 func alike(b solver.Stretch) string {
 	key := b.Width.String()
-	for _, s := range append([]exact.Rat(nil), b.Stiffeners...) {
+	for _, s := range b.Stiffeners {
 		key += " " + s.String()
 	}
 	return key
