@@ -116,3 +116,6 @@ func (v *solved) tellMore(a *Answer) {
 
 // counted writes a whole number.
 func counted(n int) string { return strconv.Itoa(n) }
+
+// Differences lists what differs between two answers, most important first. Lengths are inches.
+func Differences(before, after *Answer) []Moved { return moved(before, after) }
