@@ -31,13 +31,17 @@ func eared(kind rune, value string, style figure.Style) string {
 	}
 	r := exact.Must(value)
 	switch kind {
-	case cashed:
+	case cashed, cashExact:
 		return moneyAloud(r)
+	case decimal:
+		return decimalAloud(r)
 	case plain:
 		return numberAloud(r)
+	case nearest:
+		return lengthAloud(style.Nearest(r), style)
 	case cutDown:
 		return lengthAloud(r, style)
-	case eachOf:
+	case eachOf, bareNearest:
 		return bareAloud(r, style)
 	case oneByOne:
 		return lengthAloud(r, style) + spelled(r, style)

@@ -1,8 +1,326 @@
 package explain
 
-// asked answers a question.
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// asked answers a question: a quantity's figure, or a table.
 func (v *voice) asked() {
-	v.stated()
+	if v.a.To.Name != nil && v.a.To.Topic == "" {
+		v.figures()
+		switch {
+		case v.a.Verdict == solver.Blocked:
+			v.blocked()
+		default:
+			v.derivation()
+		}
+		v.cautions()
+		return
+	}
+	v.topic(v.a.To.Topic)
 }
 
-func (v *voice) optionsTable() {}
+// topic answers a question that has a name of its own.
+func (v *voice) topic(topic string) {
+	if v.a.Verdict == solver.Blocked && !standsAlone[topic] {
+		v.blocked()
+		return
+	}
+	switch topic {
+	case "options":
+		v.options()
+	case "marks":
+		v.marks()
+	case "posts":
+		v.postPlaces()
+	case "cuts":
+		v.cuts()
+	case "spacer":
+		v.spacer()
+	case "story pole":
+		v.storyPole()
+	case "hardware":
+		v.hardware()
+	case "shopping", "cost", "plan":
+		v.shopping()
+	case "finish":
+		v.finish()
+	case "steps":
+		v.steps()
+	case "cautions":
+		v.cautionsAsked()
+	case "anchors":
+		v.anchors()
+	case "shrinkage":
+		v.shrinkage()
+	case "drawing":
+		v.drawingLead()
+	default:
+		v.stated()
+	}
+}
+
+// standsAlone are the topics that can be answered of a wall that is blocked, or of none.
+var standsAlone = map[string]bool{"cautions": true, "shrinkage": true}
+
+// figures says the value of a quantity: one figure, or one for each part, or a word.
+func (v *voice) figures() {
+	for _, f := range v.facts("value word") {
+		if len(f.Names) > 1 {
+			v.p.say(v.wordValue(f.Names[0], f.Names[1]), good)
+		}
+	}
+	var parts []string
+	for _, f := range v.facts("value") {
+		if s := v.figure(f); s != "" {
+			parts = append(parts, s)
+		}
+	}
+	switch {
+	case len(parts) > 1:
+		v.p.say(and(parts), good)
+	case len(parts) == 1:
+		v.p.say(parts[0], good)
+	}
+	for _, f := range v.facts("not known") {
+		if len(f.Names) > 0 && v.a.Verdict != solver.Blocked {
+			v.p.say("I can't tell "+v.the(f.Names[0])+" from what is known", noInk)
+		}
+	}
+}
+
+// figure says one value: "the gap is 2-1/2", "six rails".
+func (v *voice) figure(f solver.Fact) string {
+	if len(f.Names) == 0 || len(f.Nums) == 0 {
+		return ""
+	}
+	name := f.Names[0]
+	t, q, part := thingOf(name)
+	if t.one != "" && f.Nums[0].IsInt() {
+		n := ints(f.Nums[:1])[0]
+		return plural(n, t.one, t.many) + inPart(part)
+	}
+	value := v.both(f.Nums[0])
+	switch kind := solver.KindOf(q); {
+	case kind == solver.Money:
+		value = money(f.Nums[0])
+	case kind == solver.Percent:
+		value = number(f.Nums[0])
+	case q != "" && !lengthLike(q):
+		value = number(f.Nums[0])
+	}
+	if v.a.Layout != nil && v.a.Layout.Up != nil && q == solver.Gap && v.uneven(v.a.Layout.Up) {
+		return "the gaps are " + v.gapsOf(v.a.Layout.Gaps) + " from the bottom up"
+	}
+	return v.the(name) + isOrAre(v.the(name)) + value
+}
+
+func isOrAre(thing string) string {
+	if strings.HasSuffix(thing, "s") && !strings.HasSuffix(thing, "'s") && !strings.HasSuffix(thing, "ss") {
+		return " are "
+	}
+	return " is "
+}
+
+func (v *voice) wordValue(name, word string) string {
+	_, q, part := thingOf(name)
+	if q == solver.OpeningSide {
+		if word == "between" {
+			return v.theOpening(part) + " is between two bays"
+		}
+		return v.theOpening(part) + " is " + sideWords(word)
+	}
+	if solver.KindOf(q) == solver.Size {
+		return v.the(name) + " is " + size(word)
+	}
+	return v.the(name) + " is " + quoted(word)
+}
+
+// options says every count that can hold, and what it leaves.
+func (v *voice) options() {
+	o := v.a.Options
+	if o == nil || len(o.Up)+len(o.Along) == 0 {
+		v.open()
+		return
+	}
+	switch {
+	case len(o.Up) == 1 && len(o.Along) == 0:
+		v.p.say("Only "+plural(o.Up[0].Rails, "rail goes", "rails go"), good)
+	case len(o.Up) > 0:
+		v.p.say(countsOf(o.Up)+" rails go", good)
+	}
+	v.optionsTable()
+	if len(o.Along) > 0 {
+		v.p.hear(sentence(postsOf(o.Along) + " work along the wall"))
+	}
+}
+
+// countsOf lists counts: "five to seven", "five or seven".
+func countsOf(list []solver.UpOption) string {
+	first, last := list[0].Rails, list[len(list)-1].Rails
+	if last-first == len(list)-1 && len(list) > 2 {
+		return count(first) + " to " + count(last)
+	}
+	var words []string
+	for _, o := range list {
+		words = append(words, count(o.Rails))
+	}
+	return joined(words, "or")
+}
+
+func postsOf(list []solver.AlongOption) string {
+	var words []string
+	seen := map[int]bool{}
+	for _, o := range list {
+		if !seen[o.AddedPosts] {
+			words = append(words, count(o.AddedPosts))
+			seen[o.AddedPosts] = true
+		}
+	}
+	return joined(words, "or") + " added posts"
+}
+
+// optionsTable lays the counts side by side, with the range left to each length.
+func (v *voice) optionsTable() {
+	o := v.a.Options
+	if o == nil {
+		return
+	}
+	if len(o.Up) > 0 {
+		t := newTable("rails", "<gap", "<underneath", "<wall")
+		for _, u := range o.Up {
+			t.row(mark(plain, itoa(u.Rails)), v.span(u.Gap), v.span(u.BottomGap), v.span(u.WallHeight))
+		}
+		v.p.add(*t)
+	}
+	if len(o.Along) > 0 {
+		t := newTable("posts", "bays", "<each bay", "<opening", "<stiffeners")
+		for _, a := range o.Along {
+			opening := ""
+			if a.Opening != nil {
+				opening = v.span(*a.Opening)
+			}
+			t.row(mark(plain, itoa(a.AddedPosts)), mark(plain, itoa(a.Bays)), v.span(a.Bay), opening, stiffenerRange(a.Stiffeners))
+		}
+		v.p.add(*t)
+	}
+}
+
+func stiffenerRange(list []int) string {
+	switch {
+	case len(list) < 2:
+		return ""
+	case list[0] == list[1]:
+		return mark(plain, itoa(list[0]))
+	}
+	return mark(plain, itoa(list[0])) + " to " + mark(plain, itoa(list[1]))
+}
+
+// span says a range: "2-1/2", "2 to 2-3/5", "over 2, under 4", "2 or more".
+func (v *voice) span(r solver.Range) string {
+	lo, hi := r[0], r[1]
+	switch {
+	case lo.None && hi.None:
+		return "any"
+	case hi.None:
+		return v.end(lo, "over ", " or more")
+	case lo.None:
+		return v.end(hi, "under ", " or less")
+	case lo.Val.Eq(hi.Val):
+		return v.length(lo.Val)
+	case !lo.Open && !hi.Open:
+		return v.length(lo.Val) + " to " + v.length(hi.Val)
+	case lo.Open && hi.Open:
+		return "over " + v.length(lo.Val) + ", under " + v.length(hi.Val)
+	case hi.Open:
+		return v.length(lo.Val) + " to under " + v.length(hi.Val)
+	}
+	return "over " + v.length(lo.Val) + " to " + v.length(hi.Val)
+}
+
+func (v *voice) end(e solver.End, open, closed string) string {
+	if e.Open {
+		return open + v.length(e.Val)
+	}
+	return v.length(e.Val) + closed
+}
+
+// postPlaces says where each added post goes, from both end posts.
+func (v *voice) postPlaces() {
+	list := v.facts("post place")
+	if v.a.Layout == nil || v.a.Layout.Along == nil {
+		v.open()
+		return
+	}
+	if len(list) == 0 {
+		v.p.say("No added post is needed", good)
+		return
+	}
+	v.alongLead(v.a.Layout.Along)
+	if len(list) > 1 {
+		t := newTable("post", "from left", "from right")
+		for _, f := range list {
+			t.row(number(f.Nums[0]), v.about(f.Nums[1]), v.about(f.Nums[2]))
+		}
+		v.p.add(*t)
+	} else {
+		v.p.note("From the right post it is " + v.both(list[0].Nums[2]) + ", face to face")
+	}
+	v.p.lay(v.work(v.a.Work))
+	v.assumed()
+	v.cautions()
+}
+
+// drawingLead says the layout in a sentence above its picture.
+func (v *voice) drawingLead() {
+	l := v.a.Layout
+	switch {
+	case l == nil:
+		v.open()
+	default:
+		if l.Up != nil {
+			v.upLead(l.Up)
+		}
+		if l.Along != nil {
+			v.postsLead(l.Along)
+		}
+	}
+}
+
+// drifted answers what happens when each rail is a little off.
+func (v *voice) drifted() {
+	f, ok := v.fact("tolerance")
+	if !ok || len(f.Nums) == 0 {
+		v.stated()
+		return
+	}
+	if w, ok := v.line("drift"); ok {
+		v.p.say("With each rail "+v.length(f.Nums[0])+" off the same way, and each set from the one below, the top ends up to "+
+			v.length(w.Expr.Value)+" off", noInk)
+		v.p.say("Marked from the floor, no rail is off by more than its own "+v.length(f.Nums[0]), noInk)
+	}
+	v.p.lay(v.work(v.a.Work))
+}
+
+// shrinkage says what drying does to a board that was sawn green, and to the gaps.
+func (v *voice) shrinkage() {
+	if f, ok := v.fact("no green size"); ok && len(f.Names) > 0 {
+		v.p.say("No green size is published for "+size(f.Names[0])+", so I can't tell what it loses", noInk)
+		return
+	}
+	dried, ok := v.line("dried face")
+	if !ok {
+		v.open()
+		return
+	}
+	v.p.say("A rail sawn green dries to about "+v.length(v.Nearest(dried.Expr.Value))+" on the face", noInk)
+	if w, ok := v.line("gap grows"); ok {
+		v.p.say("Each gap opens to about "+v.length(v.Nearest(w.Expr.Value)), noInk)
+	}
+	v.p.lay(v.work(v.a.Work))
+	if w, ok := v.line("green loses"); ok && w.From != "" {
+		v.p.note("Source: " + quoted(w.From))
+	}
+}

@@ -1,63 +1,95 @@
 package explain
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
 )
 
-// assumed says what an answer leans on that nobody said.
+// assumed says what an answer leans on that nobody said: of what it told, and what the words need. The data has it all.
 func (v *voice) assumed() {
 	var list []string
 	for _, s := range v.a.Assumed {
-		list = append(list, v.granted(s))
+		if v.leansOn(s) {
+			list = append(list, v.granted(s))
+		}
 	}
 	if len(list) > 0 {
 		v.p.add(para{lead: "Taken for granted: ", text: strings.Join(list, "; ") + ".", ink: faint})
 	}
 }
 
+// leansOn reports whether what was told hangs on a default near enough to be named.
+func (v *voice) leansOn(s string) bool {
+	if v.a.To.Full {
+		return true
+	}
+	f := read(s)
+	_, q, _ := thingOf(f.name)
+	about := aspects[q]
+	switch s {
+	case "most rails":
+		about = aboutUp
+	case "fewest posts", "equal bays":
+		about = aboutAlong
+	}
+	if v.a.To.Kind == "state" || v.a.To.Kind == "what if" || v.a.To.Kind == "command" {
+		if up, along := v.parts(); v.a.Layout != nil && (about == aboutUp && !up || about == aboutAlong && !along) {
+			return false
+		}
+	}
+	switch q {
+	case solver.BracketReach:
+		return len(v.a.Marks) > 0 || v.hasLine("off the mark")
+	case solver.BracketClearance, solver.Gap:
+		return v.cautioned("brackets touch") || slices.Contains(v.a.Assumed, "most rails") || v.a.To.Topic == "options"
+	}
+	return true
+}
+
+func (v *voice) hasLine(note string) bool {
+	_, ok := v.line(note)
+	return ok
+}
+
+func (v *voice) cautioned(key string) bool {
+	return slices.ContainsFunc(v.a.Cautions, func(c solver.Caution) bool { return c.Key == key })
+}
+
 // granted puts one default into words; a size tells what it measures where the layout knows it.
 func (v *voice) granted(s string) string {
 	f := read(s)
 	l := v.a.Layout
-	switch solver.Quantity(f.name) {
-	case solver.RailSize:
-		if l != nil && l.Up != nil && f.op == "=" {
-			return size(f.value) + " rails, " + v.length(l.RailFace) + " on the face (hold a tape to yours)"
-		}
-	case solver.PostSize, solver.AddedPostSize:
-		if l != nil && l.Along != nil && f.op == "=" {
-			return v.phrase(s) + ", " + v.length(l.PostFace) + " on the face"
-		}
-	case solver.BottomGap:
-		if f.op == ">=" {
-			return "the bottom rail " + v.figureOf(f.value) + " or more off the floor"
-		}
-	case solver.Gap:
-		if f.op == ">=" {
-			return "brackets that need " + v.figureOf(f.value) + " between rails"
-		}
-	case solver.Opening:
-		if f.op == ">=" {
-			return "an opening of " + v.figureOf(f.value) + " or more to walk through"
-		}
-	case solver.StiffenerSpacing:
-		if f.op == "<=" {
-			return "stiffeners no more than " + v.figureOf(f.value) + " apart"
-		}
-	case solver.BaseHeight:
-		if r, ok := length(f.value); ok && r.Sign() == 0 {
-			return "the post stands right on the floor"
-		}
-	case solver.Fit:
-		if r, ok := length(f.value); ok && r.Sign() == 0 {
-			return "no play beyond the brackets"
-		}
-	case solver.Trim:
-		if r, ok := length(f.value); ok && r.Sign() == 0 {
-			return "boards square at both ends"
-		}
+	zero := false
+	if r, ok := length(f.value); ok {
+		zero = r.Sign() == 0
+	}
+	switch q := solver.Quantity(f.name); {
+	case q == solver.RailSize && f.op == "=" && l != nil && l.Up != nil:
+		return size(f.value) + " rails, " + v.length(l.RailFace) + " on the face (hold a tape to yours)"
+	case (q == solver.PostSize || q == solver.AddedPostSize) && f.op == "=" && l != nil && l.Along != nil:
+		return v.phrase(s) + ", " + v.length(l.PostFace) + " on the face"
+	case q == solver.BottomGap && f.op == ">=":
+		return "the bottom rail " + v.figureOf(f.value) + " or more off the floor"
+	case q == solver.Gap && f.op == ">=":
+		return "brackets that need " + v.figureOf(f.value) + " between rails"
+	case q == solver.Opening && f.op == ">=":
+		return "an opening of " + v.figureOf(f.value) + " or more to walk through"
+	case q == solver.StiffenerSpacing && f.op == "<=":
+		return "stiffeners no more than " + v.figureOf(f.value) + " apart"
+	case q == solver.BracketReach:
+		return "bracket holes " + v.figureOf(f.value) + " above the rail"
+	case q == solver.BracketThickness && !leans(f.value):
+		return "brackets " + v.figureOf(f.value) + " thick"
+	case q == solver.Stock:
+		return "boards of " + v.figureOf(f.value) + " on sale"
+	case q == solver.BaseHeight && zero:
+		return "the post right on the floor"
+	case q == solver.Fit && zero:
+		return "no play beyond the brackets"
+	case q == solver.Trim && zero:
+		return "boards square at both ends"
 	}
 	return v.phrase(s)
 }

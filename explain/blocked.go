@@ -116,7 +116,7 @@ func (v *voice) ways() {
 		v.p.add(para{lead: strconv.Itoa(i+1) + ". ", text: upper(text), ink: bold})
 		aloud = append(aloud, text)
 	}
-	v.p.hear(sentence("what mends it: " + joined(aloud[:min(2, len(aloud))], "or")))
+	v.p.hear(sentence("what mends it: " + strings.Join(aloud[:min(2, len(aloud))], "; or ")))
 }
 
 // way says one way out: its changes, and what they lead to.

@@ -1,29 +1,190 @@
 package explain
 
-import "saywright/solver"
+import (
+	"strings"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
 
 // cautions says the warnings, each with its source where that is a published one.
 func (v *voice) cautions() {
+	up, along := true, true
+	if v.a.To.Kind == "state" || v.a.To.Kind == "what if" {
+		up, along = v.parts()
+	}
 	for _, c := range v.a.Cautions {
-		if c.Text == "" {
+		if a := cautionAbout[c.Key]; a == aboutUp && !up || a == aboutAlong && !along {
 			continue
 		}
-		text := c.Text
+		text := v.warning(c.Key, c.Facts)
+		if text == "" {
+			text = quoted(c.Text)
+		}
+		if text == "" {
+			continue
+		}
+		if hardCautions[c.Key] {
+			v.p.hear(firstSentence(text))
+		}
 		if published(c.Source) {
-			text += " (" + quoted(c.Source) + ")"
+			text += forEye(" (" + quoted(c.Source) + ")")
 		}
 		v.p.add(para{lead: "Caution: ", text: text, ink: warning})
 	}
 }
 
+// cautionAbout says which part of the wall a caution is about: an answer about the other part leaves it out of its text.
+var cautionAbout = map[string]aspect{
+	"off the floor": aboutUp, "brackets touch": aboutUp,
+	"narrow opening": aboutAlong, "squeeze": aboutAlong, "barrow": aboutAlong, "stiffeners far": aboutAlong, "post low": aboutAlong,
+	"free post": aboutAlong, "drilling": aboutAlong, "many posts": aboutAlong, "long boards": aboutAlong,
+}
+
+// hardCautions are those that are said aloud too.
+var hardCautions = map[string]bool{"guard": true, "guard opening": true, "free post": true, "pool": true, "slab too thin": true}
+
+func firstSentence(s string) string {
+	if i := strings.Index(s, ". "); i > 0 {
+		return s[:i+1]
+	}
+	return s
+}
+
+// published reports whether a source is one to name: a code, a standard, a handbook, not a habit.
 func published(source string) bool {
 	switch source {
 	case "", solver.NoSource, "geometry", "as measured":
 		return false
 	}
-	return true
+	return !strings.HasPrefix(source, "common practice")
 }
 
-func (v *voice) fillCaution(c *solver.Caution) {}
+func (v *voice) fillCaution(c *solver.Caution) {
+	if s := v.warning(c.Key, c.Facts); s != "" {
+		c.Text = written(s, v.Style)
+	}
+}
 
-func (v *voice) fillStep(s *solver.StepOf) {}
+// cautionsAsked answers what to watch out for.
+func (v *voice) cautionsAsked() {
+	if len(v.a.Cautions) == 0 {
+		v.p.say("Nothing that I know of", noInk)
+		return
+	}
+	v.p.say(plural(len(v.a.Cautions), "thing", "things")+" to watch out for", noInk)
+	v.cautions()
+}
+
+// warning words a caution by its key; an unknown key says nothing.
+func (v *voice) warning(key string, facts []solver.Fact) string {
+	for _, f := range facts {
+		if len(f.Nums) > 1 && (f.Key == "limit" || f.Key == key) {
+			return v.warningOf(key, f.Nums)
+		}
+	}
+	for _, f := range facts {
+		if s := v.counting(key, f); s != "" {
+			return s
+		}
+	}
+	return v.standing(key)
+}
+
+// warningOf words a caution that has a figure and the limit beside it.
+func (v *voice) warningOf(key string, n []exact.Rat) string {
+	is, limit := v.both(n[0]), v.length(n[1])
+	switch key {
+	case "off the floor":
+		return "The bottom rail is " + is + " off the floor; under " + limit + " it stays wet."
+	case "narrow opening":
+		return "The opening is " + is + "; it takes " + limit + " to walk through."
+	case "squeeze":
+		return is + " is a squeeze to walk through; " + limit + " is not."
+	case "barrow":
+		return is + " is tight for a barrow or a walking frame; they want " + limit + "."
+	case "stiffeners far":
+		return "The stiffeners stand " + is + " apart; " + limit + " or less is usual."
+	case "post low":
+		return "The post stands only " + is + " above the wall; " + limit + " is usual."
+	case "brackets touch":
+		if n[0].Eq(n[1]) {
+			return "With gaps of " + is + " the brackets just touch: no room for error."
+		}
+		return "The gaps are " + is + " and the brackets need " + limit + ": hardly any room for error."
+	case "long boards":
+		return "A bay of " + is + " wants boards longer than " + limit + ", the longest usually sold."
+	case "stiffeners apart":
+		if len(n) > 2 {
+			return "As bay " + number(n[0]) + " was measured its stiffeners stand " + v.both(n[1]) + " apart; " + v.length(n[2]) + " was the limit."
+		}
+	case "slab too thin":
+		if len(n) > 3 {
+			return "The slab is " + v.length(n[0]) + ", and a hole of " + v.length(n[1]) + " is deeper than the " + v.both(n[2]) +
+				" that it allows without tests of the anchor; a slab of " + v.both(n[3]) + " would do. The anchor's own instructions decide."
+		}
+	case "edge too near":
+		return "The anchor is " + is + " from the slab's edge; without the maker's figures it wants " + limit + " (from memory). Its own instructions decide."
+	}
+	return v.standing(key)
+}
+
+// counting words a caution that has one figure: how many posts, how far a drop.
+func (v *voice) counting(key string, f solver.Fact) string {
+	if len(f.Nums) != 1 {
+		return ""
+	}
+	switch {
+	case key == "free post" && f.Key == "posts" && !f.Nums[0].Eq(exact.Int(1)):
+		return "The added posts are held only at their feet; a base holds a post down, not upright. " + freePostMore
+	case key == "many posts" && f.Key == "posts":
+		return count(ints(f.Nums)[0]) + " added posts are more than anybody would set: look at the span and the bays again."
+	case key == "guard" && f.Key == "drop":
+		return "The ground beyond lies " + v.length(f.Nums[0]) + " lower, so this wall is a guard" + v.guardRules()
+	}
+	return ""
+}
+
+const freePostMore = "Without the base's rating I can't call it safe: tie its top to the structure, or get a base made for it."
+
+// The limits of a guard as published.md 3.1 to 3.8 has them: IRC R312.1, Table R301.5.
+var (
+	guardHigh = exact.Int(36)
+	guardBall = exact.Int(4)
+)
+
+func (v *voice) guardRules() string {
+	push := "200 lb"
+	if v.Metric {
+		push = "890 N"
+	}
+	return ": " + v.length(guardHigh) + " high or more, no gap that lets a " + v.ball(guardBall) + " ball through, and posts that stand a push of " +
+		push + " at the top. Its rails climb like a ladder. Local code decides."
+}
+
+// standing words the cautions that need no figure.
+func (v *voice) standing(key string) string {
+	switch key {
+	case "guard":
+		return "The ground beyond drops, so this wall is a guard" + v.guardRules()
+	case "pool":
+		return "Around a pool, rails on the outside climb like a ladder, whatever the gap: as a pool barrier this wall fails. Local code decides."
+	}
+	return standingCautions[key]
+}
+
+var standingCautions = map[string]string{
+	"free post":           "The added post is held only at its foot; a base holds it down, not upright. " + freePostMore,
+	"drilling":            "Drilling concrete makes silica dust: a shroud on the drill, and a vacuum with a HEPA filter.",
+	"guard set aside":     "You had the guard's limits set aside: they block no more, and the drop is still there.",
+	"guard opening":       "An opening in a guard is a hole: it wants stairs or a gate.",
+	"wind":                "A wall catches wind, and so does the structure it hangs on.",
+	"lumber":              "Treated wood eats plain steel: hot-dip galvanized or stainless, brackets and screws alike. A cut end wants preservative. Wet lumber shrinks, and the gaps open.",
+	"tools":               "Eyes, ears and lungs covered at the saw; a helper or a spacer block under a long board.",
+	"utilities":           "Have buried lines located before any hole.",
+	"posts leaning alike": "Two widths don't show posts that lean the same way: hold a level to each.",
+	"anchor instructions": "These are general figures; the anchor's own instructions decide.",
+	"base plates":         "The base's side plates reach up where the lowest bracket may want to sit: turn them away from the bay, or pre-drill.",
+	"slab too thin":       "The slab is too thin for that anchor.",
+	"many posts":          "That is more added posts than anybody would set.",
+}

@@ -347,7 +347,11 @@ func (d dispute) sums() sums {
 		rows := d.v.work(t.lines).rows
 		switch {
 		case t.side >= 0 && len(rows) > 0:
-			rows[len(rows)-1].sum += d.tail(t)
+			last := &rows[len(rows)-1]
+			last.sum += d.tail(t)
+			if t.lines[len(t.lines)-1].Note == "sum" {
+				last.remark = ""
+			}
 		case len(rows) > 0 && t.last.Note == "clash":
 			rows = append(rows, sumRow{sum: d.v.crossing(t.last)})
 		case t.last.Expr.IsComparison() && t.last.Note != "clash":

@@ -6,29 +6,67 @@ import (
 	"saywright/solver"
 )
 
-// command answers what was done: undone, kept, forgotten, saved.
+// command answers what was done: undone, kept, forgotten, saved. What stands now is told after it, where that changed.
 func (v *voice) command() {
 	for _, f := range v.a.Facts {
 		v.done(f)
 	}
-	if v.a.Layout != nil || len(v.a.Conflicts)+len(v.a.Because) > 0 {
-		v.stated()
+	switch v.a.To.Topic {
+	case "next":
+		v.steps()
+	case "compare":
+		v.compared()
+	case "recap", "help", "quit", "save", "draw to", "print to", "set aside":
+		v.told()
+		if v.a.To.Topic == "set aside" {
+			v.standsNow()
+		}
+	default:
+		v.standsNow()
 	}
+}
+
+// told says what a command with nothing else to tell has done.
+func (v *voice) told() {
+	_, recap := v.fact("recap")
+	switch {
+	case v.a.To.Topic == "recap" && !recap:
+		v.p.say("Nothing stands yet", noInk)
+	case v.a.To.Topic == "quit":
+		v.p.say("Good building", noInk)
+	}
+}
+
+// standsNow tells what stands after a command.
+func (v *voice) standsNow() {
+	_, over := v.fact("started over")
+	switch {
+	case over || v.a.Layout == nil && len(v.a.Conflicts)+len(v.a.Because) == 0 && v.a.Options == nil:
+		return
+	}
+	v.stated()
 }
 
 func (v *voice) phrases(list []string) string {
 	var out []string
 	for _, s := range list {
-		out = append(out, v.phrase(s))
+		out = append(out, v.actPhrase(s))
 	}
 	return and(out)
 }
 
-func (v *voice) done(f solver.Fact) {
-	name := ""
-	if len(f.Names) > 0 {
-		name = quoted(f.Names[0])
+// actPhrase says a normal form that may be an act of its own, such as "forget gap".
+func (v *voice) actPhrase(s string) string {
+	for _, verb := range []string{"forget all but ", "forget ", "set aside ", "take ", "open ", "same as "} {
+		if strings.HasPrefix(s, verb) {
+			return "“" + quoted(s) + "”"
+		}
 	}
+	return v.phrase(s)
+}
+
+func (v *voice) done(f solver.Fact) {
+	name := quoted(first(f.Names))
 	switch f.Key {
 	case "undone":
 		v.p.say("Taken back: "+v.phrases(f.Names), noInk)
@@ -39,15 +77,27 @@ func (v *voice) done(f solver.Fact) {
 	case "forgot":
 		v.p.say("Forgotten: "+v.phrases(f.Names), noInk)
 	case "set aside":
-		v.p.say("The "+name+" is set aside: it blocks no more, and its caution stays", noInk)
+		v.p.say("The "+name+"'s limits are set aside: they block no more, and the caution stays", noInk)
 	case "started over":
-		v.p.say("All forgotten", noInk)
+		v.p.say("All forgotten. What wall do you want", noInk)
 	case "saved":
 		v.p.say("Saved as "+name, noInk)
+	case "saved before":
+		if len(f.Names) > 1 {
+			v.p.note("The one before is kept as " + quoted(f.Names[1]))
+		}
 	case "opened":
 		v.p.say(name+" is open", noInk)
-	case "drawn", "printed":
-		v.p.say("It is in "+name, noInk)
+	case "same as":
+		if len(f.Names) > 1 {
+			v.p.say("Taken over from "+orThis(name)+": "+v.phrases(f.Names[1:]), noInk)
+		}
+	case "drawn":
+		v.p.say("Drawn"+forEye(" to "+name), noInk)
+	case "printed":
+		v.p.say("The job sheet is ready"+forEye(", in "+name), noInk)
+	case "steps done":
+		v.p.say("That was the last step", good)
 	case "recap":
 		v.recap(f)
 	case "help":
@@ -55,28 +105,85 @@ func (v *voice) done(f solver.Fact) {
 	}
 }
 
+func orThis(name string) string {
+	if name == "" {
+		return "the wall without a name"
+	}
+	return name
+}
+
+// recap says all that stands, in words, with the normal form beside it.
 func (v *voice) recap(f solver.Fact) {
-	if len(f.Names) == 0 {
+	if len(f.Names) < 2 {
 		return
 	}
+	title := "What stands:"
 	if f.Names[0] != "" {
-		v.p.add(para{text: quoted(f.Names[0]) + ":", ink: bold})
+		title = upper(quoted(f.Names[0])) + ":"
 	}
+	t := newTable("<", "<")
+	t.title = title
+	var aloud []string
 	for _, s := range f.Names[1:] {
-		v.p.add(para{text: "  " + quoted(s), raw: true})
+		words := v.actPhrase(s)
+		aloud = append(aloud, words)
+		t.row(quoted(s), words)
 	}
+	v.p.add(*t)
+	v.p.hear(sentence(strings.TrimSuffix(title, ":") + ": " + strings.Join(aloud, ", ")))
 }
 
 func (v *voice) help(f solver.Fact) {
 	if len(f.Names) < 2 {
+		v.p.say("I have no help on that; `help` alone tells what there is", noInk)
 		return
 	}
-	v.p.add(para{text: strings.Join(f.Names[1:], "\n")})
+	for i, line := range f.Names[1:] {
+		line = quoted(line)
+		text := strings.TrimLeft(line, " ")
+		v.p.add(para{lead: line[:len(line)-len(text)], text: text, own: i < 2})
+	}
 }
+
+// compared lays two walls side by side.
+func (v *voice) compared() {
+	f, ok := v.fact("compared")
+	if !ok || len(f.Names) < 2 {
+		return
+	}
+	a, b := quoted(f.Names[0]), quoted(f.Names[1])
+	if vs, ok := v.fact("verdicts"); ok && len(vs.Names) > 1 {
+		v.p.say(upper(a)+" "+verdictWord[vs.Names[0]]+", "+b+" "+verdictWord[vs.Names[1]], noInk)
+	}
+	if len(v.a.Change) == 0 {
+		v.p.say("Nothing differs that I can tell", noInk)
+		return
+	}
+	t := newTable("<", a, b)
+	for _, m := range v.a.Change {
+		_, q, _ := thingOf(m.Of)
+		t.row(v.columnName(m.Of), v.valueOf(q, m.From), v.valueOf(q, m.To))
+	}
+	v.p.add(*t)
+}
+
+var verdictWord = map[string]string{"fits": "fits", "blocked": "is blocked", "open": "is still open", "unclear": "is still open"}
 
 // Greeting is what a conversation begins with.
 func Greeting(o Options) string {
 	p := page{}
 	p.add(para{text: "Say what wall you want, such as: wall 48 high, gap two and a half. `help` tells more, `quit` leaves."})
 	return p.text(o)
+}
+
+// ReadBack says aloud what was heard, before it is taken: each statement in words, a -teen or a -ty also digit by digit,
+// because ears mix those up.
+func ReadBack(heard []string, metric bool) string {
+	v := &voice{a: &solver.Answer{Metric: metric}}
+	v.Style.Metric = metric
+	var list []string
+	for _, s := range heard {
+		list = append(list, v.actPhrase(s))
+	}
+	return readBack(strings.Join(list, "; "), v.Style)
 }

@@ -9,17 +9,17 @@ import (
 func (v *voice) compose() *page {
 	v.p = page{style: v.Style}
 	v.mended()
-	switch {
-	case v.a.Verdict == solver.Unclear && v.a.Ask != nil:
+	v.fault()
+	if v.a.Ask != nil && v.onlyAsks() {
 		v.question()
-	case v.a.Ask != nil && v.a.Layout == nil && len(v.a.Conflicts) == 0 && v.nothingElse():
-		v.question()
-	default:
-		v.body()
-		if v.a.Ask != nil {
+		return &v.p
+	}
+	v.body()
+	if v.a.Ask != nil {
+		if len(v.p.blocks) > 0 {
 			v.p.add(blank{})
-			v.question()
 		}
+		v.question()
 	}
 	if len(v.p.blocks) == 0 {
 		v.p.say(v.silence(), noInk)
@@ -27,8 +27,15 @@ func (v *voice) compose() *page {
 	return &v.p
 }
 
-func (v *voice) nothingElse() bool {
+// onlyAsks reports whether the question is all that there is to say.
+func (v *voice) onlyAsks() bool {
 	a := v.a
+	if a.Verdict == solver.Unclear {
+		return true
+	}
+	if a.Layout != nil || a.Options != nil || a.Cost != nil || len(a.Conflicts)+len(a.Because)+len(a.Replaced) > 0 {
+		return false
+	}
 	return len(a.Work)+len(a.Cuts)+len(a.Plan)+len(a.Shopping)+len(a.Steps)+len(a.Marks)+len(a.Check) == 0
 }
 
@@ -39,6 +46,18 @@ func (v *voice) body() {
 		v.command()
 	case "ask":
 		v.asked()
+	case "what if":
+		v.tried()
+	case "why not":
+		v.whyNot()
+	case "check":
+		v.checked()
+	case "why":
+		v.why()
+	case "teach":
+		v.taught()
+	case "tolerance":
+		v.drifted()
 	default:
 		v.stated()
 	}
@@ -47,10 +66,14 @@ func (v *voice) body() {
 // stated answers what was said.
 func (v *voice) stated() {
 	v.replaced()
-	switch v.a.Verdict {
-	case solver.Blocked:
+	switch {
+	case v.a.Verdict == solver.Blocked:
 		v.blocked()
-	case solver.Fits:
+	case v.onlyNoted():
+		v.noted()
+		v.cautions()
+		return
+	case v.a.Layout != nil && (v.a.Layout.Up != nil || v.a.Layout.Along != nil):
 		v.fits()
 	default:
 		v.open()
@@ -66,8 +89,10 @@ func (v *voice) silence() string {
 		return "It fits"
 	case solver.Blocked:
 		return "That can't be"
+	case solver.Unclear:
+		return "Say it another way"
 	}
-	return "Heard"
+	return "Nothing stands yet"
 }
 
 // mended tells which spellings were taken for which.
@@ -79,17 +104,44 @@ func (v *voice) mended() {
 	}
 }
 
-// replaced tells what this line put in the place of what stood.
+// fault tells an answer of ours that did not check; it is not shown as an answer.
+func (v *voice) fault() {
+	f, ok := v.fact("fault")
+	if !ok {
+		return
+	}
+	v.p.say("An answer of this program did not pass its own check, so I don't give it. That is a fault of the program: please report these lines", warning)
+	for _, line := range f.Names {
+		v.p.add(para{text: quoted(line), lead: "  "})
+	}
+}
+
+// replaced tells what this line put in the place of what stood. What a relation to another quantity replaces is told in
+// full; of a figure only the old one.
 func (v *voice) replaced() {
+	if v.a.To.Kind != "state" && v.a.To.Kind != "command" {
+		return
+	}
 	for _, r := range v.a.Replaced {
 		old := v.phrase(r.Old.String())
 		switch {
 		case r.New.Name.Quantity == "":
 			v.p.note("No longer: " + old)
+		case r.Old.Name.String() == r.New.Name.String() && r.Old.String() == r.New.String():
 		case r.Old.Name.String() == r.New.Name.String():
-			v.p.note(v.phrase(r.New.String()) + " now, no longer " + old)
+			v.p.note(v.phrase(r.New.String()) + " now, no longer " + v.shortOf(r))
 		default:
 			v.p.note(v.phrase(r.New.String()) + " takes the place of " + old)
 		}
 	}
+}
+
+// shortOf says the statement that was replaced: its figure alone where the rest is the same.
+func (v *voice) shortOf(r solver.Replaced) string {
+	f, g := read(r.Old.String()), read(r.New.String())
+	_, q, _ := thingOf(f.name)
+	if f.op == "=" && g.op == "=" && isLength(f.value) && !leans(f.value) && q != "" {
+		return v.figureOf(f.value)
+	}
+	return v.phrase(r.Old.String())
 }

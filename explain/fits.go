@@ -1,231 +1,232 @@
 package explain
 
 import (
-	"strings"
+	"slices"
 
 	"saywright/solver"
 	"saywright/solver/exact"
 )
 
-// fits says a layout: up the wall, along it, or what of it this line spoke of.
+// fits says a layout: up the wall, along it, or what of it this line spoke of; then the sums of that part.
 func (v *voice) fits() {
-	up, along := v.spokenOf()
+	up, along := v.parts()
 	l := v.a.Layout
-	if l == nil {
-		v.p.say("It fits", good)
-	} else {
-		if up && l.Up != nil {
-			v.upLead(l.Up)
-		}
-		if along && l.Along != nil {
-			v.alongLead(l.Along)
-		}
+	if up {
+		v.upLead(l.Up)
 	}
-	if s := v.work(v.a.Work); len(s.rows) > 0 {
-		v.p.add(s)
+	if along {
+		v.alongLead(l.Along)
+	}
+	v.layoutSums(up, along)
+	if up {
+		v.onTape(l.Up)
+		v.wouldBe()
 	}
 }
 
-// spokenOf reports which parts of the layout an answer leads with: those that the line spoke of, both where it spoke of
-// neither or where only the other is known.
-func (v *voice) spokenOf() (up, along bool) {
-	for _, s := range v.a.To.Statements {
-		if alongWords[s.Name.Quantity] {
-			along = true
-		} else {
-			up = true
+// parts reports which parts of the layout an answer tells: those that the line spoke of, and both where it spoke of
+// neither or only of what is not known.
+func (v *voice) parts() (up, along bool) {
+	l := v.a.Layout
+	if l == nil {
+		return false, false
+	}
+	knowsUp, knowsAlong := l.Up != nil, l.Along != nil
+	set := v.spoken()
+	up, along = set[aboutUp] && knowsUp, set[aboutAlong] && knowsAlong
+	for _, m := range v.a.Change {
+		_, q, _ := thingOf(m.Of)
+		switch aspects[q] {
+		case aboutUp:
+			up = up || knowsUp
+		case aboutAlong:
+			along = along || knowsAlong && m.Of != string(solver.PostHeight)
 		}
 	}
-	l := v.a.Layout
-	if up == along || l == nil || up && l.Up == nil || along && l.Along == nil {
-		return true, true
+	if !up && !along {
+		return knowsUp, knowsAlong
 	}
 	return up, along
 }
 
-var alongWords = map[solver.Quantity]bool{
-	solver.Span: true, solver.Overall: true, solver.Centers: true, solver.AddedPosts: true, solver.Bays: true, solver.Bay: true,
-	solver.Opening: true, solver.Openings: true, solver.OpeningFromLeft: true, solver.OpeningFromRight: true,
-	solver.OpeningSide: true, solver.PostFromLeft: true, solver.PostFromRight: true, solver.Stiffeners: true,
-	solver.StiffenerSpacing: true, solver.PostSize: true, solver.EndPostSize: true, solver.AddedPostSize: true,
-	solver.Stock: true,
+// layoutSums lays the lines of work that belong to the parts told.
+func (v *voice) layoutSums(up, along bool) {
+	var list []solver.Work
+	for _, w := range v.a.Work {
+		if toldInWords[w.Note] {
+			continue
+		}
+		_, q, _ := thingOf(w.Of)
+		if a := aspects[q]; a == aboutUp && !up || a == aboutAlong && !along {
+			continue
+		}
+		list = append(list, w)
+	}
+	v.p.lay(v.work(list))
+}
+
+// toldInWords are the lines that have a sentence of their own.
+var toldInWords = map[string]bool{
+	"off the mark": true, "tape gaps": true, "one more": true, "even wall": true, "neighbor": true, "more gap": true,
+}
+
+// lay adds sums to the page, if there are any.
+func (p *page) lay(s sums) {
+	if len(s.rows) > 0 {
+		p.add(s)
+	}
+}
+
+// rails says how many, and after a what-if whether that is still so.
+func (v *voice) rails(n int) string {
+	s := plural(n, "rail", "rails")
+	if v.a.To.Kind == "what if" && !v.changes(string(solver.Rails)) && !v.saysOf(solver.Rails) {
+		s += " still"
+	}
+	return s
+}
+
+func (v *voice) changes(of string) bool {
+	return slices.ContainsFunc(v.a.Change, func(m solver.Moved) bool { return m.Of == of })
+}
+
+// saysOf reports whether this line spoke of a quantity.
+func (v *voice) saysOf(q solver.Quantity) bool {
+	return slices.ContainsFunc(v.a.To.Statements, func(s solver.Statement) bool { return s.Name.Quantity == q })
 }
 
 // upLead says rails and gaps: "Five rails, and it comes out even: 2-1/2 between them and underneath."
 func (v *voice) upLead(u *solver.Up) {
-	rails := plural(u.Rails, "rail", "rails")
+	rails := v.rails(u.Rails)
 	_, on := v.Near(u.Gap)
+	even := u.Gap.Eq(u.BottomGap)
 	switch {
 	case u.Rails == 1:
 		v.p.say(rails+", with "+v.both(u.BottomGap)+" underneath", good)
-	case len(u.Gaps) > 0:
-		v.p.say(rails+", with gaps of "+v.gapsOf(u)+" from the bottom up, and "+v.both(u.BottomGap)+" underneath", good)
-	case u.Gap.Eq(u.BottomGap) && on:
-		v.p.say(rails+", and it comes out even: "+v.length(u.Gap)+" between them, "+v.length(u.BottomGap)+" underneath", good)
-	case u.Gap.Eq(u.BottomGap):
+	case v.uneven(u):
+		v.p.say(rails+" with gaps of "+v.gapsOf(u.Gaps)+" from the bottom up, and "+v.both(u.BottomGap)+" underneath", good)
+	case even && on:
+		v.p.say(rails+", and it comes out even: "+v.length(u.Gap)+" between them, the same underneath", good)
+	case even:
 		v.p.say(rails+", "+v.both(u.Gap)+" apart, the same underneath", good)
-		v.p.say("No tape shows that, so mark each rail from the floor", noInk)
 	default:
-		v.p.say(rails+", "+v.both(u.Gap)+" apart, and "+v.both(u.BottomGap)+" is left under the bottom one", good)
+		v.p.say(rails+" "+v.both(u.Gap)+" apart, and "+v.both(u.BottomGap)+" is left under the bottom one", good)
 	}
 	v.falling(u)
 }
 
-// gapsOf lists gaps that differ, like ones together: "2-5/8, 2-5/8 and 2-9/16".
-func (v *voice) gapsOf(u *solver.Up) string {
+// uneven reports whether the gaps differ because rails were placed, not because of the tape.
+func (v *voice) uneven(u *solver.Up) bool {
+	_, taped := v.line("tape gaps")
+	return len(u.Gaps) > 0 && !taped
+}
+
+// line finds the first line of work with a note.
+func (v *voice) line(note string) (solver.Work, bool) {
+	for _, w := range v.a.Work {
+		if w.Note == note {
+			return w, true
+		}
+	}
+	return solver.Work{}, false
+}
+
+func (v *voice) lines(note string) (list []solver.Work) {
+	for _, w := range v.a.Work {
+		if w.Note == note {
+			list = append(list, w)
+		}
+	}
+	return list
+}
+
+// gapsOf lists gaps that differ, from the bottom up.
+func (v *voice) gapsOf(gaps []exact.Rat) string {
 	var list []string
-	for _, g := range u.Gaps {
+	for _, g := range gaps {
 		list = append(list, v.about(g))
 	}
 	return and(list)
 }
 
 func (v *voice) falling(u *solver.Up) {
-	switch u.Fall.Sign() {
-	case 1:
-		v.p.say("The floor lies "+v.about(u.Fall)+" lower at the right end post, so each post has marks of its own", noInk)
-	case -1:
-		v.p.say("The floor lies "+v.about(u.Fall.Neg())+" higher at the right end post, so each post has marks of its own", noInk)
+	which := " lower"
+	if u.Fall.Sign() < 0 {
+		which = " higher"
+	}
+	if u.Fall.Sign() != 0 {
+		v.p.say("The floor lies "+v.about(u.Fall.Abs())+which+" at the right end post, so each post has marks of its own", noInk)
 	}
 }
 
-// alongLead says posts, openings, bays and stiffeners.
-func (v *voice) alongLead(a *solver.Along) {
-	v.postsLead(a)
-	if s := v.stiffenersOf(a); s != "" {
-		v.p.say(s, noInk)
+// onTape says how gaps that no tape shows are marked out: the holes, how far the worst is off, and the gaps that come
+// of it.
+func (v *voice) onTape(u *solver.Up) {
+	worst, ok := v.line("off the mark")
+	if !ok {
+		v.brokenByTape()
+		return
 	}
-	if a.PostHeight != nil && len(a.Posts) > 0 {
-		one := "The post stands "
-		if len(a.Posts) > 1 {
-			one = "The posts stand "
-		}
-		v.p.say(one+v.both(*a.PostHeight), noInk)
+	v.p.note("No tape shows that, so mark each rail from the floor" + v.holes(u))
+	v.p.note("No mark is off by more than " + v.length(worst.Expr.Value) + ", and none adds to the next")
+	if t, ok := v.line("tape gaps"); ok {
+		v.p.note("The gaps come out " + v.tally(t.Expr) + ": " + v.sum(t))
 	}
+	v.brokenByTape()
 }
 
-func (v *voice) postsLead(a *solver.Along) {
-	open := v.openOf(a)
-	switch n := len(a.Posts); {
-	case n == 0:
-		v.p.say("No added post: "+v.baysOf(a)+" between the end posts", good)
-	case n == 1:
-		v.p.say("One added post, its near face "+v.both(a.Posts[0].FromLeft)+" from the left post; "+joinedBy(open, v.baysOf(a)), good)
-	default:
-		var places []string
-		for _, p := range a.Posts {
-			places = append(places, v.both(p.FromLeft))
-		}
-		v.p.say(plural(n, "added post", "added posts")+", their near faces "+and(places)+" from the left post; "+joinedBy(open, v.baysOf(a)), good)
-	}
-}
-
-func joinedBy(open, bays string) string {
-	if open == "" {
-		return bays
-	}
-	return bays + ", and " + open
-}
-
-// openOf says what stays open: "30 stays open on the right".
-func (v *voice) openOf(a *solver.Along) string {
-	var list []string
-	for _, o := range a.Openings {
-		s := v.both(o.Width) + " open"
-		switch {
-		case o.FromLeft.Sign() == 0:
-			s += " on the left"
-		case len(a.Bays) > 0 && lastBay(a).FromLeft.Less(o.FromLeft):
-			s += " on the right"
-		default:
-			s += " from " + v.both(o.FromLeft)
-		}
-		list = append(list, s)
-	}
-	if len(list) == 0 {
+// holes lists the brackets' top holes as a tape shows them.
+func (v *voice) holes(u *solver.Up) string {
+	if len(u.Marks) == 0 || len(u.Marks) > 24 {
 		return ""
+	}
+	var list []string
+	for _, m := range u.Marks {
+		list = append(list, mark(nearest, m.String()))
+	}
+	return ". Bracket holes: " + and(list)
+}
+
+// tally says how many there are of each width: "four of 2-13/16 and two of 2-7/8".
+func (v *voice) tally(e solver.Expr) string {
+	terms := []solver.Expr{e}
+	if e.Op == "+" {
+		terms = e.Args
+	}
+	var list []string
+	for _, t := range terms {
+		if t.Op == "*" {
+			n, _ := t.Args[0].Value.Int64()
+			list = append(list, count(int(n))+" of "+v.length(t.Args[1].Value))
+		}
 	}
 	return and(list)
 }
 
-func lastBay(a *solver.Along) solver.Stretch { return a.Bays[len(a.Bays)-1] }
-
-// baysOf says the bays: "one bay of 115-1/2", "two bays of 56", "bays of 40 and 72".
-func (v *voice) baysOf(a *solver.Along) string {
-	if len(a.Bays) == 0 {
-		return "no bay"
+func (v *voice) brokenByTape() {
+	if f, ok := v.fact("tape breaks rule"); ok && len(f.Nums) > 0 {
+		v.p.note("Rounded to the tape the gaps would no longer all keep to what was said (the least comes to " + v.length(f.Nums[0]) +
+			"), so the figures stay exact and each mark is rounded by itself")
 	}
-	same := true
-	var list []string
-	for _, b := range a.Bays {
-		same = same && b.Width.Eq(a.Bays[0].Width)
-		list = append(list, v.both(b.Width))
-	}
-	if same {
-		return plural(len(a.Bays), "bay", "bays") + " of " + list[0]
-	}
-	return "bays of " + and(list)
 }
 
-// stiffenersOf says the stiffeners: in one bay with their places, in several how many in each.
-func (v *voice) stiffenersOf(a *solver.Along) string {
-	var parts []string
-	for i, b := range a.Bays {
-		if len(b.Stiffeners) == 0 {
-			continue
+// wouldBe tells what one rail more would take, and which walls would come out even.
+func (v *voice) wouldBe() {
+	if f, ok := v.fact("next rails"); ok && len(f.Nums) == 3 {
+		n := ints(f.Nums[:1])[0]
+		text := count(n) + " are " + v.both(f.Nums[2]) + " too high with nothing under them"
+		if w, ok := v.line("one more"); ok {
+			text += ": " + v.sum(w)
 		}
-		var at []string
-		for _, x := range b.Stiffeners {
-			at = append(at, v.about(x))
-		}
-		s := plural(len(at), "stiffener", "stiffeners")
-		if len(a.Bays) > 1 {
-			s += " in bay " + count(i+1)
-		}
-		line := ", center lines at "
-		if len(at) == 1 {
-			line = ", center line at "
-		}
-		parts = append(parts, s+line+and(at))
+		v.p.note(text)
 	}
-	if same := sameStiffeners(a.Bays); same && len(a.Bays) > 1 && len(parts) > 0 {
-		n := len(a.Bays[0].Stiffeners)
-		return plural(n, "stiffener", "stiffeners") + " in each bay, " + strings.SplitN(parts[0], ", ", 2)[1] + " from its left"
-	}
-	return strings.Join(parts, "; ")
-}
-
-func sameStiffeners(bays []solver.Stretch) bool {
-	for _, b := range bays {
-		if !sameList(b.Stiffeners, bays[0].Stiffeners) {
-			return false
-		}
-	}
-	return true
-}
-
-func sameList(a, b []exact.Rat) bool {
-	if len(a) != len(b) {
-		return false
-	}
-	for i := range a {
-		if !a[i].Eq(b[i]) {
-			return false
-		}
-	}
-	return true
-}
-
-// open says that nothing blocks, and what is still wanted for a layout.
-func (v *voice) open() {
-	l := v.a.Layout
-	if l != nil && (l.Up != nil || l.Along != nil) {
-		v.fits()
+	walls := v.lines("even wall")
+	if len(walls) == 0 || v.a.Layout == nil || v.a.Layout.Up == nil {
 		return
 	}
-	v.p.say("So far nothing stands in the way", noInk)
-	v.optionsTable()
-	if v.a.Ask == nil {
-		v.p.say("Say how high the wall is, or how far apart the posts stand, and I'll lay it out", noInk)
+	var heights, sums []string
+	for _, w := range walls {
+		heights, sums = append(heights, v.both(w.Expr.Value)), append(sums, v.sum(w))
 	}
+	v.p.note("Even gaps of " + v.both(v.a.Layout.Gap) + " want a wall of " + joined(heights, "or") + ": " + and(sums))
 }

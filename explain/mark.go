@@ -23,18 +23,23 @@ const (
 
 // The kinds of figure in a sentence.
 const (
-	exactly   = 'L' // a length as it is: 2-5/6
-	onTape    = 'A' // a length as a tape shows it: "about 2-13/16" where it lies off the marks
-	bothWays  = 'B' // exactly, and where it lies off the marks also as a tape shows it
-	cutDown   = 'D' // a length rounded down to the tape
-	howMany   = 'C' // a count: a word up to twelve
-	plain     = 'N' // a plain number
-	cashed    = 'M' // money
-	sized     = 'S' // a lumber size
-	oneByOne  = 'O' // a length read back: the ear hears a -teen and a -ty also digit by digit
-	eachOf    = 'E' // a length without its unit, for lists that tell the unit once
-	inWords   = 'W' // a count, always as a word where there is one
-	withUnit  = 'U' // a length with its unit, where the words around it would leave that open: "4 in"
+	exactly     = 'L' // a length as it is: 2-5/6
+	bareNearest = 'K' // the same without its unit, for lists and tables that tell the unit once
+	nearest     = 'T' // the nearest mark of the tape, said to be that by the words around it
+	onTape      = 'A' // a length as a tape shows it: "about 2-13/16" where it lies off the marks
+	bothWays    = 'B' // exactly, and where it lies off the marks also as a tape shows it
+	cutDown     = 'D' // a length rounded down to the tape
+	howMany     = 'C' // a count: a word up to twelve
+	plain       = 'N' // a plain number
+	decimal     = 'J' // a number in decimals
+	cashExact   = 'X' // money that may have broken cents
+	cashed      = 'M' // money
+	sized       = 'S' // a lumber size
+	oneByOne    = 'O' // a length read back: the ear hears a -teen and a -ty also digit by digit
+	eachOf      = 'E' // a length without its unit, for lists that tell the unit once
+	begins      = 'H' // a count at the beginning of a sentence
+	inWords     = 'W' // a count, always as a word where there is one
+	withUnit    = 'U' // a length with its unit, where the words around it would leave that open: "4 in"
 )
 
 func mark(kind rune, value string) string {
@@ -44,6 +49,7 @@ func mark(kind rune, value string) string {
 func (v *voice) length(r exact.Rat) string { return mark(exactly, r.String()) }
 func (v *voice) about(r exact.Rat) string  { return mark(onTape, r.String()) }
 func (v *voice) both(r exact.Rat) string   { return mark(bothWays, r.String()) }
+func (v *voice) onMark(r exact.Rat) string { return mark(bareNearest, r.String()) }
 func (v *voice) bare(r exact.Rat) string   { return mark(eachOf, r.String()) }
 func count(n int) string                   { return mark(howMany, strconv.Itoa(n)) }
 func number(r exact.Rat) string            { return mark(plain, r.String()) }
@@ -76,7 +82,18 @@ func heard(s string, style figure.Style) string {
 	return unmark(s, func(kind rune, value string) string { return eared(kind, value, style) }, false)
 }
 
-// unmark replaces each mark. A sentence that begins with a mark begins with a capital letter.
+// readBack says a text for the ear with every length also digit by digit where ears mix it up.
+func readBack(s string, style figure.Style) string {
+	text := unmark(s, func(kind rune, value string) string {
+		if kind == exactly || kind == eachOf {
+			kind = oneByOne
+		}
+		return eared(kind, value, style)
+	}, false)
+	return spokenSentence(text)
+}
+
+// unmark replaces each mark.
 func unmark(s string, word func(rune, string) string, eye bool) string {
 	var b strings.Builder
 	hidden := false
@@ -93,11 +110,12 @@ func unmark(s string, word func(rune, string) string, eye bool) string {
 			if end < 3 {
 				break
 			}
-			w := word(rune(s[1]), s[2:end])
-			if b.Len() == 0 {
-				w = upper(w)
+			kind := rune(s[1])
+			if kind == begins {
+				b.WriteString(upper(word(howMany, s[2:end])))
+			} else {
+				b.WriteString(word(kind, s[2:end]))
 			}
-			b.WriteString(w)
 			s = s[end+1:]
 			continue
 		default:
@@ -127,6 +145,12 @@ func eyed(kind rune, value string, style figure.Style) string {
 	switch kind {
 	case exactly, oneByOne:
 		return style.Length(r) + unit
+	case bareNearest:
+		near, _ := style.Near(r)
+		return near
+	case nearest:
+		near, _ := style.Near(r)
+		return near + unit
 	case onTape:
 		return style.About(r) + unit
 	case bothWays:
@@ -139,6 +163,10 @@ func eyed(kind rune, value string, style figure.Style) string {
 		return style.Length(r) + " " + style.Unit()
 	case cashed:
 		return thousands(solver.Cents(r))
+	case cashExact:
+		return cash(r)
+	case decimal:
+		return solver.Decimal(r)
 	case plain:
 		return thousands(solver.Fraction(r))
 	}
@@ -174,8 +202,11 @@ func thousands(s string) string {
 	return whole + rest
 }
 
-// upper makes the first letter a capital.
+// upper makes the first letter a capital, also that of a count which is still to be put into a word.
 func upper(s string) string {
+	if strings.HasPrefix(s, string(markOpen)+string(howMany)) {
+		return string(markOpen) + string(begins) + s[2:]
+	}
 	r, n := utf8.DecodeRuneInString(s)
 	if !unicode.IsLetter(r) {
 		return s

@@ -7,7 +7,11 @@ import (
 	"saywright/solver"
 )
 
+// fillQuestion words a question by its key; one that was worded where it was asked stays as it is.
 func (v *voice) fillQuestion(q *solver.Question) {
+	if s := v.askedBack(*q); s != "" {
+		q.Text = written(s, v.Style)
+	}
 	if q.Text == "" {
 		q.Text = "What was meant?"
 	}
@@ -16,16 +20,32 @@ func (v *voice) fillQuestion(q *solver.Question) {
 // question asks back: the question, the place in the line, the choices by number, and a line that works.
 func (v *voice) question() {
 	q := v.a.Ask
-	v.p.say(q.Text, bold)
+	text := v.askedBack(*q)
+	if text == "" {
+		text = quoted(q.Text)
+	}
+	v.p.add(para{text: upper(text), ink: bold, own: true})
 	if q.At != nil && strings.TrimSpace(v.a.Said) != "" {
-		v.p.add(place{said: quoted(v.a.Said), at: *q.At})
+		v.p.add(place{said: v.a.Said, at: *q.At})
 	}
 	for i, c := range q.Choices {
 		v.p.add(para{lead: "  " + strconv.Itoa(i+1) + ". ", text: quoted(c)})
 	}
-	if q.Example != "" {
-		v.p.add(para{text: "For example: " + quoted(q.Example)})
+	if len(q.Choices) > 1 {
+		v.p.hear(sentence("say " + v.choicesAloud(q.Choices)))
 	}
+	if q.Example != "" {
+		v.p.add(para{lead: "For example: ", text: quoted(q.Example)})
+	}
+}
+
+// choicesAloud says the choices by number: "one, for four inches, or two, for forty eight inches".
+func (v *voice) choicesAloud(choices []string) string {
+	var list []string
+	for i, c := range choices[:min(3, len(choices))] {
+		list = append(list, count(i+1)+" for "+v.phrase(c))
+	}
+	return joined(list, "or")
 }
 
 // place is the line as it was said, with a caret under the place that the question is about.
@@ -38,19 +58,38 @@ type place struct {
 func (p place) lines(o Options) []string {
 	runes := []rune(p.said)
 	at := min(max(p.at, 0), len(runes))
-	room := o.width() - 2
-	from, to := 0, len(runes)
-	for cells(string(runes[from:to])) > room && from < to {
-		if at-from > (to-from)/2 || to <= at+1 {
-			from++
-		} else {
-			to--
-		}
+	before, after := []rune(quoted(string(runes[:at]))), []rune(quoted(string(runes[at:])))
+	room := o.width() - 3
+	for cells(string(before)) > room*2/3 {
+		before = before[1:]
 	}
-	text := string(runes[from:to])
+	for len(after) > 0 && cells(string(before))+cells(string(after)) > room {
+		after = after[:len(after)-1]
+	}
+	text := string(before) + string(after)
 	if o.ASCII {
-		text = ascii(text)
+		text = strings.Map(inASCII, text)
 	}
-	caret := strings.Repeat(" ", cells(string(runes[from:at]))) + "^"
+	caret := strings.Repeat(" ", cells(string(before))) + "^"
+	if o.ASCII {
+		caret = strings.Repeat(" ", len(before)) + "^"
+	}
 	return []string{"  " + text, "  " + inked(caret, bad, o)}
+}
+
+// inASCII keeps one sign for one, so that a caret below still points at its place.
+func inASCII(r rune) rune {
+	switch {
+	case r == '×':
+		return 'x'
+	case r == '−' || r == '–' || r == '—':
+		return '-'
+	case r == '″' || r == '“' || r == '”':
+		return '"'
+	case r == '′' || r == '‘' || r == '’':
+		return '\''
+	case r > 0x7e:
+		return '?'
+	}
+	return r
 }

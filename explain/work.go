@@ -9,12 +9,15 @@ import (
 
 // says is one line of work as data: the sum, its result and its unit.
 func (v *voice) says(w solver.Work) string {
-	if w.Expr.IsComparison() {
-		return v.sum(w)
-	}
 	s := v.sum(w)
-	if !w.Expr.Count && s != "" {
+	if w.Expr.IsComparison() || s == "" {
+		return s
+	}
+	switch dimension(w.Expr) {
+	case 1:
 		s += " " + v.Unit()
+	case 2:
+		s += " sq " + v.Unit()
 	}
 	return s
 }
@@ -24,15 +27,47 @@ func (v *voice) sum(w solver.Work) string {
 	if w.Expr.IsComparison() {
 		return v.comparison(w)
 	}
-	if w.Expr.Op == "" {
-		return v.amount(w.Expr)
-	}
-	return v.expr(w.Expr) + " = " + v.result(w.Expr)
+	return v.side(w.Expr)
 }
 
+// side writes a term, worked out where it is a sum.
+func (v *voice) side(e solver.Expr) string {
+	if e.Op == "" {
+		return v.amount(e)
+	}
+	return v.expr(e) + " = " + v.result(e)
+}
+
+// dimension is 0 for a count, 1 for a length, 2 for an area.
+func dimension(e solver.Expr) int {
+	if e.Op == "" {
+		if e.Count {
+			return 0
+		}
+		return 1
+	}
+	d := dimension(e.Args[0])
+	for _, a := range e.Args[1:] {
+		switch e.Op {
+		case "*":
+			d += dimension(a)
+		case "/":
+			d -= dimension(a)
+		default:
+			d = max(d, dimension(a))
+		}
+	}
+	return d
+}
+
+// result writes what a sum comes to. An area is written in squares of the person's unit.
 func (v *voice) result(e solver.Expr) string {
-	e.Op, e.Args = "", nil
-	return v.amount(e)
+	d := dimension(e)
+	value := e.Value
+	for v.Metric && d > 1 {
+		value, d = value.Mul(solver.PerInch), d-1
+	}
+	return v.amount(solver.Expr{Value: value, Count: d < 1, Cash: e.Cash})
 }
 
 func (v *voice) expr(e solver.Expr) string { return e.Write(v.amount, signOf) }
@@ -42,16 +77,24 @@ func (v *voice) amount(e solver.Expr) string {
 	var s string
 	switch {
 	case e.Cash:
-		s = thousands(solver.Cents(e.Value))
+		s = thousands(cash(e.Value))
 	case e.Count:
-		s = thousands(solver.Fraction(e.Value))
+		s = thousands(v.Plain(e.Value))
 	default:
-		s = v.Length(e.Value)
+		s = thousands(v.Length(e.Value))
 	}
 	if strings.HasPrefix(s, "-") {
 		return "(−" + s[1:] + ")"
 	}
 	return s
+}
+
+// cash writes money with two decimals; an amount of broken cents, which only prices of parts of a board make, stays exact.
+func cash(r exact.Rat) string {
+	if r.Mul(exact.Int(100)).IsInt() {
+		return solver.Cents(r)
+	}
+	return solver.Fraction(r)
 }
 
 func signOf(op string) string {
@@ -64,14 +107,6 @@ func signOf(op string) string {
 		return "÷"
 	}
 	return op
-}
-
-// side writes one side of a comparison, worked out where it is a sum.
-func (v *voice) side(e solver.Expr) string {
-	if e.Op == "" {
-		return v.amount(e)
-	}
-	return v.expr(e) + " = " + v.result(e)
 }
 
 // comparison tells what stands against what. Where it is false it says so: "38-1/2 + 12 = 50-1/2, and the wall is 50".
@@ -130,7 +165,7 @@ type sumRow struct {
 func (v *voice) work(list []solver.Work) sums {
 	var s sums
 	for _, w := range list {
-		if text := v.sum(w); text != "" {
+		if text := v.shown(w); text != "" {
 			s.rows = append(s.rows, sumRow{sum: text, remark: v.remark(w)})
 		}
 	}

@@ -39,6 +39,14 @@ func (s Style) Length(r exact.Rat) string {
 	return solver.Fraction(r)
 }
 
+// Plain writes a number that is no length, such as a count or a share: it is exact, in whatever unit the answer is.
+func (s Style) Plain(r exact.Rat) string {
+	if decimalReadsBetter(r) {
+		return solver.Decimal(r)
+	}
+	return solver.Fraction(r)
+}
+
 // Near writes the tape mark nearest to r, half a mark upward, and reports whether r lies on it.
 func (s Style) Near(r exact.Rat) (text string, exactly bool) {
 	m := s.Nearest(r)

@@ -1,0 +1,77 @@
+package explain
+
+import (
+	"slices"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// tried answers a what-if: what would come of it, what that changes, and that nothing is kept yet.
+func (v *voice) tried() {
+	switch {
+	case v.a.Verdict == solver.Blocked:
+		v.blocked()
+	case v.a.Layout != nil && (v.a.Layout.Up != nil || v.a.Layout.Along != nil):
+		v.fits()
+		v.moved("now", "then")
+	default:
+		v.open()
+	}
+	v.assumed()
+	v.cautions()
+	if v.a.Verdict != solver.Blocked && v.a.Ask == nil {
+		v.p.add(para{text: "Nothing is changed; `take that` keeps it."})
+	}
+}
+
+// moved lays what differs side by side: what was said in this very line, and what the lead tells anyway, is left out.
+func (v *voice) moved(before, after string) {
+	t := newTable("<changes", before, after)
+	for _, m := range v.a.Change {
+		_, q, part := thingOf(m.Of)
+		if v.saysOf(q) || part != "" && q == solver.PostFromLeft && len(v.a.Change) > 4 {
+			continue
+		}
+		t.row(v.columnName(m.Of), v.valueOf(q, m.From), v.valueOf(q, m.To))
+	}
+	if len(t.rows) > 0 && (len(t.rows) > 1 || !slices.Contains([]string{string(solver.Rails), string(solver.Gap), string(solver.BottomGap)}, v.a.Change[0].Of)) {
+		v.p.add(*t)
+	}
+}
+
+// columnName says a quantity at the head of a row: "gap", "post 1 from left".
+func (v *voice) columnName(of string) string {
+	_, q, part := thingOf(of)
+	if part == "" && q != "" {
+		return string(q)
+	}
+	return quoted(of)
+}
+
+// valueOf writes a value of the data as a figure: a length of a length, a count of a count, words as they are.
+func (v *voice) valueOf(q solver.Quantity, s string) string {
+	r, err := exact.Parse(s)
+	switch {
+	case s == "":
+		return "none"
+	case err != nil:
+		return quoted(s)
+	case lengthLike(q):
+		return v.both(r)
+	case solver.KindOf(q) == solver.Money:
+		return money(r)
+	}
+	return number(r)
+}
+
+// lengthLike reports whether a figure of that quantity is a length.
+func lengthLike(q solver.Quantity) bool {
+	switch solver.KindOf(q) {
+	case solver.Length, solver.Lengths:
+		return true
+	case 0:
+		return q == solver.Measured || q == solver.CutOf || q == solver.MarksOf || q == solver.FixedRail
+	}
+	return false
+}

@@ -1,0 +1,193 @@
+package explain
+
+import (
+	"slices"
+	"strings"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// checked answers claims: the verdict first, then a table, then the slips behind what is wrong.
+func (v *voice) checked() {
+	if f, ok := v.fact("claims clash"); ok {
+		v.p.say("These contradict each other, whatever stands: "+v.phrases(f.Names), bad)
+	}
+	switch len(v.a.Check) {
+	case 0:
+		v.p.say("There is nothing to check it against yet", noInk)
+	case 1:
+		v.oneClaim(v.a.Check[0])
+	default:
+		v.manyClaims()
+	}
+	v.eitherWay()
+	v.cautions()
+}
+
+// oneClaim answers a single claim in a sentence.
+func (v *voice) oneClaim(c solver.Claim) {
+	claim := v.phrase(c.Claim)
+	switch {
+	case c.Holds == nil:
+		v.p.say("I can't judge "+claim+" from what is known", noInk)
+	case *c.Holds:
+		v.p.say("Yes, "+claim+" holds", good)
+	default:
+		text := "No"
+		if s := v.shouldBe(c); s != "" {
+			text += ", " + s
+		} else {
+			text += ", " + claim + " does not hold"
+		}
+		if s := slipWords(c); s != "" {
+			text += ": " + s
+		}
+		v.p.say(text, bad)
+		if s := v.offBy(c); s != "" && c.Slip == "" {
+			v.p.note("It is off by " + s)
+		}
+	}
+	v.p.lay(v.work(c.Work))
+}
+
+// manyClaims answers several: how many hold, a table, and what lies behind those that don't.
+func (v *voice) manyClaims() {
+	hold, fail, open := 0, 0, 0
+	for _, c := range v.a.Check {
+		switch {
+		case c.Holds == nil:
+			open++
+		case *c.Holds:
+			hold++
+		default:
+			fail++
+		}
+	}
+	v.p.say(claimsVerdict(hold, fail, open), map[bool]ink{true: good, false: bad}[fail == 0])
+	t := newTable("<claim", "<", "<should be", "off by")
+	for _, c := range v.a.Check {
+		t.row(v.phrase(c.Claim), claimWord(c), v.shouldBe(c), v.offBy(c))
+	}
+	v.p.add(*t)
+	for _, c := range v.a.Check {
+		if s := slipWords(c); s != "" {
+			v.p.note(v.phrase(c.Claim) + ": " + s)
+		}
+		v.p.lay(v.work(c.Work))
+	}
+}
+
+func claimsVerdict(hold, fail, open int) string {
+	var parts []string
+	switch {
+	case fail == 0 && open == 0:
+		return "All of it holds"
+	case hold == 0 && open == 0:
+		return "None of it holds"
+	}
+	if fail > 0 {
+		parts = append(parts, count(fail)+doOr(fail, " does not hold", " do not hold"))
+	}
+	if hold > 0 {
+		parts = append(parts, count(hold)+doOr(hold, " holds", " hold"))
+	}
+	if open > 0 {
+		parts = append(parts, count(open)+" can't be judged yet")
+	}
+	return and(parts)
+}
+
+func doOr(n int, one, many string) string {
+	if n == 1 {
+		return one
+	}
+	return many
+}
+
+func claimWord(c solver.Claim) string {
+	switch {
+	case c.Holds == nil:
+		return "can't tell"
+	case *c.Holds:
+		return "holds"
+	}
+	return "no"
+}
+
+// shouldBe says what a claim's figure should be: exactly, and as a tape shows it.
+func (v *voice) shouldBe(c solver.Claim) string {
+	if c.ShouldBe == "" {
+		return ""
+	}
+	_, q, _ := thingOf(read(c.Claim).name)
+	if q == "" {
+		q = solver.Quantity(strings.Fields(read(c.Claim).name)[0])
+	}
+	for _, op := range []string{">=", "<=", ">", "<"} {
+		if rest, ok := strings.CutPrefix(c.ShouldBe, op+" "); ok {
+			return related(op, v.valueOf(q, rest), "")
+		}
+	}
+	if lo, hi, ok := strings.Cut(c.ShouldBe, ".."); ok {
+		return v.valueOf(q, lo) + " to " + v.valueOf(q, hi)
+	}
+	var list []string
+	for _, s := range strings.Split(c.ShouldBe, ", ") {
+		if r, err := exact.Parse(s); err == nil && q == solver.MarksOf {
+			list = append(list, mark(nearest, r.String()))
+		} else {
+			list = append(list, v.valueOf(q, s))
+		}
+	}
+	return and(list)
+}
+
+func (v *voice) offBy(c solver.Claim) string {
+	if c.By == "" || c.Holds == nil || *c.Holds {
+		return ""
+	}
+	_, q, _ := thingOf(read(c.Claim).name)
+	if q == "" {
+		q = solver.Quantity(strings.Fields(read(c.Claim).name)[0])
+	}
+	return v.valueOf(q, c.By)
+}
+
+// slips tells the common slip that gives exactly the wrong figure.
+var slips = map[string]string{
+	"nominal size":         "that takes a board at its name; its face is smaller",
+	"bottom gap forgotten": "the gap underneath was left out",
+	"one gap too many":     "one gap too many was counted",
+	"one gap too few":      "one gap too few was counted",
+	"post face forgotten":  "the post's own face was left out",
+	"nominal post":         "that takes the post at its name; it measures less",
+
+	"brackets not deducted":  "the brackets were not taken off",
+	"one bracket deducted":   "only one bracket was taken off, and there are two",
+	"fit forgotten":          "the play was not taken off",
+	"base height forgotten":  "the base lifts the post, and that was left out",
+	"as high as the wall":    "that is the wall's height, and the post stands above it",
+	"hardware left out":      "the hardware was left out",
+	"stiffeners themselves":  "it was shared by the stiffeners, and they leave one space more than there are of them",
+	"same gap counted twice": "a gap was counted twice",
+}
+
+func slipWords(c solver.Claim) string { return slips[c.Slip] }
+
+// eitherWay tells what stands in the way whatever was claimed.
+func (v *voice) eitherWay() {
+	if _, ok := v.fact("rest blocked"); !ok {
+		return
+	}
+	for _, c := range v.a.Conflicts {
+		if !slices.ContainsFunc(c.Rules, v.isClaim) {
+			v.p.say("Either way it doesn't stand: "+v.dispute(c).lead(), bad)
+			return
+		}
+	}
+}
+
+func (v *voice) isClaim(r solver.Rule) bool {
+	return slices.ContainsFunc(v.a.Check, func(c solver.Claim) bool { return c.Claim == r.Says })
+}

@@ -1,0 +1,83 @@
+package explain
+
+import (
+	"slices"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// whyNot says what refuses a wish, and what its neighbors would leave.
+func (v *voice) whyNot() {
+	if v.a.Verdict == solver.Blocked {
+		conflicts := v.a.Conflicts
+		for i, c := range conflicts {
+			v.conflict(c, i)
+		}
+		v.neighbors()
+		v.ways()
+		v.cautions()
+		return
+	}
+	v.p.say("Nothing stops it", good)
+	if v.a.Layout != nil {
+		v.fits()
+	} else {
+		v.open()
+	}
+	v.neighbors()
+	v.assumed()
+	v.cautions()
+	if v.a.Ask == nil {
+		v.p.add(para{text: "Nothing is changed; say it to have it so."})
+	}
+}
+
+// neighbors lays the counts beside the one asked after side by side, with what each leaves for a gap.
+func (v *voice) neighbors() {
+	list := v.facts("neighbor")
+	if len(list) == 0 {
+		return
+	}
+	needs, known := v.fact("gap needs")
+	t := newTable("rails", "<each gap", "<")
+	fit, tight := false, false
+	for _, f := range list {
+		n := ints(f.Nums[:1])[0]
+		fit = fit || f.Names[0] == "fits"
+		tight = tight || f.Names[0] == "tight" || f.Names[0] == "no room"
+		t.row(mark(plain, exact.Int(n).String()), v.leaves(f), neighborWords[f.Names[0]])
+	}
+	v.p.add(*t)
+	if !known {
+		return
+	}
+	text := v.needed(needs) + " " + v.both(needs.Nums[0])
+	if fit && tight {
+		text += "; nothing lies between, because a rail is whole"
+	}
+	v.p.note(text)
+}
+
+// leaves says what a count leaves for each gap: a figure, or a range.
+func (v *voice) leaves(f solver.Fact) string {
+	if len(f.Nums) < 3 {
+		return ""
+	}
+	if f.Nums[1].Eq(f.Nums[2]) {
+		return v.both(f.Nums[1])
+	}
+	return v.both(f.Nums[1]) + " to " + v.both(f.Nums[2])
+}
+
+var neighborWords = map[string]string{
+	"fits": "goes", "tight": "too tight", "wide": "too wide", "no room": "no room at all", "open": "as wide as you like",
+}
+
+// needed says who needs the least gap.
+func (v *voice) needed(f solver.Fact) string {
+	if slices.Contains(f.Names, string(solver.BracketClearance)) {
+		return "The brackets need"
+	}
+	return "The gap is to be at least"
+}
