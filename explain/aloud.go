@@ -35,6 +35,13 @@ func eared(kind rune, value string, style figure.Style) string {
 		return moneyAloud(r)
 	case decimal:
 		return decimalAloud(r)
+	case percent:
+		return decimalAloud(r) + " percent"
+	case withUnit:
+		if style.Metric {
+			return bareAloud(r, style) + " millimeter"
+		}
+		return bareAloud(r, style) + " inch"
 	case plain:
 		return numberAloud(r)
 	case nearest:

@@ -6,6 +6,9 @@ import (
 
 // askedBack words a question by its key and figures; "" for a key that is not known here.
 func (v *voice) askedBack(q solver.Question) string {
+	if q.Key == "want height" && v.a.Options != nil && len(v.a.Options.Up) > 0 {
+		return "How high is the wall to be, or how wide the gaps?"
+	}
 	if s, ok := plainQuestions[q.Key]; ok {
 		return s
 	}
@@ -115,15 +118,7 @@ func (v *voice) askMeasured(key string, f solver.Fact) string {
 
 // measuredName says where a measurement was taken: "bay 1 at the bottom", "rail 3 of bay 1".
 func (v *voice) measuredName(form string) string {
-	s := v.itself(read(form).name)
-	return upper(trimSuffix(s, " as measured"))
-}
-
-func trimSuffix(s, suffix string) string {
-	if len(s) > len(suffix) && s[len(s)-len(suffix):] == suffix {
-		return s[:len(s)-len(suffix)]
-	}
-	return s
+	return upper(v.itself(read(form).name))
 }
 
 // askTalk asks where a command has nothing to act on.

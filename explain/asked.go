@@ -132,8 +132,8 @@ func (v *voice) wordValue(name, word string) string {
 		}
 		return v.theOpening(part) + " is " + sideWords(word)
 	}
-	if solver.KindOf(q) == solver.Size {
-		return v.the(name) + " is " + size(word)
+	if t, _, _ := thingOf(name); solver.KindOf(q) == solver.Size {
+		return "the " + strings.TrimPrefix(t.a, "a ") + isOrAre(t.a) + size(word)
 	}
 	return v.the(name) + " is " + quoted(word)
 }
@@ -146,14 +146,14 @@ func (v *voice) options() {
 		return
 	}
 	switch {
-	case len(o.Up) == 1 && len(o.Along) == 0:
+	case len(o.Up) == 1:
 		v.p.say("Only "+plural(o.Up[0].Rails, "rail goes", "rails go"), good)
 	case len(o.Up) > 0:
 		v.p.say(countsOf(o.Up)+" rails go", good)
 	}
 	v.optionsTable()
 	if len(o.Along) > 0 {
-		v.p.hear(sentence(postsOf(o.Along) + " work along the wall"))
+		v.p.hear(sentence("along the wall, " + postsOf(o.Along)))
 	}
 }
 
@@ -170,16 +170,16 @@ func countsOf(list []solver.UpOption) string {
 	return joined(words, "or")
 }
 
+// postsOf says how many posts can be added.
 func postsOf(list []solver.AlongOption) string {
-	var words []string
-	seen := map[int]bool{}
-	for _, o := range list {
-		if !seen[o.AddedPosts] {
-			words = append(words, count(o.AddedPosts))
-			seen[o.AddedPosts] = true
-		}
+	first, last := list[0].AddedPosts, list[len(list)-1].AddedPosts
+	switch {
+	case first == last:
+		return plural(first, "added post", "added posts")
+	case last == first+1:
+		return count(first) + " or " + count(last) + " added posts"
 	}
-	return joined(words, "or") + " added posts"
+	return plural(first, "added post", "added posts") + " or more"
 }
 
 // optionsTable lays the counts side by side, with the range left to each length.
@@ -197,7 +197,10 @@ func (v *voice) optionsTable() {
 	}
 	if len(o.Along) > 0 {
 		t := newTable("posts", "bays", "<each bay", "<opening", "<stiffeners")
-		for _, a := range o.Along {
+		for i, a := range o.Along {
+			if i == mostRows && len(o.Along) > mostRows+1 && !v.a.To.Full {
+				break
+			}
 			opening := ""
 			if a.Opening != nil {
 				opening = v.span(*a.Opening)
@@ -205,8 +208,14 @@ func (v *voice) optionsTable() {
 			t.row(mark(plain, itoa(a.AddedPosts)), mark(plain, itoa(a.Bays)), v.span(a.Bay), opening, stiffenerRange(a.Stiffeners))
 		}
 		v.p.add(*t)
+		if len(t.rows) < len(o.Along) {
+			v.p.note("And so on, to " + count(o.Along[len(o.Along)-1].AddedPosts) + " added posts (`show it all` lists them)")
+		}
 	}
 }
+
+// mostRows is how many numbers of posts a table shows: nobody sets more than a few.
+const mostRows = 5
 
 func stiffenerRange(list []int) string {
 	switch {

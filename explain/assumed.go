@@ -1,7 +1,6 @@
 package explain
 
 import (
-	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -18,43 +17,6 @@ func (v *voice) assumed() {
 	if len(list) > 0 {
 		v.p.add(para{lead: "Taken for granted: ", text: strings.Join(list, "; ") + ".", ink: faint})
 	}
-}
-
-// leansOn reports whether what was told hangs on a default near enough to be named.
-func (v *voice) leansOn(s string) bool {
-	if v.a.To.Full {
-		return true
-	}
-	f := read(s)
-	_, q, _ := thingOf(f.name)
-	about := aspects[q]
-	switch s {
-	case "most rails":
-		about = aboutUp
-	case "fewest posts", "equal bays":
-		about = aboutAlong
-	}
-	if v.a.To.Kind == "state" || v.a.To.Kind == "what if" || v.a.To.Kind == "command" {
-		if up, along := v.parts(); v.a.Layout != nil && (about == aboutUp && !up || about == aboutAlong && !along) {
-			return false
-		}
-	}
-	switch q {
-	case solver.BracketReach:
-		return len(v.a.Marks) > 0 || v.hasLine("off the mark")
-	case solver.BracketClearance, solver.Gap:
-		return v.cautioned("brackets touch") || slices.Contains(v.a.Assumed, "most rails") || v.a.To.Topic == "options"
-	}
-	return true
-}
-
-func (v *voice) hasLine(note string) bool {
-	_, ok := v.line(note)
-	return ok
-}
-
-func (v *voice) cautioned(key string) bool {
-	return slices.ContainsFunc(v.a.Cautions, func(c solver.Caution) bool { return c.Key == key })
 }
 
 // granted puts one default into words; a size tells what it measures where the layout knows it.

@@ -9,12 +9,8 @@ import (
 
 // cautions says the warnings, each with its source where that is a published one.
 func (v *voice) cautions() {
-	up, along := true, true
-	if v.a.To.Kind == "state" || v.a.To.Kind == "what if" {
-		up, along = v.parts()
-	}
 	for _, c := range v.a.Cautions {
-		if a := cautionAbout[c.Key]; a == aboutUp && !up || a == aboutAlong && !along {
+		if !v.warns(c) {
 			continue
 		}
 		text := v.warning(c.Key, c.Facts)
@@ -32,13 +28,6 @@ func (v *voice) cautions() {
 		}
 		v.p.add(para{lead: "Caution: ", text: text, ink: warning})
 	}
-}
-
-// cautionAbout says which part of the wall a caution is about: an answer about the other part leaves it out of its text.
-var cautionAbout = map[string]aspect{
-	"off the floor": aboutUp, "brackets touch": aboutUp,
-	"narrow opening": aboutAlong, "squeeze": aboutAlong, "barrow": aboutAlong, "stiffeners far": aboutAlong, "post low": aboutAlong,
-	"free post": aboutAlong, "drilling": aboutAlong, "many posts": aboutAlong, "long boards": aboutAlong,
 }
 
 // hardCautions are those that are said aloud too.
@@ -154,9 +143,9 @@ var (
 )
 
 func (v *voice) guardRules() string {
-	push := "200 lb"
+	push := number(exact.Int(200)) + " pounds"
 	if v.Metric {
-		push = "890 N"
+		push = number(exact.Int(890)) + " newtons"
 	}
 	return ": " + v.length(guardHigh) + " high or more, no gap that lets a " + v.ball(guardBall) + " ball through, and posts that stand a push of " +
 		push + " at the top. Its rails climb like a ladder. Local code decides."

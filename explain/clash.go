@@ -183,10 +183,7 @@ func (d dispute) crossed(t tale) string {
 func (d dispute) sideOf(x exact.Rat, name, of string, lower bool) string {
 	r, ok := d.stating(name, x)
 	if !ok || name != "" && r.Rule != name {
-		if lower {
-			return "it takes " + d.v.both(x)
-		}
-		return "there is " + d.v.both(x)
+		return d.unnamed(x, of, lower)
 	}
 	if d.has(r.Rule, x) || !isLength(read(r.Says).value) {
 		if s := d.v.demand(r, x, of); s != "" {
@@ -202,6 +199,23 @@ func (d dispute) sideOf(x exact.Rat, name, of string, lower bool) string {
 		most = "no less than "
 	}
 	return d.v.the(read(r.Says).name) + " leaves " + thing + " " + most + d.v.both(x)
+}
+
+// unnamed says a side that no single rule states.
+func (d dispute) unnamed(x exact.Rat, of string, lower bool) string {
+	what, most := "it takes ", " at the most"
+	if lower {
+		most = " at the least"
+	}
+	switch solver.Quantity(of) {
+	case solver.WallHeight, solver.PostHeight:
+		what = "rails and gaps take "
+	case solver.Span:
+		what = "bays, openings and posts take "
+	case solver.Gap, solver.BottomGap, solver.Opening, solver.Bay:
+		return d.v.the(of) + " comes to " + d.v.both(x) + most
+	}
+	return what + d.v.both(x) + most
 }
 
 // demand says what a rule wants, as a clause of its own: "the brackets need 2 between rails", "the wall is 50".

@@ -17,7 +17,7 @@ func (v *voice) command() {
 	case "compare":
 		v.compared()
 	case "recap", "help", "quit", "save", "draw to", "print to", "set aside":
-		v.told()
+		v.finished()
 		if v.a.To.Topic == "set aside" {
 			v.standsNow()
 		}
@@ -26,8 +26,8 @@ func (v *voice) command() {
 	}
 }
 
-// told says what a command with nothing else to tell has done.
-func (v *voice) told() {
+// finished says what a command with nothing else to tell has done.
+func (v *voice) finished() {
 	_, recap := v.fact("recap")
 	switch {
 	case v.a.To.Topic == "recap" && !recap:

@@ -1,6 +1,8 @@
 package explain
 
 import (
+	"strconv"
+
 	"saywright/solver"
 )
 
@@ -11,6 +13,10 @@ func (v *voice) compose() *page {
 	v.mended()
 	v.fault()
 	if v.a.Ask != nil && v.onlyAsks() {
+		if v.a.To.Kind == "state" && v.a.Verdict == solver.Open && len(v.a.To.Statements) > 0 {
+			v.noted()
+			v.cautions()
+		}
 		v.question()
 		return &v.p
 	}
@@ -139,7 +145,10 @@ func (v *voice) replaced() {
 // shortOf says the statement that was replaced: its figure alone where the rest is the same.
 func (v *voice) shortOf(r solver.Replaced) string {
 	f, g := read(r.Old.String()), read(r.New.String())
-	_, q, _ := thingOf(f.name)
+	t, q, _ := thingOf(f.name)
+	if n, err := strconv.Atoi(f.value); err == nil && t.one != "" && f.op == "=" && g.op == "=" {
+		return count(n)
+	}
 	if f.op == "=" && g.op == "=" && isLength(f.value) && !leans(f.value) && q != "" {
 		return v.figureOf(f.value)
 	}

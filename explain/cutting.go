@@ -89,13 +89,13 @@ func (v *voice) cutTable() {
 		if ends == "square" {
 			ends = ""
 		}
-		t.row(v.pieceName(c), size(c.Size), v.bare(c.Length), mark(plain, itoa(c.Count)), endWords[c.Ends])
+		t.row(v.pieceName(c), size(c.Size), v.bare(c.Length), mark(plain, itoa(c.Count)), endWords[ends])
 	}
 	v.p.add(*t)
 }
 
 var endWords = map[string]string{
-	"square": "square", "bevel left": "left end beveled", "bevel right": "right end beveled", "bevel both": "both ends beveled",
+	"bevel left": "left end beveled", "bevel right": "right end beveled", "bevel both": "both ends beveled",
 }
 
 // pieceName says which piece it is: "rail 3, bay 1", "post 2", "stiffeners, bay 1".
@@ -104,9 +104,9 @@ func (v *voice) pieceName(c solver.Cut) string {
 	switch {
 	case c.Rail > 0:
 		name += " " + itoa(c.Rail)
-	case c.Post > 0:
+	case c.Post > 0 && len(v.piecesOf("post")) > 1:
 		name += " " + itoa(c.Post)
-	case c.Count > 1:
+	case c.Count > 1 && c.Piece != "extra":
 		name += "s"
 	}
 	if c.Bay > 0 && v.severalBays() {
@@ -138,11 +138,11 @@ func (v *voice) cutSums() {
 		if text == "" {
 			continue
 		}
-		lead, remark := v.cutLead(w), v.remark(w)
-		if w.Note == "rail to cut" {
+		remark := v.remark(w)
+		if w.Note == "rail to cut" || strings.HasSuffix(w.Note, " to cut") {
 			remark = ""
 		}
-		s.rows = append(s.rows, sumRow{lead: lead, sum: text, remark: remark})
+		s.add(sumRow{lead: v.cutLead(w), sum: text, remark: remark})
 	}
 	v.p.lay(s)
 }
@@ -157,17 +157,19 @@ func aboutLayout(w solver.Work) bool {
 	return aspects[q] == aboutUp || aspects[q] == aboutAlong && w.Of != "stiffeners bay"
 }
 
-// cutLead names the piece of a line: "rail 5", "bay 1 rail 5", "post".
+// cutLead names what a line is about: "rail 5", "bay 1 rail 5", "post", "bay 1".
 func (v *voice) cutLead(w solver.Work) string {
-	name, ok := strings.CutPrefix(w.Of, "cut ")
-	if !ok || w.Note != "rail to cut" && w.Note != "width that counts" {
-		return ""
-	}
-	if !v.severalBays() {
+	name := quoted(strings.TrimPrefix(w.Of, "cut "))
+	switch {
+	case name == "stiffeners bay":
+		return "stiffeners"
+	case v.severalBays() || w.Note == "closes" || w.Note == "opens":
+	case name == "bay 1":
+		if w.Note == "rail to cut" || w.Note == "width that counts" {
+			return "each rail"
+		}
+	default:
 		name = strings.TrimPrefix(name, "bay 1 ")
-	}
-	if name == "bay 1" && !v.severalBays() {
-		return "each rail"
 	}
 	return name
 }

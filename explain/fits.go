@@ -2,6 +2,7 @@ package explain
 
 import (
 	"slices"
+	"strings"
 
 	"saywright/solver"
 	"saywright/solver/exact"
@@ -81,7 +82,7 @@ func (p *page) lay(s sums) {
 func (v *voice) rails(n int) string {
 	s := plural(n, "rail", "rails")
 	if v.a.To.Kind == "what if" && !v.changes(string(solver.Rails)) && !v.saysOf(solver.Rails) {
-		s += " still"
+		s += " still,"
 	}
 	return s
 }
@@ -98,17 +99,18 @@ func (v *voice) saysOf(q solver.Quantity) bool {
 // upLead says rails and gaps: "Five rails, and it comes out even: 2-1/2 between them and underneath."
 func (v *voice) upLead(u *solver.Up) {
 	rails := v.rails(u.Rails)
+	plainly := strings.TrimSuffix(rails, ",")
 	_, on := v.Near(u.Gap)
 	even := u.Gap.Eq(u.BottomGap)
 	switch {
 	case u.Rails == 1:
-		v.p.say(rails+", with "+v.both(u.BottomGap)+" underneath", good)
+		v.p.say(plainly+", with "+v.both(u.BottomGap)+" underneath", good)
 	case v.uneven(u):
 		v.p.say(rails+" with gaps of "+v.gapsOf(u.Gaps)+" from the bottom up, and "+v.both(u.BottomGap)+" underneath", good)
 	case even && on:
-		v.p.say(rails+", and it comes out even: "+v.length(u.Gap)+" between them, the same underneath", good)
+		v.p.say(plainly+", and it comes out even: "+v.length(u.Gap)+" between them, the same underneath", good)
 	case even:
-		v.p.say(rails+", "+v.both(u.Gap)+" apart, the same underneath", good)
+		v.p.say(plainly+", "+v.both(u.Gap)+" apart, the same underneath", good)
 	default:
 		v.p.say(rails+" "+v.both(u.Gap)+" apart, and "+v.both(u.BottomGap)+" is left under the bottom one", good)
 	}

@@ -95,7 +95,15 @@ func (v *voice) figureOf(s string) string {
 		}
 	}
 	if r, ok := mixed(s); ok {
+		if i := strings.IndexByte(s, '.'); i > 0 && len(s) == i+3 {
+			return money(r) // only money is written with two decimals
+		}
 		return number(r)
+	}
+	if share, ok := strings.CutSuffix(s, "%"); ok {
+		if r, ok := mixed(share); ok {
+			return mark(percent, r.String())
+		}
 	}
 	if strings.Contains(s, "x") && strings.ContainsAny(s, "0123456789") && !strings.Contains(s, " ") {
 		return size(s)

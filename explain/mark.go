@@ -28,10 +28,12 @@ const (
 	nearest     = 'T' // the nearest mark of the tape, said to be that by the words around it
 	onTape      = 'A' // a length as a tape shows it: "about 2-13/16" where it lies off the marks
 	bothWays    = 'B' // exactly, and where it lies off the marks also as a tape shows it
+	oneWay      = 'Q' // exactly where that is a simple figure, else as a tape shows it
 	cutDown     = 'D' // a length rounded down to the tape
 	howMany     = 'C' // a count: a word up to twelve
 	plain       = 'N' // a plain number
 	decimal     = 'J' // a number in decimals
+	percent     = 'P'
 	cashExact   = 'X' // money that may have broken cents
 	cashed      = 'M' // money
 	sized       = 'S' // a lumber size
@@ -49,6 +51,7 @@ func mark(kind rune, value string) string {
 func (v *voice) length(r exact.Rat) string { return mark(exactly, r.String()) }
 func (v *voice) about(r exact.Rat) string  { return mark(onTape, r.String()) }
 func (v *voice) both(r exact.Rat) string   { return mark(bothWays, r.String()) }
+func (v *voice) short(r exact.Rat) string  { return mark(oneWay, r.String()) }
 func (v *voice) onMark(r exact.Rat) string { return mark(bareNearest, r.String()) }
 func (v *voice) bare(r exact.Rat) string   { return mark(eachOf, r.String()) }
 func count(n int) string                   { return mark(howMany, strconv.Itoa(n)) }
@@ -154,7 +157,10 @@ func eyed(kind rune, value string, style figure.Style) string {
 	case onTape:
 		return style.About(r) + unit
 	case bothWays:
-		return both(r, style) + unit
+		return both(r, style, unit)
+	case oneWay:
+		text, _, _ := strings.Cut(both(r, style, unit), " (")
+		return text
 	case cutDown:
 		return style.Down(r) + unit
 	case eachOf:
@@ -165,6 +171,8 @@ func eyed(kind rune, value string, style figure.Style) string {
 		return thousands(solver.Cents(r))
 	case cashExact:
 		return cash(r)
+	case percent:
+		return solver.Decimal(r) + "%"
 	case decimal:
 		return solver.Decimal(r)
 	case plain:
@@ -175,16 +183,16 @@ func eyed(kind rune, value string, style figure.Style) string {
 
 // both writes a length exactly, and the nearest mark beside it where the tape does not show it. A fraction that nobody
 // has in the head is left to the nearest mark alone.
-func both(r exact.Rat, style figure.Style) string {
+func both(r exact.Rat, style figure.Style, unit string) string {
 	near, on := style.Near(r)
 	_, den := r.Frac()
 	switch {
 	case on:
-		return near
+		return near + unit
 	case style.Metric || !den.IsInt64() || den.Int64() > 20:
-		return "about " + near
+		return "about " + near + unit
 	}
-	return style.Length(r) + ", about " + near
+	return style.Length(r) + unit + " (about " + near + unit + ")"
 }
 
 // thousands sets commas into a whole number of five digits or more.

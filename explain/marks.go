@@ -134,9 +134,9 @@ func (v *voice) spacer() {
 func (v *voice) blockOff(f solver.Fact) string {
 	switch f.Nums[2].Sign() {
 	case 1:
-		return ", " + v.length(f.Nums[2]) + " more than the exact " + v.length(f.Nums[0])
+		return forEye(", " + v.length(f.Nums[2]) + " more than the exact " + v.length(f.Nums[0]))
 	case -1:
-		return ", " + v.length(f.Nums[2].Neg()) + " less than the exact " + v.length(f.Nums[0])
+		return forEye(", " + v.length(f.Nums[2].Neg()) + " less than the exact " + v.length(f.Nums[0]))
 	}
 	return ""
 }

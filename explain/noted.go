@@ -74,7 +74,7 @@ func (v *voice) spoken() map[aspect]bool {
 // onlyNoted reports whether all that was said bears on no layout: it is noted, and the layout is not told again.
 func (v *voice) onlyNoted() bool {
 	set := v.spoken()
-	return v.a.To.Kind == "state" && len(set) > 0 && !set[aboutUp] && !set[aboutAlong]
+	return (v.a.To.Kind == "state" || v.a.To.Kind == "what if") && len(set) > 0 && !set[aboutUp] && !set[aboutAlong]
 }
 
 // whereNext is the question that shows what a note changes.
@@ -99,7 +99,7 @@ func (v *voice) noted() {
 	}
 	text := "Noted: " + and(list)
 	for _, a := range []aspect{aboutCuts, aboutBuying, aboutBases} {
-		if set[a] {
+		if set[a] && v.a.Layout != nil {
 			text += forEye(" (`" + whereNext[a] + "` has it in)")
 			break
 		}

@@ -119,9 +119,13 @@ func (v *voice) itself(name string) string {
 	case strings.HasPrefix(name, "post ") && strings.Contains(name, " from "):
 		return "post " + words[1] + "'s place from the " + words[len(words)-1]
 	case strings.HasPrefix(name, "measured "):
-		return strings.TrimPrefix(name, "measured ") + " as measured"
+		return v.measuredPlace(strings.TrimPrefix(name, "measured "))
 	case strings.HasPrefix(name, "price "):
-		return "the price of " + strings.TrimPrefix(name, "price ")
+		return "the price of " + v.sold(strings.TrimPrefix(name, "price "))
+	case strings.HasPrefix(name, "cut "):
+		return v.cutPlace(strings.TrimPrefix(name, "cut "))
+	case name == "marks":
+		return "the marks"
 	}
 	return quoted(name)
 }
@@ -159,11 +163,14 @@ func (v *voice) phrase(s string) string {
 
 func (v *voice) phraseOf(f form) string {
 	t, q, part := thingOf(f.name)
+	if f.op != "" {
+		if s, ok := v.shaped(f); ok {
+			return s
+		}
+	}
 	switch {
 	case f.op == "":
 		return v.goal(f.name)
-	case f.op == "x":
-		return f.value + " × " + strings.TrimSuffix(quoted(f.name), " in")
 	case leans(f.value):
 		return v.leaning(f)
 	case q == "":
@@ -240,12 +247,19 @@ func (v *voice) measured(t thing, q solver.Quantity, part string, f form) string
 		}
 	case solver.Centers:
 		return "end posts " + value + " center to center"
+	case solver.Fit:
+		return value + " of play in all"
+	case solver.BaseHeight:
+		return "a base that lifts the post " + value
 	case solver.Kerf:
 		return "a saw cut of " + value
 	case solver.Tape:
 		return "marks to " + value
-	case solver.Coverage, solver.Budget, solver.CostOf, solver.Spare:
-		return t.a + " of " + value
+	case solver.Spare:
+		if strings.HasSuffix(f.value, "%") {
+			return value + " of lumber to spare"
+		}
+		return value + " boards to spare"
 	}
 	if part != "" {
 		return v.the(f.name) + " at " + value

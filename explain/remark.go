@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // remarks puts the keys of work lines into the few words that stand behind a sum. A key that is not here says nothing.
@@ -120,6 +121,10 @@ func (v *voice) remark(w solver.Work) string {
 		return v.stiffenerRemark(w)
 	case "one fewer":
 		return v.oneFewer(w)
+	case "bays":
+		if l := v.a.Layout; l != nil && l.Along != nil && len(l.Bays) == 1 {
+			return "the bay"
+		}
 	case "sum":
 		if strings.HasPrefix(w.Of, string(solver.WallHeight)) {
 			return "the wall"
@@ -169,7 +174,11 @@ func (v *voice) stiffenerRemark(w solver.Work) string {
 
 // oneFewer tells of a spacing with one stiffener less that it is too far.
 func (v *voice) oneFewer(w solver.Work) string {
-	return "with one fewer; " + v.length(w.Expr.Args[1].Value) + " is allowed"
+	with := "with one fewer; "
+	if e := w.Expr.Args[0]; e.Op == "/" && e.Args[1].Value.Eq(exact.Int(1)) {
+		with = "with none; "
+	}
+	return with + v.length(w.Expr.Args[1].Value) + " is allowed"
 }
 
 // standsAgainst words the far side of a comparison that cannot be: "50-1/2, and the wall is" 50.
@@ -198,13 +207,16 @@ func (v *voice) standsAgainst(w solver.Work) string {
 func (v *voice) shown(w solver.Work) string {
 	switch w.Note {
 	case "one fewer":
+		if e := w.Expr.Args[0]; e.Op == "/" && e.Args[1].Value.Eq(exact.Int(1)) {
+			return v.amount(e.Args[0])
+		}
 		return v.side(w.Expr.Args[0])
 	case "fits the board", "within budget", "boxes hold enough":
 		if w.Equals == "true" {
 			return ""
 		}
 	}
-	if w.Expr.Op == "" {
+	if single(w.Expr).Op == "" {
 		return ""
 	}
 	return v.sum(w)

@@ -43,6 +43,8 @@ func (v *voice) shoppingLead() {
 		v.p.say(and(boards), good)
 	} else if len(v.a.Plan) > 0 {
 		v.p.say("No board to buy: it all comes out of what you have", good)
+	} else {
+		v.p.say(v.itemsLead(), good)
 	}
 	if c := v.a.Cost; c != nil {
 		text := "In all " + money(c.Total.Rat)
@@ -51,6 +53,17 @@ func (v *voice) shoppingLead() {
 		}
 		v.p.say(text, good)
 	}
+}
+
+// itemsLead lists what is bought by the piece.
+func (v *voice) itemsLead() string {
+	var list []string
+	for _, b := range v.a.Shopping {
+		if b.Length == nil {
+			list = append(list, count(b.Count)+" "+itemName(b.Item, b.Count))
+		}
+	}
+	return and(list)
 }
 
 func (v *voice) buyTable() {
@@ -179,13 +192,7 @@ func (v *voice) hardware() {
 		v.stated()
 		return
 	}
-	var list []string
-	for _, b := range v.a.Shopping {
-		if b.Length == nil {
-			list = append(list, count(b.Count)+" "+itemName(b.Item, b.Count))
-		}
-	}
-	v.p.say(and(list), good)
+	v.p.say(v.itemsLead(), good)
 	v.p.lay(v.buySums())
 	v.hardwareTold()
 	v.assumed()
@@ -226,7 +233,7 @@ func (v *voice) finish() {
 		v.stated()
 		return
 	}
-	v.p.lay(v.work(v.a.Work))
+	v.p.lay(v.work(v.finishSums()))
 	for _, f := range v.facts("size not known") {
 		v.p.note("What a " + and(sizes(f.Names)) + " measures is not known: its area is not counted")
 	}
@@ -253,4 +260,15 @@ func (v *voice) stain(f solver.Fact) string {
 // tenth writes an amount rounded up to a tenth.
 func tenth(r exact.Rat) string {
 	return mark(decimal, r.Mul(exact.Int(10)).Ceil().Div(exact.Int(10)).String())
+}
+
+// finishSums are the sums of areas, where it was asked why; volumes, whose fractions nobody reads, only where all was.
+func (v *voice) finishSums() (list []solver.Work) {
+	for _, w := range v.a.Work {
+		switch {
+		case v.a.To.Kind == "why" && (w.Note == "faces and ends" || w.Note == "square feet"), v.a.To.Full && w.Of == "finish":
+			list = append(list, w)
+		}
+	}
+	return list
 }

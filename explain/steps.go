@@ -20,12 +20,17 @@ func (v *voice) steps() {
 	if of == len(v.a.Steps) {
 		v.p.say(plural(of, "step", "steps")+forEye("; `next` tells them one by one"), good)
 	}
+	warned := map[string]bool{}
 	for i, s := range v.a.Steps {
-		v.step(s, at+i, of)
+		v.step(s, at+i, of, warned[s.Warn])
+		warned[s.Warn] = true
+	}
+	if of == len(v.a.Steps) {
+		v.p.hear("First, " + lower(v.doing(v.a.Steps[0])))
 	}
 }
 
-func (v *voice) step(s solver.StepOf, at, of int) {
+func (v *voice) step(s solver.StepOf, at, of int, warned bool) {
 	if s.Do == "" {
 		return
 	}
@@ -39,7 +44,7 @@ func (v *voice) step(s solver.StepOf, at, of int) {
 	if s.Key == "center line" || s.Key == "base" {
 		v.p.lay(v.work(s.Work))
 	}
-	if w := v.warning(s.Warn, nil); w != "" {
+	if w := v.warning(s.Warn, nil); w != "" && !warned {
 		v.p.add(para{lead: strings.Repeat(" ", cells(itoa(at))+2) + "Caution: ", text: w, ink: warning})
 	}
 }
@@ -200,7 +205,11 @@ func (v *voice) cutStep(s solver.StepOf) string {
 	var list []string
 	for _, f := range s.Facts {
 		if f.Key == "piece" && len(f.Names) > 1 && len(f.Nums) > 1 {
-			list = append(list, v.pieceOf(f.Names[0])+" "+size(f.Names[1])+" "+number(f.Nums[1])+" at "+v.length(f.Nums[0]))
+			name := v.pieceOf(f.Names[0])
+			if k := ints(f.Nums[1:2])[0]; k > 1 {
+				name = count(k) + " " + name + "s"
+			}
+			list = append(list, name+" at "+v.length(f.Nums[0]))
 		}
 	}
 	if len(list) == 0 || len(list) > 12 {
@@ -254,4 +263,12 @@ func (v *voice) stiffenerStep(s solver.StepOf) string {
 		}
 	}
 	return text
+}
+
+// lower makes the first letter small, for a sentence that goes on inside another.
+func lower(s string) string {
+	if s == "" || s[0] < 'A' || s[0] > 'Z' {
+		return s
+	}
+	return string(s[0]+'a'-'A') + s[1:]
 }

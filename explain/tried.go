@@ -1,7 +1,7 @@
 package explain
 
 import (
-	"slices"
+	"strings"
 
 	"saywright/solver"
 	"saywright/solver/exact"
@@ -12,6 +12,9 @@ func (v *voice) tried() {
 	switch {
 	case v.a.Verdict == solver.Blocked:
 		v.blocked()
+	case v.onlyNoted():
+		v.changesNoLayout()
+		return
 	case v.a.Layout != nil && (v.a.Layout.Up != nil || v.a.Layout.Along != nil):
 		v.fits()
 		v.moved("now", "then")
@@ -30,14 +33,28 @@ func (v *voice) moved(before, after string) {
 	t := newTable("<changes", before, after)
 	for _, m := range v.a.Change {
 		_, q, part := thingOf(m.Of)
-		if v.saysOf(q) || part != "" && q == solver.PostFromLeft && len(v.a.Change) > 4 {
+		if v.saysOf(q) || q == solver.PostFromLeft || strings.HasPrefix(part, "post") {
 			continue
 		}
 		t.row(v.columnName(m.Of), v.valueOf(q, m.From), v.valueOf(q, m.To))
 	}
-	if len(t.rows) > 0 && (len(t.rows) > 1 || !slices.Contains([]string{string(solver.Rails), string(solver.Gap), string(solver.BottomGap)}, v.a.Change[0].Of)) {
+	if len(t.rows) > 1 {
 		v.p.add(*t)
 	}
+}
+
+// changesNoLayout answers a what-if that bears on cutting, buying or bases alone.
+func (v *voice) changesNoLayout() {
+	text := "That changes nothing of the layout"
+	set := v.spoken()
+	for _, a := range []aspect{aboutCuts, aboutBuying, aboutBases} {
+		if set[a] {
+			text += forEye(" (`take that` keeps it, `" + whereNext[a] + "` then has it in)")
+			break
+		}
+	}
+	v.p.say(text, noInk)
+	v.cautions()
 }
 
 // columnName says a quantity at the head of a row: "gap", "post 1 from left".
@@ -58,7 +75,7 @@ func (v *voice) valueOf(q solver.Quantity, s string) string {
 	case err != nil:
 		return quoted(s)
 	case lengthLike(q):
-		return v.both(r)
+		return v.short(r)
 	case solver.KindOf(q) == solver.Money:
 		return money(r)
 	}

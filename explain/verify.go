@@ -32,10 +32,10 @@ func (v *voice) oneClaim(c solver.Claim) {
 	case c.Holds == nil:
 		v.p.say("I can't judge "+claim+" from what is known", noInk)
 	case *c.Holds:
-		v.p.say("Yes, "+claim+" holds", good)
+		v.p.say("Yes: "+claim, good)
 	default:
 		text := "No"
-		if s := v.shouldBe(c); s != "" {
+		if s := v.shouldBeFull(c); s != "" {
 			text += ", " + s
 		} else {
 			text += ", " + claim + " does not hold"
@@ -64,7 +64,7 @@ func (v *voice) manyClaims() {
 			fail++
 		}
 	}
-	v.p.say(claimsVerdict(hold, fail, open), map[bool]ink{true: good, false: bad}[fail == 0])
+	v.p.say(v.claimsVerdict(hold, fail, open), map[bool]ink{true: good, false: bad}[fail == 0])
 	t := newTable("<claim", "<", "<should be", "off by")
 	for _, c := range v.a.Check {
 		t.row(v.phrase(c.Claim), claimWord(c), v.shouldBe(c), v.offBy(c))
@@ -78,24 +78,32 @@ func (v *voice) manyClaims() {
 	}
 }
 
-func claimsVerdict(hold, fail, open int) string {
-	var parts []string
+// claimsVerdict says how it stands with several claims; one or two that fail are named with what they should be.
+func (v *voice) claimsVerdict(hold, fail, open int) string {
 	switch {
 	case fail == 0 && open == 0:
-		return "All of it holds"
-	case hold == 0 && open == 0:
-		return "None of it holds"
+		return "Yes, all of it holds"
+	case fail == 0:
+		return count(open) + " can't be judged yet" + doOr(hold, "; the other one holds", "; the rest holds")
+	case fail > 2:
+		return "No: " + count(fail) + " of " + count(hold+fail+open) + " don't hold"
 	}
-	if fail > 0 {
-		parts = append(parts, count(fail)+doOr(fail, " does not hold", " do not hold"))
+	var list []string
+	for _, c := range v.a.Check {
+		if c.Holds == nil || *c.Holds {
+			continue
+		}
+		text := v.the(read(c.Claim).name) + " is another"
+		if s := v.shouldBe(c); s != "" {
+			text = v.the(read(c.Claim).name) + " should be " + s
+		}
+		list = append(list, text)
 	}
+	text := "No: " + and(list)
 	if hold > 0 {
-		parts = append(parts, count(hold)+doOr(hold, " holds", " hold"))
+		text += "; the rest holds"
 	}
-	if open > 0 {
-		parts = append(parts, count(open)+" can't be judged yet")
-	}
-	return and(parts)
+	return text
 }
 
 func doOr(n int, one, many string) string {
@@ -143,6 +151,15 @@ func (v *voice) shouldBe(c solver.Claim) string {
 	return and(list)
 }
 
+// shouldBeFull is shouldBe with the nearest mark beside a figure that no tape shows.
+func (v *voice) shouldBeFull(c solver.Claim) string {
+	_, q, _ := thingOf(read(c.Claim).name)
+	if r, err := exact.Parse(c.ShouldBe); err == nil && lengthLike(q) {
+		return v.both(r)
+	}
+	return v.shouldBe(c)
+}
+
 func (v *voice) offBy(c solver.Claim) string {
 	if c.By == "" || c.Holds == nil || *c.Holds {
 		return ""
@@ -157,7 +174,7 @@ func (v *voice) offBy(c solver.Claim) string {
 // slips tells the common slip that gives exactly the wrong figure.
 var slips = map[string]string{
 	"nominal size":         "that takes a board at its name; its face is smaller",
-	"bottom gap forgotten": "the gap underneath was left out",
+	"bottom gap forgotten": "the gap underneath was left out, and it is one gap more",
 	"one gap too many":     "one gap too many was counted",
 	"one gap too few":      "one gap too few was counted",
 	"post face forgotten":  "the post's own face was left out",

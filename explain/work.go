@@ -35,6 +35,9 @@ func (v *voice) side(e solver.Expr) string {
 	if e.Op == "" {
 		return v.amount(e)
 	}
+	if e = single(e); e.Op == "" {
+		return v.result(e)
+	}
 	return v.expr(e) + " = " + v.result(e)
 }
 
@@ -70,7 +73,23 @@ func (v *voice) result(e solver.Expr) string {
 	return v.amount(solver.Expr{Value: value, Count: d < 1, Cash: e.Cash})
 }
 
-func (v *voice) expr(e solver.Expr) string { return e.Write(v.amount, signOf) }
+// expr writes a sum; a single one of something is that something: "3-1/2" for 1 × 3-1/2.
+func (v *voice) expr(e solver.Expr) string { return single(e).Write(v.amount, signOf) }
+
+func single(e solver.Expr) solver.Expr {
+	if e.Op == "*" && len(e.Args) == 2 && e.Args[0].Op == "" && e.Args[0].Count && e.Args[0].Value.Eq(exact.Int(1)) && !e.Args[1].Cash {
+		return single(e.Args[1])
+	}
+	if e.Op == "" {
+		return e
+	}
+	args := make([]solver.Expr, len(e.Args))
+	for i, a := range e.Args {
+		args[i] = single(a)
+	}
+	e.Args = args
+	return e
+}
 
 // amount writes a number of an expression: money with two decimals, a length in the person's unit, a count as it is.
 func (v *voice) amount(e solver.Expr) string {
@@ -166,10 +185,17 @@ func (v *voice) work(list []solver.Work) sums {
 	var s sums
 	for _, w := range list {
 		if text := v.shown(w); text != "" {
-			s.rows = append(s.rows, sumRow{sum: text, remark: v.remark(w)})
+			s.add(sumRow{sum: text, remark: v.remark(w)})
 		}
 	}
 	return s
+}
+
+// add appends a row, unless it says again what the last one said.
+func (s *sums) add(r sumRow) {
+	if n := len(s.rows); n == 0 || s.rows[n-1] != r {
+		s.rows = append(s.rows, r)
+	}
 }
 
 func (s sums) settled(fix func(string) string) block {

@@ -83,4 +83,4 @@ func isSign(w string) bool {
 	return false
 }
 
-func isUnit(w string) bool { return strings.TrimRight(w, ".,;:") == "mm" }
+func isUnit(w string) bool { return strings.TrimRight(w, ".,;:)") == "mm" }

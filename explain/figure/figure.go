@@ -105,9 +105,9 @@ func millimeters(mm exact.Rat) string {
 	return solver.Fraction(mm)
 }
 
-// decimalReadsBetter holds for figures such as 2.37 and 0.375 of an unusual kind: they end within three places,
+// decimalReadsBetter holds for figures such as 2.37 and 0.1575: they end within four places,
 // and as a fraction they would have a denominator that nobody reads off a tape or does in the head (above 20).
 func decimalReadsBetter(r exact.Rat) bool {
 	_, den := r.Frac()
-	return den.IsInt64() && den.Int64() > 20 && 1000%den.Int64() == 0
+	return den.IsInt64() && den.Int64() > 20 && 10_000%den.Int64() == 0
 }
