@@ -21,6 +21,8 @@ func eared(kind rune, value string, style figure.Style) string {
 	switch kind {
 	case sized:
 		return sizeAloud(value)
+	case operator:
+		return operatorAloud[value]
 	case howMany, inWords:
 		if n, err := strconv.Atoi(value); err == nil {
 			if n == 0 {
@@ -48,6 +50,11 @@ func eared(kind rune, value string, style figure.Style) string {
 		return lengthAloud(style.Nearest(r), style)
 	case cutDown:
 		return lengthAloud(r, style)
+	case inSum:
+		if style.Metric {
+			return decimalAloud(r.Mul(solver.PerInch))
+		}
+		return numberAloud(r)
 	case eachOf, bareNearest:
 		return bareAloud(r, style)
 	case oneByOne:
@@ -55,6 +62,8 @@ func eared(kind rune, value string, style figure.Style) string {
 	}
 	return lengthAloud(r, style)
 }
+
+var operatorAloud = map[string]string{"+": "plus", "-": "minus", "*": "times", "/": "divided by", "=": "is"}
 
 // lengthAloud says a length to the nearest mark of the tape: "two and a half inches", "about one and five eighths inches".
 func lengthAloud(r exact.Rat, style figure.Style) string {

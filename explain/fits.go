@@ -120,7 +120,24 @@ func (v *voice) upLead(u *solver.Up) {
 // uneven reports whether the gaps differ because rails were placed, not because of the tape.
 func (v *voice) uneven(u *solver.Up) bool {
 	_, taped := v.line("tape gaps")
-	return len(u.Gaps) > 0 && !taped
+	if taped || len(u.Gaps) == 0 {
+		return false
+	}
+	for _, g := range u.Gaps { // on the tape, where every mark was rounded by itself, gaps differ by one mark of it
+		if v.smallest().Less(g.Sub(u.Gap).Abs()) {
+			return true
+		}
+	}
+	_, on := v.Near(u.Gap)
+	return on
+}
+
+// smallest is the smallest mark worked to.
+func (v *voice) smallest() exact.Rat {
+	if v.a.Tape.Sign() > 0 {
+		return v.a.Tape
+	}
+	return exact.New(1, 16)
 }
 
 // line finds the first line of work with a note.
@@ -165,14 +182,19 @@ func (v *voice) falling(u *solver.Up) {
 // of it.
 func (v *voice) onTape(u *solver.Up) {
 	worst, ok := v.line("off the mark")
-	if !ok {
+	if _, on := v.Near(u.Gap); on && !ok {
 		v.brokenByTape()
 		return
 	}
+	if v.uneven(u) {
+		return
+	}
 	v.p.note("No tape shows that, so mark each rail from the floor" + v.holes(u))
-	v.p.note("No mark is off by more than " + v.length(worst.Expr.Value) + ", and none adds to the next")
+	if ok {
+		v.p.note("No mark is off by more than " + v.length(worst.Expr.Value) + ", and none adds to the next")
+	}
 	if t, ok := v.line("tape gaps"); ok {
-		v.p.note("The gaps come out " + v.tally(t.Expr) + ": " + v.sum(t))
+		v.p.note("The gaps come out " + v.tally(t.Expr) + ": " + v.sentenceSum(t.Expr))
 	}
 	v.brokenByTape()
 }
@@ -218,7 +240,7 @@ func (v *voice) wouldBe() {
 		n := ints(f.Nums[:1])[0]
 		text := count(n) + " are " + v.both(f.Nums[2]) + " too high with nothing under them"
 		if w, ok := v.line("one more"); ok {
-			text += ": " + v.sum(w)
+			text += ": " + v.sentenceSum(w.Expr)
 		}
 		v.p.note(text)
 	}
@@ -228,7 +250,7 @@ func (v *voice) wouldBe() {
 	}
 	var heights, sums []string
 	for _, w := range walls {
-		heights, sums = append(heights, v.both(w.Expr.Value)), append(sums, v.sum(w))
+		heights, sums = append(heights, v.both(w.Expr.Value)), append(sums, v.sentenceSum(w.Expr))
 	}
 	v.p.note("Even gaps of " + v.both(v.a.Layout.Gap) + " want a wall of " + joined(heights, "or") + ": " + and(sums))
 }

@@ -14,7 +14,7 @@ func (v *voice) taught() {
 	var slip string
 	for _, w := range v.a.Work {
 		if w.Note == "slip" {
-			slip = v.sum(w)
+			slip = v.sentenceSum(w.Expr)
 		} else {
 			sums = append(sums, w)
 		}
@@ -26,11 +26,13 @@ func (v *voice) taught() {
 		v.wrongFigure(wrong, slip, sums, isRight)
 	}
 	if q, ok := v.fact("lesson"); ok && len(q.Names) > 1 {
-		v.p.say(v.lessonQuestion(q, isRight), bold)
-		if isWrong && len(wrong.Names) > 0 && wrong.Names[0] != "how many" {
-			return
+		text := v.lessonQuestion(q, isRight)
+		if isWrong && !isRight && len(wrong.Nums) == 1 {
+			text = "So?" // the same question again
 		}
+		v.p.say(text, bold)
 	}
+	v.p.run()
 	if over {
 		v.proved(isRight || isWrong)
 	}
@@ -44,12 +46,13 @@ func (v *voice) rightFigures(f solver.Fact, sums []solver.Work, more bool) {
 	}
 	var shown string
 	for _, w := range sums {
-		if s := v.shown(w); s != "" && !toldInWords[w.Note] && !afterLesson[w.Note] {
-			if shown != "" {
-				shown += "; "
-			}
-			shown += s
+		if w.Expr.IsComparison() || w.Expr.Op == "" || toldInWords[w.Note] || afterLesson[w.Note] {
+			continue
 		}
+		if shown != "" {
+			shown += "; "
+		}
+		shown += v.sentenceSum(w.Expr)
 	}
 	switch {
 	case shown == "":
@@ -98,13 +101,16 @@ func (v *voice) slipOf(f solver.Fact, slip string) string {
 	}
 	switch f.Names[0] {
 	case "nominal size":
+		if name := v.a.To.Name; name != nil && aspects[name.Quantity] == aboutAlong && v.a.Layout != nil && v.a.Layout.Along != nil {
+			return shown + "the name. The post is " + v.length(v.a.Layout.PostFace) + " wide"
+		}
 		if u != nil && u.RailSize != "" {
 			return shown + "the name. A " + mark(sized, u.RailSize) + " is " + v.length(u.RailFace) + " on the face"
 		}
 		return shown + "the name. A board measures less than its name"
 	case "bottom gap forgotten":
 		if len(f.Nums) > 1 {
-			return "Rails have " + number(f.Nums[0]) + " gaps between them; the one underneath makes " + number(f.Nums[1])
+			return count(ints(f.Nums)[0]) + " lie between the rails; the one underneath makes " + count(ints(f.Nums)[1])
 		}
 		return shown + "without the gap underneath"
 	case "one gap too many":
@@ -165,13 +171,11 @@ func (v *voice) proved(said bool) {
 		return
 	}
 	if w, ok := v.line("spare"); ok {
-		v.p.note("The brackets leave that much room: " + v.sum(w) + " to spare")
+		v.p.note("Against what the brackets need, " + v.sentenceSum(w.Expr) + " to spare")
 	}
 	if l := v.a.Layout; l != nil && l.Up != nil {
 		if name := v.a.To.Name; name != nil && aspects[name.Quantity] == aboutUp {
-			if _, on := v.Near(l.Gap); !on {
-				v.onTape(l.Up)
-			}
+			v.onTape(l.Up)
 		}
 	}
 }

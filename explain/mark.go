@@ -33,6 +33,8 @@ const (
 	howMany     = 'C' // a count: a word up to twelve
 	plain       = 'N' // a plain number
 	decimal     = 'J' // a number in decimals
+	inSum       = 'R' // a length as a number of a sum: exact for the ear too
+	operator    = 'o' // a sign of arithmetic inside a sentence
 	percent     = 'P'
 	cashExact   = 'X' // money that may have broken cents
 	cashed      = 'M' // money
@@ -134,6 +136,8 @@ func eyed(kind rune, value string, style figure.Style) string {
 	switch kind {
 	case sized:
 		return value
+	case operator:
+		return signOf(value)
 	case howMany:
 		if n, err := strconv.Atoi(value); err == nil && n >= 0 && n <= 12 {
 			return small[n]
@@ -163,7 +167,7 @@ func eyed(kind rune, value string, style figure.Style) string {
 		return text
 	case cutDown:
 		return style.Down(r) + unit
-	case eachOf:
+	case eachOf, inSum:
 		return style.Length(r)
 	case withUnit:
 		return style.Length(r) + " " + style.Unit()

@@ -54,6 +54,21 @@ func (p *page) say(s string, i ink) {
 	}
 }
 
+// run makes one paragraph of all sentences so far.
+func (p *page) run() {
+	var all []string
+	for _, b := range p.blocks {
+		q, ok := b.(para)
+		if !ok || !q.own {
+			return
+		}
+		all = append(all, q.text)
+	}
+	if len(all) > 1 {
+		p.blocks = []block{para{text: strings.Join(all, " "), own: true}}
+	}
+}
+
 // note adds a sentence for the eye.
 func (p *page) note(s string) {
 	if s = sentence(s); s != "" {
@@ -66,6 +81,10 @@ func (p para) lines(o Options) []string {
 		return strings.Split(strings.TrimRight(p.text, "\n"), "\n")
 	}
 	hang := strings.Repeat(" ", cells(p.lead))
+	if len(hang) > widestHang {
+		hang = "  "
+		return p.flowing(hang, o)
+	}
 	lines := wrap(p.text, o.width()-len(hang))
 	for i := range lines {
 		switch {
@@ -76,6 +95,25 @@ func (p para) lines(o Options) []string {
 		default:
 			lines[i] = inked(lines[i], p.ink, o)
 		}
+	}
+	return lines
+}
+
+// widestHang is how far lines are indented under a lead; under a longer one they begin near the edge.
+const widestHang = 13
+
+// flowing lays a text behind a long lead, the lines after the first near the edge.
+func (p para) flowing(hang string, o Options) []string {
+	lines := wrap(p.lead+p.text, o.width()-len(hang))
+	for i := range lines {
+		if i == 0 {
+			lead := strings.TrimRight(p.lead, " ")
+			if rest, ok := strings.CutPrefix(lines[0], lead); ok {
+				lines[0] = inked(lead, p.ink, o) + rest
+			}
+			continue
+		}
+		lines[i] = hang + lines[i]
 	}
 	return lines
 }

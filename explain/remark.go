@@ -23,8 +23,8 @@ var remarks = map[string]string{
 	"posts":             "posts",
 	"span":              "between the end posts",
 	"sum or more":       "or more, with more rails",
-	"stiffeners":        "from one stiffener to the next",
-	"stiffener spacing": "from one stiffener to the next",
+	"stiffeners":        "between stiffeners",
+	"stiffener spacing": "between stiffeners",
 	"post height":       "the post",
 	"spare":             "to spare",
 

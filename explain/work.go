@@ -41,6 +41,28 @@ func (v *voice) side(e solver.Expr) string {
 	return v.expr(e) + " = " + v.result(e)
 }
 
+// sentenceSum writes a sum as a part of a sentence, which is also said aloud: "six times five and a half is thirty three".
+func (v *voice) sentenceSum(e solver.Expr) string {
+	e = single(e)
+	if e.Op == "" {
+		return v.term(e)
+	}
+	result := solver.Expr{Value: e.Value, Count: dimension(e) < 1, Cash: e.Cash}
+	text := e.Write(v.term, func(op string) string { return mark(operator, op) }) + " " + mark(operator, "=") + " " + v.term(result)
+	return strings.NewReplacer("(", mark(operator, "("), ")", mark(operator, ")")).Replace(text)
+}
+
+// term is a number of a sum as a figure of a sentence.
+func (v *voice) term(e solver.Expr) string {
+	switch {
+	case e.Cash:
+		return mark(cashExact, e.Value.String())
+	case e.Count:
+		return number(e.Value)
+	}
+	return mark(inSum, e.Value.String())
+}
+
 // dimension is 0 for a count, 1 for a length, 2 for an area.
 func dimension(e solver.Expr) int {
 	if e.Op == "" {
