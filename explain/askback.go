@@ -9,6 +9,9 @@ func (v *voice) askedBack(q solver.Question) string {
 	if q.Key == "want height" && v.a.Options != nil && len(v.a.Options.Up) > 0 {
 		return "How high is the wall to be, or how wide the gaps?"
 	}
+	if q.Key == "want span" && v.spanKnown() {
+		return "How wide is the opening to be, or each bay?"
+	}
 	if s, ok := plainQuestions[q.Key]; ok {
 		return s
 	}
@@ -24,6 +27,9 @@ func (v *voice) askedBack(q solver.Question) string {
 	}
 	return v.askTalk(q, f)
 }
+
+// spanKnown reports whether something is known along the wall, so that it is not the span that is wanted.
+func (v *voice) spanKnown() bool { return v.a.Options != nil && len(v.a.Options.Along) > 0 }
 
 // plainQuestions need no figure.
 var plainQuestions = map[string]string{
@@ -66,6 +72,10 @@ func (v *voice) askMissing(key string, f solver.Fact) string {
 		return "A budget wants prices, and none was told. What do they cost?"
 	case "height first":
 		return "Where on the wall was that measured? Tell me the wall's height first, or the rails."
+	case "too many rules":
+		if len(f.Nums) > 0 {
+			return "That is more than the " + number(f.Nums[0]) + " rules that I can hold at once. Which may go?"
+		}
 	case "no boards":
 		if len(f.Names) > 0 && len(f.Nums) > 0 {
 			return "No " + size(f.Names[0]) + " is on sale or at hand, and the longest piece is " + v.length(f.Nums[0]) + ". Which lengths are there?"

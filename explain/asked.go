@@ -63,7 +63,7 @@ func (v *voice) topic(topic string) {
 }
 
 // standsAlone are the topics that can be answered of a wall that is blocked, or of none.
-var standsAlone = map[string]bool{"cautions": true, "shrinkage": true}
+var standsAlone = map[string]bool{"cautions": true, "shrinkage": true, "shopping": true, "cost": true, "plan": true}
 
 // figures says the value of a quantity: one figure, or one for each part, or a word.
 func (v *voice) figures() {

@@ -31,7 +31,11 @@ func (v *voice) granted(s string) string {
 	case q == solver.RailSize && f.op == "=" && l != nil && l.Up != nil:
 		return size(f.value) + " rails, " + v.length(l.RailFace) + " on the face (hold a tape to yours)"
 	case (q == solver.PostSize || q == solver.AddedPostSize) && f.op == "=" && l != nil && l.Along != nil:
-		return v.phrase(s) + ", " + v.length(l.PostFace) + " on the face"
+		face := l.PostFace
+		if q == solver.PostSize && !face.Eq(l.EndPostFace) && l.EndPostFace.Sign() > 0 {
+			face = l.EndPostFace
+		}
+		return v.phrase(s) + ", " + v.length(face) + " on the face"
 	case q == solver.BottomGap && f.op == ">=":
 		return "the bottom rail " + v.figureOf(f.value) + " or more off the floor"
 	case q == solver.Gap && f.op == ">=":

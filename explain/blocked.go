@@ -19,6 +19,9 @@ func (v *voice) blocked() {
 	for i, c := range conflicts {
 		v.conflict(c, i)
 	}
+	if _, ok := v.fact("not fully reduced"); ok {
+		v.p.note("I stopped looking before I had every conflict down to its smallest: there may be shorter ones")
+	}
 	v.ways()
 }
 

@@ -135,6 +135,9 @@ func (d dispute) lead() string {
 		return d.together()
 	}
 	first := d.stories[0]
+	if s := d.countLead(first); s != "" {
+		return s
+	}
 	if _, aboutUp := first.line("wood"); aboutUp && first.side >= 0 {
 		return d.upLead()
 	}
@@ -145,6 +148,16 @@ func (d dispute) lead() string {
 		return "The base takes all of the post"
 	case first.last.Note == "screw stays inside":
 		return "The screw would come out of the far side: " + d.v.written(first.last.Expr.Args[0]) + " long, and what it goes through comes to " + d.v.written(first.last.Expr.Args[1])
+	case first.last.Note == "within budget":
+		return "It comes to " + money(first.last.Expr.Args[0].Value) + ", and the budget is " + money(first.last.Expr.Args[1].Value)
+	case first.last.Note == "longer than any board":
+		return d.v.the(first.last.Of) + " is longer than any board: " + d.v.written(first.last.Expr.Args[0]) + ", and the longest is " + d.v.written(first.last.Expr.Args[1])
+	case first.last.Note == "boards missing", first.last.Note == "boards at hand":
+		return "There are not enough boards at hand"
+	case first.last.Note == "no stiffener left":
+		return "Nothing is left for a stiffener"
+	case first.last.Note == "screw has a length":
+		return "A screw has to have a length"
 	case first.last.Note == "weighted" || first.last.Note != "clash":
 		return d.together()
 	case first.side < 0:
@@ -153,6 +166,25 @@ func (d dispute) lead() string {
 		return d.alongLead(first)
 	}
 	return d.sideOf(first.parts, "", first.last.Of, first.over()) + ", and " + d.sideOf(first.whole, first.last.From, first.last.Of, !first.over())
+}
+
+// countLead says a clash of counts: more openings than can be laid out, posts that bays and openings take.
+func (d dispute) countLead(t tale) string {
+	if t.last.Note != "clash" || !t.last.Expr.IsComparison() {
+		return ""
+	}
+	left, right := t.last.Expr.Args[0].Value, t.last.Expr.Args[1].Value
+	a, b := ints([]exact.Rat{left, right})[0], ints([]exact.Rat{left, right})[1]
+	between, posts := t.line("posts between")
+	switch {
+	case t.last.Of == string(solver.Openings):
+		return plural(a, "opening", "openings") + " are more than I can lay out: " + count(b) + " at the most"
+	case posts && between.Expr.Value.Eq(left):
+		return "bays and openings take " + plural(a, "added post", "added posts") + ", and there are to be no more than " + count(b)
+	case posts:
+		return "bays and openings take no more than " + plural(b, "added post", "added posts") + ", and there are to be " + count(a)
+	}
+	return ""
 }
 
 // together lists what cannot hold together, where no shorter sum shows it.
@@ -192,13 +224,13 @@ func (d dispute) sideOf(x exact.Rat, name, of string, lower bool) string {
 	}
 	thing := d.v.the(of)
 	if read(r.Says).name == of {
-		return thing + " comes to " + d.v.both(x)
+		return thing + " comes to " + d.amount(x, of)
 	}
 	most := "no more than "
 	if lower {
 		most = "no less than "
 	}
-	return d.v.the(read(r.Says).name) + " leaves " + thing + " " + most + d.v.both(x)
+	return d.v.the(read(r.Says).name) + " leaves " + thing + " " + most + d.amount(x, of)
 }
 
 // unnamed says a side that no single rule states.
@@ -213,9 +245,17 @@ func (d dispute) unnamed(x exact.Rat, of string, lower bool) string {
 	case solver.Span:
 		what = "bays, openings and posts take "
 	case solver.Gap, solver.BottomGap, solver.Opening, solver.Bay:
-		return d.v.the(of) + " comes to " + d.v.both(x) + most
+		return d.v.the(of) + " comes to " + d.amount(x, of) + most
 	}
-	return what + d.v.both(x) + most
+	return what + d.amount(x, of) + most
+}
+
+// amount says a figure of what a line is about: a count of a count, a length of a length.
+func (d dispute) amount(x exact.Rat, of string) string {
+	if t, _, _ := thingOf(of); t.one != "" {
+		return number(x)
+	}
+	return d.v.both(x)
 }
 
 // demand says what a rule wants, as a clause of its own: "the brackets need 2 between rails", "the wall is 50".
@@ -247,14 +287,17 @@ func (v *voice) demand(r solver.Rule, x exact.Rat, of string) string {
 		if _, q, _ := thingOf(f.name); q == solver.OpeningSide {
 			return v.phrase(r.Says)
 		}
-		return thing + " is " + v.figureOf(f.value)
+		if t, q, _ := thingOf(f.name); solver.KindOf(q) == solver.Size {
+			return "the " + strings.TrimPrefix(t.a, "a ") + isOrAre(t.a) + v.figureOf(f.value)
+		}
+		return thing + isOrAre(thing) + v.figureOf(f.value)
 	case "":
 		return v.phrase(r.Says)
 	}
 	if leans(f.value) {
 		return v.phrase(r.Says)
 	}
-	return thing + " is to be " + v.held(f)
+	return thing + isOrAre(thing) + "to be " + v.held(f)
 }
 
 // upLead says a clash up the wall: one count of rails that cannot be, or none that can.
@@ -318,7 +361,7 @@ func (d dispute) wholeOf(ts ...tale) string {
 			return s
 		}
 	}
-	return d.v.the(t.last.Of) + " is " + d.v.both(t.whole)
+	return d.v.the(t.last.Of) + isOrAre(d.v.the(t.last.Of)) + d.amount(t.whole, t.last.Of)
 }
 
 // alongLead says a clash along the wall.
@@ -368,8 +411,8 @@ func (d dispute) sums() sums {
 			}
 		case len(rows) > 0 && t.last.Note == "clash":
 			rows = append(rows, sumRow{sum: d.v.crossing(t.last)})
-		case t.last.Expr.IsComparison() && t.last.Note != "clash":
-			rows = append(rows, sumRow{sum: d.v.sum(t.last), remark: d.v.remark(t.last)})
+		case t.last.Expr.IsComparison() && t.last.Note != "clash" && t.last.Expr.Args[0].Op+t.last.Expr.Args[1].Op != "":
+			rows = append(rows, sumRow{sum: d.v.sum(t.last)})
 		}
 		s.rows = append(s.rows, rows...)
 	}

@@ -21,7 +21,7 @@ func (v *voice) compose() *page {
 		return &v.p
 	}
 	v.body()
-	if v.a.Ask != nil {
+	if v.a.Ask != nil && (v.a.Verdict != solver.Blocked || len(v.a.Conflicts) == 0) {
 		if len(v.p.blocks) > 0 {
 			v.p.add(blank{})
 		}

@@ -186,6 +186,18 @@ func (v *voice) asMeasured() {
 			v.p.note("Along the wall that comes to " + v.both(f.Nums[0]) + ", and the span was told as " + v.both(f.Nums[1]))
 		}
 	}
+	for _, f := range v.facts("measured opening") {
+		if len(f.Nums) > 2 && !f.Nums[1].Eq(f.Nums[2]) {
+			v.p.note("The opening was planned " + v.both(f.Nums[1]) + " and measures " + v.both(f.Nums[2]))
+		}
+	}
+	if list := v.facts("rail is up"); len(list) > 0 {
+		var up []exact.Rat
+		for _, f := range list {
+			up = append(up, f.Nums...)
+		}
+		v.p.note("Up already, so not cut: rail " + v.numbers(up))
+	}
 	v.slope()
 	for _, f := range v.facts("width guessed") {
 		if len(f.Nums) > 1 {

@@ -109,6 +109,9 @@ func (v *voice) chargeTables() {
 		for _, c := range v.casesOf(name) {
 			v.caseTable(name, goal, c)
 		}
+		if v.speaksOf("case by sums", name) {
+			v.p.note("Some cases are closed by what the boards' " + goalWord(goal) + "s can add up to at all")
+		}
 	}
 }
 

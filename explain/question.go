@@ -15,6 +15,9 @@ func (v *voice) fillQuestion(q *solver.Question) {
 	if q.Text == "" {
 		q.Text = "What was meant?"
 	}
+	if q.Key == "want span" && v.spanKnown() {
+		q.Example = "opening 36"
+	}
 }
 
 // question asks back: the question, the place in the line, the choices by number, and a line that works.

@@ -9,11 +9,13 @@ import (
 
 // shopping says what to buy, how to cut it, what it costs, and why no plan does better.
 func (v *voice) shopping() {
+	if v.a.Verdict == solver.Blocked {
+		v.noBoards()
+		v.blocked()
+		v.buyingSoFar()
+		return
+	}
 	if len(v.a.Shopping) == 0 && len(v.a.Plan) == 0 {
-		if len(v.a.Conflicts) > 0 {
-			v.blocked()
-			return
-		}
 		if v.a.Ask == nil {
 			v.stated()
 		}
@@ -23,12 +25,21 @@ func (v *voice) shopping() {
 	v.buyTable()
 	v.planTable()
 	v.planProof()
+	v.noBoards()
 	v.hardwareTold()
 	v.unpriced()
 	v.notCounted()
 	v.p.lay(v.buySums())
 	v.assumed()
 	v.cautions()
+}
+
+// buyingSoFar shows the list that a budget blocks, so that it is seen where the money goes.
+func (v *voice) buyingSoFar() {
+	if len(v.a.Shopping) > 0 {
+		v.p.add(blank{})
+		v.buyTable()
+	}
 }
 
 // shoppingLead says boards and total in a sentence or two.
@@ -174,6 +185,34 @@ func sizes(names []string) []string {
 		out[i] = size(n)
 	}
 	return out
+}
+
+// noBoards says which pieces come out of no board, and what would do.
+func (v *voice) noBoards() {
+	for _, f := range v.a.Facts {
+		n := f.Nums
+		name := quoted(first(f.Names))
+		switch {
+		case f.Key == "too long" && len(f.Names) > 1 && len(n) > 2:
+			v.p.say("No board is long enough for "+v.pieceOf(name)+": it is "+v.length(n[0])+", and the longest "+size(f.Names[1])+" is "+v.length(n[1]), bad)
+		case f.Key == "bay that would do" && len(n) > 1:
+			v.p.note("A bay of " + v.both(n[1]) + " or less would do")
+		case f.Key == "board that would do" && len(n) > 0:
+			v.p.note("A " + size(name) + " of " + v.length(n[0]) + " would do: the shortest common one")
+		case f.Key == "no common board" && len(n) > 0:
+			v.p.note("No common " + size(name) + " is " + v.length(n[0]) + " long: it wants a joint, or a special order")
+		case f.Key == "price missing" && len(n) > 0:
+			v.p.note("A " + size(name) + " of " + v.length(n[0]) + " would do, and has no price while others have one")
+		case f.Key == "boards missing" && len(n) > 1:
+			v.p.say(plural(ints(n)[0], "board", "boards")+" of "+size(name)+" are missing, "+v.length(n[1])+" long", bad)
+		case f.Key == "no spare on sale" && len(n) > 0:
+			v.p.note("No spare " + size(name) + " is on sale that would hold the longest piece")
+		case f.Key == "spare" && len(n) > 1 && n[0].Sign() > 0:
+			v.p.note("Of these, to spare: " + plural(ints(n)[0], "board", "boards") + " of " + size(name) + " at " + v.length(n[1]))
+		case f.Key == "within budget" && len(n) > 1:
+			v.p.note("With " + v.phrase(f.Names[0]) + " it comes to " + money(n[0]) + ", " + money(n[1]) + " under the budget")
+		}
+	}
 }
 
 func (v *voice) unpriced() {
