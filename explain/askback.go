@@ -99,7 +99,7 @@ func (v *voice) wanted(name string) string {
 
 // askMeasured asks about a measurement that cannot be as it was said.
 func (v *voice) askMeasured(key string, f solver.Fact) string {
-	two := func() (string, string) { return v.measuredName(f.Names[0]), v.measuredName(f.Names[1]) }
+	two := func() (string, string) { return v.measuredName(f.Names[0]), v.itself(read(f.Names[1]).name) }
 	switch {
 	case key == "neighbors apart" && len(f.Names) > 1 && len(f.Nums) > 2:
 		a, b := two()

@@ -18,6 +18,16 @@ func (v *voice) fillQuestion(q *solver.Question) {
 	if q.Key == "want span" && v.spanKnown() {
 		q.Example = "opening 36"
 	}
+	if m, ok := metricExamples[q.Example]; ok && v.Metric {
+		q.Example = m
+	}
+}
+
+// metricExamples are lines that work where the person works in millimeters.
+var metricExamples = map[string]string{
+	"wall 48 high": "wall 1200 high", "gap two and a half": "gap 60", "12 feet between the posts": "3600 between the posts",
+	"opening 36": "opening 900", "wall 48 high, gap 2-1/2": "wall 1200 high, gap 60", "wall 48 high, span 12 feet": "wall 1200 high, span 3600",
+	"what if gap = 2 in": "what if gap = 50 mm", "slab thickness = 4 in; edge distance = 12 in": "slab thickness = 100 mm; edge distance = 300 mm",
 }
 
 // question asks back: the question, the place in the line, the choices by number, and a line that works.
@@ -42,13 +52,13 @@ func (v *voice) question() {
 	}
 }
 
-// choicesAloud says the choices by number: "one, for four inches, or two, for forty eight inches".
+// choicesAloud says the choices by number: "one for four inches, or two for forty eight inches".
 func (v *voice) choicesAloud(choices []string) string {
 	var list []string
 	for i, c := range choices[:min(3, len(choices))] {
 		list = append(list, count(i+1)+" for "+v.phrase(c))
 	}
-	return joined(list, "or")
+	return strings.Join(list, "; or ")
 }
 
 // place is the line as it was said, with a caret under the place that the question is about.
