@@ -62,6 +62,13 @@ func (v *voice) topic(topic string) {
 	}
 }
 
+// noTable answers where there is no table to show: with the question that comes first, or with what stands.
+func (v *voice) noTable() {
+	if v.a.Ask == nil {
+		v.stated()
+	}
+}
+
 // standsAlone are the topics that can be answered of a wall that is blocked, or of none.
 var standsAlone = map[string]bool{"cautions": true, "shrinkage": true, "shopping": true, "cost": true, "plan": true}
 
@@ -302,7 +309,7 @@ func (v *voice) drawingLead() {
 func (v *voice) drifted() {
 	f, ok := v.fact("tolerance")
 	if !ok || len(f.Nums) == 0 {
-		v.stated()
+		v.noTable()
 		return
 	}
 	if w, ok := v.line("drift"); ok {

@@ -10,7 +10,7 @@ import (
 // cuts says the lengths to cut: a sentence, the list, how each rail's length comes about, and what the tape did not show.
 func (v *voice) cuts() {
 	if len(v.a.Cuts) == 0 {
-		v.stated()
+		v.noTable()
 		return
 	}
 	v.cutsLead()

@@ -12,7 +12,7 @@ func itoa(n int) string { return strconv.Itoa(n) }
 func (v *voice) marks() {
 	posts := v.a.Marks
 	if len(posts) == 0 {
-		v.stated()
+		v.noTable()
 		return
 	}
 	groups := alikePosts(posts)
@@ -126,7 +126,7 @@ func (v *voice) spacer() {
 	}
 	v.p.lay(v.work(v.lines("spacer errs")))
 	if len(v.p.blocks) == 0 {
-		v.stated()
+		v.noTable()
 	}
 }
 
@@ -145,7 +145,7 @@ func (v *voice) blockOff(f solver.Fact) string {
 func (v *voice) storyPole() {
 	list := v.facts("pole")
 	if len(list) == 0 {
-		v.stated()
+		v.noTable()
 		return
 	}
 	v.p.say("Mark a straight stick like this, stand it on the floor at each post, and copy the marks over", good)

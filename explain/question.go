@@ -56,6 +56,10 @@ func (v *voice) question() {
 func (v *voice) choicesAloud(choices []string) string {
 	var list []string
 	for i, c := range choices[:min(3, len(choices))] {
+		if form, ok := strings.CutPrefix(c, "forget "); ok {
+			list = append(list, count(i+1)+" to drop "+v.the(read(form).name))
+			continue
+		}
 		list = append(list, count(i+1)+" for "+v.phrase(c))
 	}
 	return strings.Join(list, "; or ")

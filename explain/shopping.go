@@ -16,9 +16,7 @@ func (v *voice) shopping() {
 		return
 	}
 	if len(v.a.Shopping) == 0 && len(v.a.Plan) == 0 {
-		if v.a.Ask == nil {
-			v.stated()
-		}
+		v.noTable()
 		return
 	}
 	v.shoppingLead()
@@ -228,7 +226,7 @@ func (v *voice) unpriced() {
 // hardware says brackets, screws, bases and caps, each with the sum of its count.
 func (v *voice) hardware() {
 	if len(v.a.Shopping) == 0 {
-		v.stated()
+		v.noTable()
 		return
 	}
 	v.p.say(v.itemsLead(), good)
@@ -269,7 +267,7 @@ func (v *voice) finish() {
 		v.p.say(v.stain(f), noInk)
 	}
 	if !told {
-		v.stated()
+		v.noTable()
 		return
 	}
 	v.p.lay(v.work(v.finishSums()))

@@ -9,7 +9,7 @@ import (
 // steps lists the order of work for this very wall.
 func (v *voice) steps() {
 	if len(v.a.Steps) == 0 {
-		v.stated()
+		v.noTable()
 		return
 	}
 	at, of := 1, len(v.a.Steps)
