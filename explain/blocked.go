@@ -175,6 +175,12 @@ func (v *voice) by(c solver.Change) string {
 	if old, now, ok := figuresOf(c); ok {
 		up = old.Less(now)
 	}
+	if solver.KindOf(c.New.Name.Quantity) == solver.Money {
+		if up {
+			return ", " + money(r.Abs()) + " more"
+		}
+		return ", " + money(r.Abs()) + " less"
+	}
 	if n, whole := r.Abs().Int64(); whole && solver.KindOf(c.New.Name.Quantity) == solver.Count {
 		if up {
 			return ", " + count(int(n)) + " more"

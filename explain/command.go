@@ -79,7 +79,7 @@ func (v *voice) done(f solver.Fact) {
 	case "set aside":
 		v.p.say("The "+name+"'s limits are set aside: they block no more, and the caution stays", noInk)
 	case "started over":
-		v.p.say("All forgotten. What wall do you want", noInk)
+		v.p.say("All forgotten. What wall do you want?", noInk)
 	case "saved":
 		v.p.say("Saved as "+name, noInk)
 	case "saved before":
