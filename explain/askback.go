@@ -1,8 +1,6 @@
 package explain
 
-import (
-	"saywright/solver"
-)
+import "saywright/solver"
 
 // askedBack words a question by its key and figures; "" for a key that is not known here.
 func (v *voice) askedBack(q solver.Question) string {

@@ -9,6 +9,9 @@ import (
 // assumed says what an answer leans on that nobody said: of what it told, and what the words need. The data has it all.
 func (v *voice) assumed() {
 	var list []string
+	if v.a.To.Full && len(v.facts("source")) > 0 {
+		return // the table of sources has them all
+	}
 	for _, s := range v.a.Assumed {
 		if v.leansOn(s) {
 			list = append(list, v.granted(s))
@@ -44,6 +47,8 @@ func (v *voice) granted(s string) string {
 		return "an opening of " + v.figureOf(f.value) + " or more to walk through"
 	case q == solver.StiffenerSpacing && f.op == "<=":
 		return "stiffeners no more than " + v.figureOf(f.value) + " apart"
+	case q == solver.BracketEar && f.value == "1/2 * bracket clearance":
+		return "brackets that stand past their rail by half of that"
 	case q == solver.BracketReach:
 		return "bracket holes " + v.figureOf(f.value) + " above the rail"
 	case q == solver.BracketThickness && !leans(f.value):

@@ -65,18 +65,16 @@ func (v *voice) origin(r solver.Rule) string {
 	case solver.Geometry:
 		return "always true"
 	case solver.Part:
-		return "the part" + sourced(r.Source)
-	case solver.Practice:
-		return "taken for granted" + sourced(r.Source)
+		return "the part: " + sourced(r.Source)
 	}
-	return strings.TrimPrefix(sourced(r.Source), ", ")
+	return sourced(r.Source)
 }
 
 func sourced(source string) string {
 	if source == "" {
-		return ""
+		return solver.NoSource
 	}
-	return ", " + quoted(source)
+	return quoted(source)
 }
 
 // rule says one rule as a thing that is wanted: "the brackets need 2 between rails", "a gap of 1-1/2".

@@ -20,7 +20,7 @@ func (v *voice) cautions() {
 		if text == "" {
 			continue
 		}
-		if hardCautions[c.Key] {
+		if hardCautions[c.Key] && v.a.Verdict != solver.Blocked {
 			v.p.hear(firstSentence(text))
 		}
 		if published(c.Source) {

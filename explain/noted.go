@@ -20,25 +20,19 @@ var aspects = map[solver.Quantity]aspect{
 	solver.FixedRail: aboutUp, solver.Gap: aboutUp, solver.BottomGap: aboutUp, solver.BracketEar: aboutUp,
 	solver.BracketClearance: aboutUp, solver.BracketReach: aboutUp, solver.FloorAtRight: aboutUp, solver.FloorFalls: aboutUp,
 	solver.Tape: aboutUp,
-
 	solver.Span: aboutAlong, solver.Overall: aboutAlong, solver.Centers: aboutAlong, solver.PostSize: aboutAlong,
 	solver.EndPostSize: aboutAlong, solver.AddedPostSize: aboutAlong, solver.AddedPosts: aboutAlong,
 	solver.PostFromLeft: aboutAlong, solver.PostFromRight: aboutAlong, solver.Bays: aboutAlong, solver.Bay: aboutAlong,
 	solver.Opening: aboutAlong, solver.Openings: aboutAlong, solver.OpeningFromLeft: aboutAlong,
 	solver.OpeningFromRight: aboutAlong, solver.OpeningSide: aboutAlong, solver.PostHeight: aboutAlong,
 	solver.Stiffeners: aboutAlong, solver.StiffenerSpacing: aboutAlong, solver.StiffenerSize: aboutAlong,
-
 	solver.Measured: aboutCuts, solver.PostLeans: aboutCuts, solver.Short: aboutCuts, solver.Fit: aboutCuts,
 	solver.BracketThickness: aboutCuts, solver.BaseHeight: aboutCuts, solver.CapSize: aboutCuts,
-
 	solver.Stock: aboutBuying, solver.Kerf: aboutBuying, solver.Trim: aboutBuying, solver.Spare: aboutBuying, solver.Price: aboutBuying,
 	solver.Have: aboutBuying, solver.Extra: aboutBuying, solver.Budget: aboutBuying, solver.ScrewLength: aboutBuying,
 	solver.Coats: aboutBuying, solver.Coverage: aboutBuying,
-
 	solver.SlabThickness: aboutBases, solver.EdgeDistance: aboutBases, solver.AnchorSize: aboutBases, solver.BaseRating: aboutBases,
-
 	solver.Drop: aboutCode, solver.Pool: aboutCode, solver.WindSpeed: aboutCode, solver.Exposure: aboutCode, solver.Species: aboutCode,
-
 	solver.Units: aboutSpeech,
 }
 

@@ -27,7 +27,6 @@ var remarks = map[string]string{
 	"stiffener spacing": "between stiffeners",
 	"post height":       "the post",
 	"spare":             "to spare",
-
 	"along":             "along the wall, as measured",
 	"rail to rail":      "each rail's top above the last",
 	"closes each rail":  "less at each rail going up",
@@ -36,14 +35,12 @@ var remarks = map[string]string{
 	"width that counts": "the width that counts",
 	"play":              "of play, the loosest",
 	"play at each end":  "at each end",
-
 	"stiffener to cut": "a stiffener",
 	"post to cut":      "the post's piece",
 	"cap to cut":       "the board on top",
 	"bracket hole":     "the bracket's top hole",
 	"mark":             "the bracket's top hole",
 	"spacer errs":      "how far off the top rail ends with spacers alone",
-
 	"out of one board":     "pieces, kerfs and trim",
 	"two together":         "the two shortest, over the longest board",
 	"boards to buy":        "boards to buy",
@@ -62,7 +59,6 @@ var remarks = map[string]string{
 	"less what is at hand": "still to buy",
 	"charged in all":       "charged in all",
 	"less the fees":        "less what the case's limits cost",
-
 	"faces and ends":           "square inches, faces and ends",
 	"all faces":                "square inches in all",
 	"square feet":              "square feet",
@@ -86,10 +82,8 @@ var remarks = map[string]string{
 	"edge too near":            "nearer the edge than that",
 	"edge for full hold":       "from the edge for the full hold",
 	"hold near the edge":       "of the full hold, this near the edge",
-
 	"came out":                  "what came out",
 	"play with all cut to this": "of play, were all cut to this",
-
 	"drift":         "each set from the one below, all off the same way",
 	"drift top":     "where the top would be at worst",
 	"gap at worst":  "the gap at worst, marked from the floor",
@@ -101,7 +95,6 @@ var remarks = map[string]string{
 	"one more":      "one rail more, nothing underneath",
 	"even wall":     "a wall with even gaps",
 	"more gap":      "each gap with one rail more",
-
 	"screw stays inside": "the screw stays inside",
 	"left of the height": "left of the height",
 }
@@ -122,6 +115,8 @@ func (v *voice) remark(w solver.Work) string {
 		return v.stiffenerRemark(w)
 	case "one fewer":
 		return v.oneFewer(w)
+	case "follows":
+		return v.the(w.Of)
 	case "bays":
 		if l := v.a.Layout; l != nil && l.Along != nil && len(l.Bays) == 1 {
 			return "the bay"

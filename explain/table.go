@@ -112,18 +112,20 @@ func total(widths []int, between int) int {
 
 const leastColumn = 10 // a column of words is not made narrower than this
 
-// squeeze takes over columns from the widest column of words.
+// squeeze takes over columns from the columns of words, one at a time from the widest.
 func (t table) squeeze(widths []int, over int) bool {
-	widest := -1
-	for i, w := range widths {
-		if t.words[i] && (widest < 0 || w > widths[widest]) {
-			widest = i
+	for ; over > 0; over-- {
+		widest := -1
+		for i, w := range widths {
+			if t.words[i] && w > leastColumn && (widest < 0 || w > widths[widest]) {
+				widest = i
+			}
 		}
+		if widest < 0 {
+			return false
+		}
+		widths[widest]--
 	}
-	if widest < 0 || widths[widest]-over < leastColumn {
-		return false
-	}
-	widths[widest] -= over
 	return true
 }
 

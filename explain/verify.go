@@ -179,7 +179,6 @@ var slips = map[string]string{
 	"one gap too few":      "one gap too few was counted",
 	"post face forgotten":  "the post's own face was left out",
 	"nominal post":         "that takes the post at its name; it measures less",
-
 	"brackets not deducted":  "the brackets were not taken off",
 	"one bracket deducted":   "only one bracket was taken off, and there are two",
 	"fit forgotten":          "the play was not taken off",

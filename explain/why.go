@@ -29,7 +29,9 @@ func (v *voice) why() {
 		v.open()
 	}
 	v.sources()
-	v.assumed()
+	if !v.a.To.Full { // the sources name what was assumed
+		v.assumed()
+	}
 	v.cautions()
 }
 
@@ -54,7 +56,7 @@ func (v *voice) derivation() {
 
 // sources tells, when all of it was asked for, where each figure comes from that the sums lean on.
 func (v *voice) sources() {
-	if !v.a.To.Full {
+	if !v.a.To.Full || v.a.Verdict == solver.Blocked {
 		return
 	}
 	t := newTable("<what it leans on", "<from")

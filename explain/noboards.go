@@ -1,0 +1,61 @@
+package explain
+
+// hardwareTold says where the screws go, and what is the base's own affair.
+func (v *voice) hardwareTold() {
+	var screws []string
+	for _, f := range v.facts("screws") {
+		if len(f.Names) > 0 && len(f.Nums) > 1 {
+			screws = append(screws, number(f.Nums[0])+" at "+v.length(f.Nums[1])+" "+quoted(f.Names[0]))
+		}
+	}
+	if len(screws) > 0 {
+		v.p.note("Screws: " + and(screws) + "; rated for outdoors")
+	}
+	if _, ok := v.fact("anchors as the base asks"); ok {
+		v.p.note("Each post base takes the anchors that it asks for; they are not on the list")
+	}
+	if _, ok := v.fact("cap fasteners not counted"); ok {
+		v.p.note("What holds the board on top is not counted")
+	}
+	for _, f := range v.facts("thickness unknown") {
+		v.p.note("I don't know how thick " + and(sizes(f.Names)) + " are, so I could not hold the screw against them")
+	}
+}
+
+// noBoards says which pieces come out of no board, and what would do.
+func (v *voice) noBoards() {
+	for _, f := range v.a.Facts {
+		n := f.Nums
+		name := quoted(first(f.Names))
+		switch {
+		case f.Key == "too long" && len(f.Names) > 1 && len(n) > 2:
+			v.p.say("No board is long enough for "+v.pieceOf(name)+": it is "+v.length(n[0])+", and the longest "+size(f.Names[1])+" is "+v.length(n[1]), bad)
+		case f.Key == "bay that would do" && len(n) > 1:
+			v.p.note("A bay of " + v.both(n[1]) + " or less would do")
+		case f.Key == "board that would do" && len(n) > 0:
+			v.p.note("A " + size(name) + " of " + v.length(n[0]) + " would do: the shortest common one")
+		case f.Key == "no common board" && len(n) > 0:
+			v.p.note("No common " + size(name) + " is " + v.length(n[0]) + " long: it wants a joint, or a special order")
+		case f.Key == "price missing" && len(n) > 0:
+			v.p.note("A " + size(name) + " of " + v.length(n[0]) + " would do, and has no price while others have one")
+		case f.Key == "boards missing" && len(n) > 1:
+			v.p.say(plural(ints(n)[0], "board", "boards")+" of "+size(name)+" are missing, "+v.length(n[1])+" long", bad)
+		case f.Key == "no spare on sale" && len(n) > 0:
+			v.p.note("No spare " + size(name) + " is on sale that would hold the longest piece")
+		case f.Key == "spare" && len(n) > 1 && n[0].Sign() > 0:
+			v.p.note("Of these, to spare: " + plural(ints(n)[0], "board", "boards") + " of " + size(name) + " at " + v.length(n[1]))
+		case f.Key == "within budget" && len(n) > 1:
+			v.p.note("With " + v.phrase(f.Names[0]) + " it comes to " + money(n[0]) + ", " + money(n[1]) + " under the budget")
+		}
+	}
+}
+
+func (v *voice) unpriced() {
+	if f, ok := v.fact("no price"); ok && len(f.Names) > 0 && v.a.Cost != nil {
+		var list []string
+		for _, n := range f.Names {
+			list = append(list, quoted(n))
+		}
+		v.p.note("No price was told for " + and(list) + ": not in the sum")
+	}
+}

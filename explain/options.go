@@ -1,0 +1,121 @@
+package explain
+
+import "saywright/solver"
+
+// options says every count that can hold, and what it leaves.
+func (v *voice) options() {
+	o := v.a.Options
+	if o == nil || len(o.Up)+len(o.Along) == 0 {
+		v.open()
+		return
+	}
+	switch {
+	case len(o.Up) == 1:
+		v.p.say("Only "+plural(o.Up[0].Rails, "rail goes", "rails go"), good)
+	case len(o.Up) > 0:
+		v.p.say(countsOf(o.Up)+" rails go", good)
+	}
+	v.optionsTable()
+	if len(o.Along) > 0 {
+		v.p.hear(sentence("along the wall, " + postsOf(o.Along)))
+	}
+}
+
+// countsOf lists counts: "five to seven", "five or seven".
+func countsOf(list []solver.UpOption) string {
+	first, last := list[0].Rails, list[len(list)-1].Rails
+	if last-first == len(list)-1 && len(list) > 2 {
+		return count(first) + " to " + count(last)
+	}
+	var words []string
+	for _, o := range list {
+		words = append(words, count(o.Rails))
+	}
+	return joined(words, "or")
+}
+
+// postsOf says how many posts can be added.
+func postsOf(list []solver.AlongOption) string {
+	first, last := list[0].AddedPosts, list[len(list)-1].AddedPosts
+	switch {
+	case first == last:
+		return plural(first, "added post", "added posts")
+	case last == first+1:
+		return count(first) + " or " + count(last) + " added posts"
+	}
+	return plural(first, "added post", "added posts") + " or more"
+}
+
+// optionsTable lays the counts side by side, with the range left to each length.
+func (v *voice) optionsTable() {
+	o := v.a.Options
+	if o == nil {
+		return
+	}
+	if len(o.Up) > 0 {
+		t := newTable("rails", "<gap", "<underneath", "<wall")
+		for _, u := range o.Up {
+			t.row(mark(plain, itoa(u.Rails)), v.span(u.Gap), v.span(u.BottomGap), v.span(u.WallHeight))
+		}
+		v.p.add(*t)
+	}
+	if len(o.Along) > 0 {
+		t := newTable("posts", "bays", "<each bay", "<opening", "<stiffeners")
+		for i, a := range o.Along {
+			if i == mostRows && len(o.Along) > mostRows+1 && !v.a.To.Full {
+				break
+			}
+			opening := ""
+			if a.Opening != nil {
+				opening = v.span(*a.Opening)
+			}
+			t.row(mark(plain, itoa(a.AddedPosts)), mark(plain, itoa(a.Bays)), v.span(a.Bay), opening, stiffenerRange(a.Stiffeners))
+		}
+		v.p.add(*t)
+		if len(t.rows) < len(o.Along) {
+			v.p.note("And so on, to " + count(o.Along[len(o.Along)-1].AddedPosts) + " added posts (`show it all` lists them)")
+		}
+	}
+}
+
+// mostRows is how many numbers of posts a table shows: nobody sets more than a few.
+const mostRows = 5
+
+func stiffenerRange(list []int) string {
+	switch {
+	case len(list) < 2:
+		return ""
+	case list[0] == list[1]:
+		return mark(plain, itoa(list[0]))
+	}
+	return mark(plain, itoa(list[0])) + " to " + mark(plain, itoa(list[1]))
+}
+
+// span says a range: "2-1/2", "2 to 2-3/5", "over 2, under 4", "2 or more".
+func (v *voice) span(r solver.Range) string {
+	lo, hi := r[0], r[1]
+	switch {
+	case lo.None && hi.None:
+		return "any"
+	case hi.None:
+		return v.end(lo, "over ", " or more")
+	case lo.None:
+		return v.end(hi, "under ", " or less")
+	case lo.Val.Eq(hi.Val):
+		return v.length(lo.Val)
+	case !lo.Open && !hi.Open:
+		return v.length(lo.Val) + " to " + v.length(hi.Val)
+	case lo.Open && hi.Open:
+		return "over " + v.length(lo.Val) + ", under " + v.length(hi.Val)
+	case hi.Open:
+		return v.length(lo.Val) + " to under " + v.length(hi.Val)
+	}
+	return "over " + v.length(lo.Val) + " to " + v.length(hi.Val)
+}
+
+func (v *voice) end(e solver.End, open, closed string) string {
+	if e.Open {
+		return open + v.length(e.Val)
+	}
+	return v.length(e.Val) + closed
+}
