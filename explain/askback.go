@@ -4,7 +4,7 @@ import "saywright/solver"
 
 // askedBack words a question by its key and figures; "" for a key that is not known here.
 func (v *voice) askedBack(q solver.Question) string {
-	if q.Key == "want height" && v.a.Options != nil && len(v.a.Options.Up) > 0 {
+	if q.Key == "want height" && v.a.Options != nil && len(v.a.Options.Up) == 1 {
 		return "How high is the wall to be, or how wide the gaps?"
 	}
 	if q.Key == "want span" && v.spanKnown() {

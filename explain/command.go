@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -57,7 +58,10 @@ func (v *voice) phrases(list []string) string {
 
 // actPhrase says a normal form that may be an act of its own, such as "forget gap".
 func (v *voice) actPhrase(s string) string {
-	for _, verb := range []string{"forget all but ", "forget ", "set aside ", "take ", "open ", "same as "} {
+	if limit, ok := strings.CutPrefix(s, "set aside "); ok {
+		return "the " + quoted(limit) + "'s limits set aside"
+	}
+	for _, verb := range []string{"forget all but ", "forget ", "start over", "take ", "open ", "same as "} {
 		if strings.HasPrefix(s, verb) {
 			return "“" + quoted(s) + "”"
 		}
@@ -73,7 +77,9 @@ func (v *voice) done(f solver.Fact) {
 	case "redone":
 		v.p.say("Back again: "+v.phrases(f.Names), noInk)
 	case "kept":
-		v.p.say("Kept: "+v.phrases(f.Names), noInk)
+		if !v.allReplaced(f.Names) {
+			v.p.say("Kept: "+v.phrases(f.Names), noInk)
+		}
 	case "forgot":
 		v.p.say("Forgotten: "+v.phrases(f.Names), noInk)
 	case "set aside":
@@ -103,6 +109,16 @@ func (v *voice) done(f solver.Fact) {
 	case "help":
 		v.help(f)
 	}
+}
+
+// allReplaced reports whether what was kept is told anyway, as what takes the place of something.
+func (v *voice) allReplaced(forms []string) bool {
+	for _, s := range forms {
+		if !slices.ContainsFunc(v.a.Replaced, func(r solver.Replaced) bool { return r.New.String() == s && r.Old.String() != s }) {
+			return false
+		}
+	}
+	return true
 }
 
 func orThis(name string) string {

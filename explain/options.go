@@ -54,10 +54,16 @@ func (v *voice) optionsTable() {
 	}
 	if len(o.Up) > 0 {
 		t := newTable("rails", "<gap", "<underneath", "<wall")
-		for _, u := range o.Up {
+		for i, u := range o.Up {
+			if i == v.mostUp() && len(o.Up) > v.mostUp()+1 {
+				break
+			}
 			t.row(mark(plain, itoa(u.Rails)), v.span(u.Gap), v.span(u.BottomGap), v.span(u.WallHeight))
 		}
 		v.p.add(*t)
+		if len(t.rows) < len(o.Up) {
+			v.p.note("And so on, to " + plural(o.Up[len(o.Up)-1].Rails, "rail", "rails") + " (`show it all` lists them)")
+		}
 	}
 	if len(o.Along) > 0 {
 		t := newTable("posts", "bays", "<each bay", "<opening", "<stiffeners")
@@ -76,6 +82,17 @@ func (v *voice) optionsTable() {
 			v.p.note("And so on, to " + count(o.Along[len(o.Along)-1].AddedPosts) + " added posts (`show it all` lists them)")
 		}
 	}
+}
+
+// mostUp is how many counts of rails a table shows: few beside a question, more where they were asked for.
+func (v *voice) mostUp() int {
+	switch {
+	case v.a.To.Full:
+		return len(v.a.Options.Up)
+	case v.a.To.Topic == "options":
+		return 2 * mostRows
+	}
+	return mostRows
 }
 
 // mostRows is how many numbers of posts a table shows: nobody sets more than a few.

@@ -72,6 +72,7 @@ func own(a *solver.Answer) {
 	for i := range a.Check {
 		a.Check[i].Work = slices.Clone(a.Check[i].Work)
 	}
+	a.Marks = slices.Clone(a.Marks)
 	a.Steps = slices.Clone(a.Steps)
 	for i := range a.Steps {
 		a.Steps[i].Work = slices.Clone(a.Steps[i].Work)
@@ -106,6 +107,9 @@ func (v *voice) fill() {
 	for i := range v.a.Steps {
 		v.saySums(v.a.Steps[i].Work)
 		v.fillStep(&v.a.Steps[i])
+	}
+	for i, p := range v.a.Marks {
+		v.a.Marks[i].Spoken = aloud(heard(upper(quoted(p.Post))+": "+v.marksAloud(p), v.Style), 1)
 	}
 	if v.a.Ask != nil {
 		v.fillQuestion(v.a.Ask)

@@ -2,8 +2,8 @@ package explain
 
 import "strings"
 
-// table is rows and columns. On a narrow terminal the gaps between columns shrink, then the last column of words wraps,
-// and where even that is too wide each row is told as a list.
+// table is rows and columns. On a narrow terminal columns of words wrap, then the room between columns shrinks, and where
+// even that is too wide each row is told as a list.
 type table struct {
 	title string
 	head  []string
@@ -48,11 +48,10 @@ func (t table) lines(o Options) []string {
 		}
 	}
 	between := 2
-	if total(widths, between) > o.width() {
-		between = 1
-	}
-	if over := total(widths, between) - o.width(); over > 0 && !t.squeeze(widths, over) {
-		return append(out, t.listed(o)...)
+	if !t.squeeze(widths, total(widths, between)-o.width()) {
+		if between = 1; !t.squeeze(widths, total(widths, between)-o.width()) {
+			return append(out, t.listed(o)...)
+		}
 	}
 	if strings.Join(t.head, "") != "" {
 		for _, l := range t.line(t.head, widths, between) {

@@ -173,12 +173,12 @@ func (v *voice) offBy(c solver.Claim) string {
 
 // slips tells the common slip that gives exactly the wrong figure.
 var slips = map[string]string{
-	"nominal size":         "that takes a board at its name; its face is smaller",
-	"bottom gap forgotten": "the gap underneath was left out, and it is one gap more",
-	"one gap too many":     "one gap too many was counted",
-	"one gap too few":      "one gap too few was counted",
-	"post face forgotten":  "the post's own face was left out",
-	"nominal post":         "that takes the post at its name; it measures less",
+	"nominal size":           "that takes a board at its name; its face is smaller",
+	"bottom gap forgotten":   "the gap underneath was left out, and it is one gap more",
+	"one gap too many":       "one gap too many was counted",
+	"one gap too few":        "one gap too few was counted",
+	"post face forgotten":    "the post's own face was left out",
+	"nominal post":           "that takes the post at its name; it measures less",
 	"brackets not deducted":  "the brackets were not taken off",
 	"one bracket deducted":   "only one bracket was taken off, and there are two",
 	"fit forgotten":          "the play was not taken off",
