@@ -110,3 +110,23 @@ func TestPlainWords(t *testing.T) {
 		}
 	})
 }
+
+// The last line of a conflict says, by itself too, which side is the whole: 38-1/2 + 12 against a wall of 50, and for a
+// wall of 47 five rails that come to 40, six that come to 48.
+func TestTheLastLineOfAConflict(t *testing.T) {
+	for line, want := range map[string][]string{
+		"wall height = 50 in; rail size = 2x6; rails = 7; bottom gap = gap": {"50-1/2, and the wall is 50"},
+		"wall height = 47 in; gap = 2-1/2 in; bottom gap = gap":             {"40, and the wall is 47", "48, and the wall is 47"},
+		"wall height = 48 in; gap = 1-1/2 in":                               {"2 at the least, and 1-1/2 at the most"},
+	} {
+		a := talk(t).line(line)
+		Say(a, Options{})
+		var says []string
+		for _, w := range a.Work {
+			if w.Note == "clash" {
+				says = append(says, w.Says)
+			}
+		}
+		require.Equal(t, want, says, line)
+	}
+}

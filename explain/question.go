@@ -75,14 +75,9 @@ type place struct {
 func (p place) lines(o Options) []string {
 	runes := []rune(p.said)
 	at := min(max(p.at, 0), len(runes))
-	before, after := []rune(quoted(string(runes[:at]))), []rune(quoted(string(runes[at:])))
 	room := o.width() - 3
-	for cells(string(before)) > room*2/3 {
-		before = before[1:]
-	}
-	for len(after) > 0 && cells(string(before))+cells(string(after)) > room {
-		after = after[:len(after)-1]
-	}
+	before := ending([]rune(quoted(string(runes[max(0, at-window):at]))), room*2/3)
+	after := beginning([]rune(quoted(string(runes[at:min(len(runes), at+window)]))), room-cells(string(before)))
 	text := string(before) + string(after)
 	if o.ASCII {
 		text = strings.Map(inASCII, text)
@@ -92,6 +87,27 @@ func (p place) lines(o Options) []string {
 		caret = strings.Repeat(" ", len(before)) + "^"
 	}
 	return []string{"  " + text, "  " + inked(caret, bad, o)}
+}
+
+// window is how much of a long line is looked at on either side of the place, in runes: more than any width shows.
+const window = 400
+
+// ending keeps as much of the end of a text as fits into a width.
+func ending(text []rune, width int) []rune {
+	i := len(text)
+	for n := 0; i > 0 && n+cellsOf(text[i-1]) <= width; i-- {
+		n += cellsOf(text[i-1])
+	}
+	return text[i:]
+}
+
+// beginning keeps as much of the beginning of a text as fits into a width.
+func beginning(text []rune, width int) []rune {
+	i := 0
+	for n := 0; i < len(text) && n+cellsOf(text[i]) <= width; i++ {
+		n += cellsOf(text[i])
+	}
+	return text[:i]
 }
 
 // inASCII keeps one sign for one, so that a caret below still points at its place.

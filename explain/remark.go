@@ -193,10 +193,7 @@ func (v *voice) standsAgainst(w solver.Work) string {
 	case "boards missing":
 		return "there are"
 	}
-	if w.Of == "" || w.Of == "together" || w.Of == "the rest" {
-		return ""
-	}
-	return v.the(w.Of) + " is"
+	return ""
 }
 
 // shown writes a line for the eye: a comparison that only shows why not is told by its left side, its remark the rest.

@@ -97,6 +97,7 @@ func (v *voice) fill() {
 	v.saySums(v.a.Work)
 	for i := range v.a.Conflicts {
 		v.saySums(v.a.Conflicts[i].Work)
+		v.sayClashes(v.a.Conflicts[i])
 	}
 	for i := range v.a.Check {
 		v.saySums(v.a.Check[i].Work)
@@ -119,6 +120,27 @@ func (v *voice) fill() {
 func (v *voice) saySums(list []solver.Work) {
 	for i := range list {
 		list[i].Says = v.says(list[i])
+	}
+}
+
+// sayClashes words the last line of each way in which a conflict fails: which side is the whole, only the rules tell.
+// The same line stands in the answer's own work.
+func (v *voice) sayClashes(c solver.Conflict) {
+	for _, t := range v.dispute(c).stories {
+		if t.last.Note != "clash" {
+			continue
+		}
+		says := v.crossing(t.last)
+		if t.side >= 0 {
+			says = written(v.bare(t.parts)+v.dispute(c).tail(t), v.Style)
+		}
+		for _, list := range [][]solver.Work{c.Work, v.a.Work} {
+			for i := range list {
+				if list[i].Note == t.last.Note && list[i].Of == t.last.Of && list[i].Expr.String() == t.last.Expr.String() {
+					list[i].Says = says
+				}
+			}
+		}
 	}
 }
 
