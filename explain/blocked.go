@@ -106,11 +106,14 @@ func (v *voice) ways() {
 		return
 	}
 	v.p.add(blank{})
-	head := "Any one of these mends it (`take 1` takes the first):"
+	head, hint := "Any one of these mends it", " (`take 1` takes the first)"
 	if len(v.a.Ways) == 1 {
-		head = "This mends it (`take 1` takes it):"
+		head, hint = "This mends it", " (`take 1` takes it)"
 	}
-	v.p.add(para{text: head, ink: bold})
+	if !takes[v.a.To.Kind] {
+		hint = ""
+	}
+	v.p.add(para{text: head + hint + ":", ink: bold})
 	var aloud []string
 	for i, w := range v.a.Ways {
 		text := v.way(w)
@@ -119,6 +122,9 @@ func (v *voice) ways() {
 	}
 	v.p.hear(sentence("what mends it: " + strings.Join(aloud[:min(2, len(aloud))], "; or ")))
 }
+
+// takes are the replies after which "take 1" takes the first way out.
+var takes = map[string]bool{"state": true, "what if": true, "why not": true, "command": true}
 
 // way says one way out: its changes, and what they lead to.
 func (v *voice) way(w solver.Way) string {
