@@ -37,7 +37,11 @@ func (v *voice) postsLead(a *solver.Along) {
 		for _, p := range a.Posts {
 			places = append(places, v.both(p.FromLeft))
 		}
-		v.p.say(plural(n, "added post", "added posts")+", near faces "+and(places)+" from the left post"+open, good)
+		where := ", near faces " + and(places) + " from the left post"
+		if n > 2 {
+			where = forEye(where)
+		}
+		v.p.say(plural(n, "added post", "added posts")+where+open, good)
 	}
 	if len(a.Bays) != 1 || len(a.Openings) == 0 || a.Bays[0].FromLeft.Sign() != 0 {
 		v.p.say(v.baysOf(a), noInk)

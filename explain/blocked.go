@@ -118,9 +118,18 @@ func (v *voice) ways() {
 	for i, w := range v.a.Ways {
 		text := v.way(w)
 		v.p.add(para{lead: strconv.Itoa(i+1) + ". ", text: upper(text), ink: bold})
-		aloud = append(aloud, text)
+		aloud = append(aloud, v.shortWay(w))
 	}
 	v.p.hear(sentence("what mends it: " + strings.Join(aloud[:min(2, len(aloud))], "; or ")))
+}
+
+// shortWay says one way out for the ear: what to change to, not by how much.
+func (v *voice) shortWay(w solver.Way) string {
+	var list []string
+	for _, c := range w.Changes {
+		list = append(list, strings.TrimSuffix(v.change(c), v.by(c)))
+	}
+	return strings.Join(list, " together with ")
 }
 
 // takes are the replies after which "take 1" takes the first way out.

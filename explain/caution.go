@@ -33,11 +33,12 @@ func (v *voice) cautions() {
 // hardCautions are those that are said aloud too.
 var hardCautions = map[string]bool{"guard": true, "guard opening": true, "free post": true, "pool": true, "slab too thin": true}
 
+// firstSentence is as much of a caution as is said aloud: up to its first stop.
 func firstSentence(s string) string {
-	if i := strings.Index(s, ". "); i > 0 {
-		return s[:i+1]
+	if i := strings.IndexAny(s, ".;:"); i > 0 {
+		return sentence(s[:i])
 	}
-	return s
+	return sentence(s)
 }
 
 // published reports whether a source is one to name: a code, a standard, a handbook, not a habit.

@@ -191,9 +191,19 @@ func (p *page) spoken() string {
 			lead = append(lead, q.text)
 		}
 	}
-	room := max(1, mostSentences-len(p.aloud))
-	first := aloud(heard(strings.Join(lead, " "), p.style), room)
-	more := aloud(heard(strings.Join(p.aloud, " "), p.style), mostSentences)
+	extra := p.aloud
+	said := func(list []string, most int) string { return aloud(heard(strings.Join(list, " "), p.style), most) }
+	more := said(extra, mostSentences)
+	for len(extra) > 1 && len(strings.Fields(said(lead, 1)))+len(strings.Fields(more)) > mostWords {
+		extra = extra[:len(extra)-1]
+		more = said(extra, mostSentences)
+	}
+	room := max(1, mostSentences-len(extra))
+	first := said(lead, room)
+	for room > 1 && len(strings.Fields(first))+len(strings.Fields(more)) > mostWords {
+		room--
+		first = said(lead, room)
+	}
 	return strings.TrimSpace(first + " " + more)
 }
 
@@ -204,8 +214,12 @@ func (p *page) hear(s string) {
 	}
 }
 
-// mostSentences is as much as anyone listens to: three sentences take six to seven seconds.
-const mostSentences = 3
+// As much as anyone listens to: three sentences that take six to seven seconds. Figures in words are long, so the words
+// are counted too; the first sentence, which is the answer, is always said.
+const (
+	mostSentences = 3
+	mostWords     = 36
+)
 
 var (
 	aside   = regexp.MustCompile(`\s*\([^()]*\)`)
