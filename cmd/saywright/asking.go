@@ -1,0 +1,174 @@
+package main
+
+import (
+	"saywright/grammar"
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+func (r *round) ask(a grammar.Act) {
+	var name *solver.Name
+	wall := ""
+	if a.Name != nil {
+		n := *a.Name
+		wall, n.Wall = n.Wall, ""
+		if n.Quantity != "" {
+			name = &n
+		}
+	}
+	b, base := r.at(wall)
+	if a.Topic == "steps" {
+		r.talk.stepAt = 0
+	}
+	r.part(b, base, solver.Ask(b, base, a.Topic, name), solver.Reply{Kind: "ask", Topic: a.Topic, Name: name, As: a.As})
+}
+
+// why derives a quantity or a table; "why that" goes back to the last answer and tells all of it.
+func (r *round) why(a grammar.Act) {
+	if a.Topic == "that" {
+		r.showAll(a)
+		return
+	}
+	var name *solver.Name
+	wall := ""
+	if a.Name != nil {
+		n := *a.Name
+		wall, n.Wall = n.Wall, ""
+		if n.Quantity != "" {
+			name = &n
+		}
+	}
+	b, base := r.at(wall)
+	r.part(b, base, solver.Why(b, base, name, a.Topic, false), solver.Reply{Kind: "why", Topic: a.Topic, Name: name})
+}
+
+func (r *round) showAll(grammar.Act) {
+	m := r.talk.last
+	if m == nil {
+		r.none("nothing answered", "why rails")
+		return
+	}
+	to := m.answer.To
+	topic := to.Topic
+	if to.Name == nil && topic == "" || to.Kind == "command" {
+		topic = "that"
+	}
+	full := solver.Why(m.book, m.base, to.Name, topic, true)
+	r.part(m.book, m.base, full, solver.Reply{Kind: "why", Topic: topic, Name: to.Name, Full: true})
+}
+
+// next tells one step of the work after another.
+func (r *round) next(grammar.Act) {
+	b, base := r.at("")
+	all := solver.Ask(b, base, "steps", nil)
+	if len(all.Steps) == 0 {
+		r.none("no steps yet", "wall 48 high, span 12 feet")
+		return
+	}
+	k := r.talk.stepAt
+	if k >= len(all.Steps) {
+		r.talk.stepAt = 0
+		r.tell("next", solver.Fact{Key: "steps done", Nums: counts(len(all.Steps))})
+		return
+	}
+	one := *all
+	one.Steps = all.Steps[k : k+1]
+	r.part(b, base, &one, solver.Reply{Kind: "command", Topic: "next"}, solver.Fact{Key: "step", Nums: counts(k+1, len(all.Steps))})
+	r.talk.stepAt++
+}
+
+// teach begins a lesson; any other line may come in between, and figures go on with it.
+func (r *round) teach(a grammar.Act) {
+	if a.Name == nil {
+		r.none("nothing to teach", "teach gap")
+		return
+	}
+	b, base := r.at(a.Name.Wall)
+	n := *a.Name
+	n.Wall = ""
+	lesson, first := solver.NewLesson(b, base, n.Quantity)
+	r.talk.lesson = lesson
+	r.part(b, base, first, solver.Reply{Kind: "teach", Name: &n})
+}
+
+func (r *round) figures(a grammar.Act) {
+	l := r.talk.lesson
+	if l == nil {
+		r.none("no lesson", "teach gap")
+		return
+	}
+	b, base := r.at("")
+	r.part(b, base, l.Hear(a.Figures), solver.Reply{Kind: "teach"})
+	if l.Done() {
+		r.talk.lesson = nil
+	}
+}
+
+func (r *round) recap(grammar.Act) {
+	var facts []solver.Fact
+	for _, b := range r.talk.now.books {
+		if list := forms(b); len(list) > 0 {
+			facts = append(facts, solver.Fact{Key: "recap", Names: append([]string{b.Wall}, list...)})
+		}
+	}
+	r.tell("recap", facts...)
+}
+
+func (r *round) help(a grammar.Act) {
+	topic := a.Topic
+	if a.Name != nil {
+		topic = string(a.Name.Quantity)
+	}
+	r.tell("help", solver.Fact{Key: "help", Names: append([]string{topic}, grammar.Help(topic)...)})
+}
+
+func (r *round) quit(grammar.Act) { r.tell("quit") }
+
+func (r *round) undo(grammar.Act) {
+	t := &r.talk
+	if !t.now.same(r.begin) { // something earlier in this very line
+		undone := r.done
+		r.done = nil
+		r.stand(r.begin, solver.Reply{Kind: "command", Topic: "undo"}, nil, solver.Fact{Key: "undone", Names: undone})
+		return
+	}
+	if len(t.past) == 0 {
+		r.none("nothing to undo", "")
+		return
+	}
+	s := t.past[len(t.past)-1]
+	t.past, t.future = t.past[:len(t.past)-1], append(t.future[:len(t.future):len(t.future)], s)
+	r.stand(s.from, solver.Reply{Kind: "command", Topic: "undo"}, nil, solver.Fact{Key: "undone", Names: s.said})
+	r.begin, r.done = t.now, nil
+}
+
+func (r *round) redo(grammar.Act) {
+	t := &r.talk
+	if len(t.future) == 0 || !t.now.same(r.begin) {
+		r.none("nothing to redo", "")
+		return
+	}
+	s := t.future[len(t.future)-1]
+	t.future, t.past = t.future[:len(t.future)-1], append(t.past[:len(t.past):len(t.past)], s)
+	r.stand(s.to, solver.Reply{Kind: "command", Topic: "redo"}, nil, solver.Fact{Key: "redone", Names: s.said})
+	r.begin, r.done = t.now, nil
+}
+
+func (r *round) startOver(grammar.Act) {
+	t := &r.talk
+	gone := 0
+	for _, b := range t.now.books {
+		gone += len(forms(b))
+	}
+	t.tried, t.last, t.lesson, t.stepAt = nil, nil, nil, 0
+	r.stand(standing{}, solver.Reply{Kind: "command", Topic: "start over"}, nil, solver.Fact{Key: "started over", Nums: counts(gone)})
+	t.last = nil
+}
+
+func counts(list ...int) []exact.Rat {
+	out := make([]exact.Rat, len(list))
+	for i, n := range list {
+		out[i] = exact.Int(n)
+	}
+	return out
+}

@@ -1,0 +1,49 @@
+package main
+
+// The facts that a command puts on its answer, for package explain to put into words. An answer to a command has
+// To = {Kind: "command", Topic: the act's name}; where it changed what stands, it also carries what the answer to a
+// statement carries (layout, options, because, ways, work), and Replaced tells what took whose place (New without a
+// name: given up).
+//
+//	key            Names                                     Nums
+//	taken          word as said, word it was taken for                              a mended spelling; on any answer
+//	undone         normal forms of the line taken back                              undo
+//	redone         normal forms of the line said again                              redo
+//	started over                                             statements dropped     start over
+//	forgot         normal forms that went                                           forget, forget all but
+//	set aside      the limit, "guard"                                               set aside
+//	kept           normal forms that stand from now on                              take that, take
+//	recap          wall ("" without a name), then its forms                         recap: one fact a wall, none: nothing stands
+//	saved          name                                      statements             save
+//	saved before   name, name the one before is kept under                          save, where the name was taken
+//	opened         name                                      statements             open
+//	compared       the two names ("this" is the wall at hand)                       compare; what differs is in Change
+//	verdicts       verdict of each                                                  compare
+//	same as        wall, then the forms taken over                                  same as
+//	drawn          path                                                             draw to
+//	printed        path                                                             print to
+//	help           topic ("" for all), then lines                                   help
+//	step                                                     which, of how many     next: the step is in Steps
+//	steps done                                               how many               next, after the last
+//
+// quit has none.
+//
+// The questions that the conversation itself asks back (Question.Key; explain writes Text):
+//
+//	key                Facts                                      when
+//	nothing said                                                  an empty line
+//	not UTF-8          At is the place                            bytes that are no text
+//	too long           "most": Nums the most characters           a line too long to read
+//	dropped                                                       Ctrl-C while an answer was worked out
+//	nothing to undo, nothing to redo, nothing tried (take that), nothing blocked (take 2), nothing answered (show it
+//	all), nothing to save, nothing to teach, no lesson (a bare figure), no steps yet (next)
+//	nothing to change  "name": Names the quantity                 a relative change of nothing
+//	cannot change      "why": Names the statement, the reason     a relative change that leaves what cannot be
+//	not known there    "name": Names the quantity                 a value that leans on another wall's unknown
+//	one wall                                                      a what-if that speaks of two walls
+//	fewer ways         "ways": Nums the way asked for, ways there are
+//	nothing to forget  "forget": Names the act's normal form
+//	not saved          "name": Names the name; "saved": Names what there is; Choices up to five
+//	cannot save, cannot open, cannot write, file in the way       "why": Names the name or path, the reason
+//	nothing to draw    "why": Names the reason
+//	same wall          "name": Names the wall

@@ -1,0 +1,160 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"slices"
+
+	"saywright/grammar"
+	"saywright/solver"
+)
+
+// round carries out one line on a copy of the conversation.
+type round struct {
+	talk  Talk
+	ctx   context.Context
+	line  string
+	begin standing         // what stood before this line, or what its undo went back to
+	done  []string         // normal forms of the acts carried out since begin
+	parts []*solver.Answer // what each act answers, in order
+	on    *trial           // the what-if earlier in this line: asks after it are answered within it
+	files []file           // drawings to write once all of the line is clear
+
+	nothing *solver.Question // set where an act has nothing to act on: then the line changes nothing
+}
+
+// errDropped ends a line that the person dropped while it was worked out.
+var errDropped = errors.New("dropped")
+
+// carrying maps each act to what carries it out; statements are gathered before.
+var carrying map[grammar.ActKind]func(*round, grammar.Act)
+
+func init() { // by init, because the functions lead back to the table
+	carrying = map[grammar.ActKind]func(*round, grammar.Act){
+		grammar.Ask: (*round).ask, grammar.WhatIf: (*round).whatIf, grammar.Why: (*round).why,
+		grammar.WhyNot: (*round).whyNot, grammar.Check: (*round).check, grammar.Tolerance: (*round).tolerance,
+		grammar.ShowAll: (*round).showAll, grammar.Next: (*round).next,
+		grammar.Teach: (*round).teach, grammar.Figure: (*round).figures,
+		grammar.Take: (*round).takeWay, grammar.TakeThat: (*round).takeThat,
+		grammar.Forget: (*round).forget, grammar.ForgetAllBut: (*round).forgetAllBut, grammar.SetAside: (*round).setAside,
+		grammar.Undo: (*round).undo, grammar.Redo: (*round).redo, grammar.StartOver: (*round).startOver,
+		grammar.Recap: (*round).recap, grammar.HelpMe: (*round).help, grammar.Quit: (*round).quit,
+		grammar.Save: (*round).save, grammar.Open: (*round).open, grammar.Compare: (*round).compare,
+		grammar.SameAs: (*round).sameAs, grammar.DrawTo: (*round).drawTo, grammar.PrintTo: (*round).printTo,
+	}
+}
+
+func (r *round) carryOut(acts []grammar.Act) {
+	r.begin = r.talk.now
+	for i := 0; i < len(acts) && r.nothing == nil && r.ctx.Err() == nil; {
+		n := 1
+		if acts[i].Kind == grammar.State {
+			for i+n < len(acts) && acts[i+n].Kind == grammar.State {
+				n++
+			}
+			r.state(acts[i : i+n])
+		} else {
+			carrying[acts[i].Kind](r, acts[i])
+		}
+		if k := acts[i].Kind; k != grammar.Undo && k != grammar.Redo {
+			r.done = append(r.done, heard(acts[i:i+n])...)
+		}
+		i += n
+	}
+}
+
+// finish writes what is to be written, and puts the line on the way back.
+func (r *round) finish(acts []grammar.Act) {
+	if r.ctx.Err() != nil {
+		return
+	}
+	if err := errors.Join(r.talk.shelf.write(), writeFiles(r.files)); err != nil {
+		r.nothing = &solver.Question{Key: "cannot write", Facts: []solver.Fact{{Key: "why", Names: []string{err.Error()}}}}
+		return
+	}
+	t := &r.talk
+	if !t.now.same(r.begin) {
+		t.past = append(slices.Clip(t.past), step{said: r.done, from: r.begin, to: t.now})
+		t.future = nil
+	}
+	t.subject = subjectOf(acts)
+}
+
+// subjectOf returns what a line spoke of, where that is one thing.
+func subjectOf(acts []grammar.Act) *solver.Name {
+	var one *solver.Name
+	for _, a := range acts {
+		names := a.Names
+		if a.Name != nil {
+			names = append(slices.Clip(names), *a.Name)
+		}
+		for _, s := range a.Statements {
+			names = append(slices.Clip(names), s.Name)
+		}
+		for _, n := range names {
+			if one != nil && one.String() != n.String() {
+				return nil
+			}
+			one = &n
+		}
+	}
+	return one
+}
+
+// part adds what an act answers, and remembers it for "why that" and "take 2".
+func (r *round) part(b solver.Book, base, a *solver.Answer, to solver.Reply, facts ...solver.Fact) *solver.Answer {
+	own := *a // answers to what stands are kept and used again
+	if to.Kind != "" {
+		own.To = to
+	}
+	own.Facts = append(slices.Clip(own.Facts), facts...)
+	r.parts = append(r.parts, &own)
+	if own.To.Kind != "command" || own.Layout != nil || len(own.Because) > 0 {
+		r.talk.last = &remark{book: b, base: base, answer: &own}
+	}
+	return &own
+}
+
+// tell adds an answer to a command that changes no wall.
+func (r *round) tell(topic string, facts ...solver.Fact) {
+	b := r.talk.now.book(r.talk.now.hand)
+	verdict := solver.Open
+	if !b.Empty() {
+		verdict = r.talk.base(b).Verdict
+	}
+	r.parts = append(r.parts, &solver.Answer{Verdict: verdict, Facts: facts, To: solver.Reply{Kind: "command", Topic: topic}})
+}
+
+// stand lets another standing stand and answers with what stands now.
+func (r *round) stand(to standing, reply solver.Reply, told []solver.Replaced, facts ...solver.Fact) {
+	r.talk.change(to)
+	r.on, r.talk.stuck = nil, nil
+	b := to.book(to.hand)
+	a := r.talk.base(b)
+	own := r.part(b, a, a, reply, facts...)
+	own.Replaced = told
+	r.stuckOn(&trial{wall: b.Wall, from: b, book: b, to: a})
+}
+
+// stuckOn remembers a blocked answer, so that one of its ways out can be taken.
+func (r *round) stuckOn(t *trial) {
+	if len(t.to.Ways) > 0 {
+		r.talk.stuck = t
+	}
+}
+
+func (r *round) none(key, example string, facts ...solver.Fact) {
+	r.nothing = &solver.Question{Key: key, Example: example, Facts: facts}
+}
+
+// at returns the wall that a name speaks of, its book, and the answer to it: within the what-if of this line, if any.
+func (r *round) at(wall string) (solver.Book, *solver.Answer) {
+	if wall == "" {
+		wall = r.talk.now.hand
+	}
+	if r.on != nil && r.on.wall == wall {
+		return r.on.book, r.on.to
+	}
+	b := r.talk.now.book(wall)
+	return b, r.talk.base(b)
+}

@@ -1,0 +1,195 @@
+package main
+
+import (
+	"context"
+	"slices"
+
+	"saywright/explain"
+	"saywright/grammar"
+	"saywright/solver"
+)
+
+// Talk is one conversation: what stands, what was tried and asked, and the way back. The zero value is a new one
+// that keeps no files; newTalk gives it a folder.
+//
+// A line is carried out on a copy, which takes the place of the conversation once the line is answered. So a line
+// that is unclear in one part, or is dropped half way, has changed nothing.
+type Talk struct {
+	now    standing
+	past   []step // the lines that changed something, oldest first
+	future []step // the lines undone, next to redo last
+
+	solved  map[string]*solver.Answer // by wall, of now; filled when first needed
+	tried   *trial                    // the last what-if
+	stuck   *trial                    // the last blocked answer and its ways out
+	asked   *asked                    // what the last answer asked back
+	last    *remark                   // the last answer that can be asked "why that"
+	lesson  *solver.Lesson            // in progress
+	subject *solver.Name              // what was spoken of last
+	stepAt  int                       // steps told by "next" so far
+
+	shelf shelf
+	show  func() explain.Options // how texts are laid out now
+	today func() string          // the date on a drawing
+}
+
+// step is one line of the way back.
+type step struct {
+	said []string // its normal forms
+	from standing // what stood before it
+	to   standing // and after
+}
+
+// trial is what a what-if, a why-not or a check laid over what stands.
+type trial struct {
+	wall string
+	from solver.Book // what it was laid over
+	said []solver.Statement
+	book solver.Book // from with said
+	to   *solver.Answer
+}
+
+// asked is a question with its choices, open until the next line.
+type asked struct{ choices []string }
+
+// remark is an answer together with what it spoke of.
+type remark struct {
+	book   solver.Book
+	base   *solver.Answer
+	answer *solver.Answer
+}
+
+// turn is a line carried out: the answer, and the conversation after it.
+type turn struct {
+	answer *solver.Answer
+	next   Talk
+}
+
+func newTalk(folder string, show func() explain.Options) *Talk {
+	return &Talk{shelf: shelf{folder: folder}, show: show, today: today}
+}
+
+// Reply answers one line and keeps what it changed.
+func (t *Talk) Reply(line string) *solver.Answer {
+	return t.keep(t.consider(context.Background(), line))
+}
+
+func (t *Talk) keep(done turn) *solver.Answer {
+	*t = done.next
+	return done.answer
+}
+
+// consider works out the answer to a line, and changes nothing of t. A canceled ctx writes no files.
+func (t *Talk) consider(ctx context.Context, line string) turn {
+	if a := unreadable(line); a != nil {
+		t.words(a)
+		return turn{a, *t}
+	}
+	read := grammar.Read(line, t.context())
+	if read.Ask != nil || len(read.Acts) == 0 {
+		return t.askBack(line, read)
+	}
+	r := &round{talk: *t, ctx: ctx, line: line}
+	r.talk.asked = nil
+	r.carryOut(read.Acts)
+	if r.nothing == nil {
+		r.finish(read.Acts)
+	}
+	if r.nothing != nil {
+		return t.nothingDone(line, read, r.nothing)
+	}
+	a := r.answer(read)
+	r.talk.remember(a)
+	return turn{a, r.talk}
+}
+
+func (t *Talk) context() grammar.Context {
+	c := grammar.Context{
+		Metric: t.now.metric(), Subject: t.subject, Answered: t.last != nil, Tried: t.tried != nil,
+		Teaching: t.lesson != nil, Walls: t.now.walls(), Saved: t.shelf.names(),
+	}
+	if t.asked != nil {
+		c.Choices = t.asked.choices
+	}
+	if t.stuck != nil {
+		c.Ways = len(t.stuck.to.Ways)
+	}
+	return c
+}
+
+// askBack answers a line that was not understood. The conversation stays, and so does the question.
+func (t *Talk) askBack(line string, read grammar.Reading) turn {
+	next := *t
+	q := read.Ask
+	if q == nil {
+		q = &solver.Question{Key: "nothing said", Example: "wall 48 high, gap 2-1/2"}
+	}
+	a := &solver.Answer{Said: line, Heard: []string{}, Verdict: solver.Unclear, Ask: q, Facts: taken(read)}
+	next.remember(a)
+	next.words(a)
+	return turn{a, next}
+}
+
+// nothingDone answers a line that was understood and has nothing to act on.
+func (t *Talk) nothingDone(line string, read grammar.Reading, q *solver.Question) turn {
+	next := *t
+	a := &solver.Answer{Said: line, Heard: heard(read.Acts), Verdict: solver.Open, Ask: q, Facts: taken(read),
+		To: solver.Reply{Kind: "command", Topic: string(read.Acts[0].Kind)}}
+	next.remember(a)
+	next.words(a)
+	return turn{a, next}
+}
+
+func (t *Talk) remember(a *solver.Answer) {
+	t.asked = nil
+	if a.Ask != nil && len(a.Ask.Choices) > 0 {
+		t.asked = &asked{a.Ask.Choices}
+	}
+}
+
+// words fills in the texts of an answer.
+func (t *Talk) words(a *solver.Answer) {
+	a.Metric = a.Metric || t.now.metric()
+	explain.Say(a, t.show())
+}
+
+func heard(acts []grammar.Act) []string {
+	list := make([]string, len(acts))
+	for i, a := range acts {
+		list[i] = a.String()
+	}
+	return list
+}
+
+func taken(read grammar.Reading) []solver.Fact {
+	var facts []solver.Fact
+	for _, w := range read.Taken {
+		facts = append(facts, solver.Fact{Key: "taken", Names: []string{w.Was, w.Now}})
+	}
+	return facts
+}
+
+// base returns the answer to what stands for a wall, worked out once.
+func (t *Talk) base(b solver.Book) *solver.Answer {
+	if a, ok := t.solved[b.Wall]; ok {
+		return a
+	}
+	a := solver.Solve(b)
+	next := map[string]*solver.Answer{b.Wall: a}
+	for wall, old := range t.solved {
+		next[wall] = old
+	}
+	t.solved = next
+	return a
+}
+
+// change lets another standing stand; what was solved of a book that stays is kept.
+func (t *Talk) change(to standing) {
+	kept := map[string]*solver.Answer{}
+	for _, b := range to.books {
+		if a, ok := t.solved[b.Wall]; ok && slices.Equal(forms(b), forms(t.now.book(b.Wall))) {
+			kept[b.Wall] = a
+		}
+	}
+	t.now, t.solved = to, kept
+}

@@ -1,0 +1,81 @@
+package main
+
+import (
+	"slices"
+	"strings"
+
+	"saywright/explain"
+	"saywright/grammar"
+	"saywright/solver"
+)
+
+// answer puts together what the acts of a line answer. Each part is worded by itself; the verdict is that of the last.
+func (r *round) answer(read grammar.Reading) *solver.Answer {
+	whole := &solver.Answer{Said: r.line, Heard: heard(read.Acts), Facts: taken(read)}
+	if r.ctx.Err() != nil {
+		return whole
+	}
+	metric := r.talk.now.metric()
+	var text []string
+	for i, p := range r.parts {
+		p.Said, p.Heard, p.Metric = whole.Said, nil, p.Metric || metric
+		if i == 0 {
+			p.Heard, p.Facts = whole.Heard, append(whole.Facts, p.Facts...)
+		}
+		explain.Say(p, r.talk.show())
+		text = append(text, p.Text)
+		join(whole, p)
+	}
+	whole.Text = strings.Join(text, "\n\n")
+	return whole
+}
+
+// join adds a part to the whole. What the part has takes the place of what an earlier part had of the same kind;
+// sums, cautions and what is assumed add up.
+func join(whole, p *solver.Answer) {
+	whole.Verdict, whole.To, whole.Metric, whole.Tape = p.Verdict, p.To, p.Metric, p.Tape
+	if p.Spoken != "" {
+		whole.Spoken = p.Spoken
+	}
+	if p.Ask != nil {
+		whole.Ask = p.Ask
+	}
+	if p.Layout != nil || len(p.Because) > 0 {
+		whole.Layout, whole.Options, whole.Because, whole.Ways, whole.Conflicts = p.Layout, p.Options, p.Because, p.Ways, p.Conflicts
+	}
+	if p.Options != nil {
+		whole.Options = p.Options
+	}
+	if p.Cost != nil {
+		whole.Cost = p.Cost
+	}
+	later(&whole.Change, p.Change)
+	later(&whole.Check, p.Check)
+	later(&whole.Cuts, p.Cuts)
+	later(&whole.Plan, p.Plan)
+	later(&whole.Shopping, p.Shopping)
+	later(&whole.Steps, p.Steps)
+	later(&whole.Marks, p.Marks)
+	whole.Replaced = append(whole.Replaced, p.Replaced...)
+	for _, w := range p.Work {
+		if !slices.ContainsFunc(whole.Work, func(o solver.Work) bool { return o.Of == w.Of && o.Says == w.Says }) {
+			whole.Work = append(whole.Work, w)
+		}
+	}
+	for _, form := range p.Assumed {
+		if !slices.Contains(whole.Assumed, form) {
+			whole.Assumed = append(whole.Assumed, form)
+		}
+	}
+	for _, c := range p.Cautions {
+		if !slices.ContainsFunc(whole.Cautions, func(o solver.Caution) bool { return o.Text == c.Text }) {
+			whole.Cautions = append(whole.Cautions, c)
+		}
+	}
+}
+
+func later[T any](was *[]T, now []T) {
+	if len(now) > 0 {
+		*was = now
+	}
+}
