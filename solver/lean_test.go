@@ -26,6 +26,7 @@ func TestPostsLeaningAlike(t *testing.T) {
 	s.Leans = []Statement{leans("left", "3/4", "right", "48")}
 	f := s.Cuts()
 	require.Equal(t, rat("115-1/2").Sub(exact.New(11, 128)).String(), f.Cuts[0].Exact.String())
+	require.Equal(t, []string{"across"}, factsOf(f, "tightest at")[0].Names)
 	require.Contains(t, sums(f.Work), "width that counts: (231/2) - (3/4) * (11/2) / 48 = 14773/128")
 	require.Equal(t, "115-3/8", Fraction(f.Cuts[0].Length), "115-53/128 lies between 115-6/16 and 115-7/16")
 	require.Empty(t, f.Cautions, "with a lean told there is nothing left to warn of")
@@ -58,6 +59,7 @@ func TestOneLeanOneWidth(t *testing.T) {
 	s.Leans = []Statement{leans("left", "1", "right", "16")}
 	f := s.Cuts()
 	require.Equal(t, []string{"right"}, factsOf(f, "taken as plumb")[0].Names)
+	require.Equal(t, []string{"top"}, factsOf(f, "tightest at")[0].Names)
 	// The left face has moved in by h/16; rails reach up to 8 and 16: half an inch and one inch.
 	require.Equal(t, []string{"99-1/2", "99"}, railLengths(f))
 	s.Leans[0] = leans("left", "1", "left", "16") // now it moves out: each rail is tightest at its bottom edge

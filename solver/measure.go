@@ -102,22 +102,35 @@ func (g *gauge) between(low, high exact.Rat) apart {
 	}
 	var best apart
 	for i, f := range g.hypotheses() {
-		a := apart{near: at[0], far: at[0], faces: f}
-		for _, h := range at[1:] {
-			if f.right(h).Less(f.right(a.near)) {
-				a.near = h
-			}
-			if f.left(a.far).Less(f.left(h)) {
-				a.far = h
-			}
-		}
-		a.counts = f.right(a.near).Sub(f.left(a.far))
+		a := tightest(f, at)
 		if i == 0 || a.counts.Less(best.counts) {
 			best = a
 		}
 	}
 	best.guessed = g.guessed(low, high)
 	return best
+}
+
+// tightest finds where, among some heights, the right face is nearest and the left one farthest; at one height where one
+// does for both.
+func tightest(f faces, heights []exact.Rat) apart {
+	a := apart{near: heights[0], far: heights[0], faces: f}
+	for _, h := range heights[1:] {
+		if f.right(h).Less(f.right(a.near)) {
+			a.near = h
+		}
+		if f.left(a.far).Less(f.left(h)) {
+			a.far = h
+		}
+	}
+	for _, h := range heights {
+		if f.right(h).Eq(f.right(a.near)) && f.left(h).Eq(f.left(a.far)) {
+			a.near, a.far = h, h
+			break
+		}
+	}
+	a.counts = f.right(a.near).Sub(f.left(a.far))
+	return a
 }
 
 // guessed reports whether a rail's middle lies beyond what was measured. Plans are no guess, and neither is a single

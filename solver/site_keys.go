@@ -99,7 +99,7 @@ package solver
 //	no spare on sale    [size] [boards]
 //	no price            [item, …]: not in the cost
 //	within budget       [what changes, a normal form] [cost, left of the budget]: one of the ways
-//	too long            [piece, size] [length, longest board, board needed]
+//	too long            [piece, size] [length, longest board, board needed, pieces of that bay and kind that are too long]
 //	bay that would do   [bay, width]: the widest whose rails come out of the longest board
 //	board that would do [size] [length]: the shortest common one
 //	no common board     [size] [length needed]
