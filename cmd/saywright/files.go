@@ -8,6 +8,7 @@ import (
 	"strings"
 	"time"
 
+	"saywright/explain"
 	"saywright/explain/draw"
 	"saywright/grammar"
 	"saywright/solver"
@@ -165,6 +166,7 @@ func (r *round) picture(a grammar.Act, ending, key string, made func(*solver.Ans
 	}
 	b, base := r.at("")
 	whole := r.everything(b, base)
+	explain.Say(whole, r.talk.show()) // the drawing shows sums, steps and cautions in words
 	content, err := made(whole, draw.Sheet{Wall: b.Wall, Date: r.talk.today()})
 	if err != nil {
 		r.none("nothing to draw", "wall 48 high, span 12 feet", solver.Fact{Key: "why", Names: []string{err.Error()}})

@@ -23,6 +23,9 @@ func (r *round) answer(read grammar.Reading) *solver.Answer {
 			p.Heard, p.Facts = whole.Heard, append(whole.Facts, p.Facts...)
 		}
 		explain.Say(p, r.talk.show())
+		if picture := r.shown(p); picture != "" {
+			p.Text += "\n\n" + strings.TrimRight(picture, "\n")
+		}
 		text = append(text, p.Text)
 		join(whole, p)
 	}
