@@ -72,6 +72,7 @@ type Context struct {
 	Teaching bool         // a lesson waits for figures
 	Ways     int          // how many ways out were offered
 	Walls    []string     // names of walls
+	deep     bool         // a line that is read again
 	Saved    []string     // names of saved walls
 }
 
@@ -123,7 +124,7 @@ func (a Act) String() string {
 	case Figure:
 		parts := make([]string, len(a.Figures))
 		for i, v := range a.Figures {
-			parts[i] = v.String()
+			parts[i] = figure(v)
 		}
 		return k + " " + strings.Join(parts, ", ")
 	}
@@ -143,4 +144,12 @@ func statements(list []solver.Statement) string {
 		parts[i] = s.String()
 	}
 	return strings.Join(parts, ", ")
+}
+
+// figure writes a bare number as a person writes it: 2-5/6.
+func figure(v solver.Value) string {
+	if v.Unit == solver.None {
+		return solver.Fraction(v.Num)
+	}
+	return v.String()
 }

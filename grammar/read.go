@@ -1,37 +1,178 @@
 package grammar
 
-import "saywright/solver"
+import (
+	"strings"
+	"unicode/utf8"
+
+	"saywright/solver"
+)
+
+// longestLine is the most runes that a line may have.
+const longestLine = 4000
 
 // Read reads a line as a person says it.
 func Read(line string, c Context) Reading {
-	acts, err := Parse(line)
+	if utf8.RuneCountInString(line[:min(len(line), 4*longestLine+4)]) > longestLine {
+		return askedBack(longestLine, "Please say it in shorter pieces.", "gap 2-1/2")
+	}
+	letters, bad := foldLine(line)
+	if bad >= 0 {
+		return askedBack(bad, "Some of that is not text. Can you type it again?", "gap 2-1/2")
+	}
+	if acts, ok := answer(line, c); ok {
+		return Reading{Acts: acts}
+	}
+	if acts, ok := readNormal(line, c); ok {
+		return Reading{Acts: acts}
+	}
+	atoms := split(letters)
+	if len(atoms) == 0 {
+		return askedBack(0, "What would you like to build?", "wall 48 high, gap 2-1/2")
+	}
+	r := readAtoms(atoms, c)
+	if r.Ask == nil || c.deep {
+		return r
+	}
+	return mend(atoms, c, r)
+}
+
+func askedBack(at int, text, example string) Reading {
+	return Reading{Ask: &solver.Question{At: &at, Text: text, Example: example}}
+}
+
+// readNormal takes a line that is in normal form already, where its values can be meant.
+func readNormal(line string, c Context) ([]Act, bool) {
+	acts, err := Parse(strings.TrimSpace(line))
 	if err != nil {
-		at := 0
-		return Reading{Ask: &solver.Question{At: &at, Text: "What was meant?", Example: "gap 2-1/2"}}
+		return nil, false
 	}
-	return Reading{Acts: acts}
-}
-
-// Topics lists what Help knows.
-func Topics() []string {
-	var list []string
-	for _, a := range solver.Vocabulary {
-		list = append(list, string(a.Quantity))
-	}
-	return append(list, tables...)
-}
-
-func isTopic(s string) bool {
-	for _, t := range Topics() {
-		if t == s {
-			return true
+	s := speech{c: c, metric: c.Metric}
+	for i := range acts {
+		a := &acts[i]
+		if a.Kind == Why && a.Topic == "that" && !c.Answered && i == 0 {
+			return nil, false
+		}
+		a.End = utf8.RuneCountInString(line)
+		for _, st := range a.Statements {
+			m := made{st: st, kind: solver.KindOf(st.Name.Quantity)}
+			if m.kind == 0 {
+				m.kind = kindOfValue(st.Value)
+			}
+			if a.Kind != Forget && s.doubt(m, said(st.Value), said(st.Upper)) != nil {
+				return nil, false
+			}
 		}
 	}
-	return false
+	return acts, true
 }
 
-// Help returns lines of help on a topic; "" is the short general help.
-func Help(topic string) []string { return nil }
+// said is a value of a normal form as an amount: it has its unit.
+func said(v solver.Value) amount {
+	a := amount{number: number{val: v.Num}}
+	switch v.Unit {
+	case solver.Inch:
+		a.unit, a.per = inches, oneRat
+	case solver.Millimeter:
+		a.unit, a.per = metric, mm(1)
+	}
+	return a
+}
 
-// Complete lists candidates for the last word of a line.
-func Complete(line string) []string { return nil }
+// readAtoms reads a line that has been cut into atoms.
+func readAtoms(atoms []atom, c Context) Reading {
+	s := speech{c: c, metric: c.Metric}
+	tokens := lex(atoms, c)
+	if c.Teaching {
+		if a, ok := figures(tokens, s); ok {
+			return Reading{Acts: []Act{a}}
+		}
+	}
+	tokens = dropReasons(tokens)
+	for i := range tokens {
+		t := &tokens[i]
+		if (t.kind == kNum || t.kind == kSize) && t.amt.bad != "" {
+			q := badNumber(t)
+			q.At = &t.at
+			return Reading{Ask: &q}
+		}
+	}
+	for i := range tokens {
+		if t := &tokens[i]; t.kind == kUnknown {
+			at := t.at
+			return Reading{Ask: &solver.Question{At: &at, Text: "What does " + quoted(short(t.text)) + " mean here?", Example: "gap 2-1/2, 6 rails"}}
+		}
+	}
+	list, err := items(tokens)
+	if err != nil {
+		return askedBack(0, "What is meant here?", "gap 2-1/2")
+	}
+	s.carry.name = c.Subject
+	if c.Subject != nil {
+		s.carry.kind = solver.KindOf(c.Subject.Quantity)
+		s.carry.wall = c.Subject.Wall
+	}
+	s.sentences(list)
+	s.perform()
+	if s.ask != nil {
+		return Reading{Ask: s.ask}
+	}
+	if len(s.acts) == 0 {
+		return askedBack(0, "What would you like to know, or to set?", "gap 2-1/2")
+	}
+	return Reading{Acts: s.acts}
+}
+
+// figures reads bare numbers as the answer to a teacher.
+func figures(tokens []token, s speech) (Act, bool) {
+	a := Act{Kind: Figure}
+	for i := range tokens {
+		switch t := &tokens[i]; t.kind {
+		case kNum:
+			if t.amt.bad != "" || t.amt.unit == percent || t.amt.unit == money {
+				return a, false
+			}
+			v := solver.Value{Num: t.amt.val}
+			switch t.amt.unit {
+			case inches, feet:
+				v.Unit = solver.Inch
+			case metric:
+				v.Unit = solver.Millimeter
+			}
+			a.Figures = append(a.Figures, v)
+			a.End = t.end
+		case kAnd, kComma, kStop, kQMark, kIt, kFill, kAbout:
+		default:
+			return a, false
+		}
+	}
+	return a, len(a.Figures) > 0
+}
+
+// dropReasons leaves out why something is wanted ("so the stroller fits"), up to the next break, where it names no
+// number and says something that is not known.
+func dropReasons(in []token) []token {
+	var out []token
+	for i := 0; i < len(in); i++ {
+		if in[i].kind == kReason {
+			if end := reasonEnd(in, i); end > i {
+				i = end - 1
+				continue
+			}
+			continue
+		}
+		out = append(out, in[i])
+	}
+	return out
+}
+
+func reasonEnd(in []token, i int) int {
+	for j := i + 1; j < len(in); j++ {
+		switch in[j].kind {
+		case kStop, kQMark, kComma:
+			return j
+		case kNum, kSize, kHead, kCmd, kQuest, kWh, kRel:
+			return i
+		}
+	}
+	return len(in)
+}

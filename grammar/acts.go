@@ -1,0 +1,454 @@
+package grammar
+
+import (
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// perform turns the groups into acts. It stops at the first that is not clear.
+func (s *speech) perform() {
+	for i := range s.groups {
+		g := &s.groups[i]
+		s.head = g.head
+		s.stating = g.head != nil && g.force == State
+		s.do(g)
+		if s.ask != nil {
+			return
+		}
+	}
+}
+
+func (s *speech) do(g *group) {
+	switch {
+	case g.cmd != "" && whole[g.cmd]:
+		s.command(g)
+	case g.force == State:
+		s.state(g)
+	case g.force == WhatIf || g.force == WhyNot || g.force == Check:
+		s.tried(g)
+	case g.force == Ask:
+		s.asked(g)
+	case g.force == Why:
+		s.why(g)
+	case g.force == Teach:
+		s.teach(g)
+	case g.force == Forget:
+		s.forget(g)
+	case g.force == ForgetAllBut:
+		s.keep(g)
+	case g.force == Take:
+		s.take(g)
+	case g.force == "help with":
+		s.helpWith(g)
+	}
+}
+
+func (s *speech) act(g *group, a Act) {
+	a.At, a.End = g.place()
+	s.acts = append(s.acts, a)
+}
+
+// place is where a group stands in the line.
+func (g *group) place() (at, end int) {
+	if g.head != nil {
+		at, end = g.head.at, g.head.end
+	} else if len(g.items) > 0 {
+		at = g.items[0].startAt()
+	}
+	for _, it := range g.items {
+		end = max(end, it.endAt())
+	}
+	return at, end
+}
+
+func (s *speech) command(g *group) {
+	if len(strip(idleGone(g.items))) > 0 {
+		s.notUnderstood(g, g.items)
+		return
+	}
+	a := Act{Kind: ActKind(g.cmd)}
+	switch g.cmd {
+	case "save", "open", "same as", "draw to", "print to":
+		if g.name == "" {
+			s.fail(g.head.at, solver.Question{Text: "Under which name?", Example: g.cmd + " porch"})
+			return
+		}
+		a.Words = []string{g.name}
+	case "compare":
+		a.Words = comparands(g.name, g.head.text)
+		if len(a.Words) != 2 {
+			s.fail(g.head.at, solver.Question{Text: "Compare which two?", Example: "compare porch, shed"})
+			return
+		}
+	case "why that":
+		if !s.c.Answered && len(s.acts) == 0 {
+			s.fail(g.head.at, solver.Question{Text: "Why what? There is no answer yet.", Example: "why rails"})
+			return
+		}
+		a = Act{Kind: Why, Topic: "that"}
+	case "set aside guard":
+		a = Act{Kind: SetAside, Topic: "guard"}
+	}
+	s.act(g, a)
+}
+
+// idleGone drops words that add nothing.
+func idleGone(list []item) []item {
+	var out []item
+	for _, it := range list {
+		if it.value() || !idle(it.token) && it.kind != kIt && it.kind != kFix && it.kind != kNo && it.kind != kOut && it.kind != kMeasured {
+			out = append(out, it)
+		}
+	}
+	return out
+}
+
+// state reads a group of statements: each is an act of its own.
+func (s *speech) state(g *group) {
+	list := strip(g.items)
+	if len(list) == 0 {
+		return
+	}
+	if n, ok := wayOut(list); ok {
+		s.act(g, Act{Kind: Take, N: n})
+		return
+	}
+	found, ok := s.say(g, list)
+	if !ok {
+		return
+	}
+	for _, m := range found {
+		a := Act{Kind: State, Statements: []solver.Statement{m.st}, At: m.at, End: m.at}
+		if m.st.Name.Quantity == solver.Tolerance {
+			a.Kind = Tolerance
+		}
+		if m.st.Name.Quantity == solver.Units {
+			s.metric = m.st.Value.Word == "metric"
+		}
+		a.End = g.endOf(a.At)
+		s.acts = append(s.acts, a)
+	}
+}
+
+func (g *group) endOf(int) int { _, end := g.place(); return end }
+
+// tried reads what is tried or claimed: all of it together is one act.
+func (s *speech) tried(g *group) {
+	list := strip(g.items)
+	if len(list) == 0 {
+		s.notUnderstood(g, list)
+		return
+	}
+	found, ok := s.say(g, list)
+	if !ok {
+		return
+	}
+	a := Act{Kind: g.force}
+	for _, m := range found {
+		a.Statements = append(a.Statements, m.st)
+	}
+	if len(found) == 1 && found[0].st.Name.Quantity == solver.Tolerance && g.force == WhatIf {
+		a.Kind = Tolerance
+	}
+	s.act(g, a)
+}
+
+// asked reads a question: after a table, or after one quantity or several.
+func (s *speech) asked(g *group) {
+	list := strip(idleGone(g.items))
+	if g.topic != "" {
+		if !s.beside(g, list) {
+			s.notUnderstood(g, list)
+			return
+		}
+		a := Act{Kind: Ask, Topic: g.topic}
+		if g.csv {
+			a.As = "csv"
+		}
+		s.act(g, a)
+		return
+	}
+	names, ok := s.names(g, list)
+	if !ok {
+		s.notUnderstood(g, list)
+		return
+	}
+	for _, n := range names {
+		n.Kind = Ask
+		if g.csv {
+			n.As = "csv"
+		}
+		s.act(g, n)
+	}
+}
+
+// beside reports whether what stands beside the name of a table may stand there.
+func (s *speech) beside(g *group, list []item) bool {
+	for _, it := range list {
+		if it.value() {
+			return false
+		}
+		switch it.kind {
+		case kPart, kLoc, kSide, kComma, kAnd, kUp, kOut, kDown, kIt, kBestTail, kFixed, kHaveTail, kSell, kEach, kTop, kAt, kWh, kKnowing, kRest:
+		default:
+			return false
+		}
+		if it.kind == kPart && it.index > 0 && it.key() == "opening" {
+			return false
+		}
+	}
+	return true
+}
+
+// names finds the quantities that a question is after. Without any it is what was spoken of last.
+func (s *speech) names(g *group, list []item) ([]Act, bool) {
+	if a, ok := s.nameOf(g, list); ok {
+		return []Act{a}, true
+	}
+	var out []Act
+	for _, part := range chunks(list) {
+		a, ok := s.nameOf(g, part)
+		if !ok {
+			return nil, false
+		}
+		out = append(out, a)
+	}
+	return out, len(out) > 1
+}
+
+func chunks(list []item) [][]item {
+	var out [][]item
+	start := 0
+	for i, it := range list {
+		if it.breaks() {
+			if i > start {
+				out = append(out, list[start:i])
+			}
+			start = i + 1
+		}
+	}
+	if start < len(list) {
+		out = append(out, list[start:])
+	}
+	return out
+}
+
+// nameOf finds the one quantity, or table, that a stretch of a question is after.
+func (s *speech) nameOf(g *group, list []item) (Act, bool) {
+	k := clause{s: s, force: g.force, carry: s.carry, items: list}
+	if !k.sort() || k.breaks > 0 || len(k.values) > 0 && g.force == Ask {
+		return Act{}, false
+	}
+	senses := append(append([]sense{}, g.sense...), k.senses(0, len(list))...)
+	for _, i := range k.words {
+		t := k.items[i]
+		switch {
+		case t.is(kQuest):
+			var x set
+			x.add(aspectIndex["?"+t.as(kQuest).key])
+			senses = append(senses, sense{sure: x})
+		case t.is(kItem):
+			senses = append(senses, meaning("?hardware | price"))
+		case t.kind == kRel && t.text == "up to", t.kind == kDown, t.kind == kUp, t.kind == kOff, t.kind == kBestTail, t.kind == kNo, t.kind == kOver, t.kind == kMore, t.kind == kBetween, t.kind == kSell, t.kind == kHave, t.kind == kPriceVerb:
+		default:
+			if g.force == Ask || g.force == Teach || g.force == "help with" {
+				return Act{}, false
+			}
+		}
+	}
+	if len(k.things)+len(k.dims)+len(k.sides) == 0 && (k.it || len(list) == 0) && s.carry.name != nil && len(senses) <= 1 {
+		n := *s.carry.name
+		return Act{Name: &n}, true
+	}
+	if len(k.sides) > 0 {
+		senses = append(senses, meaning("| opening side, floor at right, post leans"))
+	}
+	return k.namePick(senses)
+}
+
+// namePick takes the surest of what the senses have in common. Where a count and a size or a length are as sure, the
+// count is what a bare noun means, and the length of a single opening or bay.
+func (k *clause) namePick(senses []sense) (Act, bool) {
+	can := common(senses)
+	if len(senses) == 0 {
+		return Act{}, false
+	}
+	var best []int
+	top := 2
+	for a := range aspects {
+		if !can.has(a) {
+			continue
+		}
+		if n := score(senses, a); n > top {
+			best, top = []int{a}, n
+		} else if n == top {
+			best = append(best, a)
+		}
+	}
+	if len(best) > 1 {
+		best = k.preferred(best)
+	}
+	if len(best) != 1 {
+		return Act{}, false
+	}
+	if name := aspects[best[0]]; name[0] == '?' {
+		return Act{Topic: name[1:]}, true
+	}
+	n, _, ok := k.build(best[0])
+	if !ok {
+		return Act{}, false
+	}
+	s := k.s
+	s.carry.name, s.carry.kind = &n, solver.KindOf(n.Quantity)
+	s.carry.senses = k.senses(0, len(k.items))
+	return Act{Name: &n}, true
+}
+
+func (k *clause) preferred(best []int) []int {
+	plural := false
+	for _, i := range k.things {
+		plural = plural || k.items[i].plural()
+	}
+	rank := func(a int) int {
+		switch q := solver.Quantity(aspects[a]); {
+		case q == solver.Bays || q == solver.Openings:
+			if plural && k.bay == 0 {
+				return 3
+			}
+			return 1
+		case solver.KindOf(q) == solver.Count:
+			return 3
+		case solver.KindOf(q) == solver.Length && (q == solver.Bay || q == solver.Opening || q == solver.WallHeight):
+			return 2
+		}
+		return 0
+	}
+	var out []int
+	top := 0
+	for _, a := range best {
+		if n := rank(a); n > top {
+			out, top = []int{a}, n
+		} else if n == top && n > 0 {
+			out = append(out, a)
+		}
+	}
+	return out
+}
+
+func (s *speech) why(g *group) {
+	list := strip(idleGone(g.items))
+	for i, it := range list {
+		if !it.value() && it.kind == kNot {
+			g.force = WhyNot
+			g.items = append(append([]item{}, list[:i]...), list[i+1:]...)
+			s.tried(g)
+			return
+		}
+	}
+	if g.topic != "" {
+		s.act(g, Act{Kind: Why, Topic: g.topic})
+		return
+	}
+	if a, ok := s.whyOf(g, list); ok {
+		a.Kind = Why
+		s.act(g, a)
+		return
+	}
+	names, ok := s.names(g, list)
+	if !ok {
+		s.notUnderstood(g, list)
+		return
+	}
+	for _, a := range names {
+		a.Kind = Why
+		s.act(g, a)
+	}
+}
+
+// whyOf finds what a reason is asked for where a value is named with it: "why six boards".
+func (s *speech) whyOf(g *group, list []item) (Act, bool) {
+	if !hasValue(list) {
+		return Act{}, false
+	}
+	r := s.cut(list, s.carry, Why)
+	if len(r) != 1 || len(r[0].made) == 0 {
+		return Act{}, false
+	}
+	n := r[0].made[0].st.Name
+	for _, m := range r[0].made {
+		if m.st.Name.String() != n.String() {
+			return Act{}, false
+		}
+	}
+	if n.Quantity == solver.Goal {
+		return Act{}, false
+	}
+	s.carry = r[0].carry
+	return Act{Name: &n}, true
+}
+
+func (s *speech) teach(g *group) {
+	if g.topic != "" {
+		s.act(g, Act{Kind: Teach, Topic: g.topic})
+		return
+	}
+	a, ok := s.nameOf(g, strip(idleGone(g.items)))
+	if !ok || a.Name == nil {
+		s.notUnderstood(g, g.items)
+		return
+	}
+	a.Kind = Teach
+	s.act(g, a)
+}
+
+func (s *speech) helpWith(g *group) {
+	list := strip(idleGone(g.items))
+	a := Act{Kind: HelpMe, Topic: g.topic}
+	if len(list) > 0 || g.topic == "" {
+		n, ok := s.nameOf(g, list)
+		if !ok && len(list) > 0 {
+			s.notUnderstood(g, list)
+			return
+		}
+		a.Topic = n.Topic
+		if n.Name != nil {
+			a.Topic = string(n.Name.Quantity)
+		}
+	}
+	s.act(g, a)
+}
+
+// wayOut reads "the second way out".
+func wayOut(list []item) (int, bool) {
+	n, way := 0, false
+	for _, it := range list {
+		switch {
+		case it.value():
+			v, ok := it.lim.lo.val.Int64()
+			if !ok || n != 0 || it.lim.lo.unit != bare {
+				return 0, false
+			}
+			n = int(v)
+		case it.kind == kOrdinal && n == 0:
+			n = it.index
+		case it.kind == kWayOut || it.kind == kCmd && it.key() == "take":
+			way = true
+		case it.breaks() || it.kind == kIt || it.kind == kKnowing || it.kind == kTailFill || it.kind == kHave:
+		default:
+			return 0, false
+		}
+	}
+	return n, way && n > 0 && n < 100
+}
+
+func (s *speech) take(g *group) {
+	list := append([]item{{token: g.head}}, g.items...)
+	n, ok := wayOut(list)
+	if !ok {
+		s.notUnderstood(g, g.items)
+		return
+	}
+	s.act(g, Act{Kind: Take, N: n})
+}
+
+var _ = exact.Int

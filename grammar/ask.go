@@ -1,0 +1,192 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// ambiguous asks which of several readings was meant.
+func (s *speech) ambiguous(g *group, part []item, list []reading) {
+	q := solver.Question{Text: "Which is meant?", Example: "gap 2-1/2, 6 rails"}
+	for _, r := range list {
+		var forms []string
+		for _, m := range r.made {
+			forms = append(forms, m.st.String())
+		}
+		q.Choices = append(q.Choices, withForce(g.force, strings.Join(forms, sep(g.force))))
+	}
+	s.fail(part[0].startAt(), q)
+}
+
+func sep(k ActKind) string {
+	if k == State {
+		return "; "
+	}
+	return ", "
+}
+
+// contradicts asks which of two values of one quantity holds.
+func (s *speech) contradicts(g *group, a, b made) {
+	s.fail(b.at, solver.Question{
+		Text:    "Which holds, " + a.st.Value.String() + " or " + b.st.Value.String() + "?",
+		Choices: []string{withForce(g.force, a.st.String()), withForce(g.force, b.st.String())},
+		Example: b.st.String(),
+	})
+}
+
+// notUnderstood asks after what a stretch of the line lacks, or which word of it is not known.
+func (s *speech) notUnderstood(g *group, list []item) {
+	if s.ask != nil {
+		return
+	}
+	at := 0
+	if g.head != nil {
+		at = g.head.at
+	}
+	if len(list) > 0 {
+		at = list[0].startAt()
+	}
+	if s.odd(list) {
+		return
+	}
+	values, things := 0, 0
+	var lone *item
+	var thing *token
+	for i := range list {
+		it := &list[i]
+		switch {
+		case it.value():
+			values++
+			lone = it
+		case it.kind == kPart || it.kind == kLoc:
+			things++
+			thing = it.token
+		}
+	}
+	switch {
+	case values == 1 && things == 0:
+		s.fail(lone.startAt(), s.whatOf(g, lone))
+	case values == 0 && things > 0 && (g.force == State || g.force == WhatIf || g.force == Check || g.force == WhyNot):
+		s.fail(at, solver.Question{Text: "How much for the " + thing.key() + "?", Example: exampleOf(thing)})
+	case len(list) == 0:
+		s.fail(at, solver.Question{Text: "What about?", Example: "what if gap 2-1/2"})
+	default:
+		s.fail(at, solver.Question{Text: "What is meant here?", Example: "gap 2-1/2, opening at least 24"})
+	}
+}
+
+// odd asks after two numbers in a row, a choice that is left open, or a vague word.
+func (s *speech) odd(list []item) bool {
+	for i, it := range list {
+		if it.value() {
+			if i > 0 && list[i-1].value() && it.lim.lo.unit == bare && list[i-1].lim.lo.unit == bare && it.lim.lo.size == "" && list[i-1].lim.lo.size == "" {
+				a, b := list[i-1].lim.lo, it.lim.lo
+				s.fail(list[i-1].at, solver.Question{Text: "Two numbers in a row: " + figureOf(a) + " and " + figureOf(b) + ". How long is it?", Example: "gap 2-1/2, or span 12 ft 6"})
+				return true
+			}
+			continue
+		}
+		switch it.kind {
+		case kVague:
+			s.fail(it.at, solver.Question{Text: "How much is " + quoted(it.text) + "?", Example: "gap 2-1/2"})
+			return true
+		case kOr:
+			s.fail(it.at, solver.Question{Text: "Which of the two?", Example: "6 rails"})
+			return true
+		}
+	}
+	return false
+}
+
+func figureOf(a *amount) string { return solver.Fraction(a.val) }
+
+func quoted(s string) string { return `"` + s + `"` }
+
+// whatOf asks which quantity a value that stands alone is for.
+func (s *speech) whatOf(g *group, it *item) solver.Question {
+	lim := it.lim
+	op, ok := lim.relation()
+	if !ok || lim.hi != nil || lim.of != nil {
+		op = solver.Eq
+	}
+	q := solver.Question{Text: figureText(lim.lo) + " of what?", Example: "gap 2-1/2"}
+	for _, quantity := range []solver.Quantity{solver.Gap, solver.Rails, solver.WallHeight, solver.Opening, solver.Span, solver.RailSize, solver.PostSize, solver.StiffenerSize, solver.Spare, solver.Budget} {
+		a := aspectIndex[string(quantity)]
+		kind := solver.KindOf(quantity)
+		if !lim.kinds().has(a) || kind == solver.Percent && lim.lo.unit != percent || kind == solver.Money && lim.lo.unit != money || len(q.Choices) == 4 || lim.hi != nil || lim.of != nil {
+			continue
+		}
+		v, ok := s.value(*lim.lo, kind)
+		m := made{st: solver.Of(quantity, op, v), kind: kind, lim: lim}
+		if ok && s.doubt(m, *lim.lo, amount{}) == nil {
+			q.Choices = append(q.Choices, withForce(g.force, m.st.String()))
+		}
+	}
+	return q
+}
+
+func figureText(a *amount) string {
+	if a.size != "" {
+		return a.size
+	}
+	return a.says(false)
+}
+
+// exampleOf is a line that says something of a part.
+func exampleOf(t *token) string {
+	switch t.key() {
+	case "rail":
+		return "6 rails"
+	case "bay", "per bay":
+		return "no bay over 8 ft"
+	case "opening":
+		return "opening at least 24"
+	case "post", "added post":
+		return "one added post"
+	case "stiffener":
+		return "2 stiffeners"
+	case "wall", "wall height":
+		return "wall 48 high"
+	case "span", "between posts":
+		return "span 12 ft"
+	}
+	return "gap 2-1/2"
+}
+
+// badNumber is the question for a number that cannot be taken as it stands.
+func badNumber(t *token) solver.Question {
+	q := solver.Question{Example: "gap 2-1/2"}
+	switch t.amt.bad {
+	case "time":
+		q.Text, q.Example = "A time, or a length?", "span 12 ft 6"
+	case "date":
+		q.Text = "A date, or a length?"
+	case "zero":
+		q.Text = "What is divided by zero here?"
+	case "long":
+		q.Text = "Can that number be said shorter?"
+	case "size":
+		q.Text, q.Example = quoted(short(t.text))+": which lumber size?", "rails 2x6"
+	case "fused":
+		q.Text = quoted(short(t.text)) + ": which length?"
+	case "list":
+		q.Text, q.Example = "One number, or several?", "they sell 8, 10 and 12 footers"
+	case "comma":
+		q.Text, q.Example = "Thousands, or a decimal comma?", "wall 1200 mm"
+	case "ambiguous":
+		q.Text, q.Example = quoted(short(t.text))+": which number?", "gap 2 and 5/8"
+	case "ordinal":
+		q.Text, q.Example = quoted(short(t.text))+": one more, or number three?", "3 rails"
+	default:
+		q.Text = quoted(short(t.text)) + ": which number?"
+	}
+	return q
+}
+
+func short(s string) string {
+	if r := []rune(s); len(r) > 24 {
+		return string(r[:24]) + "…"
+	}
+	return s
+}

@@ -1,0 +1,146 @@
+package grammar
+
+import "saywright/solver/exact"
+
+var oneRat = exact.Int(1)
+
+func wordInt(n int) number { return number{val: exact.Int(n), words: true} }
+
+// countNouns are nouns that a bare number before them counts.
+var countNouns = func() map[string]bool {
+	m := map[string]bool{}
+	for _, w := range []string{"rails", "rls", "boards", "bds", "slats", "planks", "courses", "rows", "members", "pieces", "bays", "sections", "panels", "openings", "ops",
+		"doorways", "walkthroughs", "posts", "psts", "stiffeners", "stfnrs", "braces", "battens", "stays", "brackets", "added", "extra", "new", "more", "uprights", "stiff"} {
+		m[w] = true
+	}
+	return m
+}()
+
+// bind gives parts their numbers: "bay 2", "the third rail", "rails 1, 2 and 3".
+func (l *lexing) bind() {
+	l.limits()
+	in := l.tokens
+	out := in[:0:0]
+	for i := 0; i < len(in); i++ {
+		t := in[i]
+		if t.kind == kOrdinal {
+			if next, idx := ordinalPart(in, i); next > 0 {
+				p := in[next]
+				p.indexes, p.index, p.at = idx, idx[0], t.at
+				out = append(out, p)
+				i = next
+				continue
+			}
+		}
+		if t.kind == kPart && t.index == 0 {
+			if n, next := partIndex(in, i); next > 0 {
+				t.index, t.indexes, t.end = n, []int{n}, in[next-1].end
+				i = next - 1
+			}
+		}
+		out = append(out, t)
+	}
+	l.tokens = out
+}
+
+// ordinalPart reads "second bay", "second and third rails": the place of the noun and its numbers.
+func ordinalPart(in []token, i int) (next int, idx []int) {
+	for ; i < len(in); i++ {
+		switch t := in[i]; {
+		case t.kind == kOrdinal:
+			idx = append(idx, t.index)
+		case (t.kind == kAnd || t.kind == kComma) && i+1 < len(in) && in[i+1].kind == kOrdinal:
+		case t.kind == kPart && indexable(t) > 0:
+			return i, idx
+		default:
+			return 0, nil
+		}
+	}
+	return 0, nil
+}
+
+// indexable returns the most that a part of this kind is counted to, 0 for a part that has no number.
+func indexable(t token) int {
+	switch t.key() {
+	case "bay":
+		return 20
+	case "rail":
+		return 60
+	case "post", "added post":
+		return 9
+	case "opening":
+		return 3
+	}
+	return 0
+}
+
+// partIndex reads the number after a part: "bay 2", "rail number 3". It returns 0 where the number is a value.
+func partIndex(in []token, i int) (n, next int) {
+	t := in[i]
+	limit := indexable(t)
+	j := i + 1
+	named := j < len(in) && in[j].kind == kKnowing
+	if named {
+		j++
+	}
+	if limit == 0 || t.plural() || j >= len(in) || in[j].kind != kNum {
+		return 0, 0
+	}
+	a := in[j].amt
+	v, whole := a.val.Int64()
+	if a.unit != bare || a.frac || a.bad != "" || !whole || v < 1 || int(v) > limit || in[j].before != "" {
+		return 0, 0
+	}
+	if !named && !indexFits(t.key(), in, j) {
+		return 0, 0
+	}
+	return int(v), j + 1
+}
+
+// indexFits reports whether what follows the number lets it be an index.
+func indexFits(part string, in []token, j int) bool {
+	follows := wordKind
+	if j+1 < len(in) {
+		follows = in[j+1].kind
+	}
+	switch part {
+	case "opening":
+		return follows == kSide || follows == kFromSide || follows == kRel || follows == kPart && in[j+1].key() != "bay" || follows == kNum
+	case "post", "added post":
+		return follows != kOver && follows != kUnder && follows != kMore && follows != kLoc
+	}
+	return follows != kDash && follows != kTo && follows != kDots
+}
+
+// limits settles on which side of their values "min" and "max" stand: before them, unless the first one stands after.
+func (l *lexing) limits() {
+	after, seen := false, false
+	for i := range l.tokens {
+		t := &l.tokens[i]
+		if t.kind != kLim {
+			if t.kind == kStop {
+				seen = false
+			}
+			continue
+		}
+		value := i > 0 && l.tokens[i-1].kind == kNum || i > 1 && l.tokens[i-1].kind == kDim && l.tokens[i-2].kind == kNum
+		before := i+1 < len(l.tokens) && l.tokens[i+1].kind == kNum
+		if !seen {
+			after = value && !(before && i > 0 && l.tokens[i-1].before == "=")
+			seen = true
+		}
+		if after && value || value && !before {
+			t.kind = kBound
+		} else {
+			t.kind = kRel
+		}
+		if t.kind == kRel && !before {
+			t.kind = kLim // "max opening": the largest
+		}
+	}
+}
+
+// partNext reports whether a part follows that an ordinal could count: "a third rail".
+func partNext(r reader, i int) bool {
+	return countNouns[r.word(i)] || countNouns[r.word(i)+"s"]
+}

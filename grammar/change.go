@@ -1,0 +1,234 @@
+package grammar
+
+import (
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// changed reads a change of what stands: "a quarter inch more gap", "take 2 cm off the wall", "double the gap".
+func (k *clause) changed() (reading, bool) {
+	d := k.direction()
+	if !d.ok || d.op == "" && d.factor == nil {
+		return reading{}, false
+	}
+	if !k.only(kChange, kMore, kThanNow, kThan, kAnother, kFactor, kTimes, kOff, kOut, kUp, kDown, kMove, kFrom, kRel, kSame) || len(k.sides) > 0 {
+		return reading{}, false
+	}
+	switch {
+	case d.factor != nil && len(k.values) == 0:
+		return k.scaled(*d.factor, nil)
+	case len(k.values) != 1:
+		return reading{}, false
+	}
+	lim := k.items[k.values[0]].lim
+	op, ok := lim.relation()
+	if !ok || lim.of != nil {
+		return reading{}, false
+	}
+	switch {
+	case lim.lo.unit == percent && !k.spare():
+		f := exact.Int(100).Add(lim.lo.val.Mul(exact.Int(d.sign()))).Div(exact.Int(100))
+		return k.scaled(f, lim)
+	case lim.lo.times:
+		return k.scaled(lim.lo.val, lim)
+	case lim.to && d.verb && op == solver.Eq:
+		return k.asSet()
+	case op == solver.In && d.verb && lim.from():
+		return k.changedTo(lim)
+	case op != solver.Eq || d.factor != nil:
+		return reading{}, false
+	case k.spare() && lim.lo.unit == percent:
+		return k.asSet()
+	}
+	return k.moved(d, lim)
+}
+
+// from reports whether the range is said as a move: "from two to three".
+func (l *limit) from() bool { return len(l.lead) > 0 && l.lead[0].kind == kFrom }
+
+func (k *clause) spare() bool {
+	return score(k.senses(0, len(k.items)), aspectIndex[string(solver.Spare)]) >= 2
+}
+
+// direction is which way a clause changes things, and by which words.
+type direction struct {
+	op     solver.Op
+	factor *exact.Rat
+	verb   bool // a verb that can also set: "raise it to 50"
+	ok     bool
+}
+
+func (d direction) sign() int {
+	if d.op == solver.Minus {
+		return -1
+	}
+	return 1
+}
+
+// direction gathers the words of change. A verb outranks "more" and "another": "take another inch off".
+func (k *clause) direction() direction {
+	var verbs, adverbs, factors []string
+	moves, off, up, down, out := false, false, false, false, false
+	for _, i := range k.words {
+		t := k.items[i].token
+		switch {
+		case t.kind == kChange && t.as(kMore) != nil && i > 0 && k.items[i-1].value():
+			adverbs = append(adverbs, t.as(kMore).key)
+		case t.kind == kChange:
+			verbs = append(verbs, t.key())
+		case t.is(kMore), t.kind == kAnother:
+			adverbs = append(adverbs, t.key())
+		case t.kind == kFactor:
+			factors = append(factors, t.key())
+		case t.kind == kMove:
+			moves = true
+		case t.kind == kOff:
+			off = true
+		case t.kind == kUp:
+			up = up || moves || i > 0 && k.noun(i-1) != nil && i+1 < len(k.items) && k.items[i+1].value()
+		case t.kind == kDown:
+			down = true
+		case t.kind == kOut && t.text == "out":
+			out = true
+		case t.kind == kOut && moves:
+			out = true
+		}
+	}
+	for _, i := range k.things { // "drop an inch off the wall"
+		if t := k.items[i]; t.key() == "drop" && t.text == "drop" && i == 0 && off && len(k.things) > 1 {
+			verbs = append(verbs, "-=")
+			k.things = k.things[1:]
+			break
+		}
+	}
+	d := direction{ok: true, verb: len(verbs) > 0 || moves}
+	all := append([]string{}, verbs...)
+	switch {
+	case off || down || out && !moves && k.counts():
+		all = append(all, "-=")
+	case up:
+		all = append(all, "+=")
+	case out && moves:
+		all = append(all, "-=")
+	}
+	if len(all) == 0 {
+		all = adverbs
+	}
+	for _, o := range all {
+		if d.op != "" && d.op != solver.Op(o) {
+			d.ok = false
+		}
+		d.op = solver.Op(o)
+	}
+	if moves && d.op == "" && len(k.values) == 1 && k.items[k.values[0]].lim.to {
+		d.op = solver.Plus // the direction does not matter: "move it to 40"
+	}
+	if len(factors) == 1 {
+		f := exact.Must(factors[0])
+		d.factor = &f
+	} else if len(factors) > 1 {
+		d.ok = false
+	}
+	if len(k.values) == 1 && d.op == "" && k.items[k.values[0]].lim.lo.times && k.has(kThanNow) != nil {
+		d.op = solver.Plus
+	}
+	return d
+}
+
+// counts reports whether the parts of the clause are counted.
+func (k *clause) counts() bool {
+	_, ok := k.pick(k.senses(0, len(k.items)), ofKind[solver.Count], nil, 0)
+	return ok
+}
+
+// moved builds += and -=.
+func (k *clause) moved(d direction, lim *limit) (reading, bool) {
+	i := k.values[0]
+	senses := k.senses(0, len(k.items))
+	for _, t := range lim.tail {
+		if t.kind == kDim {
+			senses = append(senses, senseOf(t))
+		}
+	}
+	n, kind, ok := k.changedName(senses, lim, i)
+	if !ok {
+		return reading{}, false
+	}
+	m := made{st: solver.Statement{Name: n, Op: d.op}, at: k.at(), lim: lim, kind: kind}
+	if m.st.Value, ok = k.s.value(*lim.lo, kind); !ok || m.st.Value.Num.Sign() < 0 || kind == solver.Percent && lim.lo.unit != bare {
+		return reading{}, false
+	}
+	m.doubt = k.s.doubtChange(m, *lim.lo)
+	return k.finish(reading{made: []made{m}})
+}
+
+// changedName is name, where "it", or nothing, stands for what was spoken of last.
+func (k *clause) changedName(senses []sense, lim *limit, i int) (solver.Name, solver.Kind, bool) {
+	if n, kind, ok := k.name(senses, lim, i); ok {
+		return n, kind, ok
+	}
+	if len(senses) == 0 && k.carry.name != nil {
+		kind := solver.KindOf(k.carry.name.Quantity)
+		if q := aspectIndexOf(k.carry.name.Quantity); q >= 0 && lim.kinds().has(q) {
+			return *k.carry.name, kind, true
+		}
+	}
+	return solver.Name{}, 0, false
+}
+
+// scaled builds *=.
+func (k *clause) scaled(f exact.Rat, lim *limit) (reading, bool) {
+	if f.Sign() <= 0 || exact.Int(20).Less(f) {
+		return reading{}, false
+	}
+	senses := k.senses(0, len(k.items))
+	any := lengthAspects.or(ofKind[solver.Money])
+	var name solver.Name
+	if a, ok := k.pick(senses, any, nil, 0); ok {
+		n, _, ok := k.build(a)
+		if !ok {
+			return reading{}, false
+		}
+		name = n
+	} else if len(senses) == 0 && k.carry.name != nil && any.has(max(0, aspectIndexOf(k.carry.name.Quantity))) {
+		name = *k.carry.name
+	} else {
+		return reading{}, false
+	}
+	st := solver.Statement{Name: name, Op: solver.Times, Value: solver.Value{Num: f}}
+	return k.finish(reading{made: []made{{st: st, at: k.at(), kind: solver.KindOf(name.Quantity)}}})
+}
+
+// asSet reads a change that names its result: "tighten the gap to two".
+func (k *clause) asSet() (reading, bool) {
+	m, ok := k.set(k.values[0])
+	if !ok {
+		lim := k.items[k.values[0]].lim
+		n, kind, found := k.changedName(k.senses(0, len(k.items)), lim, k.values[0])
+		if !found {
+			return reading{}, false
+		}
+		if m, ok = k.fill(made{st: solver.Statement{Name: n, Op: solver.Eq}, at: k.at(), lim: lim, kind: kind}); !ok {
+			return reading{}, false
+		}
+	}
+	return k.finish(reading{made: []made{m}})
+}
+
+// changedTo reads "from two to three" after a word of change: three is what is meant.
+func (k *clause) changedTo(lim *limit) (reading, bool) {
+	end := &limit{lo: lim.hi, loTok: lim.loTok}
+	if end.lo.unit == bare && lim.lo.unit != bare {
+		a := inUnitOf(*lim.hi, *lim.lo)
+		end.lo = &a
+	}
+	n, kind, ok := k.changedName(k.senses(0, len(k.items)), end, k.values[0])
+	if !ok {
+		return reading{}, false
+	}
+	m, ok := k.fill(made{st: solver.Statement{Name: n, Op: solver.Eq}, at: k.at(), lim: end, kind: kind})
+	if !ok {
+		return reading{}, false
+	}
+	return k.finish(reading{made: []made{m}})
+}

@@ -1,0 +1,158 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// claimed reads what can only be claimed: a total, a cut, marks, a count of boards to buy.
+func (k *clause) claimed() (reading, bool) {
+	if k.force != Check || len(k.values) == 0 || len(k.sides) > 0 {
+		return reading{}, false
+	}
+	for _, read := range []func(*clause) (reading, bool){(*clause).claimedMarks, (*clause).claimedCut, (*clause).claimedCost, (*clause).claimedBoards} {
+		if r, ok := read(k); ok {
+			return r, true
+		}
+	}
+	return reading{}, false
+}
+
+// topic reports whether a word of the clause names a table.
+func (k *clause) topic(key string) bool {
+	for _, i := range k.words {
+		if t := k.items[i]; t.is(kQuest) && t.as(kQuest).key == key {
+			return true
+		}
+	}
+	for _, i := range k.things {
+		if e := k.items[i].as(kQuest); e != nil && e.key == key {
+			return true
+		}
+	}
+	return false
+}
+
+func (k *clause) claimedMarks() (reading, bool) {
+	if !k.topic("marks") || !k.only(kQuest, kPriceVerb, kBut) {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if key := k.items[i].key(); key != "off floor" && key != "bracket" {
+			return reading{}, false
+		}
+	}
+	var list []solver.Value
+	var like *amount
+	for _, i := range k.values {
+		if a := k.items[i].lim.lo; a.unit != bare {
+			like = a
+		}
+	}
+	for _, i := range k.values {
+		if a := k.items[i].lim.lo; a.unit == bare && like != nil {
+			b := inUnitOf(*a, *like)
+			k.items[i].lim.lo = &b
+		}
+		v, ok := k.length(i)
+		if !ok {
+			return reading{}, false
+		}
+		list = append(list, v)
+	}
+	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.MarksOf}, Op: solver.Eq, Value: solver.Value{List: list}}
+	return k.one(st, carry{})
+}
+
+func (k *clause) claimedCut() (reading, bool) {
+	cut := k.topic("cuts")
+	for _, i := range k.words {
+		cut = cut || k.items[i].is(kCutWord)
+	}
+	n := solver.Name{Wall: k.wallName(), Quantity: solver.CutOf, Bay: k.bay, Rail: k.rail}
+	for _, i := range k.things {
+		switch t := k.items[i]; t.key() {
+		case "bay", "rail", "per bay":
+		case "fit":
+			cut = true
+		case "post", "added post":
+			n.Item = "post"
+		case "stiffener":
+			n.Item = "stiffener"
+		default:
+			return reading{}, false
+		}
+	}
+	if k.head() != nil && cutWord(k.head().text) {
+		cut = true
+	}
+	if !cut || len(k.values) != 1 || !k.only(kQuest, kCutWord, kPriceVerb) {
+		return reading{}, false
+	}
+	v, ok := k.length(k.values[0])
+	if !ok {
+		return reading{}, false
+	}
+	if n.Item == "" && n.Bay == 0 {
+		n.Bay = 1
+	}
+	m := made{st: solver.Statement{Name: n, Op: solver.Eq, Value: v}, at: k.at(), lim: k.items[k.values[0]].lim, kind: solver.Length}
+	return k.finish(reading{made: []made{m}})
+}
+
+func (k *clause) claimedCost() (reading, bool) {
+	head := k.head()
+	said := k.topic("cost") || head != nil && totals(head.text)
+	if len(k.values) != 1 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kQuest, kPriceVerb, kRel) || len(k.things) > 0 && !k.topic("cost") && !k.about("size") {
+		return reading{}, false
+	}
+	lim := k.items[k.values[0]].lim
+	op, ok := lim.relation()
+	if !ok || op == solver.Near || lim.lo.unit != money && !(said && lim.lo.unit == bare) {
+		return reading{}, false
+	}
+	v, ok := k.s.value(*lim.lo, solver.Money)
+	if !ok {
+		return reading{}, false
+	}
+	m := made{st: solver.Statement{Name: solver.Name{Quantity: solver.CostOf}, Op: op, Value: v}, at: k.at(), lim: lim, kind: solver.Money}
+	return k.finish(reading{made: []made{m}})
+}
+
+func (k *clause) claimedBoards() (reading, bool) {
+	g, ok := k.goods()
+	if !ok || !k.only(kSell, kHave, kPriceVerb, kX) {
+		return reading{}, false
+	}
+	r, ok := k.counted(solver.Boards, g)
+	if ok {
+		r.made[0].st.Op = solver.Eq
+	}
+	return r, ok
+}
+
+// head is the word that gave the clause its force.
+func (k *clause) head() *token { return k.s.head }
+
+// cutWord reports whether a claim is said to be of a cut: "my mate would cut …".
+func cutWord(s string) bool {
+	for _, w := range strings.Fields(s) {
+		switch w {
+		case "cut", "cuts", "saw", "sawn":
+			return true
+		}
+	}
+	return false
+}
+
+// totals reports whether the words that began a claim speak of a total: "the quote comes to".
+func totals(s string) bool {
+	for _, w := range strings.Fields(s) {
+		switch w {
+		case "come", "comes", "came", "totals", "runs", "amounts", "charge", "charges", "bill", "quote", "bid", "estimate", "price", "priced", "quotes", "quoted":
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,450 @@
+package grammar
+
+import (
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// clause is a stretch of items that may say one thing, taken apart.
+type clause struct {
+	s      *speech
+	force  ActKind
+	carry  carry
+	items  []item
+	values []int // places of values
+	things []int // parts and places that narrow which quantity is meant
+	dims   []int // dimensions that stand by themselves
+	sides  []int
+	words  []int // all others but breaks
+	bay    int
+	rail   int
+	post   int
+	open   int
+	many   []int // several numbers on one noun
+	it     bool
+	wall   string
+	breaks int
+}
+
+// clause reads items as one thing said. It returns nothing where a word would be left over.
+func (s *speech) clause(list []item, c carry, force ActKind) []reading {
+	k := clause{s: s, force: force, carry: c, items: list}
+	if !k.sort() {
+		return nil
+	}
+	for _, read := range clauseKinds {
+		if r, ok := read(&k); ok {
+			return []reading{r}
+		}
+	}
+	return nil
+}
+
+// clauseKinds are tried in this order; the first that accounts for every word is taken.
+var clauseKinds []func(*clause) (reading, bool)
+
+func init() {
+	clauseKinds = []func(*clause) (reading, bool){
+		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).shop, (*clause).best, (*clause).related, (*clause).changed, (*clause).none, (*clause).plain,
+	}
+}
+
+// sort files the items by what they do; it reports false where two numbers of one kind of part stand side by side.
+func (k *clause) sort() bool {
+	for i, it := range k.items {
+		switch {
+		case it.value():
+			k.values = append(k.values, i)
+			continue
+		case it.breaks():
+			k.breaks++
+			continue
+		}
+		switch it.kind {
+		case kPart, kLoc, kFromSide, kRest, kStockWord:
+			k.things = append(k.things, i)
+			if !k.index(it.token) {
+				return false
+			}
+		case kDim:
+			k.dims = append(k.dims, i)
+		case kSide:
+			k.sides = append(k.sides, i)
+		case kIt:
+			k.it = true
+		case kWall:
+			if k.wall != "" {
+				return false
+			}
+			k.wall = it.text
+		case kUnknown, kUnclear, kVague:
+			return false
+		default:
+			k.words = append(k.words, i)
+		}
+	}
+	return true
+}
+
+func (k *clause) index(t *token) bool {
+	if t.index == 0 {
+		return true
+	}
+	var slot *int
+	switch t.key() {
+	case "bay":
+		slot = &k.bay
+	case "rail":
+		slot = &k.rail
+	case "post", "added post":
+		slot = &k.post
+	case "opening":
+		slot = &k.open
+	default:
+		return false
+	}
+	if *slot != 0 {
+		return false
+	}
+	*slot = t.index
+	if len(t.indexes) > 1 {
+		k.many = t.indexes
+	}
+	return true
+}
+
+// has returns the first word that can be read as kind, nil where there is none.
+func (k *clause) has(kind tokenKind) *token {
+	for _, i := range k.words {
+		if k.items[i].is(kind) {
+			return k.items[i].token
+		}
+	}
+	return nil
+}
+
+// only reports whether every word is of one of the kinds, or one that says nothing in a plain statement.
+func (k *clause) only(kinds ...tokenKind) bool {
+	for _, i := range k.words {
+		t := k.items[i].token
+		if idle(t) {
+			continue
+		}
+		ok := false
+		for _, kind := range kinds {
+			ok = ok || t.is(kind)
+		}
+		if !ok {
+			return false
+		}
+	}
+	return true
+}
+
+// idle reports whether a word adds nothing where it does not change the clause: "up" in "stacked up", "@" in "gap @ 2".
+func idle(t *token) bool {
+	switch t.kind {
+	case kUp, kKnowing, kMeasured, kGoesIn, kEach, kTheirs, kMove, kTailFill, kEnter:
+		return true
+	case kOut:
+		return t.text == "in"
+	case kPriceVerb:
+		return t.text == "@"
+	case kOrdinal:
+		return t.index == 1
+	case kIndex:
+		return true
+	}
+	return false
+}
+
+func (k *clause) at() int { return k.items[0].startAt() }
+
+// senses of the parts and dimensions that stand by themselves.
+func (k *clause) senses(from, to int) []sense {
+	var out []sense
+	for _, list := range [2][]int{k.things, k.dims} {
+		for _, i := range list {
+			if i >= from && i < to {
+				out = append(out, senseOf(k.items[i].token))
+			}
+		}
+	}
+	return out
+}
+
+// plain reads values that are set or limited: "gap two and a half", "no bay longer than eight feet", "five rails 2x6".
+func (k *clause) plain() (reading, bool) {
+	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kOrdinal) {
+		return reading{}, false
+	}
+	values, ok := k.unsaid()
+	if !ok {
+		return reading{}, false
+	}
+	r := reading{carry: k.carry}
+	for i, it := range k.items {
+		var m made
+		switch {
+		case it.value() && values[i]:
+			m, ok = k.set(i)
+		case it.kind == kSide && !it.value():
+			m, ok = k.side(i)
+		default:
+			continue
+		}
+		if !ok {
+			return reading{}, false
+		}
+		r.made = append(r.made, m)
+	}
+	if !consistent(r.made) {
+		return reading{}, false
+	}
+	return k.finish(r)
+}
+
+// finish sets what the next clause may lean on, and the cost of leaning on the last one.
+func (k *clause) finish(r reading) (reading, bool) {
+	if len(r.made) == 0 {
+		return r, false
+	}
+	r.made = k.spread(r.made)
+	last := r.made[len(r.made)-1]
+	name := last.st.Name
+	senses := k.carry.senses
+	if len(k.things) > 0 {
+		senses = k.senses(0, len(k.items))
+		senses = senses[:min(len(senses), len(k.things))]
+	} else {
+		r.cost += costEllipsis
+	}
+	r.carry = carry{name: &name, senses: senses, kind: last.kind, op: last.st.Op, wall: name.Wall, bay: k.carry.bay, item: k.carry.item}
+	if k.bay > 0 {
+		r.carry.bay = k.bay
+	}
+	for _, m := range r.made {
+		if m.doubt != nil {
+			r.cost += costDoubt
+		}
+	}
+	return r, true
+}
+
+// spread repeats a statement for each number of its noun: "bays 1 and 2 …".
+func (k *clause) spread(list []made) []made {
+	if len(k.many) < 2 || len(list) != 1 {
+		return list
+	}
+	var out []made
+	for _, n := range k.many {
+		m := list[0]
+		setIndexes(&m.st.Name, n)
+		out = append(out, m)
+	}
+	return out
+}
+
+func setIndexes(n *solver.Name, i int) {
+	switch {
+	case n.Bay > 0:
+		n.Bay = i
+	case n.Rail > 0:
+		n.Rail = i
+	case n.Post > 0:
+		n.Post = i
+	case n.Opening > 0:
+		n.Opening = i
+	}
+}
+
+// consistent reports whether the values of one clause can stand together: different quantities, or two sides of one.
+func consistent(list []made) bool {
+	seen := map[string]solver.Op{}
+	for _, m := range list {
+		name := m.st.Name.String()
+		op, twice := seen[name]
+		if twice && !(lower(op) && upper(m.st.Op) || upper(op) && lower(m.st.Op)) {
+			return false
+		}
+		seen[name] = m.st.Op
+	}
+	return true
+}
+
+func lower(o solver.Op) bool { return o == solver.GT || o == solver.GE }
+func upper(o solver.Op) bool { return o == solver.LT || o == solver.LE }
+
+// unsaid takes out values that are only denied: "two, not three"; ok is false where a denial is of something else.
+func (k *clause) unsaid() (map[int]bool, bool) {
+	live := map[int]bool{}
+	for _, i := range k.values {
+		live[i] = true
+	}
+	for _, w := range k.words {
+		t := k.items[w]
+		if t.kind != kNot || w+1 >= len(k.items) || !k.items[w+1].value() {
+			continue
+		}
+		lim := k.items[w+1].lim
+		if op, ok := lim.relation(); ok && op != solver.Eq {
+			continue
+		}
+		if t.text != "not" || len(k.values) < 2 {
+			return nil, false
+		}
+		delete(live, w+1)
+	}
+	return live, true
+}
+
+// denied reports whether a relation is turned by a "no" or a "not" in the clause.
+func (k *clause) denied() bool {
+	n := 0
+	for _, w := range k.words {
+		if it := k.items[w]; it.kind == kNo || it.kind == kNot && !(w+1 < len(k.items) && k.items[w+1].value() && k.plainValue(w+1)) {
+			n++
+		}
+	}
+	return n%2 == 1
+}
+
+func (k *clause) plainValue(i int) bool {
+	op, ok := k.items[i].lim.relation()
+	return ok && op == solver.Eq
+}
+
+// set reads the value at item i as the value of what the clause speaks of.
+func (k *clause) set(i int) (made, bool) {
+	lim := k.items[i].lim
+	op, ok := lim.relation()
+	if !ok {
+		return made{}, false
+	}
+	op, ok = k.around(i, op)
+	if !ok {
+		return made{}, false
+	}
+	if k.denied() {
+		switch op {
+		case solver.LT:
+			op = solver.GE
+		case solver.GT:
+			op = solver.LE
+		default:
+			return made{}, false
+		}
+	}
+	senses := k.senses(0, len(k.items))
+	for _, t := range lim.tail {
+		if t.kind == kDim {
+			senses = append(senses, senseOf(t))
+		}
+	}
+	name, kind, ok := k.name(senses, lim, i)
+	if !ok {
+		return made{}, false
+	}
+	m := made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].startAt(), lim: lim, kind: kind}
+	return k.fill(m)
+}
+
+// around adds a relation that stands apart from its value: "longer than … 8 feet", "bays 78 max".
+func (k *clause) around(i int, op solver.Op) (solver.Op, bool) {
+	for _, w := range k.words {
+		t := k.items[w]
+		if t.kind != kRel && t.kind != kBound && t.kind != kLim {
+			continue
+		}
+		o := solver.Op(t.relKey())
+		if o == solver.Eq {
+			continue
+		}
+		if op != solver.Eq && op != o || len(k.values) != 1 {
+			return op, false
+		}
+		op = o
+	}
+	return op, true
+}
+
+// fill gives a statement its value, in the units that its quantity has.
+func (k *clause) fill(m made) (made, bool) {
+	lim := m.lim
+	var ok bool
+	if lim.of != nil {
+		return k.beyond(m)
+	}
+	lo, hi := *lim.lo, amount{}
+	if lim.hi != nil {
+		hi = *lim.hi
+		if hi.unit != bare && lo.unit == bare {
+			lo = inUnitOf(lo, hi)
+		}
+	}
+	if m.st.Value, ok = k.s.value(lo, m.kind); !ok {
+		return m, false
+	}
+	if lim.hi != nil {
+		if m.st.Upper, ok = k.s.value(hi, m.kind); !ok {
+			return m, false
+		}
+		if m.st.Upper.Num.Less(m.st.Value.Num) {
+			return m, false
+		}
+	}
+	m.doubt = k.s.doubt(m, lo, hi)
+	return m, true
+}
+
+// inUnitOf reads a bare number in the unit of its neighbor: "2 to 3 feet", "1.0 and 1.2 m".
+func inUnitOf(a, like amount) amount {
+	if like.unit == percent || like.unit == money {
+		a.unit = like.unit
+		return a
+	}
+	if like.scale().Sign() > 0 {
+		a.val = a.val.Mul(like.scale())
+	}
+	a.unit, a.footer = like.unit, like.footer
+	return a
+}
+
+// scale is how many inches one of the unit is that the amount was said in.
+func (a amount) scale() exact.Rat {
+	if a.per.Sign() != 0 {
+		return a.per
+	}
+	return exact.Int(1)
+}
+
+// side reads where the opening is.
+func (k *clause) side(i int) (made, bool) {
+	at := aspectIndex[string(solver.OpeningSide)]
+	things := k.senses(0, len(k.items))
+	if len(things) == 0 {
+		things = k.carry.senses
+		if len(things) == 0 {
+			return made{}, false
+		}
+	}
+	for _, s := range things {
+		if !s.all().has(at) || s.all() == everything && len(things) == 1 {
+			return made{}, false
+		}
+	}
+	if k.has(kNot) != nil || k.has(kNo) != nil {
+		return made{}, false
+	}
+	n := solver.Name{Wall: k.wallName(), Quantity: solver.OpeningSide, Opening: k.open}
+	st := solver.Statement{Name: n, Op: solver.Eq, Value: solver.Value{Word: k.items[i].key()}}
+	return made{st: st, at: k.items[i].at, kind: solver.Side}, true
+}
+
+// wallName is the wall that the clause speaks of: one that it names, or the one named last.
+func (k *clause) wallName() string {
+	if k.wall != "" {
+		return k.wall
+	}
+	return k.carry.wall
+}

@@ -1,0 +1,74 @@
+package grammar
+
+import "strings"
+
+// endings of contracted words, with the word that each stands for.
+var endings = []struct{ end, word string }{
+	{"n't", "not"}, {"'re", "are"}, {"'ve", "have"}, {"'ll", "will"}, {"'d", "would"}, {"'s", "is"}, {"'m", "am"},
+}
+
+// unmarked are contractions as they are typed without the mark, and words run together.
+var unmarked = map[string]string{
+	"dont": "do not", "doesnt": "does not", "didnt": "did not", "cant": "can not", "cannot": "can not", "wont": "will not",
+	"isnt": "is not", "arent": "are not", "wasnt": "was not", "shouldnt": "should not", "wouldnt": "would not", "couldnt": "could not",
+	"mustnt": "must not", "aint": "is not", "hasnt": "has not", "havent": "have not", "whats": "what is", "thats": "that is",
+	"wheres": "where is", "hows": "how is", "whys": "why is", "heres": "here is", "theres": "there is", "im": "i am", "ive": "i have",
+	"hes": "he is", "shes": "she is", "theyre": "they are", "youre": "you are", "weve": "we have", "theyve": "they have",
+	"itll": "it will", "thatll": "that will", "whatll": "what will", "howd": "how did", "wont've": "will not have", "can't": "can not",
+	"won't": "will not", "ain't": "is not", "shan't": "shall not", "let's": "let us", "lets": "let us", "gonna": "going to", "gotta": "got to", "wanna": "want to",
+	"hafta": "have to", "oughta": "ought to", "gimme": "give me", "lemme": "let me", "outta": "out of", "kinda": "kind of", "sorta": "sort of", "whaddya": "what do you",
+	"y'all": "you", "it's": "it is", "its": "its", "'em": "them", "em": "them", "ya": "you", "o'clock": "oclock",
+	"whatcha": "what are you", "dunno": "do not know", "coulda": "could have", "woulda": "would have", "shoulda": "should have",
+	"c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
+}
+
+// contractions writes contracted words out, each part with the place of the whole.
+func contractions(in []atom) []atom {
+	out := make([]atom, 0, len(in)+4)
+	for _, a := range in {
+		if a.kind != aWord {
+			out = append(out, a)
+			continue
+		}
+		if w, ok := unmarked[a.text]; ok {
+			out = appendWords(out, a, w)
+			continue
+		}
+		out = appendContracted(out, a)
+	}
+	return out
+}
+
+func appendContracted(out []atom, a atom) []atom {
+	if strings.ContainsAny(a.text, "./-") && abbreviations[letters(a.text)] {
+		a.text = letters(a.text)
+		return append(out, a)
+	}
+	for _, e := range endings {
+		if stem, ok := strings.CutSuffix(a.text, e.end); ok && stem != "" {
+			if e.end == "'d" && stem == "how" {
+				return appendWords(out, a, "how did")
+			}
+			return appendWords(out, a, stem+" "+e.word)
+		}
+	}
+	return append(out, a)
+}
+
+func letters(s string) string {
+	return strings.Map(func(r rune) rune {
+		if strings.ContainsRune("./-", r) {
+			return -1
+		}
+		return r
+	}, s)
+}
+
+func appendWords(out []atom, a atom, words string) []atom {
+	for i, w := range strings.Fields(words) {
+		b := a
+		b.text, b.glued = w, a.glued && i == 0
+		out = append(out, b)
+	}
+	return out
+}

@@ -1,0 +1,227 @@
+package grammar
+
+import (
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// plausible is the range, in inches or pieces, outside of which a value is asked back. Those that language.md fixes come
+// from the vocabulary; the others are as wide as a half wall can need (common sense, no source).
+var plausible = func() map[solver.Quantity][2]exact.Rat {
+	m := map[solver.Quantity][2]exact.Rat{}
+	for _, a := range solver.Vocabulary {
+		if a.Hi.Sign() > 0 {
+			m[a.Quantity] = [2]exact.Rat{a.Lo, a.Hi}
+		}
+	}
+	for q, r := range map[solver.Quantity][2]string{
+		solver.BottomGap: {"0", "48"}, solver.Overall: {"24", "1200"}, solver.Centers: {"24", "1200"}, solver.Bay: {"6", "480"},
+		solver.RailFace: {"1/2", "16"}, solver.RailTop: {"1", "150"}, solver.FixedRail: {"1", "150"}, solver.PostFromLeft: {"0", "1200"}, solver.PostFromRight: {"0", "1200"},
+		solver.OpeningFromLeft: {"0", "1200"}, solver.OpeningFromRight: {"0", "1200"}, solver.PostHeight: {"12", "240"}, solver.BaseHeight: {"0", "12"},
+		solver.StiffenerSpacing: {"3", "144"}, solver.BracketClearance: {"0", "12"}, solver.BracketEar: {"0", "12"}, solver.BracketReach: {"0", "12"},
+		solver.BracketThickness: {"0", "1"}, solver.Fit: {"0", "6"}, solver.Kerf: {"0", "1/2"}, solver.Trim: {"0", "12"}, solver.Tape: {"1/128", "1"},
+		solver.Drop: {"0", "600"}, solver.FloorAtRight: {"-36", "36"}, solver.SlabThickness: {"1", "36"}, solver.EdgeDistance: {"1/2", "240"},
+		solver.AnchorSize: {"1/8", "2"}, solver.ScrewLength: {"1/2", "8"}, solver.Measured: {"1", "1200"}, solver.CutOf: {"1", "1200"}, solver.Short: {"0", "24"}, solver.Tolerance: {"0", "1"},
+		solver.Rails: {"1", "60"}, solver.AddedPosts: {"0", "16"}, solver.Bays: {"1", "17"}, solver.Openings: {"0", "9"}, solver.Stiffeners: {"0", "12"}, solver.Coats: {"0", "9"},
+	} {
+		if _, ok := m[q]; !ok {
+			m[q] = [2]exact.Rat{exact.Must(r[0]), exact.Must(r[1])}
+		}
+	}
+	return m
+}()
+
+func within(q solver.Quantity, v exact.Rat) bool {
+	r, ok := plausible[q]
+	return !ok || !v.Less(r[0]) && !r[1].Less(v)
+}
+
+// doubt returns the question to ask where a value cannot be meant as read, nil where it can.
+func (s *speech) doubt(m made, lo, hi amount) *solver.Question {
+	q, v := m.st.Name.Quantity, m.st.Value
+	r, known := plausible[q]
+	if !known || v.Of != nil || v.List != nil || m.st.Op == solver.Plus || m.st.Op == solver.Minus || m.st.Op == solver.Times {
+		return nil
+	}
+	switch m.st.Op {
+	case solver.LT, solver.LE:
+		if !v.Num.Less(r[0]) || v.Num.Sign() == 0 && r[0].Sign() == 0 {
+			return nil
+		}
+	case solver.GT, solver.GE:
+		if !r[1].Less(v.Num) && !(lo.unit == bare && v.Num.Less(r[0]) && within(q, v.Num.Mul(twelve)) && v.Num.Sign() > 0 && m.kind == solver.Length) {
+			return nil
+		}
+	case solver.In:
+		if within(q, v.Num) && within(q, m.st.Upper.Num) {
+			return nil
+		}
+	default:
+		if within(q, v.Num) && !s.fused(q, lo) {
+			return nil
+		}
+	}
+	return s.question(m, lo, hi)
+}
+
+// fused reports whether digits may be feet and inches run together by dictation: "126" for 12 foot 6. By eye only the
+// likeliest are doubted, by ear all that can be.
+func (s *speech) fused(q solver.Quantity, a amount) bool {
+	if a.unit != bare || len(a.plain) != 3 || s.metric || a.plain[0] != '1' {
+		return false
+	}
+	n, ok := atoi(a.plain)
+	if !ok || n%12 == 0 || a.plain[2] == '0' || !s.c.Ear && a.plain[2] != '6' {
+		return false
+	}
+	for _, f := range fusedFeet(a.plain) {
+		if within(q, f) && exact.Int(24).Less(f) {
+			return plausible[q][1].Cmp(exact.Int(144)) > 0 || q == solver.WallHeight
+		}
+	}
+	return false
+}
+
+// doubtChange returns the question to ask where a change is larger than the quantity itself can be.
+func (s *speech) doubtChange(m made, a amount) *solver.Question {
+	r, known := plausible[m.st.Name.Quantity]
+	if !known || m.kind == solver.Money || !r[1].Less(m.st.Value.Num) {
+		return nil
+	}
+	return s.question(m, a, amount{})
+}
+
+// other is another way to understand a value.
+type otherValue struct {
+	lo, hi exact.Rat
+	unit   solver.Unit
+	says   string
+}
+
+// question offers the value as read and every other reading of it that is plausible.
+func (s *speech) question(m made, lo, hi amount) *solver.Question {
+	read := []otherValue{{m.st.Value.Num, m.st.Upper.Num, m.st.Value.Unit, lo.says(s.metric)}}
+	if m.kind == solver.Length {
+		read = append(read, s.others(m, lo, hi)...)
+	} else if m.kind == solver.Count {
+		read = append(read, twins(m, lo)...)
+	}
+	q := &solver.Question{}
+	text := ""
+	for i, o := range read {
+		st := m.st
+		st.Value.Num, st.Value.Unit = o.lo, o.unit
+		if st.Op == solver.In {
+			st.Upper.Num, st.Upper.Unit = o.hi, o.unit
+		}
+		if i > 3 {
+			break
+		}
+		if i > 0 {
+			text += " or "
+		}
+		text += o.says
+		q.Choices = append(q.Choices, st.String())
+	}
+	if len(read) == 1 {
+		q.Text = "Is " + text + " really meant for the " + string(m.st.Name.Quantity) + "?"
+	} else {
+		q.Text = text + "?"
+	}
+	q.Example = q.Choices[len(q.Choices)-1]
+	return q
+}
+
+// says writes an amount as it was said: "4 in", "4 ft", "1.2".
+func (a amount) says(inMetric bool) string {
+	switch a.unit {
+	case inches:
+		return solver.Fraction(a.val) + " in"
+	case feet:
+		if a.per.Sign() > 0 && a.val.Div(a.per).IsInt() && a.per.Eq(twelve) {
+			return a.val.Div(a.per).String() + " ft"
+		}
+		return solver.Fraction(a.val) + " in"
+	case metric:
+		return solver.Decimal(a.val.Mul(solver.PerInch)) + " mm"
+	}
+	if a.size != "" {
+		return a.size
+	}
+	if inMetric {
+		return solver.Decimal(a.val) + " mm"
+	}
+	return solver.Fraction(a.val)
+}
+
+// others lists what else a length may have been: feet, meters, millimeters, a -teen for a -ty, digits run together.
+func (s *speech) others(m made, lo, hi amount) []otherValue {
+	var out []otherValue
+	q := m.st.Name.Quantity
+	said := lo.val
+	if lo.per.Sign() > 0 {
+		said = said.Div(lo.per)
+	}
+	upper := hi.val
+	if hi.per.Sign() > 0 {
+		upper = upper.Div(hi.per)
+	}
+	add := func(per exact.Rat, u solver.Unit, name string) {
+		v, w := said.Mul(per), upper.Mul(per)
+		if v.Eq(m.st.Value.Num) || !within(q, v) || v.Sign() <= 0 || m.st.Op == solver.In && !within(q, w) {
+			return
+		}
+		out = append(out, otherValue{v, w, u, solver.Decimal(said) + " " + name})
+		if u == solver.Inch {
+			out[len(out)-1].says = solver.Fraction(said) + " " + name
+		}
+	}
+	add(twelve, solver.Inch, "ft")
+	if s.metric {
+		add(exact.Int(1), solver.Inch, "in")
+	}
+	add(mm(1000), solver.Millimeter, "m")
+	add(mm(10), solver.Millimeter, "cm")
+	add(mm(1), solver.Millimeter, "mm")
+	if lo.unit == bare && !s.metric {
+		if len(out) > 0 && out[0].says == solver.Fraction(said)+" ft" && !lo.frac {
+			out = out[:1]
+		}
+		for _, f := range append(fusedFraction(lo.plain), fusedFeet(lo.plain)...) {
+			if within(q, f) && !f.Eq(m.st.Value.Num) && !(q == solver.WallHeight && f.Less(exact.Int(24))) {
+				out = append(out, otherValue{lo: f, unit: solver.Inch, says: solver.Fraction(f) + " in"})
+			}
+		}
+	}
+	if lo.words {
+		out = append(out, twins(m, lo)...)
+	}
+	return out
+}
+
+// twins lists the -teen for a -ty and the -ty for a -teen.
+func twins(m made, a amount) []otherValue {
+	n, ok := a.val.Int64()
+	if !ok || !a.words {
+		return nil
+	}
+	var twin int64
+	switch {
+	case n >= 13 && n <= 19:
+		twin = (n - 10) * 10
+	case n >= 30 && n <= 90 && n%10 == 0:
+		twin = n/10 + 10
+	default:
+		return nil
+	}
+	v := exact.Int(int(twin))
+	if !within(m.st.Name.Quantity, v) {
+		return nil
+	}
+	unit := m.st.Value.Unit
+	says := v.String()
+	if unit == solver.Inch {
+		says += " in"
+	}
+	return []otherValue{{lo: v, unit: unit, says: says}}
+}

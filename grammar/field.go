@@ -1,0 +1,388 @@
+package grammar
+
+import "saywright/solver"
+
+// field reads what is measured or found on site.
+func (k *clause) field() (reading, bool) {
+	for _, read := range []func(*clause) (reading, bool){(*clause).tolerance, (*clause).leans, (*clause).falls, (*clause).floorAt, (*clause).railTop, (*clause).short, (*clause).measured} {
+		if r, ok := read(k); ok {
+			return r, true
+		}
+	}
+	return reading{}, false
+}
+
+// length is the value at item i as a length; ok is false where it is limited or none.
+func (k *clause) length(i int) (solver.Value, bool) {
+	lim := k.items[i].lim
+	op, ok := lim.relation()
+	if !ok || op != solver.Eq || lim.hi != nil || lim.of != nil || lim.lo.size != "" || lim.lo.minus {
+		return solver.Value{}, false
+	}
+	return k.s.value(*lim.lo, solver.Length)
+}
+
+// place is where something was measured: a bay, and a rail of it, or its bottom or top.
+type place struct {
+	bay, rail int
+	open      bool
+	at        string
+}
+
+// measured reads measurements of bays: "first bay, bottom 66-1/4, top 66-5/8", "rails 1 and 2 in bay 1 measure 66 and 66-1/8".
+func (k *clause) measured() (reading, bool) {
+	verb := k.has(kMeasured)
+	if len(k.values) == 0 || !k.only(kMeasured, kAt, kTop, kNot, kBound, kFor, kUp) || len(k.dims) > 0 && verb == nil || len(k.sides) > 0 {
+		return reading{}, false
+	}
+	live, ok := k.unsaid()
+	if !ok {
+		return reading{}, false
+	}
+	var values []int
+	for _, i := range k.values {
+		if live[i] {
+			values = append(values, i)
+		}
+	}
+	for _, i := range k.things {
+		switch k.items[i].key() {
+		case "bay", "rail", "per bay", "of wall", "bottom", "off floor":
+			if k.items[i].key() == "rail" && k.items[i].index == 0 && !k.items[i].plural() {
+				return reading{}, false
+			}
+			if k.items[i].key() == "bay" && k.items[i].index == 0 || k.items[i].key() == "bottom" {
+				return reading{}, false
+			}
+		case "opening":
+			if verb == nil || verb.kind != kMeasured || len(k.items[i].indexes) > 1 {
+				return reading{}, false
+			}
+		default:
+			return reading{}, false
+		}
+	}
+	places := k.places(verb)
+	if len(places) == 0 || len(places) > 1 && len(places) != len(values) || len(places) == 1 && len(values) != 1 {
+		return reading{}, false
+	}
+	r := reading{carry: k.carry}
+	like := k.items[values[len(values)-1]].lim.lo
+	for n, p := range places {
+		i := values[n]
+		if lim := k.items[i].lim; lim.lo.unit == bare && like.unit == metric {
+			a := inUnitOf(*lim.lo, *like)
+			lim.lo = &a
+		}
+		v, ok := k.length(i)
+		if !ok {
+			return reading{}, false
+		}
+		name := solver.Name{Wall: k.wallName(), Quantity: solver.Measured, Bay: p.bay, Rail: p.rail, At: p.at, Opening: k.open}
+		if p.open && k.open == 0 {
+			name.At = "opening"
+		}
+		m := made{st: solver.Statement{Name: name, Op: solver.Eq, Value: v}, at: k.items[i].at, lim: k.items[i].lim, kind: solver.Length}
+		m.doubt = k.s.doubt(m, *k.items[i].lim.lo, amount{})
+		r.made = append(r.made, m)
+	}
+	r, ok = k.finish(r)
+	if r.carry.bay = places[0].bay; len(k.things) == 0 {
+		r.carry.bay = k.carry.bay
+	}
+	return r, ok
+}
+
+// kFor stands for a preposition that has no class of its own.
+const kFor = kTailFill
+
+// places lists where the values of a clause were measured.
+func (k *clause) places(verb *token) []place {
+	bay := k.bay
+	if bay == 0 {
+		bay = k.carry.bay
+	}
+	var ats []string
+	for _, w := range k.words {
+		if e := k.items[w].as(kAt); e != nil {
+			ats = append(ats, e.key)
+		}
+	}
+	for _, i := range k.things {
+		if k.items[i].key() == "opening" {
+			return []place{{open: true}}
+		}
+	}
+	rails := k.rails()
+	switch {
+	case bay == 0:
+		return nil
+	case len(rails) > 0 && len(ats) == 0:
+		var out []place
+		for _, n := range rails {
+			out = append(out, place{bay: bay, rail: n})
+		}
+		return out
+	case len(rails) > 0:
+		return nil
+	}
+	var out []place
+	for _, at := range ats {
+		out = append(out, place{bay: bay, at: at})
+	}
+	return out
+}
+
+// rails lists the numbers of the rails that a clause names: "rail 3", "rails 1, 2 and 3".
+func (k *clause) rails() []int {
+	if len(k.many) > 0 && k.rail > 0 {
+		return k.many
+	}
+	if k.rail > 0 {
+		return []int{k.rail}
+	}
+	return nil
+}
+
+// railTop reads where a rail's top is: "the third one's top at two feet", "rail 1 is on already, its top is 7-7/8 off the floor".
+func (k *clause) railTop() (reading, bool) {
+	rails := k.rails()
+	if len(rails) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FixedRail {
+		rails = []int{k.carry.name.Rail}
+	}
+	top, fixed := k.has(kTop) != nil, k.has(kFixed) != nil
+	for _, i := range k.things {
+		switch t := k.items[i]; t.key() {
+		case "rail", "off floor", "of wall", "more or less nothing":
+		case "rail top", "wall height":
+			top = true
+		default:
+			return reading{}, false
+		}
+	}
+	if len(rails) == 0 || !top || len(k.values) == 0 || k.bay > 0 || len(k.sides) > 0 || !k.only(kTop, kFixed, kAt, kHave, kRel, kFor) {
+		return reading{}, false
+	}
+	r := reading{carry: k.carry}
+	for n, rail := range rails {
+		i := k.values[min(n, len(k.values)-1)]
+		if len(k.values) != len(rails) {
+			return reading{}, false
+		}
+		name := solver.Name{Wall: k.wallName(), Quantity: solver.RailTop, Rail: rail}
+		op, ok := k.items[i].lim.relation()
+		if op, ok = k.around(i, op); !ok {
+			return reading{}, false
+		}
+		if fixed {
+			if name.Quantity = solver.FixedRail; op != solver.Eq {
+				return reading{}, false
+			}
+		}
+		m, ok := k.fill(made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].at, lim: k.items[i].lim, kind: solver.Length})
+		if !ok || m.st.Value.Of != nil {
+			return reading{}, false
+		}
+		r.made = append(r.made, m)
+	}
+	return k.finish1(r)
+}
+
+// finish1 is finish for what must not be spread over the numbers of its noun again.
+func (k *clause) finish1(r reading) (reading, bool) {
+	k.many = nil
+	return k.finish(r)
+}
+
+// short reads a piece that came out short: "rail 3 in bay 1 came out a quarter short".
+func (k *clause) short() (reading, bool) {
+	if k.rail == 0 || len(k.values) != 1 || len(k.many) > 1 || k.has(kShort) == nil && !k.saysShort() || !k.only(kShort, kMore, kOut, kMeasured) {
+		return reading{}, false
+	}
+	v, ok := k.length(k.values[0])
+	if !ok {
+		return reading{}, false
+	}
+	name := solver.Name{Wall: k.wallName(), Quantity: solver.Short, Bay: k.bay, Rail: k.rail}
+	m := made{st: solver.Statement{Name: name, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}
+	return k.finish(reading{made: []made{m}})
+}
+
+func (k *clause) saysShort() bool {
+	for _, i := range k.things {
+		if t := k.items[i]; t.key() == "fit" && (t.text == "short" || t.text == "cut short" || t.text == "shy") {
+			return true
+		}
+	}
+	return false
+}
+
+// leans reads a post that leans: "the left post leans in three eighths over four feet".
+func (k *clause) leans() (reading, bool) {
+	if k.has(kLean) == nil || len(k.values) != 2 || !k.only(kLean, kLeanWay, kPer, kOut, kOver, kMeasured, kTo, kIt2, kTheirs) {
+		return reading{}, false
+	}
+	by, ok1 := k.length(k.values[0])
+	run, ok2 := k.s.value(*k.items[k.values[1]].lim.lo, solver.Length)
+	posts, way := k.leaning()
+	if !ok1 || !ok2 || way == "" || len(posts) == 0 {
+		return reading{}, false
+	}
+	r := reading{carry: k.carry}
+	for _, p := range posts {
+		w := way
+		if (way == "in" || way == "out") && p.At == "" {
+			return reading{}, false
+		}
+		switch {
+		case way == "in":
+			w = other(p.At)
+		case way == "out":
+			w = p.At
+		}
+		p.Wall = k.wallName()
+		v := by
+		v.Word = w
+		r.made = append(r.made, made{st: solver.Statement{Name: p, Value: v, Upper: run}, at: k.at()})
+	}
+	return k.finish1(r)
+}
+
+// kIt2 stands for "it", which is filed apart.
+const kIt2 = kIt
+
+func other(side string) string {
+	if side == "left" {
+		return "right"
+	}
+	return "left"
+}
+
+// leaning finds which posts lean, and which way.
+func (k *clause) leaning() (posts []solver.Name, way string) {
+	lean := 0
+	for i, it := range k.items {
+		if it.value() {
+			continue
+		}
+		if it.is(kLean) {
+			lean = i
+		}
+		switch {
+		case it.kind == kSide && i < lean || it.kind == kSide && lean == 0:
+			if it.key() != "middle" {
+				posts = append(posts, solver.Name{Quantity: solver.PostLeans, At: it.key()})
+			}
+		case it.kind == kSide && way == "":
+			way = it.key()
+		case it.as(kLeanWay) != nil && lean > 0 && (it.kind != kOut || it.text == "in" || it.text == "out"):
+			if way == "" {
+				way = it.as(kLeanWay).key
+			}
+		case it.kind == kPart && (it.key() == "post" || it.key() == "added post") && it.index > 0:
+			posts = append(posts, solver.Name{Quantity: solver.PostLeans, Post: it.index})
+		case it.kind == kPart && it.key() != "post" && it.key() != "end post":
+			return nil, ""
+		}
+	}
+	return posts, way
+}
+
+// falls reads a floor that falls: "the deck falls 3/16 a foot".
+func (k *clause) falls() (reading, bool) {
+	if k.has(kFall) == nil && !k.about("drop") || k.has(kPerFoot) == nil && k.has(kPer) == nil || len(k.sides) > 0 || !k.only(kFall, kPerFoot, kPer) {
+		return reading{}, false
+	}
+	if len(k.things) > 0 && !k.about("floor") && !k.about("drop") && !k.about("off floor") {
+		return reading{}, false
+	}
+	run := solver.Inches(twelve)
+	switch {
+	case len(k.values) == 2 && k.has(kPer) != nil:
+		v, ok := k.length(k.values[1])
+		if !ok {
+			return reading{}, false
+		}
+		run = v
+	case len(k.values) != 1 || k.has(kPerFoot) == nil:
+		return reading{}, false
+	}
+	by, ok := k.length(k.values[0])
+	if !ok {
+		return reading{}, false
+	}
+	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorFalls}, Value: by, Upper: run}
+	return k.finish(reading{made: []made{{st: st, at: k.at()}}})
+}
+
+// about reports whether a part of that key stands in the clause.
+func (k *clause) about(key string) bool {
+	for _, i := range k.things {
+		if k.items[i].key() == key {
+			return true
+		}
+	}
+	return false
+}
+
+// floorAt reads the floor at the right end post against that at the left: "the floor is an inch lower at the right".
+func (k *clause) floorAt() (reading, bool) {
+	floor := k.about("floor") || k.about("off floor") || k.about("drop")
+	if len(k.values) != 1 || len(k.sides) == 0 || !floor || !k.only(kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if key := k.items[i].key(); key != "floor" && key != "off floor" && key != "drop" && key != "end post" && key != "post" {
+			return reading{}, false
+		}
+	}
+	sign := 0
+	for _, w := range k.words {
+		switch t := k.items[w]; {
+		case t.is(kMore):
+			sign = map[string]int{"+=": 1, "-=": -1}[t.as(kMore).key]
+		case t.is(kFall), t.kind == kDown:
+			sign = -1
+		case t.kind == kUp:
+			sign = 1
+		case t.kind == kChange:
+			sign = map[string]int{"+=": 1, "-=": -1}[t.key()]
+		}
+	}
+	if k.about("drop") && sign == 0 {
+		sign = -1
+	}
+	if k.items[k.sides[0]].key() == "left" {
+		sign = -sign
+	}
+	if v := k.items[k.values[0]].lim; v.lo.minus {
+		return reading{}, false
+	}
+	v, ok := k.length(k.values[0])
+	if !ok || sign == 0 || k.items[k.sides[0]].key() == "middle" {
+		return reading{}, false
+	}
+	if sign < 0 {
+		v.Num = v.Num.Neg()
+	}
+	m := made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}
+	return k.finish(reading{made: []made{m}})
+}
+
+// tolerance reads "what if each is off a sixteenth".
+func (k *clause) tolerance() (reading, bool) {
+	if k.has(kOffEach) == nil || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kOff, kRunWide, kMore, kOut, kFor) {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if key := k.items[i].key(); key != "rail" && key != "in all" {
+			return reading{}, false
+		}
+	}
+	v, ok := k.length(k.values[0])
+	if !ok {
+		return reading{}, false
+	}
+	m := made{st: solver.Of(solver.Tolerance, solver.Eq, v), at: k.at(), kind: solver.Length}
+	return k.finish(reading{made: []made{m}})
+}

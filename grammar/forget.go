@@ -1,0 +1,180 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// forget reads what is to be forgotten: quantities, a limit, a measurement, a price. What is said after it, with a
+// value of its own, is a statement again.
+func (s *speech) forget(g *group) {
+	parts := chunks(strip(g.items))
+	if len(parts) == 0 {
+		s.fail(g.head.at, solver.Question{Text: "Forget what?", Example: "forget gap"})
+		return
+	}
+	for i, part := range parts {
+		a, ok := s.forgotten(g, part)
+		if !ok && i > 0 || ok && i > 0 && len(a.Statements) > 0 {
+			rest := g.items[partStart(g.items, part):]
+			s.state(&group{force: State, items: rest})
+			return
+		}
+		if !ok && len(parts) > 1 {
+			a, ok = s.forgotten(g, strip(g.items))
+			i = len(parts)
+		}
+		if !ok {
+			s.notUnderstood(g, part)
+			return
+		}
+		a.Kind = Forget
+		s.act(g, a)
+		if i == len(parts) {
+			return
+		}
+	}
+}
+
+func partStart(list, part []item) int {
+	for i := range list {
+		if list[i] == part[0] {
+			return i
+		}
+	}
+	return 0
+}
+
+// forgotten reads one thing to forget.
+func (s *speech) forgotten(g *group, list []item) (Act, bool) {
+	k := clause{s: s, force: Forget, carry: s.carry, items: list}
+	if !k.sort() {
+		return Act{}, false
+	}
+	if n, ok := k.placeName(); ok {
+		return Act{Name: &n}, true
+	}
+	if len(k.values) > 0 {
+		return s.forgottenValue(g, &k, list)
+	}
+	for _, i := range k.words {
+		if t := k.items[i]; t.is(kItem) && k.has(kPriceVerb) != nil {
+			return Act{Name: &solver.Name{Quantity: solver.Price, Item: t.as(kItem).key}}, true
+		}
+	}
+	kept := list[:0:0]
+	for _, it := range list {
+		if it.kind != kHead && it.kind != kMeasured && it.kind != kRel && it.kind != kLim && it.kind != kBestTail && it.kind != kHave && it.kind != kSell {
+			kept = append(kept, it)
+		}
+	}
+	return s.nameOf(&group{force: Forget}, kept)
+}
+
+// placeName reads the place of a measurement: "the bay 1 top reading", "what I measured at rail 3 in bay 2".
+func (k *clause) placeName() (solver.Name, bool) {
+	if len(k.values) > 0 || k.bay == 0 {
+		return solver.Name{}, false
+	}
+	n := solver.Name{Wall: k.wallName(), Quantity: solver.Measured, Bay: k.bay, Rail: k.rail}
+	if at := k.has(kAt); at != nil {
+		n.At = at.as(kAt).key
+	}
+	for _, i := range k.things {
+		if key := k.items[i].key(); key != "bay" && key != "rail" && key != "per bay" && key != "of wall" {
+			return n, false
+		}
+	}
+	return n, n.At != "" && n.Rail == 0 || n.At == "" && n.Rail > 0
+}
+
+func (s *speech) forgottenValue(g *group, k *clause, list []item) (Act, bool) {
+	if goods, ok := k.goods(); ok && goods.size != "" && len(goods.longs) == 1 && len(goods.counts) == 0 {
+		if long, ok := k.lengthOf(goods.longs[0]); ok {
+			q := solver.Price
+			if k.has(kHave) != nil {
+				q = solver.Have
+			}
+			return Act{Name: &solver.Name{Quantity: q, Item: goods.size, Long: long}}, true
+		}
+	}
+	lower := strings.HasPrefix(g.headText(), "drop") || strings.HasPrefix(g.headText(), "lose") || strings.HasPrefix(g.headText(), "cut")
+	lim := k.items[k.values[0]].lim
+	if op, ok := lim.relation(); ok && op == solver.Eq && lower && g.headText() == "drop" {
+		return Act{}, false // "drop the gap a quarter inch" lowers it
+	}
+	r := s.cut(list, s.carry, Forget)
+	if len(r) != 1 || len(r[0].made) != 1 {
+		return Act{}, false
+	}
+	st := r[0].made[0].st
+	if st.Op == solver.Eq || st.Op == solver.Near {
+		n := st.Name
+		return Act{Name: &n}, true
+	}
+	return Act{Statements: []solver.Statement{st}}, true
+}
+
+func (g *group) headText() string {
+	if g.head == nil {
+		return ""
+	}
+	return g.head.text
+}
+
+// keep reads "forget everything but the wall height".
+func (s *speech) keep(g *group) {
+	a := Act{Kind: ForgetAllBut}
+	for _, part := range chunks(strip(g.items)) {
+		n, ok := s.nameOf(&group{force: Forget}, part)
+		if !ok || n.Name == nil {
+			s.notUnderstood(g, part)
+			return
+		}
+		a.Names = append(a.Names, *n.Name)
+	}
+	if len(a.Names) == 0 {
+		s.notUnderstood(g, g.items)
+		return
+	}
+	s.act(g, a)
+}
+
+// comparands splits what is compared: "garden and driveway", "this with the one saved as shed".
+func comparands(names, head string) []string {
+	names = " " + names + " "
+	for _, w := range []string{" with ", " to ", " against ", " vs ", " versus ", " and ", ", "} {
+		if a, b, ok := strings.Cut(names, w); ok {
+			list := []string{comparand(a), comparand(b)}
+			if list[0] == "" {
+				list[0] = "this"
+			}
+			if list[1] == "" {
+				return nil
+			}
+			return list
+		}
+	}
+	if one := comparand(names); one != "" && (strings.Contains(head, "this") || strings.Contains(head, "mine") || strings.Contains(head, "it")) {
+		return []string{"this", one}
+	}
+	return nil
+}
+
+// comparand takes a name out of the words around it.
+func comparand(s string) string {
+	s = strings.TrimSpace(s)
+	for _, lead := range []string{"the one saved as ", "the plan called ", "the one called ", "one saved as ", "what we have now", "what we have", "this one", "the "} {
+		if rest, ok := strings.CutPrefix(s+" ", lead); ok || s == strings.TrimSpace(lead) {
+			s = strings.TrimSpace(rest)
+			if lead == "this one" || strings.HasPrefix(lead, "what") {
+				s = "this"
+			}
+		}
+	}
+	if s == "mine" || s == "it" || s == "what i have now" {
+		return "this"
+	}
+	return s
+}

@@ -1,0 +1,330 @@
+package grammar
+
+import (
+	"io"
+	"strings"
+	"sync"
+
+	"github.com/alecthomas/participle/v2/lexer"
+)
+
+// vocab compiles the tables once, at the first line.
+var vocab = sync.OnceValue(func() *vocabulary {
+	return compile(classes, fills, heads, questions, commands, trade, parts, relations)
+})
+
+var compoundVocab = sync.OnceValue(func() *vocabulary {
+	table := make([]entry, len(compounds))
+	for i, c := range compounds {
+		table[i] = entry{kind: kFill, key: c.word, ways: "(" + c.ways + ")"}
+	}
+	return compile(nil, table)
+})
+
+// lexing is one line on its way to tokens.
+type lexing struct {
+	reader
+	c      Context
+	tokens []token
+	before string
+}
+
+// lex cuts a line into tokens.
+func lex(atoms []atom, c Context) []token {
+	l := &lexing{reader: reader{fold(atoms)}, c: c}
+	for i := 0; i < len(l.atoms); {
+		next := l.step(i)
+		if next <= i {
+			next = i + 1
+		}
+		i = next
+	}
+	l.bind()
+	return l.tokens
+}
+
+// fold joins compounds: "walk through" is one word from here on.
+func fold(atoms []atom) []atom {
+	v := compoundVocab()
+	r := reader{atoms}
+	out := make([]atom, 0, len(atoms))
+	for i := 0; i < len(atoms); {
+		a := atoms[i]
+		next := i + 1
+		if a.kind == aWord {
+			if f := v.match(r, i); len(f) > 0 && !(f[0].next == i+1 && f[0].entry.key == a.text) {
+				next = f[0].next
+				a.text, a.end = f[0].entry.key, atoms[next-1].end
+			}
+		}
+		out = append(out, a)
+		i = next
+	}
+	return out
+}
+
+func (l *lexing) add(k tokenKind, i, next int) *token {
+	t := token{kind: k, text: l.text(i, next), at: l.atoms[i].at, end: l.atoms[next-1].end, before: l.before, first: i, glued: l.glued(i)}
+	l.before = ""
+	l.tokens = append(l.tokens, t)
+	return &l.tokens[len(l.tokens)-1]
+}
+
+func (l *lexing) text(i, next int) string {
+	var b strings.Builder
+	for k := i; k < next; k++ {
+		if k > i && !l.atoms[k].glued {
+			b.WriteByte(' ')
+		}
+		b.WriteString(l.atoms[k].text)
+	}
+	return b.String()
+}
+
+func (l *lexing) last() *token {
+	if len(l.tokens) == 0 {
+		return nil
+	}
+	return &l.tokens[len(l.tokens)-1]
+}
+
+// step reads the token at atom i and returns the atom after it.
+func (l *lexing) step(i int) int {
+	if next := l.wall(i); next > 0 {
+		return next
+	}
+	f := vocab().match(l.reader, i)
+	fEnd := i
+	if len(f) > 0 {
+		fEnd = f[0].next
+	}
+	if a, kind, next := l.value(i); next > i && next >= fEnd && !l.pronoun(i, next) {
+		t := l.add(kind, i, next)
+		t.amt = &a
+		return next
+	}
+	if len(f) > 0 {
+		return l.phrase(f, i)
+	}
+	return l.lone(i)
+}
+
+// value reads a lumber size or a number with its unit.
+func (l *lexing) value(i int) (amount, tokenKind, int) {
+	if a, next, ok := l.size(i); ok {
+		return a, kSize, next
+	}
+	if a, next, ok := l.length(i); ok {
+		return a, kNum, next
+	}
+	if a, next, ok := l.sound(i); ok {
+		return a, kNum, next
+	}
+	return amount{}, 0, i
+}
+
+// pronoun reports whether "one" stands for a thing: "this one", "the one on the left".
+func (l *lexing) pronoun(i, next int) bool {
+	if l.word(i) != "one" || next != i+1 {
+		return false
+	}
+	switch l.word(i - 1) {
+	case "this", "that", "which", "other", "another", "each", "every", "same", "new", "the", "first", "last", "second", "third", "bottom", "top", "any", "old", "his", "her", "wrong", "good":
+		return true
+	}
+	return false
+}
+
+// sound reads a number from a word that sounds like it, where nothing else can be meant: "to and a half", "for feet", "ate boards".
+func (l *lexing) sound(i int) (amount, int, bool) {
+	n, ok := homophones[l.word(i)]
+	if !ok || l.kind(i) != aWord {
+		return amount{}, i, false
+	}
+	if t := l.last(); t != nil && (t.kind == kNum && l.word(i) == "to" || t.kind == kMove) {
+		return amount{}, i, false
+	}
+	a := amount{number: wordInt(n), sound: true}
+	if l.word(i+1) == "and" {
+		if f, next, ok := l.fraction(i + 2); ok && f.bad == "" && f.val.Less(oneRat) {
+			a.val, a.frac = a.val.Add(f.val), true
+			b, next, _ := l.withUnit(a, next)
+			return b, next, true
+		}
+	}
+	if l.kind(i+1) == aWord && len(l.word(i+1)) > 1 && l.word(i+1) != "in" {
+		if _, _, _, ok := l.unit(i + 1); ok && !l.unitsMeant(i+2) {
+			b, next, _ := l.withUnit(a, i+1)
+			b.sound = true
+			return b, next, true
+		}
+	}
+	if l.word(i) == "ate" {
+		return a, i + 1, true
+	}
+	return amount{}, i, false
+}
+
+// unitsMeant reports whether "to feet …" goes on as a change of units.
+func (l *lexing) unitsMeant(i int) bool {
+	return l.word(i) == "and" && (footWords[l.word(i+1)] || inchWords[l.word(i+1)])
+}
+
+// phrase adds what the tables found at i.
+func (l *lexing) phrase(f []found, i int) int {
+	next := f[0].next
+	kind := f[0].entry.kind
+	if kind == kFill {
+		l.before = l.word(next - 1)
+		return next
+	}
+	t := l.add(kind, i, next)
+	t.found = f
+	if kind == kCmd {
+		if end := l.tail(t, next); end > next {
+			return end
+		}
+	}
+	if (kind == kRel || kind == kChange) && l.word(next) == "-" && l.glued(next+1) && f[0].entry.key == "=" {
+		return l.negative(next)
+	}
+	return next
+}
+
+func (l *lexing) negative(i int) int {
+	a, next, ok := l.length(i + 1)
+	if !ok {
+		return i
+	}
+	a.val, a.minus = a.val.Neg(), true
+	t := l.add(kNum, i, next)
+	t.amt = &a
+	return next
+}
+
+// lone reads an atom that no table knows: a sign, an ordinal, a unit, an empty word, or a word that is unknown.
+func (l *lexing) lone(i int) int {
+	w := l.word(i)
+	switch l.kind(i) {
+	case aSign:
+		return l.sign(i)
+	case aDigits, aVulgar:
+		l.add(kUnknown, i, i+1)
+		return i + 1
+	}
+	if n, next := l.ordinal(i); n > 0 {
+		l.add(kOrdinal, i, next).index = n
+		return next
+	}
+	if w == "it" || w == "them" {
+		l.add(kIt, i, i+1)
+		return i + 1
+	}
+	if w == "than" {
+		l.add(kThan, i, i+1)
+		return i + 1
+	}
+	if _, _, next, ok := l.unit(i); ok && w != "in" && w != "m" {
+		l.add(kUnit, i, next)
+		return next
+	}
+	if w == "x" {
+		l.add(kX, i, i+1)
+		return i + 1
+	}
+	if w == "in" || vocab().neutral[w] {
+		l.before = w
+		return i + 1
+	}
+	l.add(kUnknown, i, i+1)
+	return i + 1
+}
+
+var ordinals = map[string]int{"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10, "eleventh": 11, "twelfth": 12}
+
+func (l *lexing) ordinal(i int) (n, next int) {
+	if n := ordinals[l.word(i)]; n > 0 {
+		return n, i + 1
+	}
+	return 0, i
+}
+
+func (l *lexing) sign(i int) int {
+	k := kUnknown
+	switch w := l.word(i); w {
+	case ",", "(", ")", ":", "--", "[", "]", "|":
+		k = kComma
+	case ";", "!":
+		k = kStop
+	case ".":
+		k = kStop
+		if l.glued(i+1) && l.kind(i+1) == aWord && l.glued(i) {
+			k = kUnknown
+		}
+	case "?":
+		k = kQMark
+	case "-":
+		k = l.dash(i)
+	case "*":
+		k = kTimes
+	case `"`, "'", "#":
+		return i + 1
+	case "/":
+		k = kOr
+		if l.kind(i+1) == aDigits || l.kind(i-1) == aDigits {
+			k = kUnknown
+		}
+	}
+	if k == kChange {
+		t := l.add(kChange, i, i+1)
+		t.found = []found{{entry: minusSign}}
+		return i + 1
+	}
+	l.add(k, i, i+1)
+	return i + 1
+}
+
+var minusSign = &entry{kind: kChange, key: "-="}
+
+// dash tells a minus, a range and a break apart.
+func (l *lexing) dash(i int) tokenKind {
+	t := l.last()
+	number := l.kind(i+1) == aDigits || l.kind(i+1) == aVulgar
+	switch {
+	case t != nil && t.kind == kNum && (number || l.glued(i) == l.glued(i+1)):
+		return kDash
+	case number && l.glued(i+1) && !l.glued(i):
+		return kChange
+	case !l.glued(i+1) && number:
+		return kUnknown // "gap - 1/4": a minus or a break
+	}
+	return kComma
+}
+
+// definition hands the tokens of a line to participle. The place of a token in the list is its offset.
+type definition struct{}
+
+func (definition) Symbols() map[string]lexer.TokenType { return symbols }
+
+// Lex is never asked: lines come through tokenStream.
+func (definition) Lex(string, io.Reader) (lexer.Lexer, error) { return &tokenStream{}, nil }
+
+// tokenStream is the lexer.Lexer of one line.
+type tokenStream struct {
+	tokens []token
+	i      int
+}
+
+func (s *tokenStream) Next() (lexer.Token, error) {
+	if s.i >= len(s.tokens) {
+		return lexer.EOFToken(lexer.Position{Offset: len(s.tokens)}), nil
+	}
+	t := &s.tokens[s.i]
+	kind := t.kind
+	if !told[kind] {
+		kind = wordKind
+	}
+	out := lexer.Token{Type: kind, Value: t.text, Pos: lexer.Position{Offset: s.i, Line: 1, Column: t.at + 1}}
+	s.i++
+	return out, nil
+}

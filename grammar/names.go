@@ -1,0 +1,174 @@
+package grammar
+
+import "strings"
+
+// wallNames are words that tell one wall from another.
+var wallNames = func() map[string]bool {
+	m := map[string]bool{}
+	for _, w := range strings.Fields(`north south east west northern southern eastern western northeast northwest southeast southwest front back rear left right side
+		upstream downstream street garden river lake water kitchen house porch deck patio bench driveway road field alley pool upper lower inner outer landing ferry shore uphill downhill other second first third`) {
+		m[w] = true
+	}
+	return m
+}()
+
+// wall reads the name of a wall at atom i: "north wall", "the porch wall:".
+func (l *lexing) wall(i int) int {
+	if l.kind(i) != aWord {
+		return 0
+	}
+	for _, name := range l.c.Walls {
+		if n := l.says(i, name); n > 0 {
+			l.add(kWall, i, n).text = name
+			return n
+		}
+	}
+	w := l.word(i)
+	if l.word(i+1) != "wall" || !wallNames[w] && !(l.word(i+2) == ":" && !vocab().known[w]) {
+		return 0
+	}
+	switch l.word(i - 1) {
+	case "far", "other", "outer":
+		return 0
+	}
+	l.add(kWall, i, i+2).text = w + " wall"
+	return i + 2
+}
+
+// says returns the atom after the words of name at i, 0 where they are not said.
+func (l *lexing) says(i int, name string) int {
+	words := strings.Fields(strings.ToLower(name))
+	for k, w := range words {
+		if l.word(i+k) != w {
+			return 0
+		}
+	}
+	if len(words) == 1 && vocab().known[words[0]] && l.word(i+1) != ":" {
+		return 0
+	}
+	return i + len(words)
+}
+
+// tail reads the name that a command ends in: "save this as back porch". It returns the atom after it.
+func (l *lexing) tail(t *token, i int) int {
+	switch t.key() {
+	case "save", "open", "compare", "same as", "draw to", "print to":
+	default:
+		return i
+	}
+	first := len(l.tokens) == 1 || l.breaks(l.tokens[len(l.tokens)-2])
+	start := l.nameStart(i)
+	end := l.nameEnd(t.key(), start)
+	if !first || end == start || t.key() == "open" && l.opensGap(start, end) {
+		if t.key() != "compare" {
+			l.tokens = l.tokens[:len(l.tokens)-1]
+			if next := l.otherwise(t.first); next > t.first {
+				return next
+			}
+			return l.lone(t.first)
+		}
+		return i
+	}
+	n := l.add(kName, start, end)
+	n.text = l.text(start, end)
+	return end
+}
+
+func (l *lexing) breaks(t token) bool {
+	switch t.kind {
+	case kComma, kStop, kAnd, kQMark, kFill, kFix, kCmd, kNo, kName:
+		return true
+	}
+	return false
+}
+
+// nameStart steps over what may stand before a name.
+func (l *lexing) nameStart(i int) int {
+	for {
+		switch l.word(i) {
+		case "the", ":", `"`, "'", "as", "called", "named", "plan":
+			if l.word(i) == "plan" && i+1 >= len(l.atoms) {
+				return i
+			}
+			i++
+		case "one":
+			if l.word(i+1) == "saved" && l.word(i+2) == "as" {
+				i += 3
+				continue
+			}
+			return i
+		case "file":
+			if l.word(i+1) == "called" || l.word(i+1) == "named" {
+				i += 2
+				continue
+			}
+			return i
+		default:
+			return i
+		}
+	}
+}
+
+// nameEnd finds where a name ends: at a break, or where the next command begins.
+func (l *lexing) nameEnd(key string, i int) int {
+	for j := i; ; j++ {
+		switch w := l.word(j); {
+		case w == "":
+			return j
+		case w == "." && !(l.glued(j) && l.glued(j+1)), w == ";", w == "?", w == "!", w == `"`:
+			return j
+		case w == ",":
+			if key == "compare" && !strings.Contains(l.text(i, j), ",") && l.word(j+1) != "cmp" && !l.commandAt(j+1) {
+				continue
+			}
+			return j
+		case w == "for" && (l.word(j+1) == "me" || l.word(j+1) == "us" || l.word(j+1) == "the"), w == "please", w == "so" && j > i, w == "now" && j > i, w == "instead", w == "again" && j > i:
+			return j
+		case (w == "and" || w == "then") && l.commandAt(j+1):
+			return j
+		}
+	}
+}
+
+// commandAt reports whether a command, a question or a wish begins at atom i.
+func (l *lexing) commandAt(i int) bool {
+	if l.word(i) == "then" || l.word(i) == "and" {
+		i++
+	}
+	f := vocab().match(l.reader, i)
+	if len(f) == 0 {
+		return false
+	}
+	switch f[0].entry.kind {
+	case kCmd, kQuest, kWh, kHead, kTeachHead, kPriceVerb:
+		return true
+	}
+	return false
+}
+
+// opensGap reports whether "open" is said of a part of the wall rather than of a plan.
+func (l *lexing) opensGap(i, end int) bool {
+	for j := i; j < end; j++ {
+		if _, _, ok := l.length(j); ok {
+			return true
+		}
+		for _, f := range vocab().match(l.reader, j) {
+			if k := f.entry.kind; j == i && (k == kPart && f.entry.key != "wall" || k == kUp || k == kOut || k == kIt) {
+				return true
+			}
+		}
+		if j == i && (l.word(j) == "it" || l.word(j) == "them") && j+1 < end {
+			return true
+		}
+	}
+	return false
+}
+
+// otherwise reads the phrase at i again without the command that it looked like.
+func (l *lexing) otherwise(i int) int {
+	f := vocab().matchBut(l.reader, i, kCmd)
+	if len(f) == 0 {
+		return i
+	}
+	return l.phrase(f, i)
+}

@@ -1,0 +1,189 @@
+package grammar
+
+// relations are the words that stand between a quantity and its value, and those that change a value.
+var relations = []entry{
+	{kind: kRel, key: ">=", ways: `
+		at [very] least
+		>=
+		=>
+		(no|not|never) [(any)] (less|fewer|smaller|narrower|shorter|lower|tighter|closer|nearer|thinner|slimmer|littler) than
+		(no|not|never) (below|under|beneath)
+		(nothing|anything but) (less|smaller|narrower|shorter|lower|under|below) [than]
+		(minimum|min) of
+		upwards of
+		(no|not) (nearer|closer) [(FLOOR)] than`},
+	{kind: kRel, key: "<=", ways: `
+		at [very] most
+		at the outside
+		<=
+		=<
+		up to
+		(no|not|never) [(any)] (more|greater|bigger|larger|wider|longer|taller|higher|further|farther|looser|thicker) [apart] than
+		(no|not|never) (over|above|exceeding|beyond|past)
+		(nothing|anything) (over|above|beyond) 
+		(maximum|max) of
+		without exceeding
+		or under or equal
+		capped at
+		limited to
+		less than or equal [to]
+		under or equal to`},
+	{kind: kRel, key: ">=", ways: "(greater|more) than or equal [to]"},
+	{kind: kRel, key: "<", ways: `
+		<
+		(less|smaller|narrower|shorter|lower|fewer|tighter|closer|nearer|thinner|slimmer) [(apart|together)] than
+		short of`},
+	{kind: kRel, key: ">", ways: `
+		>
+		(more|greater|bigger|larger|wider|longer|taller|higher|further|farther|thicker|looser|upward|upwards) [apart] than
+		(exceed|exceeds|exceeding)
+		in excess of`},
+	{kind: kUnder, key: "<", ways: "under\nbelow\nbeneath"},
+	{kind: kOver, key: ">", ways: "over\nabove\npast\nproud of\nbeyond\nhigher than\ntaller than\nover [the] top of\nabove [the] top of\npast [the] top of\nover and above"},
+	{kind: kRel, key: "=", ways: "=\n==\nequals\n(equal|equals|equalling) to\namounts to\ncomes (to|out at|out to|in at)\nworks out (to|at|as)\nexactly equal to\n:="},
+	{kind: kLim, key: ">=", ways: "min\nminimum\nmin .\nas a minimum\nat a minimum"},
+	{kind: kLim, key: "<=", ways: "max\nmaximum\nmax .\nas a maximum\nat a maximum"},
+	{kind: kBound, key: ">=", ways: "or (more|better|wider|over|above|greater|up|larger|bigger|higher|taller|longer|upwards|thicker)\nand (up|over|above|more|upwards)\n+ or more\nat least\nnot less\nno less\nno fewer\nand no less\nand not less"},
+	{kind: kBound, key: "<=", ways: "or (less|fewer|under|below|smaller|lower|narrower|shorter|tighter|thinner|closer)\nand (under|below|less)\ntops\nat most\nat the most\nat the outside\nno more\nand no more\nnot more"},
+	{kind: kBound, key: "=", ways: "no more and no (less|fewer)\nno more no less\nno (less|fewer) and no more\nexactly\non the (nose|dot|button)\neven\non the money\nto the inch\nno more nor less\nneither more nor less\nsharp\nflat\ndead on"},
+	{kind: kAbout, key: "~", ways: "about\naround\nroughly\napproximately\napprox\napprox .\nabt\nnearly\nclose to\nsomewhere (around|near|about|close to)\nin the (neighborhood|neighbourhood|region|vicinity|ballpark) of\n~\ncirca\nmore or less\nas near as (possible|you can) to\nor thereabouts\ngive or take\nor so\nish\nor something like that\nor near it\nor close to it\nballpark"},
+	{kind: kBetween, key: "between", ways: "BETWEEN\n(somewhere|anywhere|anything|someplace) BETWEEN\nin the range [(of|from)]\nin a range (of|from)\nranging (from|between)\nrange (from|between)\nwithin"},
+	{kind: kFrom, key: "from", ways: "from\nsomewhere from\nanywhere (from|of from)"},
+	{kind: kTo, key: "to", ways: "to\ntill\nuntil\nthrough to\nup to [at most]\nto (maybe|say)"},
+	{kind: kAnd, key: "and", ways: "and\n&"},
+	{kind: kBut, key: "but", ways: "but\nthough\nyet\nwhile\nwhereas\nhowever\nexcept\nand yet"},
+	{kind: kOr, key: "or", ways: "or\nor else\nor maybe\nor perhaps"},
+	{kind: kDots, key: "..", ways: "..\n...\n...."},
+	{kind: kNot, key: "not", ways: "not\nnever\nwithout\nnone\nnothing\nnobody\nneither\nnor"},
+	{kind: kNo, key: "no", ways: "no\nnope\nnah"},
+	{kind: kFix, key: "fix", ways: `
+		(no|nope|nah|oh|oops|whoops|ah|er|hm|hmm|uh) (no|wait|sorry|hang on|hold on|actually|rather|scratch that|make that|i mean|excuse me|pardon)
+		(wait|hang on|hold on|hold it) [(no|sorry|actually)] [(make that|i mean)]
+		(no|nope|nah) (no|wait|hang on|hold on) [(sorry|actually|make it|make that|i mean)]
+		(oh|oops|whoops|oops no|sorry no|no sorry|oh no|oh sorry|actually no|no actually|ah no|er no)
+		sorry [(i meant|i mean|make that|that is|no|it is|that should be|should be)]
+		i [(do)] mean
+		i meant [(to say|that)]
+		[(no|or|sorry)] make (that|it)
+		[no] scratch (that|it)
+		[no] strike that
+		[(no|or)] rather
+		[(no|or)] better
+		or rather
+		or better
+		or (actually|no)
+		actually
+		actually make (it|that)
+		i beg your pardon
+		beg pardon
+		pardon [me]
+		excuse me
+		my mistake
+		correction
+		[but|no|and] [(it|that)] should [(have)] be
+		should have (been|said)
+		that should be
+		(let|let us) (make|say|call) (it|that)
+		on second thought [(make it|make that)]
+		come to think of it
+		change that to
+		(no|nope|nah) (let|let us) (make|say) (it|that)
+		i take that back
+		instead of that
+		(not) that
+		nope
+		i misspoke
+		i misread [(it|that)]
+		better (make|say) (it|that)
+		no better
+		lemme (change|fix) that
+		(let me) (change|fix|correct) (that|it) [to]
+		read that wrong
+		got that wrong
+		(no|oh) i meant
+		what i (mean|meant) is`},
+	{kind: kUp, key: "up", ways: "up"},
+	{kind: kDown, key: "down", ways: "down"},
+	{kind: kOff, key: "off", ways: "off [of]"},
+	{kind: kOut, key: "out", ways: "out\nin"},
+	{kind: kMove, key: "move", ways: "(move|moves|moved|bring|brings|brought|bump|push|pull|nudge|knock|shift|slide|come|slip|suck|pinch)"},
+	{kind: kChange, key: "+=", ways: `
+		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens)
+		(stretch|spread|loosen|extend|up) [out] (it|them)
+		(open|opens|opened|spread|loosen|extend|bump) [(it|them)] (up|out) [(by)]
+		(bump|bring|move|push|take|pull|nudge|jack) (it|them|that) up
+		(more|extra)
+		put (another|on another)
+		lift
+		+
+		+=
+		plus`},
+	{kind: kChange, key: "-=", ways: `
+		(lower|lowers|lowered|lowering|reduce|reduces|reduced|reducing|decrease|decreases|shrink|shrinks|shrinking|shrunk|tighten|tightens|tightened|tightening|narrow|narrows|narrowed|narrowing|shorten|shortens|shortening|shortened)
+		(subtract|deduct|minus|lose|loses|shave|shaves|knock|trimming|squeeze|snug|pinch|close|remove|removes|removing|drops|dropped)
+		(close|closes|squeeze|tighten|snug|shrink|draw|pull|bring|suck|pinch) [(it|them)] (in|up|down|together)
+		(take|takes|took|taking|shave|cut|trim|knock|pull|lop|slice) [(it|them)] (off|out|away|down|back)
+		(bump|bring|move|push|take|pull|nudge) (it|them|that) down
+		(pull|take|drop|leave) out
+		-=
+		take away
+		take out
+		cut [(it|them)] (down|back) [by]
+		(cut|trim) by
+		pare`},
+	{kind: kMore, key: "+=", ways: "more\nwider\nbigger\nlarger\ntaller\nhigher\nlonger\ngreater\nlooser\nfurther apart\nfarther apart\nthicker\nroomier\nadditional\nextra\nup [(on|from) (what it is|now)]\nmore generous\nmore room\nhigher up"},
+	{kind: kMore, key: "-=", ways: "less\nfewer\nnarrower\nsmaller\nshorter\nlower\ntighter\ncloser [together]\nthinner\nlow\nnarrow\nless high\nless wide\nlower down"},
+	{kind: kThanNow, key: "now", ways: "than (it|they|that|there) (is|was|are|were|do|does) [(now|today|at the moment|currently|before|already)]\nthan (now|before|that|this|i said|i told you|i have|at present|what it is|what we have|planned)\nwhat it is [now]\n(it|they) (is|are) (now|at present|at the moment)\n(what|of what) (it|they) (is|are) [now]\n(as|than) it stands\nfrom (what it is|where it is|now)\non top of (that|what it is|what we have)\nthan I said\ncompared (to|with) now"},
+	{kind: kAnother, key: "+=", ways: "another\n(a|one) further\nyet another\nan (extra|additional|added)"},
+	{kind: kFactor, key: "2", ways: "(double|doubled|doubles|doubling|twice|two times|twofold|2x)"},
+	{kind: kFactor, key: "3", ways: "(triple|tripled|thrice|treble|three times)"},
+	{kind: kFactor, key: "1/2", ways: "(halve|halved|halves|halving)\nhalf (the|of|as much as|that|as wide as|as big as|its)\ncut [(it|them)] in half\nin half\nby half"},
+	{kind: kTimes, key: "times", ways: "times\ntimes as (much|wide|big|large|high|tall|many) [as]"},
+	{kind: kSame, key: "=", ways: `
+		same [(HEIGHT|WIDTH|size|distance|gap|thing|amount|space|spacing)] as
+		[exactly] (as|just as|exactly as) (HIGH|WIDE|big|large|much|long|small|tight|deep|far|many) as
+		(equal|identical|even|level|flush|equals|equalling) (to|with)
+		equal
+		equals
+		[(to|should|must|has to)] (match|matches|matching|matched) [(up with|with|to)]
+		same
+		(like|as)
+		in line with
+		flush with
+		even with
+		level with
+		same as
+		as much as
+		as it is
+		(what|whatever) (is|are)
+		to be same as
+		identical`},
+	{kind: kRest, key: "rest", sense: meaning("gap"), ways: "(as|) (rest|others|other ones|other gaps|all other gaps|other spaces|all others|rest of (them|GAP))\neverywhere else\nelsewhere\neverywhere\nother gaps\n(in|) between (|the) others\n(as|) above [(it)]\n[(in|you got|)] in between\nnormal gaps\nregular gaps\nothers\nBETWEEN others"},
+	{kind: kBest, key: "largest", ways: "[as] (BIGGEST)\nas (BIG|high|tall|loose|generous) as (|it|they|one|you|that|we|i) (POSSIBLE) [(possibly|ever)] [(be|get|go|make it|make)]\nas (BIG|high|tall) as (POSSIBLE)\nas (BIG|high|tall) as it (gets|goes)\n(maximize|maximise|maxed out)\n(largest|maximum) possible\nas (BIG|high|tall) as you (like|please|dare)"},
+	{kind: kBest, key: "smallest", ways: "SMALLEST\nas (SMALL|low) as (|it|they|one|you|that|we|i) (POSSIBLE) [(possibly|ever)] [(be|get|go|make it|make|get it|make them|get them)]\nas (SMALL|low) as (POSSIBLE)\nas tight as (they|it|you) (go|gets|get)\n(minimize|minimise)\nas (SMALL) as (you|we) (can|dare) [(get|go|get away with)]\nas (tight|close) [together] as (they|it) (will|can) go"},
+	{kind: kBest, key: "fewest", ways: "fewest [possible]\nas few\n(least|minimum|min|smallest|lowest) (number|count|no|amount|quantity|qty) [.] of\nas few (of|as possible)\nlowest possible (number|count) of\nas little number of"},
+	{kind: kBest, key: "most", ways: "(maximum|max|most|largest|greatest|highest|biggest) (number|count|no|amount|quantity|qty) [.] of\nas many\nmost\nmore the better\n(cram|pack|squeeze|get|fit|stuff|put|jam) [(in|)] as many\nas many [(of)]\nhighest possible (number|count) of"},
+	{kind: kBestTail, key: "tail", ways: `
+		as (|you|i|we|it|they|one|that|can) (POSSIBLE) [(ever|possibly)] [(get|go|fit|do|be|fit in|get in|make|manage|have|use|squeeze in|cram in|get away with|get by with)] [(in|away with)]
+		as (will|can|could|would) (fit|go|do|do the job|work|get in|go in|fit in|hold)
+		as possible
+		possible
+		(you|we|i|that) (can|could) [(get|do|have|make|manage|find|get away with)] [out of (it|that|this)]
+		(you|we|i) (can|could) get (away with|out of (it|that|this)|by with)
+		that (fit|fits|work|works|will fit|will work|will go in|go in|is allowed)
+		that will (fit|go|work|do)
+		as (you|we|i) are able
+		as (fit|fits)
+		(allowed|permitted)
+		it can be
+		you can do
+		as you like
+		you can manage
+		i can (get|have)
+		we can get away with
+		that it allows
+		as will do
+		as they come
+		as can be`},
+	{kind: kVague, key: "vague", ways: "(hair|tad|smidge|smidgen|touch|bit|skosh|whisker|scosh|mite|notch|nudge|trifle|fraction|couple|few|some|several|handful|something|somewhat|slightly|yay|normal|usual|average|regular|standard|typical|decent|sturdy|bunch|lots|lot|plenty|many|much|enough|odd|bitty|little|ample|reasonable|sensible)"},
+}

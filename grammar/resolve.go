@@ -1,0 +1,255 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// lengthAspects are all that take a length.
+var lengthAspects = ofKind[solver.Length]
+
+// kinds returns the aspects that a limit can be a value of.
+func (l *limit) kinds() set {
+	a := l.lo
+	if l.hi != nil && l.hi.unit != bare {
+		a = l.hi
+	}
+	switch {
+	case a.size != "":
+		return ofKind[solver.Size]
+	case a.unit == percent:
+		return ofKind[solver.Percent]
+	case a.unit == money:
+		return ofKind[solver.Money]
+	case a.unit != bare || l.of != nil:
+		return lengthAspects
+	case l.lo.val.IsInt() && (l.hi == nil || l.hi.val.IsInt()) && !l.lo.point:
+		return lengthAspects.or(ofKind[solver.Count]).or(ofKind[solver.Plain]).or(ofKind[solver.Money]).or(ofKind[solver.Percent])
+	}
+	return lengthAspects.or(ofKind[solver.Money]).or(ofKind[solver.Plain])
+}
+
+// name finds which quantity a value belongs to, from all words of the clause, or from what was spoken of before.
+func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Kind, bool) {
+	kinds := lim.kinds()
+	if a, ok := k.pick(senses, kinds, lim, i); ok {
+		return k.build(a)
+	}
+	if len(senses) > 0 && !k.lends(senses) {
+		return solver.Name{}, 0, false
+	}
+	if len(senses) == 0 && k.carry.name != nil {
+		if q := aspectIndexOf(k.carry.name.Quantity); q >= 0 && kinds.has(q) && k.sameKind(q, lim) && (k.it || k.carries(lim)) {
+			n := *k.carry.name
+			n.Wall = k.wallName()
+			return n, solver.KindOf(n.Quantity), true
+		}
+	}
+	if len(k.carry.senses) > 0 {
+		if a, ok := k.pick(append(append([]sense{}, k.carry.senses...), senses...), kinds, lim, i); ok {
+			return k.build(a)
+		}
+	}
+	if lim.lo.size != "" && len(senses) == 0 && railSize(lim.lo.size) {
+		return k.build(aspectIndex[string(solver.RailSize)])
+	}
+	return solver.Name{}, 0, false
+}
+
+// lends reports whether words that do not settle a quantity by themselves may lean on what was spoken of before.
+func (k *clause) lends(senses []sense) bool {
+	for _, s := range senses {
+		if !s.sure.empty() {
+			return false
+		}
+	}
+	return true
+}
+
+// carries reports whether a value without a quantity says enough to be put with the last one: it has a relation, or
+// corrects it.
+func (k *clause) carries(lim *limit) bool {
+	op, ok := lim.relation()
+	return ok && op != solver.Eq || k.s.correcting || k.s.stating || lim.lo.size != ""
+}
+
+func aspectIndexOf(q solver.Quantity) int {
+	if i, ok := aspectIndex[string(q)]; ok {
+		return i
+	}
+	return -1
+}
+
+// sameKind keeps a bare count from following a length without a word.
+func (k *clause) sameKind(q int, lim *limit) bool {
+	if lim.lo.unit != bare || lim.lo.size != "" {
+		return true
+	}
+	return solver.KindOf(solver.Quantity(aspects[q])) == k.carry.kind
+}
+
+// railSize reports whether a size that is said alone can only be that of the rails: "two by sixes".
+func railSize(s string) bool {
+	x, y, _ := strings.Cut(s, "x")
+	a, _ := atoi(x)
+	b, _ := atoi(y)
+	return min(a, b) == 2 && max(a, b) >= 3 && max(a, b) <= 12
+}
+
+// pick returns the one aspect that the senses have most surely in common.
+func (k *clause) pick(senses []sense, kinds set, lim *limit, i int) (int, bool) {
+	if len(senses) == 0 {
+		return 0, false
+	}
+	can := common(senses).and(kinds)
+	best, top := []int{}, 1
+	for a := range aspects {
+		if !can.has(a) {
+			continue
+		}
+		n := score(senses, a)
+		switch {
+		case n > top:
+			best, top = []int{a}, n
+		case n == top && n >= 2:
+			best = append(best, a)
+		}
+	}
+	switch {
+	case len(best) == 1 && top >= 2:
+		return best[0], true
+	case len(best) > 1 && lim != nil:
+		return k.tie(best, lim, i)
+	}
+	return 0, false
+}
+
+// tie decides between a count and a length by the way the noun and the number stand: "2 bays", "bays 78 max".
+func (k *clause) tie(best []int, lim *limit, i int) (int, bool) {
+	count, length := -1, -1
+	for _, a := range best {
+		switch solver.KindOf(solver.Quantity(aspects[a])) {
+		case solver.Count:
+			if count >= 0 {
+				return 0, false
+			}
+			count = a
+		case solver.Length:
+			if length >= 0 {
+				return 0, false
+			}
+			length = a
+		default:
+			return 0, false
+		}
+	}
+	if count < 0 || length < 0 || lim.lo.unit != bare {
+		return 0, false
+	}
+	one := lim.lo.val.Eq(exact.Int(1)) && lim.hi == nil
+	switch next := k.noun(i + 1); {
+	case next != nil && (next.plural() || one):
+		return count, true
+	case next != nil:
+		return length, true
+	}
+	before := k.noun(i - 1)
+	few := !exact.Int(12).Less(lim.lo.val) && lim.lo.val.IsInt()
+	switch {
+	case before != nil && before.plural() && few:
+		return count, true
+	case few && k.has(kKnowing) != nil:
+		return count, true
+	}
+	return length, !few || solver.Tell(solver.Quantity(aspects[length])).Lo.Sign() != 0
+}
+
+// noun returns the part at item i, nil where there is none.
+func (k *clause) noun(i int) *token {
+	if i < 0 || i >= len(k.items) || k.items[i].value() || k.items[i].kind != kPart {
+		return nil
+	}
+	return k.items[i].token
+}
+
+// build makes the name of an aspect, with the numbers of the parts that were said. It fails where a number is left over.
+func (k *clause) build(a int) (solver.Name, solver.Kind, bool) {
+	q := solver.Quantity(aspects[a])
+	n := solver.Name{Wall: k.wallName(), Quantity: q}
+	if k.bay > 0 {
+		switch q {
+		case solver.Bay, solver.Stiffeners, solver.StiffenerSpacing, solver.Rails, solver.Gap, solver.BottomGap:
+			n.Bay = k.bay
+		default:
+			return n, 0, false
+		}
+	}
+	if k.rail > 0 {
+		if q != solver.RailTop {
+			return n, 0, false
+		}
+		n.Rail = k.rail
+	}
+	if k.open > 0 {
+		if !strings.HasPrefix(string(q), "opening") || q == solver.Openings {
+			return n, 0, false
+		}
+		n.Opening = k.open
+	}
+	switch q {
+	case solver.PostFromLeft, solver.PostFromRight:
+		n.Post = max(k.post, 1)
+	default:
+		if k.post > 0 {
+			if q != solver.PostHeight {
+				return n, 0, false
+			}
+			n.Post = k.post
+		}
+	case solver.RailTop:
+		if k.rail == 0 {
+			return n, 0, false
+		}
+	}
+	return n, solver.KindOf(q), solver.KindOf(q) != 0
+}
+
+// value gives an amount the unit that a quantity of this kind has. ok is false where it cannot be one.
+func (s *speech) value(a amount, kind solver.Kind) (solver.Value, bool) {
+	v := solver.Value{Num: a.val}
+	switch kind {
+	case solver.Size:
+		return solver.Value{Word: a.size}, a.size != ""
+	case solver.Count:
+		return v, a.unit == bare && a.val.IsInt() && a.size == ""
+	case solver.Plain:
+		return v, a.unit == bare
+	case solver.Money:
+		v.Unit = solver.Currency
+		return v, a.unit == bare || a.unit == money
+	case solver.Percent:
+		if a.unit == percent {
+			v.Unit = solver.PercentOf
+			return v, true
+		}
+		return v, a.unit == bare && a.val.IsInt() && s.boards
+	case solver.Length, solver.Lengths:
+		switch a.unit {
+		case inches, feet:
+			v.Unit = solver.Inch
+		case metric:
+			v.Unit = solver.Millimeter
+		case bare:
+			v.Unit = solver.Inch
+			if s.metric {
+				v.Unit, v.Num = solver.Millimeter, a.val.Div(solver.PerInch)
+			}
+		default:
+			return v, false
+		}
+		return v, a.size == ""
+	}
+	return v, false
+}

@@ -1,0 +1,162 @@
+package grammar
+
+import (
+	"saywright/solver"
+)
+
+// made is a statement as it was understood, with what is needed to correct it or to doubt it.
+type made struct {
+	st    solver.Statement
+	at    int
+	lim   *limit
+	kind  solver.Kind
+	doubt *solver.Question // the value cannot be meant as read
+}
+
+// reading is one way to understand a stretch of items, and how far-fetched it is.
+type reading struct {
+	made  []made
+	carry carry
+	cost  int
+}
+
+const (
+	maxSegment = 22  // items in one clause
+	farFetched = 900 // cost of what cannot be understood
+)
+
+// The costs of a way to cut a line into clauses. The cheapest way that leaves no word over is taken; where two cheapest
+// ways say different things, the line is asked back.
+const (
+	costClause   = 2 // each clause
+	costNoBreak  = 1 // a clause that begins without a comma or an "and"
+	costInside   = 3 // a comma or an "and" inside a clause
+	costEllipsis = 2 // a clause that leans on the one before it
+	costDoubt    = 12
+)
+
+// cutting finds the cheapest way to cut a list of items into clauses.
+type cutting struct {
+	s     *speech
+	list  []item
+	force ActKind
+	memo  map[cutKey][]reading
+	tries int
+}
+
+type cutKey struct {
+	i     int
+	carry string
+}
+
+// cut returns the cheapest readings of list: none when it cannot be understood, several when they differ.
+func (s *speech) cut(list []item, c carry, force ActKind) []reading {
+	k := cutting{s: s, list: list, force: force, memo: map[cutKey][]reading{}}
+	return k.from(0, c)
+}
+
+// from returns the cheapest readings of the items from i on.
+func (k *cutting) from(i int, c carry) []reading {
+	for i < len(k.list) && k.list[i].breaks() {
+		i++
+	}
+	if i >= len(k.list) {
+		return []reading{{carry: c}}
+	}
+	key := cutKey{i, c.key()}
+	if r, ok := k.memo[key]; ok {
+		return r
+	}
+	var best []reading
+	for j := i + 1; j <= len(k.list) && j-i <= maxSegment; j++ {
+		seg := k.list[i:j]
+		if seg[len(seg)-1].breaks() || !endsHere(k.list, j) {
+			continue
+		}
+		if k.tries++; k.tries > 3000 {
+			break
+		}
+		for _, r := range k.s.clause(seg, c, k.force) {
+			r.cost += costClause + k.inside(seg)
+			if i > 0 && !k.list[i-1].breaks() {
+				r.cost += costNoBreak
+			}
+			for _, rest := range k.from(j, r.carry) {
+				best = keepCheapest(best, join(r, rest))
+			}
+		}
+	}
+	k.memo[key] = best
+	return best
+}
+
+// endsHere reports whether a clause may end before item j: what only makes sense after a value stays with it.
+func endsHere(list []item, j int) bool {
+	if j >= len(list) || list[j].value() {
+		return true
+	}
+	switch list[j].kind {
+	case kBound, kThanNow, kBestTail, kEach, kHaveTail:
+		return false
+	}
+	return true
+}
+
+func (k *cutting) inside(seg []item) int {
+	n := 0
+	for _, it := range seg {
+		if it.breaks() {
+			n += costInside
+			if it.kind == kBut {
+				n += costInside
+			}
+		}
+	}
+	return n
+}
+
+func join(a, b reading) reading {
+	out := reading{carry: b.carry, cost: a.cost + b.cost}
+	out.made = append(append(make([]made, 0, len(a.made)+len(b.made)), a.made...), b.made...)
+	return out
+}
+
+// keepCheapest adds r to readings that are equally cheap and say something else.
+func keepCheapest(best []reading, r reading) []reading {
+	if len(best) > 0 {
+		switch {
+		case r.cost > best[0].cost:
+			return best
+		case r.cost < best[0].cost:
+			return []reading{r}
+		}
+		for _, b := range best {
+			if says(b.made) == says(r.made) {
+				return best
+			}
+		}
+		if len(best) > 3 {
+			return best
+		}
+	}
+	return append(best, r)
+}
+
+func says(list []made) string {
+	s := ""
+	for _, m := range list {
+		s += m.st.String() + ";"
+	}
+	return s
+}
+
+func (c carry) key() string {
+	s := ""
+	if c.name != nil {
+		s = c.name.String()
+	}
+	if c.item != nil {
+		s += "/" + c.item.String()
+	}
+	return s + "/" + itoa(c.bay) + c.wall
+}

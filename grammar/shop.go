@@ -1,0 +1,302 @@
+package grammar
+
+import (
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+var twelve = exact.Int(12)
+
+// goods is what a clause says of lumber and parts: sizes, lengths, counts and money, in the order said.
+type goods struct {
+	size   string
+	longs  []*limit // lengths with a unit, or by their feet
+	counts []*limit // bare whole numbers
+	others []*limit // bare fractions
+	cash   []*limit
+	items  []string // brackets, screws, …
+	boards bool
+}
+
+// shop reads prices, lumber on sale, lumber at hand and extra pieces.
+func (k *clause) shop() (reading, bool) {
+	g, ok := k.goods()
+	if !ok {
+		return reading{}, false
+	}
+	for _, read := range []func(*clause, goods) (reading, bool){(*clause).price, (*clause).have, (*clause).extra, (*clause).stock} {
+		if r, ok := read(k, g); ok {
+			return r, true
+		}
+	}
+	return reading{}, false
+}
+
+// goods sorts the values of a clause; ok is false where it speaks of anything but what is bought.
+func (k *clause) goods() (g goods, ok bool) {
+	for _, i := range k.values {
+		lim := k.items[i].lim
+		op, rel := lim.relation()
+		if !rel || op != solver.Eq || lim.hi != nil || lim.of != nil {
+			return g, false
+		}
+		switch a := lim.lo; {
+		case a.size != "":
+			if g.size != "" && g.size != a.size {
+				return g, false
+			}
+			g.size = a.size
+		case a.unit == money:
+			g.cash = append(g.cash, lim)
+		case a.unit == percent || a.times:
+			return g, false
+		case a.unit != bare:
+			g.longs = append(g.longs, lim)
+		case a.val.IsInt() && !a.point:
+			g.counts = append(g.counts, lim)
+		default:
+			g.others = append(g.others, lim)
+		}
+	}
+	for _, i := range k.things {
+		t := k.items[i]
+		item := t.as(kItem)
+		switch {
+		case item != nil:
+			g.items = append(g.items, item.key)
+		case t.key() == "rail":
+			g.boards = true
+		case t.kind == kStockWord, t.key() == "size", t.key() == "of wall", t.key() == "in all":
+		default:
+			return g, false
+		}
+	}
+	for _, w := range k.words {
+		if t := k.items[w]; t.kind == kItem {
+			g.items = append(g.items, t.key())
+		}
+	}
+	return g, len(k.sides) == 0 && k.bay+k.rail+k.post+k.open == 0
+}
+
+func (k *clause) one(st solver.Statement, c carry) (reading, bool) {
+	r, ok := k.finish(reading{made: []made{{st: st, at: k.at()}}})
+	r.carry.item = c.item
+	if r.carry.item == nil {
+		r.carry.item = k.carry.item
+	}
+	return r, ok
+}
+
+func (k *clause) lengthOf(l *limit) (*solver.Value, bool) {
+	v, ok := k.s.value(*l.lo, solver.Length)
+	return &v, ok && v.Num.Sign() > 0
+}
+
+// price reads "2x6 twelve-footers are 11.48 apiece", "brackets are 3.49 apiece", "a box of 100 screws is 9.00".
+func (k *clause) price(g goods) (reading, bool) {
+	if !k.only(kPriceVerb, kEach, kItem, kBoxOf, kPer, kRel, kSell, kHave, kTo, kMore) || k.has(kHave) != nil && k.has(kEach) == nil || k.boughtMore() {
+		return reading{}, false
+	}
+	said := k.has(kPriceVerb) != nil || k.has(kEach) != nil || len(g.cash) == 1
+	cash, g, ok := k.cash(g)
+	if !ok {
+		return reading{}, false
+	}
+	n := solver.Name{Quantity: solver.Price}
+	switch {
+	case len(g.items) == 1 && g.size == "" && len(g.longs) == 0:
+		n.Item = g.items[0]
+		if !said && !cash.lo.money2 {
+			return reading{}, false
+		}
+		if n.Item == "screws" && len(g.counts) == 1 {
+			v, _ := g.counts[0].lo.val.Int64()
+			n.Box = int(v)
+		} else if len(g.counts) > 0 && !(k.has(kEach) != nil && g.counts[0].lo.val.Eq(oneRat)) {
+			return reading{}, false
+		}
+	case len(g.items) == 0 && len(g.longs) == 1:
+		n.Item = g.size
+		if n.Item == "" && k.carry.item != nil {
+			n.Item = k.carry.item.Item
+		}
+		if n.Item == "" {
+			n.Item = "rails"
+		}
+		if len(g.counts) == 1 && !g.counts[0].lo.val.Eq(oneRat) || len(g.counts) > 1 {
+			return reading{}, false
+		}
+		if g.size == "" && !g.longs[0].lo.footer && k.carry.item == nil && !(k.has(kStockWord) != nil || k.about("stock") || g.boards) {
+			return reading{}, false
+		}
+		if n.Long, ok = k.lengthOf(g.longs[0]); !ok {
+			return reading{}, false
+		}
+	default:
+		return reading{}, false
+	}
+	v, ok := k.s.value(*cash.lo, solver.Money)
+	if !ok || len(g.others) > 0 || v.Num.Sign() < 0 {
+		return reading{}, false
+	}
+	return k.one(solver.Statement{Name: n, Op: solver.Eq, Value: v}, carry{item: &n})
+}
+
+func (k *clause) boughtMore() bool {
+	t := k.has(kMore)
+	return t != nil && t.text == "more"
+}
+
+// cash takes the money out of the goods: what is said as money, or else the last bare number.
+func (k *clause) cash(g goods) (*limit, goods, bool) {
+	if len(g.cash) == 1 {
+		return g.cash[0], g, len(g.others) == 0
+	}
+	if len(g.cash) > 1 {
+		return nil, g, false
+	}
+	last := k.items[k.values0()].lim
+	switch {
+	case len(g.others) == 1 && g.others[0] == last:
+		g.others = nil
+	case len(g.counts) > 0 && g.counts[len(g.counts)-1] == last && k.has(kPriceVerb) != nil:
+		g.counts = g.counts[:len(g.counts)-1]
+	default:
+		return nil, g, k.spokenCash(&g)
+	}
+	return last, g, !last.lo.frac || last.lo.point
+}
+
+// spokenCash is not taken: "nine fifty" is two numbers until a price stands before it.
+func (k *clause) spokenCash(*goods) bool { return false }
+
+// values0 is the place of the last value, 0 where there is none.
+func (k *clause) values0() int {
+	if len(k.values) == 0 {
+		return 0
+	}
+	return k.values[len(k.values)-1]
+}
+
+// have reads lumber at hand: "I've already got six twelve-foot two by sixes".
+func (k *clause) have(g goods) (reading, bool) {
+	if k.has(kHave) == nil && k.has(kHaveTail) == nil || k.boughtMore() || !k.only(kHave, kHaveTail, kEach, kPriceVerb, kSell, kX, kIt2) {
+		return reading{}, false
+	}
+	return k.counted(solver.Have, g)
+}
+
+// extra reads pieces wanted besides: "and twelve more two by sixes at 45 and a half".
+func (k *clause) extra(g goods) (reading, bool) {
+	if k.has(kExtra) == nil && !k.boughtMore() || !k.only(kExtra, kMore, kEach, kPriceVerb, kX, kHave, kChange, kSell, kHaveTail) {
+		return reading{}, false
+	}
+	if len(g.longs) == 0 && len(g.counts)+len(g.others) == 2 { // the length is bare
+		last := k.items[k.values0()].lim
+		if n := len(g.counts); n == 2 && g.counts[1] == last {
+			g.counts = g.counts[:1]
+			g.longs = []*limit{last}
+		} else if len(g.others) == 1 {
+			g.longs, g.others = g.others, nil
+		}
+	}
+	return k.counted(solver.Extra, g)
+}
+
+func (k *clause) counted(q solver.Quantity, g goods) (reading, bool) {
+	if g.size == "" || len(g.longs) != 1 || len(g.counts) != 1 || len(g.others)+len(g.cash)+len(g.items) > 0 {
+		return reading{}, false
+	}
+	long, ok := k.lengthOf(g.longs[0])
+	n, ok2 := g.counts[0].lo.val.Int64()
+	if !ok || !ok2 || n < 1 || n > 10000 {
+		return reading{}, false
+	}
+	st := solver.Statement{Name: solver.Name{Quantity: q, Item: g.size, Long: long}, Op: solver.Each, Value: solver.Number(int(n))}
+	return k.one(st, carry{})
+}
+
+// stock reads lumber on sale: "they sell eights, twelves and sixteens", "they have tens too", "they're out of twelves".
+func (k *clause) stock(g goods) (reading, bool) {
+	if len(g.cash)+len(g.items) > 0 || len(g.longs)+len(g.counts)+len(g.others) == 0 {
+		return reading{}, false
+	}
+	if !k.only(kSell, kSellMore, kSellLess, kHave, kNo, kNot, kBut, kChange, kPriceVerb, kMore, kRel, kGoesIn, kBetween, kHaveTail) {
+		return reading{}, false
+	}
+	footers := 0
+	for _, l := range g.longs {
+		if l.lo.footer {
+			footers++
+		}
+	}
+	named := k.has(kSell) != nil || k.about("stock") || k.has(kStockWord) != nil || k.has(kSellMore) != nil || k.has(kSellLess) != nil
+	if !named && (footers == 0 || k.has(kHave) != nil || len(g.counts) > 0) {
+		return reading{}, false
+	}
+	if !named && footers < len(g.longs) && !k.listed() {
+		return reading{}, false
+	}
+	list, ok := k.lengths()
+	if !ok {
+		return reading{}, false
+	}
+	n := solver.Name{Quantity: solver.Stock, Item: g.size}
+	v := solver.Value{List: list}
+	op := k.stockOp()
+	if op != solver.Eq && len(list) > 1 {
+		r := reading{carry: k.carry}
+		for _, one := range list {
+			r.made = append(r.made, made{st: solver.Statement{Name: n, Op: op, Value: solver.Value{List: []solver.Value{one}}}, at: k.at()})
+		}
+		return k.finish(r)
+	}
+	return k.one(solver.Statement{Name: n, Op: op, Value: v}, carry{})
+}
+
+func (k *clause) listed() bool { return k.breaks > 0 }
+
+func (k *clause) stockOp() solver.Op {
+	change := ""
+	for _, w := range k.words {
+		if t := k.items[w]; t.kind == kChange {
+			change = t.key()
+		}
+	}
+	switch {
+	case k.has(kSellLess) != nil || k.has(kNo) != nil || change == "-=":
+		return solver.Minus
+	case k.has(kSellMore) != nil || change == "+=":
+		return solver.Plus
+	}
+	return solver.Eq
+}
+
+// lengths reads the lengths of a list. A bare number takes the unit of the list, or else feet, as lumber is sold.
+func (k *clause) lengths() ([]solver.Value, bool) {
+	var like *amount
+	for _, i := range k.values {
+		if a := k.items[i].lim.lo; a.unit != bare && a.size == "" {
+			like = a
+		}
+	}
+	var out []solver.Value
+	for _, i := range k.values {
+		a := *k.items[i].lim.lo
+		switch {
+		case a.size != "":
+			continue
+		case a.unit == bare && like != nil:
+			a = inUnitOf(a, *like)
+		case a.unit == bare && !k.s.metric && a.val.IsInt() && a.val.Less(exact.Int(25)) && exact.Int(3).Less(a.val):
+			a.val, a.unit = a.val.Mul(twelve), feet
+		}
+		v, ok := k.s.value(a, solver.Length)
+		if !ok || v.Num.Sign() <= 0 || v.Num.Less(twelve) {
+			return nil, false
+		}
+		out = append(out, v)
+	}
+	return out, len(out) > 0
+}

@@ -1,0 +1,472 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// speech is a line on its way from items to acts: what has been understood so far, and what is still open.
+type speech struct {
+	c          Context
+	metric     bool
+	boards     bool // spare is counted in boards
+	correcting bool // after a word of correction
+	stating    bool // after "I want", where a value may lean on what was spoken of
+	acts       []Act
+	ask        *solver.Question
+	carry      carry
+	groups     []group
+	head       *token // what gave the group at hand its force
+}
+
+// carry is what was spoken of last, for a part of the line that leaves it out: "gap two, but no more than three".
+type carry struct {
+	name   *solver.Name
+	senses []sense
+	kind   solver.Kind
+	bay    int // of a measurement
+	op     solver.Op
+	item   *solver.Name // what was priced
+	wall   string
+}
+
+// group is a stretch of the line with one force.
+type group struct {
+	force  ActKind
+	head   *token
+	items  []item
+	sense  []sense // of a question: what its words ask for
+	topic  string
+	cmd    string
+	name   string
+	csv    bool
+	sealed bool // nothing after it changes its force
+}
+
+// fail keeps the first thing that is not clear.
+func (s *speech) fail(at int, q solver.Question) {
+	if s.ask == nil {
+		q.At = &at
+		s.ask = &q
+	}
+}
+
+// sentences cuts a line at its full stops and question marks.
+func (s *speech) sentences(list []item) {
+	start := 0
+	for i, it := range list {
+		if it.value() || it.kind != kStop && it.kind != kQMark {
+			continue
+		}
+		s.sentence(list[start:i], it.kind == kQMark)
+		start = i + 1
+	}
+	s.sentence(list[start:], false)
+}
+
+func (s *speech) sentence(list []item, asked bool) {
+	if len(list) == 0 {
+		return
+	}
+	g := grouping{s: s, list: list, first: len(s.groups), asked: asked, g: group{force: State}}
+	for i := range list {
+		g.step(i)
+	}
+	g.flush(group{})
+	if asked {
+		g.question()
+	}
+}
+
+// grouping cuts one sentence where the force of what is said changes.
+type grouping struct {
+	s     *speech
+	list  []item
+	g     group
+	first int // the sentence's first group
+	asked bool
+}
+
+// openers begin a group, or change the force of the one that stands. Each reports whether it took the word.
+var openers map[tokenKind]func(*grouping, int) bool
+
+func init() {
+	openers = map[tokenKind]func(*grouping, int) bool{
+		kHead: (*grouping).headWord, kWh: (*grouping).wh, kWhere: (*grouping).wh, kQuest: (*grouping).quest, kTeachHead: (*grouping).teach,
+		kCmd: (*grouping).command, kName: (*grouping).nameWord, kCsv: (*grouping).csv, kTail: (*grouping).tail, kForgetTail: (*grouping).dropTail,
+		kEnter: (*grouping).enter, kTheirs: (*grouping).theirs, kTailFill: (*grouping).skip, kFill: (*grouping).skip,
+	}
+}
+
+func (g *grouping) step(i int) {
+	it := g.list[i]
+	if !it.value() {
+		if open := openers[it.kind]; open != nil && open(g, i) {
+			return
+		}
+	}
+	if g.g.cmd != "" && whole[g.g.cmd] && !it.breaks() {
+		g.flush(group{force: State})
+	}
+	if i == 0 {
+		g.mood(it)
+	}
+	g.g.items = append(g.g.items, it)
+}
+
+// whole are commands that take nothing more.
+var whole = map[string]bool{"take that": true, "undo": true, "redo": true, "start over": true, "recap": true, "help": true, "quit": true, "show it all": true,
+	"next": true, "why that": true, "set aside guard": true, "save": true, "open": true, "compare": true, "same as": true, "draw to": true, "print to": true}
+
+// breaks reports whether the item only puts parts of a line apart.
+func (it item) breaks() bool {
+	return !it.value() && (it.kind == kComma || it.kind == kAnd || it.kind == kBut)
+}
+
+func (g *grouping) flush(next group) {
+	if len(strip(g.g.items)) > 0 || g.g.force != State && g.g.force != "" || g.g.cmd != "" || g.g.topic != "" {
+		g.s.groups = append(g.s.groups, g.g)
+	}
+	g.g = next
+}
+
+// strip drops breaks at both ends.
+func strip(list []item) []item {
+	for len(list) > 0 && list[0].breaks() {
+		list = list[1:]
+	}
+	for len(list) > 0 && list[len(list)-1].breaks() {
+		list = list[:len(list)-1]
+	}
+	return list
+}
+
+// empty reports whether nothing but a head stands in the group so far.
+func (g *grouping) empty() bool {
+	return len(strip(g.g.items)) == 0 && g.g.topic == "" && g.g.cmd == ""
+}
+
+// atBreak reports whether item i begins a part of the sentence.
+func (g *grouping) atBreak(i int) bool {
+	for i--; i >= 0; i-- {
+		it := g.list[i]
+		if it.value() {
+			return false
+		}
+		switch it.kind {
+		case kComma, kAnd, kBut, kFix, kNo:
+			return true
+		case kTailFill, kFill, kIt:
+			continue
+		}
+		return false
+	}
+	return true
+}
+
+func (g *grouping) skip(int) bool { return true }
+
+// mood takes the force of a sentence from the word it opens with: "would six boards …", "does a gap of 2 …".
+func (g *grouping) mood(it item) {
+	if g.g.force != State || it.value() && it.lim.loTok == nil || !it.value() && it.kind != kPart && it.kind != kIt && it.kind != kTheirs && it.kind != kLoc {
+		return
+	}
+	word, rest, _ := strings.Cut(it.before, " ")
+	next, _, _ := strings.Cut(rest, " ")
+	switch word {
+	case "would", "will", "could", "can", "might", "may":
+		if next != "like" && next != "prefer" && next != "love" && next != "you" && next != "be" {
+			g.g.force = WhatIf
+		}
+	case "does", "did", "is", "are":
+		g.g.force = Check
+	case "do":
+		if g.asked {
+			g.g.force = Check
+		}
+	}
+}
+
+func (g *grouping) headWord(i int) bool {
+	t := g.list[i]
+	force := ActKind(t.key())
+	if t.as(kSell) != nil && g.sells(i) || t.as(kHave) != nil && force == Check {
+		return false
+	}
+	switch force {
+	case "say":
+		if !g.atBreak(i) || g.g.force != State {
+			return true
+		}
+		force = WhatIf
+	case State:
+		if g.g.force == Check || g.g.force != State && g.atBreak(i) && !g.empty() && g.g.force != WhatIf {
+			g.flush(group{force: State, head: t.token, sealed: true})
+		} else if g.g.force == State {
+			g.g.sealed = true
+		}
+		return true
+	case WhatIf:
+		if g.empty() && (g.g.force == WhatIf || g.g.force == WhyNot || g.g.force == Ask) && !strong(t.token) {
+			return true
+		}
+	case Check:
+		if g.g.force != State && g.g.force != Check && (g.empty() || !g.atBreak(i)) {
+			return true
+		}
+		if g.empty() && g.g.force == Check {
+			return true
+		}
+	case Why, WhyNot:
+		if g.empty() && (g.g.force == Ask || g.g.force == Why) {
+			g.g.force, g.g.head = force, t.token
+			return true
+		}
+	}
+	g.flush(group{force: force, head: t.token})
+	return true
+}
+
+// strong reports whether a head says by itself that something is tried.
+func strong(t *token) bool { return strings.HasPrefix(t.text, "what if") }
+
+// sells reports whether "they have …" is said of lengths on sale.
+func (g *grouping) sells(i int) bool {
+	for _, it := range g.list[i+1:] {
+		if it.value() && it.lim.lo.footer {
+			return true
+		}
+		if it.is(kStockWord) || it.is(kSellMore) && it.text != "too" {
+			return true
+		}
+	}
+	return false
+}
+
+func (g *grouping) wh(i int) bool {
+	t := g.list[i]
+	if g.g.force == Ask && g.empty() || g.g.force == Teach && g.empty() {
+		g.g.sense = append(g.g.sense, senseOf(t.token))
+		return true
+	}
+	if t.kind == kWhere && g.g.force != State && g.g.force != Ask && !g.atBreak(i) {
+		return true
+	}
+	g.flush(group{force: Ask, head: t.token, sense: []sense{senseOf(t.token)}})
+	return true
+}
+
+func senseOf(t *token) sense {
+	for _, f := range t.found {
+		if !f.entry.sense.all().empty() {
+			return f.entry.sense
+		}
+	}
+	return sense{}
+}
+
+func (g *grouping) quest(i int) bool {
+	t := g.list[i]
+	if bareNoun(t.token) && !g.alone(i) {
+		return false
+	}
+	if g.empty() && (g.g.force == Ask || g.g.force == Why || g.g.force == Teach || g.g.force == "help with") {
+		g.g.topic = t.key()
+		if g.g.force == Ask {
+			g.g.head = t.token
+		}
+		return true
+	}
+	g.flush(group{force: Ask, head: t.token, topic: t.key()})
+	return true
+}
+
+// bareNoun reports whether a question is no more than a noun: "cuts", "marks", "drop".
+func bareNoun(t *token) bool {
+	words := strings.Fields(t.text)
+	if len(words) > 2 {
+		return false
+	}
+	switch words[0] {
+	case "what", "how", "where", "which", "show", "tell", "give", "draw", "sketch", "list", "anything":
+		return false
+	}
+	return true
+}
+
+// alone reports whether item i has no value and no part beside it, up to the next break on either side.
+func (g *grouping) alone(i int) bool {
+	other := func(it item) bool {
+		return it.value() || it.kind == kPart || it.kind == kSize || it.kind == kNot || it.kind == kChange || it.kind == kMore || it.kind == kLoc || it.kind == kRel || it.kind == kSide
+	}
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		if other(g.list[k]) {
+			return false
+		}
+	}
+	if g.g.force == Ask || g.g.force == Why || g.g.force == Teach || g.g.force == "help with" {
+		return true
+	}
+	for k := i - 1; k >= 0 && !g.list[k].breaks(); k-- {
+		if other(g.list[k]) {
+			return false
+		}
+	}
+	return true
+}
+
+func (g *grouping) teach(i int) bool {
+	g.flush(group{force: Teach, head: g.list[i].token})
+	return true
+}
+
+func (g *grouping) command(i int) bool {
+	t := g.list[i]
+	switch key := t.key(); key {
+	case "forget", "forget all but", "help with", "take":
+		g.flush(group{force: ActKind(key), head: t.token})
+	case "why that":
+		if !g.alone(i) || i+1 < len(g.list) && !g.list[i+1].breaks() {
+			g.flush(group{force: Why, head: t.token})
+			return true
+		}
+		g.flush(group{force: State, cmd: key, head: t.token})
+	default:
+		g.flush(group{force: State, cmd: key, head: t.token})
+	}
+	return true
+}
+
+func (g *grouping) nameWord(i int) bool {
+	g.g.name = g.list[i].text
+	return true
+}
+
+func (g *grouping) csv(int) bool {
+	switch n := len(g.s.groups); {
+	case g.g.topic != "" || g.g.force == Ask:
+		g.g.csv = true
+	case n > g.first:
+		g.s.groups[n-1].csv = true
+	default:
+		return false
+	}
+	return true
+}
+
+// tail changes the force of what stands before it: "…, is that right", "… come from", "would … fit".
+func (g *grouping) tail(i int) bool {
+	t := g.list[i]
+	switch t.key() {
+	case "why":
+		if g.g.force == Ask {
+			g.g.force = Why
+			return true
+		}
+		return false
+	case "verify":
+		return g.turn(Check, State)
+	case "fit":
+		if g.g.force == Check && g.g.head == nil {
+			g.g.force = WhatIf
+			return true
+		}
+		return g.turn(WhatIf, State)
+	}
+	return false
+}
+
+// turn gives force to the groups of the sentence before here that have another. With nothing there it takes the
+// sentence before.
+func (g *grouping) turn(to, from ActKind) bool {
+	took := false
+	if !g.empty() {
+		took = true
+		if g.g.force == from && g.g.cmd == "" {
+			g.g.force = to
+		}
+	}
+	for k := len(g.s.groups) - 1; k >= 0 && (k >= g.first || !took); k-- {
+		p := &g.s.groups[k]
+		if p.force == from && p.cmd == "" {
+			p.force = to
+		}
+		took = true
+	}
+	return took
+}
+
+func (g *grouping) dropTail(i int) bool {
+	switch n := len(g.s.groups); {
+	case g.g.force == Forget:
+		return true
+	case !g.empty() && g.g.force == State:
+		g.g.force = Forget
+		return true
+	case n > g.first && g.s.groups[n-1].force == Forget:
+		return true
+	}
+	return false
+}
+
+// enter takes claims as said: "…, go ahead and enter those".
+func (g *grouping) enter(i int) bool {
+	if g.empty() && len(g.s.groups) == g.first {
+		g.flush(group{force: State, head: g.list[i].token, sealed: true})
+		return true
+	}
+	if g.g.force == Check {
+		g.g.force = State
+	}
+	for k := g.first; k < len(g.s.groups); k++ {
+		if g.s.groups[k].force == Check {
+			g.s.groups[k].force = State
+		}
+	}
+	return true
+}
+
+func (g *grouping) theirs(i int) bool {
+	if g.g.force == State && !g.g.sealed && g.atBreak(i) && g.claims(i) {
+		g.flush(group{force: Check, head: g.list[i].token})
+	}
+	return true
+}
+
+// claims reports whether a value follows before the next break.
+func (g *grouping) claims(i int) bool {
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		if g.list[k].value() {
+			return true
+		}
+	}
+	return false
+}
+
+// question takes a sentence with a question mark and no other sign of its force: "6 rails?" tries, "gap?" asks.
+func (g *grouping) question() {
+	for k := g.first; k < len(g.s.groups); k++ {
+		p := &g.s.groups[k]
+		if p.force != State || p.cmd != "" || p.sealed {
+			continue
+		}
+		p.force = WhatIf
+		if !hasValue(p.items) {
+			p.force = Ask
+		}
+	}
+}
+
+func hasValue(list []item) bool {
+	for _, it := range list {
+		if it.value() {
+			return true
+		}
+		switch it.kind {
+		case kSide, kGoal, kUnits, kChange, kFactor, kNo, kBest, kMore:
+			return true
+		}
+	}
+	return false
+}

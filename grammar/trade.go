@@ -1,0 +1,251 @@
+package grammar
+
+// trade are the words of measuring, cutting and buying.
+var trade = []entry{
+	{kind: kHave, key: "have", ways: `
+		(have|got|own|hold) already
+		already (have|got|own|bought)
+		(i|we) [(have|already|still)] [(got|have|own|already)] [(already)]
+		i have
+		we have
+		(have|got|own) [(me)]
+		there (is|are) [(already|still)]
+		(leftover|leftovers|left over|lying around|lying in|lying|sitting in|in stock|onhand|left from)
+		at home i have [got]
+		(at home|in (garage|shed|truck|shop|barn|basement|yard)) (i|we|there) [(have|is|are)] [got]`},
+	{kind: kHaveTail, key: "have", ways: "already\n[lying|sitting|still] [(around|here)] [(already)] (at home|in [(my|the|his|our)] (garage|shed|shop|barn|basement|truck|attic|workshop|cellar)) [already]\non (the|my) (truck|rack|trailer|pile|bench|sawhorses) [already]\nonhand\nin stock already\nleft over\nlying around\nleftover\nleftovers"},
+	{kind: kExtra, key: "extra", ways: `
+		xtra
+		extra
+		and on top of that
+		on top of that
+		(for another job|for something else|for another project|for my neighbor) [(i|we)] [(want|need)]
+		extra (pieces|piece|boards|board) [(of)]
+		on [the] cut list
+		(more|extra|additional) [pieces] [of]
+		also cut [me]`},
+	{kind: kSell, key: "sell", ways: `
+		(they|yard|store|shop|lumberyard|we|you|supplier|lumber yard|merchant|he|place|i) [(only|just|also|still|can)] [(will)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|get|have|has)
+		(comes|come|sold|available|stocked|carried|offered|sells) [(only|just)] (in|as|at)
+		(sell|sells|carry|carries|stock|stocks) [(only|just)] [(it|them)] [(as|in)]
+		(come|comes) in
+		(lengths|sizes|boards|lumber|timber) [(that|they|we|you)] (on offer|on sale|sold|they sell|they carry|available|they have|in stock)
+		on offer
+		on sale
+		(on|at) [(the|our|your|their)] (rack|racks|yard|store|shelf|shelves)
+		(only|nothing but|just) (buy|get|use|bought|have|find)
+		(only|nothing but|just)
+		(lengths|boards) on [(our|the)] racks
+		nothing else
+		in stock
+		[left] on [the] rack
+		(i|we|you) can [(only)] get
+		(buy|bought|buying) [only]
+		just using
+		available
+		lengths [(on offer|available|for sale)]
+		(lumber|timber) lengths`},
+	{kind: kSellMore, key: "+=", ways: "as well [now]\ntoo\n[now] also [(in)]\nback in stock\nnow also\nas well as those"},
+	{kind: kSellLess, key: "-=", ways: "sold out [of]\nout of stock\n(out|run out|ran out|fresh out|all out) of\nthere is no [(more|longer)]\nno [more] (any more|anymore|longer|left)\n(any more|anymore)\nno longer (sell|sells|carry|carries|have|available|sold|stock)\n(do|does) not (sell|carry|have|stock) [any]\nare gone\nis gone\nall gone\nare out\nrun out\nran out\ndiscontinued\nhave run out"},
+	{kind: kStockWord, key: "stock", sense: meaning("stock | price, have"), ways: "stock\nstk\n(lumber|board|stock|timber) (length|lengths)\nlengths [(on sale|of lumber|to buy|they sell|they have)]\n(those|the|these) (lumber|board|stock) lengths"},
+	{kind: kPriceVerb, key: "price", ways: `
+		(cost|costs|costing|costed|price|prices|priced|runs|charge|charges|charged|fetch|pay|paid)
+		(go|goes|going|sell|sells|went) for
+		(went|gone|go|goes|going) (up|down) to
+		(dropped|risen|rose|fell|raised|come down|jumped|climbed) to
+		(cost|run|runs|set) (me|us|you)
+		(you|i|we) (will|would|can) (pay|be paying)
+		price (of|for) 
+		pay (for)
+		@
+		(is|are) (now|going for|priced at|selling for|listed at|at)
+		(asking|want|wants) for`},
+	{kind: kEach, key: "each", ways: "each\napiece\nea\nea .\n(per|a|for (a|each|one)) (piece|board|stick|length|unit|bracket|post base|base|cap|anchor|one)\nevery one\nper stick"},
+	{kind: kItem, key: "bracket", ways: "BRACKET\nrail BRACKET"},
+	{kind: kItem, key: "post base", ways: "post (base|bases|foot|feet)\n(base|bases)"},
+	{kind: kItem, key: "post cap", ways: "post (cap|caps)\npst (cap|caps)"},
+	{kind: kItem, key: "anchor", ways: "(anchor|anchors)\nanchor bolt\nanchor bolts"},
+	{kind: kItem, key: "screws", ways: "(screw|screws)"},
+	{kind: kBoxOf, key: "box", ways: "[a] (box|pack|package|carton|tub|bag|case) of\nto [(the|a)] (box|pack|package|carton|tub)\nper (box|pack|package)\n(in|by) [(a|the)] (box|pack)\n(box|pack|package|carton)\nper\ncome\na (box|pack|hundred)"},
+	{kind: kMeasured, key: "measured", ways: `
+		(measures|measured|meas|remeasured|remeasure|measurement|measurements|measuring|measure)
+		(i|we) (get|got|read|measure|measured|make it)
+		(tape|level|laser) (says|reads|shows|gives) [(me)]
+		(comes|came|come) (out|to|in) [(at|to)]
+		(got|get)
+		meas [.]
+		got
+		reading
+		readings
+		reads
+		what it measures
+		is what it measures`},
+	{kind: kAt, key: "bottom", ways: "(at|along|on|by|down at|across|from|for|near|in|) [(very)] (bottom|btm|floor|base) [(of (BAY|it|WALL))]\nbottom of\nfloor level\nat floor"},
+	{kind: kAt, key: "top", ways: "(at|along|on|by|up at|across|from|for|near|in|) [(very)] top [(of (BAY|it|WALL))]\nat top of WALL\ntop of\nat wall height\nat (height of wall|the wall's height)\nup top"},
+	{kind: kShort, key: "short", ways: "(came|come|comes|is|was|cut|got cut|turned out) [out] [(cut)] short\n(came|come|comes|is|was|cut) [out] [(too)] short [by]\n(too short|too short by|short by)\ni cut"},
+	{kind: kFixed, key: "fixed", ways: "(is|are|was|already|has been) [(already)] (fixed|up|on|screwed|mounted|installed|in place|hung|fastened|attached|in) [(already)]\n(fixed|mounted|installed|already up|up already|already on|on already|already fixed|fixed already|in place)\nalready in"},
+	{kind: kTop, key: "top", ways: "[(its|their|the)] (top|tops|top edge|top edges|upper edge|upper edges) [(of|is|are|stands|at|sits)] [(at)]\n[(its|their)] (top|tops) [edge]\ntop edge of\nits top\nto have its top at"},
+	{kind: kLean, key: "leans", ways: "(lean|leans|leaning|leaned|leant|tilts|tilt|tilted|tips|tipped|out of plumb|off plumb) [(,|it)] [(leans|it leans|leaning|by)]\nout of plumb by\n(is|are) out of (plumb|true) [by]"},
+	{kind: kLeanWay, key: "in", ways: "(in|inward|inwards|into (WALL|span|bay|opening)|toward (bay|middle|other post))"},
+	{kind: kLeanWay, key: "out", ways: "(out|outward|outwards|away from (WALL|span|middle)|away)"},
+	{kind: kLeanWay, key: "left", ways: "(to|toward|towards) [the] (left|l)\nleftward\nleftwards\nto l"},
+	{kind: kLeanWay, key: "right", ways: "(to|toward|towards) [the] (right|r)\nrightward\nrightwards\nto r"},
+	{kind: kFall, key: "falls", ways: "(falls|fall|slopes|slope|drops|runs down|pitches|pitch|tilts|descends|sloped|goes down|is pitched|sloping|falling|runs off|dips)"},
+	{kind: kPerFoot, key: "per foot", ways: "(a|per|each|every|to|for (every|each)|in) [(the|a|every)] foot\n/ (ft|foot|')\n(per|every|each|to) (ft|the ft)"},
+	{kind: kPer, key: "per", ways: "(per|every|each|in|over|for every|for each|to every)"},
+	{kind: kFloorAt, key: "right", ways: "(at|by|near|towards|toward|to|on) [the] RIGHT [(hand)] [(END)] [(POST|end|side)]\n(at|by|near|towards|to) RIGHT"},
+	{kind: kOffEach, key: "tolerance", loose: true, ways: `
+		[what if] (each|every|all|every one|each one) [(of them|RAIL|cut|piece|one|mark|gap)] [(is|are|be|were|was|came out|comes out|runs)] [out] (off|out|wrong) [by]
+		[what if] (each|every) (RAIL|cut|piece|mark|one) [(is|are|were|was)] (off|out|wrong)
+		(RAIL|cuts|they|pieces) [(are|is|were|all)] (off|out|wrong) [by]
+		tolerance [of]
+		(RAIL|each|cuts|they|everything|every piece|pieces) [(came|come|comes|is|are|was|were)] [out] (off|wrong|out)
+		how (far|much) (off|out|drift) [(if|when)] [(each|every)] [(RAIL|cut)] [(is|are)] [off] [by]
+		plus or minus
+		+/-
+		within tolerance`},
+	{kind: kOffTail, key: "off", ways: "(off|wrong|out)\n(long|short) or short\nor so off\noff each"},
+	{kind: kRunWide, key: "wide", ways: "(run|runs|running|ran|come|comes|came) [out] (wide|big|fat|over|heavy)\n(run|runs|running|come|comes) [out] (wide|oversize|oversized)\nwide"},
+	{kind: kRunNarrow, key: "narrow", ways: "(run|runs|running|ran|come|comes|came) [out] (narrow|small|thin|skinny|under|undersize|undersized|shy)"},
+	{kind: kReason, key: "reason", ways: "(so|so that|such that) (it|that|they|he|she|we|i|you|there|the|my|our|a|his|her|nobody|no|dog|kid|kids|folks|people|everyone|someone|one)\nbecause [of]\nsince\nin case\notherwise\nas (it|they|there|he|she|that)\nso as to\nin order to\nseeing (as|that)\nor else\nwhich (is|was|means|leaves|makes|gives)\nif (that|it) (helps|works|matters|fits)\nif you (please|can|like|would|will)\nif possible\nand that (is|was) (what|that|fine|final)\nfor the (sake|kids|dog)\nso my\nmy (dog|kid|son|daughter|wife|husband)"},
+	{kind: kKnowing, key: "count word", ways: "(qty|quantity|count|number) [(of)]"},
+}
+
+// fills are turns of phrase that carry no meaning of their own.
+var fills = []entry{
+	{kind: kFill, key: "fill", ways: `
+		you know
+		i (think|guess|believe|suppose|reckon|hope)
+		i am (afraid|sure|thinking|guessing|told)
+		let us see
+		let me (see|think)
+		(as|if) you (can|like|please|will|would)
+		if (you|it) (please|would|could|will|does not mind|is possible|is no trouble|pleases you)
+		(would|could|can|will|may|might) you [please] [(mind)] [(be so kind as to|just|go ahead and)]
+		would you mind if (we|i)
+		would you be so kind as to
+		(can|could|may) (i|we) [please] (have|get)
+		(i|we) (would|should|might|could|do|will|shall) [(really|also|just|dearly)] (like|love|prefer|want|need|say) [(it|that|for|if)] [to]
+		(would|could) it be possible to
+		(i|we) (want|need|wish|prefer|have|got|am going|are going|ought|plan|mean|intend|am looking|am trying|are looking|are trying|hope|am hoping|are planning|am planning|would like|would love) to
+		(i|we) (want|need|wish|prefer) [(it|them|that|there)] [to] [(be|have)]
+		(needs|need|has|have|got|ought|supposed|going|want|wants|is|are) to [(be|have|go|stay|sit|come|get|stand|end up|finish|rise|measure|run|land|look)]
+		to (be|have|go|stay|sit|come|get|stand|end|finish|rise|measure|run|land|look|do|make|use|put|keep|leave|build|work|lay|set|take|try|see|know|say|help|start|begin|buy|spend|cut|hold|fit)
+		[to] end up [(at|with|being|as|coming)]
+		(wind|finish|come|turn|work) (up|out) [(at|with|to be|as|being)]
+		(kind|sort) of
+		(by|from) my count
+		for (me|us|him|her|them|now|sure|starters|real|certain|this one|this job|this|that|example|instance|once|good measure|the class|the (kids|boat|ferry))
+		on this (one|job|wall|project|side)
+		(one|this|that) time
+		of course
+		by the way
+		at the (lumber yard|yard|store|shop|hardware store|moment|lumberyard|register|checkout|end)
+		(in|at) the end
+		first of all
+		to begin with
+		to start with
+		as well
+		right (now|away|here|there|then)
+		all right
+		alright
+		(good|fair) enough
+		(good|nice) (morning|afternoon|evening|day)
+		good (one|idea|point)
+		hi there
+		hey there
+		listen
+		look here
+		(come|now) (on|then)
+		well (then|now)
+		(how about|what about) that
+		(here|there) (we|you) go
+		here is (the|another|a|one|my) (thing|deal|idea|question|number|numbers|story|job)
+		my (dog|son|kid|daughter|wife|husband|boss|wall) is (small|tall|short|picky)
+		sounds good
+		(that|it|this) (is|looks|sounds|was|seems) (good|great|fine|nice|lovely|ok|okay|perfect|wonderful|right by me|a good one)
+		one more (thing|time|question)
+		(any|some) more (questions|thoughts)
+		(if|as) (that|it) helps
+		(more|less) or less
+		(and|or) (whatever|what have you|something|stuff|so on|such|all that|the like)
+		not some other (number|count)
+		some other (number|count)
+		instead [of (six|it|that|what we have|the other|five|seven|four|one|what it is|what i said)]
+		rather than (six|that|it|what we have|the other)
+		the (way|place) (it|things) (is|are|stand|stands)
+		(both|each) (of them|of those|ways|sides)
+		(every|each) (one|single one) of (them|those)
+		(oh|ah) (yeah|yes|well|right|and|by the way|ok)
+		(what|how) (do|would) you (say|think)
+		(in|at) (place|there|here)
+		(clear|all the way|straight) (across|over|through)
+		(now|then) (that|this) (is|one)
+		on (my|the|your|his|our) (end|part|tape|side|slab)
+		of (mine|it|them|those|these|ours|course|that|all|this)
+		from now on
+		from here on
+		once (again|more)
+		(is|are) what (i|we) (want|need|have|got|get|measure|measured|am after|make it)
+		(is|are) all (i|we) (need|want|have)
+		(no|not a) (problem|matter)
+		no (sweat|rush|worries|big deal)
+		never you mind
+		i (say|said|tell you|told you)
+		like (i|we) said
+		as (i|we) (said|told you|mentioned)
+		you (see|hear)
+		(and|,) that (is|was) (that|it for that)
+		(if|when) i (measure|measured|checked|put a tape on) [(it|them)]
+		i (used|put|ran|held|took|had|have) (a|the|my) (tape|ruler|calipers|caliper|level|rule|laser) (on|to|for|across) (it|one|them|this|that)
+		i used calipers
+		i used (a tape|the tape)
+		(calipers|caliper|ruler|micrometer|level|tape) (say|says|give|gives|show|shows|read|reads) [that]
+		(a|the|my) (tape|level) (on|to|against) (it|one|them)
+		one over the other
+		(one|each) (above|over|on top of) (the|each) other
+		up there
+		down there
+		(over|back|up|down|out) (there|here)
+		in (this|that|the) case
+		in (my|this|that|the) (yard|garage|job|place|shop)
+		(it|that) turns out
+		as it turns out
+		(as|like) (before|usual|planned|drawn|said|agreed|discussed)
+		this (time|morning|afternoon|week)
+		the (both|lot) of (them|it)
+		(the|a) (number|count|amount|quantity|total|figure) of
+		that many
+		that (much|wide|tall|high|big|long)
+		so (many|much|wide|tall|high|big|long|few|little)
+		in (here|there|all of it)
+		(for|to) (the|this|our|my) (job|project|wall|build)
+		as far as i know
+		hang on
+		hold on
+		bear with me
+		(oh|oops|whoops)
+		thank you [(very|so) much]
+		thanks [a lot]
+		many thanks
+		(please|thanks) [and] (thank you|thanks|please)
+		(the|a) (class|kids|students|customer|client|wife|boss) (wants|want|like|likes|would like|says yes to)
+		if that is (ok|okay|all right|alright|fine|possible)
+		(with|on) (you|me)
+		clear of
+		clear from
+		no (more|fewer) no (more|fewer|less)
+		(out|out of) (there|here)
+		a (total|full|whole|clear|clean|good|nice|neat|solid|comfortable|true) of
+		(a|an) (total|full|whole|clear|clean|good|nice|neat|solid|honest|exact|even)
+		one another
+		each other
+		i (misread|miscounted|mismeasured|mistyped|misspoke|goofed|messed up) [(it|that|this)]
+		i read you the wrong line
+		(the|my) wrong (line|number|figure)
+		to (me|us|you|him|them)
+		so far
+		(as|so) it (is|stands|goes)
+		(and|or) not a (penny|cent|inch|hair) (more|less)
+		(or|and) so (on|forth)`},
+}

@@ -1,0 +1,270 @@
+package grammar
+
+import "strings"
+
+// entry is one row of a vocabulary table: what a phrase is, and the ways to say it, a line each.
+//
+// A way is words put apart by spaces; (a|b c) is a choice, [a] may be left out, and a word in capitals stands for
+// any member of that word class. Articles may stand between any two words; in a loose entry so may every word that
+// carries no meaning of its own ("do", "I", "please").
+type entry struct {
+	kind  tokenKind
+	key   string // what it says, for the reader of its kind
+	sense sense
+	loose bool
+	ways  string
+}
+
+// node is a state of the compiled tables: a graph, so that choices multiply without being written out.
+type node struct {
+	next  map[int][]*node
+	free  []*node // reached without a word
+	entry *entry  // the entry that ends here
+	rank  int     // place of that entry in the tables: the earlier wins a tie
+	loose bool
+}
+
+func (n *node) edge(id int, to *node) {
+	if n.next == nil {
+		n.next = map[int][]*node{}
+	}
+	n.next[id] = append(n.next[id], to)
+}
+
+// vocabulary is the compiled tables.
+type vocabulary struct {
+	starts   map[int][]*node // where a phrase that begins with a word goes
+	ids      map[string]int  // a number for each word and class
+	classes  map[string][]int
+	neutral  map[string]bool
+	articles map[string]bool
+	known    map[string]bool // every word that means something
+	ranks    int
+}
+
+func (v *vocabulary) id(word string) int {
+	n, ok := v.ids[word]
+	if !ok {
+		n = len(v.ids) + 1
+		v.ids[word] = n
+	}
+	return n
+}
+
+func compile(classes []wordClass, tables ...[]entry) *vocabulary {
+	v := &vocabulary{starts: map[int][]*node{}, ids: map[string]int{}, classes: map[string][]int{}, neutral: map[string]bool{}, articles: map[string]bool{}, known: map[string]bool{}}
+	for _, c := range classes {
+		id := v.id(c.name)
+		for _, w := range strings.Fields(c.words) {
+			v.classes[w] = append(v.classes[w], id)
+			v.known[w] = true
+		}
+	}
+	for _, w := range strings.Fields(neutralWords) {
+		v.neutral[w], v.known[w] = true, true
+	}
+	for _, w := range strings.Fields(articleWords) {
+		v.neutral[w], v.articles[w], v.known[w] = true, true, true
+	}
+	for _, t := range tables {
+		for i := range t {
+			v.insert(&t[i])
+		}
+	}
+	return v
+}
+
+func (v *vocabulary) insert(e *entry) {
+	v.ranks++
+	for _, way := range strings.Split(strings.TrimSpace(e.ways), "\n") {
+		b := builder{v: v, e: e, in: tokenizeWay(way)}
+		start := &node{loose: e.loose}
+		end := b.sequence(start)
+		if b.i < len(b.in) {
+			panic("grammar: cannot read the way " + way)
+		}
+		end.entry, end.rank = e, v.ranks
+		if start == end || reachable(start, end) {
+			panic("grammar: a way without words: " + way)
+		}
+		v.open(start)
+	}
+}
+
+// open files the first words of a way, so that a phrase is looked up by its first word.
+func (v *vocabulary) open(n *node) {
+	for id, to := range n.next {
+		v.starts[id] = append(v.starts[id], to...)
+	}
+	for _, f := range n.free {
+		v.open(f)
+	}
+}
+
+func reachable(from, to *node) bool {
+	for _, f := range from.free {
+		if f == to || reachable(f, to) {
+			return true
+		}
+	}
+	return false
+}
+
+func tokenizeWay(s string) []string {
+	for _, c := range []string{"(", ")", "[", "]", "|"} {
+		s = strings.ReplaceAll(s, c, " "+c+" ")
+	}
+	return strings.Fields(s)
+}
+
+// builder turns one way into nodes.
+type builder struct {
+	v  *vocabulary
+	e  *entry
+	in []string
+	i  int
+}
+
+func (b *builder) sequence(n *node) *node {
+	for b.i < len(b.in) {
+		switch w := b.in[b.i]; w {
+		case ")", "]", "|":
+			return n
+		case "(", "[":
+			b.i++
+			n = b.choice(n, w == "[")
+		default:
+			b.i++
+			to := &node{loose: b.e.loose}
+			n.edge(b.v.id(w), to)
+			if w == strings.ToLower(w) {
+				b.v.known[w] = true
+			}
+			n = to
+		}
+	}
+	return n
+}
+
+func (b *builder) choice(n *node, optional bool) *node {
+	join := &node{loose: b.e.loose}
+	if optional {
+		n.free = append(n.free, join)
+	}
+	for {
+		branch := &node{loose: b.e.loose}
+		n.free = append(n.free, branch)
+		end := b.sequence(branch)
+		end.free = append(end.free, join)
+		if b.i >= len(b.in) {
+			panic("grammar: a way is not closed: " + strings.Join(b.in, " "))
+		}
+		w := b.in[b.i]
+		b.i++
+		if w != "|" {
+			return join
+		}
+	}
+}
+
+// found is a phrase of the tables at a place in the line.
+type found struct {
+	entry   *entry
+	rank    int
+	content int // words that carry meaning
+	next    int // the atom after it
+}
+
+// match finds the entries that begin at atom i: the one of most meaning first, then the longest, then the earliest in
+// the tables. All that are returned end at the same atom.
+func (v *vocabulary) match(r reader, i int) []found { return v.matchBut(r, i, 0) }
+
+// matchBut is match without the entries of one kind.
+func (v *vocabulary) matchBut(r reader, i int, not tokenKind) []found {
+	m := matcher{v: v, r: r, not: not}
+	w := r.word(i)
+	gain := 1
+	if v.neutral[w] {
+		gain = 0
+	}
+	m.enter(v.starts, w, func(n *node) { m.walk(n, i+1, gain, 0) })
+	return m.best
+}
+
+type matcher struct {
+	v     *vocabulary
+	r     reader
+	not   tokenKind
+	best  []found
+	steps int
+}
+
+// enter follows the edges that a word opens: by itself, and by each class that it belongs to.
+func (m *matcher) enter(edges map[int][]*node, w string, walk func(*node)) {
+	if id, ok := m.v.ids[w]; ok {
+		for _, n := range edges[id] {
+			walk(n)
+		}
+	}
+	for _, id := range m.v.classes[w] {
+		for _, n := range edges[id] {
+			walk(n)
+		}
+	}
+}
+
+const (
+	maxSkip  = 5     // empty words in a row between two words of an entry
+	maxSteps = 20000 // states visited for one place in a line
+)
+
+func (m *matcher) walk(n *node, i, content, skipped int) {
+	if n.entry != nil && skipped == 0 && n.entry.kind != m.not {
+		m.keep(found{n.entry, n.rank, content, i})
+	}
+	if m.steps++; m.steps > maxSteps {
+		return
+	}
+	for _, f := range n.free {
+		m.walk(f, i, content, skipped)
+	}
+	if i >= len(m.r.atoms) || n.next == nil {
+		return
+	}
+	w := m.r.word(i)
+	gain := 1
+	if m.v.neutral[w] {
+		gain = 0
+	}
+	m.enter(n.next, w, func(to *node) { m.walk(to, i+1, content+gain, 0) })
+	switch {
+	case w == "-" && m.r.glued(i) && m.r.glued(i+1):
+		m.walk(n, i+1, content, skipped)
+	case skipped < maxSkip && (m.v.articles[w] || n.loose && m.v.neutral[w]):
+		m.walk(n, i+1, content, skipped+1)
+	}
+}
+
+func (m *matcher) keep(f found) {
+	if len(m.best) > 0 {
+		b := m.best[0]
+		if f.content < b.content || f.content == b.content && f.next < b.next {
+			return
+		}
+		if f.content > b.content || f.next > b.next {
+			m.best = m.best[:0]
+		}
+	}
+	at := len(m.best)
+	for k, b := range m.best {
+		if b.entry == f.entry {
+			return
+		}
+		if f.rank < b.rank && k < at {
+			at = k
+		}
+	}
+	m.best = append(m.best, found{})
+	copy(m.best[at+1:], m.best[at:])
+	m.best[at] = f
+}

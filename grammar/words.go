@@ -1,0 +1,114 @@
+package grammar
+
+// wordClass is a set of words that can stand for one another in the ways of the tables.
+type wordClass struct{ name, words string }
+
+// classes multiply the tables: a way that speaks of a RAIL is said with every word for one.
+var classes = []wordClass{
+	{"RAIL", `rail rails rl rls board boards bd bds brd brds slat slats plank planks course courses row rows member members piece pieces pc pcs
+		strip strips lath laths crosspiece crosspieces crossbar crossbars crossmember crossmembers horizontal horizontals timber timbers bar bars`},
+	{"GAP", "gap gaps space spaces spacing daylight air slot slots room distance clearance"},
+	{"SPACE", "gap gaps space spaces spacing daylight air room clearance distance slot"},
+	{"OPENING", `opening openings op ops opn opng opngs opg doorway doorways gateway gateways gate gates entry entries entrance entrances entryway entryways
+		walkthrough walkthroughs passage passages passageway passageways passthrough portal archway doorhole`},
+	{"BAY", "bay bays section sections panel panels stretch stretches segment segments"},
+	{"STIFF", `stiffener stiffeners stiff stiffs stfnr stfnrs stfr stfrs stif stiffner stiffners brace braces batten battens stay stays cleat cleats strut struts
+		vertical verticals`},
+	{"POST", "post posts pst psts column columns pillar pillars"},
+	{"UPRIGHT", "upright uprights"},
+	{"BRACKET", "bracket brackets brkt brkts bkt bkts brckt brckts hanger hangers"},
+	{"WALL", "wall walls halfwall screen fence partition"},
+	{"FLOOR", "floor flr slab concrete ground deck patio paving pavement pad terrace decking"},
+	{"EARTH", "ground dirt soil earth grass lawn yard garden grade land lawn turf"},
+	{"HEIGHT", "height heights hgt hgts ht hts hight heigth"},
+	{"HIGH", "high tall"},
+	{"WIDTH", "width widths wdth"},
+	{"WIDE", "wide broad"},
+	{"LENGTH", "length lengths lgth lngth"},
+	{"BOTTOM", "bottom btm bot lowest low lower lowermost bottommost first"},
+	{"LOWEST", "bottom btm bot lowest lowermost bottommost low"},
+	{"TOP", "top uppermost highest topmost"},
+	{"UNDER", "under below beneath underneath"},
+	{"BETWEEN", "between betwixt tween btwn btw btween"},
+	{"ADDED", "added new extra additional additonal add'l addl another second intermediate"},
+	{"END", "end outer outside existing corner"},
+	{"LEFT", "left lh left-hand lefthand"},
+	{"RIGHT", "right rh right-hand righthand"},
+	{"MIDDLE", "middle center centre mid"},
+	{"SIZEWORD", "size sizes lumber stock nominal dimension dimensions dims material"},
+	{"SPACED", "spaced apart spacing"},
+	{"PERSON", `he she they neighbor neighbour neighbors neighbours guy fellow fella chap builder contractor carpenter salesman saleswoman salesperson clerk dealer
+		inspector student students kid kids apprentice helper mate boss foreman husband wife son daughter dad mom father mother brother sister friend buddy
+		designer architect engineer lad girl boy man woman somebody someone partner crew yard store shop uncle teacher owner client customer framer joiner supplier pupil pupils trainee learner bench`},
+	{"PAPER", `sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
+		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label`},
+	{"SAYS", `says say said claims claim claimed thinks think thought figures figured reckons reckon reckoned tells told states state stated insists insist believes believe believed
+		swears swear guesses guessed maintains argues writes wrote noted notes suggests suggest suggested proposes propose proposed
+		estimates estimated calculates calculated reports reported assures assured`},
+	{"SHOWS", `shows show showed has have had draws drew drawn puts put calls called lists list listed quotes quoted assumes assume assumed makes make made gives give gave keeps keep kept
+		gets get got uses use used wants specifies specify specified states reads read allows allowed carries marks marked sets set drawn pencilled penciled measured worked priced
+		figured cut cuts wrote written indicates promises promised offers offered charges charged counts counted asks includes include included`},
+	{"CAN", "can could might may would will should shall"},
+	{"TELL", "tell give show read gimme list call name get print send hand fetch display pull provide lay spell"},
+	{"ME", "me us them him her everybody everyone"},
+	{"FIRST", "first 1st"},
+	{"BUY", "buy purchase order acquire"},
+	{"MARK", "mark marks pencil lines line marking markings holes hole"},
+	{"CUT", "cut cuts cutting saw sawn sawing chop"},
+	{"PRICE", "price prices cost costs costing total bill"},
+	{"PERHAPS", "maybe perhaps possibly"},
+	{"MOST", "most maximum max greatest"},
+	{"BIG", "big wide large broad generous roomy"},
+	{"BIGGEST", "biggest widest largest broadest greatest maximum max roomiest most longest"},
+	{"SMALL", "small tight narrow close little"},
+	{"SMALLEST", "smallest tightest narrowest closest least minimum min minimal littlest"},
+	{"POSSIBLE", "possible can could may might will allowed manage possibly able"},
+	{"FEWEST", "fewest least minimum min smallest"},
+	{"CHEAP", "cheap cheaply inexpensive inexpensively economical economically affordable low"},
+	{"CHEAPEST", "cheapest cheapest lowest"},
+	{"WASTE", "waste scrap offcuts leftovers scraps wastage"},
+	{"LEAST", "least minimum min minimal little lowest smallest"},
+	{"EQUAL", "equal same even identical alike eq uniform matching"},
+}
+
+// compounds are words that mean one thing together, folded before anything is looked up.
+var compounds = []struct{ ways, word string }{
+	{"(walk|pass|step) (through|thru) | walk (way|thrus|throughs) | walkthru | walkthrus | pass throughs | (gap|space|place|opening|spot|way|room) to (walk|pass|get|go|step) (through|thru) | way (through|in)", "walkthrough"},
+	{"(half|knee|pony|low|privacy|slat|slatted|board|screen|wooden|timber|whole|entire|complete|finished) wall", "halfwall"},
+	{"cross (piece|board|bar|rail|member|slat) | horizontal (board|rail|slat|plank|member|piece)", "rail"},
+	{"cross (pieces|boards|bars|rails|members|slats) | horizontal (boards|rails|slats|planks|members|pieces)", "rails"},
+	{"(vertical|upright) (stiffener|brace|batten|stay|support|member|piece|board|strip|slat|cleat|strut)", "stiffener"},
+	{"(vertical|upright) (stiffeners|braces|battens|stays|supports|members|pieces|boards|strips|slats|cleats|struts)", "stiffeners"},
+	{"support post", "post"}, {"support posts", "posts"},
+	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
+	{"per cent", "percent"}, {"door way", "doorway"}, {"gate way", "gateway"}, {"entry way", "entryway"}, {"half way", "halfway"},
+	{"with out", "without"}, {"may be", "maybe"}, {"wall hgt | wall height | wall ht", "wallheight"},
+	{"a piece", "apiece"}, {"up right", "upright"}, {"off cuts", "offcuts"}, {"left overs", "leftovers"}, {"on hand", "onhand"},
+	{"o c | on (center|centre|centers|centres|ctr|ctrs)", "oc"},
+	{"two by fors", "two by fours"},
+}
+
+// articleWords may stand between any two words of the tables.
+const articleWords = `the a an my our your its these those each every all both`
+
+// neutralWords carry no meaning of their own: they are stepped over. A word that could turn a number, a relation or
+// a quantity into another never stands here.
+const neutralWords = `
+	i we you us me they them he she him who which whose that this there here
+	is are was were be been being am do does did doing done will would shall should must can could may might
+	have has had having got get gets getting need needs needed want wants wanted like liked wish wishes prefer love
+	going go goes gone come comes came coming let please pls plz kindly just simply really actually very quite exactly precisely
+	ok okay k alright yes yeah yep yup uh um umm er erm ah eh hmm hm mm oh hey hi hello well now then so also too
+	of at on for with by into onto use used using uses put puts putting set sets setting make makes making made keep keeps keeping kept
+	leave leaves leaving place placed places placing install installed stand stands standing stood sit sits sitting sat rest rests run runs running ran
+	read reads reading stacked stack stacks stacking
+	try tries build built building think guess believe know see look looks only today still yet already currently presently again
+	ought supposed able fine sure certainly definitely clearly basically obviously honestly finally first
+	altogether whole entire actual true real clear dead bang work works land lands landing turn turns turned
+	wood wooden cedar existing present thing things sir maam folks guys buddy everyone thanks thank hope
+	finish finishes end ends rise rises start starts begin begins beginning starting finishing ending
+	give gives given take taking hold holds holding lay lays laid show shows fit
+	happen happens happened mean means meant say said says tell told ask asked call called
+	comfortable nice good great lovely perfect proper properly safe kind sort way even ever
+	where when and
+`
