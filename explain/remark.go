@@ -22,7 +22,6 @@ var remarks = map[string]string{
 	"openings":                  "left open",
 	"posts":                     "posts",
 	"span":                      "between the end posts",
-	"sum or more":               "or more, with more rails",
 	"stiffeners":                "between stiffeners",
 	"stiffener spacing":         "between stiffeners",
 	"post height":               "the post",
@@ -121,6 +120,11 @@ func (v *voice) remark(w solver.Work) string {
 		if l := v.a.Layout; l != nil && l.Along != nil && len(l.Bays) == 1 {
 			return "the bay"
 		}
+	case "sum or more":
+		if w.Of == string(solver.Span) {
+			return "or more, with more bays"
+		}
+		return "or more, with more rails"
 	case "sum":
 		if strings.HasPrefix(w.Of, string(solver.WallHeight)) {
 			return "the wall"
