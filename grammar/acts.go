@@ -44,6 +44,9 @@ func (s *speech) do(g *group) {
 }
 
 func (s *speech) act(g *group, a Act) {
+	if n := len(s.acts); n > 0 && s.acts[n-1].String() == a.String() {
+		return
+	}
 	a.At, a.End = g.place()
 	s.acts = append(s.acts, a)
 }
@@ -107,6 +110,9 @@ func idleGone(list []item) []item {
 func (s *speech) state(g *group) {
 	list := strip(g.items)
 	if len(list) == 0 {
+		return
+	}
+	if len(list) == 1 && !list[0].value() && list[0].kind == kAbout && len(s.groups) > 1 {
 		return
 	}
 	if n, ok := wayOut(list); ok {

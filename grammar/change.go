@@ -77,7 +77,7 @@ func (k *clause) direction() direction {
 		case t.kind == kChange:
 			verbs = append(verbs, t.key())
 		case t.is(kMore), t.kind == kAnother:
-			adverbs = append(adverbs, t.key())
+			adverbs = append(adverbs, t.moreKey())
 		case t.kind == kFactor:
 			factors = append(factors, t.key())
 		case t.kind == kMove:
@@ -231,4 +231,12 @@ func (k *clause) changedTo(lim *limit) (reading, bool) {
 		return reading{}, false
 	}
 	return k.finish(reading{made: []made{m}})
+}
+
+// moreKey is the sign of a comparative.
+func (t *token) moreKey() string {
+	if e := t.as(kMore); e != nil {
+		return e.key
+	}
+	return t.key()
 }

@@ -144,7 +144,7 @@ func (k *clause) only(kinds ...tokenKind) bool {
 // idle reports whether a word adds nothing where it does not change the clause: "up" in "stacked up", "@" in "gap @ 2".
 func idle(t *token) bool {
 	switch t.kind {
-	case kUp, kKnowing, kMeasured, kGoesIn, kEach, kTheirs, kMove, kTailFill, kEnter:
+	case kUp, kOnly, kHave, kKnowing, kMeasured, kGoesIn, kEach, kTheirs, kMove, kTailFill, kEnter:
 		return true
 	case kOut:
 		return t.text == "in"
@@ -214,8 +214,7 @@ func (k *clause) finish(r reading) (reading, bool) {
 	name := last.st.Name
 	senses := k.carry.senses
 	if len(k.things) > 0 {
-		senses = k.senses(0, len(k.items))
-		senses = senses[:min(len(senses), len(k.things))]
+		senses = k.lasting()
 	} else {
 		r.cost += costEllipsis
 	}
@@ -229,6 +228,22 @@ func (k *clause) finish(r reading) (reading, bool) {
 		}
 	}
 	return r, true
+}
+
+// lasting is what the parts of the clause leave to lean on: those that name something themselves, or else all.
+func (k *clause) lasting() []sense {
+	var sure, all []sense
+	for _, i := range k.things {
+		s := senseOf(k.items[i].token)
+		all = append(all, s)
+		if !s.sure.empty() {
+			sure = append(sure, s)
+		}
+	}
+	if len(sure) > 0 {
+		return sure
+	}
+	return all
 }
 
 // spread repeats a statement for each number of its noun: "bays 1 and 2 …".
@@ -269,7 +284,20 @@ func consistent(list []made) bool {
 		}
 		seen[name] = m.st.Op
 	}
-	return true
+	return len(kindsOf(list, solver.Length, solver.Count)) < 2
+}
+
+// kindsOf lists which quantities of the given kinds are spoken of.
+func kindsOf(list []made, kinds ...solver.Kind) map[string]bool {
+	names := map[string]bool{}
+	for _, m := range list {
+		for _, k := range kinds {
+			if m.kind == k {
+				names[m.st.Name.String()] = true
+			}
+		}
+	}
+	return names
 }
 
 func lower(o solver.Op) bool { return o == solver.GT || o == solver.GE }
@@ -340,6 +368,9 @@ func (k *clause) set(i int) (made, bool) {
 		if t.kind == kDim {
 			senses = append(senses, senseOf(t))
 		}
+	}
+	if lim.of != nil && senseOf(lim.of).sure.hasName("wall height") {
+		senses = append(senses, meaning("| post height, rail top, opening from left, opening from right"))
 	}
 	name, kind, ok := k.name(senses, lim, i)
 	if !ok {

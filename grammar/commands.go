@@ -95,7 +95,6 @@ var commands = []entry{
 		(instructions|usage|manual|commands)
 		what (sorts|kinds|sort|kind) of (sentences|things|questions|words|stuff) [(do|can)] (you|i|we) (understand|ask|say|know|ask you)
 		i am (lost|stuck|confused)
-		?
 		what now`},
 	{kind: kCmd, key: "help with", loose: true, ways: `
 		help [(me|on|about|for)] [(with)]
@@ -113,11 +112,10 @@ var commands = []entry{
 		(i am|we are) (done|finished|through|out|off) [(here|for today|for now|for the day)]
 		(done|finished) [(here|for today|for now)]
 		(call it|calling it) a day
-		(nothing else|nothing more) [(thanks|thank you|today|for now)]
+		(nothing else|nothing more) (thanks|thank you|today|for now)
 		(knock|pack) (off|it in|up) [for] [(today|the day)]
 		stop
-		close [(it|this|up|program)]
-		(leave|log off|log out|shut down)
+		(log off|log out|shut down)
 		(see|talk to) you (later|tomorrow|soon)
 		good night
 		cheers [bye]
@@ -137,7 +135,7 @@ var commands = []entry{
 		spell it all out
 		in full
 		[the] long (version|form)`},
-	{kind: kCmd, key: "next", loose: true, ways: "next [(one|step|please|up)]\n(go on|continue|carry on|proceed|keep going|move on|onward)\n(what|and) (next|then|after that)\nnext step [please]\nwhat is [the] next [(step|one)]\nwhat comes (next|after that|then)\nwhat do i do next\nand after that\nand then what\ndone [,] what is next\nok next"},
+	{kind: kCmd, key: "next", loose: true, ways: "next [(one|step|please|up)]\n(go on|continue|carry on|proceed|keep going|move on|onward)\nwhat (next|then|after that)\nnext step [please]\nwhat is [the] next [(step|one)]\nwhat comes (next|after that|then)\nwhat do i do next\nand after that\nand then what\ndone [,] what is next\nok next"},
 	{kind: kCmd, key: "why that", loose: true, ways: `
 		(why|how come) [(that|so|this|is that|is it)] 
 		how [(did|do|would)] [you] (get|got|figure|work out|come up with|arrive at|reach|know|come to|work) (that|it|this|there) [(out)]

@@ -81,7 +81,6 @@ var heads = []entry{
 		where do you get
 		where you (got|get)
 		where did (come from)
-		what for
 		for what reason
 		talk me through why
 		how do you know
@@ -128,11 +127,8 @@ var heads = []entry{
 		(PERSON) (also|then) (SAYS|SHOWS)
 		(tell|show) me (if|whether)
 		(see|find out) (if|whether)
-		i (got|get|make it|figure|figured|calculated|reckon|came up with|come up with)
+		i (figured|calculated|reckoned|came up with)
 		my (answer|figure|calculation|result|sum|guess) (is|was)
-		(does|do|did)
-		PAPER
-		PERSON
 		the claim is
 		claim
 		claims
@@ -188,7 +184,7 @@ var heads = []entry{
 		right ok ?
 		correct ?
 		true ?
-		, (right|correct|true|yes|no)
+		, (right|correct|true)
 		is it (right|correct|true|so|possible)
 		check (that|it|this|them|those)
 		verify (that|it|this|them)
@@ -211,8 +207,6 @@ var heads = []entry{
 		still (work|fit)
 		(be|is) possible
 		what then
-		and then
-		then what
 		would work
 		will work
 		be (ok|okay|enough|allowed|fine|all right)

@@ -10,7 +10,7 @@ import (
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, fills, heads, questions, commands, trade, parts, relations)
+	return compile(classes, fills, heads, questions, commands, parts, relations, trade)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -103,10 +103,37 @@ func (l *lexing) step(i int) int {
 		t.amt = &a
 		return next
 	}
-	if len(f) > 0 {
-		return l.phrase(f, i)
+	if len(f) > 0 && !l.yields(f[0], i) {
+		return l.phrase(l.compared(f, i), i)
 	}
 	return l.lone(i)
+}
+
+// yields reports whether a phrase without meaning of its own stands in the way of one that has some: "is at" of "at least".
+func (l *lexing) yields(f found, i int) bool {
+	if f.content > 0 || !vocab().neutral[l.word(i)] {
+		return false
+	}
+	for j := i + 1; j < f.next; j++ {
+		if g := vocab().match(l.reader, j); len(g) > 0 && g[0].content > 0 && g[0].next > f.next {
+			return true
+		}
+	}
+	return false
+}
+
+// compared tells "wider than it is now" from "wider than three inches".
+func (l *lexing) compared(f []found, i int) []found {
+	if k := f[0].entry.kind; k != kRel && k != kOver || l.word(f[0].next-1) != "than" {
+		return f
+	}
+	if g := vocab().match(l.reader, f[0].next-1); len(g) == 0 || g[0].entry.kind != kThanNow {
+		return f
+	}
+	if h := vocab().matchBut(l.reader, i, f[0].entry.kind); len(h) > 0 {
+		return h
+	}
+	return f
 }
 
 // value reads a lumber size or a number with its unit.

@@ -149,9 +149,6 @@ func (l *lexing) commandAt(i int) bool {
 // opensGap reports whether "open" is said of a part of the wall rather than of a plan.
 func (l *lexing) opensGap(i, end int) bool {
 	for j := i; j < end; j++ {
-		if _, _, ok := l.length(j); ok {
-			return true
-		}
 		for _, f := range vocab().match(l.reader, j) {
 			if k := f.entry.kind; j == i && (k == kPart && f.entry.key != "wall" || k == kUp || k == kOut || k == kIt) {
 				return true

@@ -4,12 +4,11 @@ package grammar
 // speaks of surely, and after the bar what it may speak of in company.
 var parts = []entry{
 	{kind: kPart, key: "wall", sense: meaning("wall height | *"), ways: "WALL"},
-	{kind: kPart, key: "rail", sense: meaning("rails, rail size | rail face, gap, rail top, fixed rail top, stock, measured, bracket reach, fit, cut, ?cuts, price, extra, have, boards, short, marks, stiffeners, bottom gap, tape, tolerance"), ways: "RAIL"},
+	{kind: kPart, key: "rail", sense: meaning("rails, rail size | rail face, gap, rail top, fixed rail top, stock, measured, bracket reach, fit, cut, ?cuts, price, extra, have, boards, short, marks, stiffeners, bottom gap, tape, tolerance, bays"), ways: "RAIL"},
 	{kind: kPart, key: "gap", sense: meaning("gap | bottom gap, bracket clearance"), ways: "GAP"},
 	{kind: kPart, key: "gap", sense: meaning("gap | stiffener spacing"), ways: "spacing"},
 	{kind: kPart, key: "gap", sense: meaning("gap"), ways: `
 		(gap|gaps|space|spaces|spacing|daylight|air|room|clearance|distance|opening|slot|slots) [(in|left)] BETWEEN [(any|two|neighboring|adjacent)] (RAIL|them|others)
-		RAIL (gap|gaps|space|spaces|spacing)
 		(gap|space|spaces|spacing|gaps|distance) from RAIL to RAIL`},
 	{kind: kLoc, key: "between rails", sense: meaning("gap"), ways: "in BETWEEN [(any|two|neighboring|adjacent)] RAIL\nBETWEEN [(any|two|neighboring|adjacent)] (RAIL|them|others) \n from RAIL to [the next] RAIL\n from (one|each) RAIL to (next|another) [(one|RAIL)]"},
 	{kind: kLoc, key: "between", sense: meaning("gap, added posts |"), ways: "in between"},
@@ -19,7 +18,7 @@ var parts = []entry{
 		(SPACE|) UNDER [(it|them)] (LOWEST|first) (RAIL|one)
 		(SPACE|) UNDER (rails|boards|slats|planks)
 		SPACE (at|along|on|in|under|from|below) [(very)] (bottom|floor|ground|base)
-		SPACE [(down)] (UNDER|underneath|down low) [it]
+		SPACE [(down)] (underneath|beneath|down low) [it]
 		SPACE (off|above|over|to) [(from)] FLOOR
 		UNDER LOWEST
 		SPACE (between|from) FLOOR (and|to) (|LOWEST|first) (RAIL|one)
@@ -46,8 +45,8 @@ var parts = []entry{
 		from FLOOR to [very] TOP [edge] [of (TOP|) RAIL]
 		(overall|total|finished) HEIGHT
 		how (HIGH) WALL`},
-	{kind: kDim, key: "height", sense: meaning("wall height | post height, base height, rail top, bottom gap"), ways: "[in] HEIGHT"},
-	{kind: kDim, key: "high", sense: meaning("wall height | post height, base height, rail top, rails, bottom gap, marks"), ways: "HIGH\ntop to bottom\nbottom to top\nup and down"},
+	{kind: kDim, key: "height", sense: meaning("wall height | post height, base height, rail top"), ways: "[in] HEIGHT"},
+	{kind: kDim, key: "high", sense: meaning("wall height | post height, base height, rail top, rails, marks"), ways: "HIGH\ntop to bottom\nbottom to top\nup and down"},
 	{kind: kDim, key: "wide", sense: meaning("| opening, bay, rail face, gap, kerf, bracket ear"), ways: "WIDE\n[(in|clear)] WIDTH\nacross\nside to side\nbroad"},
 	{kind: kDim, key: "long", sense: meaning("| span, overall, bay, cut, screw length, ?cuts, stock, price, have, extra, boards"), ways: "long\n[in] LENGTH"},
 	{kind: kDim, key: "thick", sense: meaning("| bracket thickness, slab thickness, kerf"), ways: "thick\n[in] thickness\nthk\nthkness\nthck"},
@@ -102,7 +101,7 @@ var parts = []entry{
 		[between] (inside|inner) faces of [two] [END] POST
 		POST (face|faces) to POST (face|faces)
 		clear opening between [END] POST`},
-	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening"), ways: "[from] [(in|clear)] between [(two|inside|faces of)] [END] (POST|uprights)\nbetween POST faces\n[(in)] between END ones"},
+	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size"), ways: "[from] [(in|clear)] between [(two|inside|faces of)] [END] (POST|uprights)\nbetween POST faces\n[(in)] between END ones"},
 	{kind: kPart, key: "post", sense: meaning("post size | post height, added posts, post from left, post from right, span, centers, overall, cut, base height, post leans, ?posts, stock, price, bay, bays, added post size, end post size, ?anchors"), ways: "POST"},
 	{kind: kPart, key: "added post", sense: meaning("added posts, added post size | post height, post from left, post from right, base height, cut, ?posts"), ways: `
 		(added|new|extra|additional|add'l|addl|intermediate|free|freestanding|inner|inside|middle) [POST] (POST|UPRIGHT|one)
@@ -226,7 +225,7 @@ var parts = []entry{
 		tape
 		[(my|the)] (tape|rule|ruler|measure) [(only)] (shows|reads|has|goes|is|marks|measures|resolves|marked) [(in|to|down to)]
 		all [we|i] own is tape with
-		(i|we) [can] (work|mark|measure|cut|read|go) [down] to [(the|a)] [(nearest|closest)]
+		(i|we) [can] (work|mark|measure|cut|read|go) [down] to [(nearest|closest)]
 		(i|we) [can] (work|mark|measure|read) (in|to)
 		work to
 		(nearest|closest|finest)

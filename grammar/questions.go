@@ -227,7 +227,7 @@ var questions = []entry{
 		what is (risky|dangerous|unsafe)
 		what to (watch|look) (out|for)
 		anything gonna bite me
-		going to bite me [on this]
+		going to bite me
 		should i worry [about anything]
 		what should i keep an eye on
 		am i missing anything

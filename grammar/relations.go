@@ -57,7 +57,7 @@ var relations = []entry{
 	{kind: kNot, key: "not", ways: "not\nnever\nwithout\nnone\nnothing\nnobody\nneither\nnor"},
 	{kind: kNo, key: "no", ways: "no\nnope\nnah"},
 	{kind: kFix, key: "fix", ways: `
-		(no|nope|nah|oh|oops|whoops|ah|er|hm|hmm|uh) (no|wait|sorry|hang on|hold on|actually|rather|scratch that|make that|i mean|excuse me|pardon)
+		(no|nope|nah|oh|oops|whoops|ah|er|hm|hmm|uh) (no|wait|sorry|hang on|hold on|actually|rather|make that|i mean|excuse me|pardon)
 		(wait|hang on|hold on|hold it) [(no|sorry|actually)] [(make that|i mean)]
 		(no|nope|nah) (no|wait|hang on|hold on) [(sorry|actually|make it|make that|i mean)]
 		(oh|oops|whoops|oops no|sorry no|no sorry|oh no|oh sorry|actually no|no actually|ah no|er no)
@@ -80,7 +80,7 @@ var relations = []entry{
 		excuse me
 		my mistake
 		correction
-		[but|no|and] [(it|that)] should [(have)] be
+		[(but|no|and)] (it|that) should [have] (be|been)
 		should have (been|said)
 		that should be
 		(let|let us) (make|say|call) (it|that)
@@ -131,10 +131,10 @@ var relations = []entry{
 		cut [(it|them)] (down|back) [by]
 		(cut|trim) by
 		pare`},
-	{kind: kMore, key: "+=", ways: "more\nwider\nbigger\nlarger\ntaller\nhigher\nlonger\ngreater\nlooser\nfurther apart\nfarther apart\nthicker\nroomier\nadditional\nextra\nup [(on|from) (what it is|now)]\nmore generous\nmore room\nhigher up"},
+	{kind: kMore, key: "+=", ways: "more\nwider\nbigger\nlarger\ntaller\nhigher\nlonger\ngreater\nlooser\nfurther apart\nfarther apart\nthicker\nroomier\nadditional\nextra\nmore generous\nmore room\nhigher up"},
 	{kind: kMore, key: "-=", ways: "less\nfewer\nnarrower\nsmaller\nshorter\nlower\ntighter\ncloser [together]\nthinner\nlow\nnarrow\nless high\nless wide\nlower down"},
 	{kind: kThanNow, key: "now", ways: "than (it|they|that|there) (is|was|are|were|do|does) [(now|today|at the moment|currently|before|already)]\nthan (now|before|that|this|i said|i told you|i have|at present|what it is|what we have|planned)\nwhat it is [now]\n(it|they) (is|are) (now|at present|at the moment)\n(what|of what) (it|they) (is|are) [now]\n(as|than) it stands\nfrom (what it is|where it is|now)\non top of (that|what it is|what we have)\nthan I said\ncompared (to|with) now"},
-	{kind: kAnother, key: "+=", ways: "another\n(a|one) further\nyet another\nan (extra|additional|added)"},
+	{kind: kAnother, key: "+=", ways: "another\n(a|one) further\nyet another"},
 	{kind: kFactor, key: "2", ways: "(double|doubled|doubles|doubling|twice|two times|twofold|2x)"},
 	{kind: kFactor, key: "3", ways: "(triple|tripled|thrice|treble|three times)"},
 	{kind: kFactor, key: "1/2", ways: "(halve|halved|halves|halving)\nhalf (the|of|as much as|that|as wide as|as big as|its)\ncut [(it|them)] in half\nin half\nby half"},
@@ -147,7 +147,6 @@ var relations = []entry{
 		equals
 		[(to|should|must|has to)] (match|matches|matching|matched) [(up with|with|to)]
 		same
-		(like|as)
 		in line with
 		flush with
 		even with
@@ -158,7 +157,7 @@ var relations = []entry{
 		(what|whatever) (is|are)
 		to be same as
 		identical`},
-	{kind: kRest, key: "rest", sense: meaning("gap"), ways: "(as|) (rest|others|other ones|other gaps|all other gaps|other spaces|all others|rest of (them|GAP))\neverywhere else\nelsewhere\neverywhere\nother gaps\n(in|) between (|the) others\n(as|) above [(it)]\n[(in|you got|)] in between\nnormal gaps\nregular gaps\nothers\nBETWEEN others"},
+	{kind: kRest, key: "rest", sense: meaning("gap"), ways: "(as|) (rest|others|other ones|other gaps|all other gaps|other spaces|all others|rest of (them|GAP))\neverywhere else\nelsewhere\neverywhere\nother gaps\n(in|) between (|the) others\n(as|) above [(it)]\n[as] [(in|you got|you have)] in between\nnormal gaps\nregular gaps\nothers\nBETWEEN others"},
 	{kind: kBest, key: "largest", ways: "[as] (BIGGEST)\nas (BIG|high|tall|loose|generous) as (|it|they|one|you|that|we|i) (POSSIBLE) [(possibly|ever)] [(be|get|go|make it|make)]\nas (BIG|high|tall) as (POSSIBLE)\nas (BIG|high|tall) as it (gets|goes)\n(maximize|maximise|maxed out)\n(largest|maximum) possible\nas (BIG|high|tall) as you (like|please|dare)"},
 	{kind: kBest, key: "smallest", ways: "SMALLEST\nas (SMALL|low) as (|it|they|one|you|that|we|i) (POSSIBLE) [(possibly|ever)] [(be|get|go|make it|make|get it|make them|get them)]\nas (SMALL|low) as (POSSIBLE)\nas tight as (they|it|you) (go|gets|get)\n(minimize|minimise)\nas (SMALL) as (you|we) (can|dare) [(get|go|get away with)]\nas (tight|close) [together] as (they|it) (will|can) go"},
 	{kind: kBest, key: "fewest", ways: "fewest [possible]\nas few\n(least|minimum|min|smallest|lowest) (number|count|no|amount|quantity|qty) [.] of\nas few (of|as possible)\nlowest possible (number|count) of\nas little number of"},
@@ -168,7 +167,9 @@ var relations = []entry{
 		as (will|can|could|would) (fit|go|do|do the job|work|get in|go in|fit in|hold)
 		as possible
 		possible
-		(you|we|i|that) (can|could) [(get|do|have|make|manage|find|get away with)] [out of (it|that|this)]
+		(you|we|i|that) (can|could) (get|do|have|make|manage|find|get away with) [out of (it|that|this)]
+		you can
+		out of (it|that|this)
 		(you|we|i) (can|could) get (away with|out of (it|that|this)|by with)
 		that (fit|fits|work|works|will fit|will work|will go in|go in|is allowed)
 		that will (fit|go|work|do)

@@ -34,6 +34,11 @@ func (l *limit) kinds() set {
 // name finds which quantity a value belongs to, from all words of the clause, or from what was spoken of before.
 func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Kind, bool) {
 	kinds := lim.kinds()
+	if n := k.noun(i + 1); n != nil && lim.lo.unit == bare && lim.lo.size == "" && lim.lo.val.IsInt() && len(lim.tail) == 0 && n.index == 0 {
+		if sure := senseOf(n).sure; !sure.empty() {
+			kinds = kinds.and(sure)
+		}
+	}
 	if a, ok := k.pick(senses, kinds, lim, i); ok {
 		return k.build(a)
 	}

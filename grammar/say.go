@@ -15,8 +15,10 @@ func (s *speech) say(g *group, list []item) ([]made, bool) {
 		if len(part) == 0 {
 			continue
 		}
+		fixed := false
 		if p > 0 && len(done) > 0 {
 			next, rest, ok := s.correct(done, part)
+			fixed = ok && len(rest) < len(part)
 			if !ok {
 				s.notUnderstood(g, part)
 				return nil, false
@@ -30,7 +32,7 @@ func (s *speech) say(g *group, list []item) ([]made, bool) {
 		if !ok {
 			return nil, false
 		}
-		if p > 0 && len(done) > 0 {
+		if p > 0 && len(done) > 0 && !fixed {
 			if r.made, ok = replace(done, r.made); !ok {
 				s.notUnderstood(g, part)
 				return nil, false

@@ -104,6 +104,8 @@ func (g *grouping) step(i int) {
 	if !it.value() {
 		if open := openers[it.kind]; open != nil && open(g, i) {
 			return
+		} else if open != nil && it.kind != kFix {
+			it.demote()
 		}
 	}
 	if g.g.cmd != "" && whole[g.g.cmd] && !it.breaks() {
@@ -113,6 +115,16 @@ func (g *grouping) step(i int) {
 		g.mood(it)
 	}
 	g.g.items = append(g.g.items, it)
+}
+
+// demote takes the next way to read a word that does not change the force here: "fit" the quantity, not "would it fit".
+func (t *token) demote() {
+	for _, f := range t.found {
+		if k := f.entry.kind; openers[k] == nil {
+			t.kind = k
+			return
+		}
+	}
 }
 
 // whole are commands that take nothing more.
@@ -246,6 +258,9 @@ func (g *grouping) sells(i int) bool {
 
 func (g *grouping) wh(i int) bool {
 	t := g.list[i]
+	if gives(t.token) && g.wishes(i) {
+		return true
+	}
 	if g.g.force == Ask && g.empty() || g.g.force == Teach && g.empty() {
 		g.g.sense = append(g.g.sense, senseOf(t.token))
 		return true
@@ -255,6 +270,27 @@ func (g *grouping) wh(i int) bool {
 	}
 	g.flush(group{force: Ask, head: t.token, sense: []sense{senseOf(t.token)}})
 	return true
+}
+
+// gives reports whether a word that asks may also wish: "give me another inch".
+func gives(t *token) bool {
+	for _, w := range strings.Fields(t.text) {
+		switch w {
+		case "give", "get", "have", "let", "want", "like", "make":
+			return true
+		}
+	}
+	return false
+}
+
+// wishes reports whether a value or a superlative follows before the next break.
+func (g *grouping) wishes(i int) bool {
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		if it := g.list[k]; it.value() || it.kind == kBest || it.kind == kAnother || it.kind == kGoal || it.kind == kFactor {
+			return true
+		}
+	}
+	return false
 }
 
 func senseOf(t *token) sense {
@@ -325,6 +361,12 @@ func (g *grouping) command(i int) bool {
 	t := g.list[i]
 	switch key := t.key(); key {
 	case "forget", "forget all but", "help with", "take":
+		if key == "take" && !g.takes(i) {
+			return true
+		}
+		if key == "forget" && g.changes(i) {
+			return false
+		}
 		g.flush(group{force: ActKind(key), head: t.token})
 	case "why that":
 		if !g.alone(i) || i+1 < len(g.list) && !g.list[i+1].breaks() {
@@ -333,9 +375,62 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	default:
+		if t.as(kFix) != nil && i > 0 && i+1 < len(g.list) && g.g.cmd == "" && !g.empty() {
+			t.kind = kFix
+			return false
+		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	}
 	return true
+}
+
+// takes reports whether nothing but the number of a way out follows: "take 2", and not "take 2 cm off".
+func (g *grouping) takes(i int) bool {
+	n := 0
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		switch it := g.list[k]; {
+		case it.value() && it.lim.lo.unit == bare && it.lim.lo.size == "" && it.lim.lo.val.IsInt(), !it.value() && it.kind == kOrdinal:
+			n++
+		case !it.value() && (it.kind == kWayOut || it.kind == kKnowing || it.kind == kTailFill || it.kind == kIt):
+		default:
+			return false
+		}
+	}
+	return n == 1
+}
+
+// changes reports whether a word of forgetting is said of a value: "remove one of the slats", "drop the gap an eighth",
+// "drop 36". The word then changes, or is a noun.
+func (g *grouping) changes(i int) bool {
+	t := g.list[i].token
+	words := strings.Fields(t.text)
+	switch words[0] {
+	case "remove", "drop", "lose", "take", "cut", "leave":
+	default:
+		return false
+	}
+	if t.as(kPart) == nil && t.as(kChange) == nil {
+		t.found = append(t.found, found{entry: minusSign})
+	}
+	parts := 0
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		it := g.list[k]
+		switch {
+		case it.value() && parts == 0:
+			op, ok := it.lim.relation()
+			return ok && op == solver.Eq && (it.lim.lo.unit == bare && it.lim.lo.size == "" || t.as(kPart) != nil)
+		case it.value():
+			op, ok := it.lim.relation()
+			if ok && op == solver.Eq {
+				t.found = append([]found{{entry: minusSign}}, t.found...)
+				t.kind = kChange
+			}
+			return t.kind == kChange
+		case it.kind == kPart:
+			parts++
+		}
+	}
+	return false
 }
 
 func (g *grouping) nameWord(i int) bool {

@@ -5,7 +5,7 @@ var trade = []entry{
 	{kind: kHave, key: "have", ways: `
 		(have|got|own|hold) already
 		already (have|got|own|bought)
-		(i|we) [(have|already|still)] [(got|have|own|already)] [(already)]
+		(i|we) (have|already|still|own) [(got|have|own|already)] [(already)]
 		i have
 		we have
 		(have|got|own) [(me)]
@@ -33,18 +33,16 @@ var trade = []entry{
 		on offer
 		on sale
 		(on|at) [(the|our|your|their)] (rack|racks|yard|store|shelf|shelves)
-		(only|nothing but|just) (buy|get|use|bought|have|find)
-		(only|nothing but|just)
+		(only|nothing but|just) (buy|get|use|bought|have|find) [(only|nothing but|just)]
 		(lengths|boards) on [(our|the)] racks
-		nothing else
 		in stock
 		[left] on [the] rack
 		(i|we|you) can [(only)] get
 		(buy|bought|buying) [only]
-		just using
 		available
 		lengths [(on offer|available|for sale)]
 		(lumber|timber) lengths`},
+	{kind: kOnly, key: "only", ways: "only\nnothing but\njust [(using|use|do)]\nnothing else\nand nothing else"},
 	{kind: kSellMore, key: "+=", ways: "as well [now]\ntoo\n[now] also [(in)]\nback in stock\nnow also\nas well as those"},
 	{kind: kSellLess, key: "-=", ways: "sold out [of]\nout of stock\n(out|run out|ran out|fresh out|all out) of\nthere is no [(more|longer)]\nno [more] (any more|anymore|longer|left)\n(any more|anymore)\nno longer (sell|sells|carry|carries|have|available|sold|stock)\n(do|does) not (sell|carry|have|stock) [any]\nare gone\nis gone\nall gone\nare out\nrun out\nran out\ndiscontinued\nhave run out"},
 	{kind: kStockWord, key: "stock", sense: meaning("stock | price, have"), ways: "stock\nstk\n(lumber|board|stock|timber) (length|lengths)\nlengths [(on sale|of lumber|to buy|they sell|they have)]\n(those|the|these) (lumber|board|stock) lengths"},
@@ -58,9 +56,9 @@ var trade = []entry{
 		price (of|for) 
 		pay (for)
 		@
-		(is|are) (now|going for|priced at|selling for|listed at|at)
+		(is|are) (now|going for|priced at|selling for|listed at)
 		(asking|want|wants) for`},
-	{kind: kEach, key: "each", ways: "each\napiece\nea\nea .\n(per|a|for (a|each|one)) (piece|board|stick|length|unit|bracket|post base|base|cap|anchor|one)\nevery one\nper stick"},
+	{kind: kEach, key: "each", ways: "each\napiece\nea\nea .\n(per|a|for (a|each|one)) (piece|board|stick|length|unit|one)\nevery one\nper stick"},
 	{kind: kItem, key: "bracket", ways: "BRACKET\nrail BRACKET"},
 	{kind: kItem, key: "post base", ways: "post (base|bases|foot|feet)\n(base|bases)"},
 	{kind: kItem, key: "post cap", ways: "post (cap|caps)\npst (cap|caps)"},
@@ -82,7 +80,7 @@ var trade = []entry{
 		is what it measures`},
 	{kind: kAt, key: "bottom", ways: "(at|along|on|by|down at|across|from|for|near|in|) [(very)] (bottom|btm|floor|base) [(of (BAY|it|WALL))]\nbottom of\nfloor level\nat floor"},
 	{kind: kAt, key: "top", ways: "(at|along|on|by|up at|across|from|for|near|in|) [(very)] top [(of (BAY|it|WALL))]\nat top of WALL\ntop of\nat wall height\nat (height of wall|the wall's height)\nup top"},
-	{kind: kShort, key: "short", ways: "(came|come|comes|is|was|cut|got cut|turned out) [out] [(cut)] short\n(came|come|comes|is|was|cut) [out] [(too)] short [by]\n(too short|too short by|short by)\ni cut"},
+	{kind: kShort, key: "short", ways: "(came|come|comes|is|was|cut|got cut|turned out) [out] [(cut)] short\n(came|come|comes|is|was|cut) [out] [(too)] short [by]\n(too short|too short by|short by)"},
 	{kind: kFixed, key: "fixed", ways: "(is|are|was|already|has been) [(already)] (fixed|up|on|screwed|mounted|installed|in place|hung|fastened|attached|in) [(already)]\n(fixed|mounted|installed|already up|up already|already on|on already|already fixed|fixed already|in place)\nalready in"},
 	{kind: kTop, key: "top", ways: "[(its|their|the)] (top|tops|top edge|top edges|upper edge|upper edges) [(of|is|are|stands|at|sits)] [(at)]\n[(its|their)] (top|tops) [edge]\ntop edge of\nits top\nto have its top at"},
 	{kind: kLean, key: "leans", ways: "(lean|leans|leaning|leaned|leant|tilts|tilt|tilted|tips|tipped|out of plumb|off plumb) [(,|it)] [(leans|it leans|leaning|by)]\nout of plumb by\n(is|are) out of (plumb|true) [by]"},
@@ -96,10 +94,10 @@ var trade = []entry{
 	{kind: kFloorAt, key: "right", ways: "(at|by|near|towards|toward|to|on) [the] RIGHT [(hand)] [(END)] [(POST|end|side)]\n(at|by|near|towards|to) RIGHT"},
 	{kind: kOffEach, key: "tolerance", loose: true, ways: `
 		[what if] (each|every|all|every one|each one) [(of them|RAIL|cut|piece|one|mark|gap)] [(is|are|be|were|was|came out|comes out|runs)] [out] (off|out|wrong) [by]
-		[what if] (each|every) (RAIL|cut|piece|mark|one) [(is|are|were|was)] (off|out|wrong)
-		(RAIL|cuts|they|pieces) [(are|is|were|all)] (off|out|wrong) [by]
+		[what if] (each|every) (RAIL|cut|piece|mark|one) [(is|are|were|was)] (off|wrong)
+		(RAIL|cuts|they|pieces) (are|is|were) [all] (off|out|wrong) [by]
 		tolerance [of]
-		(RAIL|each|cuts|they|everything|every piece|pieces) [(came|come|comes|is|are|was|were)] [out] (off|wrong|out)
+		(RAIL|each|cuts|they|everything|every piece|pieces) (came|come|comes) [out] (off|wrong)
 		how (far|much) (off|out|drift) [(if|when)] [(each|every)] [(RAIL|cut)] [(is|are)] [off] [by]
 		plus or minus
 		+/-
@@ -107,7 +105,7 @@ var trade = []entry{
 	{kind: kOffTail, key: "off", ways: "(off|wrong|out)\n(long|short) or short\nor so off\noff each"},
 	{kind: kRunWide, key: "wide", ways: "(run|runs|running|ran|come|comes|came) [out] (wide|big|fat|over|heavy)\n(run|runs|running|come|comes) [out] (wide|oversize|oversized)\nwide"},
 	{kind: kRunNarrow, key: "narrow", ways: "(run|runs|running|ran|come|comes|came) [out] (narrow|small|thin|skinny|under|undersize|undersized|shy)"},
-	{kind: kReason, key: "reason", ways: "(so|so that|such that) (it|that|they|he|she|we|i|you|there|the|my|our|a|his|her|nobody|no|dog|kid|kids|folks|people|everyone|someone|one)\nbecause [of]\nsince\nin case\notherwise\nas (it|they|there|he|she|that)\nso as to\nin order to\nseeing (as|that)\nor else\nwhich (is|was|means|leaves|makes|gives)\nif (that|it) (helps|works|matters|fits)\nif you (please|can|like|would|will)\nif possible\nand that (is|was) (what|that|fine|final)\nfor the (sake|kids|dog)\nso my\nmy (dog|kid|son|daughter|wife|husband)"},
+	{kind: kReason, key: "reason", ways: "(so|so that|such that) (it|that|they|he|she|we|i|you|there|the|my|our|a|his|her|nobody|no|dog|kid|kids|folks|people|everyone|someone|one)\nbecause [of]\nsince\nin case\notherwise\nas (it|they|there|he|she|that)\nso as to\nin order to\nseeing (as|that)\nor else\nwhich (is|was|means|leaves|makes|gives)\nif (that|it) (helps|works|matters|fits)\nif you (please|can|like|would|will)\nif possible\nand that (is|was) (what|that|fine|final)\nfor the (sake|kids|dog)\nso my"},
 	{kind: kKnowing, key: "count word", ways: "(qty|quantity|count|number) [(of)]"},
 }
 
@@ -117,6 +115,7 @@ var fills = []entry{
 		you know
 		i (think|guess|believe|suppose|reckon|hope)
 		i am (afraid|sure|thinking|guessing|told)
+		my (husband|wife|son|daughter|boss|dad|mom|partner|client|customer|mother|father) (would like|wants|likes|prefers|needs|asked for|says)
 		let us see
 		let me (see|think)
 		(as|if) you (can|like|please|will|would)
@@ -191,13 +190,17 @@ var fills = []entry{
 		(no|not a) (problem|matter)
 		no (sweat|rush|worries|big deal)
 		never you mind
+		never mind (his|theirs|hers)
+		your turn
+		put mine next to (his|hers|theirs)
+		(boards|lumber|wood|rails) (is|are) (dear|expensive|pricey|costly)
 		i (say|said|tell you|told you)
 		like (i|we) said
 		as (i|we) (said|told you|mentioned)
 		you (see|hear)
 		(and|,) that (is|was) (that|it for that)
 		(if|when) i (measure|measured|checked|put a tape on) [(it|them)]
-		i (used|put|ran|held|took|had|have) (a|the|my) (tape|ruler|calipers|caliper|level|rule|laser) (on|to|for|across) (it|one|them|this|that)
+		i [just] (used|put|ran|held|took|had|have) (a|the|my) (tape|ruler|calipers|caliper|level|rule|laser) (on|to|for|across) (it|one|them|this|that)
 		i used calipers
 		i used (a tape|the tape)
 		(calipers|caliper|ruler|micrometer|level|tape) (say|says|give|gives|show|shows|read|reads) [that]

@@ -38,6 +38,7 @@ type vocabulary struct {
 	classes  map[string][]int
 	neutral  map[string]bool
 	articles map[string]bool
+	loosely  map[string]bool // what may stand inside a loose entry
 	known    map[string]bool // every word that means something
 	ranks    int
 }
@@ -52,7 +53,7 @@ func (v *vocabulary) id(word string) int {
 }
 
 func compile(classes []wordClass, tables ...[]entry) *vocabulary {
-	v := &vocabulary{starts: map[int][]*node{}, ids: map[string]int{}, classes: map[string][]int{}, neutral: map[string]bool{}, articles: map[string]bool{}, known: map[string]bool{}}
+	v := &vocabulary{starts: map[int][]*node{}, ids: map[string]int{}, classes: map[string][]int{}, neutral: map[string]bool{}, articles: map[string]bool{}, known: map[string]bool{}, loosely: map[string]bool{"to": true, "in": true}}
 	for _, c := range classes {
 		id := v.id(c.name)
 		for _, w := range strings.Fields(c.words) {
@@ -61,10 +62,10 @@ func compile(classes []wordClass, tables ...[]entry) *vocabulary {
 		}
 	}
 	for _, w := range strings.Fields(neutralWords) {
-		v.neutral[w], v.known[w] = true, true
+		v.neutral[w], v.known[w], v.loosely[w] = true, true, true
 	}
 	for _, w := range strings.Fields(articleWords) {
-		v.neutral[w], v.articles[w], v.known[w] = true, true, true
+		v.neutral[w], v.articles[w], v.known[w], v.loosely[w] = true, true, true, true
 	}
 	for _, t := range tables {
 		for i := range t {
@@ -240,7 +241,7 @@ func (m *matcher) walk(n *node, i, content, skipped int) {
 	switch {
 	case w == "-" && m.r.glued(i) && m.r.glued(i+1):
 		m.walk(n, i+1, content, skipped)
-	case skipped < maxSkip && (m.v.articles[w] || n.loose && m.v.neutral[w]):
+	case skipped < maxSkip && (m.v.articles[w] || n.loose && m.v.loosely[w]):
 		m.walk(n, i+1, content, skipped+1)
 	}
 }

@@ -81,6 +81,7 @@ var compounds = []struct{ ways, word string }{
 	{"(vertical|upright) (stiffeners|braces|battens|stays|supports|members|pieces|boards|strips|slats|cleats|struts)", "stiffeners"},
 	{"support post", "post"}, {"support posts", "posts"},
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
+	{"pencil (lines|line|mark|marks)", "marks"},
 	{"per cent", "percent"}, {"door way", "doorway"}, {"gate way", "gateway"}, {"entry way", "entryway"}, {"half way", "halfway"},
 	{"with out", "without"}, {"may be", "maybe"}, {"wall hgt | wall height | wall ht", "wallheight"},
 	{"a piece", "apiece"}, {"up right", "upright"}, {"off cuts", "offcuts"}, {"left overs", "leftovers"}, {"on hand", "onhand"},
@@ -89,7 +90,7 @@ var compounds = []struct{ ways, word string }{
 }
 
 // articleWords may stand between any two words of the tables.
-const articleWords = `the a an my our your its these those each every all both`
+const articleWords = `the a an my our your its these those each every all both any`
 
 // neutralWords carry no meaning of their own: they are stepped over. A word that could turn a number, a relation or
 // a quantity into another never stands here.
@@ -97,17 +98,18 @@ const neutralWords = `
 	i we you us me they them he she him who which whose that this there here
 	is are was were be been being am do does did doing done will would shall should must can could may might
 	have has had having got get gets getting need needs needed want wants wanted like liked wish wishes prefer love
-	going go goes gone come comes came coming let please pls plz kindly just simply really actually very quite exactly precisely
+	going go goes gone come comes came coming let please pls plz kindly simply really actually very quite exactly precisely
 	ok okay k alright yes yeah yep yup uh um umm er erm ah eh hmm hm mm oh hey hi hello well now then so also too
 	of at on for with by into onto use used using uses put puts putting set sets setting make makes making made keep keeps keeping kept
 	leave leaves leaving place placed places placing install installed stand stands standing stood sit sits sitting sat rest rests run runs running ran
 	read reads reading stacked stack stacks stacking
-	try tries build built building think guess believe know see look looks only today still yet already currently presently again
-	ought supposed able fine sure certainly definitely clearly basically obviously honestly finally first
+	try tries build built building think guess believe know see look looks today still yet already currently presently again
+	ought supposed able fine sure certainly definitely likely probably clearly basically obviously honestly finally first
 	altogether whole entire actual true real clear dead bang work works land lands landing turn turns turned
 	wood wooden cedar existing present thing things sir maam folks guys buddy everyone thanks thank hope
 	finish finishes end ends rise rises start starts begin begins beginning starting finishing ending
 	give gives given take taking hold holds holding lay lays laid show shows fit
+	stick sticks sticking new old one ones hers
 	happen happens happened mean means meant say said says tell told ask asked call called
 	comfortable nice good great lovely perfect proper properly safe kind sort way even ever
 	where when and
