@@ -7,7 +7,7 @@ func (v *voice) askedBack(q solver.Question) string {
 	if q.Key == "want height" && v.a.Options != nil && len(v.a.Options.Up) == 1 {
 		return "How high is the wall to be, or how wide the gaps?"
 	}
-	if q.Key == "want span" && v.spanKnown() {
+	if q.Key == "want bays" {
 		return "How wide is the opening to be, or each bay?"
 	}
 	if s, ok := plainQuestions[q.Key]; ok {
@@ -25,9 +25,6 @@ func (v *voice) askedBack(q solver.Question) string {
 	}
 	return v.askTalk(q, f)
 }
-
-// spanKnown reports whether something is known along the wall, so that it is not the span that is wanted.
-func (v *voice) spanKnown() bool { return v.a.Options != nil && len(v.a.Options.Along) > 0 }
 
 // plainQuestions need no figure.
 var plainQuestions = map[string]string{

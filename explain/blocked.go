@@ -183,7 +183,7 @@ func (v *voice) change(c solver.Change) string {
 // by says how much a change takes: ", 2-1/2 more", ", one fewer".
 func (v *voice) by(c solver.Change) string {
 	r, err := exact.Parse(c.By)
-	if err != nil {
+	if err != nil || r.Sign() == 0 {
 		return ""
 	}
 	up := r.Sign() > 0

@@ -15,7 +15,7 @@ func (v *voice) fillQuestion(q *solver.Question) {
 	if q.Text == "" {
 		q.Text = "What was meant?"
 	}
-	if q.Key == "want span" && v.spanKnown() {
+	if q.Key == "want bays" {
 		q.Example = "opening 36"
 	}
 	if m, ok := metricExamples[q.Example]; ok && v.Metric {

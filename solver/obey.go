@@ -137,7 +137,7 @@ func (s *sheet) forms(n Name, specific bool) []form {
 	case FloorAtRight:
 		return []form{unit(vFall)}
 	case RailTop, FixedRail:
-		if s.c.more || n.Rail > s.c.rails || n.Rail < 1 || s.f&upField == 0 {
+		if n.Rail > s.c.rails || n.Rail < 1 || s.f&upField == 0 {
 			return nil
 		}
 		return []form{s.top(n.Rail)}

@@ -226,6 +226,8 @@ func (v *solved) wanted() *Question {
 			return &Question{Key: "want height", Example: "wall 48 high"}
 		case o.s.f&upField != 0 && v.layout.Up == nil:
 			return &Question{Key: "want gap", Example: "gap two and a half"}
+		case o.s.f&alongField != 0 && v.layout.Along == nil && v.p.speaksOf(Span, Overall, Centers):
+			return &Question{Key: "want bays", Example: "opening 36"}
 		case o.s.f&alongField != 0 && v.layout.Along == nil:
 			return &Question{Key: "want span", Example: "12 feet between the posts"}
 		}
