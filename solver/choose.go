@@ -261,9 +261,15 @@ func (ch *chooser) optimize(objective func(*sheet) ([]exact.Term, bool)) {
 
 func (ch *chooser) tape() exact.Rat { return ch.s.p.tape() }
 
+// millimeter is the mark that somebody who works in metric works to, unless told otherwise; inches.
+var millimeter = exact.Int(1).Div(PerInch)
+
 func (p *problem) tape() exact.Rat {
-	if t, ok := p.parts[Tape]; ok && t.Sign() > 0 {
+	if t, ok := p.parts[Tape]; ok && t.Sign() > 0 && (p.speaksOf(Tape) || !p.book.Metric()) {
 		return t
+	}
+	if p.book.Metric() {
+		return millimeter
 	}
 	return exact.New(1, 16)
 }

@@ -296,12 +296,24 @@ func (p *problem) slip(c Statement, o *outcome, on set) (string, []Work) {
 	case Bay, Opening:
 		slips = p.spanSlips(sh, x, c.Name.Quantity)
 	}
+	lines := p.rightly(c, sh, x)
 	for _, s := range slips {
 		if s.e.Value.Eq(c.Value.Num) {
-			return s.key, []Work{Line(c.Name.String(), "slip", s.e)}
+			return s.key, append([]Work{Line(c.Name.String(), "slip", s.e)}, lines...)
 		}
 	}
-	return "", nil
+	return "", lines
+}
+
+// rightly derives the gap as it should have been, where one rail count leaves one gap.
+func (p *problem) rightly(c Statement, sh *sheet, x []exact.Rat) []Work {
+	n := sh.c.rails
+	if c.Name.Quantity != Gap || n < 2 || sh.f&upField == 0 || len(sh.segs) > 1 {
+		return nil
+	}
+	u := &Up{WallHeight: x[vHeight], Rails: n, RailFace: x[vFace], Gap: x[vGap], BottomGap: x[vBottom]}
+	wood := Product(Tally(n), Num(u.RailFace))
+	return append([]Work{Line(string(Rails), "wood", wood)}, shareOut(u, wood.Value, u.BottomGap.Eq(u.Gap))...)
 }
 
 type slipped struct {

@@ -102,11 +102,27 @@ func (l *Lesson) goOn(a *Answer, s lessonStep) *Answer {
 	a.Work = append(a.Work, s.lines...)
 	l.at, l.tries = l.at+1, 0
 	if l.Done() {
+		a.Work = append(a.Work, l.proof()...)
 		a.Facts = append(a.Facts, Fact{Key: "proved"})
 		return a
 	}
 	a.Facts = append(a.Facts, l.question())
 	return a
+}
+
+// proof ends a lesson on gaps where the answer itself ends: what the gap has to spare, and how a tape shows it.
+func (l *Lesson) proof() []Work {
+	if l.base.Layout == nil || l.base.Layout.Up == nil || l.quantity != Gap {
+		return nil
+	}
+	u := l.base.Layout.Up
+	out := []Work{Line(string(Gap), "spare", Less(Num(u.Gap), Num(u.Clearance)))}
+	for _, w := range l.base.Work {
+		if w.Note == "off the mark" || w.Note == "tape gaps" {
+			out = append(out, w)
+		}
+	}
+	return out
 }
 
 // mistaken tells which slip gives exactly the wrong figure. A figure that is right, beside one that is off by a known

@@ -21,9 +21,13 @@ func (v *solved) site(a *Answer) *Site {
 		s.take(st)
 	}
 	for _, d := range Defaults {
-		if !p.speaksOf(d.Quantity) && (d.Quantity != PostSize || !p.speaksOf(AddedPostSize)) && (d.Quantity != RailSize || true) {
-			s.Defaults = append(s.Defaults, Of(d.Quantity, Eq, d.Value))
+		if p.speaksOf(d.Quantity) || d.Quantity == PostSize && p.speaksOf(AddedPostSize) {
+			continue
 		}
+		if d.Quantity == Tape && s.Metric {
+			d.Value = Value{Num: millimeter, Unit: Millimeter}
+		}
+		s.Defaults = append(s.Defaults, Of(d.Quantity, Eq, d.Value))
 	}
 	if len(s.Stock) == 0 {
 		st := Of(Stock, Eq, Value{List: DefaultStock()})
