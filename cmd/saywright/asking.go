@@ -98,7 +98,7 @@ func (r *round) figures(a grammar.Act) {
 		return
 	}
 	b, base := r.at("")
-	r.part(b, base, l.Hear(a.Figures), solver.Reply{Kind: "teach"})
+	r.part(b, base, l.Hear(a.Figures), solver.Reply{}) // the lesson says itself what it replies to
 	if l.Done() {
 		r.talk.lesson = nil
 	}
