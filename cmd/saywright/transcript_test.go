@@ -19,8 +19,10 @@ var update = flag.Bool("update", false, "write the answers of this program into 
 // remark. "# width 40" and "# plain" lay out what follows.
 const indent = "    "
 
-func testTalk(t *testing.T, show *explain.Options) *Talk {
-	talk := newTalk(t.TempDir(), func() explain.Options { return *show })
+func testTalk(t *testing.T, show *explain.Options) *Talk { return testTalkIn(t.TempDir(), show) }
+
+func testTalkIn(folder string, show *explain.Options) *Talk {
+	talk := newTalk(folder, func() explain.Options { return *show })
 	talk.today = func() string { return "2031-05-04" }
 	return talk
 }
