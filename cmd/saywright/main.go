@@ -33,7 +33,11 @@ Walls saved by name are in $XDG_DATA_HOME/saywright, lines said before in $XDG_S
 What it works out is arithmetic and rules of thumb; local code and a licensed professional decide.
 `
 
-func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+func main() {
+	// The word tables fill the first few megabytes at once. Collecting garbage meanwhile would be most of a short run.
+	debug.SetGCPercent(800)
+	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+}
 
 // run is the program; it returns the exit status.
 func run(args []string, in, out, errs *os.File) int {
