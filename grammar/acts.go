@@ -112,7 +112,7 @@ func (s *speech) state(g *group) {
 	if len(list) == 0 {
 		return
 	}
-	if len(list) == 1 && !list[0].value() && list[0].kind == kAbout && len(s.groups) > 1 {
+	if len(s.groups) > 1 && onlyLeads(list) {
 		return
 	}
 	if n, ok := wayOut(list); ok {
@@ -134,6 +134,16 @@ func (s *speech) state(g *group) {
 		a.End = g.endOf(a.At)
 		s.acts = append(s.acts, a)
 	}
+}
+
+// onlyLeads reports whether a stretch is no more than "no", "sorry", "roughly" in front of something else.
+func onlyLeads(list []item) bool {
+	for _, it := range list {
+		if it.value() || it.kind != kAbout && it.kind != kNo && it.kind != kFix && it.kind != kIt && !it.breaks() && !idle(it.token) {
+			return false
+		}
+	}
+	return true
 }
 
 func (g *group) endOf(int) int { _, end := g.place(); return end }

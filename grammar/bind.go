@@ -1,6 +1,10 @@
 package grammar
 
-import "saywright/solver/exact"
+import (
+	"strings"
+
+	"saywright/solver/exact"
+)
 
 var oneRat = exact.Int(1)
 
@@ -19,6 +23,7 @@ var countNouns = func() map[string]bool {
 // bind gives parts their numbers: "bay 2", "the third rail", "rails 1, 2 and 3".
 func (l *lexing) bind() {
 	l.limits()
+	l.nearestUnits()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {
@@ -32,7 +37,7 @@ func (l *lexing) bind() {
 				continue
 			}
 		}
-		if t.kind == kPart && t.index == 0 {
+		if (t.kind == kPart || t.kind == kLoc) && t.index == 0 {
 			if n, next := partIndex(in, i); next > 0 {
 				t.index, t.indexes, t.end = n, []int{n}, in[next-1].end
 				i = next - 1
@@ -41,6 +46,19 @@ func (l *lexing) bind() {
 		out = append(out, t)
 	}
 	l.tokens = out
+}
+
+// nearestUnits reads a unit alone as one of it, after words such as "to the nearest".
+func (l *lexing) nearestUnits() {
+	for i := range l.tokens {
+		t := &l.tokens[i]
+		if t.kind != kUnit || i == 0 || l.tokens[i-1].key() != "tape" {
+			continue
+		}
+		if k, size, _, ok := l.unit(t.first); ok {
+			t.kind, t.amt = kNum, &amount{number: number{val: size, words: true}, unit: k, per: size}
+		}
+	}
 }
 
 // ordinalPart reads "second bay", "second and third rails": the place of the noun and its numbers.
@@ -64,6 +82,10 @@ func indexable(t token) int {
 	switch t.key() {
 	case "bay":
 		return 20
+	case "per bay":
+		if w := strings.Fields(t.text); len(w) == 2 && (w[0] == "in" || w[0] == "of" || w[0] == "for") {
+			return 20
+		}
 	case "rail":
 		return 60
 	case "post", "added post":
@@ -105,7 +127,7 @@ func indexFits(part string, in []token, j int) bool {
 	}
 	switch part {
 	case "opening":
-		return follows == kSide || follows == kFromSide || follows == kRel || follows == kPart && in[j+1].key() != "bay" || follows == kNum
+		return follows == kSide || follows == kFromSide || follows == kRel || follows == kPart && in[j+1].key() == "opening side" || follows == kNum
 	case "post", "added post":
 		return follows != kOver && follows != kUnder && follows != kMore && follows != kLoc
 	}

@@ -75,7 +75,7 @@ func (k *clause) direction() direction {
 		case t.kind == kChange && t.as(kMore) != nil && i > 0 && k.items[i-1].value():
 			adverbs = append(adverbs, t.as(kMore).key)
 		case t.kind == kChange:
-			verbs = append(verbs, t.key())
+			verbs = append(verbs, t.as(kChange).key)
 		case t.is(kMore), t.kind == kAnother:
 			adverbs = append(adverbs, t.moreKey())
 		case t.kind == kFactor:
@@ -101,7 +101,7 @@ func (k *clause) direction() direction {
 			break
 		}
 	}
-	d := direction{ok: true, verb: len(verbs) > 0 || moves}
+	d := direction{ok: true, verb: len(verbs) > 0 || moves || down || up}
 	all := append([]string{}, verbs...)
 	switch {
 	case off || down || out && !moves && k.counts():
@@ -156,6 +156,9 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: n, Op: d.op}, at: k.at(), lim: lim, kind: kind}
 	if m.st.Value, ok = k.s.value(*lim.lo, kind); !ok || m.st.Value.Num.Sign() < 0 || kind == solver.Percent && lim.lo.unit != bare {
+		return reading{}, false
+	}
+	if n.Quantity == solver.Drop && d.op == solver.Minus && !d.verb { // "the ground is 45 cm lower"
 		return reading{}, false
 	}
 	m.doubt = k.s.doubtChange(m, *lim.lo)

@@ -61,7 +61,7 @@ func (k *clause) sort() bool {
 			continue
 		}
 		switch it.kind {
-		case kPart, kLoc, kFromSide, kRest, kStockWord:
+		case kPart, kLoc, kFromSide, kRest, kStockWord, kBetween:
 			k.things = append(k.things, i)
 			if !k.index(it.token) {
 				return false
@@ -92,7 +92,7 @@ func (k *clause) index(t *token) bool {
 	}
 	var slot *int
 	switch t.key() {
-	case "bay":
+	case "bay", "per bay":
 		slot = &k.bay
 	case "rail":
 		slot = &k.rail
@@ -175,7 +175,7 @@ func (k *clause) senses(from, to int) []sense {
 
 // plain reads values that are set or limited: "gap two and a half", "no bay longer than eight feet", "five rails 2x6".
 func (k *clause) plain() (reading, bool) {
-	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kOrdinal) {
+	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kOrdinal, kAbout) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
@@ -376,6 +376,9 @@ func (k *clause) set(i int) (made, bool) {
 	if !ok {
 		return made{}, false
 	}
+	if name.Quantity == solver.Budget && upper(op) {
+		op = solver.Eq // a budget is a limit by itself
+	}
 	m := made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].startAt(), lim: lim, kind: kind}
 	return k.fill(m)
 }
@@ -384,10 +387,13 @@ func (k *clause) set(i int) (made, bool) {
 func (k *clause) around(i int, op solver.Op) (solver.Op, bool) {
 	for _, w := range k.words {
 		t := k.items[w]
-		if t.kind != kRel && t.kind != kBound && t.kind != kLim {
+		if t.kind != kRel && t.kind != kBound && t.kind != kLim && t.kind != kAbout {
 			continue
 		}
 		o := solver.Op(t.relKey())
+		if t.kind == kAbout {
+			o = solver.Near
+		}
 		if o == solver.Eq {
 			continue
 		}

@@ -54,8 +54,8 @@ var commands = []entry{
 		restore (that|it)
 		i want (that|it) back`},
 	{kind: kCmd, key: "start over", loose: true, ways: `
-		start [(all|right)] (over|fresh|afresh|again|anew|from scratch|clean|new) [again]
-		begin (again|over|anew|afresh|from scratch) [(from scratch)]
+		(start|restart|begin|began) [(all|right)] (over|fresh|afresh|again|anew|from scratch|clean|new) [again]
+		(begin|began) (again|over|anew|afresh|from scratch) [(from scratch)]
 		[clean|fresh] (slate|start) [(let us|we)] [begin|start] [again|over]
 		(clean|fresh|blank|new) (slate|start|sheet|page) [(,)] [(let us|we|and)] [(begin|start)] [(again|over)]
 		wipe [the] (slate|everything|it|all) [clean] [(,)] [here comes [the] next [one|group]]

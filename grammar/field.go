@@ -46,6 +46,9 @@ func (k *clause) measured() (reading, bool) {
 		}
 	}
 	for _, i := range k.things {
+		if k.items[i].as(kAt) != nil {
+			continue
+		}
 		switch k.items[i].key() {
 		case "bay", "rail", "per bay", "of wall", "bottom", "off floor":
 			if k.items[i].key() == "rail" && k.items[i].index == 0 && !k.items[i].plural() {
@@ -103,8 +106,11 @@ func (k *clause) places(verb *token) []place {
 		bay = k.carry.bay
 	}
 	var ats []string
-	for _, w := range k.words {
-		if e := k.items[w].as(kAt); e != nil {
+	for _, it := range k.items {
+		if it.value() {
+			continue
+		}
+		if e := it.as(kAt); e != nil {
 			ats = append(ats, e.key)
 		}
 	}
@@ -327,6 +333,9 @@ func (k *clause) about(key string) bool {
 
 // floorAt reads the floor at the right end post against that at the left: "the floor is an inch lower at the right".
 func (k *clause) floorAt() (reading, bool) {
+	if r, ok := k.dropped(); ok {
+		return r, true
+	}
 	floor := k.about("floor") || k.about("off floor") || k.about("drop")
 	if len(k.values) != 1 || len(k.sides) == 0 || !floor || !k.only(kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
 		return reading{}, false
@@ -346,7 +355,7 @@ func (k *clause) floorAt() (reading, bool) {
 		case t.kind == kUp:
 			sign = 1
 		case t.kind == kChange:
-			sign = map[string]int{"+=": 1, "-=": -1}[t.key()]
+			sign = map[string]int{"+=": 1, "-=": -1}[t.as(kChange).key]
 		}
 	}
 	if k.about("drop") && sign == 0 {
@@ -366,6 +375,29 @@ func (k *clause) floorAt() (reading, bool) {
 		v.Num = v.Num.Neg()
 	}
 	m := made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}
+	return k.finish(reading{made: []made{m}})
+}
+
+// dropped reads "the ground beyond is 45 cm lower".
+func (k *clause) dropped() (reading, bool) {
+	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") || k.has(kMore) == nil || !k.only(kMore, kChange, kFall, kDown) || k.has(kMore).as(kMore).key != "-=" {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if key := k.items[i].key(); key != "drop" && key != "floor" && key != "off floor" && key != "of wall" {
+			return reading{}, false
+		}
+	}
+	lim := k.items[k.values[0]].lim
+	op, ok := lim.relation()
+	if !ok || lim.of != nil {
+		return reading{}, false
+	}
+	n := solver.Name{Wall: k.wallName(), Quantity: solver.Drop}
+	m, ok := k.fill(made{st: solver.Statement{Name: n, Op: op}, at: k.at(), lim: lim, kind: solver.Length})
+	if !ok {
+		return reading{}, false
+	}
 	return k.finish(reading{made: []made{m}})
 }
 

@@ -15,8 +15,12 @@ func (s *speech) forget(g *group) {
 		return
 	}
 	for i, part := range parts {
-		a, ok := s.forgotten(g, part)
-		if !ok && i > 0 || ok && i > 0 && len(a.Statements) > 0 {
+		var a Act
+		ok := false
+		if i == 0 || !hasValue(part) {
+			a, ok = s.forgotten(g, part)
+		}
+		if !ok && i > 0 {
 			rest := g.items[partStart(g.items, part):]
 			s.state(&group{force: State, items: rest})
 			return

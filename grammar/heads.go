@@ -37,7 +37,7 @@ var heads = []entry{
 		what would it take
 		how would it look (with|if)
 		what becomes of it if`},
-	{kind: kHead, key: "say", ways: "say (we|i|you|the|it|there|they|a|for|boards)\nsay [we] had\nsay"},
+	{kind: kHead, key: "say", ways: "say"},
 	{kind: kHead, key: "why not", loose: true, ways: `
 		why not
 		why (can|could|will|would|is|are|does|do|should|must|may) not
@@ -90,9 +90,8 @@ var heads = []entry{
 	{kind: kWhere, key: "where", ways: "where"},
 	{kind: kTail, key: "why", loose: true, ways: "come from\ncame from\ncomes from"},
 	{kind: kHead, key: "check", loose: true, ways: `
-		[(the|my|one of my|a)] PERSON [(before me|next door|three|two|one|at the yard|down the (road|street)|here|across the street)] [(also|just|is|are)] (SAYS|SHOWS) [(me|us)] [that]
+		[(the|my|one of my|a)] PERSON [(before me|next door|three|two|one|at the yard|down the (road|street)|here|across the street)] [(also|just|is|are)] (SAYS|SHOWS) [down] [(me|us)] [that]
 		[(the|my|one of my)] PERSON [(before me)] (is|are) (sure|positive|certain|convinced|adamant|telling me|telling us|claiming|saying|of the opinion|thinking|insisting) [that]
-		PERSON wrote down
 		PERSON would (cut|make|have|use|put|go)
 		PERSON PAPER (SAYS|SHOWS|is|has) [(that|me)]
 		PAPER [(i was handed|they gave me|in hand|he made|from the yard|i got)] (SAYS|SHOWS) [(for|that|me|us)]
@@ -152,11 +151,9 @@ var heads = []entry{
 		here is what i want
 		what i want is
 		what i said was
-		my (wall|span|gap|opening|budget|boards|rails|posts|brackets|own)
-		it is really
-		is really
-		it really is
-		really`},
+		(would|could|can|will) you [please] [(mind|just|go ahead and)]
+		would you mind if (we|i)
+		would you be so kind as to`},
 	{kind: kEnter, key: "enter", ways: "(put|enter|take|note|write|punch|type) (it|that|this|them|those|these) (in|down)\ngo ahead and (enter|use|take|put in) (it|that|those|them|these)\n(use|take|go with|enter) (those|them|that|these|it)\n(i|we) will (use|take|go with) (those|them|that|it)\nset (it|them|that) so"},
 	{kind: kTail, key: "verify", loose: true, ways: `
 		is that (right|correct|true|so|sound|okay|ok|accurate|possible|a fact|it|the case|good|fine|legit|plausible|even possible|right or wrong)
@@ -184,7 +181,6 @@ var heads = []entry{
 		right ok ?
 		correct ?
 		true ?
-		, (right|correct|true)
 		is it (right|correct|true|so|possible)
 		check (that|it|this|them|those)
 		verify (that|it|this|them)
@@ -214,5 +210,5 @@ var heads = []entry{
 		that (fit|work|ok)
 		is that ok
 		does (that|it|this) fit`},
-	{kind: kGoesIn, key: "fit", ways: "fit\nfits\ngo in\ngo\nwork\ndo\nhold\nwork out\nstill work"},
+	{kind: kGoesIn, key: "fit", ways: "squeeze [in]\ncram [in]\nfit in\nfit\nfits\ngo in\ngo\nwork\ndo\nhold\nwork out\nstill work"},
 }

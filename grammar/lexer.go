@@ -6,11 +6,13 @@ import (
 	"sync"
 
 	"github.com/alecthomas/participle/v2/lexer"
+
+	"saywright/solver/exact"
 )
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, fills, heads, questions, commands, parts, relations, trade)
+	return compile(classes, heads, fills, questions, commands, parts, relations, trade)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -93,6 +95,10 @@ func (l *lexing) step(i int) int {
 	if next := l.wall(i); next > 0 {
 		return next
 	}
+	if l.verbStay(i) {
+		l.empty(l.word(i))
+		return i + 1
+	}
 	f := vocab().match(l.reader, i)
 	fEnd := i
 	if len(f) > 0 {
@@ -109,9 +115,42 @@ func (l *lexing) step(i int) int {
 	return l.lone(i)
 }
 
+// verbStay reports whether "stays" is a verb: "the gap stays under 4".
+func (l *lexing) verbStay(i int) bool {
+	if w := l.word(i); w != "stay" && w != "stays" {
+		return false
+	}
+	switch l.word(i - 1) {
+	case "to", "will", "should", "must", "can", "may", "would", "it", "they", "that", "and":
+		return true
+	}
+	t := l.last()
+	return t != nil && (t.kind == kPart || t.kind == kIt || t.kind == kLoc) && l.word(i-1) != "the"
+}
+
+// empty remembers words that are stepped over, up to the next token.
+func (l *lexing) empty(w string) {
+	if l.before != "" {
+		w = l.before + " " + w
+	}
+	l.before = w
+}
+
 // yields reports whether a phrase without meaning of its own stands in the way of one that has some: "is at" of "at least".
 func (l *lexing) yields(f found, i int) bool {
-	if f.content > 0 || !vocab().neutral[l.word(i)] {
+	if !vocab().neutral[l.word(i)] {
+		return false
+	}
+	if f.content > 0 {
+		for j := i + 1; j < f.next; j++ {
+			g := vocab().match(l.reader, j)
+			if len(g) > 0 && (g[0].content > f.content || g[0].content == f.content && g[0].next > f.next) {
+				return true
+			}
+			if !vocab().neutral[l.word(j)] {
+				return false
+			}
+		}
 		return false
 	}
 	for j := i + 1; j < f.next; j++ {
@@ -144,6 +183,9 @@ func (l *lexing) value(i int) (amount, tokenKind, int) {
 	if a, next, ok := l.length(i); ok {
 		return a, kNum, next
 	}
+	if d, next, ok := l.denominator(i); ok && l.last() != nil && l.last().key() == "tape" {
+		return amount{number: number{val: exact.New(1, int64(d)), frac: true, words: true}}, kNum, next
+	}
 	if a, next, ok := l.sound(i); ok {
 		return a, kNum, next
 	}
@@ -156,7 +198,7 @@ func (l *lexing) pronoun(i, next int) bool {
 		return false
 	}
 	switch l.word(i - 1) {
-	case "this", "that", "which", "other", "another", "each", "every", "same", "new", "the", "first", "last", "second", "third", "bottom", "top", "any", "old", "his", "her", "wrong", "good":
+	case "little", "this", "that", "which", "other", "another", "each", "every", "same", "new", "the", "first", "last", "second", "third", "bottom", "top", "any", "old", "his", "her", "wrong", "good":
 		return true
 	}
 	return false
@@ -202,7 +244,7 @@ func (l *lexing) phrase(f []found, i int) int {
 	next := f[0].next
 	kind := f[0].entry.kind
 	if kind == kFill {
-		l.before = l.word(next - 1)
+		l.empty(l.text(i, next))
 		return next
 	}
 	t := l.add(kind, i, next)
@@ -260,7 +302,7 @@ func (l *lexing) lone(i int) int {
 		return i + 1
 	}
 	if w == "in" || vocab().neutral[w] {
-		l.before = w
+		l.empty(w)
 		return i + 1
 	}
 	l.add(kUnknown, i, i+1)

@@ -33,6 +33,9 @@ var footWords = map[string]bool{"ft": true, "foot": true, "feet": true, "'": tru
 var yardWords = map[string]bool{"yard": true, "yards": true, "yd": true, "yds": true}
 var footerWords = map[string]bool{"footer": true, "footers": true}
 
+// lumberFeet are lengths of lumber as they are called at a yard.
+var lumberFeet = map[string]int{"eights": 8, "tens": 10, "twelves": 12, "fourteens": 14, "sixteens": 16, "eighteens": 18, "twenties": 20, "twentyfours": 24}
+
 var metricWords = map[string]exact.Rat{
 	"mm": mm(1), "millimeter": mm(1), "millimeters": mm(1), "millimetre": mm(1), "millimetres": mm(1),
 	"cm": mm(10), "centimeter": mm(10), "centimeters": mm(10), "centimetre": mm(10), "centimetres": mm(10),
@@ -88,6 +91,9 @@ func (r reader) length(i int) (amount, int, bool) {
 	if r.word(i) == "$" || r.word(i) == "€" || r.word(i) == "£" {
 		n, j, ok := r.mixed(i + 1)
 		return amount{number: n, unit: money}, r.dollarWord(j), ok
+	}
+	if n, ok := lumberFeet[r.word(i)]; ok {
+		return amount{number: wordInt(12 * n), unit: feet, footer: true, per: exact.Int(12)}, i + 1, true
 	}
 	if a, j, ok := r.unitFirst(i); ok {
 		return a, j, true

@@ -76,7 +76,7 @@ func (l *lexing) tail(t *token, i int) int {
 
 func (l *lexing) breaks(t token) bool {
 	switch t.kind {
-	case kComma, kStop, kAnd, kQMark, kFill, kFix, kCmd, kNo, kName:
+	case kComma, kStop, kAnd, kBut, kQMark, kFill, kFix, kCmd, kNo, kName, kHead, kIt, kTo, kCsv, kQuest, kWh:
 		return true
 	}
 	return false

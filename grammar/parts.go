@@ -59,7 +59,7 @@ var parts = []entry{
 		c to c
 		ctr to ctr
 		ctc
-		(center|centre|centers|centres) to (center|centre|centers|centres)
+		[from] (center|centre|centers|centres) to (center|centre|centers|centres)
 		(center|centre) lines
 		between (center|centre|centers|centres) [lines]`},
 	{kind: kPart, key: "centers", sense: meaning("centers"), ways: `
@@ -106,6 +106,7 @@ var parts = []entry{
 	{kind: kPart, key: "added post", sense: meaning("added posts, added post size | post height, post from left, post from right, base height, cut, ?posts"), ways: `
 		(added|new|extra|additional|add'l|addl|intermediate|free|freestanding|inner|inside|middle) [POST] (POST|UPRIGHT|one)
 		(POST|UPRIGHT) (we|i) (are adding|add|added|put in|set)
+		(POST|UPRIGHT) (added|set|put)
 		(one|ones|POST) [that] (we|i|you) are adding
 		added ones
 		newpost`},
@@ -216,7 +217,7 @@ var parts = []entry{
 	{kind: kPart, key: "spare", sense: meaning("spare | rails, have"), ways: `
 		spare [(material|RAIL|lumber|stock|wood|timber)]
 		(extra|spare) (material|lumber|wood|stock|timber|percent)
-		extra [(to (|the) order)] so
+		extra (to|for|on) [the] order
 		(overage|waste allowance|waste factor|allowance for waste|contingency)
 		extra to order
 		(for|allowance) (mistakes|waste|breakage|mishaps|error|errors)
@@ -279,8 +280,8 @@ var parts = []entry{
 		off it`},
 	{kind: kLoc, key: "of wall", sense: meaning("| *"), ways: "(of|on|in|for|along|across|at|from|with) WALL\n(this|that) WALL"},
 	{kind: kLoc, key: "more or less nothing", sense: meaning("| *"), ways: "(one over other|one above other|on top of each other|on top of one another|one on top of the other|one over the other|one above the other|high)\nfrom left to right\nleft to right\nat the moment\nfor now\nat all\nfrom end to end\nnear edge [of]\nnearest edge\nleft edge\nedge of"},
-	{kind: kPart, key: "opening from left", sense: meaning("opening from left"), ways: "opening from left\nop from left"},
-	{kind: kPart, key: "opening from right", sense: meaning("opening from right"), ways: "opening from right\nop from right"},
+	{kind: kPart, key: "opening from left", sense: meaning("opening from left"), ways: "from [(face of)] LEFT [END] [POST] to [(near edge of|edge of|start of)] OPENING\nopening from left\nop from left"},
+	{kind: kPart, key: "opening from right", sense: meaning("opening from right"), ways: "from [(face of)] RIGHT [END] [POST] to [(near edge of|edge of|start of)] OPENING\nopening from right\nop from right"},
 	{kind: kFromSide, key: "left", sense: meaning("| opening from left, post from left"), ways: "(from|off|frm|past|of|after|beyond) LEFT [(side|end|hand|edge|one)] [END] [(POST|face|side|end)] [face]\nfrom [(face of)] LEFT [END] POST"},
 	{kind: kFromSide, key: "right", sense: meaning("| opening from right, post from right"), ways: "(from|off|frm|past|of|after|beyond|before) RIGHT [(side|end|hand|edge|one)] [END] [(POST|face|side|end)] [face]\nfrom [(face of)] RIGHT [END] POST"},
 	{kind: kSide, key: "left", sense: meaning("opening side"), ways: "[(hard|right|tight|flush)] [(up)] [(on|at|against|to|by|beside|next to|over to|over on|over at|along|towards|toward|off to)] [(against)] LEFT [(hand|side|end|edge)] [END] [(POST|side|end|edge)]\nto the l"},

@@ -3,6 +3,8 @@ package grammar
 // questions ask for a table, or begin a question about a quantity. Those that name a table are whole by themselves.
 var questions = []entry{
 	{kind: kWh, key: "many", sense: meaning("| rails, added posts, bays, openings, stiffeners, coats, ?shopping, ?hardware, have"), loose: true, ways: "how many\n(number|count|qty|quantity) [of]\n# of\nhow few"},
+	{kind: kWh, key: "what", sense: meaning("| *"), loose: true, ways: "how many (inches|feet|millimeters|millimetres|centimeters|centimetres|mm|cm)"},
+	{kind: kQuest, key: "steps", ways: "(what|which) (order|sequence)\nin (what|which) (order|sequence)"},
 	{kind: kWh, key: "wide", sense: meaning("| opening, bay, rail face, gap, kerf, measured"), loose: true, ways: "how (WIDE|narrow)\nwhat width"},
 	{kind: kWh, key: "high", sense: meaning("wall height | post height, base height, rail top, bottom gap"), loose: true, ways: "how (HIGH|low)\nwhat height\nhow far up"},
 	{kind: kWh, key: "long", sense: meaning("?cuts | span, bay, overall, screw length"), loose: true, ways: "how long\nwhat length\nwhat lengths\nhow short"},
@@ -14,7 +16,7 @@ var questions = []entry{
 		what
 		which
 		what is
-		[(can|could|would|will) you] [please] TELL [ME]
+		[(can|could|would|will) you] [please] (TELL ME|show|list|tell|name)
 		let ME (know|see|have|hear)
 		(i|we) (want|need|would like|like) to (know|see|hear|have)
 		[(can|could|would|will) you] [please] (work out|figure out|figure|calculate|compute|find|determine)
@@ -291,5 +293,5 @@ var questions = []entry{
 		quiz ME on
 		i want to learn
 		learn`},
-	{kind: kTailFill, key: "teach tail", ways: "(step by step|one step at a time|one step after the other|slowly|from scratch|by hand|for themselves|with me|together)"},
+	{kind: kTailFill, key: "teach tail", ways: "(is|are|would be) (plenty|enough|sufficient)\n(step by step|one step at a time|one step after the other|slowly|from scratch|by hand|for themselves|with me|together)"},
 }

@@ -52,6 +52,9 @@ func readNormal(line string, c Context) ([]Act, bool) {
 		if a.Kind == Why && a.Topic == "that" && !c.Answered && i == 0 {
 			return nil, false
 		}
+		if len(a.Words) > 0 && a.Kind != DrawTo && a.Kind != PrintTo {
+			return nil, false // a name in somebody's own words is read with care
+		}
 		a.End = utf8.RuneCountInString(line)
 		for _, st := range a.Statements {
 			m := made{st: st, kind: solver.KindOf(st.Name.Quantity)}
@@ -110,6 +113,11 @@ func readAtoms(atoms []atom, c Context) Reading {
 	if c.Subject != nil {
 		s.carry.kind = solver.KindOf(c.Subject.Quantity)
 		s.carry.wall = c.Subject.Wall
+	}
+	for _, it := range list {
+		if !it.value() && it.kind == kUnits {
+			s.metric = it.key() == "metric"
+		}
 	}
 	s.sentences(list)
 	s.perform()

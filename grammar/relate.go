@@ -176,6 +176,9 @@ func (s *speech) zero() solver.Value {
 // related reads a quantity that leans on another: "the same gap below as between", "at least twice the gap", "as tall as
 // the wall", "= wall height + 2".
 func (k *clause) related() (reading, bool) {
+	if r, ok := k.sameBays(); ok {
+		return r, true
+	}
 	p := k.hinge()
 	if p < 0 {
 		return reading{}, false
@@ -222,6 +225,31 @@ func (k *clause) related() (reading, bool) {
 		}
 	}
 	return k.relate(p, op, v, lim)
+}
+
+// sameBays reads "every bay the same width".
+func (k *clause) sameBays() (reading, bool) {
+	if len(k.values)+len(k.sides) > 0 || k.has(kSame) == nil || len(k.things) == 0 || !k.only(kSame, kOut, kBut) || k.bay > 0 {
+		return reading{}, false
+	}
+	bays := 0
+	for _, i := range k.things {
+		switch k.items[i].key() {
+		case "bay", "per bay":
+			bays++
+		case "of wall":
+		default:
+			return reading{}, false
+		}
+	}
+	for _, i := range k.dims {
+		if key := k.items[i].key(); key != "wide" && key != "long" {
+			return reading{}, false
+		}
+	}
+	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.Goal}, Value: solver.Value{Word: "equal bays"}}
+	r, _ := k.finish(reading{made: []made{{st: st, at: k.at()}}})
+	return r, bays > 0
 }
 
 // hinge finds the word around which a relation turns; -1 when there is none.
@@ -323,7 +351,7 @@ func (k *clause) plus(v *solver.Value, lim *limit, p int) bool {
 	sign := 0
 	for _, w := range k.words {
 		if t := k.items[w]; w > p && t.kind == kChange {
-			sign = map[string]int{"+=": 1, "-=": -1}[t.key()]
+			sign = map[string]int{"+=": 1, "-=": -1}[t.as(kChange).key]
 		}
 	}
 	add, ok := k.s.value(*lim.lo, solver.Length)

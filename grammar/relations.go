@@ -47,14 +47,14 @@ var relations = []entry{
 	{kind: kBound, key: "<=", ways: "or (less|fewer|under|below|smaller|lower|narrower|shorter|tighter|thinner|closer)\nand (under|below|less)\ntops\nat most\nat the most\nat the outside\nno more\nand no more\nnot more"},
 	{kind: kBound, key: "=", ways: "no more and no (less|fewer)\nno more no less\nno (less|fewer) and no more\nexactly\non the (nose|dot|button)\neven\non the money\nto the inch\nno more nor less\nneither more nor less\nsharp\nflat\ndead on"},
 	{kind: kAbout, key: "~", ways: "about\naround\nroughly\napproximately\napprox\napprox .\nabt\nnearly\nclose to\nsomewhere (around|near|about|close to)\nin the (neighborhood|neighbourhood|region|vicinity|ballpark) of\n~\ncirca\nmore or less\nas near as (possible|you can) to\nor thereabouts\ngive or take\nor so\nish\nor something like that\nor near it\nor close to it\nballpark"},
-	{kind: kBetween, key: "between", ways: "BETWEEN\n(somewhere|anywhere|anything|someplace) BETWEEN\nin the range [(of|from)]\nin a range (of|from)\nranging (from|between)\nrange (from|between)\nwithin"},
+	{kind: kBetween, key: "between", sense: meaning("gap"), ways: "BETWEEN\n(somewhere|anywhere|anything|someplace) BETWEEN\nin the range [(of|from)]\nin a range (of|from)\nranging (from|between)\nrange (from|between)\nwithin"},
 	{kind: kFrom, key: "from", ways: "from\nsomewhere from\nanywhere (from|of from)"},
 	{kind: kTo, key: "to", ways: "to\ntill\nuntil\nthrough to\nup to [at most]\nto (maybe|say)"},
 	{kind: kAnd, key: "and", ways: "and\n&"},
 	{kind: kBut, key: "but", ways: "but\nthough\nyet\nwhile\nwhereas\nhowever\nexcept\nand yet"},
 	{kind: kOr, key: "or", ways: "or\nor else\nor maybe\nor perhaps"},
 	{kind: kDots, key: "..", ways: "..\n...\n...."},
-	{kind: kNot, key: "not", ways: "not\nnever\nwithout\nnone\nnothing\nnobody\nneither\nnor"},
+	{kind: kNot, key: "not", ways: "not\nnever\nwithout\nskip\nomit\n(do|get by|go) without\nnone\nnothing\nnobody\nneither\nnor"},
 	{kind: kNo, key: "no", ways: "no\nnope\nnah"},
 	{kind: kFix, key: "fix", ways: `
 		(no|nope|nah|oh|oops|whoops|ah|er|hm|hmm|uh) (no|wait|sorry|hang on|hold on|actually|rather|make that|i mean|excuse me|pardon)
@@ -120,8 +120,8 @@ var relations = []entry{
 		plus`},
 	{kind: kChange, key: "-=", ways: `
 		(lower|lowers|lowered|lowering|reduce|reduces|reduced|reducing|decrease|decreases|shrink|shrinks|shrinking|shrunk|tighten|tightens|tightened|tightening|narrow|narrows|narrowed|narrowing|shorten|shortens|shortening|shortened)
-		(subtract|deduct|minus|lose|loses|shave|shaves|knock|trimming|squeeze|snug|pinch|close|remove|removes|removing|drops|dropped)
-		(close|closes|squeeze|tighten|snug|shrink|draw|pull|bring|suck|pinch) [(it|them)] (in|up|down|together)
+		(subtract|deduct|minus|lose|loses|shave|shaves|knock|trimming|snug|pinch|close|remove|removes|removing|drops|dropped)
+		(close|closes|tighten|snug|shrink|draw|pull|bring|suck|pinch) [(it|them)] (in|up|down|together)
 		(take|takes|took|taking|shave|cut|trim|knock|pull|lop|slice) [(it|them)] (off|out|away|down|back)
 		(bump|bring|move|push|take|pull|nudge) (it|them|that) down
 		(pull|take|drop|leave) out

@@ -35,7 +35,7 @@ func (l *limit) kinds() set {
 func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Kind, bool) {
 	kinds := lim.kinds()
 	if n := k.noun(i + 1); n != nil && lim.lo.unit == bare && lim.lo.size == "" && lim.lo.val.IsInt() && len(lim.tail) == 0 && n.index == 0 {
-		if sure := senseOf(n).sure; !sure.empty() {
+		if sure := counted(n); !sure.empty() {
 			kinds = kinds.and(sure)
 		}
 	}
@@ -63,6 +63,16 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	return solver.Name{}, 0, false
 }
 
+// counted is what a number right before a noun can be a number of.
+func counted(n *token) set {
+	s := senseOf(n)
+	switch n.key() {
+	case "post", "upright", "end post":
+		return s.all()
+	}
+	return s.sure
+}
+
 // lends reports whether words that do not settle a quantity by themselves may lean on what was spoken of before.
 func (k *clause) lends(senses []sense) bool {
 	for _, s := range senses {
@@ -77,7 +87,7 @@ func (k *clause) lends(senses []sense) bool {
 // corrects it.
 func (k *clause) carries(lim *limit) bool {
 	op, ok := lim.relation()
-	return ok && op != solver.Eq || k.s.correcting || k.s.stating || lim.lo.size != ""
+	return ok && op != solver.Eq || k.force == Why || k.s.correcting || k.s.stating || lim.lo.size != ""
 }
 
 func aspectIndexOf(q solver.Quantity) int {
@@ -125,10 +135,17 @@ func (k *clause) pick(senses []sense, kinds set, lim *limit, i int) (int, bool) 
 	switch {
 	case len(best) == 1 && top >= 2:
 		return best[0], true
+	case len(best) == 2 && k.wide(best):
+		return aspectIndex[string(solver.RailFace)], true
 	case len(best) > 1 && lim != nil:
 		return k.tie(best, lim, i)
 	}
 	return 0, false
+}
+
+// wide reports whether "boards … wide" leaves only their face or the gap: it is the face.
+func (k *clause) wide(best []int) bool {
+	return aspects[best[0]] == string(solver.Gap) && aspects[best[1]] == string(solver.RailFace)
 }
 
 // tie decides between a count and a length by the way the noun and the number stand: "2 bays", "bays 78 max".

@@ -8,7 +8,7 @@ import (
 // say understands a stretch of statements, with the corrections that are made in the same breath. It asks back, and
 // returns false, where a word is left over or more than one thing can be meant.
 func (s *speech) say(g *group, list []item) ([]made, bool) {
-	parts := corrections(list)
+	parts := corrections(append([]item{}, list...))
 	var done []made
 	for p, part := range parts {
 		part = strip(part)
@@ -55,6 +55,10 @@ func corrections(list []item) [][]item {
 	var out [][]item
 	start := 0
 	for i, it := range list {
+		if !it.value() && it.kind == kFix && !hasValue(list[:i]) {
+			list[i].lim, list[i].token = nil, nothing
+			continue
+		}
 		if it.value() || it.kind != kFix && !(it.kind == kNo && i > 0 && correcting(list, i)) {
 			continue
 		}
@@ -63,6 +67,9 @@ func corrections(list []item) [][]item {
 	}
 	return append(out, list[start:])
 }
+
+// nothing stands in the place of a word of correction that corrects nothing: "actually, six boards".
+var nothing = &token{kind: kTailFill}
 
 // correcting reports whether the "no" at i takes back what stands before it: a value follows, or a whole clause after a comma.
 func correcting(list []item, i int) bool {

@@ -95,7 +95,7 @@ func (k *clause) lengthOf(l *limit) (*solver.Value, bool) {
 
 // price reads "2x6 twelve-footers are 11.48 apiece", "brackets are 3.49 apiece", "a box of 100 screws is 9.00".
 func (k *clause) price(g goods) (reading, bool) {
-	if !k.only(kPriceVerb, kEach, kItem, kBoxOf, kPer, kRel, kSell, kHave, kTo, kMore) || k.has(kHave) != nil && k.has(kEach) == nil || k.boughtMore() {
+	if !k.only(kPriceVerb, kEach, kX, kItem, kBoxOf, kPer, kRel, kSell, kHave, kTo, kMore) || k.has(kHave) != nil && k.has(kEach) == nil || k.boughtMore() {
 		return reading{}, false
 	}
 	said := k.has(kPriceVerb) != nil || k.has(kEach) != nil || len(g.cash) == 1
@@ -261,7 +261,7 @@ func (k *clause) stockOp() solver.Op {
 	change := ""
 	for _, w := range k.words {
 		if t := k.items[w]; t.kind == kChange {
-			change = t.key()
+			change = t.as(kChange).key
 		}
 	}
 	switch {

@@ -74,6 +74,7 @@ func (s *speech) sentence(list []item, asked bool) {
 		g.step(i)
 	}
 	g.flush(group{})
+	g.whyNotAlone()
 	if asked {
 		g.question()
 	}
@@ -86,6 +87,28 @@ type grouping struct {
 	g     group
 	first int // the sentence's first group
 	asked bool
+}
+
+// whyNotAlone gives a "why not" at the end what stands before it: "he says seven won't go in, why not".
+func (g *grouping) whyNotAlone() {
+	n := len(g.s.groups)
+	if n-g.first < 2 || g.s.groups[n-1].force != WhyNot || len(strip(g.s.groups[n-1].items)) > 0 {
+		return
+	}
+	p := &g.s.groups[n-2]
+	var kept []item
+	denied := false
+	for _, it := range p.items {
+		if !it.value() && it.kind == kNot {
+			denied = true
+			continue
+		}
+		kept = append(kept, it)
+	}
+	if denied && (p.force == Check || p.force == State) {
+		p.force, p.items = WhyNot, kept
+		g.s.groups = g.s.groups[:n-1]
+	}
 }
 
 // openers begin a group, or change the force of the one that stands. Each reports whether it took the word.
@@ -105,11 +128,16 @@ func (g *grouping) step(i int) {
 		if open := openers[it.kind]; open != nil && open(g, i) {
 			return
 		} else if open != nil && it.kind != kFix {
-			it.demote()
+			if !it.demote(i+1 < len(g.list) && g.list[i+1].value()) && vocab().neutral[it.text] {
+				return
+			}
 		}
 	}
 	if g.g.cmd != "" && whole[g.g.cmd] && !it.breaks() {
 		g.flush(group{force: State})
+	}
+	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our")) && g.atBreak(i) && !g.empty() {
+		g.flush(group{force: State, sealed: true})
 	}
 	if i == 0 {
 		g.mood(it)
@@ -118,13 +146,18 @@ func (g *grouping) step(i int) {
 }
 
 // demote takes the next way to read a word that does not change the force here: "fit" the quantity, not "would it fit".
-func (t *token) demote() {
+func (t *token) demote(beforeValue bool) bool {
+	if beforeValue && t.as(kPart) != nil {
+		t.kind = kPart
+		return true
+	}
 	for _, f := range t.found {
 		if k := f.entry.kind; openers[k] == nil {
 			t.kind = k
-			return
+			return true
 		}
 	}
+	return false
 }
 
 // whole are commands that take nothing more.
@@ -245,20 +278,23 @@ func strong(t *token) bool { return strings.HasPrefix(t.text, "what if") }
 
 // sells reports whether "they have …" is said of lengths on sale.
 func (g *grouping) sells(i int) bool {
+	long := 0
 	for _, it := range g.list[i+1:] {
-		if it.value() && it.lim.lo.footer {
+		switch {
+		case it.value() && it.lim.lo.footer, !it.value() && (it.is(kStockWord) || it.is(kSellMore)):
 			return true
-		}
-		if it.is(kStockWord) || it.is(kSellMore) && it.text != "too" {
-			return true
+		case it.value() && it.lim.lo.unit != bare && it.lim.lo.size == "":
+			long++
+		case it.value() && it.lim.lo.size == "", !it.value() && it.kind == kPart && it.key() != "rail" && it.key() != "size":
+			return false
 		}
 	}
-	return false
+	return long > 1
 }
 
 func (g *grouping) wh(i int) bool {
 	t := g.list[i]
-	if gives(t.token) && g.wishes(i) {
+	if gives(t.token) && g.wishes(i) || i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kGoal {
 		return true
 	}
 	if g.g.force == Ask && g.empty() || g.g.force == Teach && g.empty() {
@@ -321,7 +357,7 @@ func (g *grouping) quest(i int) bool {
 // bareNoun reports whether a question is no more than a noun: "cuts", "marks", "drop".
 func bareNoun(t *token) bool {
 	words := strings.Fields(t.text)
-	if len(words) > 2 {
+	if len(words) > 2 || strings.Contains(t.text, "what") || strings.Contains(t.text, "how") {
 		return false
 	}
 	switch words[0] {

@@ -120,9 +120,6 @@ var fills = []entry{
 		let me (see|think)
 		(as|if) you (can|like|please|will|would)
 		if (you|it) (please|would|could|will|does not mind|is possible|is no trouble|pleases you)
-		(would|could|can|will|may|might) you [please] [(mind)] [(be so kind as to|just|go ahead and)]
-		would you mind if (we|i)
-		would you be so kind as to
 		(can|could|may) (i|we) [please] (have|get)
 		(i|we) (would|should|might|could|do|will|shall) [(really|also|just|dearly)] (like|love|prefer|want|need|say) [(it|that|for|if)] [to]
 		(would|could) it be possible to
@@ -190,6 +187,8 @@ var fills = []entry{
 		(no|not a) (problem|matter)
 		no (sweat|rush|worries|big deal)
 		never you mind
+		i am careful
+		throw in
 		never mind (his|theirs|hers)
 		your turn
 		put mine next to (his|hers|theirs)
@@ -216,6 +215,8 @@ var fills = []entry{
 		as it turns out
 		(as|like) (before|usual|planned|drawn|said|agreed|discussed)
 		this (time|morning|afternoon|week)
+		(he|she|they|PERSON) (is|are) (right|wrong) (about|that)
+		(besides|apart from|other than) (his|hers|theirs|that|this|it) [(layout|plan|one)]
 		the (both|lot) of (them|it)
 		(the|a) (number|count|amount|quantity|total|figure) of
 		that many

@@ -73,7 +73,8 @@ var classes = []wordClass{
 
 // compounds are words that mean one thing together, folded before anything is looked up.
 var compounds = []struct{ ways, word string }{
-	{"(walk|pass|step) (through|thru) | walk (way|thrus|throughs) | walkthru | walkthrus | pass throughs | (gap|space|place|opening|spot|way|room) to (walk|pass|get|go|step) (through|thru) | way (through|in)", "walkthrough"},
+	{"(walk|pass|step) (throughs|thrus) | walk ways | walkthrus | ways through", "walkthroughs"},
+	{"(walk|pass|step) (through|thru) | walk way | walkthru | (gap|space|place|opening|spot|way|room) to (walk|pass|get|go|step) (through|thru) | way (through|in)", "walkthrough"},
 	{"(half|knee|pony|low|privacy|slat|slatted|board|screen|wooden|timber|whole|entire|complete|finished) wall", "halfwall"},
 	{"cross (piece|board|bar|rail|member|slat) | horizontal (board|rail|slat|plank|member|piece)", "rail"},
 	{"cross (pieces|boards|bars|rails|members|slats) | horizontal (boards|rails|slats|planks|members|pieces)", "rails"},
@@ -98,7 +99,7 @@ const neutralWords = `
 	i we you us me they them he she him who which whose that this there here
 	is are was were be been being am do does did doing done will would shall should must can could may might
 	have has had having got get gets getting need needs needed want wants wanted like liked wish wishes prefer love
-	going go goes gone come comes came coming let please pls plz kindly simply really actually very quite exactly precisely
+	going go goes gone went come comes came coming let please pls plz kindly simply really actually very quite exactly precisely
 	ok okay k alright yes yeah yep yup uh um umm er erm ah eh hmm hm mm oh hey hi hello well now then so also too
 	of at on for with by into onto use used using uses put puts putting set sets setting make makes making made keep keeps keeping kept
 	leave leaves leaving place placed places placing install installed stand stands standing stood sit sits sitting sat rest rests run runs running ran
@@ -110,6 +111,7 @@ const neutralWords = `
 	finish finishes end ends rise rises start starts begin begins beginning starting finishing ending
 	give gives given take taking hold holds holding lay lays laid show shows fit
 	stick sticks sticking new old one ones hers
+	chose choose chosen found throw
 	happen happens happened mean means meant say said says tell told ask asked call called
 	comfortable nice good great lovely perfect proper properly safe kind sort way even ever
 	where when and
