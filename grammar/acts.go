@@ -334,7 +334,7 @@ func (k *clause) preferred(best []int) []int {
 			return 1
 		case solver.KindOf(q) == solver.Count:
 			return 3
-		case solver.KindOf(q) == solver.Length && (q == solver.Bay || q == solver.Opening || q == solver.WallHeight):
+		case solver.KindOf(q) == solver.Length && (q == solver.Bay || q == solver.Opening || q == solver.WallHeight || q == solver.PostHeight):
 			return 2
 		}
 		return 0

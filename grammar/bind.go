@@ -43,6 +43,10 @@ func (l *lexing) bind() {
 				i = next - 1
 			}
 		}
+		if next, idx := listed(in, i); next > 0 {
+			t.indexes, t.index, t.end = idx, idx[0], in[next-1].end
+			i = next - 1
+		}
 		out = append(out, t)
 	}
 	l.tokens = out
@@ -59,6 +63,34 @@ func (l *lexing) nearestUnits() {
 			t.kind, t.amt = kNum, &amount{number: number{val: size, words: true}, unit: k, per: size}
 		}
 	}
+}
+
+// listed reads "rails 1, 2 and 3 in bay 1": the numbers of several parts. What follows must show that they are numbers.
+func listed(in []token, i int) (next int, idx []int) {
+	t := in[i]
+	if limit := indexable(t); t.kind != kPart || limit == 0 || !t.plural() {
+		return 0, nil
+	}
+	j := i + 1
+	for j < len(in) && in[j].kind == kNum && in[j].amt.unit == bare && !in[j].amt.frac && in[j].amt.size == "" {
+		v, ok := in[j].amt.val.Int64()
+		if !ok || v < 1 || int(v) > indexable(t) {
+			return 0, nil
+		}
+		idx = append(idx, int(v))
+		j++
+		for j+1 < len(in) && (in[j].kind == kComma || in[j].kind == kAnd) && (in[j+1].kind == kNum || in[j+1].kind == kAnd) {
+			j++
+		}
+	}
+	if len(idx) < 2 || j >= len(in) {
+		return 0, nil
+	}
+	switch k := in[j]; {
+	case k.kind == kMeasured, k.kind == kTop, k.kind == kLoc && k.key() == "per bay", k.kind == kPart && k.key() == "bay", k.kind == kRel, k.kind == kFixed:
+		return j, idx
+	}
+	return 0, nil
 }
 
 // ordinalPart reads "second bay", "second and third rails": the place of the noun and its numbers.

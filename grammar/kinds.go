@@ -158,6 +158,9 @@ func (t *token) key() string {
 	if len(t.found) == 0 {
 		return t.text
 	}
+	if e := t.as(t.kind); e != nil {
+		return e.key
+	}
 	return t.found[0].entry.key
 }
 

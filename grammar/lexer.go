@@ -177,14 +177,14 @@ func (l *lexing) compared(f []found, i int) []found {
 
 // value reads a lumber size or a number with its unit.
 func (l *lexing) value(i int) (amount, tokenKind, int) {
+	if d, next, ok := l.denominator(i); ok && l.last() != nil && l.last().key() == "tape" {
+		return amount{number: number{val: exact.New(1, int64(d)), frac: true, words: true}}, kNum, next
+	}
 	if a, next, ok := l.size(i); ok {
 		return a, kSize, next
 	}
 	if a, next, ok := l.length(i); ok {
 		return a, kNum, next
-	}
-	if d, next, ok := l.denominator(i); ok && l.last() != nil && l.last().key() == "tape" {
-		return amount{number: number{val: exact.New(1, int64(d)), frac: true, words: true}}, kNum, next
 	}
 	if a, next, ok := l.sound(i); ok {
 		return a, kNum, next

@@ -59,6 +59,9 @@ func (l *lexing) tail(t *token, i int) int {
 	first := len(l.tokens) == 1 || l.breaks(l.tokens[len(l.tokens)-2])
 	start := l.nameStart(i)
 	end := l.nameEnd(t.key(), start)
+	if t.text == "like" && l.word(start+1) != "wall" {
+		first = false
+	}
 	if !first || end == start || t.key() == "open" && l.opensGap(start, end) {
 		if t.key() != "compare" {
 			l.tokens = l.tokens[:len(l.tokens)-1]

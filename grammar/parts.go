@@ -149,7 +149,7 @@ var parts = []entry{
 		to the bay`},
 	{kind: kPart, key: "opening", sense: meaning("opening, openings | opening from left, opening from right, opening side, measured, span, bay"), ways: "OPENING\n(way|gap|space|hole) (to get through|to pass)"},
 	{kind: kPart, key: "opening", sense: meaning("opening"), ways: "OPENING (width|widths|clearance)\n[clear] (width|clearance) of OPENING\nclear opening [width]"},
-	{kind: kPart, key: "through", sense: meaning("opening, openings"), ways: "to (walk|get|go|pass|squeeze|step|come) (through|thru)\n(walking|getting|passing) through"},
+	{kind: kPart, key: "through", sense: meaning("opening, openings"), ways: "to walkthrough\nto (get|go|squeeze|come) (through|thru)\n(walking|getting|passing) through"},
 	{kind: kPart, key: "opening side", sense: meaning("opening side"), ways: "opening side\n(side|position|location|place) of OPENING\nOPENING (side|position|location|place)\nwhich side OPENING\nopening on which side"},
 	{kind: kPart, key: "stiffener", sense: meaning("stiffeners, stiffener size | stiffener spacing, cut, price, ?cuts, screw length"), ways: "STIFF\nUPRIGHT (on|across|over|against) RAIL"},
 	{kind: kPart, key: "stiffener spacing", sense: meaning("stiffener spacing"), ways: "STIFF (spacing|spcg|spcng|distance|spaces|centers|spacings)\n(spacing|distance) (of|between|for) STIFF\nBETWEEN STIFF\nfrom STIFF to STIFF\nhow far apart STIFF"},

@@ -144,7 +144,7 @@ var questions = []entry{
 		what are RAIL cut to
 		length of [(each|the)] cut`},
 	{kind: kQuest, key: "shopping", loose: true, ways: `
-		what [(all)] (i|we|you|) BUY [(at|for|in)]
+		what [(all)] (i|we|you|) BUY
 		what (pick up|get|grab|fetch|bring home|load up|load|purchase|haul|put on the cart|put in the cart|ask for|carry out) [(at|from)] [(store|yard|lumber yard|shop|lumberyard|hardware store)]
 		what putting on (cart|truck)
 		what [else] [do|would|will] (i|we) need

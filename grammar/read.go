@@ -124,6 +124,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 	if s.ask != nil {
 		return Reading{Ask: s.ask}
 	}
+	s.endPosts()
 	if len(s.acts) == 0 {
 		return askedBack(0, "What would you like to know, or to set?", "gap 2-1/2")
 	}

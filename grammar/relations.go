@@ -105,7 +105,7 @@ var relations = []entry{
 	{kind: kUp, key: "up", ways: "up"},
 	{kind: kDown, key: "down", ways: "down"},
 	{kind: kOff, key: "off", ways: "off [of]"},
-	{kind: kOut, key: "out", ways: "out\nin"},
+	{kind: kOut, key: "out", ways: "out [of (there|here|it)]\nin"},
 	{kind: kMove, key: "move", ways: "(move|moves|moved|bring|brings|brought|bump|push|pull|nudge|knock|shift|slide|come|slip|suck|pinch)"},
 	{kind: kChange, key: "+=", ways: `
 		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens)
@@ -157,7 +157,12 @@ var relations = []entry{
 		(what|whatever) (is|are)
 		to be same as
 		identical`},
-	{kind: kRest, key: "rest", sense: meaning("gap"), ways: "(as|) (rest|others|other ones|other gaps|all other gaps|other spaces|all others|rest of (them|GAP))\neverywhere else\nelsewhere\neverywhere\nother gaps\n(in|) between (|the) others\n(as|) above [(it)]\n[as] [(in|you got|you have)] in between\nnormal gaps\nregular gaps\nothers\nBETWEEN others"},
+	{kind: kRest, key: "rest", sense: meaning("gap"), ways: `
+		[(as|like)] (rest|others|other ones|other gaps|all other gaps|other spaces|all others|rest of (them|GAP)|everywhere else|elsewhere|everywhere)
+		[(as|like)] [(you got|you have|we have|there is)] [(in)] BETWEEN [the] others
+		[(as|like)] [(you got|you have|we have|there is)] in between
+		[as] above [it]
+		[as] (normal|regular|usual|ordinary) GAP`},
 	{kind: kBest, key: "largest", ways: "[as] (BIGGEST)\nas (BIG|high|tall|loose|generous) as (|it|they|one|you|that|we|i) (POSSIBLE) [(possibly|ever)] [(be|get|go|make it|make)]\nas (BIG|high|tall) as (POSSIBLE)\nas (BIG|high|tall) as it (gets|goes)\n(maximize|maximise|maxed out)\n(largest|maximum) possible\nas (BIG|high|tall) as you (like|please|dare)"},
 	{kind: kBest, key: "smallest", ways: "SMALLEST\nas (SMALL|low) as (|it|they|one|you|that|we|i) (POSSIBLE) [(possibly|ever)] [(be|get|go|make it|make|get it|make them|get them)]\nas (SMALL|low) as (POSSIBLE)\nas tight as (they|it|you) (go|gets|get)\n(minimize|minimise)\nas (SMALL) as (you|we) (can|dare) [(get|go|get away with)]\nas (tight|close) [together] as (they|it) (will|can) go"},
 	{kind: kBest, key: "fewest", ways: "fewest [possible]\nas few\n(least|minimum|min|smallest|lowest) (number|count|no|amount|quantity|qty) [.] of\nas few (of|as possible)\nlowest possible (number|count) of\nas little number of"},

@@ -57,6 +57,17 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 			return k.build(a)
 		}
 	}
+	if lim.lo.size != "" && len(senses) == 0 && len(k.carry.senses) > 0 {
+		var sizes []int
+		for a := range aspects {
+			if ofKind[solver.Size].has(a) && common(k.carry.senses).has(a) && common(k.carry.senses) != everything {
+				sizes = append(sizes, a)
+			}
+		}
+		if len(sizes) == 1 {
+			return k.build(sizes[0])
+		}
+	}
 	if lim.lo.size != "" && len(senses) == 0 && railSize(lim.lo.size) {
 		return k.build(aspectIndex[string(solver.RailSize)])
 	}

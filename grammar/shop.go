@@ -71,6 +71,11 @@ func (k *clause) goods() (g goods, ok bool) {
 			return g, false
 		}
 	}
+	for _, i := range k.dims {
+		if k.items[i].key() != "long" {
+			return g, false
+		}
+	}
 	for _, w := range k.words {
 		if t := k.items[w]; t.kind == kItem {
 			g.items = append(g.items, t.key())

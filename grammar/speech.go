@@ -52,6 +52,32 @@ func (s *speech) fail(at int, q solver.Question) {
 	}
 }
 
+// endPosts takes "end posts" for all posts where the word only tells what a distance is measured between: "end posts are
+// 4x4, 12 ft on center", and nothing is said of added ones.
+func (s *speech) endPosts() {
+	sized, apart, added := -1, false, false
+	for i, a := range s.acts {
+		for _, st := range a.Statements {
+			switch st.Name.Quantity {
+			case solver.EndPostSize:
+				sized = i
+			case solver.AddedPostSize:
+				added = true
+			case solver.Centers, solver.Span, solver.Overall:
+				apart = true
+			}
+		}
+	}
+	if sized < 0 || !apart || added {
+		return
+	}
+	for j := range s.acts[sized].Statements {
+		if n := &s.acts[sized].Statements[j].Name; n.Quantity == solver.EndPostSize {
+			n.Quantity = solver.PostSize
+		}
+	}
+}
+
 // sentences cuts a line at its full stops and question marks.
 func (s *speech) sentences(list []item) {
 	start := 0
@@ -529,6 +555,9 @@ func (g *grouping) turn(to, from ActKind) bool {
 }
 
 func (g *grouping) dropTail(i int) bool {
+	if i+1 < len(g.list) && !g.list[i+1].breaks() {
+		return false
+	}
 	switch n := len(g.s.groups); {
 	case g.g.force == Forget:
 		return true

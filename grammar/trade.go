@@ -82,7 +82,7 @@ var trade = []entry{
 	{kind: kAt, key: "top", ways: "(at|along|on|by|up at|across|from|for|near|in|) [(very)] top [(of (BAY|it|WALL))]\nat top of WALL\ntop of\nat wall height\nat (height of wall|the wall's height)\nup top"},
 	{kind: kShort, key: "short", ways: "(came|come|comes|is|was|cut|got cut|turned out) [out] [(cut)] short\n(came|come|comes|is|was|cut) [out] [(too)] short [by]\n(too short|too short by|short by)"},
 	{kind: kFixed, key: "fixed", ways: "(is|are|was|already|has been) [(already)] (fixed|up|on|screwed|mounted|installed|in place|hung|fastened|attached|in) [(already)]\n(fixed|mounted|installed|already up|up already|already on|on already|already fixed|fixed already|in place)\nalready in"},
-	{kind: kTop, key: "top", ways: "[(its|their|the)] (top|tops|top edge|top edges|upper edge|upper edges) [(of|is|are|stands|at|sits)] [(at)]\n[(its|their)] (top|tops) [edge]\ntop edge of\nits top\nto have its top at"},
+	{kind: kTop, key: "top", ways: "(top|tops|top edge|top edges|upper edge|upper edges)\nto have its top"},
 	{kind: kLean, key: "leans", ways: "(lean|leans|leaning|leaned|leant|tilts|tilt|tilted|tips|tipped|out of plumb|off plumb) [(,|it)] [(leans|it leans|leaning|by)]\nout of plumb by\n(is|are) out of (plumb|true) [by]"},
 	{kind: kLeanWay, key: "in", ways: "(in|inward|inwards|into (WALL|span|bay|opening)|toward (bay|middle|other post))"},
 	{kind: kLeanWay, key: "out", ways: "(out|outward|outwards|away from (WALL|span|middle)|away)"},
@@ -239,7 +239,6 @@ var fills = []entry{
 		clear of
 		clear from
 		no (more|fewer) no (more|fewer|less)
-		(out|out of) (there|here)
 		a (total|full|whole|clear|clean|good|nice|neat|solid|comfortable|true) of
 		(a|an) (total|full|whole|clear|clean|good|nice|neat|solid|honest|exact|even)
 		one another
