@@ -292,6 +292,7 @@ func (s *sheet) countPosts() {
 		return
 	}
 	s.truth(exact.GT, zero, one(vBay))
+	s.anyBay()
 	all := make([]exact.Term, 0, len(s.c.segs))
 	for _, b := range s.c.segs {
 		v := s.fresh()
@@ -300,6 +301,21 @@ func (s *sheet) countPosts() {
 		s.between([]exact.Term{one(v)}, b, vPost)
 	}
 	s.between(all, s.c.bays, vPost)
+}
+
+// anyBay: whichever bay is looked at, all bays together are longer by the others.
+func (s *sheet) anyBay() {
+	terms := []exact.Term{minus(vBay)}
+	for _, pc := range s.pieces {
+		if pc.opening == 0 {
+			terms = append(terms, one(pc.v))
+		}
+	}
+	rel := exact.GE
+	if s.c.bays.lo > 1 {
+		rel = exact.GT
+	}
+	s.truth(rel, zero, terms...)
 }
 
 // between states lo × unit ≤ terms ≤ hi × unit.

@@ -71,7 +71,12 @@ func (s *search) eachArrangement(base *cell, b, k int, on set, at func(*cell)) {
 	if !ok || b < root.bays.lo || b > root.bays.hi {
 		return
 	}
-	if all := s.open(base, k, tally{b, b}); len(all.segs) == 1 && !s.p.bindsSpacing(on) {
+	all := s.open(base, k, tally{b, b})
+	s.p.pinSides(all, on)
+	if !all.tighten() {
+		return
+	}
+	if all.exact() && !s.p.bindsSpacing(on) {
 		if _, refused := s.untied(all, on); !refused {
 			at(all) // one arrangement: whether it holds is found where it is used
 		}
@@ -79,7 +84,7 @@ func (s *search) eachArrangement(base *cell, b, k int, on set, at func(*cell)) {
 	}
 	var found []*cell
 	var core set
-	s.branch(s.open(base, k, tally{b, b}), on, &core, func(c *cell) bool {
+	s.branch(all, on, &core, func(c *cell) bool {
 		found = append(found, c)
 		return !s.outOfWork()
 	})
@@ -88,6 +93,30 @@ func (s *search) eachArrangement(base *cell, b, k int, on set, at func(*cell)) {
 	})
 	for _, c := range found {
 		at(c)
+	}
+}
+
+// pinSides leaves out the arrangements with bays between an opening and the end post that it is told to stand against:
+// each such bay would have no width. Only lists of what holds take this short cut; a proof refuses each by its own sum.
+func (p *problem) pinSides(c *cell, on set) {
+	groups := p.segments(c.openings)
+	for i := range p.laws {
+		s := &p.laws[i].said
+		if !on.has(i) || s.Name.Quantity != OpeningSide || s.Value.Word == "middle" {
+			continue
+		}
+		opening := s.Name.Opening
+		if opening == 0 && s.Value.Word == "left" {
+			opening = 1
+		} else if opening == 0 {
+			opening = c.openings
+		}
+		at := slices.IndexFunc(groups, func(g []int) bool { return slices.Contains(g, opening) })
+		for j := range c.segs {
+			if at >= 0 && (s.Value.Word == "left" && j <= at || s.Value.Word == "right" && j > at) {
+				c.segs[j] = tally{}
+			}
+		}
 	}
 }
 
@@ -134,11 +163,16 @@ func (s *search) alongOption(b, k int, on set) (AlongOption, bool) {
 	o := AlongOption{AddedPosts: b + k - 1, Bays: b, Openings: k}
 	first := true
 	var opening Range
-	s.overHeights(b, k, on, func(c *cell) {
+	visit := func(c *cell) {
 		if s.cellRanges(c, on, &o.Bay, &opening, first) {
 			first = false
 		}
-	})
+	}
+	if s.f == alongField {
+		s.untilWidest(b, k, on, &o.Bay, &opening, visit)
+	} else {
+		s.overHeights(b, k, on, visit)
+	}
 	if first {
 		return o, false
 	}
@@ -149,12 +183,42 @@ func (s *search) alongOption(b, k int, on set) (AlongOption, bool) {
 	return o, true
 }
 
-// overHeights runs through the arrangements of one number of bays and openings, at every rail count where linked.
-func (s *search) overHeights(b, k int, on set, at func(*cell)) {
-	if s.f == alongField {
-		s.eachArrangement(&cell{}, b, k, on, at)
+// untilWidest visits the arrangements of b bays and k openings until their ranges are as wide as those of all of them
+// taken together, which no arrangement can exceed.
+func (s *search) untilWidest(b, k int, on set, bay, opening *Range, visit func(*cell)) {
+	root, _, ok := s.root(&cell{}, k, on)
+	if !ok || b < root.bays.lo || b > root.bays.hi {
 		return
 	}
+	all := s.open(&cell{}, k, tally{b, b})
+	s.p.pinSides(all, on)
+	if !all.tighten() || all.exact() || s.p.bindsSpacing(on) {
+		s.eachArrangement(&cell{}, b, k, on, visit)
+		return
+	}
+	sh, prep := s.prepare(all, on, set{})
+	if !prep.Feasible() {
+		return
+	}
+	widestBay, widestOpening := rangeOf(prep, vBay), Range{}
+	for i, v := range sh.open {
+		widestOpening = widen(widestOpening, rangeOf(prep, v), i == 0)
+	}
+	var core set
+	s.branch(all, on, &core, func(c *cell) bool {
+		visit(c)
+		return !s.outOfWork() && (!bay.same(widestBay) || k > 0 && !opening.same(widestOpening))
+	})
+}
+
+func (r Range) same(t Range) bool { return r[0].same(t[0]) && r[1].same(t[1]) }
+
+func (e End) same(f End) bool {
+	return e.None == f.None && e.Open == f.Open && (e.None || e.Val.Eq(f.Val))
+}
+
+// overHeights runs through the arrangements of one number of bays and openings, at every rail count.
+func (s *search) overHeights(b, k int, on set, at func(*cell)) {
 	c := s.p.limits(Rails, on, 1)
 	for n := c.lo; n <= min(c.hi, mostRailsListed); n++ {
 		if _, refused := s.tailRefused(n, on); refused {

@@ -139,11 +139,13 @@ func (w weighted) falls(value *big.Rat, way int, open bool) error {
 }
 
 func addTerms(sum []*big.Rat, terms []Term, mult *big.Rat) error {
+	var coef, product big.Rat
 	for _, t := range terms {
 		if t.Var < 0 || t.Var >= len(sum) {
 			return fmt.Errorf("got unknown %d, want one of %d", t.Var, len(sum))
 		}
-		sum[t.Var].Add(sum[t.Var], new(big.Rat).Mul(t.Coef.Big(), mult))
+		x := sum[t.Var]
+		x.Add(x, product.Mul(t.Coef.into(&coef), mult))
 	}
 	return nil
 }
@@ -154,20 +156,21 @@ func spread(s *System, terms []Term) ([]*big.Rat, error) {
 }
 
 func zeros(n int) []*big.Rat {
-	z := make([]*big.Rat, n)
+	all, z := make([]big.Rat, n), make([]*big.Rat, n)
 	for i := range z {
-		z[i] = new(big.Rat)
+		z[i] = &all[i]
 	}
 	return z
 }
 
 func evaluate(s *System, terms []Term, at []Rat) (*big.Rat, error) {
+	var coef, x, product big.Rat
 	sum := new(big.Rat)
 	for _, t := range terms {
 		if t.Var < 0 || t.Var >= s.Vars {
 			return nil, fmt.Errorf("got unknown %d, want one of %d", t.Var, s.Vars)
 		}
-		sum.Add(sum, new(big.Rat).Mul(t.Coef.Big(), at[t.Var].Big()))
+		sum.Add(sum, product.Mul(t.Coef.into(&coef), at[t.Var].into(&x)))
 	}
 	return sum, nil
 }

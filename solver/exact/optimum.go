@@ -3,27 +3,25 @@ package exact
 // Min returns the least value of the objective over all points that satisfy the system, and the proof of it; where
 // there is none, the proof is nil. On a refuted system it returns None and the refutation.
 func (p *Prepared) Min(obj []Term) (Bound, Certificate) {
-	b, c, _ := p.optimum(obj, -1)
-	return b, c
+	return p.optimum(obj, -1)
 }
 
 // Max returns the greatest value of the objective; see Min.
 func (p *Prepared) Max(obj []Term) (Bound, Certificate) {
-	b, c, _ := p.optimum(obj, 1)
-	return b, c
+	return p.optimum(obj, 1)
 }
 
 // MinPoint returns the least value of the objective and a point that attains it, or that comes near where the bound is
 // open; where there is no bound, any point that satisfies the system; nil on a refuted system.
 func (p *Prepared) MinPoint(obj []Term) (Bound, []Rat) {
-	b, _, point := p.optimum(obj, -1)
-	return b, point()
+	b, _ := p.optimum(obj, -1)
+	return b, p.here()
 }
 
 // MaxPoint returns the greatest value of the objective and a point; see MinPoint.
 func (p *Prepared) MaxPoint(obj []Term) (Bound, []Rat) {
-	b, _, point := p.optimum(obj, 1)
-	return b, point()
+	b, _ := p.optimum(obj, 1)
+	return b, p.here()
 }
 
 // MinRay returns a direction in which one can go without end while the objective falls, nil where it has a least value.
@@ -51,14 +49,22 @@ func (p *Prepared) ray(obj []Term, way int) []Rat {
 	return ray
 }
 
-// optimum minimizes (way -1) or maximizes (way 1).
-func (p *Prepared) optimum(obj []Term, way int) (Bound, Certificate, func() []Rat) {
+// here is the vertex at which the last search stands.
+func (p *Prepared) here() []Rat {
 	if !p.Feasible() {
-		return Bound{None: true}, p.refutation, p.Point
+		return nil
+	}
+	return p.concretePoint()
+}
+
+// optimum minimizes (way -1) or maximizes (way 1).
+func (p *Prepared) optimum(obj []Term, way int) (Bound, Certificate) {
+	if !p.Feasible() {
+		return Bound{None: true}, p.refutation
 	}
 	cost := p.price(obj)
 	if _, _, end := p.climb(cost, way); !end {
-		return Bound{None: true}, nil, p.concretePoint
+		return Bound{None: true}, nil
 	}
 	var best delta
 	for col, v := range p.rest {
@@ -73,7 +79,7 @@ func (p *Prepared) optimum(obj []Term, way int) (Bound, Certificate, func() []Ra
 		}
 	}
 	c.sort()
-	return Bound{Val: best.r, Open: best.k.Sign() != 0}, c, p.concretePoint
+	return Bound{Val: best.r, Open: best.k.Sign() != 0}, c
 }
 
 // price writes the objective in terms of the non-basic variables, into the row under the tableau.

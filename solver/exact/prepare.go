@@ -24,6 +24,7 @@ type Prepared struct {
 	at    []delta // where each variable stands
 
 	// Memory that is used again and again.
+	index   []int  // holds basis, rest, place and nonzero
 	nonzero []int  // columns of the pivot row that are not 0
 	terms   []Term // the row being read
 	parts   []Term // the terms of all forms
@@ -103,8 +104,14 @@ func (p *Prepared) Certificate() Certificate { return p.refutation }
 
 // read turns rows into limits. It returns false when a row, or two limits of one variable, refute the system.
 func (p *Prepared) read() bool {
-	p.lo, p.hi = cleared(p.lo, p.n), cleared(p.hi, p.n)
-	p.forms, p.parts = p.forms[:0], p.parts[:0]
+	sums, parts := 0, 0
+	for i := range p.sys.Rows {
+		if k := len(p.sys.Rows[i].Terms); k > 1 {
+			sums, parts = sums+1, parts+k
+		}
+	}
+	p.lo, p.hi = cleared(p.lo, p.n, p.n+sums), cleared(p.hi, p.n, p.n+sums)
+	p.forms, p.parts = cleared(p.forms, 0, sums), cleared(p.parts, 0, parts)
 	for i := range p.sys.Rows {
 		p.terms = gather(p.terms[:0], p.sys.Rows[i].Terms)
 		if k := len(p.terms); k > 0 && (p.terms[0].Var < 0 || p.terms[k-1].Var >= p.n) {
@@ -117,10 +124,10 @@ func (p *Prepared) read() bool {
 	return true
 }
 
-// cleared returns a slice of n zeros, in the memory of old where that is enough.
-func cleared[T any](old []T, n int) []T {
-	if cap(old) < n {
-		return make([]T, n, n+n/2)
+// cleared returns a slice of n zeros with room for most, in the memory of old where that is enough.
+func cleared[T any](old []T, n, most int) []T {
+	if cap(old) < most {
+		return make([]T, n, most)
 	}
 	old = old[:n]
 	clear(old)
@@ -241,9 +248,10 @@ func (p *Prepared) better(a, b *limit, side int) bool {
 // layOut writes the first tableau: every form in terms of the unknowns, every unknown at a limit if it has one, else at 0.
 func (p *Prepared) layOut() {
 	n, m := p.n, len(p.forms)
-	p.tab = cleared(p.tab, (m+1)*n)
-	p.basis, p.rest, p.place = cleared(p.basis, m), cleared(p.rest, n), cleared(p.place, n+m)
-	p.at = cleared(p.at, n+m)
+	p.tab = cleared(p.tab, (m+1)*n, (m+1)*n)
+	p.at = cleared(p.at, n+m, n+m)
+	p.index = cleared(p.index, 3*n+2*m, 3*n+2*m)
+	p.basis, p.rest, p.place, p.nonzero = p.index[:m], p.index[m:m+n], p.index[m+n:m+n+n+m], p.index[m+n+n+m:]
 	for v := range n {
 		p.rest[v], p.place[v] = v, -1-v
 		switch {

@@ -65,6 +65,17 @@ func (a Rat) Big() *big.Rat {
 	return big.NewRat(a.num, a.d())
 }
 
+// into sets z to a, sparing memory where a fits two words, and returns it.
+func (a Rat) into(z *big.Rat) *big.Rat {
+	if a.big != nil {
+		return z.Set(a.big)
+	}
+	if a.den <= 1 {
+		return z.SetInt64(a.num)
+	}
+	return z.SetFrac64(a.num, a.den)
+}
+
 // Add returns a + b.
 func (a Rat) Add(b Rat) Rat {
 	if a.big == nil && b.big == nil {
