@@ -67,6 +67,7 @@ type Context struct {
 	Ear      bool         // the line came by ear: what sounds alike is asked back
 	Subject  *solver.Name // what was spoken of last, where that is certain
 	Choices  []string     // normal forms that an open question offers
+	Settled  []string     // normal forms that were chosen when this very line was asked back about
 	Answered bool         // there is an answer to ask "why that" of
 	Tried    bool         // there is a what-if to take
 	Teaching bool         // a lesson waits for figures

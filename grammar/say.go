@@ -47,6 +47,7 @@ func (s *speech) say(g *group, list []item) ([]made, bool) {
 		s.notUnderstood(g, list)
 		return nil, false
 	}
+	done = s.settle(g, done)
 	return done, s.stands(g, done)
 }
 
@@ -101,10 +102,16 @@ func (s *speech) best(g *group, part []item, corrected bool) (reading, bool) {
 	}
 	switch len(r) {
 	case 0:
+		if one, ok := s.settledValue(g, part); ok {
+			return one, true
+		}
 		s.notUnderstood(g, part)
 		return reading{}, false
 	case 1:
 		return r[0], true
+	}
+	if one, ok := s.settledReading(g, r); ok {
+		return one, true
 	}
 	s.ambiguous(g, part, r)
 	return reading{}, false
