@@ -14,7 +14,9 @@ func (v *voice) assumed() {
 	}
 	for _, s := range v.a.Assumed {
 		if v.leansOn(s) {
-			list = append(list, v.granted(s))
+			if said := v.granted(s); v.first("taken for granted: " + said) {
+				list = append(list, said)
+			}
 		}
 	}
 	if len(list) > 0 {

@@ -17,7 +17,7 @@ func (v *voice) cautions() {
 		if text == "" {
 			text = quoted(c.Text)
 		}
-		if text == "" {
+		if text == "" || !v.first("caution: "+text) && v.a.To.Topic != "cautions" {
 			continue
 		}
 		if hardCautions[c.Key] && v.a.Verdict != solver.Blocked {

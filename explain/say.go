@@ -18,7 +18,10 @@ import (
 type Options struct {
 	Width int  // columns, 40 to 200; 0 is 80, narrower is laid out as 40, wider as 200
 	Color bool // ANSI color on verdicts and headings; never the only carrier of anything
-	ASCII bool // for terminals that are not UTF-8: × is x, − is -
+	// Before holds what the conversation was told already: defaults and cautions, as they were worded. They are not said
+	// again in the text, unless they are asked for; what is said is added. nil: everything is said.
+	Before map[string]bool
+	ASCII  bool // for terminals that are not UTF-8: × is x, − is -
 }
 
 func (o Options) width() int {
@@ -38,6 +41,7 @@ func (o Options) width() int {
 func Say(a *solver.Answer, o Options) {
 	own(a)
 	v := voiceOf(a)
+	v.before = o.Before
 	v.fill()
 	if a.To.As == "csv" {
 		a.Text = CSV(a, a.To.Topic)
@@ -87,7 +91,18 @@ func own(a *solver.Answer) {
 type voice struct {
 	a *solver.Answer
 	figure.Style
-	p page
+	p      page
+	before map[string]bool // see Options.Before
+}
+
+// first reports whether something is to be said: not if the conversation was told it already.
+func (v *voice) first(s string) bool {
+	if v.before == nil || v.a.To.Full {
+		return true
+	}
+	said := v.before[s]
+	v.before[s] = true
+	return !said
 }
 
 func voiceOf(a *solver.Answer) *voice { return &voice{a: a, Style: figure.Of(a)} }

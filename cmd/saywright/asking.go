@@ -88,6 +88,9 @@ func (r *round) teach(a grammar.Act) {
 	n.Wall = ""
 	lesson, first := solver.NewLesson(b, base, n.Quantity)
 	r.talk.lesson = lesson
+	if lesson == nil || lesson.Done() {
+		r.talk.lesson = nil
+	}
 	r.part(b, base, first, solver.Reply{Kind: "teach", Name: &n})
 }
 
@@ -160,7 +163,7 @@ func (r *round) startOver(grammar.Act) {
 	for _, b := range t.now.books {
 		gone += len(forms(b))
 	}
-	t.tried, t.last, t.lesson, t.stepAt = nil, nil, nil, 0
+	t.tried, t.last, t.lesson, t.before, t.stepAt = nil, nil, nil, nil, 0
 	r.stand(standing{}, solver.Reply{Kind: "command", Topic: "start over"}, nil, solver.Fact{Key: "started over", Nums: counts(gone)})
 	t.last = nil
 }

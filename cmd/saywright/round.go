@@ -16,6 +16,7 @@ type round struct {
 	line  string
 	begin standing         // what stood before this line, or what its undo went back to
 	done  []string         // normal forms of the acts carried out since begin
+	in    []string         // what an act such as "take that" says, in words of its own: told when it is undone
 	parts []*solver.Answer // what each act answers, in order
 	on    *trial           // the what-if earlier in this line: asks after it are answered within it
 	files []file           // drawings to write once all of the line is clear
@@ -56,11 +57,22 @@ func (r *round) carryOut(acts []grammar.Act) {
 		} else {
 			carrying[acts[i].Kind](r, acts[i])
 		}
-		if k := acts[i].Kind; k != grammar.Undo && k != grammar.Redo {
-			r.done = append(r.done, heard(acts[i:i+n])...)
-		}
+		r.note(acts[i : i+n])
 		i += n
 	}
+}
+
+// note keeps what was carried out, to tell it when it is undone.
+func (r *round) note(acts []grammar.Act) {
+	k := acts[0].Kind
+	switch {
+	case k == grammar.Undo || k == grammar.Redo:
+	case r.in != nil:
+		r.done = append(r.done, r.in...)
+	default:
+		r.done = append(r.done, heard(acts)...)
+	}
+	r.in = nil
 }
 
 // finish writes what is to be written, and puts the line on the way back.

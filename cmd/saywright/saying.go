@@ -226,6 +226,7 @@ func (r *round) takeOver(t *trial, changes []solver.Change) {
 	if changes != nil {
 		topic = "take"
 	}
+	r.in = kept
 	r.stand(r.talk.now.with(b), solver.Reply{Kind: "command", Topic: topic}, told, solver.Fact{Key: "kept", Names: kept})
 }
 
@@ -270,7 +271,7 @@ func (r *round) forgot(b solver.Book, gone []solver.Statement, said string) {
 		r.none("nothing to forget", "recap", solver.Fact{Key: "forget", Names: []string{said}})
 		return
 	}
-	r.stand(r.talk.now.with(b), solver.Reply{Kind: "command", Topic: "forget", Statements: gone}, nil,
+	r.stand(r.talk.now.with(b), solver.Reply{Kind: "command", Topic: "forget"}, nil,
 		solver.Fact{Key: "forgot", Names: formsOf(gone)})
 }
 

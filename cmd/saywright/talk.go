@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"slices"
+	"strings"
 
 	"saywright/explain"
 	"saywright/grammar"
@@ -26,6 +27,7 @@ type Talk struct {
 	last    *remark                   // the last answer that can be asked "why that"
 	lesson  *solver.Lesson            // in progress
 	subject *solver.Name              // what was spoken of last
+	before  map[string]bool           // defaults and cautions told already
 	stepAt  int                       // steps told by "next" so far
 
 	shelf shelf
@@ -50,7 +52,11 @@ type trial struct {
 }
 
 // asked is a question with its choices, open until the next line.
-type asked struct{ choices []string }
+type asked struct {
+	choices []string
+	line    string   // what it was asked about, "" where it was asked about what stands
+	settled []string // what was chosen already when that line was asked back about
+}
 
 // remark is an answer together with what it spoke of.
 type remark struct {
@@ -86,8 +92,13 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 		return turn{a, *t}
 	}
 	read := grammar.Read(line, t.context())
+	open := &asked{line: line}
+	if whole := t.chosen(read); whole != nil {
+		open = whole
+		read = grammar.Read(open.line, t.settling(open.settled))
+	}
 	if read.Ask != nil || len(read.Acts) == 0 {
-		return t.askBack(line, read)
+		return t.askBack(line, read, open)
 	}
 	r := &round{talk: *t, ctx: ctx, line: line}
 	r.talk.asked = nil
@@ -99,7 +110,7 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 		return t.nothingDone(line, read, r.nothing)
 	}
 	a := r.answer(read)
-	r.talk.remember(a)
+	r.talk.remember(a, &asked{})
 	return turn{a, r.talk}
 }
 
@@ -117,15 +128,34 @@ func (t *Talk) context() grammar.Context {
 	return c
 }
 
-// askBack answers a line that was not understood. The conversation stays, and so does the question.
-func (t *Talk) askBack(line string, read grammar.Reading) turn {
+// chosen returns the line that waits for a choice, where this one makes it; nil otherwise. The waiting line is then read
+// again as a whole: only one part of it was in doubt.
+func (t *Talk) chosen(read grammar.Reading) *asked {
+	if t.asked == nil || t.asked.line == "" || read.Ask != nil {
+		return nil
+	}
+	choice := strings.Join(heard(read.Acts), "; ")
+	if !slices.Contains(t.asked.choices, choice) {
+		return nil
+	}
+	return &asked{line: t.asked.line, settled: append(slices.Clip(t.asked.settled), choice)}
+}
+
+func (t *Talk) settling(settled []string) grammar.Context {
+	c := t.context()
+	c.Choices, c.Settled = nil, settled
+	return c
+}
+
+// askBack answers a line that was not understood. The conversation stays, and the line waits for an answer.
+func (t *Talk) askBack(line string, read grammar.Reading, open *asked) turn {
 	next := *t
 	q := read.Ask
 	if q == nil {
 		q = &solver.Question{Key: "nothing said", Example: "wall 48 high, gap 2-1/2"}
 	}
 	a := &solver.Answer{Said: line, Heard: []string{}, Verdict: solver.Unclear, Ask: q, Facts: taken(read)}
-	next.remember(a)
+	next.remember(a, open)
 	next.words(a)
 	return turn{a, next}
 }
@@ -135,15 +165,16 @@ func (t *Talk) nothingDone(line string, read grammar.Reading, q *solver.Question
 	next := *t
 	a := &solver.Answer{Said: line, Heard: heard(read.Acts), Verdict: solver.Open, Ask: q, Facts: taken(read),
 		To: solver.Reply{Kind: "command", Topic: string(read.Acts[0].Kind)}}
-	next.remember(a)
+	next.remember(a, &asked{})
 	next.words(a)
 	return turn{a, next}
 }
 
-func (t *Talk) remember(a *solver.Answer) {
+// remember keeps a question with choices open.
+func (t *Talk) remember(a *solver.Answer, about *asked) {
 	t.asked = nil
 	if a.Ask != nil && len(a.Ask.Choices) > 0 {
-		t.asked = &asked{a.Ask.Choices}
+		t.asked = &asked{a.Ask.Choices, about.line, about.settled}
 	}
 }
 

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -17,12 +18,21 @@ func (r *round) answer(read grammar.Reading) *solver.Answer {
 	}
 	metric := r.talk.now.metric()
 	var text []string
+	show := r.talk.show()
+	r.talk.before = maps.Clone(r.talk.before)
+	if r.talk.before == nil {
+		r.talk.before = map[string]bool{}
+	}
+	show.Before = r.talk.before
 	for i, p := range r.parts {
 		p.Said, p.Heard, p.Metric = whole.Said, nil, p.Metric || metric
+		if asksAgain(p, r.parts[i+1:]) {
+			p.Ask = nil
+		}
 		if i == 0 {
 			p.Heard, p.Facts = whole.Heard, append(whole.Facts, p.Facts...)
 		}
-		explain.Say(p, r.talk.show())
+		explain.Say(p, show)
 		if picture := r.shown(p); picture != "" {
 			p.Text += "\n\n" + strings.TrimRight(picture, "\n")
 		}
@@ -31,6 +41,13 @@ func (r *round) answer(read grammar.Reading) *solver.Answer {
 	}
 	whole.Text = strings.Join(text, "\n\n")
 	return whole
+}
+
+// asksAgain reports whether a later part of the same line asks what p asks: it is asked once, at the end.
+func asksAgain(p *solver.Answer, later []*solver.Answer) bool {
+	return p.Ask != nil && slices.ContainsFunc(later, func(o *solver.Answer) bool {
+		return o.Ask != nil && o.Ask.Key == p.Ask.Key && o.Ask.Text == p.Ask.Text
+	})
 }
 
 // join adds a part to the whole. What the part has takes the place of what an earlier part had of the same kind;
