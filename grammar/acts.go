@@ -172,6 +172,9 @@ func (s *speech) tried(g *group) {
 // asked reads a question: after a table, or after one quantity or several.
 func (s *speech) asked(g *group) {
 	list := strip(idleGone(g.items))
+	if g.topic == "" && len(list) == 0 && g.head != nil && g.head.as(kQuest) != nil {
+		g.topic = g.head.as(kQuest).key
+	}
 	if g.topic != "" {
 		if !s.beside(g, list) {
 			s.notUnderstood(g, list)

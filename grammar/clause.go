@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -179,7 +181,7 @@ func (k *clause) plain() (reading, bool) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
-	if !ok {
+	if !ok || k.inner() {
 		return reading{}, false
 	}
 	r := reading{carry: k.carry}
@@ -202,6 +204,16 @@ func (k *clause) plain() (reading, bool) {
 		return reading{}, false
 	}
 	return k.finish(r)
+}
+
+// inner reports whether an "and" or a "but" stands inside the clause: there it would put two things together.
+func (k *clause) inner() bool {
+	for i, it := range k.items {
+		if !it.value() && (it.kind == kAnd || it.kind == kBut) && i > 0 && !(k.items[i-1].kind == kComma && !k.items[i-1].value()) {
+			return true
+		}
+	}
+	return false
 }
 
 // finish sets what the next clause may lean on, and the cost of leaning on the last one.
@@ -376,11 +388,31 @@ func (k *clause) set(i int) (made, bool) {
 	if !ok {
 		return made{}, false
 	}
+	if name.Quantity == solver.Rails && k.vagueBoards(i) {
+		return made{}, false
+	}
 	if name.Quantity == solver.Budget && upper(op) {
 		op = solver.Eq // a budget is a limit by itself
 	}
 	m := made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].startAt(), lim: lim, kind: kind}
 	return k.fill(m)
+}
+
+// vagueBoards reports whether a bare number may be anything that boards have: "boards are twelve", "the quote is for ten boards".
+func (k *clause) vagueBoards(i int) bool {
+	it := k.items[i]
+	if before := k.noun(i - 1); before != nil && k.has(kKnowing) == nil && strings.HasSuffix(it.before, "are") && it.lim.lo.unit == bare {
+		return true
+	}
+	if k.force != Check || k.s.head == nil || len(k.things) != 1 {
+		return false
+	}
+	for _, w := range []string{"quote", "bid", "estimate", "invoice", "bill", "order"} {
+		if strings.Contains(k.s.head.text, w) && strings.HasPrefix(k.items[k.things[0]].text, "board") && len(k.s.groups) == 1 && len(k.values) == 1 {
+			return true
+		}
+	}
+	return false
 }
 
 // around adds a relation that stands apart from its value: "longer than … 8 feet", "bays 78 max".

@@ -219,8 +219,8 @@ var commands = []entry{
 		CUT [(RAIL|them|all)] (alike|the same)`},
 	{kind: kGoal, key: "even gaps", loose: true, ways: `
 		even (GAP)
-		(keep|leave|hold|make) [(all|every)] GAP (exact|true|even|exactly even|dead even|perfectly even|honest) [(and|,)] [(round)] [(each|every)] [(pencil)] [(mark)] [(by itself|on its own)]
-		round (each|every) [pencil] mark (by itself|on its own|separately|individually) [(and|,)] [(keep|leave)] [(gaps|gap|the gaps)] [(exact|even|true)]
+		(keep|leave|hold|make) [(all|every)] GAP (exact|true|even|exactly even|dead even|perfectly even|honest) [(and|,)] [(round)] [(each|every)] [(mark|marks)] [(by itself|on its own)]
+		round (each|every) (mark|marks) (by itself|on its own|separately|individually) [(and|,)] [(keep|leave)] [(gaps|gap|the gaps)] [(exact|even|true)]
 		GAP (exact|true|even) and round
 		GAP (perfectly|exactly|dead) (even|exact|equal)
 		exact GAP`},

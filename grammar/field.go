@@ -1,6 +1,10 @@
 package grammar
 
-import "saywright/solver"
+import (
+	"strings"
+
+	"saywright/solver"
+)
 
 // field reads what is measured or found on site.
 func (k *clause) field() (reading, bool) {
@@ -58,7 +62,7 @@ func (k *clause) measured() (reading, bool) {
 				return reading{}, false
 			}
 		case "opening":
-			if verb == nil || verb.kind != kMeasured || len(k.items[i].indexes) > 1 {
+			if verb == nil || !strings.HasPrefix(strings.TrimPrefix(verb.text, "re"), "meas") || len(k.items[i].indexes) > 1 {
 				return reading{}, false
 			}
 		default:

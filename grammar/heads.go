@@ -90,7 +90,7 @@ var heads = []entry{
 	{kind: kWhere, key: "where", ways: "where"},
 	{kind: kTail, key: "why", loose: true, ways: "come from\ncame from\ncomes from"},
 	{kind: kHead, key: "check", loose: true, ways: `
-		[(the|my|one of my|a)] PERSON [(before me|next door|three|two|one|at the yard|down the (road|street)|here|across the street)] [(also|just|is|are)] (SAYS|SHOWS) [down] [(me|us)] [that]
+		[(the|my|one of my|a|the other|other)] PERSON [(before me|next door|three|two|one|at the yard|down the (road|street)|here|across the street)] [(also|just|is|are)] (SAYS|DRAWS) [down] [(me|us)] [that]
 		[(the|my|one of my)] PERSON [(before me)] (is|are) (sure|positive|certain|convinced|adamant|telling me|telling us|claiming|saying|of the opinion|thinking|insisting) [that]
 		PERSON would (cut|make|have|use|put|go)
 		PERSON PAPER (SAYS|SHOWS|is|has) [(that|me)]
@@ -117,7 +117,7 @@ var heads = []entry{
 		there is a claim [that]
 		i was told [(that|by PERSON)]
 		i have been told [that]
-		i (heard|read) [that]
+		i (heard) [that]
 		word is [that]
 		supposedly
 		allegedly
@@ -138,8 +138,6 @@ var heads = []entry{
 		(i|we) (want|wanted|need|prefer|asked for|ask for|would like|would rather|would have|say|said|told you|specified|decided|will have|measured|measure|make|made it|will go with|am going with|are going with|will take)
 		(mine|ours) (measure|measures|measured|is|are)
 		(mine|ours)
-		(put|enter|take|note|write|record|punch|type) (it|that|this|them|those) (in|down)
-		go ahead and (enter|use|take|put in|put)
 		(i|we) only want
 		for mine
 		my own

@@ -104,6 +104,9 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 {
 		fEnd = f[0].next
 	}
+	if _, _, ok := l.sound(i); ok {
+		fEnd = min(fEnd, i+1)
+	}
 	if a, kind, next := l.value(i); next > i && next >= fEnd && !l.pronoun(i, next) {
 		t := l.add(kind, i, next)
 		t.amt = &a
@@ -244,6 +247,11 @@ func (l *lexing) phrase(f []found, i int) int {
 	next := f[0].next
 	kind := f[0].entry.kind
 	if kind == kFill {
+		if _, _, ok := l.sound(next - 1); ok {
+			if next--; next == i {
+				return l.lone(i)
+			}
+		}
 		l.empty(l.text(i, next))
 		return next
 	}

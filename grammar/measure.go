@@ -128,9 +128,9 @@ func (r reader) withUnit(a amount, i int) (amount, int, bool) {
 		if _, _, _, ok := r.unit(j + 2); ok {
 			j += 2
 		}
-	} else if a.frac && r.word(j) == "a" || a.frac && r.word(j) == "an" {
+	} else if r.word(j-1) == "half" && (r.word(j) == "a" || r.word(j) == "an") {
 		if _, _, _, ok := r.unit(j + 1); ok {
-			j++ // "half an inch"
+			j++ // "half an inch", but "an eighth a foot" is a fall
 		}
 	}
 	switch w := r.word(j); {

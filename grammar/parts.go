@@ -136,7 +136,7 @@ var parts = []entry{
 	{kind: kPart, key: "rail top", sense: meaning("rail top"), ways: "rail top"},
 	{kind: kPart, key: "bay", sense: meaning("bay, bays | stiffeners, stiffener spacing, measured, rails, gap, stiffener size, short, cut, ?cuts, opening, span"), ways: "BAY\n(each|every|any|no|longest|widest|one|a|the|per) run\nBAY (width|widths|length|lengths)\n(width|length|size) of BAY\nBAY BETWEEN POST"},
 	{kind: kLoc, key: "per bay", sense: meaning("bay | stiffeners, stiffener spacing, rails, gap, stiffener size, rail size, bays, short, cut, measured, opening"), ways: `
-		(in|per|for|to|along|of|within|by) [(each|every|any|one|a|either)] BAY
+		(in|per|for|to|along|of|within|by) [(each|every|any|one|a|either|long|short|wide|big|narrow)] BAY
 		(each|every|either) BAY
 		a BAY
 		/ BAY
@@ -209,6 +209,7 @@ var parts = []entry{
 		trim [(per|each|every|a)] [(RAIL|end)]
 		[(per|each|every|off)] [RAIL] (to square|squaring|squaring up) [(its|the|each|up|off)] [(end|ends)]
 		(lose|lost|loses) (per|off|on|of|from) [(every|each|a)] RAIL
+		(off|from|of) (every|each) RAIL (squaring|to square) [up] [(its|the)] [end]
 		squaring [(up|off)] [the] [end]
 		(square|squaring|trim|squared|cut) (off|up) [(the|each|its|per)] (end|ends)
 		waste per board

@@ -194,7 +194,7 @@ func (k *clause) have(g goods) (reading, bool) {
 
 // extra reads pieces wanted besides: "and twelve more two by sixes at 45 and a half".
 func (k *clause) extra(g goods) (reading, bool) {
-	if k.has(kExtra) == nil && !k.boughtMore() || !k.only(kExtra, kMore, kEach, kPriceVerb, kX, kHave, kChange, kSell, kHaveTail) {
+	if k.has(kExtra) == nil && !k.boughtMore() || !k.only(kExtra, kMore, kEach, kPriceVerb, kX, kCutWord, kHave, kChange, kSell, kHaveTail) {
 		return reading{}, false
 	}
 	if len(g.longs) == 0 && len(g.counts)+len(g.others) == 2 { // the length is bare
@@ -227,7 +227,7 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if len(g.cash)+len(g.items) > 0 || len(g.longs)+len(g.counts)+len(g.others) == 0 {
 		return reading{}, false
 	}
-	if !k.only(kSell, kSellMore, kSellLess, kHave, kNo, kNot, kBut, kChange, kPriceVerb, kMore, kRel, kGoesIn, kBetween, kHaveTail) {
+	if v := k.has(kPriceVerb); v != nil && v.text != "@" || !k.only(kSell, kSellMore, kSellLess, kHave, kNo, kNot, kBut, kChange, kMore, kRel, kGoesIn, kHaveTail) {
 		return reading{}, false
 	}
 	footers := 0
@@ -287,11 +287,14 @@ func (k *clause) lengths() ([]solver.Value, bool) {
 		}
 	}
 	var out []solver.Value
+	last := k.values0()
 	for _, i := range k.values {
 		a := *k.items[i].lim.lo
 		switch {
 		case a.size != "":
 			continue
+		case a.unit == bare && like != nil && (i == last || a.frac && like.unit != metric):
+			return nil, false
 		case a.unit == bare && like != nil:
 			a = inUnitOf(a, *like)
 		case a.unit == bare && !k.s.metric && a.val.IsInt() && a.val.Less(exact.Int(25)) && exact.Int(3).Less(a.val):

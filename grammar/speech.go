@@ -323,6 +323,14 @@ func (g *grouping) wh(i int) bool {
 	if gives(t.token) && g.wishes(i) || i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kGoal {
 		return true
 	}
+	if i > 0 && (g.list[i-1].value() && g.list[i-1].lim.lo.times || !g.list[i-1].value() && (g.list[i-1].kind == kFactor || g.list[i-1].kind == kTimes)) && t.as(kSame) != nil {
+		t.kind = kSame // "twice what is between the others"
+		return false
+	}
+	if (g.g.force == Why || g.g.force == "help with" || g.g.force == Forget) && !g.atBreak(i) {
+		g.g.sense = append(g.g.sense, senseOf(t.token))
+		return true
+	}
 	if g.g.force == Ask && g.empty() || g.g.force == Teach && g.empty() {
 		g.g.sense = append(g.g.sense, senseOf(t.token))
 		return true
@@ -374,6 +382,10 @@ func (g *grouping) quest(i int) bool {
 		if g.g.force == Ask {
 			g.g.head = t.token
 		}
+		return true
+	}
+	if g.g.force == Why && g.g.topic == "" && !hasValue(g.g.items) && !g.atBreak(i) {
+		g.g.topic = t.key()
 		return true
 	}
 	g.flush(group{force: Ask, head: t.token, topic: t.key()})
@@ -430,6 +442,11 @@ func (g *grouping) command(i int) bool {
 			return false
 		}
 		g.flush(group{force: ActKind(key), head: t.token})
+	case "recap":
+		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kPart {
+			return true // "what I gave you for the opening, …"
+		}
+		g.flush(group{force: State, cmd: key, head: t.token})
 	case "why that":
 		if !g.alone(i) || i+1 < len(g.list) && !g.list[i+1].breaks() {
 			g.flush(group{force: Why, head: t.token})
@@ -467,7 +484,7 @@ func (g *grouping) changes(i int) bool {
 	t := g.list[i].token
 	words := strings.Fields(t.text)
 	switch words[0] {
-	case "remove", "drop", "lose", "take", "cut", "leave":
+	case "remove", "drop", "lose", "take", "cut", "leave", "pull":
 	default:
 		return false
 	}
@@ -480,7 +497,7 @@ func (g *grouping) changes(i int) bool {
 		switch {
 		case it.value() && parts == 0:
 			op, ok := it.lim.relation()
-			return ok && op == solver.Eq && (it.lim.lo.unit == bare && it.lim.lo.size == "" || t.as(kPart) != nil)
+			return ok && op == solver.Eq && (it.lim.lo.unit == bare && it.lim.lo.size == "" || t.as(kPart) != nil || words[0] == "lose" || words[0] == "cut" || words[0] == "take")
 		case it.value():
 			op, ok := it.lim.relation()
 			if ok && op == solver.Eq {
@@ -515,6 +532,9 @@ func (g *grouping) csv(int) bool {
 // tail changes the force of what stands before it: "…, is that right", "… come from", "would … fit".
 func (g *grouping) tail(i int) bool {
 	t := g.list[i]
+	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kRel) {
+		return false // "fit" the quantity
+	}
 	switch t.key() {
 	case "why":
 		if g.g.force == Ask {
@@ -588,6 +608,9 @@ func (g *grouping) enter(i int) bool {
 }
 
 func (g *grouping) theirs(i int) bool {
+	if i == 0 {
+		g.mood(g.list[0])
+	}
 	if g.g.force == State && !g.g.sealed && g.atBreak(i) && g.claims(i) {
 		g.flush(group{force: Check, head: g.list[i].token})
 	}
@@ -606,6 +629,11 @@ func (g *grouping) claims(i int) bool {
 
 // question takes a sentence with a question mark and no other sign of its force: "6 rails?" tries, "gap?" asks.
 func (g *grouping) question() {
+	for _, p := range g.s.groups[g.first:] {
+		if p.force != State {
+			return
+		}
+	}
 	for k := g.first; k < len(g.s.groups); k++ {
 		p := &g.s.groups[k]
 		if p.force != State || p.cmd != "" || p.sealed {

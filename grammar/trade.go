@@ -42,6 +42,7 @@ var trade = []entry{
 		available
 		lengths [(on offer|available|for sale)]
 		(lumber|timber) lengths`},
+	{kind: kCutWord, key: "cut", ways: "(cut|cuts|sawn|saw|sawed|cutting)"},
 	{kind: kOnly, key: "only", ways: "only\nnothing but\njust [(using|use|do)]\nnothing else\nand nothing else"},
 	{kind: kSellMore, key: "+=", ways: "as well [now]\ntoo\n[now] also [(in)]\nback in stock\nnow also\nas well as those"},
 	{kind: kSellLess, key: "-=", ways: "sold out [of]\nout of stock\n(out|run out|ran out|fresh out|all out) of\nthere is no [(more|longer)]\nno [more] (any more|anymore|longer|left)\n(any more|anymore)\nno longer (sell|sells|carry|carries|have|available|sold|stock)\n(do|does) not (sell|carry|have|stock) [any]\nare gone\nis gone\nall gone\nare out\nrun out\nran out\ndiscontinued\nhave run out"},
@@ -82,7 +83,7 @@ var trade = []entry{
 	{kind: kAt, key: "top", ways: "(at|along|on|by|up at|across|from|for|near|in|) [(very)] top [(of (BAY|it|WALL))]\nat top of WALL\ntop of\nat wall height\nat (height of wall|the wall's height)\nup top"},
 	{kind: kShort, key: "short", ways: "(came|come|comes|is|was|cut|got cut|turned out) [out] [(cut)] short\n(came|come|comes|is|was|cut) [out] [(too)] short [by]\n(too short|too short by|short by)"},
 	{kind: kFixed, key: "fixed", ways: "(is|are|was|already|has been) [(already)] (fixed|up|on|screwed|mounted|installed|in place|hung|fastened|attached|in) [(already)]\n(fixed|mounted|installed|already up|up already|already on|on already|already fixed|fixed already|in place)\nalready in"},
-	{kind: kTop, key: "top", ways: "(top|tops|top edge|top edges|upper edge|upper edges)\nto have its top"},
+	{kind: kTop, key: "top", ways: "(top|tops|top edge|top edges|upper edge|upper edges)\n[up] to have its top"},
 	{kind: kLean, key: "leans", ways: "(lean|leans|leaning|leaned|leant|tilts|tilt|tilted|tips|tipped|out of plumb|off plumb) [(,|it)] [(leans|it leans|leaning|by)]\nout of plumb by\n(is|are) out of (plumb|true) [by]"},
 	{kind: kLeanWay, key: "in", ways: "(in|inward|inwards|into (WALL|span|bay|opening)|toward (bay|middle|other post))"},
 	{kind: kLeanWay, key: "out", ways: "(out|outward|outwards|away from (WALL|span|middle)|away)"},
@@ -164,7 +165,7 @@ var fills = []entry{
 		(any|some) more (questions|thoughts)
 		(if|as) (that|it) helps
 		(more|less) or less
-		(and|or) (whatever|what have you|something|stuff|so on|such|all that|the like)
+		(and|or) (whatever|what have you|so on|such|all that|the like)
 		not some other (number|count)
 		some other (number|count)
 		instead [of (six|it|that|what we have|the other|five|seven|four|one|what it is|what i said)]
@@ -189,7 +190,23 @@ var fills = []entry{
 		never you mind
 		i am careful
 		throw in
-		never mind (his|theirs|hers)
+		[from] start to finish
+		from beginning to end
+		from (top|first) to (bottom|last)
+		[the] POST (is|are) (up|in place|standing) [(already|now)]
+		leave it [(be|alone|as it is)]
+		(in|for) (this|the|our) (class|classroom|shop|room)
+		one step after another
+		no (play|slack) whatsoever
+		put a ruler on it
+		(calipers|caliper|level|tape) on it
+		as my father built them
+		back there
+		over there
+		(this|the) batch of
+		we (work|are working) [(in)]
+		that was (a mistake|wrong)
+		never mind (his|theirs|hers|their|her) [(quote|sketch|plan|drawing|figure|figures|numbers|number)]
 		your turn
 		put mine next to (his|hers|theirs)
 		(boards|lumber|wood|rails) (is|are) (dear|expensive|pricey|costly)

@@ -48,6 +48,8 @@ var classes = []wordClass{
 	{"SHOWS", `shows show showed has have had draws drew drawn puts put calls called lists list listed quotes quoted assumes assume assumed makes make made gives give gave keeps keep kept
 		gets get got uses use used wants specifies specify specified states reads read allows allowed marks marked sets set drawn pencilled penciled measured worked priced
 		figured cut cuts wrote written indicates promises promised offers offered charges charged counts counted asks includes include included`},
+	{"DRAWS", `has had have shows showed draws drew drawn puts lists list listed quotes quoted assumes assumed makes gives got wants uses specified specifies
+		figured measured worked wrote written promises promised offers offered pencilled penciled marked counted sets`},
 	{"CAN", "can could might may would will should shall"},
 	{"TELL", "tell give show read gimme list call name get print send hand fetch display pull provide lay spell"},
 	{"ME", "me us them him her everybody everyone"},
@@ -112,6 +114,7 @@ const neutralWords = `
 	give gives given take taking hold holds holding lay lays laid show shows fit
 	stick sticks sticking new old one ones hers
 	chose choose chosen found throw
+	myself yourself itself
 	happen happens happened mean means meant say said says tell told ask asked call called
 	comfortable nice good great lovely perfect proper properly safe kind sort way even ever
 	where when and
