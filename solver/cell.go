@@ -350,7 +350,7 @@ func (s *sheet) placeOpenings() {
 func (s *sheet) before(i int) []exact.Term {
 	var terms []exact.Term
 	posts := 0
-	for j, pc := range s.pieces[:i] {
+	for _, pc := range s.pieces[:i] {
 		terms = append(terms, one(pc.v))
 		switch {
 		case pc.opening > 0:
@@ -360,7 +360,6 @@ func (s *sheet) before(i int) []exact.Term {
 		default:
 			posts += pc.bays
 		}
-		_ = j
 	}
 	if i == len(s.pieces) {
 		posts--

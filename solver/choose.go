@@ -132,8 +132,8 @@ func (ch *chooser) sheet(i int) *sheet {
 
 // wish narrows to what comes nearest to one soft wish or goal.
 func (ch *chooser) wish(w Statement) {
-	q, way, goal := w.Name.Quantity, 0, false
-	if way, q, goal = GoalOf(w); !goal {
+	way, q, goal := GoalOf(w)
+	if !goal {
 		q = w.Name.Quantity
 	}
 	if fieldOf(q)&ch.s.f == 0 {

@@ -36,9 +36,6 @@ func (s set) within(t set) bool { return s[0]&^t[0]|s[1]&^t[1]|s[2]&^t[2]|s[3]&^
 func (s set) union(t set) set {
 	return set{s[0] | t[0], s[1] | t[1], s[2] | t[2], s[3] | t[3]}
 }
-func (s set) minus(t set) set {
-	return set{s[0] &^ t[0], s[1] &^ t[1], s[2] &^ t[2], s[3] &^ t[3]}
-}
 func (s set) empty() bool { return s == set{} }
 func (s set) list() []int {
 	var out []int
@@ -369,7 +366,7 @@ func (p *problem) addHabits() {
 		p.add(law{Rule: Rule{Rule: name, Kind: Practice, Says: s.String(), Source: NoSource, From: &s},
 			said: s, field: fieldOf(s.Name.Quantity), soft: true})
 	}
-	if !p.speaksOf(Stock) && !p.hasBoards() {
+	if !p.speaksOf(Stock) {
 		s := Of(Stock, Eq, Value{List: DefaultStock()})
 		p.add(law{Rule: Rule{Rule: "stock", Kind: Practice, Says: s.String(), Source: NoSource, From: &s},
 			said: s, field: alongField, soft: true})
@@ -390,9 +387,6 @@ func (p *problem) addHabits() {
 		habit(Of(BottomGap, GE, inches("2")), "off the floor")
 	}
 }
-
-// hasBoards reports whether a longest board follows from what is priced, so that the usual lengths do not limit.
-func (p *problem) hasBoards() bool { return false }
 
 // mergeTwins makes one law of two that say the same, and keeps both sources.
 func (p *problem) mergeTwins() {

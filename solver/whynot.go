@@ -1,10 +1,6 @@
 package solver
 
-import (
-	"slices"
-
-	"saywright/solver/exact"
-)
+import "saywright/solver/exact"
 
 // whyNot lays ss over what stands and says what refuses it, with the neighbors of a rail count side by side.
 //
@@ -120,13 +116,4 @@ func (v *solved) neighborWork(a *Answer, sh *sheet, point []exact.Rat, n int) {
 		line.From = counted(n)
 		a.Work = append(a.Work, line)
 	}
-}
-
-// ruleNamed finds a law by the name of its rule.
-func (p *problem) ruleNamed(name string) (law, bool) {
-	i := slices.IndexFunc(p.laws, func(l law) bool { return l.Rule.Rule == name })
-	if i < 0 {
-		return law{}, false
-	}
-	return p.laws[i], true
 }

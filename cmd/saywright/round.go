@@ -24,9 +24,6 @@ type round struct {
 	nothing *solver.Question // set where an act has nothing to act on: then the line changes nothing
 }
 
-// errDropped ends a line that the person dropped while it was worked out.
-var errDropped = errors.New("dropped")
-
 // carrying maps each act to what carries it out; statements are gathered before.
 var carrying map[grammar.ActKind]func(*round, grammar.Act)
 
