@@ -159,6 +159,9 @@ func (v *voice) askTalk(q solver.Question, f solver.Fact) string {
 	case "cannot write":
 		return "It could not be written: " + quoted(f.Names[len(f.Names)-1]) + ". Where else?"
 	case "file in the way":
+		if reason == "" {
+			reason = "it is no drawing of mine"
+		}
 		return "I won't write over " + name + ": " + reason + ". Another name?"
 	case "nothing to draw":
 		return "There is nothing to draw yet: how high is the wall, and how far apart are the posts?"

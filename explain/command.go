@@ -121,6 +121,13 @@ func (v *voice) allReplaced(forms []string) bool {
 	return true
 }
 
+// whichWall names the wall that the answer is about, where the conversation knows several.
+func (v *voice) whichWall() {
+	if f, ok := v.fact("wall"); ok {
+		v.p.say(upper(quoted(orThis(first(f.Names)))), noInk)
+	}
+}
+
 func orThis(name string) string {
 	if name == "" {
 		return "the wall without a name"

@@ -11,6 +11,7 @@ import (
 func (v *voice) compose() *page {
 	v.p = page{style: v.Style}
 	v.mended()
+	v.whichWall()
 	v.fault()
 	if v.a.Ask != nil && v.onlyAsks() {
 		if v.a.To.Kind == "state" && v.a.Verdict == solver.Open && len(v.a.To.Statements) > 0 {

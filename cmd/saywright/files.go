@@ -2,9 +2,11 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
@@ -27,11 +29,24 @@ func today() string { return time.Now().Format(time.DateOnly) }
 
 func writeFiles(files []file) error {
 	for _, f := range files {
-		if err := replaceFile(f.path, f.content); err != nil {
-			return err
+		if err := replaceFile(f.path, f.content, forAll); err != nil {
+			return fmt.Errorf("%s: %s", f.path, reason(err))
 		}
 	}
 	return nil
+}
+
+// reason is why a file could not be read or written, without the path: a person said that.
+func reason(err error) string {
+	var path *fs.PathError
+	var link *os.LinkError
+	switch {
+	case errors.As(err, &path):
+		return path.Err.Error()
+	case errors.As(err, &link):
+		return link.Err.Error()
+	}
+	return err.Error()
 }
 
 func (r *round) save(a grammar.Act) {
@@ -40,13 +55,13 @@ func (r *round) save(a grammar.Act) {
 		r.none("nothing to save", "wall 48 high")
 		return
 	}
-	_, err := r.talk.shelf.load(name)
+	was, err := r.talk.shelf.load(name)
 	if e := r.talk.shelf.save(name, r.talk.now); e != nil {
 		r.badFile("cannot save", name, e)
 		return
 	}
 	facts := []solver.Fact{{Key: "saved", Names: []string{name}, Nums: counts(r.talk.now.size())}}
-	if err == nil {
+	if err == nil && pack(was) != pack(r.talk.now) {
 		facts = append(facts, solver.Fact{Key: "saved before", Names: []string{name, before(name)}})
 	}
 	r.tell("save", facts...)
@@ -91,7 +106,7 @@ func (r *round) load(name string) (standing, bool) {
 }
 
 func (r *round) badFile(key, name string, err error) {
-	r.none(key, "", solver.Fact{Key: "why", Names: []string{name, err.Error()}})
+	r.none(key, "", solver.Fact{Key: "why", Names: []string{name, reason(err)}})
 }
 
 // wallNamed finds a wall by what a person calls it: this one, a wall of the conversation, or a saved one.
@@ -146,20 +161,31 @@ func (r *round) sameAs(a grammar.Act) {
 		solver.Fact{Key: "same as", Names: append([]string{a.Words[0]}, formsOf(from.Standing())...)})
 }
 
-func (r *round) drawTo(a grammar.Act) {
-	r.picture(a, ".svg", "drawn", func(whole *solver.Answer, sheet draw.Sheet) ([]byte, error) { return draw.SVG(whole, sheet) })
-}
+// drawTo readies a drawing, or the job sheet where the file's name says so.
+func (r *round) drawTo(a grammar.Act) { r.paper(a, ".svg") }
 
-func (r *round) printTo(a grammar.Act) {
-	r.picture(a, ".html", "printed", func(whole *solver.Answer, sheet draw.Sheet) ([]byte, error) { return draw.JobSheet(whole, sheet) })
+// printTo readies the job sheet, or a drawing where the file's name says so.
+func (r *round) printTo(a grammar.Act) { r.paper(a, ".html") }
+
+func (r *round) paper(a grammar.Act, ending string) {
+	path := a.Words[0]
+	switch strings.ToLower(filepath.Ext(path)) {
+	case ".svg":
+		ending = ".svg"
+	case ".html", ".htm":
+		ending = ".html"
+	default:
+		path += ending
+	}
+	if ending == ".svg" {
+		r.picture(a, path, "drawn", draw.SVG)
+	} else {
+		r.picture(a, path, "printed", draw.JobSheet)
+	}
 }
 
 // picture readies a file. It is never written over one that this program did not write.
-func (r *round) picture(a grammar.Act, ending, key string, made func(*solver.Answer, draw.Sheet) ([]byte, error)) {
-	path := a.Words[0]
-	if !strings.EqualFold(filepath.Ext(path), ending) {
-		path += ending
-	}
+func (r *round) picture(a grammar.Act, path, key string, made func(*solver.Answer, draw.Sheet) ([]byte, error)) {
 	if q := inTheWay(path); q != nil {
 		r.nothing = q
 		return
@@ -179,6 +205,7 @@ func (r *round) picture(a grammar.Act, ending, key string, made func(*solver.Ans
 // everything is the answer to what stands with all tables that a job sheet shows.
 func (r *round) everything(b solver.Book, base *solver.Answer) *solver.Answer {
 	whole := *base
+	whole.Work, whole.Assumed, whole.Cautions = slices.Clip(whole.Work), slices.Clip(whole.Assumed), slices.Clip(whole.Cautions)
 	for _, topic := range []string{"marks", "cuts", "shopping", "hardware", "steps", "cautions"} {
 		join(&whole, solver.Ask(b, base, topic, nil))
 	}
@@ -197,7 +224,7 @@ func inTheWay(path string) *solver.Question {
 	}
 	names := []string{path}
 	if err != nil {
-		names = append(names, err.Error())
+		names = append(names, reason(err))
 	}
 	return &solver.Question{Key: "file in the way", Facts: []solver.Fact{{Key: "why", Names: names}}}
 }

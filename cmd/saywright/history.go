@@ -9,6 +9,12 @@ import (
 // historyLimit is the most lines that are kept. The file is cut here, because readline writes it anew for all to read.
 const historyLimit = 500
 
+// Modes of the files that are written.
+const (
+	forOwner = 0o600 // what was said, and walls saved by name
+	forAll   = 0o644 // drawings: made to be handed on
+)
+
 // xdg returns the folder of this program under an XDG base folder (XDG Base Directory Specification 0.8: what is not
 // an absolute path is ignored), "" where there is no home either.
 func xdg(variable string, fallback ...string) string {
@@ -38,11 +44,11 @@ func historyFile(folder string) string {
 		return ""
 	}
 	if was == nil || bytes.Count(was, []byte("\n")) >= historyLimit {
-		if replaceFile(name, lastLines(was, historyLimit/2)) != nil {
+		if replaceFile(name, lastLines(was, historyLimit/2), forOwner) != nil {
 			return ""
 		}
 	}
-	if os.Chmod(name, 0o600) != nil {
+	if os.Chmod(name, forOwner) != nil {
 		return ""
 	}
 	return name
@@ -53,9 +59,9 @@ func lastLines(text []byte, n int) []byte {
 	return bytes.Join(lines[max(len(lines)-n-1, 0):], nil)
 }
 
-// replaceFile writes a file for its owner alone so that at any moment either the old or the new one is there, whole.
-func replaceFile(name string, content []byte) error {
-	draft, err := os.CreateTemp(filepath.Dir(name), ".draft-*") // made with mode 0600
+// replaceFile writes a file so that at any moment either the old or the new one is there, whole.
+func replaceFile(name string, content []byte, mode os.FileMode) error {
+	draft, err := os.CreateTemp(filepath.Dir(name), ".draft-*")
 	if err != nil {
 		return err
 	}
@@ -63,6 +69,9 @@ func replaceFile(name string, content []byte) error {
 	_, err = draft.Write(content)
 	if err == nil {
 		err = draft.Sync()
+	}
+	if err == nil {
+		err = draft.Chmod(mode)
 	}
 	if e := draft.Close(); err == nil {
 		err = e

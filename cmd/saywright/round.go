@@ -18,6 +18,7 @@ type round struct {
 	done  []string         // normal forms of the acts carried out since begin
 	in    []string         // what an act such as "take that" says, in words of its own: told when it is undone
 	parts []*solver.Answer // what each act answers, in order
+	wall  string           // the wall that the last of them is about
 	on    *trial           // the what-if earlier in this line: asks after it are answered within it
 	files []file           // drawings to write once all of the line is clear
 
@@ -78,7 +79,7 @@ func (r *round) finish(acts []grammar.Act) {
 		return
 	}
 	if err := errors.Join(r.talk.shelf.write(), writeFiles(r.files)); err != nil {
-		r.nothing = &solver.Question{Key: "cannot write", Facts: []solver.Fact{{Key: "why", Names: []string{err.Error()}}}}
+		r.nothing = &solver.Question{Key: "cannot write", Facts: []solver.Fact{{Key: "why", Names: []string{reason(err)}}}}
 		return
 	}
 	t := &r.talk
@@ -117,6 +118,10 @@ func (r *round) part(b solver.Book, base, a *solver.Answer, to solver.Reply, fac
 		own.To = to
 	}
 	own.Facts = append(slices.Clip(own.Facts), facts...)
+	if base != nil && len(r.talk.now.books) > 1 && (len(r.parts) == 0 || r.wall != b.Wall) {
+		own.Facts = append(own.Facts, solver.Fact{Key: "wall", Names: []string{b.Wall}})
+	}
+	r.wall = b.Wall
 	r.parts = append(r.parts, &own)
 	if own.To.Kind != "command" || own.Layout != nil || len(own.Because) > 0 {
 		r.talk.last = &remark{book: b, base: base, answer: &own}

@@ -99,12 +99,12 @@ func (s *shelf) write() error {
 		}
 		was, err := os.ReadFile(path)
 		if err == nil && string(was) != content {
-			err = replaceFile(strings.TrimSuffix(path, ending)+" before"+ending, was)
+			err = replaceFile(strings.TrimSuffix(path, ending)+" before"+ending, was, forOwner)
 		}
 		if err != nil && !errors.Is(err, fs.ErrNotExist) {
 			return err
 		}
-		if err := replaceFile(path, []byte(content)); err != nil {
+		if err := replaceFile(path, []byte(content), forOwner); err != nil {
 			return err
 		}
 	}
