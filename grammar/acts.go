@@ -275,7 +275,7 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 			}
 		}
 	}
-	if len(k.things)+len(k.dims)+len(k.sides) == 0 && (k.it || len(list) == 0) && s.carry.name != nil && len(senses) <= 1 {
+	if len(k.things)+len(k.dims)+len(k.sides)+len(k.values) == 0 && s.carry.name != nil && len(senses) <= 1 && s.askable(senses) {
 		n := *s.carry.name
 		return Act{Name: &n}, true
 	}
@@ -283,6 +283,12 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 		senses = append(senses, meaning("| opening side, floor at right, post leans"))
 	}
 	return k.namePick(senses)
+}
+
+// askable reports whether the words of a question can be after what was spoken of last: "how many?" after a count.
+func (s *speech) askable(senses []sense) bool {
+	a := aspectIndexOf(s.carry.name.Quantity)
+	return a < 0 || len(senses) == 0 || senses[0].all().has(a)
 }
 
 // namePick takes the surest of what the senses have in common. Where a count and a size or a length are as sure, the

@@ -168,9 +168,19 @@ func indexFits(part string, in []token, j int) bool {
 
 // limits settles on which side of their values "min" and "max" stand: before them, unless the first one stands after.
 func (l *lexing) limits() {
-	after, seen := false, false
+	trailing, seen := false, false
 	for i := range l.tokens {
 		t := &l.tokens[i]
+		num := i+1 < len(l.tokens) && l.tokens[i+1].kind == kNum
+		after := i > 0 && (l.tokens[i-1].kind == kNum || l.tokens[i-1].kind == kDim || l.tokens[i-1].kind == kSize || l.tokens[i-1].kind == kBound)
+		switch {
+		case t.kind == kBound && !after && t.as(kTop) != nil:
+			t.kind = kTop
+		case t.kind == kBound && !after && num:
+			t.kind = kRel
+		case t.kind == kTo && num && i > 0 && l.tokens[i-1].kind == kNum && l.tokens[i-1].amt.footer && !l.tokens[i+1].amt.footer:
+			t.kind = kPriceVerb // "twelves to 9.79"
+		}
 		if t.kind != kLim {
 			if t.kind == kStop {
 				seen = false
@@ -180,10 +190,10 @@ func (l *lexing) limits() {
 		value := i > 0 && l.tokens[i-1].kind == kNum || i > 1 && l.tokens[i-1].kind == kDim && l.tokens[i-2].kind == kNum
 		before := i+1 < len(l.tokens) && l.tokens[i+1].kind == kNum
 		if !seen {
-			after = value && !(before && i > 0 && l.tokens[i-1].before == "=")
+			trailing = value && !(before && i > 0 && l.tokens[i-1].before == "=")
 			seen = true
 		}
-		if after && value || value && !before {
+		if trailing && value || value && !before {
 			t.kind = kBound
 		} else {
 			t.kind = kRel

@@ -11,10 +11,12 @@ func (k *clause) changed() (reading, bool) {
 	if !d.ok || d.op == "" && d.factor == nil {
 		return reading{}, false
 	}
-	if !k.only(kChange, kMore, kThanNow, kThan, kAnother, kFactor, kTimes, kOff, kOut, kUp, kDown, kMove, kFrom, kRel, kSame) || len(k.sides) > 0 {
+	if !k.only(kChange, kMore, kThanNow, kThan, kAnother, kFactor, kTimes, kOff, kOut, kUp, kDown, kMove, kFrom, kRel, kSame, kTo) || len(k.sides) > 0 {
 		return reading{}, false
 	}
 	switch {
+	case len(k.values) == 0 && k.has(kAnother) != nil && d.factor == nil:
+		return k.another(d)
 	case d.factor != nil && len(k.values) == 0:
 		return k.scaled(*d.factor, nil)
 	case len(k.values) != 1:
@@ -41,6 +43,21 @@ func (k *clause) changed() (reading, bool) {
 		return k.asSet()
 	}
 	return k.moved(d, lim)
+}
+
+// another reads "another post": one more of what is counted.
+func (k *clause) another(d direction) (reading, bool) {
+	senses := append(k.senses(0, len(k.items)), meaning("| added posts, rails, stiffeners, bays, openings"))
+	a, ok := k.pick(senses, ofKind[solver.Count], nil, 0)
+	if !ok || d.op == "" {
+		return reading{}, false
+	}
+	n, kind, ok := k.build(a)
+	if !ok {
+		return reading{}, false
+	}
+	m := made{st: solver.Statement{Name: n, Op: d.op, Value: solver.Number(1)}, at: k.at(), kind: kind}
+	return k.finish(reading{made: []made{m}})
 }
 
 // from reports whether the range is said as a move: "from two to three".

@@ -9,23 +9,24 @@ import (
 
 // clause is a stretch of items that may say one thing, taken apart.
 type clause struct {
-	s      *speech
-	force  ActKind
-	carry  carry
-	items  []item
-	values []int // places of values
-	things []int // parts and places that narrow which quantity is meant
-	dims   []int // dimensions that stand by themselves
-	sides  []int
-	words  []int // all others but breaks
-	bay    int
-	rail   int
-	post   int
-	open   int
-	many   []int // several numbers on one noun
-	it     bool
-	wall   string
-	breaks int
+	s       *speech
+	force   ActKind
+	carry   carry
+	items   []item
+	values  []int // places of values
+	things  []int // parts and places that narrow which quantity is meant
+	dims    []int // dimensions that stand by themselves
+	sides   []int
+	words   []int // all others but breaks
+	bay     int
+	rail    int
+	post    int
+	open    int
+	many    []int // several numbers on one noun
+	it      bool
+	ordinal bool // a bay told by its place alone
+	wall    string
+	breaks  int
 }
 
 // clause reads items as one thing said. It returns nothing where a word would be left over.
@@ -79,6 +80,12 @@ func (k *clause) sort() bool {
 				return false
 			}
 			k.wall = it.text
+		case kOrdinal:
+			if n := k.carry.name; n != nil && n.Bay > 0 && k.bay == 0 {
+				k.bay, k.ordinal = it.index, true // "and none in the second"
+				continue
+			}
+			k.words = append(k.words, i)
 		case kUnknown, kUnclear, kVague:
 			return false
 		default:
@@ -177,7 +184,7 @@ func (k *clause) senses(from, to int) []sense {
 
 // plain reads values that are set or limited: "gap two and a half", "no bay longer than eight feet", "five rails 2x6".
 func (k *clause) plain() (reading, bool) {
-	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kOrdinal, kAbout) {
+	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kOrdinal, kAbout, kPer) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
@@ -185,6 +192,11 @@ func (k *clause) plain() (reading, bool) {
 		return reading{}, false
 	}
 	r := reading{carry: k.carry}
+	if k.sizedCount() {
+		k.values[0], k.values[1] = k.values[1], k.values[0]
+		k.items = []item{k.items[k.values[0]], k.items[k.values[1]], {token: &token{kind: kPart, found: railNoun, text: "rails"}}}
+		k.values, k.things, values = []int{0, 1}, []int{2}, map[int]bool{0: true, 1: true}
+	}
 	for i, it := range k.items {
 		var m made
 		switch {
@@ -205,6 +217,24 @@ func (k *clause) plain() (reading, bool) {
 	}
 	return k.finish(r)
 }
+
+// sizedCount reports whether a count and a lumber size stand alone: "eight two by fours" are rails.
+func (k *clause) sizedCount() bool {
+	if len(k.items) != 2 || len(k.values) != 2 {
+		return false
+	}
+	n, size := k.items[0].lim, k.items[1].lim
+	return n.lo.unit == bare && n.lo.val.IsInt() && n.lo.size == "" && n.of == nil && n.hi == nil && railSize(size.lo.size)
+}
+
+var railNoun = func() []found {
+	for i := range parts {
+		if parts[i].key == "rail" {
+			return []found{{entry: &parts[i]}}
+		}
+	}
+	return nil
+}()
 
 // inner reports whether an "and" or a "but" stands inside the clause: there it would put two things together.
 func (k *clause) inner() bool {
@@ -319,7 +349,8 @@ func upper(o solver.Op) bool { return o == solver.LT || o == solver.LE }
 func (k *clause) unsaid() (map[int]bool, bool) {
 	live := map[int]bool{}
 	for _, i := range k.values {
-		live[i] = true
+		n := k.noun(i + 1)
+		live[i] = !(k.items[i].text == "one" && n != nil && n.key() == "bracket" && len(k.values) > 1)
 	}
 	for _, w := range k.words {
 		t := k.items[w]

@@ -7,6 +7,10 @@ var endings = []struct{ end, word string }{
 	{"n't", "not"}, {"'re", "are"}, {"'ve", "have"}, {"'ll", "will"}, {"'d", "would"}, {"'s", "is"}, {"'m", "am"},
 }
 
+// pronouns are words after which 's is "is". After a noun it may be "is" or a possessive, and is stepped over.
+var pronouns = map[string]bool{"it": true, "that": true, "this": true, "what": true, "he": true, "she": true, "there": true, "where": true, "who": true, "how": true, "here": true,
+	"why": true, "when": true, "which": true, "let": true, "everything": true, "somebody": true, "someone": true}
+
 // unmarked are contractions as they are typed without the mark, and words run together.
 var unmarked = map[string]string{
 	"dont": "do not", "doesnt": "does not", "didnt": "did not", "cant": "can not", "cannot": "can not", "wont": "will not",
@@ -48,6 +52,9 @@ func appendContracted(out []atom, a atom) []atom {
 		if stem, ok := strings.CutSuffix(a.text, e.end); ok && stem != "" {
 			if e.end == "'d" && stem == "how" {
 				return appendWords(out, a, "how did")
+			}
+			if e.end == "'s" && !pronouns[stem] {
+				return appendWords(out, a, stem+" 's")
 			}
 			return appendWords(out, a, stem+" "+e.word)
 		}

@@ -95,7 +95,7 @@ var heads = []entry{
 		PERSON would (cut|make|have|use|put|go)
 		PERSON PAPER (SAYS|SHOWS|is|has) [(that|me)]
 		PAPER [(i was handed|they gave me|in hand|he made|from the yard|i got)] (SAYS|SHOWS) [(for|that|me|us)]
-		PAPER (is|was|comes to|came to|comes in at|came in at|runs to|amounts to|totals) [for]
+		PAPER [for (material|materials|lumber|job|wall|wood)] (is|was|comes to|came to|comes in at|came in at|runs to|amounts to|totals) [for]
 		PERSON (has|have|had) [(it|them)] (at|with|as|for)
 		(according to|per|going by|by|in|on|as per) [(the|his|her|their)] PAPER
 		according to PERSON
@@ -131,8 +131,7 @@ var heads = []entry{
 		the claim is
 		claim
 		claims
-		claimed
-		both`},
+		claimed`},
 	{kind: kTheirs, key: "theirs", ways: "his\nher\ntheir\n(neighbor|neighbors|neighbour|neighbours|builder|contractor|guy|designer|salesman|yard|inspector|architect|joiner|carpenter) is"},
 	{kind: kHead, key: "state", loose: true, ways: `
 		(i|we) (want|wanted|need|prefer|asked for|ask for|would like|would rather|would have|say|said|told you|specified|decided|will have|measured|measure|make|made it|will go with|am going with|are going with|will take)

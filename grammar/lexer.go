@@ -107,6 +107,9 @@ func (l *lexing) step(i int) int {
 	if _, _, ok := l.sound(i); ok {
 		fEnd = min(fEnd, i+1)
 	}
+	if len(f) > 0 && f[0].entry.kind == kPerFoot && l.last() != nil && l.last().kind == kNum {
+		return l.phrase(f, i)
+	}
 	if a, kind, next := l.value(i); next > i && next >= fEnd && !l.pronoun(i, next) {
 		t := l.add(kind, i, next)
 		t.amt = &a
@@ -180,6 +183,9 @@ func (l *lexing) compared(f []found, i int) []found {
 
 // value reads a lumber size or a number with its unit.
 func (l *lexing) value(i int) (amount, tokenKind, int) {
+	if l.word(i) == "none" && l.word(i+1) != "of" {
+		return amount{number: wordInt(0)}, kNum, i + 1
+	}
 	if d, next, ok := l.denominator(i); ok && l.last() != nil && l.last().key() == "tape" {
 		return amount{number: number{val: exact.New(1, int64(d)), frac: true, words: true}}, kNum, next
 	}

@@ -59,6 +59,24 @@ func (l *lexing) tail(t *token, i int) int {
 	first := len(l.tokens) == 1 || l.breaks(l.tokens[len(l.tokens)-2])
 	start := l.nameStart(i)
 	end := l.nameEnd(t.key(), start)
+	if k := t.key(); k == "draw to" || k == "print to" {
+		name := l.text(start, end)
+		if !strings.Contains(name, ".") && !strings.HasPrefix(t.text, "draw") && !strings.HasPrefix(t.text, "print") {
+			first = false
+		}
+		want := ""
+		switch {
+		case strings.HasSuffix(name, ".svg"):
+			want = "draw to"
+		case strings.HasSuffix(name, ".html"), strings.HasSuffix(name, ".htm"):
+			want = "print to"
+		}
+		for i, f := range t.found {
+			if f.entry.key == want {
+				t.found[0], t.found[i] = t.found[i], t.found[0]
+			}
+		}
+	}
 	if t.text == "like" && l.word(start+1) != "wall" {
 		first = false
 	}

@@ -40,9 +40,8 @@ var parts = []entry{
 		(TOP|upper) [(edge|side)] of [(very)] (TOP|uppermost) (RAIL|one)
 		(TOP|uppermost|last) (RAIL|one)
 		FLOOR to [(TOP|top edge|upper edge) of] [(TOP)] (WALL|RAIL)
-		FLOOR to [(very)] TOP [(edge|of it)]
 		from FLOOR to [(TOP|top edge|upper edge) of] [(TOP)] (WALL|RAIL)
-		from FLOOR to [very] TOP [edge] [of (TOP|) RAIL]
+		from FLOOR to [very] TOP [edge] of (TOP|) RAIL
 		(overall|total|finished) HEIGHT
 		how (HIGH) WALL`},
 	{kind: kDim, key: "height", sense: meaning("wall height | post height, base height, rail top"), ways: "[in] HEIGHT"},
@@ -135,7 +134,7 @@ var parts = []entry{
 		face of [(a|one)] RAIL`},
 	{kind: kPart, key: "rail top", sense: meaning("rail top"), ways: "rail top"},
 	{kind: kPart, key: "bay", sense: meaning("bay, bays | stiffeners, stiffener spacing, measured, rails, gap, stiffener size, short, cut, ?cuts, opening, span"), ways: "BAY\n(each|every|any|no|longest|widest|one|a|the|per) run\nBAY (width|widths|length|lengths)\n(width|length|size) of BAY\nBAY BETWEEN POST"},
-	{kind: kLoc, key: "per bay", sense: meaning("bay | stiffeners, stiffener spacing, rails, gap, stiffener size, rail size, bays, short, cut, measured, opening"), ways: `
+	{kind: kLoc, key: "per bay", sense: meaning("bay | stiffeners, stiffener spacing, rails, gap, stiffener size, rail size, bays, short, cut, measured, opening, added posts"), ways: `
 		(in|per|for|to|along|of|within|by) [(each|every|any|one|a|either|long|short|wide|big|narrow)] BAY
 		(each|every|either) BAY
 		a BAY
@@ -175,8 +174,9 @@ var parts = []entry{
 		[to] (center|centre|middle) of [BRACKET] top [BRACKET] (hole|screw) [(of|in) BRACKET]
 		[BRACKET] top [BRACKET] hole [(center|centre)] [(of|in) BRACKET]
 		[to] [(center|centre|middle) of] BRACKET top hole
-		(past|above|over|up past|up from|beyond|past top of) [(top|upper)] [edge] [of] RAIL [(edge|top|upper edge|top edge)]
-		above RAIL (upper|top) edge`},
+		(past|above|over|up past|up from|beyond) (top|upper) [edge] of RAIL
+		(past|above|over|up past|up from|beyond|up above) RAIL (edge|top|upper edge|top edge)`},
+	{kind: kLoc, key: "past rail", sense: meaning("| bracket ear, bracket reach"), ways: "(past|beyond|above|over|proud of) RAIL"},
 	{kind: kPart, key: "bracket ear", sense: meaning("bracket ear"), ways: `
 		BRACKET (ear|ears)
 		(ear|ears) [of BRACKET]
@@ -245,7 +245,8 @@ var parts = []entry{
 		drop (beyond|behind|outside|past) WALL
 		[(FLOOR|EARTH|it|grade)] [(falls|drops|goes|is|falls off|drops off|drops away|falls away|lower)] [(down|away|off)] (on|at|to|of) [(the|that)] (far|other|outer|outside|opposite|back) (side|face) [of WALL]
 		(beyond|behind|past|outside) WALL [(FLOOR|EARTH|it)] [(falls|drops|is lower|lower)]
-		(FLOOR|EARTH) (falls|drops|goes|drops off|falls off|falls away) [(away|off|down)] [(beyond|behind|past|outside) [WALL]]
+		(FLOOR|EARTH) (falls|drops|goes|drops off|falls off|falls away) [(away|off|down)] (beyond|behind|past|outside) [WALL]
+		(FLOOR|EARTH) (falls|drops) (away|off)
 		(other|far) side [of WALL] [(the|)] [(FLOOR|EARTH|it)] [(falls|drops|is|falls off|drops off|drops away|falls away)] [(off|away|lower)]
 		from FLOOR [down] to [the] EARTH [(beyond|behind|past|outside|below|on the other side)] [(WALL)]
 		(EARTH|FLOOR) (beyond|behind|outside|past) [WALL] [(is|lies|sits)] [lower]
@@ -274,7 +275,8 @@ var parts = []entry{
 		[(up|clear)] (off|above|from|over|of) [(up|of)] FLOOR
 		up off [of] FLOOR
 		[from] FLOOR [up]
-		FLOOR to [its] top
+		FLOOR to [(its|very)] TOP [edge]
+		from FLOOR to [(its|very)] TOP [edge]
 		nearer FLOOR
 		off of FLOOR
 		(up|clear) from FLOOR

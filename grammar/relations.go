@@ -49,7 +49,7 @@ var relations = []entry{
 	{kind: kAbout, key: "~", ways: "about\naround\nroughly\napproximately\napprox\napprox .\nabt\nnearly\nclose to\nsomewhere (around|near|about|close to)\nin the (neighborhood|neighbourhood|region|vicinity|ballpark) of\n~\ncirca\nmore or less\nas near as (possible|you can) to\nor thereabouts\ngive or take\nor so\nish\nor something like that\nor near it\nor close to it\nballpark"},
 	{kind: kBetween, key: "between", sense: meaning("gap"), ways: "BETWEEN\n(somewhere|anywhere|anything|someplace) BETWEEN\nin the range [(of|from)]\nin a range (of|from)\nranging (from|between)\nrange (from|between)\nwithin"},
 	{kind: kFrom, key: "from", ways: "from\nsomewhere from\nanywhere (from|of from)"},
-	{kind: kTo, key: "to", ways: "to\ntill\nuntil\nthrough to\nup to [at most]\nto (maybe|say)"},
+	{kind: kTo, key: "to", ways: "to\n(go|went|going|goes) (up|down) to\ntill\nuntil\nthrough to\nup to [at most]\nto (maybe|say)"},
 	{kind: kAnd, key: "and", ways: "and\n&"},
 	{kind: kBut, key: "but", ways: "but\nthough\nyet\nwhile\nwhereas\nhowever\nexcept\nand yet"},
 	{kind: kOr, key: "or", ways: "or\nor else\nor maybe\nor perhaps"},

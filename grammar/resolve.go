@@ -49,6 +49,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 		if q := aspectIndexOf(k.carry.name.Quantity); q >= 0 && kinds.has(q) && k.sameKind(q, lim) && (k.it || k.carries(lim)) {
 			n := *k.carry.name
 			n.Wall = k.wallName()
+			if k.ordinal {
+				n.Bay = k.bay
+			}
 			return n, solver.KindOf(n.Quantity), true
 		}
 	}
@@ -98,7 +101,7 @@ func (k *clause) lends(senses []sense) bool {
 // corrects it.
 func (k *clause) carries(lim *limit) bool {
 	op, ok := lim.relation()
-	return ok && op != solver.Eq || k.force == Why || k.s.correcting || k.s.stating || lim.lo.size != ""
+	return ok && op != solver.Eq || k.force == Why || k.ordinal || k.s.correcting || k.s.stating || lim.lo.size != ""
 }
 
 func aspectIndexOf(q solver.Quantity) int {
@@ -148,6 +151,8 @@ func (k *clause) pick(senses []sense, kinds set, lim *limit, i int) (int, bool) 
 		return best[0], true
 	case len(best) == 2 && k.wide(best):
 		return aspectIndex[string(solver.RailFace)], true
+	case len(best) == 2 && aspects[best[0]] == string(solver.BracketEar) && aspects[best[1]] == string(solver.BracketReach):
+		return best[0], true // nothing is said of a hole
 	case len(best) > 1 && lim != nil:
 		return k.tie(best, lim, i)
 	}

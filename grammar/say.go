@@ -48,7 +48,22 @@ func (s *speech) say(g *group, list []item) ([]made, bool) {
 		return nil, false
 	}
 	done = s.settle(g, done)
+	done = oneStock(done)
 	return done, s.stands(g, done)
+}
+
+// oneStock puts lengths on sale that were said one after the other into one list.
+func oneStock(in []made) []made {
+	var out []made
+	for _, m := range in {
+		if n := len(out); n > 0 && m.st.Name.Quantity == solver.Stock && m.st.Op == solver.Eq && out[n-1].st.Op == solver.Eq && out[n-1].st.Name.String() == m.st.Name.String() {
+			last := &out[n-1].st.Value
+			last.List = append(append([]solver.Value{}, last.List...), m.st.Value.List...)
+			continue
+		}
+		out = append(out, m)
+	}
+	return out
 }
 
 // corrections cuts a list where something is taken back: "two, no, two and a quarter".

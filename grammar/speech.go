@@ -320,6 +320,9 @@ func (g *grouping) sells(i int) bool {
 
 func (g *grouping) wh(i int) bool {
 	t := g.list[i]
+	if t.as(kKnowing) != nil && t.text != "how many" && g.claims(i) {
+		return false
+	}
 	if gives(t.token) && g.wishes(i) || i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kGoal {
 		return true
 	}
@@ -408,7 +411,7 @@ func bareNoun(t *token) bool {
 // alone reports whether item i has no value and no part beside it, up to the next break on either side.
 func (g *grouping) alone(i int) bool {
 	other := func(it item) bool {
-		return it.value() || it.kind == kPart || it.kind == kSize || it.kind == kNot || it.kind == kChange || it.kind == kMore || it.kind == kLoc || it.kind == kRel || it.kind == kSide
+		return it.value() || it.kind == kPart || it.kind == kSize || it.kind == kNot || it.kind == kChange || it.kind == kMore || it.kind == kLoc || it.kind == kRel || it.kind == kSide || it.kind == kBest || it.kind == kBestTail || it.kind == kAnother || it.kind == kFactor
 	}
 	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
 		if other(g.list[k]) {
@@ -436,6 +439,9 @@ func (g *grouping) command(i int) bool {
 	switch key := t.key(); key {
 	case "forget", "forget all but", "help with", "take":
 		if key == "take" && !g.takes(i) {
+			return true
+		}
+		if t.as(kForgetTail) != nil && g.dropTail(i) {
 			return true
 		}
 		if key == "forget" && g.changes(i) {
@@ -483,6 +489,9 @@ func (g *grouping) takes(i int) bool {
 func (g *grouping) changes(i int) bool {
 	t := g.list[i].token
 	words := strings.Fields(t.text)
+	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kRel || g.list[i+1].kind == kUnder || g.list[i+1].kind == kOver) {
+		return true
+	}
 	switch words[0] {
 	case "remove", "drop", "lose", "take", "cut", "leave", "pull":
 	default:
@@ -532,7 +541,7 @@ func (g *grouping) csv(int) bool {
 // tail changes the force of what stands before it: "…, is that right", "… come from", "would … fit".
 func (g *grouping) tail(i int) bool {
 	t := g.list[i]
-	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kRel) {
+	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() && g.list[i+1].before == "" || !g.list[i+1].value() && g.list[i+1].kind == kRel) {
 		return false // "fit" the quantity
 	}
 	switch t.key() {
@@ -611,7 +620,7 @@ func (g *grouping) theirs(i int) bool {
 	if i == 0 {
 		g.mood(g.list[0])
 	}
-	if g.g.force == State && !g.g.sealed && g.atBreak(i) && g.claims(i) {
+	if g.g.force == State && !g.g.sealed && g.atBreak(i) && g.claims(i) && !(g.list[i].text == "their" && i > 0 && g.list[i-1].kind == kComma) {
 		g.flush(group{force: Check, head: g.list[i].token})
 	}
 	return true

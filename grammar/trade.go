@@ -25,7 +25,7 @@ var trade = []entry{
 		(more|extra|additional) [pieces] [of]
 		also cut [me]`},
 	{kind: kSell, key: "sell", ways: `
-		(they|yard|store|shop|lumberyard|we|you|supplier|lumber yard|merchant|he|place|i) [(only|just|also|still|can)] [(will)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|get|have|has)
+		(they|yard|store|shop|lumberyard|we|you|supplier|lumber yard|merchant|he|place|i) [(only|just|also|still|can)] [(will)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|get|have|has) [(as|in)]
 		(comes|come|sold|available|stocked|carried|offered|sells) [(only|just)] (in|as|at)
 		(sell|sells|carry|carries|stock|stocks) [(only|just)] [(it|them)] [(as|in)]
 		(come|comes) in
@@ -50,7 +50,7 @@ var trade = []entry{
 	{kind: kPriceVerb, key: "price", ways: `
 		(cost|costs|costing|costed|price|prices|priced|runs|charge|charges|charged|fetch|pay|paid)
 		(go|goes|going|sell|sells|went) for
-		(went|gone|go|goes|going) (up|down) to
+		(went|gone) (up|down) to
 		(dropped|risen|rose|fell|raised|come down|jumped|climbed) to
 		(cost|run|runs|set) (me|us|you)
 		(you|i|we) (will|would|can) (pay|be paying)
@@ -79,7 +79,7 @@ var trade = []entry{
 		reads
 		what it measures
 		is what it measures`},
-	{kind: kAt, key: "bottom", ways: "(at|along|on|by|down at|across|from|for|near|in|) [(very)] (bottom|btm|floor|base) [(of (BAY|it|WALL))]\nbottom of\nfloor level\nat floor"},
+	{kind: kAt, key: "bottom", ways: "(at|along|on|by|down at|across|from|for|near|in|) [(very)] (bottom|btm|floor|base) [(of (it|WALL))]\nbottom of\nfloor level\nat floor"},
 	{kind: kAt, key: "top", ways: "(at|along|on|by|up at|across|from|for|near|in|) [(very)] top [(of (BAY|it|WALL))]\nat top of WALL\ntop of\nat wall height\nat (height of wall|the wall's height)\nup top"},
 	{kind: kShort, key: "short", ways: "(came|come|comes|is|was|cut|got cut|turned out) [out] [(cut)] short\n(came|come|comes|is|was|cut) [out] [(too)] short [by]\n(too short|too short by|short by)"},
 	{kind: kFixed, key: "fixed", ways: "(is|are|was|already|has been) [(already)] (fixed|up|on|screwed|mounted|installed|in place|hung|fastened|attached|in) [(already)]\n(fixed|mounted|installed|already up|up already|already on|on already|already fixed|fixed already|in place)\nalready in"},
@@ -194,6 +194,8 @@ var fills = []entry{
 		from beginning to end
 		from (top|first) to (bottom|last)
 		[the] POST (is|are) (up|in place|standing) [(already|now)]
+		BRACKET aside
+		(he|she|they|PERSON) will not believe me [otherwise]
 		leave it [(be|alone|as it is)]
 		(in|for) (this|the|our) (class|classroom|shop|room)
 		one step after another

@@ -7,7 +7,7 @@ type wordClass struct{ name, words string }
 var classes = []wordClass{
 	{"RAIL", `rail rails rl rls board boards bd bds brd brds slat slats plank planks course courses row rows member members piece pieces pc pcs
 		strip strips lath laths crosspiece crosspieces crossbar crossbars crossmember crossmembers horizontal horizontals timber timbers bar bars`},
-	{"GAP", "gap gaps space spaces spacing daylight air slot slots room distance clearance"},
+	{"GAP", "gap gaps space spaces daylight air slot slots room distance clearance"},
 	{"SPACE", "gap gaps space spaces spacing daylight air room clearance distance slot"},
 	{"OPENING", `opening openings op ops opn opng opngs opg doorway doorways gateway gateways gate gates entry entries entrance entrances entryway entryways
 		walkthrough walkthroughs passage passages passageway passageways passthrough portal archway doorhole`},
@@ -93,7 +93,7 @@ var compounds = []struct{ ways, word string }{
 }
 
 // articleWords may stand between any two words of the tables.
-const articleWords = `the a an my our your its these those each every all both any`
+const articleWords = `'s the a an my our your its these those each every all both any`
 
 // neutralWords carry no meaning of their own: they are stepped over. A word that could turn a number, a relation or
 // a quantity into another never stands here.
@@ -114,7 +114,21 @@ const neutralWords = `
 	give gives given take taking hold holds holding lay lays laid show shows fit
 	stick sticks sticking new old one ones hers
 	chose choose chosen found throw
-	myself yourself itself
+	myself yourself itself class students student kids kid children child lad lass boy boys girl girls team crew group groups people folk customer customers client
+	lads apprentices learners pupils everyone anybody anyone nobody somebody someone wife husband
+	tomorrow yesterday week month later soon moment lately afterwards
+	garage shed house home place backyard shop truck job jobs project projects business
+	find finding decide decided figuring counting count ensure seem seems appear appears picture expect aim aiming shoot shooting hoping planning intend
+	redwood oak spruce hemlock douglas painted stained fresh planed dried sanded bolted screwed bolt
+	lovely pretty handsome neat tidy simple plain easy quick quickly careful carefully nicely properly bad
+	anyway anyhow meanwhile therefore hence indeed surely lastly secondly firstly truly honest frankly personally
+	allowed allow allows alas aye righto roger cheers
+	eat eats eating take takes
+	become becomes becoming became
+	wanting myself ourselves themselves
+	ready willing happy glad
+	building builds built
+	saved called named
 	happen happens happened mean means meant say said says tell told ask asked call called
 	comfortable nice good great lovely perfect proper properly safe kind sort way even ever
 	where when and
