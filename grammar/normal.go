@@ -240,7 +240,7 @@ func fillValue(st *solver.Statement, s string) (err error) {
 }
 
 func cutWall(s string) (wall, rest string) {
-	if i := strings.Index(s, ": "); i > 0 {
+	if i := strings.Index(s, ": "); i > 0 && !strings.ContainsAny(s[:i], "=<>~") { // "gap = north wall: gap" names no wall in front
 		return s[:i], s[i+2:]
 	}
 	return "", s
