@@ -247,4 +247,7 @@ func TestCheckReportsUnknownsThatAreNotThere(t *testing.T) {
 	require.ErrorContains(t, CheckRay(s, nil, true, []Rat{{}}), "unknown 1")
 	require.ErrorContains(t, CheckBound(&System{Vars: 1}, []Term{{-1, Int(1)}}, true, Bound{}, nil), "unknown -1")
 	require.Panics(t, func() { Solve(s) })
+	s.Rows[0] = Row{Rel: Rel(9), RHS: Int(-1)}
+	require.ErrorContains(t, Check(s, Certificate{{0, Int(1)}}), "relation 9")
+	require.ErrorContains(t, CheckRay(s, []Term{{7, Int(1)}}, true, []Rat{{}}), "unknown 7")
 }

@@ -165,3 +165,13 @@ func TestManyDigits(t *testing.T) {
 	s.Rows[2].Rel = GE
 	require.True(t, agree(t, s, obj))
 }
+
+// Factors whose common denominator does not fit a word.
+func TestFactorsOfManyDenominators(t *testing.T) {
+	a, b := "1/3037000507", "1/9223372036854775783"
+	s := rows(2, []any{a, b, GE, 1}, []any{"2/3037000507", "2/9223372036854775783", LT, 2}, []any{1, 0, GE, 0}, []any{0, 1, GE, 0})
+	require.False(t, agree(t, s, terms(1, 1)), "twice the first row against the second")
+	require.Equal(t, []int{0, 1}, Prepare(s).Certificate().Rules(s))
+	s.Rows[1].Rel = LE
+	require.True(t, agree(t, s, terms(1, 1)))
+}

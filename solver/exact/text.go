@@ -21,6 +21,9 @@ func Parse(s string) (Rat, error) {
 	if slash && whole == "" || part == "" && whole != digits || !isDigits(whole+part) {
 		return Rat{}, notNumber(s)
 	}
+	if len(digits) <= 18 { // both numbers fit a word
+		return parseSmall(s, whole, part, slash)
+	}
 	num, den := new(big.Int), big.NewInt(1)
 	if slash {
 		num.SetString(whole, 10)
@@ -36,6 +39,31 @@ func Parse(s string) (Rat, error) {
 		num.Neg(num)
 	}
 	return FromBig(new(big.Rat).SetFrac(num, den)), nil
+}
+
+// parseSmall is Parse for at most eighteen digits, already known to be digits.
+func parseSmall(s, whole, part string, slash bool) (Rat, error) {
+	var num, den int64 = 0, 1
+	for _, c := range []byte(whole) {
+		num = 10*num + int64(c-'0')
+	}
+	if slash {
+		den = 0
+	}
+	for _, c := range []byte(part) {
+		if slash {
+			den = 10*den + int64(c-'0')
+		} else {
+			num, den = 10*num+int64(c-'0'), 10*den
+		}
+	}
+	if den == 0 {
+		return Rat{}, notNumber(s)
+	}
+	if s[0] == '-' {
+		num = -num
+	}
+	return New(num, den), nil
 }
 
 func notNumber(s string) error { return fmt.Errorf("exact: %q is no rational number", s) }
