@@ -1,7 +1,7 @@
 // Package exact decides systems of linear rules over exact rationals, and proves what it says.
 //
 // It does rational numbers, strict limits, linear programs, certificates and their checker, smallest
-// conflicts and smallest changes. It knows no wood, no walls and no words: a rule is a number to it.
+// conflicts and the smallest sets of rules that meet them all. It knows no wood, no walls and no words: a rule is a number to it.
 package exact
 
 import (
@@ -285,38 +285,4 @@ func Max(a, b Rat) Rat {
 		return b
 	}
 	return a
-}
-
-func abs(a int64) int64 {
-	if a < 0 {
-		return -a
-	}
-	return a
-}
-
-// gcd returns the greatest common divisor of two numbers that are not negative.
-func gcd(a, b int64) int64 {
-	if a == 1 || b == 1 {
-		return 1
-	}
-	for b != 0 {
-		a, b = b, a%b
-	}
-	return a
-}
-
-func add(a, b int64) (int64, bool) {
-	s := a + b
-	return s, (s > a) == (b > 0) && s != minInt
-}
-
-func mul(a, b int64) (int64, bool) {
-	hi, lo := bits.Mul64(uint64(abs(a)), uint64(abs(b)))
-	if hi != 0 || lo > 1<<63-1 {
-		return 0, false
-	}
-	if (a < 0) != (b < 0) {
-		return -int64(lo), true
-	}
-	return int64(lo), true
 }
