@@ -137,7 +137,7 @@ func (v *voice) counting(key string, f solver.Fact) string {
 
 const freePostMore = "Without the base's rating I can't call it safe: tie its top to the structure, or get a base made for it."
 
-// The limits of a guard as published.md 3.1 to 3.8 has them: IRC R312.1, Table R301.5.
+// The limits of a guard IRC 2018 R312.1 and Table R301.5.
 var (
 	guardHigh = exact.Int(36)
 	guardBall = exact.Int(4)

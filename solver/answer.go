@@ -149,7 +149,7 @@ type End struct {
 	Lower bool // this is the lower end: decides which way an open end is written
 }
 
-// MarshalJSON writes the end as answers.md has it.
+// MarshalJSON writes the end as the JSON answer has it.
 func (e End) MarshalJSON() ([]byte, error) {
 	switch {
 	case e.None:

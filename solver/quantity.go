@@ -117,7 +117,7 @@ func (a About) within(lo, hi int) About {
 }
 
 // Vocabulary lists every quantity that a plain statement can set, in the order in which help tells them.
-// The plausible ranges are those that language.md fixes: common sense, no source.
+// The plausible ranges are those of this program: common sense, no source.
 var Vocabulary = []About{
 	about(WallHeight, Length, "floor to the top of the top rail").within(12, 144),
 	about(Rails, Count, "how many rails stack up in a bay"),

@@ -309,7 +309,8 @@ func (p *problem) addDefaults() {
 	}
 }
 
-// The code limits, as published.md 3.1 to 3.4 and 3.15 have them; local code decides.
+// The code limits: IRC 2018 R312.1.1 to R312.1.3 for guards, ISPSC 305.2.1 for pool barriers (section number from memory);
+// local code decides.
 const (
 	guardSource = "IRC 2018 R312.1: guards; local code decides"
 	poolSource  = "ISPSC pool barriers, at least 48 in; local code decides"

@@ -580,7 +580,7 @@ func (o *outcome) changeSide(c change, on set) []change {
 	return forgetting(c)
 }
 
-// boardStep is the step of lumber lengths on sale, inches: 2 ft (trade; published.md 9.4).
+// boardStep is the step of lumber lengths on sale, inches: 2 ft (trade: stated lengths go in 2 ft steps).
 var boardStep = exact.Int(24)
 
 // changeStock asks for the shortest longer board that would do.
