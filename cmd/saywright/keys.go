@@ -170,6 +170,10 @@ func (k *keys) endLine(b byte) []byte {
 
 // sequence gathers an escape sequence. Holding back a lone escape changes nothing: readline waits for what follows too.
 func (k *keys) sequence(b byte) []byte {
+	if b < 32 && len(k.held) > 0 { // a control key ends what is no sequence: readline would take it for a part of one
+		k.held = nil
+		return k.mend([]byte{b})
+	}
 	k.held = append(k.held, b)
 	if len(k.held) < 3 && (len(k.held) == 1 || b == '[') {
 		return nil
@@ -187,9 +191,6 @@ func (k *keys) sequence(b byte) []byte {
 		return []byte{0x01}
 	case "\x1b[4~", "\x1b[8~": // End
 		return []byte{0x05}
-	}
-	if len(whole) == 2 && whole[1] < 32 { // readline would put a key of its own making into the line
-		return nil
 	}
 	return []byte(whole)
 }

@@ -20,7 +20,8 @@ func TestKeysMendWhatReadlineCannotTake(t *testing.T) {
 		{"arrows pass", "\x1b[A\x1b[D\x1bOC", "\x1b[A\x1b[D\x1bOC"},
 		{"Delete passes", "\x1b[3~", "\x1b[3~"},
 		{"words by Ctrl and arrow pass", "\x1b[1;5D", "\x1b[1;5D"},
-		{"Alt with a control key goes", "a\x1b\x14b", "ab"},
+		{"Alt with a control key is that key", "a\x1b\x14b\x1b\r", "a\x14b\r"},
+		{"a control key within a sequence ends it", "\x1b[\x00a\x1b[1\rb", "a\rb"},
 		{"a tab typed completes", "\t", "\t"},
 		{"a tab in a paste is a blank", "gap\t2\r", "gap 2\r"},
 		{"a paste from another system ends each line once", "a\r\nb\r\n", "a\rb\r"},
@@ -85,7 +86,7 @@ func TestKeysEndAtClose(t *testing.T) {
 }
 
 func FuzzKeys(f *testing.F) {
-	for _, s := range []string{"gap 2\r", "\x1b[1~\x1b[", "\x1b\x1b\x1b[[", "\x00\x1a\t\r\n", "\x1b[1;2;3;4;5;6;7;8;9;10~"} {
+	for _, s := range []string{"gap 2\r", "\x1b[1~\x1b[", "\x1b\x1b\x1b[[", "\x1b[\x00", "\x00\x1a\t\r\n", "\x1b[1;2;3;4;5;6;7;8;9;10~"} {
 		f.Add([]byte(s))
 	}
 	f.Fuzz(func(t *testing.T, typed []byte) {

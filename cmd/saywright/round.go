@@ -78,7 +78,7 @@ func (r *round) finish(acts []grammar.Act) {
 	if r.ctx.Err() != nil {
 		return
 	}
-	if err := errors.Join(r.talk.shelf.write(), writeFiles(r.files)); err != nil {
+	if err := errors.Join(r.talk.shelf.write(), r.talk.write(r.files)); err != nil {
 		r.nothing = &solver.Question{Key: "cannot write", Facts: []solver.Fact{{Key: "why", Names: []string{reason(err)}}}}
 		return
 	}

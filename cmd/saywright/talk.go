@@ -33,6 +33,7 @@ type Talk struct {
 	shelf shelf
 	show  func() explain.Options // how texts are laid out now
 	today func() string          // the date on a drawing
+	write func([]file) error     // puts drawings on the disk
 }
 
 // step is one line of the way back.
@@ -72,7 +73,7 @@ type turn struct {
 }
 
 func newTalk(folder string, show func() explain.Options) *Talk {
-	return &Talk{shelf: shelf{folder: folder}, show: show, today: today}
+	return &Talk{shelf: shelf{folder: folder}, show: show, today: today, write: writeFiles}
 }
 
 // Reply answers one line and keeps what it changed.
