@@ -105,7 +105,7 @@ func (k *keys) Close() error {
 // mend returns what is left of a chunk for readline.
 func (k *keys) mend(chunk []byte) []byte {
 	out := make([]byte, 0, len(chunk)+8)
-	for _, b := range chunk {
+	for i, b := range chunk {
 		switch {
 		case len(k.held) > 0 || b == escape:
 			out = append(out, k.sequence(b)...)
@@ -117,7 +117,7 @@ func (k *keys) mend(chunk []byte) []byte {
 		case b == newline && k.before == enter: // a paste from another system
 		case b == enter || b == newline:
 			out = append(out, k.endLine(b)...)
-		case b == tab && len(chunk) > 1: // in a paste; a key that is pressed comes alone
+		case b == tab && i < len(chunk)-1: // in a paste; nothing waits behind a key that was pressed
 			out = append(out, k.text(' ')...)
 		case b < 32:
 			out = append(out, k.control(b)...)
