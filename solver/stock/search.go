@@ -1,0 +1,201 @@
+package stock
+
+import (
+	"fmt"
+	"math"
+	"sort"
+)
+
+// packing is so many boards cut by each load.
+type packing []cut
+
+type cut struct {
+	board, times int
+	load         []entry
+}
+
+// search looks for the packing of least price.
+type search struct {
+	p      *problem
+	price  []int64 // by board
+	order  []int   // boards by what they hold, ascending
+	demand []int
+	norm   float64 // a price of 1 in the linear program
+	scale  float64 // of the tables: parts of one unit of price
+	pool   []column
+	known  map[string]int
+	lp     *master
+	tables []*table
+	loads  loader
+	work   int64
+	most   int64 // work allowed
+	best   packing
+	bestAt int64 // its price
+	stat   struct {
+		nodes, rounds, dives, tries, corner, quick, narrow, shut int
+		shutWork                                                 int64
+	}
+	trace         bool
+	rootAt        float64
+	none          []int // no cap
+	diveWork      int64
+	aim           int64
+	later         []*box
+	sub, spentAll bool
+	mended        int64
+	subs, subWork int64
+}
+
+// use is how often the linear program cuts a load.
+type use struct {
+	col int
+	x   float64
+}
+
+// newSearch sets a search up for one goal: the price of each board.
+func newSearch(p *problem, price []int64, work int64) *search {
+	s := &search{p: p, price: price, known: map[string]int{}, most: work}
+	for _, k := range p.kinds {
+		s.demand = append(s.demand, k.d)
+	}
+	most := int64(1)
+	for b, d := range p.boards {
+		if d.c >= p.kinds[len(p.kinds)-1].w {
+			s.order = append(s.order, b)
+		}
+		if !d.none {
+			most = max(most, price[b])
+		}
+	}
+	sort.SliceStable(s.order, func(x, y int) bool { return p.boards[s.order[x]].c < p.boards[s.order[y]].c })
+	s.norm = float64(most)
+	s.scale = math.Max(1, math.Min(1<<20, float64((1<<56)/(most*int64(p.n)))))
+	return s
+}
+
+func (s *search) newMaster(limits []limit) *master {
+	price := make([]float64, len(s.price))
+	most := 0.0
+	for b, c := range s.price {
+		price[b] = float64(c) / s.norm
+		most = math.Max(most, price[b])
+		if s.p.boards[b].have >= 0 {
+			price[b] = -1
+		}
+	}
+	return newMaster(&s.pool, s.demand, price, limits, 4*most+1)
+}
+
+// add puts a load in the pool, once.
+func (s *search) add(b int, load []entry) int {
+	key := make([]byte, 0, 4+6*len(load))
+	key = append(key, byte(b), byte(b>>8))
+	for _, e := range load {
+		key = append(key, byte(e.kind), byte(e.kind>>8), byte(e.count), byte(e.count>>8), byte(e.count>>16))
+	}
+	if j, ok := s.known[string(key)]; ok {
+		return j
+	}
+	s.known[string(key)] = len(s.pool)
+	s.pool = append(s.pool, column{b, load})
+	return len(s.pool) - 1
+}
+
+// relax solves the linear program from where it stands, adding loads until none is worth adding. It returns a table that
+// holds; nil when it gave up.
+func (s *search) relax(m *master, demand []int) *table {
+	defer func() { s.work += m.work; m.work = 0 }()
+	m.grow()
+	m.refresh()
+	if !m.dual() {
+		m.install(m.start())
+		if !m.dual() {
+			return nil
+		}
+	}
+	for round := 0; ; round++ {
+		if !m.primal() {
+			return nil
+		}
+		s.stat.rounds++
+		t := s.propose(m)
+		over := s.over(t, demand, m.limits)
+		if s.trace && s.stat.nodes <= 1 && s.stat.dives == 0 && !s.sub {
+			worst := int64(0)
+			for _, f := range over {
+				worst = max(worst, f.over)
+			}
+			fmt.Println("round", s.stat.rounds, "z", s.spent(m), "over", float64(worst)/s.scale, "work", s.loads.work, "pivots", m.pivots, m.work)
+		}
+		s.work += s.loads.work
+		s.loads.work = 0
+		if len(over) == 0 {
+			t.weigh(demand, m.limits)
+			return t
+		}
+		had := len(s.pool)
+		for _, f := range over {
+			s.add(f.board, f.load)
+		}
+		m.grow()
+		if len(s.pool) == had || s.work > s.most {
+			return s.lower(t, over, demand, m.limits)
+		}
+	}
+}
+
+// lower makes a table hold by lowering all charges as much as the worst load of all asks for (Farley 1990).
+func (s *search) lower(t *table, over []found, demand []int, limits []limit) *table {
+	f := 1.0
+	for _, o := range over {
+		f = math.Min(f, float64(t.rate[o.board])/float64(t.rate[o.board]+o.over))
+	}
+	for i, c := range t.charge {
+		t.charge[i] = int64(float64(c) * f * (1 - 1e-12))
+	}
+	t.weigh(demand, limits)
+	return t
+}
+
+// propose rounds the row prices of the linear program to whole numbers, each to the safe side.
+func (s *search) propose(m *master) *table {
+	f := s.norm * s.scale
+	up := func(y float64) int64 { return int64(math.Ceil(math.Max(0, y) * f)) }
+	down := func(y float64) int64 { return int64(math.Floor(math.Max(0, y) * f)) }
+	t := &table{charge: make([]int64, m.kinds), rate: make([]int64, m.boards), fees: make([]int64, len(m.limits))}
+	for i := range t.charge {
+		t.charge[i] = down(m.y[i])
+	}
+	for b := range t.rate {
+		t.rate[b] = up(-m.y[m.kinds+b] - m.y[m.kinds+m.boards+b])
+	}
+	for i := range t.fees {
+		y := m.y[m.kinds+2*m.boards+i]
+		if m.limits[i].atMost {
+			t.fees[i] = up(-y)
+		} else {
+			t.fees[i] = down(y)
+		}
+	}
+	return t
+}
+
+// solution lists the loads that the linear program uses.
+func (m *master) solution() []use {
+	var out []use
+	for r, v := range m.basis {
+		if v >= 0 && m.x[r] > 1e-9 {
+			out = append(out, use{int(v), m.x[r]})
+		}
+	}
+	return out
+}
+
+// spent is what the linear program pays, in units of price.
+func (s *search) spent(m *master) float64 {
+	z := 0.0
+	for r, v := range m.basis {
+		z += m.cost(v) * math.Max(0, m.x[r])
+	}
+	return z * s.norm
+}
