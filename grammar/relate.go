@@ -297,11 +297,13 @@ func (k *clause) relate(p int, op solver.Op, v solver.Value, lim *limit) (readin
 	switch {
 	case len(subject) == 0 && len(object) == 0:
 		return reading{}, false
-	case len(subject) == 0 && v.Mult == nil && k.items[p].kind == kSame: // "the same gap at the bottom (as in between)"
+	case len(subject) == 0 && v.Mult == nil && k.items[p].kind == kSame && !(k.s.correcting && k.carry.name != nil): // "the same gap at the bottom (as in between)"
 		subject, object = object, nil
 		if rest >= 0 {
 			subject = k.senses(p, rest)
 		}
+	case len(subject) == 0 && k.s.correcting && k.carry.name != nil && v.Mult == nil: // "no, the same as the gap"
+		subject = append(append([]sense{}, k.carry.senses...), k.carry.nameSense())
 	case len(subject) == 0:
 		return reading{}, false
 	case rest > p:
@@ -335,6 +337,15 @@ func (k *clause) relate(p int, op solver.Op, v solver.Value, lim *limit) (readin
 	}
 	m := made{st: solver.Statement{Name: n, Op: op, Value: v}, at: k.at(), kind: kind}
 	return k.finish(reading{made: []made{m}})
+}
+
+// nameSense speaks of what was spoken of last, and nothing else.
+func (c carry) nameSense() sense {
+	var s set
+	if i := aspectIndexOf(c.name.Quantity); i >= 0 {
+		s.add(i)
+	}
+	return sense{sure: s}
 }
 
 func (k *clause) restAt() int {

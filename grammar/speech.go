@@ -196,10 +196,35 @@ func (it item) breaks() bool {
 }
 
 func (g *grouping) flush(next group) {
+	if g.takenBack(next) {
+		g.g = next
+		return
+	}
 	if len(strip(g.g.items)) > 0 || g.g.force != State && g.g.force != "" || g.g.cmd != "" || g.g.topic != "" {
 		g.s.groups = append(g.s.groups, g.g)
 	}
 	g.g = next
+}
+
+// takenBack reports whether what stands is taken back before the next begins: "how many boards, no, I meant how long".
+func (g *grouping) takenBack(next group) bool {
+	list := strip(g.g.items)
+	fixed := false
+	for len(list) > 0 {
+		it := list[len(list)-1]
+		if it.value() || it.kind != kFix && it.kind != kNo && it.kind != kIt && !it.breaks() {
+			break
+		}
+		fixed = fixed || it.kind == kFix || it.kind == kNo
+		list = list[:len(list)-1]
+	}
+	if !fixed {
+		return false
+	}
+	if g.g.force == next.force && g.g.cmd == next.cmd && (g.g.force != State || g.g.cmd != "") && next.force != "" {
+		return true
+	}
+	return g.g.force != State && g.g.force != Check && next.force == g.g.force
 }
 
 // strip drops breaks at both ends.

@@ -1,4 +1,302 @@
 package grammar
 
-// mend reads a line again with its misspelled words set right.
-func mend(atoms []atom, c Context, r Reading) Reading { return r }
+import (
+	_ "embed"
+	"sort"
+	"strings"
+	"sync"
+)
+
+// englishText lists ordinary English words that lie close to a word of the vocabulary and mean something else: they are
+// never taken for a misspelling. From SCOWL (Kevin Atkinson), the small American list of Debian's wamerican-small
+// 2020.12.07, cut down to what lies near the vocabulary. Its license stands in english.LICENSE.
+//
+//go:embed english.txt
+var englishText string
+
+var english = sync.OnceValue(func() map[string]bool {
+	m := map[string]bool{}
+	for _, w := range strings.Fields(englishText) {
+		m[w] = true
+	}
+	return m
+})
+
+// dictionary is every word that can be meant by a misspelled one, by length; and those that never are corrected to.
+type dictionary struct {
+	byLength map[int][]string
+	numbers  []string
+	known    map[string]bool
+}
+
+var words = sync.OnceValue(func() *dictionary {
+	d := &dictionary{byLength: map[int][]string{}, known: map[string]bool{}}
+	v := vocab()
+	add := func(w string) {
+		if w != "" && !d.known[w] && strings.Trim(w, "abcdefghijklmnopqrstuvwxyz") == "" {
+			d.known[w] = true
+			d.byLength[len(w)] = append(d.byLength[len(w)], w)
+		}
+	}
+	for w := range numberWords() {
+		d.known[w] = true
+		d.numbers = append(d.numbers, w)
+	}
+	for w := range v.known {
+		add(w)
+	}
+	for w := range compoundVocab().known {
+		add(w)
+	}
+	for _, c := range compounds {
+		add(c.word)
+	}
+	for w := range wallNames {
+		add(w)
+	}
+	for w := range unmarked {
+		add(w)
+	}
+	for w := range ordinals {
+		add(w)
+	}
+	for _, list := range d.byLength {
+		sort.Strings(list)
+	}
+	sort.Strings(d.numbers)
+	return d
+})
+
+// numberWords are words of numbers and units, which are never corrected and never corrected to.
+func numberWords() map[string]bool {
+	m := map[string]bool{}
+	for _, table := range []map[string]int{units, tens, denominators, sizeWords, lumberFeet} {
+		for w := range table {
+			m[w] = true
+		}
+	}
+	for _, table := range []map[string]bool{inchWords, footWords, yardWords, footerWords, moneyWords} {
+		for w := range table {
+			m[w] = true
+		}
+	}
+	for w := range metricWords {
+		m[w] = true
+	}
+	for _, w := range []string{"hundred", "thousand", "dozen", "point", "percent", "times", "seconds", "thirds", "half", "none"} {
+		m[w] = true
+	}
+	for _, w := range []string{"to", "for", "tos", "fors", "ate", "ates"} {
+		delete(m, w) // words in their own right
+	}
+	return m
+}
+
+const (
+	mostMended = 6  // misspelled words in a line
+	mostTried  = 48 // readings tried for them
+)
+
+// mend reads a line again with its misspelled words set right. A word is set right only where every way to do so that can
+// be read says the same; otherwise the question offers them. Numbers and units are never corrected.
+func mend(atoms []atom, c Context, r Reading) Reading {
+	var places []int
+	var options [][]string
+	d := words()
+	for i, a := range atoms {
+		if a.kind != aWord || d.known[a.text] || a.glued && i > 0 && atoms[i-1].kind == aDigits || namesWall(atoms, i, c) {
+			continue
+		}
+		opts := d.near(a.text)
+		if len(opts) == 0 {
+			continue // what is said around it may account for it: a reason, a name
+		}
+		places, options = append(places, i), append(options, opts)
+	}
+	if len(places) == 0 || len(places) > mostMended {
+		return r
+	}
+	return tryMended(atoms, c, r, places, options)
+}
+
+func namesWall(atoms []atom, i int, c Context) bool {
+	for _, n := range c.Walls {
+		if strings.Contains(n, atoms[i].text) {
+			return true
+		}
+	}
+	return false
+}
+
+// tryMended reads the line with each choice of words.
+func tryMended(atoms []atom, c Context, r Reading, places []int, options [][]string) Reading {
+	c.deep = true
+	pick := make([]int, len(places))
+	var best Reading
+	found := map[string]Reading{}
+	var order []string
+	for tries := 0; tries < mostTried; tries++ {
+		fixed := append([]atom{}, atoms...)
+		var taken []Taken
+		for k, i := range places {
+			fixed[i].text = options[k][pick[k]]
+			taken = append(taken, Taken{Was: atoms[i].text, Now: fixed[i].text, At: atoms[i].at})
+		}
+		if got := readAtoms(contractions(fixed), c); got.Ask == nil {
+			key := Normal(got.Acts)
+			if _, seen := found[key]; !seen {
+				got.Taken = taken
+				found[key], best = got, got
+				order = append(order, key)
+			}
+		}
+		if !advance(pick, options) {
+			break
+		}
+	}
+	switch len(found) {
+	case 0:
+		return didYouMean(atoms, r, places, options)
+	case 1:
+		return best
+	}
+	if len(order) > 4 {
+		order = order[:4]
+	}
+	q := *r.Ask
+	at := atoms[places[0]].at
+	q.At, q.Choices = &at, order
+	q.Text = quoted(short(atoms[places[0]].text)) + ": which is meant?"
+	return Reading{Ask: &q}
+}
+
+func advance(pick []int, options [][]string) bool {
+	for k := range pick {
+		if pick[k]++; pick[k] < len(options[k]) {
+			return true
+		}
+		pick[k] = 0
+	}
+	return false
+}
+
+// Normal writes acts in their normal forms, put apart by semicolons.
+func Normal(acts []Act) string {
+	parts := make([]string, len(acts))
+	for i, a := range acts {
+		parts[i] = a.String()
+	}
+	return strings.Join(parts, "; ")
+}
+
+func didYouMean(atoms []atom, r Reading, places []int, options [][]string) Reading {
+	if r.Ask == nil || !strings.HasPrefix(r.Ask.Text, "What does ") {
+		return r
+	}
+	q := *r.Ask
+	for k, i := range places {
+		if q.At != nil && atoms[i].at == *q.At {
+			list := options[k][:min(2, len(options[k]))]
+			q.Text = quoted(short(atoms[i].text)) + ": did you mean " + quoted(strings.Join(list, `" or "`)) + "?"
+		}
+	}
+	return Reading{Ask: &q}
+}
+
+// near lists the vocabulary words that w can be a misspelling of, nearest first: none for ordinary English words and for
+// what may be a number or a unit.
+func (d *dictionary) near(w string) []string {
+	if len(w) < 3 || len(w) > 24 || english()[w] || strings.Trim(w, "abcdefghijklmnopqrstuvwxyz") != "" {
+		return nil
+	}
+	for _, n := range d.numbers {
+		if len(n) > 2 && slip(w, n, 1) <= 1 || len(n) > 6 && slip(w, n, 2) <= 2 {
+			return nil
+		}
+	}
+	type near struct {
+		word string
+		far  int
+	}
+	var list []near
+	most := 1
+	if len(w) >= 7 {
+		most = 2
+	}
+	for n := len(w) - most; n <= len(w)+most; n++ {
+		for _, k := range d.byLength[n] {
+			if len(k) < 3 || len(w) == 3 && !sameLetters(w, k) {
+				continue
+			}
+			if far := slip(w, k, most); far <= most {
+				far *= 2
+				if len(k) == len(w) && !sameLetters(w, k) {
+					far++ // a wrong letter is rarer than two that changed places
+				}
+				list = append(list, near{k, far})
+			}
+		}
+	}
+	sort.SliceStable(list, func(i, j int) bool { return list[i].far < list[j].far })
+	var out []string
+	for _, n := range list {
+		if n.far > list[0].far || len(out) == 8 {
+			break
+		}
+		out = append(out, n.word)
+	}
+	return out
+}
+
+// sameLetters reports whether two words of three letters differ in order only, or one doubles a letter of the other.
+func sameLetters(a, b string) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	count := map[byte]int{}
+	for i := range a {
+		count[a[i]]++
+		count[b[i]]--
+	}
+	for _, n := range count {
+		if n != 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// slip is the number of letters dropped, added, changed or swapped with a neighbor between a and b (optimal string
+// alignment); more than most is not counted out.
+func slip(a, b string, most int) int {
+	if d := len(a) - len(b); d > most || -d > most {
+		return most + 1
+	}
+	var rows [3][32]int
+	if len(a) > 30 || len(b) > 30 {
+		return most + 1
+	}
+	for j := range len(b) + 1 {
+		rows[0][j] = j
+	}
+	for i := 1; i <= len(a); i++ {
+		now, last, before := &rows[i%3], &rows[(i+2)%3], &rows[(i+1)%3]
+		now[0] = i
+		least := i
+		for j := 1; j <= len(b); j++ {
+			cost := 1
+			if a[i-1] == b[j-1] {
+				cost = 0
+			}
+			now[j] = min(last[j]+1, now[j-1]+1, last[j-1]+cost)
+			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
+				now[j] = min(now[j], before[j-2]+1)
+			}
+			least = min(least, now[j])
+		}
+		if least > most {
+			return most + 1
+		}
+	}
+	return rows[len(a)%3][len(b)]
+}

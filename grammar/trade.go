@@ -196,6 +196,13 @@ var fills = []entry{
 		[the] POST (is|are) (up|in place|standing) [(already|now)]
 		BRACKET aside
 		(he|she|they|PERSON) will not believe me [otherwise]
+		(other|wrong) way [round]
+		i (looked|checked) again
+		let me look again
+		i changed my mind
+		after all
+		what i really (want|need|meant) is
+		nothing else
 		leave it [(be|alone|as it is)]
 		(in|for) (this|the|our) (class|classroom|shop|room)
 		one step after another

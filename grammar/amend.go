@@ -1,0 +1,274 @@
+package grammar
+
+import (
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// amended is what stands of a stretch after the corrections in it. Where a correction names only a part of what it
+// corrects ("…, no, on the right"), it is put in the place of the last thing of its kind; a whole clause replaces the
+// clause of the same quantity.
+type amended struct {
+	s    *speech
+	g    *group
+	acc  []item // what is not understood yet
+	done []made // what is
+}
+
+// amend takes one correction in. ok is false where it is not clear what it corrects.
+func (a *amended) amend(part []item) bool {
+	chunk, rest := firstChunk(part)
+	if len(chunk) == 1 {
+		if ok, clear := a.substitute(chunk[0], rest); ok || !clear {
+			return clear
+		}
+	}
+	if len(chunk) == 2 && chunk[0].value() && chunk[1].value() {
+		if cents, ok := a.s.spokenAfter(a.acc, chunk[0].lim, chunk[1].lim); ok {
+			it := chunk[0]
+			it.lim = cents
+			ok, clear := a.substitute(it, rest)
+			return ok && clear
+		}
+	}
+	if !a.settle(true) {
+		return false
+	}
+	if len(a.done) == 0 {
+		a.acc = part
+		return true
+	}
+	a.s.correcting = true
+	defer func() { a.s.correcting = false }()
+	r, ok := a.s.best(a.g, part, false)
+	if !ok {
+		return false
+	}
+	if a.done, ok = replace(a.done, r.made); !ok {
+		a.s.notUnderstood(a.g, part)
+		return false
+	}
+	a.s.carry = r.carry
+	return true
+}
+
+// settle understands what has been gathered. With a correction to come, what hangs at its end is dropped.
+func (a *amended) settle(corrected bool) bool {
+	list := strip(a.acc)
+	if a.acc = nil; len(list) == 0 {
+		return true
+	}
+	r, ok := a.s.best(a.g, list, corrected)
+	if !ok {
+		return false
+	}
+	a.done = append(a.done, r.made...)
+	a.s.carry = r.carry
+	return true
+}
+
+// firstChunk is a correction up to its first break, without words that add nothing.
+func firstChunk(part []item) (chunk, rest []item) {
+	i := 0
+	for ; i < len(part) && !part[i].breaks(); i++ {
+		if it := part[i]; it.value() || it.kind != kIt && it.kind != kMeasured && it.kind != kTo && !idle(it.token) {
+			chunk = append(chunk, it)
+		}
+	}
+	return chunk, part[i:]
+}
+
+// substitute puts one item in the place of the last of its kind. clear is false where it may be put in two places.
+func (a *amended) substitute(it item, rest []item) (ok, clear bool) {
+	at, clear := a.place(it, rest)
+	if !clear {
+		a.s.notUnderstood(a.g, []item{it})
+		return false, false
+	}
+	if at < 0 {
+		return false, true
+	}
+	acc := append([]item{}, a.acc...)
+	if it.value() {
+		acc[at] = item{token: it.token, lim: inherit(it.lim, acc[at].lim)}
+	} else {
+		acc[at] = it
+	}
+	a.acc = append(acc, rest...)
+	return true, true
+}
+
+// place finds what an item takes the place of.
+func (a *amended) place(it item, rest []item) (at int, clear bool) {
+	if it.value() && it.lim.lo.footer && (a.footers() > 1 || len(rest) > 1 && rest[len(rest)-1].value()) {
+		return -1, true // a list takes the place of a list
+	}
+	values, things := 0, 0
+	at = -1
+	exactAt := -1
+	for i, was := range a.acc {
+		switch {
+		case was.value() && it.value():
+			if fits, same := replaces(it.lim, was.lim); fits {
+				at = i
+				values++
+				if same {
+					exactAt = i
+				}
+			}
+		case was.value() || it.value():
+			things++
+		case was.kind == it.kind && sameNoun(was.token, it.token):
+			at = i
+		}
+	}
+	if !it.value() && it.kind == kPart && it.index == 0 && at >= 0 && hasValue(a.acc) {
+		return -1, true // a quantity in the place of another: too far to guess
+	}
+	if it.value() && it.lim.lo.unit == bare && exactAt >= 0 && exactAt != at {
+		if a.owned() {
+			return exactAt, true
+		}
+		if it.lim.lo.val.IsInt() && !near(it.lim, a.acc[at].lim) {
+			return -1, false
+		}
+	}
+	return at, true
+}
+
+func (a *amended) footers() int {
+	n := 0
+	for _, it := range a.acc {
+		if it.value() && it.lim.lo.footer {
+			n++
+		}
+	}
+	return n
+}
+
+// owned reports whether boards at hand are spoken of: there a bare number is how many.
+func (a *amended) owned() bool {
+	for _, it := range a.acc {
+		if !it.value() && (it.kind == kHave || it.kind == kExtra || it.is(kHave)) {
+			return true
+		}
+	}
+	return false
+}
+
+// near reports whether a bare number is within half of the length that it may replace.
+func near(l, was *limit) bool {
+	v := l.lo.val
+	if was.lo.scale().Sign() > 0 {
+		v = v.Mul(was.lo.scale())
+	}
+	d := was.lo.val.Sub(v).Abs()
+	return d.Add(d).Less(was.lo.val)
+}
+
+// replaces reports whether a value can stand in for another, and whether both are of one unit.
+func replaces(l, was *limit) (fits, same bool) {
+	a, b := l.lo, was.lo
+	switch {
+	case a.size != "" || b.size != "":
+		return a.size != "" && b.size != "", true
+	case l.of != nil || was.of != nil:
+		return l.of != nil && was.of != nil, true
+	case a.unit == b.unit:
+		return true, true
+	case a.unit == bare || b.unit == bare:
+		return a.unit == bare || b.unit != money && b.unit != percent, false
+	case a.unit == money || b.unit == money || a.unit == percent || b.unit == percent:
+		return false, false
+	}
+	return true, true
+}
+
+// sameNoun reports whether one word can stand in for another: sides for sides, bay 2 for bay 1, one quantity for another.
+func sameNoun(was, now *token) bool {
+	switch was.kind {
+	case kSide, kFromSide, kWall, kGoal, kUnits:
+		return true
+	case kPart, kLoc:
+		return was.index > 0 && now.index > 0 && was.key() == now.key() || was.index == 0 && now.index == 0 && was.kind == kPart
+	}
+	return false
+}
+
+// inherit gives a correction the relation, the dimensions and the unit of what it corrects, where it has none itself.
+func inherit(l, was *limit) *limit {
+	out := *l
+	if len(l.lead) == 0 && !related(l.tail) {
+		out.lead = was.lead
+		for _, t := range was.tail {
+			if t.kind != kDim || !hasDim(l.tail) {
+				out.tail = append(append([]*token{}, out.tail...), t)
+			}
+		}
+	} else if !hasDim(l.tail) {
+		for _, t := range was.tail {
+			if t.kind == kDim {
+				out.tail = append(append([]*token{}, out.tail...), t)
+			}
+		}
+	}
+	out.to = l.to || was.to
+	if l.lo.unit == bare && was.lo.unit != bare && l.hi == nil && l.lo.size == "" {
+		v := likeBefore(*l.lo, was.lo)
+		out.lo = &v
+	}
+	return &out
+}
+
+func related(tail []*token) bool {
+	for _, t := range tail {
+		if t.kind == kBound || t.kind == kAbout {
+			return true
+		}
+	}
+	return false
+}
+
+func hasDim(tail []*token) bool {
+	for _, t := range tail {
+		if t.kind == kDim {
+			return true
+		}
+	}
+	return false
+}
+
+// likeBefore reads a bare correction in the unit of what it corrects: "four feet, no, five". After feet and inches a
+// figure of inches stays one.
+func likeBefore(a amount, was *amount) amount {
+	if was.unit == feet && (was.frac || !a.val.Less(exact.Int(20))) {
+		return a
+	}
+	return inUnitOf(a, *was)
+}
+
+// spokenAfter reads "nine fifty" as money, where it corrects money.
+func (s *speech) spokenAfter(acc []item, a, b *limit) (*limit, bool) {
+	cash := false
+	for _, it := range acc {
+		cash = cash || it.value() && it.lim.lo.unit == money
+	}
+	cents := b.lo.val
+	if !cash || a.lo.unit != bare || b.lo.unit != bare || !a.lo.val.IsInt() || !cents.IsInt() || cents.Less(exact.Int(10)) || !cents.Less(exact.Int(100)) {
+		return nil, false
+	}
+	v := amount{number: number{val: a.lo.val.Add(cents.Div(exact.Int(100)))}, unit: money}
+	return &limit{lo: &v, loTok: a.loTok}, true
+}
+
+func kindOfValue(v solver.Value) solver.Kind {
+	switch v.Unit {
+	case solver.Inch, solver.Millimeter:
+		return solver.Length
+	case solver.Currency:
+		return solver.Money
+	case solver.PercentOf:
+		return solver.Percent
+	}
+	return solver.Count
+}
