@@ -56,7 +56,7 @@ func choiceNumber(tokens []token) (int, bool) {
 		case t.kind == kNum && n > 0 && t.text == "one":
 		case t.kind == kOrdinal && n == 0:
 			n = t.index
-		case t.kind == kWayOut || t.kind == kKnowing || t.kind == kFill || t.kind == kStop || t.kind == kComma || t.kind == kCmd && t.key() == "take" || t.kind == kHead && t.key() == "state":
+		case t.kind == kWayOut || t.is(kKnowing) || t.kind == kFill || t.kind == kStop || t.kind == kComma || t.kind == kCmd && t.key() == "take" || t.kind == kHead && t.key() == "state":
 		default:
 			return 0, false
 		}
