@@ -167,6 +167,23 @@ func (l *lexing) yields(f found, i int) bool {
 	return false
 }
 
+// trimmed gives an empty word at the end of a phrase back to a phrase of some meaning that begins with it: "at least".
+func (l *lexing) trimmed(f found, i int) int {
+	last := f.next - 1
+	switch f.entry.kind {
+	case kCmd, kForgetTail, kHead, kWh, kQuest, kPriceVerb, kMeasured:
+	default:
+		return f.next
+	}
+	if last <= i || !vocab().neutral[l.word(last)] {
+		return f.next
+	}
+	if g := vocab().match(l.reader, last); len(g) > 0 && g[0].content > 0 && g[0].next > f.next {
+		return last
+	}
+	return f.next
+}
+
 // compared tells "wider than it is now" from "wider than three inches".
 func (l *lexing) compared(f []found, i int) []found {
 	if k := f[0].entry.kind; k != kRel && k != kOver || l.word(f[0].next-1) != "than" {
@@ -250,7 +267,12 @@ func (l *lexing) unitsMeant(i int) bool {
 
 // phrase adds what the tables found at i.
 func (l *lexing) phrase(f []found, i int) int {
-	next := f[0].next
+	next := l.trimmed(f[0], i)
+	if next < f[0].next {
+		if g := vocab().match(reader{l.atoms[:next]}, i); len(g) > 0 && g[0].next == next {
+			f = g
+		}
+	}
 	kind := f[0].entry.kind
 	if kind == kFill {
 		if _, _, ok := l.sound(next - 1); ok {

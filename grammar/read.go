@@ -175,13 +175,24 @@ func dropReasons(in []token) []token {
 }
 
 func reasonEnd(in []token, i int) int {
+	unknown, part := false, false
 	for j := i + 1; j < len(in); j++ {
 		switch in[j].kind {
 		case kStop, kQMark, kComma:
+			if unknown && part {
+				return i // a misspelled number may hide in it
+			}
 			return j
+		case kUnknown:
+			unknown = true
+		case kPart, kLoc:
+			part = true
 		case kNum, kSize, kHead, kCmd, kQuest, kWh, kRel:
 			return i
 		}
+	}
+	if unknown && part {
+		return i
 	}
 	return len(in)
 }

@@ -209,6 +209,9 @@ func (d *dictionary) near(w string) []string {
 	if len(w) < 3 || len(w) > 24 || english()[w] || strings.Trim(w, "abcdefghijklmnopqrstuvwxyz") != "" {
 		return nil
 	}
+	if len(w) == 3 && d.shortWord(w) {
+		return nil
+	}
 	for _, n := range d.numbers {
 		if len(n) > 2 && slip(w, n, 1) <= 1 || len(n) > 6 && slip(w, n, 2) <= 2 {
 			return nil
@@ -225,7 +228,7 @@ func (d *dictionary) near(w string) []string {
 	}
 	for n := len(w) - most; n <= len(w)+most; n++ {
 		for _, k := range d.byLength[n] {
-			if len(k) < 3 || len(w) == 3 && !sameLetters(w, k) {
+			if len(k) < 3 || len(w) == 3 && len(k) == 3 && !sameLetters(w, k) {
 				continue
 			}
 			if far := slip(w, k, most); far <= most {
@@ -246,6 +249,18 @@ func (d *dictionary) near(w string) []string {
 		out = append(out, n.word)
 	}
 	return out
+}
+
+// shortWord reports whether a word of three letters is one of two with a letter too many: that may be a unit, or any
+// small word that turns a sentence.
+func (d *dictionary) shortWord(w string) bool {
+	for i := range w {
+		short := w[:i] + w[i+1:]
+		if vocab().neutral[short] || vocab().known[short] || d.known[short] {
+			return true
+		}
+	}
+	return false
 }
 
 // sameLetters reports whether two words of three letters differ in order only, or one doubles a letter of the other.
