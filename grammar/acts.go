@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -458,6 +460,8 @@ func wayOut(list []item) (int, bool) {
 			n = it.index
 		case it.kind == kWayOut || it.kind == kCmd && it.key() == "take":
 			way = true
+		case it.kind == kIt && n == 0 && way && strings.HasPrefix(list[0].text, "chang"): // "change it to 3"
+			return 0, false
 		case it.breaks() || it.kind == kIt || it.kind == kKnowing || it.kind == kTailFill || it.kind == kHave:
 		default:
 			return 0, false

@@ -1,6 +1,10 @@
 package grammar
 
-import "saywright/solver"
+import (
+	"strings"
+
+	"saywright/solver"
+)
 
 // say understands a stretch of statements, with the corrections that are made in the same breath. It asks back, and
 // returns false, where a word is left over or more than one thing can be meant.
@@ -44,6 +48,9 @@ func corrections(list []item) [][]item {
 	for i, it := range list {
 		if !it.value() && it.kind == kFix && !hasValue(list[:i]) {
 			list[i].lim, list[i].token = nil, nothing
+			if strings.HasSuffix(it.text, " it") || strings.HasSuffix(it.text, " that") {
+				list[i].token = whatWasSpokenOf
+			}
 			continue
 		}
 		if it.value() || it.kind != kFix && !(it.kind == kNo && i > 0 && correcting(list, i)) {
@@ -54,6 +61,9 @@ func corrections(list []item) [][]item {
 	}
 	return append(out, list[start:])
 }
+
+// whatWasSpokenOf stands in the place of "make it" where nothing of this line is corrected.
+var whatWasSpokenOf = &token{kind: kIt}
 
 // nothing stands in the place of a word of correction that corrects nothing: "actually, six boards".
 var nothing = &token{kind: kTailFill}
