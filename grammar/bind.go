@@ -24,6 +24,7 @@ var countNouns = func() map[string]bool {
 func (l *lexing) bind() {
 	l.limits()
 	l.nearestUnits()
+	l.shyOf()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {
@@ -50,6 +51,23 @@ func (l *lexing) bind() {
 		out = append(out, t)
 	}
 	l.tokens = out
+}
+
+// shyOf reads "a sixteenth shy of two and a half": one length less another.
+func (l *lexing) shyOf() {
+	for i := 0; i+2 < len(l.tokens); i++ {
+		a, w, b := &l.tokens[i], &l.tokens[i+1], &l.tokens[i+2]
+		if a.kind != kNum || b.kind != kNum || w.text != "shy" && w.text != "short" && w.text != "shy of" && w.text != "short of" || !strings.HasPrefix(b.before+" "+w.text, "of") && !strings.HasSuffix(w.text, "of") {
+			continue
+		}
+		if b.amt.unit == percent || b.amt.unit == money || !a.amt.val.Less(b.amt.val) || a.amt.unit != bare && b.amt.unit == bare && b.amt.frac {
+			continue
+		}
+		sum := *b.amt
+		sum.val, sum.plain, sum.frac = b.amt.val.Sub(a.amt.val), "", true
+		a.amt, a.end = &sum, b.end
+		l.tokens = append(l.tokens[:i+1], l.tokens[i+3:]...)
+	}
 }
 
 // nearestUnits reads a unit alone as one of it, after words such as "to the nearest".

@@ -175,6 +175,10 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	if m.st.Value, ok = k.s.value(*lim.lo, kind); !ok || m.st.Value.Num.Sign() < 0 || kind == solver.Percent && lim.lo.unit != bare {
 		return reading{}, false
 	}
+	if (n.Quantity == solver.Trim || n.Quantity == solver.Kerf) && d.op == solver.Minus && lim.lo.val.Sign() > 0 {
+		d.op = solver.Eq // "I lose half an inch off every board"
+		m.st.Op = d.op
+	}
 	if n.Quantity == solver.Drop && d.op == solver.Minus && !d.verb { // "the ground is 45 cm lower"
 		return reading{}, false
 	}

@@ -75,6 +75,9 @@ func (k *clause) claimedCut() (reading, bool) {
 		switch t := k.items[i]; t.key() {
 		case "bay", "rail", "per bay":
 		case "fit":
+			if !cutWord(t.text) {
+				return reading{}, false
+			}
 			cut = true
 		case "post", "added post":
 			n.Item = "post"

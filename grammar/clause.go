@@ -85,6 +85,10 @@ func (k *clause) sort() bool {
 				k.bay, k.ordinal = it.index, true // "and none in the second"
 				continue
 			}
+			if n := k.carry.name; n != nil && n.Opening > 0 && k.open == 0 {
+				k.open, k.ordinal = it.index, true
+				continue
+			}
 			k.words = append(k.words, i)
 		case kUnknown, kUnclear, kVague:
 			return false
@@ -184,7 +188,7 @@ func (k *clause) senses(from, to int) []sense {
 
 // plain reads values that are set or limited: "gap two and a half", "no bay longer than eight feet", "five rails 2x6".
 func (k *clause) plain() (reading, bool) {
-	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kOrdinal, kAbout, kPer) {
+	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
@@ -350,6 +354,9 @@ func (k *clause) unsaid() (map[int]bool, bool) {
 	live := map[int]bool{}
 	for _, i := range k.values {
 		n := k.noun(i + 1)
+		if k.items[i].text == "one" && n != nil && strings.HasPrefix(n.before, "of") {
+			return nil, false // "one of our boards" sets no count
+		}
 		live[i] = !(k.items[i].text == "one" && n != nil && n.key() == "bracket" && len(k.values) > 1)
 	}
 	for _, w := range k.words {
@@ -369,15 +376,37 @@ func (k *clause) unsaid() (map[int]bool, bool) {
 	return live, true
 }
 
-// denied reports whether a relation is turned by a "no" or a "not" in the clause.
-func (k *clause) denied() bool {
+// denied reports whether the relation of the value at item i is turned by a "no" or a "not" before it. ok is false where
+// a break stands between them: then it is not known what is denied.
+func (k *clause) denied(i int) (turned, ok bool) {
 	n := 0
-	for _, w := range k.words {
+	for x, w := range k.words {
+		if x > 0 && k.items[w].kind == kNo && k.items[k.words[x-1]].kind == kNot {
+			continue // "ain't no bay"
+		}
 		if it := k.items[w]; it.kind == kNo || it.kind == kNot && !(w+1 < len(k.items) && k.items[w+1].value() && k.plainValue(w+1)) {
 			n++
 		}
 	}
-	return n%2 == 1
+	return n%2 == 1, n == 0 || !k.brokenBefore(i)
+}
+
+// brokenBefore reports whether a break stands between the first denial of the clause and item i, or the denial after it.
+func (k *clause) brokenBefore(i int) bool {
+	for _, w := range k.words {
+		if it := k.items[w]; it.kind != kNo && it.kind != kNot || w > i && k.items[w].kind == kNot && w+1 < len(k.items) && k.items[w+1].value() {
+			continue
+		}
+		if w > i {
+			return true
+		}
+		for j := w; j < i; j++ {
+			if k.items[j].breaks() {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func (k *clause) plainValue(i int) bool {
@@ -396,7 +425,11 @@ func (k *clause) set(i int) (made, bool) {
 	if !ok {
 		return made{}, false
 	}
-	if k.denied() {
+	turned, ok := k.denied(i)
+	if !ok {
+		return made{}, false
+	}
+	if turned {
 		switch op {
 		case solver.LT:
 			op = solver.GE

@@ -182,7 +182,7 @@ var commands = []entry{
 		is out
 		out of (it|there)`},
 	{kind: kCmd, key: "forget all but", loose: true, ways: `
-		(forget|drop|clear|scrap|delete|erase|toss|wipe|lose|remove|scratch) (all|everything|the lot|lot|it all|rest) [(,)] [(i said|i told you)] (but|except|except for|save|besides|apart from|other than|save for|keep|but keep)
+		(forget|drop|clear|scrap|delete|erase|toss|wipe|lose|remove|scratch|throw out|throw away|toss out|take out) (all|everything|the lot|lot|it all|rest) [(,)] [(i said|i told you)] (but|except|except for|save|besides|apart from|other than|save for|keep|but keep)
 		(keep|leave) only
 		keep nothing but
 		forget the rest but
@@ -275,7 +275,7 @@ var commands = []entry{
 		(go back|switch back|change back|return) to (inches|feet|feet and inches|imperial)
 		no more metric
 		in inches from now on`},
-	{kind: kCmd, key: "save", ways: "(save|store|file|keep) [(this|it|that|these|all|mine|everything|ours|what we have|the wall|the plan|design)] [(one|plan|design|wall|version|numbers|job|of mine|layout|lot)] [(away|down)] (as|under [the] [name] [of]|under name|by the name of|with the name)\n(name|call) (this|it|that) [(one|wall|plan|version)]\nsave [(this|it|that)]"},
+	{kind: kCmd, key: "save", ways: "(save|store|file|keep) [(this|it|that|these|her|all|mine|everything|ours|what we have|the wall|the plan|design)] [(one|plan|design|wall|version|numbers|job|of mine|layout|lot)] [(away|down)] (as|under [the] [name] [of]|under name|by the name of|with the name)\n(name|call) (this|it|that) [(one|wall|plan|version)]\nsave [(this|it|that)]"},
 	{kind: kCmd, key: "open", ways: "(open|load|reopen|bring up|pull up|fetch|call up|get out|restore|recall|bring back) [(up)] [(plan|wall|job|design|one|file|version|thing)] [(saved as|called|named|i called|i saved as|i named|that i saved as|that i called)]\nopen up"},
 	{kind: kCmd, key: "compare", ways: "(compare|cmp|contrast) [(this|it)] [(one)] [(with|to|against)]\n(put|hold|set|stack|lay) (mine|this|this one|it) (next to|against|beside|alongside|up against)\nhow (does|do|is|would) (this|it|this one|mine|that) [(one)] (compare|stack up|measure up|differ|look) [(with|to|against|from)] [(one saved as|plan called)]\n(this|this one) (vs|versus|against|next to)\nhow do"},
 	{kind: kCmd, key: "same as", ways: "(do|make|build|set|have|want) (this|it|that) [(one|wall)] [(exactly|just)] (same as|like|just like|the same as|a copy of|identical to|as)\n(same as|like|copy|just like|identical to)"},

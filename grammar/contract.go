@@ -26,6 +26,15 @@ var unmarked = map[string]string{
 	"c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }
 
+// basic are words that need no entry of a table.
+var basic = func() map[string]bool {
+	m := map[string]bool{"leaning": true, "squaring": true, "losing": true, "measuring": true, "cutting": true, "marking": true, "spending": true}
+	for _, w := range strings.Fields(neutralWords) {
+		m[w] = true
+	}
+	return m
+}()
+
 // contractions writes contracted words out, each part with the place of the whole.
 func contractions(in []atom) []atom {
 	out := make([]atom, 0, len(in)+4)
@@ -33,6 +42,9 @@ func contractions(in []atom) []atom {
 		if a.kind != aWord {
 			out = append(out, a)
 			continue
+		}
+		if strings.HasSuffix(a.text, "in") && len(a.text) > 4 && !basic[a.text] && basic[a.text+"g"] {
+			a.text += "g" // "layin", "talkin"
 		}
 		if w, ok := unmarked[a.text]; ok {
 			out = appendWords(out, a, w)

@@ -384,7 +384,7 @@ func (k *clause) floorAt() (reading, bool) {
 
 // dropped reads "the ground beyond is 45 cm lower".
 func (k *clause) dropped() (reading, bool) {
-	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") || k.has(kMore) == nil || !k.only(kMore, kChange, kFall, kDown) || k.has(kMore).as(kMore).key != "-=" {
+	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") || k.has(kMore) == nil && k.has(kDown) == nil || !k.only(kMore, kChange, kFall, kDown) || k.has(kMore) != nil && k.has(kMore).as(kMore).key != "-=" {
 		return reading{}, false
 	}
 	for _, i := range k.things {

@@ -9,7 +9,6 @@ var heads = []entry{
 		what will happen if
 		how would it (be|look|fall out|come out|go|work out|turn out) (if|were)
 		how about
-		(what|how) about
 		suppose [that]
 		supposing [that]
 		imagine [that]
@@ -37,6 +36,7 @@ var heads = []entry{
 		what would it take
 		how would it look (with|if)
 		what becomes of it if`},
+	{kind: kHead, key: "what if", ways: "(what|how) about"},
 	{kind: kHead, key: "say", ways: "say"},
 	{kind: kHead, key: "why not", loose: true, ways: `
 		why not
@@ -53,6 +53,8 @@ var heads = []entry{
 		what speaks against
 		why (can|could|would) never
 		reason (we|i|you|it|that) (can|could) not
+		what (have|got) [you] [got] against
+		why (is|was) it not possible [to]
 		(why|how come) [is] it not
 		what forbids
 		what would be wrong with

@@ -90,9 +90,41 @@ func (l *lexing) tail(t *token, i int) int {
 		}
 		return i
 	}
+	for {
+		again := l.nameAgain(t.key(), end)
+		if again == end {
+			break
+		}
+		start = l.nameStart(again)
+		end = l.nameEnd(t.key(), start)
+	}
 	n := l.add(kName, start, end)
 	n.text = l.text(start, end)
 	return end
+}
+
+// nameAgain steps over a word of correction after a name, where another name follows: "… to porch.svg, no, to deck.svg".
+func (l *lexing) nameAgain(key string, end int) int {
+	i := end
+	if l.word(i) == "," {
+		i++
+	}
+	f := vocab().match(l.reader, i)
+	switch {
+	case len(f) > 0 && f[0].entry.kind == kFix:
+		i = f[0].next
+	case l.word(i) == "no":
+		i++
+	default:
+		return end
+	}
+	for l.word(i) == "," || l.word(i) == "to" || l.word(i) == "as" || l.word(i) == "with" {
+		i++
+	}
+	if l.commandAt(i) || l.nameEnd(key, i) == i {
+		return end
+	}
+	return i
 }
 
 func (l *lexing) breaks(t token) bool {
@@ -107,14 +139,22 @@ func (l *lexing) breaks(t token) bool {
 func (l *lexing) nameStart(i int) int {
 	for {
 		switch l.word(i) {
-		case "the", ":", `"`, "'", "as", "called", "named", "plan":
-			if l.word(i) == "plan" && i+1 >= len(l.atoms) {
+		case "the", ":", `"`, "'", "as", "called", "named":
+			i++
+		case "plan":
+			if l.word(i+1) != "called" && l.word(i+1) != "named" {
 				return i
 			}
 			i++
 		case "one":
 			if l.word(i+1) == "saved" && l.word(i+2) == "as" {
 				i += 3
+				continue
+			}
+			return i
+		case "a", "in":
+			if l.word(i+1) == "file" || l.word(i+1) == "a" {
+				i++
 				continue
 			}
 			return i
@@ -139,7 +179,7 @@ func (l *lexing) nameEnd(key string, i int) int {
 		case w == "." && !(l.glued(j) && l.glued(j+1)), w == ";", w == "?", w == "!", w == `"`:
 			return j
 		case w == ",":
-			if key == "compare" && !strings.Contains(l.text(i, j), ",") && l.word(j+1) != "cmp" && !l.commandAt(j+1) {
+			if key == "compare" && !strings.Contains(l.text(i, j), ",") && l.word(j+1) != "cmp" && !l.commandAt(j+1) && l.nameAgain("save", j) == j {
 				continue
 			}
 			return j

@@ -94,7 +94,7 @@ var questions = []entry{
 		where BRACKET [(go|sit|mount|land|come|screw)]
 		(marks|mark up|marking|marks list|pencil marks|bracket marks|hole marks|mark list)
 		at what (heights|height) [(top holes of)] (MARK|BRACKET|top holes) [go] [(on) POST]
-		at what (heights|height) MARK
+		at (what|which) (heights|height) [make] MARK
 		TELL [ME] [(all|out)] [(my|the|bracket)] (marks|mark)
 		(where|what height|what heights) [do I] (mark|drill|pencil|scribe) [(it|them|BRACKET|POST)]
 		where (mark|drill|pencil|scribe) [(POST|BRACKET|RAIL|it|them|holes)]

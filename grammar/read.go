@@ -109,10 +109,10 @@ func readAtoms(atoms []atom, c Context) Reading {
 	if err != nil {
 		return askedBack(0, "What is meant here?", "gap 2-1/2")
 	}
-	s.carry.name = c.Subject
-	if c.Subject != nil {
-		s.carry.kind = solver.KindOf(c.Subject.Quantity)
-		s.carry.wall = c.Subject.Wall
+	if it := c.spokenOf(tokens); it != nil {
+		s.carry.name = it
+		s.carry.kind = solver.KindOf(it.Quantity)
+		s.carry.wall = it.Wall
 	}
 	for _, it := range list {
 		if !it.value() && it.kind == kUnits {
@@ -187,7 +187,12 @@ func reasonEnd(in []token, i int) int {
 			unknown = true
 		case kPart, kLoc:
 			part = true
-		case kNum, kSize, kHead, kCmd, kQuest, kWh, kRel:
+		case kCmd:
+			if f := strings.Fields(in[j].before); len(f) > 0 && (f[len(f)-1] == "will" || f[len(f)-1] == "can" || f[len(f)-1] == "would" || f[len(f)-1] == "to") {
+				continue // a verb of the reason, no command
+			}
+			return i
+		case kNum, kSize, kHead, kQuest, kWh, kRel:
 			return i
 		}
 	}

@@ -6,7 +6,7 @@ var relations = []entry{
 		at [very] least
 		>=
 		=>
-		(no|not|never) [(any)] (less|fewer|smaller|narrower|shorter|lower|tighter|closer|nearer|thinner|slimmer|littler) than
+		(no|not|never) [(any)] (less|fewer|smaller|narrower|shorter|lower|tighter|closer|nearer|thinner|slimmer|skinnier|littler) than
 		(no|not|never) (below|under|beneath)
 		(nothing|anything but) (less|smaller|narrower|shorter|lower|under|below) [than]
 		(minimum|min) of
@@ -31,7 +31,7 @@ var relations = []entry{
 	{kind: kRel, key: ">=", ways: "(greater|more) than or equal [to]"},
 	{kind: kRel, key: "<", ways: `
 		<
-		(less|smaller|narrower|shorter|lower|fewer|tighter|closer|nearer|thinner|slimmer) [(apart|together)] than
+		(less|smaller|narrower|shorter|lower|fewer|tighter|closer|nearer|thinner|slimmer|skinnier) [(apart|together)] than
 		short of`},
 	{kind: kRel, key: ">", ways: `
 		>
@@ -46,7 +46,7 @@ var relations = []entry{
 	{kind: kBound, key: ">=", ways: "or (more|better|wider|over|above|greater|up|larger|bigger|higher|taller|longer|upwards|thicker)\nand (up|over|above|more|upwards)\n+ or more\nat least\nnot less\nno less\nno fewer\nand no less\nand not less"},
 	{kind: kBound, key: "<=", ways: "or (less|fewer|under|below|smaller|lower|narrower|shorter|tighter|thinner|closer)\nand (under|below|less)\ntops\nat most\nat the most\nat the outside\nno more\nand no more\nnot more"},
 	{kind: kBound, key: "=", ways: "no more and no (less|fewer)\nno more no less\nno (less|fewer) and no more\nexactly\non the (nose|dot|button)\neven\non the money\nto the inch\nno more nor less\nneither more nor less\nsharp\nflat\ndead on"},
-	{kind: kAbout, key: "~", ways: "about\naround\nroughly\napproximately\napprox\napprox .\nabt\nnearly\nclose to\nsomewhere (around|near|about|close to)\nin the (neighborhood|neighbourhood|region|vicinity|ballpark) of\n~\ncirca\nmore or less\nas near as (possible|you can) to\nor thereabouts\ngive or take\nor so\nish\nor something like that\nor near it\nor close to it\nballpark"},
+	{kind: kAbout, key: "~", ways: "about\n[right] around\nroughly\napproximately\napprox\napprox .\nabt\nnearly\nclose to\nsomewhere (around|near|about|close to)\nin the (neighborhood|neighbourhood|region|vicinity|ballpark) of\n~\ncirca\nmore or less\nas near as (possible|you can) to\nor thereabouts\ngive or take\nor so\nish\nor something like that\nor near it\nor close to it\nballpark"},
 	{kind: kBetween, key: "between", sense: meaning("gap"), ways: "BETWEEN\n(somewhere|anywhere|anything|someplace) BETWEEN\nin the range [(of|from)]\nin a range (of|from)\nranging (from|between)\nrange (from|between)\nwithin"},
 	{kind: kFrom, key: "from", ways: "from\nsomewhere from\nanywhere (from|of from)"},
 	{kind: kTo, key: "to", ways: "to\n(go|went|going|goes) (up|down) to\ntill\nuntil\nthrough to\nup to [at most]\nto (maybe|say)"},
@@ -131,8 +131,8 @@ var relations = []entry{
 		cut [(it|them)] (down|back) [by]
 		(cut|trim) by
 		pare`},
-	{kind: kMore, key: "+=", ways: "more\nwider\nbigger\nlarger\ntaller\nhigher\nlonger\ngreater\nlooser\nfurther apart\nfarther apart\nthicker\nroomier\nadditional\nextra\nmore generous\nmore room\nhigher up"},
-	{kind: kMore, key: "-=", ways: "less\nfewer\nnarrower\nsmaller\nshorter\nlower\ntighter\ncloser [together]\nthinner\nlow\nnarrow\nless high\nless wide\nlower down"},
+	{kind: kMore, key: "+=", ways: "more\nwider\nfatter\nbroader\nbigger\nlarger\ntaller\nhigher\nlonger\ngreater\nlooser\nfurther apart\nfarther apart\nthicker\nroomier\nadditional\nextra\nmore generous\nmore room\nhigher up"},
+	{kind: kMore, key: "-=", ways: "less\nfewer\nnarrower\nskinnier\nslimmer\nsmaller\nshorter\nlower\ntighter\ncloser [together]\nthinner\nlow\nnarrow\nless high\nless wide\nlower down"},
 	{kind: kThanNow, key: "now", ways: "than (it|they|that|there) (is|was|are|were|do|does) [(now|today|at the moment|currently|before|already)]\nthan (now|before|that|this|i said|i told you|i have|at present|what it is|what we have|planned)\nwhat it is [now]\n(it|they) (is|are) (now|at present|at the moment)\n(what|of what) (it|they) (is|are) [now]\n(as|than) it stands\nfrom (what it is|where it is|now)\non top of (that|what it is|what we have)\nthan I said\ncompared (to|with) now"},
 	{kind: kAnother, key: "+=", ways: "another\n(a|one) further\nyet another"},
 	{kind: kFactor, key: "2", ways: "(double|doubled|doubles|doubling|twice|two times|twofold|2x)"},

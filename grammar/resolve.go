@@ -34,6 +34,10 @@ func (l *limit) kinds() set {
 // name finds which quantity a value belongs to, from all words of the clause, or from what was spoken of before.
 func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Kind, bool) {
 	kinds := lim.kinds()
+	if sp := aspectIndex[string(solver.Spare)]; lim.lo.unit == bare && lim.lo.val.IsInt() && k.about("spare") && k.about("rail") {
+		k.s.boards = true
+		return k.build(sp)
+	}
 	if n := k.noun(i + 1); n != nil && lim.lo.unit == bare && lim.lo.size == "" && lim.lo.val.IsInt() && len(lim.tail) == 0 && n.index == 0 {
 		if sure := counted(n); !sure.empty() {
 			kinds = kinds.and(sure)

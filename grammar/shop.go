@@ -230,6 +230,9 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if v := k.has(kPriceVerb); v != nil && v.text != "@" || !k.only(kSell, kSellMore, kSellLess, kHave, kNo, kNot, kBut, kChange, kMore, kRel, kGoesIn, kHaveTail) {
 		return reading{}, false
 	}
+	if len(g.longs) == 0 && k.about("rail") && len(g.counts) == 1 && len(k.values) == 1 && !k.about("stock") {
+		return reading{}, false // "I have seven rails"
+	}
 	footers := 0
 	for _, l := range g.longs {
 		if l.lo.footer {

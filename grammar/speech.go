@@ -159,7 +159,7 @@ func (g *grouping) step(i int) {
 			}
 		}
 	}
-	if g.g.cmd != "" && whole[g.g.cmd] && !it.breaks() {
+	if g.g.cmd != "" && whole[g.g.cmd] && !it.breaks() && (it.value() || it.kind != kFix && it.kind != kNo) {
 		g.flush(group{force: State})
 	}
 	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our")) && g.atBreak(i) && !g.empty() {
@@ -480,8 +480,22 @@ func (g *grouping) command(i int) bool {
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "why that":
 		if !g.alone(i) || i+1 < len(g.list) && !g.list[i+1].breaks() {
+			if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].key() == "rail" && (strings.Contains(t.text, "need") || strings.Contains(t.text, "buy")) {
+				g.flush(group{force: Why, head: t.token, topic: "shopping"})
+				return true
+			}
 			g.flush(group{force: Why, head: t.token})
 			return true
+		}
+		g.flush(group{force: State, cmd: key, head: t.token})
+	case "take that":
+		if i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc) {
+			return true // "keep that doorway …"
+		}
+		g.flush(group{force: State, cmd: key, head: t.token})
+	case "quit":
+		if i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kAnd && !g.empty() {
+			return true // "… and that's it"
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	default:
@@ -514,6 +528,9 @@ func (g *grouping) takes(i int) bool {
 func (g *grouping) changes(i int) bool {
 	t := g.list[i].token
 	words := strings.Fields(t.text)
+	if strings.Contains(t.text, "price") {
+		return false
+	}
 	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kRel || g.list[i+1].kind == kUnder || g.list[i+1].kind == kOver) {
 		return true
 	}
@@ -626,6 +643,14 @@ func (g *grouping) dropTail(i int) bool {
 
 // enter takes claims as said: "…, go ahead and enter those".
 func (g *grouping) enter(i int) bool {
+	if i == len(g.list)-1 && g.empty() && len(g.s.groups) == g.first {
+		for k := range g.s.groups {
+			if g.s.groups[k].force == Check {
+				g.s.groups[k].force = State
+			}
+		}
+		return true
+	}
 	if g.empty() && len(g.s.groups) == g.first {
 		g.flush(group{force: State, head: g.list[i].token, sealed: true})
 		return true
@@ -642,6 +667,9 @@ func (g *grouping) enter(i int) bool {
 }
 
 func (g *grouping) theirs(i int) bool {
+	if g.list[i].text == "her" && verbBefore(g.list[i].before) {
+		return true // "make her forty"
+	}
 	if i == 0 {
 		g.mood(g.list[0])
 	}
@@ -649,6 +677,19 @@ func (g *grouping) theirs(i int) bool {
 		g.flush(group{force: Check, head: g.list[i].token})
 	}
 	return true
+}
+
+// verbBefore reports whether the empty words before a pronoun end in a verb that takes it.
+func verbBefore(before string) bool {
+	f := strings.Fields(before)
+	if len(f) == 0 {
+		return false
+	}
+	switch f[len(f)-1] {
+	case "make", "leave", "keep", "set", "put", "give", "want", "call", "hold", "take", "like", "let", "build":
+		return true
+	}
+	return false
 }
 
 // claims reports whether a value follows before the next break.

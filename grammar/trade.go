@@ -25,7 +25,7 @@ var trade = []entry{
 		(more|extra|additional) [pieces] [of]
 		also cut [me]`},
 	{kind: kSell, key: "sell", ways: `
-		(they|yard|store|shop|lumberyard|we|you|supplier|lumber yard|merchant|he|place|i) [(only|just|also|still|can)] [(will)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|get|have|has) [(as|in)]
+		(they|yard|store|shop|lumberyard|we|you|supplier|lumber yard|merchant|he|place|i) [(only|just|also|still|can)] [(will)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|get|gets|got|have|has) [(as|in)]
 		(comes|come|sold|available|stocked|carried|offered|sells) [(only|just)] (in|as|at)
 		(sell|sells|carry|carries|stock|stocks) [(only|just)] [(it|them)] [(as|in)]
 		(come|comes) in
@@ -44,8 +44,8 @@ var trade = []entry{
 		(lumber|timber) lengths`},
 	{kind: kCutWord, key: "cut", ways: "(cut|cuts|sawn|saw|sawed|cutting)"},
 	{kind: kOnly, key: "only", ways: "only\nnothing but\njust [(using|use|do)]\nnothing else\nand nothing else"},
-	{kind: kSellMore, key: "+=", ways: "as well [now]\ntoo\n[now] also [(in)]\nback in stock\nnow also\nas well as those"},
-	{kind: kSellLess, key: "-=", ways: "sold out [of]\nout of stock\n(out|run out|ran out|fresh out|all out) of\nthere is no [(more|longer)]\nno [more] (any more|anymore|longer|left)\n(any more|anymore)\nno longer (sell|sells|carry|carries|have|available|sold|stock)\n(do|does) not (sell|carry|have|stock) [any]\nare gone\nis gone\nall gone\nare out\nrun out\nran out\ndiscontinued\nhave run out"},
+	{kind: kSellMore, key: "+=", ways: "as well [now]\n[in] too\n[now] also [(in)]\nback in stock\nnow also\nas well as those"},
+	{kind: kSellLess, key: "-=", ways: "sold out [of]\nout of stock\n[clean] (out|run out|ran out|fresh out|all out) of\nthere is no [(more|longer)]\nno [more] (any more|anymore|longer|left)\n(any more|anymore)\nno longer (sell|sells|carry|carries|have|available|sold|stock)\n(do|does) not (sell|carry|have|stock) [any]\nare gone\nis gone\nall gone\nare out\nrun out\nran out\ndiscontinued\nhave run out"},
 	{kind: kStockWord, key: "stock", sense: meaning("stock | price, have"), ways: "stock\nstk\n(lumber|board|stock|timber) (length|lengths)\nlengths [(on sale|of lumber|to buy|they sell|they have)]\n(those|the|these) (lumber|board|stock) lengths"},
 	{kind: kPriceVerb, key: "price", ways: `
 		(cost|costs|costing|costed|price|prices|priced|runs|charge|charges|charged|fetch|pay|paid)
@@ -59,7 +59,7 @@ var trade = []entry{
 		@
 		(is|are) (now|going for|priced at|selling for|listed at)
 		(asking|want|wants) for`},
-	{kind: kEach, key: "each", ways: "each\napiece\nea\nea .\n(per|a|for (a|each|one)) (piece|board|stick|length|unit|one)\nevery one\nper stick"},
+	{kind: kEach, key: "each", ways: "each\napiece\nea\nea .\n(per|a|for (a|each|one)) (piece|board|stick|length|unit|one|pop)\nevery one\nper stick"},
 	{kind: kItem, key: "bracket", ways: "BRACKET\nrail BRACKET"},
 	{kind: kItem, key: "post base", ways: "post (base|bases|foot|feet)\n(base|bases)"},
 	{kind: kItem, key: "post cap", ways: "post (cap|caps)\npst (cap|caps)"},
@@ -203,6 +203,17 @@ var fills = []entry{
 		after all
 		what i really (want|need|meant) is
 		nothing else
+		(i|we) have measured [one of] [(my|our|the)] RAIL
+		smack dab
+		every last
+		by the time you get
+		that is all she wrote
+		the whole shebang
+		go ahead and
+		(aw|oh) heck
+		i (would|should) be (very|) (obliged|grateful|glad|happy|thankful) if you [(could|would)]
+		how bad would (that|it) (get|be)
+		for (me|us|them) all
 		leave it [(be|alone|as it is)]
 		(in|for) (this|the|our) (class|classroom|shop|room)
 		one step after another

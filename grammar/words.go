@@ -6,7 +6,7 @@ type wordClass struct{ name, words string }
 // classes multiply the tables: a way that speaks of a RAIL is said with every word for one.
 var classes = []wordClass{
 	{"RAIL", `rail rails rl rls board boards bd bds brd brds slat slats plank planks course courses row rows member members piece pieces pc pcs
-		strip strips lath laths crosspiece crosspieces crossbar crossbars crossmember crossmembers horizontal horizontals timber timbers bar bars`},
+		strip strips lath laths runner runners crosspiece crosspieces crossbar crossbars crossmember crossmembers horizontal horizontals timber timbers bar bars`},
 	{"GAP", "gap gaps space spaces daylight air slot slots room distance clearance"},
 	{"SPACE", "gap gaps space spaces spacing daylight air room clearance distance slot"},
 	{"OPENING", `opening openings op ops opn opng opngs opg doorway doorways gateway gateways gate gates entry entries entrance entrances entryway entryways
@@ -29,7 +29,7 @@ var classes = []wordClass{
 	{"LOWEST", "bottom btm bot lowest lowermost bottommost low"},
 	{"TOP", "top uppermost highest topmost"},
 	{"UNDER", "under below beneath underneath"},
-	{"BETWEEN", "between betwixt tween btwn btw btween"},
+	{"BETWEEN", "between betwixt twixt tween btwn btw btween"},
 	{"ADDED", "added new extra additional additonal add'l addl another second intermediate"},
 	{"END", "end outer outside existing corner"},
 	{"LEFT", "left lh left-hand lefthand"},
@@ -118,13 +118,39 @@ const neutralWords = `
 	lads apprentices learners pupils everyone anybody anyone nobody somebody someone wife husband
 	tomorrow yesterday week month later soon moment lately afterwards
 	garage shed house home place backyard shop truck job jobs project projects business
-	find finding decide decided figuring counting count ensure seem seems appear appears picture expect aim aiming shoot shooting hoping planning intend
+	find finding decide decided figuring counting ensure seem seems appear appears picture expect aim aiming shoot shooting hoping planning intend
 	redwood oak spruce hemlock douglas painted stained fresh planed dried sanded bolted screwed bolt
 	lovely pretty handsome neat tidy simple plain easy quick quickly careful carefully nicely properly bad
 	anyway anyhow meanwhile therefore hence indeed surely lastly secondly firstly truly honest frankly personally
 	allowed allow allows alas aye righto roger cheers
 	eat eats eating take takes
 	become becomes becoming became
+	reckon figger fixing aw heck naw gosh golly darn dang
+	toddler baby babies dog dogs cat pram stroller walker wheelchair grandmother grandfather grandma grandpa
+	head heads finger fingers stuck
+	patience trouble bother nuisance grateful obliged thankful curious afraid worried confused tired busy
+	matter matters care cares business 
+	porch roof veranda sunroom shelter barn cabin bunkhouse
+	pulled 
+	hang hangs hanging hung
+	speak spoke spoken talk talks talking discuss
+	choose choosing prefer preferred preferring
+	beautiful ugly fancy modest comfortable comfortably
+	decision idea ideas thought
+	
+	kindly throughout 
+	squeezing slip slips easily
+	following follow
+	having
+	made
+	looking
+	
+	once
+	mess
+	happily
+	oddball 
+	fuss fussing
+	
 	wanting myself ourselves themselves
 	ready willing happy glad
 	building builds built
