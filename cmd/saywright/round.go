@@ -87,28 +87,35 @@ func (r *round) finish(acts []grammar.Act) {
 		t.past = append(slices.Clip(t.past), step{said: r.done, from: r.begin, to: t.now})
 		t.future = nil
 	}
-	t.subject = subjectOf(acts)
+	t.lately = spokenOf(acts)
 }
 
-// subjectOf returns what a line spoke of, where that is one thing.
-func subjectOf(acts []grammar.Act) *solver.Name {
-	var one *solver.Name
+// spokenOf lists what a line spoke of, in order.
+func spokenOf(acts []grammar.Act) []solver.Name {
+	var names []solver.Name
 	for _, a := range acts {
-		names := a.Names
 		if a.Name != nil {
-			names = append(slices.Clip(names), *a.Name)
+			names = append(names, *a.Name)
 		}
+		names = append(names, a.Names...)
 		for _, s := range a.Statements {
-			names = append(slices.Clip(names), s.Name)
-		}
-		for _, n := range names {
-			if one != nil && one.String() != n.String() {
-				return nil
-			}
-			one = &n
+			names = append(names, s.Name)
 		}
 	}
-	return one
+	return names
+}
+
+// theOne returns what was spoken of, where it is one thing.
+func theOne(names []solver.Name) *solver.Name {
+	for _, n := range names {
+		if n.String() != names[0].String() {
+			return nil
+		}
+	}
+	if len(names) == 0 {
+		return nil
+	}
+	return &names[0]
 }
 
 // part adds what an act answers, and remembers it for "why that" and "take 2".

@@ -20,15 +20,15 @@ type Talk struct {
 	past   []step // the lines that changed something, oldest first
 	future []step // the lines undone, next to redo last
 
-	solved  map[string]*solver.Answer // by wall, of now; filled when first needed
-	tried   *trial                    // the last what-if
-	stuck   *trial                    // the last blocked answer and its ways out
-	asked   *asked                    // what the last answer asked back
-	last    *remark                   // the last answer that can be asked "why that"
-	lesson  *solver.Lesson            // in progress
-	subject *solver.Name              // what was spoken of last
-	before  map[string]bool           // defaults and cautions told already
-	stepAt  int                       // steps told by "next" so far
+	solved map[string]*solver.Answer // by wall, of now; filled when first needed
+	tried  *trial                    // the last what-if
+	stuck  *trial                    // the last blocked answer and its ways out
+	asked  *asked                    // what the last answer asked back
+	last   *remark                   // the last answer that can be asked "why that"
+	lesson *solver.Lesson            // in progress
+	lately []solver.Name             // what the last line spoke of
+	before map[string]bool           // defaults and cautions told already
+	stepAt int                       // steps told by "next" so far
 
 	shelf shelf
 	show  func() explain.Options // how texts are laid out now
@@ -117,7 +117,7 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 
 func (t *Talk) context() grammar.Context {
 	c := grammar.Context{
-		Metric: t.now.metric(), Subject: t.subject, Answered: t.last != nil, Tried: t.tried != nil,
+		Metric: t.now.metric(), Subject: theOne(t.lately), Lately: t.lately, Answered: t.last != nil, Tried: t.tried != nil,
 		Teaching: t.lesson != nil, Walls: t.now.walls(), Saved: t.shelf.names(),
 	}
 	if t.asked != nil {

@@ -381,18 +381,20 @@ func TestNextWalksThroughTheSteps(t *testing.T) {
 	require.Equal(t, all[0].Do, c.say("next").Steps[0].Do)
 }
 
-func TestTheSubjectIsWhatWasSpokenOfLast(t *testing.T) {
+func TestItIsWhatWasSpokenOfLast(t *testing.T) {
 	c := talking(t)
 	c.say("gap = 2 in")
-	require.Equal(t, "gap", c.subject.String())
+	require.Equal(t, []string{"gap = 3 in"}, c.say("make it 3").Heard)
 	c.say("ask rails")
-	require.Equal(t, "rails", c.subject.String())
-	c.say("gap = 2 in; rails = 6")
-	require.Nil(t, c.subject, "two things: it could be either")
+	require.Equal(t, []string{"rails = 5"}, c.say("make it 5").Heard)
+	c.say("wall height = 40 in; gap = 2-1/2 in")
+	require.Equal(t, solver.Unclear, c.say("make it 3").Verdict, "two things: it could be either")
+	c.say("wall height = 40 in; gap = 2-1/2 in")
+	require.Equal(t, []string{"what if gap = 2 in"}, c.say("what if I tighten it to two").Heard, "only gaps are tightened")
 	c.say("gap >= 2 in; gap <= 3 in")
-	require.Equal(t, "gap", c.subject.String())
+	require.Equal(t, []string{"gap = 2 in"}, c.say("make it 2").Heard)
 	c.say("recap")
-	require.Nil(t, c.subject)
+	require.Equal(t, solver.Unclear, c.say("make it 3").Verdict)
 }
 
 func TestADroppedLineChangesNothing(t *testing.T) {
