@@ -188,7 +188,7 @@ func (k *clause) senses(from, to int) []sense {
 
 // plain reads values that are set or limited: "gap two and a half", "no bay longer than eight feet", "five rails 2x6".
 func (k *clause) plain() (reading, bool) {
-	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer) {
+	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()

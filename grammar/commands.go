@@ -179,8 +179,7 @@ var commands = []entry{
 		no longer (matters|applies|counts|holds|matter)
 		(forget|drop) that limit
 		is off
-		is out
-		out of (it|there)`},
+		is out`},
 	{kind: kCmd, key: "forget all but", loose: true, ways: `
 		(forget|drop|clear|scrap|delete|erase|toss|wipe|lose|remove|scratch|throw out|throw away|toss out|take out) (all|everything|the lot|lot|it all|rest) [(,)] [(i said|i told you)] (but|except|except for|save|besides|apart from|other than|save for|keep|but keep)
 		(keep|leave) only

@@ -203,7 +203,7 @@ func (l *lexing) value(i int) (amount, tokenKind, int) {
 	if l.word(i) == "none" && l.word(i+1) != "of" {
 		return amount{number: wordInt(0)}, kNum, i + 1
 	}
-	if d, next, ok := l.denominator(i); ok && l.last() != nil && l.last().key() == "tape" {
+	if d, next, ok := l.denominator(i); ok && d > 2 && l.last() != nil && l.last().key() == "tape" {
 		return amount{number: number{val: exact.New(1, int64(d)), frac: true, words: true}}, kNum, next
 	}
 	if a, next, ok := l.size(i); ok {

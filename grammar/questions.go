@@ -25,7 +25,6 @@ var questions = []entry{
 		i wonder
 		any idea
 		do you know
-		what about
 		(show|give|read|tell) ME
 		i am curious
 		have you got down

@@ -627,7 +627,7 @@ func (g *grouping) turn(to, from ActKind) bool {
 
 func (g *grouping) dropTail(i int) bool {
 	if i+1 < len(g.list) && !g.list[i+1].breaks() {
-		return false
+		return strings.HasSuffix(g.list[i].text, " go") // "I can go 50 more"
 	}
 	switch n := len(g.s.groups); {
 	case g.g.force == Forget:
@@ -641,8 +641,25 @@ func (g *grouping) dropTail(i int) bool {
 	return false
 }
 
+// claimed reports whether anything was claimed in the sentence, or right before it.
+func (g *grouping) claimed() bool {
+	if g.g.force == Check {
+		return true
+	}
+	for k := max(0, g.first-1); k < len(g.s.groups); k++ {
+		if g.s.groups[k].force == Check {
+			return true
+		}
+	}
+	return false
+}
+
 // enter takes claims as said: "…, go ahead and enter those".
 func (g *grouping) enter(i int) bool {
+	if t := g.list[i]; t.as(kCmd) != nil && t.as(kCmd).key == "take that" && !g.claimed() {
+		g.flush(group{force: State, cmd: "take that", head: t.token})
+		return true
+	}
 	if i == len(g.list)-1 && g.empty() && len(g.s.groups) == g.first {
 		for k := range g.s.groups {
 			if g.s.groups[k].force == Check {

@@ -25,7 +25,7 @@ var trade = []entry{
 		(more|extra|additional) [pieces] [of]
 		also cut [me]`},
 	{kind: kSell, key: "sell", ways: `
-		(they|yard|store|shop|lumberyard|we|you|supplier|lumber yard|merchant|he|place|i) [(only|just|also|still|can)] [(will)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|get|gets|got|have|has) [(as|in)]
+		(they|yard|store|shop|lumberyard|we|you|supplier|lumber yard|merchant|he|place) [(only|just|also|still|can)] [(will)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|get|gets|got|have|has) [(as|in)]
 		(comes|come|sold|available|stocked|carried|offered|sells) [(only|just)] (in|as|at)
 		(sell|sells|carry|carries|stock|stocks) [(only|just)] [(it|them)] [(as|in)]
 		(come|comes) in

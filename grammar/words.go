@@ -120,7 +120,7 @@ const neutralWords = `
 	garage shed house home place backyard shop truck job jobs project projects business
 	find finding decide decided figuring counting ensure seem seems appear appears picture expect aim aiming shoot shooting hoping planning intend
 	redwood oak spruce hemlock douglas painted stained fresh planed dried sanded bolted screwed bolt
-	lovely pretty handsome neat tidy simple plain easy quick quickly careful carefully nicely properly bad
+	lovely pretty handsome neat tidy simple plain easy quick quickly careful carefully nicely properly
 	anyway anyhow meanwhile therefore hence indeed surely lastly secondly firstly truly honest frankly personally
 	allowed allow allows alas aye righto roger cheers
 	eat eats eating take takes
@@ -134,7 +134,7 @@ const neutralWords = `
 	pulled 
 	hang hangs hanging hung
 	speak spoke spoken talk talks talking discuss
-	choose choosing prefer preferred preferring
+	gave choose choosing prefer preferred preferring
 	beautiful ugly fancy modest comfortable comfortably
 	decision idea ideas thought
 	
