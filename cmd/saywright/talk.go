@@ -28,6 +28,7 @@ type Talk struct {
 	lesson *solver.Lesson            // in progress
 	lately []solver.Name             // what the last line spoke of
 	before map[string]bool           // defaults and cautions told already
+	claims string                    // claims that the next line may go on from
 	stepAt int                       // steps told by "next" so far
 
 	shelf shelf
@@ -92,14 +93,17 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 		t.words(a)
 		return turn{a, *t}
 	}
-	read := grammar.Read(line, t.context())
-	open := &asked{line: line}
+	read, list, joined := t.goesOn(line)
+	if !joined {
+		read, list = grammar.Read(line, t.context()), line
+	}
+	open := &asked{line: list}
 	if whole := t.chosen(read); whole != nil {
 		open = whole
 		read = grammar.Read(open.line, t.settling(open.settled))
 	}
 	if read.Ask != nil || len(read.Acts) == 0 {
-		return t.askBack(line, read, open)
+		return t.askBack(line, list, read, open)
 	}
 	r := &round{talk: *t, ctx: ctx, line: line}
 	r.talk.asked = nil
@@ -112,6 +116,7 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 	}
 	a := r.answer(read)
 	r.talk.remember(a, &asked{})
+	r.talk.keepClaims(list, read)
 	return turn{a, r.talk}
 }
 
@@ -149,7 +154,7 @@ func (t *Talk) settling(settled []string) grammar.Context {
 }
 
 // askBack answers a line that was not understood. The conversation stays, and the line waits for an answer.
-func (t *Talk) askBack(line string, read grammar.Reading, open *asked) turn {
+func (t *Talk) askBack(line, list string, read grammar.Reading, open *asked) turn {
 	next := *t
 	q := read.Ask
 	if q == nil {
@@ -157,6 +162,7 @@ func (t *Talk) askBack(line string, read grammar.Reading, open *asked) turn {
 	}
 	a := &solver.Answer{Said: line, Heard: []string{}, Verdict: solver.Unclear, Ask: q, Facts: taken(read)}
 	next.remember(a, open)
+	next.keepClaims(list, read)
 	next.words(a)
 	return turn{a, next}
 }
@@ -164,6 +170,7 @@ func (t *Talk) askBack(line string, read grammar.Reading, open *asked) turn {
 // nothingDone answers a line that was understood and has nothing to act on.
 func (t *Talk) nothingDone(line string, read grammar.Reading, q *solver.Question) turn {
 	next := *t
+	next.claims = ""
 	a := &solver.Answer{Said: line, Heard: heard(read.Acts), Verdict: solver.Open, Ask: q, Facts: taken(read),
 		To: solver.Reply{Kind: "command", Topic: string(read.Acts[0].Kind)}}
 	next.remember(a, &asked{})

@@ -397,6 +397,27 @@ func TestItIsWhatWasSpokenOfLast(t *testing.T) {
 	require.Equal(t, solver.Unclear, c.say("make it 3").Verdict)
 }
 
+// What is only claimed is never set, however it is pasted.
+func TestClaimsOverSeveralLines(t *testing.T) {
+	for _, lines := range [][]string{
+		{"they say: six boards,", "gap 2-3/8,", "wall 50"},
+		{"the sheet says:", "rails = 6,", "gap = 2-3/8 in,", "wall height = 50 in"},
+		{"the sheet says:", "- 6 rails", "- gap 2-3/8", "- wall 50 high"},
+		{"check rails = 6", "• gap = 2-3/8 in", "• wall height = 50 in"},
+	} {
+		c := talking(t)
+		c.say("wall height = 48 in")
+		var a *solver.Answer
+		for _, line := range lines {
+			a = c.say(line)
+			c.stands("wall height = 48 in")
+		}
+		require.Equal(t, []string{"check rails = 6, gap = 2-3/8 in, wall height = 50 in"}, a.Heard, "%q", lines)
+		require.Len(t, a.Check, 3)
+		require.Equal(t, []string{"gap = 2 in"}, c.say("gap = 2 in").Heard, "the list is over")
+	}
+}
+
 func TestADroppedLineChangesNothing(t *testing.T) {
 	c := talking(t)
 	c.say("gap = 2 in")
