@@ -47,7 +47,7 @@ func (k *clause) changed() (reading, bool) {
 
 // another reads "another post": one more of what is counted.
 func (k *clause) another(d direction) (reading, bool) {
-	senses := append(k.senses(0, len(k.items)), meaning("| added posts, rails, stiffeners, bays, openings"))
+	senses := append(k.senses(0, len(k.items)), k.oneMore())
 	a, ok := k.pick(senses, ofKind[solver.Count], nil, 0)
 	if !ok || d.op == "" {
 		return reading{}, false
@@ -58,6 +58,14 @@ func (k *clause) another(d direction) (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: n, Op: d.op, Value: solver.Number(1)}, at: k.at(), kind: kind}
 	return k.finish(reading{made: []made{m}})
+}
+
+// oneMore is what "another" can be said of.
+func (k *clause) oneMore() sense {
+	if k.about("bay") {
+		return meaning("| bays")
+	}
+	return meaning("| added posts, rails, stiffeners, openings")
 }
 
 // from reports whether the range is said as a move: "from two to three".

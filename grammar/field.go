@@ -93,11 +93,11 @@ func (k *clause) measured() (reading, bool) {
 		m.doubt = k.s.doubt(m, *k.items[i].lim.lo, amount{})
 		r.made = append(r.made, m)
 	}
-	r, ok = k.finish(r)
+	r, _ = k.finish(r)
 	if r.carry.bay = places[0].bay; len(k.things) == 0 {
 		r.carry.bay = k.carry.bay
 	}
-	return r, ok
+	return r, true
 }
 
 // kFor stands for a preposition that has no class of its own.
@@ -160,7 +160,7 @@ func (k *clause) railTop() (reading, bool) {
 	if len(rails) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FixedRail {
 		rails = []int{k.carry.name.Rail}
 	}
-	top, fixed := k.has(kTop) != nil, k.has(kFixed) != nil
+	top, fixed := k.has(kTop) != nil || k.has(kAt) != nil && k.has(kAt).as(kAt).key == "top", k.has(kFixed) != nil
 	for _, i := range k.things {
 		switch t := k.items[i]; t.key() {
 		case "rail", "off floor", "of wall", "more or less nothing":

@@ -97,12 +97,12 @@ var heads = []entry{
 		PERSON would (cut|make|have|use|put|go)
 		PERSON PAPER (SAYS|SHOWS|is|has) [(that|me)]
 		PAPER [(i was handed|they gave me|in hand|he made|from the yard|i got)] (SAYS|SHOWS) [(for|that|me|us)]
-		PAPER [for (material|materials|lumber|job|wall|wood)] (is|was|comes to|came to|comes in at|came in at|runs to|amounts to|totals) [for]
+		[PERSON] PAPER [for (material|materials|lumber|job|wall|wood)] (is|was|comes to|came to|comes in at|came in at|runs to|amounts to|totals) [for]
 		PERSON (has|have|had) [(it|them)] (at|with|as|for)
 		(according to|per|going by|by|in|on|as per) [(the|his|her|their)] PAPER
 		according to PERSON
-		PAPER (:|-|,) 
-		PERSON PAPER (:|-|,)
+		PAPER (:|-)
+		PERSON PAPER (:|-)
 		is it (true|right|correct|so|the case|a fact) [(what PERSON says)] [(,)] [that]
 		is it (true|right|correct|so) that
 		is (true|right|correct) that

@@ -107,6 +107,9 @@ func (l *lexing) step(i int) int {
 	if _, _, ok := l.sound(i); ok {
 		fEnd = min(fEnd, i+1)
 	}
+	if len(f) > 0 && f[0].entry.kind == kGoal && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare {
+		f = vocab().matchBut(l.reader, i, kGoal) // "3 bays eq"
+	}
 	if len(f) > 0 && f[0].entry.kind == kPerFoot && l.last() != nil && l.last().kind == kNum {
 		return l.phrase(f, i)
 	}

@@ -13,7 +13,6 @@ type number struct {
 	frac  bool   // has a fraction, or is one
 	point bool   // written with a decimal point
 	plain string // its digits, where it is digits only
-	noun  bool   // a fraction's name alone: "sixteenth"
 	bad   string // why it can't be taken: see badNumber
 	alts  []exact.Rat
 }

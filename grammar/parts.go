@@ -4,7 +4,7 @@ package grammar
 // speaks of surely, and after the bar what it may speak of in company.
 var parts = []entry{
 	{kind: kPart, key: "wall", sense: meaning("wall height | *"), ways: "WALL"},
-	{kind: kPart, key: "rail", sense: meaning("rails, rail size | rail face, gap, rail top, fixed rail top, stock, measured, bracket reach, fit, cut, ?cuts, price, extra, have, boards, short, marks, stiffeners, bottom gap, tape, tolerance, bays"), ways: "RAIL"},
+	{kind: kPart, key: "rail", sense: meaning("rails, rail size | rail face, gap, rail top, fixed rail top, stock, measured, bracket reach, fit, cut, ?cuts, price, extra, have, boards, short, marks, stiffeners, bottom gap, tape, tolerance, bays, trim"), ways: "RAIL"},
 	{kind: kPart, key: "gap", sense: meaning("gap | bottom gap, bracket clearance"), ways: "GAP"},
 	{kind: kPart, key: "gap", sense: meaning("gap | stiffener spacing"), ways: "spacing"},
 	{kind: kPart, key: "gap", sense: meaning("gap"), ways: `

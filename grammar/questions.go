@@ -168,6 +168,7 @@ var questions = []entry{
 		what to BUY
 		RAIL to BUY
 		(that|so) many RAIL
+		list of (things|what|everything|all) [to] BUY
 		shopping list (so many|RAIL) [on it]
 		(what) (need|get|take) (from|at) (lumberyard|yard|store|lumber yard)`},
 	{kind: kQuest, key: "cost", loose: true, ways: `
@@ -179,7 +180,6 @@ var questions = []entry{
 		how much [all] (PRICE|money|cash|spend|pay|run|set me back|altogether|in all|for all|for everything|for lumber|need)
 		(total|grand total|whole) PRICE
 		(PRICE|damage)
-		total $
 		TELL [ME] [(what|how much)] [(all)] PRICE
 		how much (does|will|would|is) (it|this|that|everything|all of this|the whole thing|wall) [(likely|all|going)] (PRICE|run|come to|be|set) [(me|us|back)]
 		what (will|does|would) (it|that|this|everything) [all] (run|PRICE|come to|set) [(me|us|back|altogether|by your count)]
@@ -197,6 +197,7 @@ var questions = []entry{
 		what is the price tag
 		cost breakdown
 		what am i in for`},
+	{kind: kQuest, key: "cost", ways: "total $"},
 	{kind: kQuest, key: "steps", loose: true, ways: `
 		(what|which) [step|steps] [(comes|come|is|goes|gets|happens|i do|to do|should i do|to be|be|we do)] [(done)] FIRST [(step|thing)] [(and what (after|next) [that]|and then [what]|,|)] 
 		what FIRST step

@@ -229,10 +229,13 @@ func (k *clause) related() (reading, bool) {
 
 // sameBays reads "every bay the same width".
 func (k *clause) sameBays() (reading, bool) {
-	if len(k.values)+len(k.sides) > 0 || k.has(kSame) == nil || len(k.things) == 0 || !k.only(kSame, kOut, kBut) || k.bay > 0 {
+	if len(k.values)+len(k.sides) > 0 || k.has(kSame) == nil || len(k.things) == 0 && !k.carriesBays() || !k.only(kSame, kOut, kBut) || k.bay > 0 {
 		return reading{}, false
 	}
 	bays := 0
+	if len(k.things) == 0 {
+		bays = 1
+	}
 	for _, i := range k.things {
 		switch k.items[i].key() {
 		case "bay", "per bay":
@@ -250,6 +253,11 @@ func (k *clause) sameBays() (reading, bool) {
 	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.Goal}, Value: solver.Value{Word: "equal bays"}}
 	r, _ := k.finish(reading{made: []made{{st: st, at: k.at()}}})
 	return r, bays > 0
+}
+
+// carriesBays reports whether bays were counted last: "3 bays, eq".
+func (k *clause) carriesBays() bool {
+	return k.carry.name != nil && k.carry.name.Quantity == solver.Bays && k.has(kSame).text == "eq"
 }
 
 // hinge finds the word around which a relation turns; -1 when there is none.

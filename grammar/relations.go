@@ -80,7 +80,8 @@ var relations = []entry{
 		excuse me
 		my mistake
 		correction
-		[(but|no|and)] (it|that) should [have] (be|been)
+		(but|no) (it|that) should be
+		[(but|no|and)] (it|that) should have been
 		should have (been|said)
 		that should be
 		(let|let us) (make|say|call) (it|that)
@@ -156,7 +157,8 @@ var relations = []entry{
 		as it is
 		(what|whatever) (is|are)
 		to be same as
-		identical`},
+		identical
+		eq`},
 	{kind: kRest, key: "rest", sense: meaning("gap"), ways: `
 		[(as|like)] (rest|others|other ones|other gaps|all other gaps|other spaces|all others|rest of (them|GAP)|everywhere else|elsewhere|everywhere)
 		[(as|like)] [(you got|you have|we have|there is)] [(in)] BETWEEN [the] others

@@ -243,16 +243,16 @@ func (k *clause) build(a int) (solver.Name, solver.Kind, bool) {
 	switch q {
 	case solver.PostFromLeft, solver.PostFromRight:
 		n.Post = max(k.post, 1)
+	case solver.RailTop:
+		if k.rail == 0 {
+			return n, 0, false
+		}
 	default:
 		if k.post > 0 {
 			if q != solver.PostHeight {
 				return n, 0, false
 			}
 			n.Post = k.post
-		}
-	case solver.RailTop:
-		if k.rail == 0 {
-			return n, 0, false
 		}
 	}
 	return n, solver.KindOf(q), solver.KindOf(q) != 0

@@ -325,7 +325,14 @@ func (g *grouping) headWord(i int) bool {
 }
 
 // strong reports whether a head says by itself that something is tried.
-func strong(t *token) bool { return strings.HasPrefix(t.text, "what if") }
+func strong(t *token) bool {
+	for _, w := range []string{"what if", "happen", "suppose", "imagine", "pretend"} {
+		if strings.Contains(t.text, w) {
+			return true
+		}
+	}
+	return false
+}
 
 // sells reports whether "they have …" is said of lengths on sale.
 func (g *grouping) sells(i int) bool {
@@ -416,8 +423,26 @@ func (g *grouping) quest(i int) bool {
 		g.g.topic = t.key()
 		return true
 	}
+	g.stray(i)
 	g.flush(group{force: Ask, head: t.token, topic: t.key()})
 	return true
+}
+
+// asking are words that begin a question or a wish to be told, wherever they stand.
+var asking = []string{"what", "how", "where", "which", "tell", "show", "give", "read", "let", "see", "any", "list", "draw", "have", "want", "sketch", "work", "figure", "get"}
+
+// stray asks back where a question without a word of asking, or a command, stands in the middle of something else.
+func (g *grouping) stray(i int) {
+	if g.empty() || g.atBreak(i) || !hasValue(g.g.items) {
+		return
+	}
+	t := g.list[i]
+	for _, w := range asking {
+		if strings.Contains(t.text, w) {
+			return
+		}
+	}
+	g.s.fail(t.at, solver.Question{Text: "Is " + quoted(short(t.text)) + " a wish of its own?", Example: "gap 2-1/2, show me"})
 }
 
 // bareNoun reports whether a question is no more than a noun: "cuts", "marks", "drop".
@@ -503,6 +528,7 @@ func (g *grouping) command(i int) bool {
 			t.kind = kFix
 			return false
 		}
+		g.stray(i)
 		g.flush(group{force: State, cmd: key, head: t.token})
 	}
 	return true

@@ -58,7 +58,8 @@ var trade = []entry{
 		pay (for)
 		@
 		(is|are) (now|going for|priced at|selling for|listed at)
-		(asking|want|wants) for`},
+		(asking|want|wants) for
+		(lumber|) (yard|store|shop|he|they|lumberyard) (charge|charges|charged|asks)`},
 	{kind: kEach, key: "each", ways: "each\napiece\nea\nea .\n(per|a|for (a|each|one)) (piece|board|stick|length|unit|one|pop)\nevery one\nper stick"},
 	{kind: kItem, key: "bracket", ways: "BRACKET\nrail BRACKET"},
 	{kind: kItem, key: "post base", ways: "post (base|bases|foot|feet)\n(base|bases)"},
@@ -80,7 +81,7 @@ var trade = []entry{
 		what it measures
 		is what it measures`},
 	{kind: kAt, key: "bottom", ways: "(at|along|on|by|down at|across|from|for|near|in|) [(very)] (bottom|btm|floor|base) [(of (it|WALL))]\nbottom of\nfloor level\nat floor"},
-	{kind: kAt, key: "top", ways: "(at|along|on|by|up at|across|from|for|near|in|) [(very)] top [(of (BAY|it|WALL))]\nat top of WALL\ntop of\nat wall height\nat (height of wall|the wall's height)\nup top"},
+	{kind: kAt, key: "top", ways: "(at|along|on|by|up at|across|from|for|near|in|) [(very)] top [(of (it|WALL))]\nat top of WALL\ntop of\nat wall height\nat (height of wall|the wall's height)\nup top"},
 	{kind: kShort, key: "short", ways: "(came|come|comes|is|was|cut|got cut|turned out) [out] [(cut)] short\n(came|come|comes|is|was|cut) [out] [(too)] short [by]\n(too short|too short by|short by)"},
 	{kind: kFixed, key: "fixed", ways: "(is|are|was|already|has been) [(already)] (fixed|up|on|screwed|mounted|installed|in place|hung|fastened|attached|in) [(already)]\n(fixed|mounted|installed|already up|up already|already on|on already|already fixed|fixed already|in place)\nalready in"},
 	{kind: kTop, key: "top", ways: "(top|tops|top edge|top edges|upper edge|upper edges)\n[up] to have its top"},

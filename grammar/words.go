@@ -46,10 +46,10 @@ var classes = []wordClass{
 		swears swear guesses guessed maintains argues writes wrote noted notes suggests suggest suggested proposes propose proposed
 		estimates estimated calculates calculated reports reported assures assured`},
 	{"SHOWS", `shows show showed has have had draws drew drawn puts put calls called lists list listed quotes quoted assumes assume assumed makes make made gives give gave keeps keep kept
-		gets get got uses use used wants specifies specify specified states reads read allows allowed marks marked sets set drawn pencilled penciled measured worked priced
+		gets get got uses use used wants specifies specify specified states reads read allows allowed sets set drawn pencilled penciled measured worked priced
 		figured cut cuts wrote written indicates promises promised offers offered charges charged counts counted asks includes include included`},
-	{"DRAWS", `has had have shows showed draws drew drawn puts lists list listed quotes quoted assumes assumed makes gives got wants uses specified specifies
-		figured measured worked wrote written promises promised offers offered pencilled penciled marked counted sets`},
+	{"DRAWS", `has had have shows showed draws drew drawn puts lists list listed quotes quoted assumes assumed makes gives got specified specifies
+		figured measured worked wrote written promises promised offers offered pencilled penciled counted sets`},
 	{"CAN", "can could might may would will should shall"},
 	{"TELL", "tell give show read gimme list call name get print send hand fetch display pull provide lay spell"},
 	{"ME", "me us them him her everybody everyone"},
