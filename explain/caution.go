@@ -129,6 +129,8 @@ func (v *voice) counting(key string, f solver.Fact) string {
 		return "The added posts are held only at their feet; a base holds a post down, not upright. " + freePostMore
 	case key == "many posts" && f.Key == "posts":
 		return count(ints(f.Nums)[0]) + " added posts are more than anybody would set: look at the span and the bays again."
+	case key == "other brackets" && f.Key == "clearance":
+		return "I kept " + v.length(f.Nums[0]) + " for the brackets; a " + size(first(f.Names)) + "'s bracket is another part: measure it."
 	case key == "guard" && f.Key == "drop":
 		return "The ground beyond lies " + v.length(f.Nums[0]) + " lower, so this wall is a guard" + v.guardRules()
 	}

@@ -79,6 +79,8 @@ func (v *voice) phrase(s string) string {
 	return p
 }
 
+var unitWords = map[string]string{"metric": "millimeters", "customary": "feet and inches"}
+
 func (v *voice) phraseOf(f form) string {
 	t, q, part := thingOf(f.name)
 	if f.op != "" {
@@ -89,6 +91,8 @@ func (v *voice) phraseOf(f form) string {
 	switch {
 	case f.op == "":
 		return v.goal(f.name)
+	case f.name == string(solver.Units):
+		return unitWords[f.value]
 	case leans(f.value):
 		return v.leaning(f)
 	case q == "":

@@ -16,6 +16,7 @@ import (
 //	stiffeners far   stiffeners more than 48 in apart                  "limit": Nums the spacing, 48
 //	post low         an added post that stands less than 2 in above    "limit": Nums above the wall, 2
 //	brackets touch   a gap less than 1/8 in over the clearance         "limit": Nums the gap, the clearance
+//	other brackets   rails of another size than brackets are known of  "clearance": Names the size, Nums what is kept for them
 //	free post        an added post, held only at its foot              "posts": Nums how many
 //	drilling         the same: holes in concrete
 //	guard            the ground beyond drops more than 30 in           "drop": Nums the drop
@@ -52,6 +53,7 @@ func (v *solved) tellCautions(a *Answer) {
 	}
 	if u := a.Layout.Up; u != nil {
 		heightCautions(u, add)
+		v.bracketCaution(u, add)
 	}
 	if al := a.Layout.Along; al != nil {
 		v.lengthCautions(al, a.Layout.Up, add)
@@ -84,6 +86,16 @@ func heightCautions(u *Up, add func(string, string, ...Fact)) {
 	}
 	if u.Rails > 1 && u.Gap.Sub(u.Clearance).Less(spareRoom) {
 		add("brackets touch", NoSource, limitFact(u.Gap, u.Clearance)...)
+	}
+}
+
+// bracketCaution asks for a look at the brackets where the clearance was not told and the rails are not those that it is
+// known for: a bracket is made for one size of board.
+func (v *solved) bracketCaution(u *Up, add func(string, string, ...Fact)) {
+	usual, _ := defaultOf(RailSize)
+	told := slices.ContainsFunc(v.p.book.said, func(s Statement) bool { return s.Name.Quantity == BracketClearance })
+	if u.Rails > 1 && u.RailSize != "" && u.RailSize != usual.Value.Word && !told {
+		add("other brackets", NoSource, Fact{Key: "clearance", Names: []string{u.RailSize}, Nums: []exact.Rat{u.Clearance}})
 	}
 }
 

@@ -20,9 +20,18 @@ func (r *round) state(acts []grammar.Act) {
 				return
 			}
 			to, said, told = next, append(said, settled), append(told, replaced...)
+			r.in = append(r.in, inFull(to.hand, settled))
 		}
 	}
 	r.stand(to, solver.Reply{Kind: "state", Statements: said}, told)
+}
+
+// inFull is what stands from a statement now, its wall in front: "gap = 2-3/4 in" where a quarter more was said.
+func inFull(wall string, settled solver.Statement) string {
+	if settled.Name.Quantity == solver.Units {
+		return settled.String()
+	}
+	return prefixed(wall, settled.String())
 }
 
 func (r *round) say(to standing, s solver.Statement) (standing, solver.Statement, []solver.Replaced, error) {
