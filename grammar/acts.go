@@ -13,7 +13,11 @@ func (s *speech) perform() {
 		g := &s.groups[i]
 		s.head = g.head
 		s.stating = g.head != nil && g.force == State
+		before := len(s.acts)
 		s.do(g)
+		if g.dropped {
+			s.acts, s.ask = s.acts[:before], nil
+		}
 		if s.ask != nil {
 			return
 		}
@@ -462,6 +466,8 @@ func wayOut(list []item) (int, bool) {
 			way = true
 		case it.kind == kIt && n == 0 && way && strings.HasPrefix(list[0].text, "chang"): // "change it to 3"
 			return 0, false
+		case it.kind == kNo || it.kind == kFix:
+			n = 0 // what stands before is taken back
 		case it.breaks() || it.kind == kIt || it.kind == kKnowing || it.kind == kTailFill || it.kind == kHave:
 		default:
 			return 0, false

@@ -136,7 +136,7 @@ func indexable(t token) int {
 		if w := strings.Fields(t.text); len(w) == 2 && (w[0] == "in" || w[0] == "of" || w[0] == "for") {
 			return 20
 		}
-	case "rail":
+	case "rail", "rail top":
 		return 60
 	case "post", "added post":
 		return 9
@@ -198,6 +198,9 @@ func (l *lexing) limits() {
 			t.kind = kRel
 		case t.kind == kTo && num && i > 0 && l.tokens[i-1].kind == kNum && l.tokens[i-1].amt.footer && !l.tokens[i+1].amt.footer:
 			t.kind = kPriceVerb // "twelves to 9.79"
+		}
+		if t.kind == kDots && !(num && i > 0 && l.tokens[i-1].kind == kNum) {
+			t.kind = kComma
 		}
 		if t.kind != kLim {
 			if t.kind == kStop {

@@ -107,7 +107,7 @@ func (k *clause) index(t *token) bool {
 	switch t.key() {
 	case "bay", "per bay":
 		slot = &k.bay
-	case "rail":
+	case "rail", "rail top":
 		slot = &k.rail
 	case "post", "added post":
 		slot = &k.post
@@ -188,7 +188,7 @@ func (k *clause) senses(from, to int) []sense {
 
 // plain reads values that are set or limited: "gap two and a half", "no bay longer than eight feet", "five rails 2x6".
 func (k *clause) plain() (reading, bool) {
-	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall) {
+	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall, k.possible()) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
@@ -239,6 +239,14 @@ var railNoun = func() []found {
 	}
 	return nil
 }()
+
+// possible is the class of words such as "allowed", which say nothing more where something is tried or claimed.
+func (k *clause) possible() tokenKind {
+	if k.force == State || k.has(kBest) != nil {
+		return kNot
+	}
+	return kBestTail
+}
 
 // inner reports whether an "and" or a "but" stands inside the clause: there it would put two things together.
 func (k *clause) inner() bool {

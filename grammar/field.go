@@ -407,7 +407,8 @@ func (k *clause) dropped() (reading, bool) {
 
 // tolerance reads "what if each is off a sixteenth".
 func (k *clause) tolerance() (reading, bool) {
-	if k.has(kOffEach) == nil || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kOff, kRunWide, kMore, kOut, kFor) {
+	each := k.has(kOffEach) != nil || k.has(kEach) != nil && k.about("rail") && k.has(kOffTail) != nil && k.force == WhatIf
+	if !each || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kEach, kOff, kRunWide, kMore, kOut, kFor) {
 		return reading{}, false
 	}
 	for _, i := range k.things {

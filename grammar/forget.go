@@ -35,6 +35,10 @@ func (s *speech) forget(g *group) {
 		}
 		a.Kind = Forget
 		s.act(g, a)
+		if len(a.Statements) > 0 {
+			n := a.Statements[0].Name
+			s.carry = carry{name: &n, kind: solver.KindOf(n.Quantity)}
+		}
 		if i == len(parts) {
 			return
 		}
@@ -169,7 +173,7 @@ func comparands(names, head string) []string {
 // comparand takes a name out of the words around it.
 func comparand(s string) string {
 	s = strings.TrimSpace(s)
-	for _, lead := range []string{"the one saved as ", "the plan called ", "the one called ", "one saved as ", "what we have now", "what we have", "this one", "the "} {
+	for _, lead := range []string{"the one saved as ", "the one i saved as ", "one i saved as ", "the plan called ", "the one called ", "one saved as ", "what we have now", "what we have", "this one", "the "} {
 		if rest, ok := strings.CutPrefix(s+" ", lead); ok || s == strings.TrimSpace(lead) {
 			s = strings.TrimSpace(rest)
 			if lead == "this one" || strings.HasPrefix(lead, "what") {

@@ -223,7 +223,7 @@ func (l *lexing) value(i int) (amount, tokenKind, int) {
 
 // pronoun reports whether "one" stands for a thing: "this one", "the one on the left".
 func (l *lexing) pronoun(i, next int) bool {
-	if l.word(i) != "one" || next != i+1 {
+	if t := l.last(); l.word(i) != "one" || next != i+1 || t != nil && t.kind == kFix {
 		return false
 	}
 	switch l.word(i - 1) {

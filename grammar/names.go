@@ -80,7 +80,10 @@ func (l *lexing) tail(t *token, i int) int {
 	if t.text == "like" && l.word(start+1) != "wall" {
 		first = false
 	}
-	if !first || end == start || t.key() == "open" && l.opensGap(start, end) {
+	if t.key() == "open" && l.measures(start, end) {
+		first = false
+	}
+	if !first || end == start || (t.key() == "open" || t.key() == "same as") && l.opensGap(start, end) {
 		if t.key() != "compare" {
 			l.tokens = l.tokens[:len(l.tokens)-1]
 			if next := l.otherwise(t.first); next > t.first {
@@ -151,6 +154,10 @@ func (l *lexing) nameStart(i int) int {
 				i += 3
 				continue
 			}
+			if l.word(i+1) == "i" && l.word(i+2) == "saved" && l.word(i+3) == "as" {
+				i += 4
+				continue
+			}
 			return i
 		case "a", "in":
 			if l.word(i+1) == "file" || l.word(i+1) == "a" {
@@ -216,6 +223,16 @@ func (l *lexing) opensGap(i, end int) bool {
 			}
 		}
 		if j == i && (l.word(j) == "it" || l.word(j) == "them") && j+1 < end {
+			return true
+		}
+	}
+	return false
+}
+
+// measures reports whether a length with a unit stands between two atoms: then "open" is no command with a name.
+func (l *lexing) measures(i, end int) bool {
+	for ; i < end; i++ {
+		if a, _, ok := l.length(i); ok && a.unit != bare {
 			return true
 		}
 	}

@@ -98,7 +98,7 @@ var parts = []entry{
 		inside (face|edge) of one [END] POST to inside (face|edge) of [the] other [(one|END)] [POST]
 		from one [END] POST to [the] other
 		[between] (inside|inner) faces of [two] [END] POST
-		POST (face|faces) to POST (face|faces)
+		[from] POST (face|faces) to POST (face|faces)
 		clear opening between [END] POST`},
 	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size"), ways: "[from] [(in|clear)] between [(two|inside|faces of)] [END] (POST|uprights)\nbetween POST faces\n[(in)] between END ones"},
 	{kind: kPart, key: "post", sense: meaning("post size | post height, added posts, post from left, post from right, span, centers, overall, cut, base height, post leans, ?posts, stock, price, bay, bays, added post size, end post size, ?anchors"), ways: "POST"},

@@ -34,7 +34,7 @@ var questions = []entry{
 		what (do|would|will) (i|we|you) (get|have|end up with|come up with)
 		what (is|would be|will be) the [(whole|full|final|overall)] (layout|lay out|plan|result|arrangement|design)
 		(layout|lay out)
-		[show me|give me|let me see] [the] (layout|lay out|plan|arrangement|result)
+		(show|give|let see|see) [the] (layout|lay out|plan|arrangement|result)
 		(work|figure|lay|sort) (it|that|this|everything) (all) out
 		(work|figure|lay|sort) (it|that|this|everything|the wall) out
 		how (does|would|will|do) (that|it|this|the wall|everything|things) (lay out|lay|come out|work out|turn out|shape up|go together|end up|all come out)
@@ -152,7 +152,8 @@ var questions = []entry{
 		(shopping|buying|buy|material|materials|mat'l|matl|lumber|parts|order|supply|purchase|board) list
 		(bom|bill of materials|takeoff|take off|materials|shopping|mat'l|supplies)
 		how (many|much) (sticks|lumber|wood|timber|material|two by sixes|boards do i (buy|need|order|get)) [(BUY|need|load|get|order|take|for|put)] [(on truck|in all|total)]
-		how (many|much) (RAIL|lumber|sticks|wood|material|timber) [(have to|need to)] (BUY|order|load|get|pick up)
+		how (many|much) (RAIL|lumber|sticks|wood|material|timber) (BUY|order|load|pick up)
+		how (many|much) (lumber|sticks|wood|material|timber) get
 		number of RAIL to BUY
 		RAIL count to BUY
 		(number|count) of RAIL (BUY|purchase|order|get)
@@ -229,6 +230,7 @@ var questions = []entry{
 		what is (risky|dangerous|unsafe)
 		what to (watch|look) (out|for)
 		anything gonna bite me
+		anything (dangerous|risky|tricky|unsafe) [(i should)] [(watch|look)] [out] [for]
 		going to bite me
 		should i worry [about anything]
 		what should i keep an eye on

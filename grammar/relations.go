@@ -69,6 +69,7 @@ var relations = []entry{
 		[no] strike that
 		[(no|or)] rather
 		[(no|or)] better
+		[(i|we) would] better (say|make it|make that|have)
 		or rather
 		or better
 		or (actually|no)

@@ -46,6 +46,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if a, ok := k.pick(senses, kinds, lim, i); ok {
 		return k.build(a)
 	}
+	if n := k.carry.name; len(senses) == 0 && n != nil && n.Quantity == solver.Rails && strings.HasSuffix(k.items[i].before, "at") && lim.lo.size == "" && (lim.lo.frac || lim.lo.unit != bare) && lengthAspects.and(kinds) == lengthAspects {
+		return solver.Name{Wall: k.wallName(), Quantity: solver.Gap}, solver.Length, true // "six boards at two and a quarter"
+	}
 	if len(senses) > 0 && !k.lends(senses) {
 		return solver.Name{}, 0, false
 	}

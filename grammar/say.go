@@ -72,12 +72,15 @@ var nothing = &token{kind: kTailFill}
 func correcting(list []item, i int) bool {
 	j := i + 1
 	comma := false
-	for j < len(list) && (list[j].breaks() || !list[j].value() && list[j].kind == kIt) {
+	for j < len(list) && (list[j].breaks() || !list[j].value() && (list[j].kind == kIt || idle(list[j].token))) {
 		comma = comma || list[j].kind == kComma
 		j++
 	}
 	if j >= len(list) {
 		return false
+	}
+	if !list[j].value() && list[j].kind == kFix {
+		return true // "no, I mean …"
 	}
 	return list[j].value() || comma && (list[j].kind == kSide || list[j].kind == kFromSide || list[j].kind == kWall || list[j].kind == kSame || list[j].kind == kChange || list[j].kind == kFactor || list[j].kind == kGoal || list[j].kind == kUnits || list[j].kind == kBest || list[j].kind == kLoc) || comma && list[j].kind == kPart && list[i-1].value() || comma && list[j].kind == kPart && list[i-1].breaks()
 }

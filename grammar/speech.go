@@ -33,15 +33,16 @@ type carry struct {
 
 // group is a stretch of the line with one force.
 type group struct {
-	force  ActKind
-	head   *token
-	items  []item
-	sense  []sense // of a question: what its words ask for
-	topic  string
-	cmd    string
-	name   string
-	csv    bool
-	sealed bool // nothing after it changes its force
+	force   ActKind
+	head    *token
+	items   []item
+	sense   []sense // of a question: what its words ask for
+	topic   string
+	cmd     string
+	name    string
+	csv     bool
+	dropped bool // taken back; only what it spoke of stays in mind
+	sealed  bool // nothing after it changes its force
 }
 
 // fail keeps the first thing that is not clear.
@@ -196,10 +197,7 @@ func (it item) breaks() bool {
 }
 
 func (g *grouping) flush(next group) {
-	if g.takenBack(next) {
-		g.g = next
-		return
-	}
+	g.g.dropped = g.takenBack(next)
 	if len(strip(g.g.items)) > 0 || g.g.force != State && g.g.force != "" || g.g.cmd != "" || g.g.topic != "" {
 		g.s.groups = append(g.s.groups, g.g)
 	}
@@ -212,7 +210,7 @@ func (g *grouping) takenBack(next group) bool {
 	fixed := false
 	for len(list) > 0 {
 		it := list[len(list)-1]
-		if it.value() || it.kind != kFix && it.kind != kNo && it.kind != kIt && !it.breaks() {
+		if it.value() || it.kind != kFix && it.kind != kNo && it.kind != kIt && it.kind != kTo && !it.breaks() {
 			break
 		}
 		fixed = fixed || it.kind == kFix || it.kind == kNo

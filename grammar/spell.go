@@ -232,9 +232,12 @@ func (d *dictionary) near(w string) []string {
 				continue
 			}
 			if far := slip(w, k, most); far <= most {
-				far *= 2
-				if len(k) == len(w) && !sameLetters(w, k) {
-					far++ // a wrong letter is rarer than two that changed places
+				far *= 3
+				switch { // two letters that changed places are likelier than one too many, and that than a wrong one
+				case sameLetters(w, k):
+					far--
+				case len(k) == len(w):
+					far++
 				}
 				list = append(list, near{k, far})
 			}
@@ -243,7 +246,7 @@ func (d *dictionary) near(w string) []string {
 	sort.SliceStable(list, func(i, j int) bool { return list[i].far < list[j].far })
 	var out []string
 	for _, n := range list {
-		if n.far > list[0].far || len(out) == 8 {
+		if n.far > list[0].far && len(w) > 3 && !weighty[list[0].word] || len(out) == 8 {
 			break
 		}
 		out = append(out, n.word)
@@ -251,12 +254,15 @@ func (d *dictionary) near(w string) []string {
 	return out
 }
 
+// weighty are words that do much by themselves: none is taken while another is nearly as near.
+var weighty = map[string]bool{"reset": true, "undo": true, "redo": true, "quit": true, "exit": true, "stop": true, "done": true, "forget": true, "clear": true, "scrap": true}
+
 // shortWord reports whether a word of three letters is one of two with a letter too many: that may be a unit, or any
 // small word that turns a sentence.
 func (d *dictionary) shortWord(w string) bool {
-	for i := range w {
+	for i := range len(w) - 1 {
 		short := w[:i] + w[i+1:]
-		if vocab().neutral[short] || vocab().known[short] || d.known[short] {
+		if w[i] == w[i+1] && (vocab().neutral[short] || vocab().known[short] || d.known[short]) {
 			return true
 		}
 	}

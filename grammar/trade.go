@@ -206,6 +206,9 @@ var fills = []entry{
 		nothing else
 		(i|we) have measured [one of] [(my|our|the)] RAIL
 		smack dab
+		(i|we) (should not have|did not mean to) (undo|undone) (that|it)
+		try something
+		i know i said (two by sixes|that)
 		every last
 		by the time you get
 		that is all she wrote
