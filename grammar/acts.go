@@ -12,7 +12,7 @@ func (s *speech) perform() {
 	for i := range s.groups {
 		g := &s.groups[i]
 		s.head = g.head
-		s.stating = g.head != nil && g.force == State
+		s.stating = g.head != nil && (g.force == State || g.force == Check && len(s.acts) > 0)
 		before := len(s.acts)
 		s.do(g)
 		if g.dropped {

@@ -290,7 +290,7 @@ func (k *clause) lasting() []sense {
 	for _, i := range k.things {
 		s := senseOf(k.items[i].token)
 		all = append(all, s)
-		if !s.sure.empty() {
+		if !s.sure.empty() && k.items[i].key() != "size" {
 			sure = append(sure, s)
 		}
 	}

@@ -65,6 +65,7 @@ var commands = []entry{
 		new (wall|job|project)
 		start a new (wall|one|job|project)
 		scrap (it|that) [all] [and start over]
+		(scrap|forget|toss|scratch) the whole (shebang|thing|lot|mess|business)
 		throw (it|everything) [all] (out|away) [and start over]
 		let us start [from] (over|scratch|the beginning)
 		begin with a clean (slate|sheet)`},
@@ -155,6 +156,8 @@ var commands = []entry{
 		guard [(|is|has been|that is|,)] (signed off|settled|taken care of|dealt with|sorted|handled|approved|cleared) [(,)] [(set it aside|already)]
 		(know|aware) [(about|of)] guard [(,|rule|limit|thing)] [(that|it)] [(is|has been|that has been)] [(been)] (signed off|settled|taken care of|dealt with|sorted|handled|approved|cleared|fine|ok) [(,)] [(set it aside)]
 		(ignore|skip|drop|forget|waive|leave out|never mind|disregard|overrule|override) [the] guard [(rule|limit|code|thing|requirement|height)]
+		guard [business] (is|has been) (settled|signed off|cleared|approved) [(with|by) (the) inspector] [so quit fussing over it]
+		(the) inspector has (settled|cleared|approved|signed off) (it|that|guard) [(with|for) (us|me)]
 		guard (does not|doesn't) (apply|matter)
 		(inspector|building department) (signed off|settled|ok) on [the] guard
 		no guard (needed|required)
@@ -207,7 +210,7 @@ var commands = []entry{
 		no BAY (wider|longer|bigger) than (any other|the others|another)`},
 	{kind: kGoal, key: "same length", loose: true, ways: `
 		same length
-		CUT [(all|every|each)] [(of)] [(RAIL|them|those)] [(five|six|four|seven|eight|three)] [to] [(one|the|one and the|a)] (same|single|one|identical|equal) (length|size)
+		CUT [(all|every|each)] [last] [(of)] [(RAIL|them|those)] [(five|six|four|seven|eight|three)] [to] [(one|the|one and the|a)] (same|single|one|identical|equal) (length|size)
 		[(all|every)] (RAIL|cuts) [(all|to|sawn|cut)] [(to)] [(one|the)] (same|single|one|identical|equal) length
 		RAIL one length
 		CUT (all|RAIL|them) [(all)] [(five|six|four|seven|eight)] to [the] (shortest)
@@ -248,7 +251,8 @@ var commands = []entry{
 		WASTE (nothing|as little)
 		(not|no) want much WASTE
 		waste least (lumber|timber|wood|material)
-		little waste`},
+		little waste
+		(not|no) (waste|wasting) (no|any|much|a lot of) (lumber|timber|wood|material)`},
 	{kind: kUnits, key: "metric", loose: true, ways: `
 		[(switch|change|go|convert|set|now|work|working|measure|use|think|talk|speak|change over|move|stick|back)] [(it|everything|units|over|back|the units|all)] [(to|in|into|with)] (metric|millimeters|millimetres) [units] [(please|from now on|from here on|only|now|system)]
 		(everything|all|numbers|figures|lengths|measurements) [(i)] [(give|say|tell|gave)] [(you)] [(is|are|will be|in)] [(in)] (metric|millimeters|millimetres|mm)

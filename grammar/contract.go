@@ -22,13 +22,13 @@ var unmarked = map[string]string{
 	"won't": "will not", "ain't": "is not", "shan't": "shall not", "let's": "let us", "lets": "let us", "gonna": "going to", "gotta": "got to", "wanna": "want to",
 	"hafta": "have to", "oughta": "ought to", "gimme": "give me", "lemme": "let me", "outta": "out of", "kinda": "kind of", "sorta": "sort of", "whaddya": "what do you",
 	"y'all": "you", "it's": "it is", "its": "its", "'em": "them", "em": "them", "ya": "you", "o'clock": "oclock",
-	"whatcha": "what are you", "dunno": "do not know", "coulda": "could have", "woulda": "would have", "shoulda": "should have",
+	"whatcha": "what are you", "dunno": "do not know", "s'pose": "suppose", "spose": "suppose", "coulda": "could have", "woulda": "would have", "shoulda": "should have",
 	"c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }
 
 // basic are words that need no entry of a table.
 var basic = func() map[string]bool {
-	m := map[string]bool{"leaning": true, "squaring": true, "losing": true, "measuring": true, "cutting": true, "marking": true, "spending": true}
+	m := map[string]bool{"leaning": true, "lying": true, "laying": true, "talking": true, "fixing": true, "squaring": true, "losing": true, "measuring": true, "cutting": true, "marking": true, "spending": true}
 	for _, w := range strings.Fields(neutralWords) {
 		m[w] = true
 	}

@@ -134,7 +134,7 @@ var heads = []entry{
 		claim
 		claims
 		claimed`},
-	{kind: kTheirs, key: "theirs", ways: "his\nher\ntheir\n(neighbor|neighbors|neighbour|neighbours|builder|contractor|guy|designer|salesman|yard|inspector|architect|joiner|carpenter) is"},
+	{kind: kTheirs, key: "theirs", ways: "his\nher\ntheir\nPAPER 's\nPERSON 's\n(neighbor|neighbors|neighbour|neighbours|builder|contractor|guy|designer|salesman|yard|inspector|architect|joiner|carpenter) is"},
 	{kind: kHead, key: "state", loose: true, ways: `
 		(i|we) (want|wanted|need|prefer|asked for|ask for|would like|would rather|would have|say|said|told you|specified|decided|will have|measured|measure|make|made it|will go with|am going with|are going with|will take)
 		(mine|ours) (measure|measures|measured|is|are)
@@ -157,6 +157,7 @@ var heads = []entry{
 	{kind: kTail, key: "verify", loose: true, ways: `
 		is that (right|correct|true|so|sound|okay|ok|accurate|possible|a fact|it|the case|good|fine|legit|plausible|even possible|right or wrong)
 		are (those|these|they) (right|correct|true|so|sound|ok|okay|accurate|good)
+		(whether|if) (that|it|this|he|she) is (right|correct|true|so)
 		(that|is it|is this|this) (right|correct|true|so|sound|ok|okay|accurate|possible)
 		can (that|it|this|they) be (right|correct|true|so|it)
 		can that be

@@ -12,6 +12,9 @@ var wallNames = func() map[string]bool {
 	return m
 }()
 
+// wallLead are words that lead to the name of a wall: "on the creek wall".
+var wallLead = map[string]bool{"on": true, "for": true, "at": true, "along": true}
+
 // wall reads the name of a wall at atom i: "north wall", "the porch wall:".
 func (l *lexing) wall(i int) int {
 	if l.kind(i) != aWord {
@@ -24,7 +27,7 @@ func (l *lexing) wall(i int) int {
 		}
 	}
 	w := l.word(i)
-	if l.word(i+1) != "wall" || !wallNames[w] && !(l.word(i+2) == ":" && !vocab().known[w]) {
+	if l.word(i+1) != "wall" || !wallNames[w] && !((l.word(i+2) == ":" || l.word(i-1) == "the" && wallLead[l.word(i-2)]) && !vocab().known[w]) {
 		return 0
 	}
 	switch l.word(i - 1) {

@@ -211,6 +211,8 @@ var parts = []entry{
 		(lose|lost|loses) (per|off|on|of|from) [(every|each|a)] RAIL
 		(off|from|of) (every|each) RAIL (squaring|to square) [up] [(its|the)] [end]
 		squaring [(up|off)] [the] [end]
+		(losing|lose) squaring [up] [(every|each|a)] [(stick|RAIL)]
+		squaring (up|off) (every|each) (stick|RAIL)
 		(square|squaring|trim|squared|cut) (off|up) [(the|each|its|per)] (end|ends)
 		waste per board
 		end trim

@@ -184,7 +184,7 @@ func (k *clause) related() (reading, bool) {
 		return reading{}, false
 	}
 	v := solver.Value{}
-	op := solver.Eq
+	op, not := solver.Eq, false
 	var lim *limit
 	for _, w := range k.words {
 		t := k.items[w].token
@@ -200,6 +200,8 @@ func (k *clause) related() (reading, bool) {
 			if o := solver.Op(t.relKey()); o != solver.Eq {
 				op = o
 			}
+		case t.kind == kNot:
+			not = true
 		case t.kind == kTimes || t.kind == kChange || t.kind == kBetween || idle(t) || t.kind == kLim:
 		default:
 			return reading{}, false
@@ -220,6 +222,16 @@ func (k *clause) related() (reading, bool) {
 			v.Mult = &f
 		case lim == nil && i > p:
 			lim = l
+		default:
+			return reading{}, false
+		}
+	}
+	if not {
+		switch op {
+		case solver.LT:
+			op = solver.GE
+		case solver.GT:
+			op = solver.LE
 		default:
 			return reading{}, false
 		}
@@ -276,7 +288,7 @@ func (k *clause) hinge() int {
 			if k.partAfter(i) && len(k.things) > 0 {
 				return i
 			}
-		case kRel:
+		case kRel, kOver, kUnder:
 			if k.partAfter(i) && k.partBefore(i) {
 				return i
 			}

@@ -40,7 +40,7 @@ var relations = []entry{
 		in excess of`},
 	{kind: kUnder, key: "<", ways: "under\nbelow\nbeneath"},
 	{kind: kOver, key: ">", ways: "over\nabove\npast\nproud of\nbeyond\nhigher than\ntaller than\nover [the] top of\nabove [the] top of\npast [the] top of\nover and above"},
-	{kind: kRel, key: "=", ways: "=\n==\nequals\n(equal|equals|equalling) to\namounts to\ncomes (to|out at|out to|in at)\nworks out (to|at|as)\nexactly equal to\n:="},
+	{kind: kRel, key: "=", ways: "=\n==\nequals\n(equal|equals|equalling) to\namounts to\n(tops|top|topping) out at\ncomes (to|out at|out to|in at)\nworks out (to|at|as)\nexactly equal to\n:="},
 	{kind: kLim, key: ">=", ways: "min\nminimum\nmin .\nas a minimum\nat a minimum"},
 	{kind: kLim, key: "<=", ways: "max\nmaximum\nmax .\nas a maximum\nat a maximum"},
 	{kind: kBound, key: ">=", ways: "or (more|better|wider|over|above|greater|up|larger|bigger|higher|taller|longer|upwards|thicker)\nand (up|over|above|more|upwards)\n+ or more\nat least\nnot less\nno less\nno fewer\nand no less\nand not less"},
@@ -64,7 +64,7 @@ var relations = []entry{
 		sorry [(i meant|i mean|make that|that is|no|it is|that should be|should be)]
 		i [(do)] mean
 		i meant [(to say|that)]
-		[(no|or|sorry)] make (that|it)
+		[(no|or|sorry)] make (that|it|her)
 		[no] scratch (that|it)
 		[no] strike that
 		[(no|or)] rather
@@ -110,7 +110,7 @@ var relations = []entry{
 	{kind: kOut, key: "out", ways: "out [of (there|here|it)]\nin"},
 	{kind: kMove, key: "move", ways: "(move|moves|moved|bring|brings|brought|bump|push|pull|nudge|knock|shift|slide|come|slip|suck|pinch)"},
 	{kind: kChange, key: "+=", ways: `
-		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens)
+		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens|climb|climbs)
 		(stretch|spread|loosen|extend|up) [out] (it|them)
 		(open|opens|opened|spread|loosen|extend|bump) [(it|them)] (up|out) [(by)]
 		(bump|bring|move|push|take|pull|nudge|jack) (it|them|that) up
@@ -135,7 +135,7 @@ var relations = []entry{
 		pare`},
 	{kind: kMore, key: "+=", ways: "more\nwider\nfatter\nbroader\nbigger\nlarger\ntaller\nhigher\nlonger\ngreater\nlooser\nfurther apart\nfarther apart\nthicker\nroomier\nadditional\nextra\nmore generous\nmore room\nhigher up"},
 	{kind: kMore, key: "-=", ways: "less\nfewer\nnarrower\nskinnier\nslimmer\nsmaller\nshorter\nlower\ntighter\ncloser [together]\nthinner\nlow\nnarrow\nless high\nless wide\nlower down"},
-	{kind: kThanNow, key: "now", ways: "than (it|they|that|there) (is|was|are|were|do|does) [(now|today|at the moment|currently|before|already)]\nthan (now|before|that|this|i said|i told you|i have|at present|what it is|what we have|planned)\nwhat it is [now]\n(it|they) (is|are) (now|at present|at the moment)\n(what|of what) (it|they) (is|are) [now]\n(as|than) it stands\nfrom (what it is|where it is|now)\non top of (that|what it is|what we have)\nthan I said\ncompared (to|with) now"},
+	{kind: kThanNow, key: "now", ways: "than (it|they|that|there) (is|was|are|were|do|does) [(now|today|at the moment|currently|before|already)]\nthan (now|before|that|this|i said|i told you|i have|at present|what it is|what we have|planned)\nwhat it is [now]\n(it|they) (is|are) (now|at present|at the moment)\n(what|of what) (it|they) (is|are) [now]\n(as|than) it stands\nfrom (what it is|where it is|now)\non top of (that|what it is|what we have)\nthan (i|we) (said|told you|gave you|told|have)\ncompared (to|with) now"},
 	{kind: kAnother, key: "+=", ways: "another\n(a|one) further\nyet another"},
 	{kind: kFactor, key: "2", ways: "(double|doubled|doubles|doubling|twice|two times|twofold|2x)"},
 	{kind: kFactor, key: "3", ways: "(triple|tripled|thrice|treble|three times)"},

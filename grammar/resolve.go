@@ -53,7 +53,7 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 		return solver.Name{}, 0, false
 	}
 	if len(senses) == 0 && k.carry.name != nil {
-		if q := aspectIndexOf(k.carry.name.Quantity); q >= 0 && kinds.has(q) && k.sameKind(q, lim) && (k.it || k.carries(lim)) {
+		if q := aspectIndexOf(k.carry.name.Quantity); q >= 0 && kinds.has(q) && k.sameKind(q, lim) && k.carry.name.Quantity != solver.FloorAtRight && (k.it || k.carries(lim)) {
 			n := *k.carry.name
 			n.Wall = k.wallName()
 			if k.ordinal {

@@ -34,6 +34,7 @@ func (k *clause) shop() (reading, bool) {
 
 // goods sorts the values of a clause; ok is false where it speaks of anything but what is bought.
 func (k *clause) goods() (g goods, ok bool) {
+	k.spokenPrice()
 	for _, i := range k.values {
 		lim := k.items[i].lim
 		op, rel := lim.relation()
@@ -82,6 +83,36 @@ func (k *clause) goods() (g goods, ok bool) {
 		}
 	}
 	return g, len(k.sides) == 0 && k.bay+k.rail+k.post+k.open == 0
+}
+
+// spokenPrice reads "thirteen eighty five" at the end of a clause as money, where a length and a size, or a part, are named.
+func (k *clause) spokenPrice() {
+	n := len(k.values)
+	if n < 3 || k.values[n-1] != k.values[n-2]+1 {
+		return
+	}
+	a, b := k.items[k.values[n-2]].lim, k.items[k.values[n-1]].lim
+	hundred := exact.Int(100)
+	bareInt := func(l *limit) bool {
+		return l.lo.unit == bare && l.lo.words && l.lo.val.IsInt() && l.lo.size == "" && l.hi == nil && len(l.lead)+len(l.tail) == 0
+	}
+	if !bareInt(a) || !bareInt(b) || !a.lo.val.Less(hundred) || !b.lo.val.Less(hundred) || b.lo.val.Less(exact.Int(10)) {
+		return
+	}
+	long, size := false, false
+	for _, i := range k.values[:n-2] {
+		l := k.items[i].lim.lo
+		long, size = long || l.footer || l.unit == feet, size || l.size != ""
+	}
+	if !long || !size {
+		return
+	}
+	v := amount{number: number{val: a.lo.val.Add(b.lo.val.Div(hundred))}, unit: money}
+	last := k.values[n-2]
+	items := append([]item{}, k.items...)
+	items[last].lim = &limit{lo: &v, loTok: a.loTok}
+	k.items = append(items[:last+1:last+1], items[last+2:]...)
+	k.values = k.values[:n-1]
 }
 
 func (k *clause) one(st solver.Statement, c carry) (reading, bool) {

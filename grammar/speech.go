@@ -397,6 +397,17 @@ func (g *grouping) wishes(i int) bool {
 }
 
 func senseOf(t *token) sense {
+	if t.kind == kPart || t.kind == kLoc {
+		var s sense
+		for _, f := range t.found { // a word that stands in several rows speaks of what any of them does
+			if k := f.entry.kind; k == kPart || k == kLoc || k == kDim {
+				s.sure, s.may = s.sure.or(f.entry.sense.sure), s.may.or(f.entry.sense.may)
+			}
+		}
+		if !s.all().empty() {
+			return s
+		}
+	}
 	for _, f := range t.found {
 		if !f.entry.sense.all().empty() {
 			return f.entry.sense
@@ -521,6 +532,11 @@ func (g *grouping) command(i int) bool {
 			return true // "… and that's it"
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
+	case "compare":
+		if n := len(g.s.groups); i+1 == len(g.list) && (g.g.cmd == key || n > 0 && g.s.groups[n-1].cmd == key) {
+			return true // "…, cmp"
+		}
+		g.flush(group{force: State, cmd: key, head: t.token})
 	default:
 		if t.as(kFix) != nil && i > 0 && i+1 < len(g.list) && g.g.cmd == "" && !g.empty() {
 			t.kind = kFix
@@ -618,6 +634,9 @@ func (g *grouping) tail(i int) bool {
 		}
 		return false
 	case "verify":
+		if g.g.force == Ask && g.empty() {
+			g.g = group{force: State} // "I would like to know whether that is right"
+		}
 		return g.turn(Check, State)
 	case "fit":
 		if g.g.force == Check && g.g.head == nil {

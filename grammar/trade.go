@@ -41,7 +41,8 @@ var trade = []entry{
 		(buy|bought|buying) [only]
 		available
 		lengths [(on offer|available|for sale)]
-		(lumber|timber) lengths`},
+		(lumber|timber) lengths
+		[(lumber|lengths|stock|boards)] (avail|available)`},
 	{kind: kCutWord, key: "cut", ways: "(cut|cuts|sawn|saw|sawed|cutting)"},
 	{kind: kOnly, key: "only", ways: "only\nnothing but\njust [(using|use|do)]\nnothing else\nand nothing else"},
 	{kind: kSellMore, key: "+=", ways: "as well [now]\n[in] too\n[now] also [(in)]\nback in stock\nnow also\nas well as those"},
@@ -128,7 +129,7 @@ var fills = []entry{
 		(i|we) (want|need|wish|prefer|have|got|am going|are going|ought|plan|mean|intend|am looking|am trying|are looking|are trying|hope|am hoping|are planning|am planning|would like|would love) to
 		(i|we) (want|need|wish|prefer) [(it|them|that|there)] [to] [(be|have)]
 		(needs|need|has|have|got|ought|supposed|going|want|wants|is|are) to [(be|have|go|stay|sit|come|get|stand|end up|finish|rise|measure|run|land|look)]
-		to (be|have|go|stay|sit|come|get|stand|end|finish|rise|measure|run|land|look|do|make|use|put|keep|leave|build|work|lay|set|take|try|see|know|say|help|start|begin|buy|spend|cut|hold|fit)
+		to (be|have|go|stay|sit|come|get|stand|end|finish|rise|measure|run|land|look|do|make|use|put|keep|leave|build|work|lay|set|take|try|see|know|say|help|start|begin|hold)
 		[to] end up [(at|with|being|as|coming)]
 		(wind|finish|come|turn|work) (up|out) [(at|with|to be|as|being)]
 		(kind|sort) of

@@ -85,6 +85,7 @@ var compounds = []struct{ ways, word string }{
 	{"support post", "post"}, {"support posts", "posts"},
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
 	{"pencil (lines|line|mark|marks)", "marks"},
+	{"tip top | very top", "top"},
 	{"per cent", "percent"}, {"door way", "doorway"}, {"gate way", "gateway"}, {"entry way", "entryway"}, {"half way", "halfway"},
 	{"with out", "without"}, {"may be", "maybe"}, {"wall hgt | wall height | wall ht", "wallheight"},
 	{"a piece", "apiece"}, {"up right", "upright"}, {"off cuts", "offcuts"}, {"left overs", "leftovers"}, {"on hand", "onhand"},
@@ -132,7 +133,7 @@ const neutralWords = `
 	matter matters care cares business 
 	porch roof veranda sunroom shelter barn cabin bunkhouse
 	pulled 
-	hang hangs hanging hung
+	hang hangs hanging hung ride rides riding lying laying sliding slid slide
 	speak spoke spoken talk talks talking discuss
 	gave choose choosing prefer preferred preferring
 	beautiful ugly fancy modest comfortable comfortably
