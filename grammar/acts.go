@@ -194,6 +194,9 @@ func (s *speech) asked(g *group) {
 		return
 	}
 	names, ok := s.names(g, list)
+	if !ok && hasValue(list) && s.askedOf(g, list) {
+		return
+	}
 	if !ok {
 		s.notUnderstood(g, list)
 		return
@@ -205,6 +208,40 @@ func (s *speech) asked(g *group) {
 		}
 		s.act(g, n)
 	}
+}
+
+// askedOf reads a question with what it is asked of: "what would the gap be with seven boards" tries seven and asks for
+// the gap. What is asked after stands first.
+func (s *speech) askedOf(g *group, list []item) bool {
+	for i := 1; i < len(list); i++ {
+		head, tail := strip(list[:i]), strip(list[i:])
+		if len(head) == 0 || len(tail) == 0 || hasValue(head) {
+			continue
+		}
+		before := s.carry
+		a, ok := s.nameOf(g, head)
+		if !ok || a.Name == nil {
+			s.carry = before
+			continue
+		}
+		s.carry = before
+		r := s.cut(tail, carry{}, WhatIf)
+		if len(r) != 1 || len(r[0].made) == 0 {
+			continue
+		}
+		tried := Act{Kind: WhatIf}
+		for _, m := range r[0].made {
+			if m.doubt != nil || m.st.Name.String() == a.Name.String() {
+				return false
+			}
+			tried.Statements = append(tried.Statements, m.st)
+		}
+		s.act(g, tried)
+		a.Kind = Ask
+		s.act(g, a)
+		return true
+	}
+	return false
 }
 
 // beside reports whether what stands beside the name of a table may stand there.
@@ -386,6 +423,9 @@ func (s *speech) why(g *group) {
 		return
 	}
 	names, ok := s.names(g, list)
+	if len(list) == 1 && !list[0].value() && list[0].kind == kPart && list[0].key() == "post" {
+		names, ok = []Act{{Topic: "posts"}}, true
+	}
 	if !ok {
 		s.notUnderstood(g, list)
 		return

@@ -169,6 +169,9 @@ func (k *clause) counts() bool {
 // moved builds += and -=.
 func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	i := k.values[0]
+	if share(lim) {
+		return reading{}, false // "a third less": of an inch, or of the gap?
+	}
 	senses := k.senses(0, len(k.items))
 	for _, t := range lim.tail {
 		if t.kind == kDim {
@@ -192,6 +195,16 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	}
 	m.doubt = k.s.doubtChange(m, *lim.lo)
 	return k.finish(reading{made: []made{m}})
+}
+
+// share reports whether a bare fraction is of no tape: a third, a fifth.
+func share(l *limit) bool {
+	if l.lo.unit != bare || !l.lo.frac || !l.lo.val.Less(oneRat) || l.lo.point {
+		return false
+	}
+	_, den := l.lo.val.Frac()
+	d := den.Int64()
+	return d&(d-1) != 0
 }
 
 // changedName is name, where "it", or nothing, stands for what was spoken of last.

@@ -181,6 +181,9 @@ func (k *clause) railTop() (reading, bool) {
 		}
 		name := solver.Name{Wall: k.wallName(), Quantity: solver.RailTop, Rail: rail}
 		op, ok := k.items[i].lim.relation()
+		if !ok {
+			return reading{}, false
+		}
 		if op, ok = k.around(i, op); !ok {
 			return reading{}, false
 		}

@@ -105,6 +105,13 @@ func readAtoms(atoms []atom, c Context) Reading {
 			return Reading{Ask: &solver.Question{At: &at, Text: "What does " + quoted(short(t.text)) + " mean here?", Example: "gap 2-1/2, 6 rails"}}
 		}
 	}
+	if n := len(tokens); n > 0 {
+		switch t := &tokens[n-1]; t.kind {
+		case kAnd, kOr, kBut, kTo, kFrom:
+			at := t.at
+			return Reading{Ask: &solver.Question{At: &at, Text: quoted(t.text) + " what?", Example: "gap two and a half"}}
+		}
+	}
 	list, err := items(tokens)
 	if err != nil {
 		return askedBack(0, "What is meant here?", "gap 2-1/2")

@@ -153,7 +153,9 @@ func (k *clause) none() (reading, bool) {
 				v.Unit = solver.PercentOf
 			}
 			m := made{st: solver.Statement{Name: n, Op: solver.Eq, Value: v}, at: k.at(), kind: kind}
-			return k.finish(reading{made: []made{m}})
+			r, ok := k.finish(reading{made: []made{m}})
+			r.carry.senses, r.carry.name = nil, nil // nothing can be said of what is not there
+			return r, ok
 		}
 	}
 	for _, q := range []solver.Quantity{solver.Fit, solver.Trim} {

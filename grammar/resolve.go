@@ -43,6 +43,15 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 			kinds = kinds.and(sure)
 		}
 	}
+	if len(k.things) == 0 && len(senses) > 0 && len(k.carry.senses) > 0 { // "one added post, 50 tall"
+		all := append(append([]sense{}, k.carry.senses...), senses...)
+		if a, ok := k.pick(all, kinds, lim, i); ok {
+			return k.build(a)
+		}
+		if !common(all).and(kinds).empty() {
+			return solver.Name{}, 0, false
+		}
+	}
 	if a, ok := k.pick(senses, kinds, lim, i); ok {
 		return k.build(a)
 	}
@@ -158,6 +167,8 @@ func (k *clause) pick(senses []sense, kinds set, lim *limit, i int) (int, bool) 
 		return best[0], true
 	case len(best) == 2 && k.wide(best):
 		return aspectIndex[string(solver.RailFace)], true
+	case len(best) == 2 && aspects[best[0]] == string(solver.PostHeight) && aspects[best[1]] == string(solver.BaseHeight):
+		return best[0], true // nothing is said of a base
 	case len(best) == 2 && aspects[best[0]] == string(solver.BracketEar) && aspects[best[1]] == string(solver.BracketReach):
 		return best[0], true // nothing is said of a hole
 	case len(best) > 1 && lim != nil:

@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -277,6 +279,9 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if !named && footers < len(g.longs) && !k.listed() {
 		return reading{}, false
 	}
+	if len(g.longs) == 0 && !k.soldByNumber() {
+		return reading{}, false // "just use five"
+	}
 	list, ok := k.lengths()
 	if !ok {
 		return reading{}, false
@@ -292,6 +297,23 @@ func (k *clause) stock(g goods) (reading, bool) {
 		return k.finish(r)
 	}
 	return k.one(solver.Statement{Name: n, Op: op, Value: v}, carry{})
+}
+
+// soldByNumber reports whether bare numbers can only be lengths on sale: a yard, a rack or the word stock is named.
+func (k *clause) soldByNumber() bool {
+	if k.about("stock") || k.has(kStockWord) != nil {
+		return true
+	}
+	t := k.has(kSell)
+	if t == nil {
+		return false
+	}
+	for _, w := range []string{"sell", "carr", "stock", "offer", "sale", "rack", "length"} {
+		if strings.Contains(t.text, w) {
+			return true
+		}
+	}
+	return false
 }
 
 func (k *clause) listed() bool { return k.breaks > 0 }

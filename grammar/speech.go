@@ -263,15 +263,19 @@ func (g *grouping) skip(int) bool { return true }
 
 // mood takes the force of a sentence from the word it opens with: "would six boards …", "does a gap of 2 …".
 func (g *grouping) mood(it item) {
-	if g.g.force != State || it.value() && it.lim.loTok == nil || !it.value() && it.kind != kPart && it.kind != kIt && it.kind != kTheirs && it.kind != kLoc {
+	if g.g.force != State || it.value() && it.lim.loTok == nil || !it.value() && it.kind != kPart && it.kind != kIt && it.kind != kTheirs && it.kind != kLoc && it.kind != kGoal {
 		return
 	}
 	word, rest, _ := strings.Cut(it.before, " ")
 	next, _, _ := strings.Cut(rest, " ")
 	switch word {
 	case "would", "will", "could", "can", "might", "may":
-		if next != "like" && next != "prefer" && next != "love" && next != "you" && next != "be" {
+		if (it.value() || it.kind != kGoal) && next != "like" && next != "prefer" && next != "love" && next != "you" && next != "be" {
 			g.g.force = WhatIf
+		}
+	case "should", "shall", "must":
+		if next != "be" {
+			g.g.force = WhatIf // "should the gap be 3" is tried, never set
 		}
 	case "does", "did", "is", "are":
 		g.g.force = Check

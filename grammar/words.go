@@ -39,13 +39,13 @@ var classes = []wordClass{
 	{"SPACED", "spaced apart spacing"},
 	{"PERSON", `he she they neighbor neighbour neighbors neighbours guy fellow fella chap builder contractor carpenter salesman saleswoman salesperson clerk dealer
 		inspector student students kid kids apprentice helper mate boss foreman husband wife son daughter dad mom father mother brother sister friend buddy
-		designer architect engineer lad girl boy man woman somebody someone partner crew yard store shop uncle teacher owner client customer framer joiner supplier pupil pupils trainee learner bench`},
+		designer architect engineer lad girl boy man woman somebody someone partner crew yard store shop uncle teacher owner client customer applicant homeowner landlord tenant vendor bidder installer framer joiner supplier pupil pupils trainee learner bench`},
 	{"PAPER", `sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label`},
 	{"SAYS", `says say said claims claim claimed thinks think thought figures figured reckons reckon reckoned tells told states state stated insists insist believes believe believed
 		swears swear guesses guessed maintains argues writes wrote noted notes suggests suggest suggested proposes propose proposed
 		estimates estimated calculates calculated reports reported assures assured`},
-	{"SHOWS", `shows show showed has have had draws drew drawn puts put calls called lists list listed quotes quoted assumes assume assumed makes make made gives give gave keeps keep kept
+	{"SHOWS", `shows show showed call calls list state note require requires required contain contains mention mentions has have had draws drew drawn puts put calls called lists list listed quotes quoted assumes assume assumed makes make made gives give gave keeps keep kept
 		gets get got uses use used wants specifies specify specified states reads read allows allowed sets set drawn pencilled penciled measured worked priced
 		figured cut cuts wrote written indicates promises promised offers offered charges charged counts counted asks includes include included`},
 	{"DRAWS", `has had have shows showed draws drew drawn puts lists list listed quotes quoted assumes assumed makes gives got specified specifies
@@ -99,7 +99,7 @@ const articleWords = `'s the a an my our your its these those each every all bot
 // neutralWords carry no meaning of their own: they are stepped over. A word that could turn a number, a relation or
 // a quantity into another never stands here.
 const neutralWords = `
-	i we you us me they them he she him who which whose that this there here
+	i we you us me they them he she him which that this there here
 	is are was were be been being am do does did doing done will would shall should must can could may might
 	have has had having got get gets getting need needs needed want wants wanted like liked wish wishes prefer love
 	going go goes gone went come comes came coming let please pls plz kindly simply really actually very quite exactly precisely
