@@ -429,7 +429,7 @@ func (k *clause) set(i int) (made, bool) {
 	if !ok {
 		return made{}, false
 	}
-	if n := k.noun(i + 1); n != nil && strings.HasPrefix(n.before, "of") && lim.lo.frac && lim.lo.unit == bare {
+	if n := k.noun(i + 1); n != nil && strings.HasPrefix(n.before, "of the") && lim.lo.frac && lim.lo.unit == bare {
 		return made{}, false // "two thirds of the gap" is a share of it
 	}
 	op, ok = k.around(i, op)

@@ -105,7 +105,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 			return Reading{Ask: &solver.Question{At: &at, Text: "What does " + quoted(short(t.text)) + " mean here?", Example: "gap 2-1/2, 6 rails"}}
 		}
 	}
-	if n := len(tokens); n > 0 {
+	if n := len(tokens); n > 0 && tokens[n-1].end == atoms[len(atoms)-1].end {
 		switch t := &tokens[n-1]; t.kind {
 		case kAnd, kOr, kBut, kTo, kFrom:
 			at := t.at

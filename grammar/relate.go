@@ -154,7 +154,7 @@ func (k *clause) none() (reading, bool) {
 			}
 			m := made{st: solver.Statement{Name: n, Op: solver.Eq, Value: v}, at: k.at(), kind: kind}
 			r, ok := k.finish(reading{made: []made{m}})
-			r.carry.senses, r.carry.name = nil, nil // nothing can be said of what is not there
+			r.carry.senses = nil // nothing can be said of what is not there
 			return r, ok
 		}
 	}

@@ -246,7 +246,7 @@ func (d *dictionary) near(w string) []string {
 	sort.SliceStable(list, func(i, j int) bool { return list[i].far < list[j].far })
 	var out []string
 	for _, n := range list {
-		if n.far > list[0].far && len(w) > 3 && !weighty[list[0].word] || len(out) == 8 {
+		if n.far > list[0].far && len(w) > 3 && !weighty[list[0].word] && !vocab().neutral[list[0].word] || len(out) == 8 {
 			break
 		}
 		out = append(out, n.word)
