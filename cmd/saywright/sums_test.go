@@ -241,11 +241,26 @@ func (p *page) factor() *big.Rat {
 	return nil
 }
 
+// figures is a line without its words.
+func figures(line string) string {
+	var b strings.Builder
+	for _, t := range tokens(line) {
+		if t.kind != 'w' {
+			b.WriteString(t.text)
+		}
+	}
+	return b.String()
+}
+
 // checkSums evaluates again every sum that an answer shows or carries, and returns how many there were.
 func checkSums(t *testing.T, a *solver.Answer) int {
 	t.Helper()
 	n := 0
+	said := figures(a.Said)
 	for _, s := range sumsIn(a.Text) {
+		if strings.Contains(said, figures(s.text)) {
+			continue // the person's own, shown back
+		}
 		require.Zero(t, s.left.Cmp(s.right), "%q says %s: %s is not %s", a.Said, s.text, s.left.RatString(), s.right.RatString())
 		n++
 	}

@@ -22,6 +22,7 @@ var someTalks = []string{
 	"wall 4 high\n1\ncheck gap = 2 in\nrecap\nforget gap\nstart over",
 	"units = metric\nwall 1.2 m high\ngap sixty\n2\nask options as csv",
 	"gap = 1/0\nrails = 1000000000\n\x00\xff\t\ngap += 3\nredo\nsame as north wall",
+	"rails0\xb5\xb5wAll/5 = 7",
 	"north wall: gap 2\nsouth wall: wall 40\nsame as north wall\nsave a\ngap 3\ncompare a, this\nopen a\ndraw to a",
 }
 
