@@ -53,6 +53,19 @@ func (l *lexing) bind() {
 	l.tokens = out
 }
 
+// changing reports whether a verb of change stands before token i in its part of the line.
+func (l *lexing) changing(i int) bool {
+	for i--; i >= 0; i-- {
+		switch l.tokens[i].kind {
+		case kMove, kChange:
+			return true
+		case kComma, kStop, kQMark, kNum:
+			return false
+		}
+	}
+	return false
+}
+
 // shyOf reads "a sixteenth shy of two and a half": one length less another.
 func (l *lexing) shyOf() {
 	for i := 0; i+2 < len(l.tokens); i++ {
@@ -196,6 +209,11 @@ func (l *lexing) limits() {
 			t.kind = kTop
 		case t.kind == kBound && !after && num:
 			t.kind = kRel
+		case t.kind == kRel && t.text == "up to" && l.changing(i):
+			t.kind = kTo // "bump it up to 8"
+		case t.kind == kX && num && i > 0 && l.tokens[i-1].kind == kSize && l.tokens[i+1].amt.unit == bare && l.tokens[i+1].amt.val.IsInt() && l.tokens[i+1].amt.val.Less(exact.Int(25)):
+			a := l.tokens[i+1].amt
+			a.val, a.unit, a.footer, a.per = a.val.Mul(twelve), feet, true, twelve // "2x6x12"
 		case t.kind == kTo && num && i > 0 && l.tokens[i-1].kind == kNum && l.tokens[i-1].amt.footer && !l.tokens[i+1].amt.footer:
 			t.kind = kPriceVerb // "twelves to 9.79"
 		}

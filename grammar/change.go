@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -15,7 +17,7 @@ func (k *clause) changed() (reading, bool) {
 		return reading{}, false
 	}
 	switch {
-	case len(k.values) == 0 && k.has(kAnother) != nil && d.factor == nil:
+	case len(k.values) == 0 && d.factor == nil && (k.has(kAnother) != nil || k.oneNoun()):
 		return k.another(d)
 	case d.factor != nil && len(k.values) == 0:
 		return k.scaled(*d.factor, nil)
@@ -58,6 +60,16 @@ func (k *clause) another(d direction) (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: n, Op: d.op, Value: solver.Number(1)}, at: k.at(), kind: kind}
 	return k.finish(reading{made: []made{m}})
+}
+
+// oneNoun reports whether a verb of change is said of one thing: "add a rail".
+func (k *clause) oneNoun() bool {
+	if k.has(kChange) == nil || len(k.things) == 0 {
+		return false
+	}
+	n := k.items[k.things[0]].token
+	before := strings.Fields(n.before)
+	return !n.plural() && len(before) > 0 && (before[len(before)-1] == "a" || before[len(before)-1] == "an")
 }
 
 // oneMore is what "another" can be said of.
@@ -186,6 +198,11 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	if m.st.Value, ok = k.s.value(*lim.lo, kind); !ok || m.st.Value.Num.Sign() < 0 || kind == solver.Percent && lim.lo.unit != bare {
 		return reading{}, false
 	}
+	if n.Quantity == solver.Drop && d.op == solver.Minus && k.falling() {
+		d.op = solver.Eq // "the ground drops three feet"
+		m.st.Op = d.op
+		return k.finish(reading{made: []made{m}})
+	}
 	if (n.Quantity == solver.Trim || n.Quantity == solver.Kerf) && d.op == solver.Minus && lim.lo.val.Sign() > 0 {
 		d.op = solver.Eq // "I lose half an inch off every board"
 		m.st.Op = d.op
@@ -195,6 +212,16 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	}
 	m.doubt = k.s.doubtChange(m, *lim.lo)
 	return k.finish(reading{made: []made{m}})
+}
+
+// falling reports whether the words of change are of the ground that falls.
+func (k *clause) falling() bool {
+	for _, i := range k.words {
+		if t := k.items[i]; t.kind == kChange && t.text != "drops" && t.text != "dropped" && t.text != "lower" && t.text != "lowers" {
+			return false
+		}
+	}
+	return true
 }
 
 // share reports whether a bare fraction is of no tape: a third, a fifth.

@@ -456,6 +456,9 @@ func (k *clause) set(i int) (made, bool) {
 			senses = append(senses, senseOf(t))
 		}
 	}
+	if i > 0 && !k.items[i-1].value() && (k.items[i-1].kind == kEach || k.items[i-1].kind == kPer) && k.items[i-1].text == "every" {
+		senses = append(senses, meaning("| stiffener spacing"))
+	}
 	if lim.of != nil && senseOf(lim.of).sure.hasName("wall height") {
 		senses = append(senses, meaning("| post height, rail top, opening from left, opening from right"))
 	}

@@ -195,6 +195,8 @@ func (l *lexing) nameEnd(key string, i int) int {
 			return j
 		case w == "for" && (l.word(j+1) == "me" || l.word(j+1) == "us" || l.word(j+1) == "the"), w == "please", w == "so" && j > i, w == "now" && j > i, w == "instead", w == "again" && j > i:
 			return j
+		case key == "same as" && j > i && (w == "but" || w == "except" || w == "only" || w == "with"):
+			return j
 		case (w == "and" || w == "then") && l.commandAt(j+1):
 			return j
 		}

@@ -65,6 +65,7 @@ var parts = []entry{
 		(centers|centres|ctrs)
 		(middle|center|centre) of (one|left) [END] POST to (middle|center|centre) of (other|right) [(one|END)] [POST]
 		from (middle|center|centre) of (one|left) [END] POST to (middle|center|centre) of (other|right|next|second) [(one|END)] [POST]
+		(distance|space) between POST (centers|centres)
 		POST (centers|centres)
 		(centers|centres) of [END] POST
 		POST (center|centre) to POST (center|centre)
@@ -224,7 +225,8 @@ var parts = []entry{
 		(overage|waste allowance|waste factor|allowance for waste|contingency)
 		extra to order
 		(for|allowance) (mistakes|waste|breakage|mishaps|error|errors)
-		spares`},
+		spares
+		waste [(factor|allowance)]`},
 	{kind: kPart, key: "tape", sense: meaning("tape"), ways: `
 		tape
 		[(my|the)] (tape|rule|ruler|measure) [(only)] (shows|reads|has|goes|is|marks|measures|resolves|marked) [(in|to|down to)]
@@ -243,6 +245,7 @@ var parts = []entry{
 		(tape|rule) with`},
 	{kind: kPart, key: "drop", sense: meaning("drop"), ways: `
 		drop
+		drop (on|at) [(the|that)] (far|other|outer|outside|back) side [of WALL]
 		drop off
 		drop (beyond|behind|outside|past) WALL
 		[(FLOOR|EARTH|it|grade)] [(falls|drops|goes|is|falls off|drops off|drops away|falls away|lower)] [(down|away|off)] (on|at|to|of) [(the|that)] (far|other|outer|outside|opposite|back) (side|face) [of WALL]

@@ -338,18 +338,20 @@ func strong(t *token) bool {
 
 // sells reports whether "they have …" is said of lengths on sale.
 func (g *grouping) sells(i int) bool {
-	long := 0
+	long, bares := 0, 0
 	for _, it := range g.list[i+1:] {
 		switch {
 		case it.value() && it.lim.lo.footer, !it.value() && (it.is(kStockWord) || it.is(kSellMore)):
 			return true
 		case it.value() && it.lim.lo.unit != bare && it.lim.lo.size == "":
 			long++
-		case it.value() && it.lim.lo.size == "", !it.value() && it.kind == kPart && it.key() != "rail" && it.key() != "size":
+		case it.value() && it.lim.lo.size == "":
+			bares++
+		case !it.value() && it.kind == kPart && it.key() != "rail" && it.key() != "size":
 			return false
 		}
 	}
-	return long > 1
+	return long > 1 || long == 1 && bares > 0
 }
 
 func (g *grouping) wh(i int) bool {
@@ -575,11 +577,14 @@ func (g *grouping) changes(i int) bool {
 	if strings.Contains(t.text, "price") {
 		return false
 	}
+	if t.as(kPart) != nil && i > 0 && g.list[i-1].value() {
+		return true // "a 30 inch drop"
+	}
 	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kRel || g.list[i+1].kind == kUnder || g.list[i+1].kind == kOver) {
 		return true
 	}
 	switch words[0] {
-	case "remove", "drop", "lose", "take", "cut", "leave", "pull":
+	case "remove", "drop", "lose", "take", "cut", "leave", "pull", "get":
 	default:
 		return false
 	}

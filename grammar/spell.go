@@ -113,7 +113,7 @@ func mend(atoms []atom, c Context, r Reading) Reading {
 		}
 		places, options = append(places, i), append(options, opts)
 	}
-	if len(places) == 0 || len(places) > mostMended {
+	if len(places) == 0 || len(places) > mostMended || len(atoms) > 200 {
 		return r
 	}
 	return tryMended(atoms, c, r, places, options)

@@ -10,7 +10,7 @@ var classes = []wordClass{
 	{"GAP", "gap gaps space spaces daylight air slot slots room distance clearance"},
 	{"SPACE", "gap gaps space spaces spacing daylight air room clearance distance slot"},
 	{"OPENING", `opening openings op ops opn opng opngs opg doorway doorways gateway gateways gate gates entry entries entrance entrances entryway entryways
-		walkthrough walkthroughs passage passages passageway passageways passthrough portal archway doorhole`},
+		walkthrough walkthroughs walkway walkways passage passages passageway passageways passthrough portal archway doorhole`},
 	{"BAY", "bay bays section sections panel panels stretch stretches segment segments"},
 	{"STIFF", `stiffener stiffeners stiff stiffs stfnr stfnrs stfr stfrs stif stiffner stiffners brace braces batten battens stay stays cleat cleats strut struts
 		vertical verticals`},
