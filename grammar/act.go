@@ -54,6 +54,7 @@ type Act struct {
 	Name       *solver.Name       // the quantity asked, explained, taught or forgotten
 	Names      []solver.Name      // what "forget all but" keeps
 	Topic      string             // a table or page that is asked after: "cuts", "layout", …; "that"; "guard"
+	Wall       string             // the wall whose table is asked after; "" is the wall at hand
 	As         string             // "csv"
 	Words      []string           // names of saved walls; a file's name
 	N          int                // which way out
@@ -134,8 +135,11 @@ func (a Act) String() string {
 }
 
 func (a Act) of() string {
-	if a.Name != nil {
+	switch {
+	case a.Name != nil:
 		return a.Name.String()
+	case a.Wall != "":
+		return a.Wall + ": " + a.Topic
 	}
 	return a.Topic
 }

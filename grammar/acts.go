@@ -182,11 +182,12 @@ func (s *speech) asked(g *group) {
 		g.topic = g.head.as(kQuest).key
 	}
 	if g.topic != "" {
+		wall, list := withoutWall(list)
 		if !s.beside(g, list) {
 			s.notUnderstood(g, list)
 			return
 		}
-		a := Act{Kind: Ask, Topic: g.topic}
+		a := Act{Kind: Ask, Topic: g.topic, Wall: wall}
 		if g.csv {
 			a.As = "csv"
 		}
@@ -208,6 +209,18 @@ func (s *speech) asked(g *group) {
 		}
 		s.act(g, n)
 	}
+}
+
+// withoutWall takes out the name of the one wall whose table is asked after: "the cuts for the north wall".
+func withoutWall(list []item) (wall string, rest []item) {
+	for _, it := range list {
+		if wall == "" && !it.value() && it.kind == kWall {
+			wall = it.text
+			continue
+		}
+		rest = append(rest, it)
+	}
+	return wall, strip(rest)
 }
 
 // askedOf reads a question with what it is asked of: "what would the gap be with seven boards" tries seven and asks for
@@ -414,7 +427,8 @@ func (s *speech) why(g *group) {
 		}
 	}
 	if g.topic != "" {
-		s.act(g, Act{Kind: Why, Topic: g.topic})
+		wall, _ := withoutWall(list)
+		s.act(g, Act{Kind: Why, Topic: g.topic, Wall: wall})
 		return
 	}
 	if a, ok := s.whyOf(g, list); ok {

@@ -2,6 +2,7 @@ package grammar
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -114,6 +115,9 @@ func parseOf(k ActKind, s string) (Act, error) {
 	a := Act{Kind: k}
 	if rest, ok := strings.CutSuffix(s, " as csv"); ok && k == Ask {
 		a.As, s = "csv", rest
+	}
+	if wall, rest := cutWall(s); wall != "" && (k == Ask || k == Why) && slices.Contains(tables, rest) {
+		a.Wall, s = wall, rest
 	}
 	for _, t := range tables {
 		if s == t && (k == Ask || k == Why || k == HelpMe || k == Teach) {

@@ -198,6 +198,9 @@ func (it item) breaks() bool {
 
 func (g *grouping) flush(next group) {
 	g.g.dropped = g.takenBack(next)
+	if n := len(g.g.items); g.g.force == Check && g.g.head == nil && n > 1 && !g.g.items[n-1].value() && (g.g.items[n-1].kind == kGoesIn || g.g.items[n-1].kind == kBestTail) {
+		g.g.force = WhatIf // "does a 3 inch gap work"
+	}
 	if len(strip(g.g.items)) > 0 || g.g.force != State && g.g.force != "" || g.g.cmd != "" || g.g.topic != "" {
 		g.s.groups = append(g.s.groups, g.g)
 	}
@@ -306,6 +309,9 @@ func (g *grouping) headWord(i int) bool {
 		}
 		return true
 	case WhatIf:
+		if g.g.force == Ask && !g.atBreak(i) && i+1 == len(g.list) {
+			return true // "how many rails can I fit"
+		}
 		if g.empty() && (g.g.force == WhatIf || g.g.force == WhyNot || g.g.force == Ask) && !strong(t.token) {
 			return true
 		}
@@ -424,8 +430,12 @@ func senseOf(t *token) sense {
 
 func (g *grouping) quest(i int) bool {
 	t := g.list[i]
-	if bareNoun(t.token) && !g.alone(i) {
+	if bareNoun(t.token) && (!g.alone(i) || !g.asksFor(t.key())) {
 		return false
+	}
+	if g.g.force == Ask && g.g.topic == "" && !g.empty() && !g.atBreak(i) && !hasValue(g.g.items) && g.asksFor(t.key()) {
+		g.g.topic = t.key() // "what will the lumber cost"
+		return true
 	}
 	if g.empty() && (g.g.force == Ask || g.g.force == Why || g.g.force == Teach || g.g.force == "help with") {
 		g.g.topic = t.key()
@@ -441,6 +451,14 @@ func (g *grouping) quest(i int) bool {
 	g.stray(i)
 	g.flush(group{force: Ask, head: t.token, topic: t.key()})
 	return true
+}
+
+// asksFor reports whether the words of the question so far can be after a table: "how tall" is after no list of posts.
+func (g *grouping) asksFor(table string) bool {
+	if g.g.force != Ask || len(g.g.sense) == 0 || g.g.sense[0].all().empty() {
+		return true
+	}
+	return g.g.sense[0].all().hasName("?" + table)
 }
 
 // asking are words that begin a question or a wish to be told, wherever they stand.
