@@ -6,16 +6,18 @@ import (
 	"saywright/solver/exact"
 )
 
-func (r *round) ask(a grammar.Act) {
-	var name *solver.Name
-	wall := ""
-	if a.Name != nil {
-		n := *a.Name
-		wall, n.Wall = n.Wall, ""
-		if n.Quantity != "" {
-			name = &n
-		}
+// askedOf returns the wall that a question is about, "" for that at hand, and the quantity, nil where it is a table.
+func askedOf(a grammar.Act) (wall string, name *solver.Name) {
+	if a.Name == nil {
+		return a.Wall, nil
 	}
+	n := *a.Name
+	wall, n.Wall = n.Wall, ""
+	return wall, &n
+}
+
+func (r *round) ask(a grammar.Act) {
+	wall, name := askedOf(a)
 	b, base := r.at(wall)
 	if a.Topic == "steps" {
 		r.talk.stepAt = 0
@@ -29,15 +31,7 @@ func (r *round) why(a grammar.Act) {
 		r.showAll(a)
 		return
 	}
-	var name *solver.Name
-	wall := ""
-	if a.Name != nil {
-		n := *a.Name
-		wall, n.Wall = n.Wall, ""
-		if n.Quantity != "" {
-			name = &n
-		}
-	}
+	wall, name := askedOf(a)
 	b, base := r.at(wall)
 	r.part(b, base, solver.Why(b, base, name, a.Topic, false), solver.Reply{Kind: "why", Topic: a.Topic, Name: name})
 }
