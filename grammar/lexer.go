@@ -360,9 +360,9 @@ func (l *lexing) ordinal(i int) (n, next int) {
 func (l *lexing) sign(i int) int {
 	k := kUnknown
 	switch w := l.word(i); w {
-	case ",", "(", ")", ":", "--", "[", "]", "|":
+	case ",", "(", ")", ":", "--", "[", "]", "|", ";":
 		k = kComma
-	case ";", "!":
+	case "!":
 		k = kStop
 	case ".":
 		k = kStop

@@ -163,6 +163,12 @@ func (g *grouping) step(i int) {
 	if g.g.cmd != "" && whole[g.g.cmd] && !it.breaks() && (it.value() || it.kind != kFix && it.kind != kNo) {
 		g.flush(group{force: State})
 	}
+	if g.g.force == Check && g.atBreak(i) && !g.empty() && !it.value() && it.kind == kFix && strings.HasPrefix(it.text, "make") || g.g.force == Check && g.atBreak(i) && !g.empty() && imperative(it.before) {
+		g.flush(group{force: State, sealed: true, head: it.token}) // "he says six, make it seven"
+		if !it.value() && it.kind == kFix {
+			return
+		}
+	}
 	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our")) && g.atBreak(i) && !g.empty() {
 		g.flush(group{force: State, sealed: true})
 	}
@@ -183,6 +189,15 @@ func (t *token) demote(beforeValue bool) bool {
 			t.kind = k
 			return true
 		}
+	}
+	return false
+}
+
+// imperative reports whether the empty words before an item begin with a verb of wishing.
+func imperative(before string) bool {
+	switch word, _, _ := strings.Cut(before, " "); word {
+	case "make", "set", "use", "put", "keep", "leave", "please", "give", "go":
+		return true
 	}
 	return false
 }
