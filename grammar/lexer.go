@@ -1,11 +1,8 @@
 package grammar
 
 import (
-	"io"
 	"strings"
 	"sync"
-
-	"github.com/alecthomas/participle/v2/lexer"
 
 	"saywright/solver/exact"
 )
@@ -233,41 +230,6 @@ func (l *lexing) pronoun(i, next int) bool {
 	return false
 }
 
-// sound reads a number from a word that sounds like it, where nothing else can be meant: "to and a half", "for feet", "ate boards".
-func (l *lexing) sound(i int) (amount, int, bool) {
-	n, ok := homophones[l.word(i)]
-	if !ok || l.kind(i) != aWord {
-		return amount{}, i, false
-	}
-	if t := l.last(); t != nil && (t.kind == kNum && l.word(i) == "to" || t.kind == kMove) {
-		return amount{}, i, false
-	}
-	a := amount{number: wordInt(n), sound: true}
-	if l.word(i+1) == "and" {
-		if f, next, ok := l.fraction(i + 2); ok && f.bad == "" && f.val.Less(oneRat) {
-			a.val, a.frac = a.val.Add(f.val), true
-			b, next, _ := l.withUnit(a, next)
-			return b, next, true
-		}
-	}
-	if l.kind(i+1) == aWord && len(l.word(i+1)) > 1 && l.word(i+1) != "in" {
-		if _, _, _, ok := l.unit(i + 1); ok && !l.unitsMeant(i+2) {
-			b, next, _ := l.withUnit(a, i+1)
-			b.sound = true
-			return b, next, true
-		}
-	}
-	if l.word(i) == "ate" {
-		return a, i + 1, true
-	}
-	return amount{}, i, false
-}
-
-// unitsMeant reports whether "to feet …" goes on as a change of units.
-func (l *lexing) unitsMeant(i int) bool {
-	return l.word(i) == "and" && (footWords[l.word(i+1)] || inchWords[l.word(i+1)])
-}
-
 // phrase adds what the tables found at i.
 func (l *lexing) phrase(f []found, i int) int {
 	next := l.trimmed(f[0], i)
@@ -308,131 +270,4 @@ func (l *lexing) negative(i int) int {
 	t := l.add(kNum, i, next)
 	t.amt = &a
 	return next
-}
-
-// lone reads an atom that no table knows: a sign, an ordinal, a unit, an empty word, or a word that is unknown.
-func (l *lexing) lone(i int) int {
-	w := l.word(i)
-	switch l.kind(i) {
-	case aSign:
-		return l.sign(i)
-	case aDigits, aVulgar:
-		l.add(kUnknown, i, i+1)
-		return i + 1
-	}
-	if n, next := l.ordinal(i); n > 0 {
-		l.add(kOrdinal, i, next).index = n
-		return next
-	}
-	if w == "it" || w == "them" {
-		l.add(kIt, i, i+1)
-		return i + 1
-	}
-	if w == "than" {
-		l.add(kThan, i, i+1)
-		return i + 1
-	}
-	if _, _, next, ok := l.unit(i); ok && w != "in" && w != "m" {
-		l.add(kUnit, i, next)
-		return next
-	}
-	if w == "x" {
-		l.add(kX, i, i+1)
-		return i + 1
-	}
-	if w == "in" || vocab().neutral[w] {
-		l.empty(w)
-		return i + 1
-	}
-	l.add(kUnknown, i, i+1)
-	return i + 1
-}
-
-var ordinals = map[string]int{"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10, "eleventh": 11, "twelfth": 12}
-
-func (l *lexing) ordinal(i int) (n, next int) {
-	if n := ordinals[l.word(i)]; n > 0 {
-		return n, i + 1
-	}
-	return 0, i
-}
-
-func (l *lexing) sign(i int) int {
-	k := kUnknown
-	switch w := l.word(i); w {
-	case ",", "(", ")", ":", "--", "[", "]", "|", ";":
-		k = kComma
-	case "!":
-		k = kStop
-	case ".":
-		k = kStop
-		if l.glued(i+1) && l.kind(i+1) == aWord && l.glued(i) {
-			k = kUnknown
-		}
-	case "?":
-		k = kQMark
-	case "-":
-		k = l.dash(i)
-	case "*":
-		k = kTimes
-	case `"`, "'", "#":
-		return i + 1
-	case "/":
-		k = kOr
-		if l.kind(i+1) == aDigits || l.kind(i-1) == aDigits {
-			k = kUnknown
-		}
-	}
-	if k == kChange {
-		t := l.add(kChange, i, i+1)
-		t.found = []found{{entry: minusSign}}
-		return i + 1
-	}
-	l.add(k, i, i+1)
-	return i + 1
-}
-
-var minusSign = &entry{kind: kChange, key: "-="}
-
-// dash tells a minus, a range and a break apart.
-func (l *lexing) dash(i int) tokenKind {
-	t := l.last()
-	number := l.kind(i+1) == aDigits || l.kind(i+1) == aVulgar
-	switch {
-	case t != nil && t.kind == kNum && (number || l.glued(i) == l.glued(i+1)):
-		return kDash
-	case number && l.glued(i+1) && !l.glued(i):
-		return kChange
-	case !l.glued(i+1) && number:
-		return kUnknown // "gap - 1/4": a minus or a break
-	}
-	return kComma
-}
-
-// definition hands the tokens of a line to participle. The place of a token in the list is its offset.
-type definition struct{}
-
-func (definition) Symbols() map[string]lexer.TokenType { return symbols }
-
-// Lex is never asked: lines come through tokenStream.
-func (definition) Lex(string, io.Reader) (lexer.Lexer, error) { return &tokenStream{}, nil }
-
-// tokenStream is the lexer.Lexer of one line.
-type tokenStream struct {
-	tokens []token
-	i      int
-}
-
-func (s *tokenStream) Next() (lexer.Token, error) {
-	if s.i >= len(s.tokens) {
-		return lexer.EOFToken(lexer.Position{Offset: len(s.tokens)}), nil
-	}
-	t := &s.tokens[s.i]
-	kind := t.kind
-	if !told[kind] {
-		kind = wordKind
-	}
-	out := lexer.Token{Type: kind, Value: t.text, Pos: lexer.Position{Offset: s.i, Line: 1, Column: t.at + 1}}
-	s.i++
-	return out, nil
 }

@@ -1,0 +1,300 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+func (g *grouping) headWord(i int) bool {
+	t := g.list[i]
+	force := ActKind(t.key())
+	if t.as(kSell) != nil && g.sells(i) || t.as(kHave) != nil && force == Check {
+		return false
+	}
+	switch force {
+	case "say":
+		if !g.atBreak(i) || g.g.force != State {
+			return true
+		}
+		force = WhatIf
+	case State:
+		if g.g.force == Check || g.g.force != State && g.atBreak(i) && !g.empty() && g.g.force != WhatIf {
+			g.flush(group{force: State, head: t.token, sealed: true})
+		} else if g.g.force == State {
+			g.g.sealed = true
+		}
+		return true
+	case WhatIf:
+		if g.g.force == Ask && !g.atBreak(i) && i+1 == len(g.list) {
+			return true // "how many rails can I fit"
+		}
+		if g.empty() && (g.g.force == WhatIf || g.g.force == WhyNot || g.g.force == Ask) && !strong(t.token) {
+			return true
+		}
+	case Check:
+		if g.g.force != State && g.g.force != Check && (g.empty() || !g.atBreak(i)) {
+			return true
+		}
+		if g.empty() && g.g.force == Check {
+			return true
+		}
+	case Why, WhyNot:
+		if g.empty() && (g.g.force == Ask || g.g.force == Why) {
+			g.g.force, g.g.head = force, t.token
+			return true
+		}
+	}
+	g.flush(group{force: force, head: t.token})
+	return true
+}
+
+// strong reports whether a head says by itself that something is tried.
+func strong(t *token) bool {
+	for _, w := range []string{"what if", "happen", "suppose", "imagine", "pretend"} {
+		if strings.Contains(t.text, w) {
+			return true
+		}
+	}
+	return false
+}
+
+// sells reports whether "they have …" is said of lengths on sale.
+func (g *grouping) sells(i int) bool {
+	long, bares := 0, 0
+	for _, it := range g.list[i+1:] {
+		switch {
+		case it.value() && it.lim.lo.footer, !it.value() && (it.is(kStockWord) || it.is(kSellMore)):
+			return true
+		case it.value() && it.lim.lo.unit != bare && it.lim.lo.size == "":
+			long++
+		case it.value() && it.lim.lo.size == "":
+			bares++
+		case !it.value() && it.kind == kPart && it.key() != "rail" && it.key() != "size":
+			return false
+		}
+	}
+	return long > 1 || long == 1 && bares > 0
+}
+
+func (g *grouping) wh(i int) bool {
+	t := g.list[i]
+	if t.as(kKnowing) != nil && t.text != "how many" && g.claims(i) {
+		return false
+	}
+	if gives(t.token) && g.wishes(i) || i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kGoal {
+		return true
+	}
+	if i > 0 && (g.list[i-1].value() && g.list[i-1].lim.lo.times || !g.list[i-1].value() && (g.list[i-1].kind == kFactor || g.list[i-1].kind == kTimes)) && t.as(kSame) != nil {
+		t.kind = kSame // "twice what is between the others"
+		return false
+	}
+	if (g.g.force == Why || g.g.force == "help with" || g.g.force == Forget) && !g.atBreak(i) {
+		g.g.sense = append(g.g.sense, senseOf(t.token))
+		return true
+	}
+	if g.g.force == Ask && g.empty() || g.g.force == Teach && g.empty() {
+		g.g.sense = append(g.g.sense, senseOf(t.token))
+		return true
+	}
+	if t.kind == kWhere && g.g.force != State && g.g.force != Ask && !g.atBreak(i) {
+		return true
+	}
+	g.flush(group{force: Ask, head: t.token, sense: []sense{senseOf(t.token)}})
+	return true
+}
+
+// gives reports whether a word that asks may also wish: "give me another inch".
+func gives(t *token) bool {
+	for _, w := range strings.Fields(t.text) {
+		switch w {
+		case "give", "get", "have", "let", "want", "like", "make":
+			return true
+		}
+	}
+	return false
+}
+
+// wishes reports whether a value or a superlative follows before the next break.
+func (g *grouping) wishes(i int) bool {
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		if it := g.list[k]; it.value() || it.kind == kBest || it.kind == kAnother || it.kind == kGoal || it.kind == kFactor {
+			return true
+		}
+	}
+	return false
+}
+
+func senseOf(t *token) sense {
+	if t.kind == kPart || t.kind == kLoc {
+		var s sense
+		for _, f := range t.found { // a word that stands in several rows speaks of what any of them does
+			if k := f.entry.kind; k == kPart || k == kLoc || k == kDim {
+				s.sure, s.may = s.sure.or(f.entry.sense.sure), s.may.or(f.entry.sense.may)
+			}
+		}
+		if !s.all().empty() {
+			return s
+		}
+	}
+	for _, f := range t.found {
+		if !f.entry.sense.all().empty() {
+			return f.entry.sense
+		}
+	}
+	return sense{}
+}
+
+func (g *grouping) quest(i int) bool {
+	t := g.list[i]
+	if bareNoun(t.token) && (!g.alone(i) || !g.asksFor(t.key())) {
+		return false
+	}
+	if g.g.force == Ask && g.g.topic == "" && !g.empty() && !g.atBreak(i) && !hasValue(g.g.items) && g.asksFor(t.key()) {
+		g.g.topic = t.key() // "what will the lumber cost"
+		return true
+	}
+	if g.empty() && (g.g.force == Ask || g.g.force == Why || g.g.force == Teach || g.g.force == "help with") {
+		g.g.topic = t.key()
+		if g.g.force == Ask {
+			g.g.head = t.token
+		}
+		return true
+	}
+	if g.g.force == Why && g.g.topic == "" && !hasValue(g.g.items) && !g.atBreak(i) {
+		g.g.topic = t.key()
+		return true
+	}
+	g.stray(i)
+	g.flush(group{force: Ask, head: t.token, topic: t.key()})
+	return true
+}
+
+// asksFor reports whether the words of the question so far can be after a table: "how tall" is after no list of posts.
+func (g *grouping) asksFor(table string) bool {
+	if g.g.force != Ask || len(g.g.sense) == 0 || g.g.sense[0].all().empty() {
+		return true
+	}
+	return g.g.sense[0].all().hasName("?" + table)
+}
+
+// asking are words that begin a question or a wish to be told, wherever they stand.
+var asking = []string{"what", "how", "where", "which", "tell", "show", "give", "read", "let", "see", "any", "list", "draw", "have", "want", "sketch", "work", "figure", "get"}
+
+// stray asks back where a question without a word of asking, or a command, stands in the middle of something else.
+func (g *grouping) stray(i int) {
+	if g.empty() || g.atBreak(i) || !hasValue(g.g.items) {
+		return
+	}
+	t := g.list[i]
+	for _, w := range asking {
+		if strings.Contains(t.text, w) {
+			return
+		}
+	}
+	g.s.fail(t.at, solver.Question{Text: "Is " + quoted(short(t.text)) + " a wish of its own?", Example: "gap 2-1/2, show me"})
+}
+
+// bareNoun reports whether a question is no more than a noun: "cuts", "marks", "drop".
+func bareNoun(t *token) bool {
+	words := strings.Fields(t.text)
+	if len(words) > 2 || strings.Contains(t.text, "what") || strings.Contains(t.text, "how") {
+		return false
+	}
+	switch words[0] {
+	case "what", "how", "where", "which", "show", "tell", "give", "draw", "sketch", "list", "anything":
+		return false
+	}
+	return true
+}
+
+// alone reports whether item i has no value and no part beside it, up to the next break on either side.
+func (g *grouping) alone(i int) bool {
+	other := func(it item) bool {
+		return it.value() || it.kind == kPart || it.kind == kSize || it.kind == kNot || it.kind == kChange || it.kind == kMore || it.kind == kLoc || it.kind == kRel || it.kind == kSide || it.kind == kBest || it.kind == kBestTail || it.kind == kAnother || it.kind == kFactor
+	}
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		if other(g.list[k]) {
+			return false
+		}
+	}
+	if g.g.force == Ask || g.g.force == Why || g.g.force == Teach || g.g.force == "help with" {
+		return true
+	}
+	for k := i - 1; k >= 0 && !g.list[k].breaks(); k-- {
+		if other(g.list[k]) {
+			return false
+		}
+	}
+	return true
+}
+
+func (g *grouping) teach(i int) bool {
+	g.flush(group{force: Teach, head: g.list[i].token})
+	return true
+}
+
+func (g *grouping) nameWord(i int) bool {
+	g.g.name = g.list[i].text
+	return true
+}
+
+func (g *grouping) csv(int) bool {
+	switch n := len(g.s.groups); {
+	case g.g.topic != "" || g.g.force == Ask:
+		g.g.csv = true
+	case n > g.first:
+		g.s.groups[n-1].csv = true
+	default:
+		return false
+	}
+	return true
+}
+
+// tail changes the force of what stands before it: "…, is that right", "… come from", "would … fit".
+func (g *grouping) tail(i int) bool {
+	t := g.list[i]
+	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() && g.list[i+1].before == "" || !g.list[i+1].value() && g.list[i+1].kind == kRel) {
+		return false // "fit" the quantity
+	}
+	switch t.key() {
+	case "why":
+		if g.g.force == Ask {
+			g.g.force = Why
+			return true
+		}
+		return false
+	case "verify":
+		if g.g.force == Ask && g.empty() {
+			g.g = group{force: State} // "I would like to know whether that is right"
+		}
+		return g.turn(Check, State)
+	case "fit":
+		if g.g.force == Check && g.g.head == nil {
+			g.g.force = WhatIf
+			return true
+		}
+		return g.turn(WhatIf, State)
+	}
+	return false
+}
+
+// turn gives force to the groups of the sentence before here that have another. With nothing there it takes the
+// sentence before.
+func (g *grouping) turn(to, from ActKind) bool {
+	took := false
+	if !g.empty() {
+		took = true
+		if g.g.force == from && g.g.cmd == "" {
+			g.g.force = to
+		}
+	}
+	for k := len(g.s.groups) - 1; k >= 0 && (k >= g.first || !took); k-- {
+		p := &g.s.groups[k]
+		if p.force == from && p.cmd == "" {
+			p.force = to
+		}
+		took = true
+	}
+	return took
+}

@@ -1,0 +1,234 @@
+package grammar
+
+import (
+	"strings"
+)
+
+// grouping cuts one sentence where the force of what is said changes.
+type grouping struct {
+	s     *speech
+	list  []item
+	g     group
+	first int // the sentence's first group
+	asked bool
+}
+
+// whyNotAlone gives a "why not" at the end what stands before it: "he says seven won't go in, why not".
+func (g *grouping) whyNotAlone() {
+	n := len(g.s.groups)
+	if n-g.first < 2 || g.s.groups[n-1].force != WhyNot || len(strip(g.s.groups[n-1].items)) > 0 {
+		return
+	}
+	p := &g.s.groups[n-2]
+	var kept []item
+	denied := false
+	for _, it := range p.items {
+		if !it.value() && it.kind == kNot {
+			denied = true
+			continue
+		}
+		kept = append(kept, it)
+	}
+	if denied && (p.force == Check || p.force == State) {
+		p.force, p.items = WhyNot, kept
+		g.s.groups = g.s.groups[:n-1]
+	}
+}
+
+// openers begin a group, or change the force of the one that stands. Each reports whether it took the word.
+var openers map[tokenKind]func(*grouping, int) bool
+
+func init() {
+	openers = map[tokenKind]func(*grouping, int) bool{
+		kHead: (*grouping).headWord, kWh: (*grouping).wh, kWhere: (*grouping).wh, kQuest: (*grouping).quest, kTeachHead: (*grouping).teach,
+		kCmd: (*grouping).command, kName: (*grouping).nameWord, kCsv: (*grouping).csv, kTail: (*grouping).tail, kForgetTail: (*grouping).dropTail,
+		kEnter: (*grouping).enter, kTheirs: (*grouping).theirs, kTailFill: (*grouping).skip, kFill: (*grouping).skip,
+	}
+}
+
+func (g *grouping) step(i int) {
+	it := g.list[i]
+	if !it.value() {
+		if open := openers[it.kind]; open != nil && open(g, i) {
+			return
+		} else if open != nil && it.kind != kFix {
+			if !it.demote(i+1 < len(g.list) && g.list[i+1].value()) && vocab().neutral[it.text] {
+				return
+			}
+		}
+	}
+	if g.g.cmd != "" && whole[g.g.cmd] && !it.breaks() && (it.value() || it.kind != kFix && it.kind != kNo) {
+		g.flush(group{force: State})
+	}
+	if g.g.force == Check && g.atBreak(i) && !g.empty() && !it.value() && it.kind == kFix && strings.HasPrefix(it.text, "make") || g.g.force == Check && g.atBreak(i) && !g.empty() && imperative(it.before) {
+		g.flush(group{force: State, sealed: true, head: it.token}) // "he says six, make it seven"
+		if !it.value() && it.kind == kFix {
+			return
+		}
+	}
+	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our")) && g.atBreak(i) && !g.empty() {
+		g.flush(group{force: State, sealed: true})
+	}
+	if i == 0 {
+		g.mood(it)
+	}
+	g.g.items = append(g.g.items, it)
+}
+
+// demote takes the next way to read a word that does not change the force here: "fit" the quantity, not "would it fit".
+func (t *token) demote(beforeValue bool) bool {
+	if beforeValue && t.as(kPart) != nil {
+		t.kind = kPart
+		return true
+	}
+	for _, f := range t.found {
+		if k := f.entry.kind; openers[k] == nil {
+			t.kind = k
+			return true
+		}
+	}
+	return false
+}
+
+// imperative reports whether the empty words before an item begin with a verb of wishing.
+func imperative(before string) bool {
+	switch word, _, _ := strings.Cut(before, " "); word {
+	case "make", "set", "use", "put", "keep", "leave", "please", "give", "go":
+		return true
+	}
+	return false
+}
+
+// whole are commands that take nothing more.
+var whole = map[string]bool{"take that": true, "undo": true, "redo": true, "start over": true, "recap": true, "help": true, "quit": true, "show it all": true,
+	"next": true, "why that": true, "set aside guard": true, "save": true, "open": true, "compare": true, "same as": true, "draw to": true, "print to": true}
+
+// breaks reports whether the item only puts parts of a line apart.
+func (it item) breaks() bool {
+	return !it.value() && (it.kind == kComma || it.kind == kAnd || it.kind == kBut)
+}
+
+func (g *grouping) flush(next group) {
+	g.g.dropped = g.takenBack(next)
+	if n := len(g.g.items); g.g.force == Check && g.g.head == nil && n > 1 && !g.g.items[n-1].value() && (g.g.items[n-1].kind == kGoesIn || g.g.items[n-1].kind == kBestTail) {
+		g.g.force = WhatIf // "does a 3 inch gap work"
+	}
+	if len(strip(g.g.items)) > 0 || g.g.force != State && g.g.force != "" || g.g.cmd != "" || g.g.topic != "" {
+		g.s.groups = append(g.s.groups, g.g)
+	}
+	g.g = next
+}
+
+// takenBack reports whether what stands is taken back before the next begins: "how many boards, no, I meant how long".
+func (g *grouping) takenBack(next group) bool {
+	list := strip(g.g.items)
+	fixed := false
+	for len(list) > 0 {
+		it := list[len(list)-1]
+		if it.value() || it.kind != kFix && it.kind != kNo && it.kind != kIt && it.kind != kTo && !it.breaks() {
+			break
+		}
+		fixed = fixed || it.kind == kFix || it.kind == kNo
+		list = list[:len(list)-1]
+	}
+	if !fixed {
+		return false
+	}
+	if g.g.force == next.force && g.g.cmd == next.cmd && (g.g.force != State || g.g.cmd != "") && next.force != "" {
+		return true
+	}
+	return g.g.force != State && g.g.force != Check && next.force == g.g.force
+}
+
+// strip drops breaks at both ends.
+func strip(list []item) []item {
+	for len(list) > 0 && list[0].breaks() {
+		list = list[1:]
+	}
+	for len(list) > 0 && list[len(list)-1].breaks() {
+		list = list[:len(list)-1]
+	}
+	return list
+}
+
+// empty reports whether nothing but a head stands in the group so far.
+func (g *grouping) empty() bool {
+	return len(strip(g.g.items)) == 0 && g.g.topic == "" && g.g.cmd == ""
+}
+
+// atBreak reports whether item i begins a part of the sentence.
+func (g *grouping) atBreak(i int) bool {
+	for i--; i >= 0; i-- {
+		it := g.list[i]
+		if it.value() {
+			return false
+		}
+		switch it.kind {
+		case kComma, kAnd, kBut, kFix, kNo:
+			return true
+		case kTailFill, kFill, kIt:
+			continue
+		}
+		return false
+	}
+	return true
+}
+
+func (g *grouping) skip(int) bool { return true }
+
+// mood takes the force of a sentence from the word it opens with: "would six boards …", "does a gap of 2 …".
+func (g *grouping) mood(it item) {
+	if g.g.force != State || it.value() && it.lim.loTok == nil || !it.value() && it.kind != kPart && it.kind != kIt && it.kind != kTheirs && it.kind != kLoc && it.kind != kGoal {
+		return
+	}
+	word, rest, _ := strings.Cut(it.before, " ")
+	next, _, _ := strings.Cut(rest, " ")
+	switch word {
+	case "would", "will", "could", "can", "might", "may":
+		if (it.value() || it.kind != kGoal) && next != "like" && next != "prefer" && next != "love" && next != "you" && next != "be" {
+			g.g.force = WhatIf
+		}
+	case "should", "shall", "must":
+		if next != "be" {
+			g.g.force = WhatIf // "should the gap be 3" is tried, never set
+		}
+	case "does", "did", "is", "are":
+		g.g.force = Check
+	case "do":
+		if g.asked {
+			g.g.force = Check
+		}
+	}
+}
+
+// question takes a sentence with a question mark and no other sign of its force: "6 rails?" tries, "gap?" asks.
+func (g *grouping) question() {
+	for _, p := range g.s.groups[g.first:] {
+		if p.force != State {
+			return
+		}
+	}
+	for k := g.first; k < len(g.s.groups); k++ {
+		p := &g.s.groups[k]
+		if p.force != State || p.cmd != "" || p.sealed {
+			continue
+		}
+		p.force = WhatIf
+		if !hasValue(p.items) {
+			p.force = Ask
+		}
+	}
+}
+
+func hasValue(list []item) bool {
+	for _, it := range list {
+		if it.value() {
+			return true
+		}
+		switch it.kind {
+		case kSide, kGoal, kUnits, kChange, kFactor, kNo, kBest, kMore:
+			return true
+		}
+	}
+	return false
+}

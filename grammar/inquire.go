@@ -1,0 +1,321 @@
+package grammar
+
+import (
+	"saywright/solver"
+)
+
+// asked reads a question: after a table, or after one quantity or several.
+func (s *speech) asked(g *group) {
+	list := strip(idleGone(g.items))
+	if g.topic == "" && len(list) == 0 && g.head != nil && g.head.as(kQuest) != nil {
+		g.topic = g.head.as(kQuest).key
+	}
+	if g.topic != "" {
+		wall, list := withoutWall(list)
+		if !s.beside(g, list) {
+			s.notUnderstood(g, list)
+			return
+		}
+		a := Act{Kind: Ask, Topic: g.topic, Wall: wall}
+		if g.csv {
+			a.As = "csv"
+		}
+		s.act(g, a)
+		return
+	}
+	names, ok := s.names(g, list)
+	if !ok && hasValue(list) && s.askedOf(g, list) {
+		return
+	}
+	if !ok {
+		s.notUnderstood(g, list)
+		return
+	}
+	for _, n := range names {
+		n.Kind = Ask
+		if g.csv {
+			n.As = "csv"
+		}
+		s.act(g, n)
+	}
+}
+
+// askedOf reads a question with what it is asked of: "what would the gap be with seven boards" tries seven and asks for
+// the gap. What is asked after stands first.
+func (s *speech) askedOf(g *group, list []item) bool {
+	for i := 1; i < len(list); i++ {
+		head, tail := strip(list[:i]), strip(list[i:])
+		if len(head) == 0 || len(tail) == 0 || hasValue(head) {
+			continue
+		}
+		before := s.carry
+		a, ok := s.nameOf(g, head)
+		if !ok || a.Name == nil {
+			s.carry = before
+			continue
+		}
+		s.carry = before
+		r := s.cut(tail, carry{}, WhatIf)
+		if len(r) != 1 || len(r[0].made) == 0 {
+			continue
+		}
+		tried := Act{Kind: WhatIf}
+		for _, m := range r[0].made {
+			if m.doubt != nil || m.st.Name.String() == a.Name.String() {
+				return false
+			}
+			tried.Statements = append(tried.Statements, m.st)
+		}
+		s.act(g, tried)
+		a.Kind = Ask
+		s.act(g, a)
+		return true
+	}
+	return false
+}
+
+// beside reports whether what stands beside the name of a table may stand there.
+func (s *speech) beside(g *group, list []item) bool {
+	for _, it := range list {
+		if it.value() {
+			return false
+		}
+		switch it.kind {
+		case kPart, kLoc, kSide, kComma, kAnd, kUp, kOut, kDown, kIt, kBestTail, kFixed, kHaveTail, kSell, kEach, kTop, kAt, kWh, kKnowing, kRest:
+		default:
+			return false
+		}
+		if it.kind == kPart && it.index > 0 && it.key() == "opening" {
+			return false
+		}
+	}
+	return true
+}
+
+// names finds the quantities that a question is after. Without any it is what was spoken of last.
+func (s *speech) names(g *group, list []item) ([]Act, bool) {
+	if a, ok := s.nameOf(g, list); ok {
+		return []Act{a}, true
+	}
+	var out []Act
+	for _, part := range chunks(list) {
+		a, ok := s.nameOf(g, part)
+		if !ok {
+			return nil, false
+		}
+		out = append(out, a)
+	}
+	return out, len(out) > 1
+}
+
+func chunks(list []item) [][]item {
+	var out [][]item
+	start := 0
+	for i, it := range list {
+		if it.breaks() {
+			if i > start {
+				out = append(out, list[start:i])
+			}
+			start = i + 1
+		}
+	}
+	if start < len(list) {
+		out = append(out, list[start:])
+	}
+	return out
+}
+
+// nameOf finds the one quantity, or table, that a stretch of a question is after.
+func (s *speech) nameOf(g *group, list []item) (Act, bool) {
+	k := clause{s: s, force: g.force, carry: s.carry, items: list}
+	if !k.sort() || k.breaks > 0 || len(k.values) > 0 && g.force == Ask {
+		return Act{}, false
+	}
+	senses := append(append([]sense{}, g.sense...), k.senses(0, len(list))...)
+	for _, i := range k.words {
+		t := k.items[i]
+		switch {
+		case t.is(kQuest):
+			var x set
+			x.add(aspectIndex["?"+t.as(kQuest).key])
+			senses = append(senses, sense{sure: x})
+		case t.is(kItem):
+			senses = append(senses, meaning("?hardware | price"))
+		case t.kind == kRel && t.text == "up to", t.kind == kDown, t.kind == kUp, t.kind == kOff, t.kind == kBestTail, t.kind == kNo, t.kind == kOver, t.kind == kMore, t.kind == kBetween, t.kind == kSell, t.kind == kHave, t.kind == kPriceVerb:
+		default:
+			if g.force == Ask || g.force == Teach || g.force == "help with" {
+				return Act{}, false
+			}
+		}
+	}
+	if len(k.things)+len(k.dims)+len(k.sides)+len(k.values) == 0 && s.carry.name != nil && len(senses) <= 1 && s.askable(senses) {
+		n := *s.carry.name
+		return Act{Name: &n}, true
+	}
+	if len(k.sides) > 0 {
+		senses = append(senses, meaning("| opening side, floor at right, post leans"))
+	}
+	return k.namePick(senses)
+}
+
+// askable reports whether the words of a question can be after what was spoken of last: "how many?" after a count.
+func (s *speech) askable(senses []sense) bool {
+	a := aspectIndexOf(s.carry.name.Quantity)
+	return a < 0 || len(senses) == 0 || senses[0].all().has(a)
+}
+
+// namePick takes the surest of what the senses have in common. Where a count and a size or a length are as sure, the
+// count is what a bare noun means, and the length of a single opening or bay.
+func (k *clause) namePick(senses []sense) (Act, bool) {
+	can := common(senses)
+	if len(senses) == 0 {
+		return Act{}, false
+	}
+	var best []int
+	top := 2
+	for a := range aspects {
+		if !can.has(a) {
+			continue
+		}
+		if n := score(senses, a); n > top {
+			best, top = []int{a}, n
+		} else if n == top {
+			best = append(best, a)
+		}
+	}
+	if len(best) > 1 {
+		best = k.preferred(best)
+	}
+	if len(best) != 1 {
+		return Act{}, false
+	}
+	if name := aspects[best[0]]; name[0] == '?' {
+		return Act{Topic: name[1:]}, true
+	}
+	n, _, ok := k.build(best[0])
+	if !ok {
+		return Act{}, false
+	}
+	s := k.s
+	s.carry.name, s.carry.kind = &n, solver.KindOf(n.Quantity)
+	s.carry.senses = k.senses(0, len(k.items))
+	return Act{Name: &n}, true
+}
+
+func (k *clause) preferred(best []int) []int {
+	plural := false
+	for _, i := range k.things {
+		plural = plural || k.items[i].plural()
+	}
+	rank := func(a int) int {
+		switch q := solver.Quantity(aspects[a]); {
+		case q == solver.Bays || q == solver.Openings:
+			if plural && k.bay == 0 {
+				return 3
+			}
+			return 1
+		case solver.KindOf(q) == solver.Count:
+			return 3
+		case solver.KindOf(q) == solver.Length && (q == solver.Bay || q == solver.Opening || q == solver.WallHeight || q == solver.PostHeight):
+			return 2
+		}
+		return 0
+	}
+	var out []int
+	top := 0
+	for _, a := range best {
+		if n := rank(a); n > top {
+			out, top = []int{a}, n
+		} else if n == top && n > 0 {
+			out = append(out, a)
+		}
+	}
+	return out
+}
+
+func (s *speech) why(g *group) {
+	list := strip(idleGone(g.items))
+	for i, it := range list {
+		if !it.value() && it.kind == kNot {
+			g.force = WhyNot
+			g.items = append(append([]item{}, list[:i]...), list[i+1:]...)
+			s.tried(g)
+			return
+		}
+	}
+	if g.topic != "" {
+		wall, _ := withoutWall(list)
+		s.act(g, Act{Kind: Why, Topic: g.topic, Wall: wall})
+		return
+	}
+	if a, ok := s.whyOf(g, list); ok {
+		a.Kind = Why
+		s.act(g, a)
+		return
+	}
+	names, ok := s.names(g, list)
+	if len(list) == 1 && !list[0].value() && list[0].kind == kPart && list[0].key() == "post" {
+		names, ok = []Act{{Topic: "posts"}}, true
+	}
+	if !ok {
+		s.notUnderstood(g, list)
+		return
+	}
+	for _, a := range names {
+		a.Kind = Why
+		s.act(g, a)
+	}
+}
+
+// whyOf finds what a reason is asked for where a value is named with it: "why six boards".
+func (s *speech) whyOf(g *group, list []item) (Act, bool) {
+	if !hasValue(list) {
+		return Act{}, false
+	}
+	r := s.cut(list, s.carry, Why)
+	if len(r) != 1 || len(r[0].made) == 0 {
+		return Act{}, false
+	}
+	n := r[0].made[0].st.Name
+	for _, m := range r[0].made {
+		if m.st.Name.String() != n.String() {
+			return Act{}, false
+		}
+	}
+	if n.Quantity == solver.Goal {
+		return Act{}, false
+	}
+	s.carry = r[0].carry
+	return Act{Name: &n}, true
+}
+
+func (s *speech) teach(g *group) {
+	if g.topic != "" {
+		s.act(g, Act{Kind: Teach, Topic: g.topic})
+		return
+	}
+	a, ok := s.nameOf(g, strip(idleGone(g.items)))
+	if !ok || a.Name == nil {
+		s.notUnderstood(g, g.items)
+		return
+	}
+	a.Kind = Teach
+	s.act(g, a)
+}
+
+func (s *speech) helpWith(g *group) {
+	list := strip(idleGone(g.items))
+	a := Act{Kind: HelpMe, Topic: g.topic}
+	if len(list) > 0 || g.topic == "" {
+		n, ok := s.nameOf(g, list)
+		if !ok && len(list) > 0 {
+			s.notUnderstood(g, list)
+			return
+		}
+		a.Topic = n.Topic
+		if n.Name != nil {
+			a.Topic = string(n.Name.Quantity)
+		}
+	}
+	s.act(g, a)
+}

@@ -1,0 +1,118 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// stock reads lumber on sale: "they sell eights, twelves and sixteens", "they have tens too", "they're out of twelves".
+func (k *clause) stock(g goods) (reading, bool) {
+	if len(g.cash)+len(g.items) > 0 || len(g.longs)+len(g.counts)+len(g.others) == 0 {
+		return reading{}, false
+	}
+	if v := k.has(kPriceVerb); v != nil && v.text != "@" || !k.only(kSell, kSellMore, kSellLess, kHave, kNo, kNot, kBut, kChange, kMore, kRel, kGoesIn, kHaveTail, kTo) {
+		return reading{}, false
+	}
+	if len(g.longs) == 0 && k.about("rail") && len(g.counts) == 1 && len(k.values) == 1 && !k.about("stock") {
+		return reading{}, false // "I have seven rails"
+	}
+	footers := 0
+	for _, l := range g.longs {
+		if l.lo.footer {
+			footers++
+		}
+	}
+	named := k.has(kSell) != nil || k.about("stock") || k.has(kStockWord) != nil || k.has(kSellMore) != nil || k.has(kSellLess) != nil
+	if !named && (footers == 0 || k.has(kHave) != nil || len(g.counts) > 0) {
+		return reading{}, false
+	}
+	if !named && footers < len(g.longs) && !k.listed() {
+		return reading{}, false
+	}
+	if len(g.longs) == 0 && !k.soldByNumber() {
+		return reading{}, false // "just use five"
+	}
+	list, ok := k.lengths()
+	if !ok {
+		return reading{}, false
+	}
+	n := solver.Name{Quantity: solver.Stock, Item: g.size}
+	v := solver.Value{List: list}
+	op := k.stockOp()
+	if op != solver.Eq && len(list) > 1 {
+		r := reading{carry: k.carry}
+		for _, one := range list {
+			r.made = append(r.made, made{st: solver.Statement{Name: n, Op: op, Value: solver.Value{List: []solver.Value{one}}}, at: k.at()})
+		}
+		return k.finish(r)
+	}
+	return k.one(solver.Statement{Name: n, Op: op, Value: v}, carry{})
+}
+
+// soldByNumber reports whether bare numbers can only be lengths on sale: a yard, a rack or the word stock is named.
+func (k *clause) soldByNumber() bool {
+	if k.about("stock") || k.has(kStockWord) != nil {
+		return true
+	}
+	t := k.has(kSell)
+	if t == nil {
+		return false
+	}
+	for _, w := range []string{"sell", "carr", "stock", "offer", "sale", "rack", "length"} {
+		if strings.Contains(t.text, w) {
+			return true
+		}
+	}
+	return false
+}
+
+func (k *clause) listed() bool { return k.breaks > 0 }
+
+func (k *clause) stockOp() solver.Op {
+	change := ""
+	for _, w := range k.words {
+		if t := k.items[w]; t.kind == kChange {
+			change = t.as(kChange).key
+		}
+	}
+	switch {
+	case k.has(kSellLess) != nil || k.has(kNo) != nil || change == "-=":
+		return solver.Minus
+	case k.has(kSellMore) != nil || change == "+=":
+		return solver.Plus
+	}
+	return solver.Eq
+}
+
+// lengths reads the lengths of a list. A bare number takes the unit of the list, or else feet, as lumber is sold.
+func (k *clause) lengths() ([]solver.Value, bool) {
+	var like *amount
+	for _, i := range k.values {
+		if a := k.items[i].lim.lo; a.unit != bare && a.size == "" {
+			like = a
+		}
+	}
+	var out []solver.Value
+	last := k.values0()
+	for _, i := range k.values {
+		a := *k.items[i].lim.lo
+		switch {
+		case a.size != "":
+			continue
+		case a.unit == bare && like != nil && (i == last || a.frac && like.unit != metric):
+			return nil, false
+		case a.unit == bare && like != nil:
+			a = inUnitOf(a, *like)
+		case a.unit == bare && !k.s.metric && a.val.IsInt() && a.val.Less(exact.Int(25)) && exact.Int(3).Less(a.val):
+			a.val, a.unit = a.val.Mul(twelve), feet
+		}
+		v, ok := k.s.value(a, solver.Length)
+		if !ok || v.Num.Sign() <= 0 || v.Num.Less(twelve) {
+			return nil, false
+		}
+		out = append(out, v)
+	}
+	return out, len(out) > 0
+}

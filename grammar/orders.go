@@ -1,0 +1,214 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+func (g *grouping) command(i int) bool {
+	t := g.list[i]
+	switch key := t.key(); key {
+	case "forget", "forget all but", "help with", "take":
+		if key == "take" && !g.takes(i) {
+			return true
+		}
+		if t.as(kForgetTail) != nil && g.dropTail(i) {
+			return true
+		}
+		if key == "forget" && g.changes(i) {
+			return false
+		}
+		g.flush(group{force: ActKind(key), head: t.token})
+	case "recap":
+		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kPart {
+			return true // "what I gave you for the opening, …"
+		}
+		g.flush(group{force: State, cmd: key, head: t.token})
+	case "why that":
+		if !g.alone(i) || i+1 < len(g.list) && !g.list[i+1].breaks() {
+			if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].key() == "rail" && (strings.Contains(t.text, "need") || strings.Contains(t.text, "buy")) {
+				g.flush(group{force: Why, head: t.token, topic: "shopping"})
+				return true
+			}
+			g.flush(group{force: Why, head: t.token})
+			return true
+		}
+		g.flush(group{force: State, cmd: key, head: t.token})
+	case "take that":
+		if i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc) {
+			return true // "keep that doorway …"
+		}
+		g.flush(group{force: State, cmd: key, head: t.token})
+	case "quit":
+		if i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kAnd && !g.empty() {
+			return true // "… and that's it"
+		}
+		g.flush(group{force: State, cmd: key, head: t.token})
+	case "compare":
+		if n := len(g.s.groups); i+1 == len(g.list) && (g.g.cmd == key || n > 0 && g.s.groups[n-1].cmd == key) {
+			return true // "…, cmp"
+		}
+		g.flush(group{force: State, cmd: key, head: t.token})
+	default:
+		if t.as(kFix) != nil && i > 0 && i+1 < len(g.list) && g.g.cmd == "" && !g.empty() {
+			t.kind = kFix
+			return false
+		}
+		g.stray(i)
+		g.flush(group{force: State, cmd: key, head: t.token})
+	}
+	return true
+}
+
+// takes reports whether nothing but the number of a way out follows: "take 2", and not "take 2 cm off".
+func (g *grouping) takes(i int) bool {
+	n := 0
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		switch it := g.list[k]; {
+		case it.value() && it.lim.lo.unit == bare && it.lim.lo.size == "" && it.lim.lo.val.IsInt(), !it.value() && it.kind == kOrdinal:
+			n++
+		case !it.value() && (it.kind == kWayOut || it.kind == kKnowing || it.kind == kTailFill || it.kind == kIt):
+		default:
+			return false
+		}
+	}
+	return n == 1
+}
+
+// changes reports whether a word of forgetting is said of a value: "remove one of the slats", "drop the gap an eighth",
+// "drop 36". The word then changes, or is a noun.
+func (g *grouping) changes(i int) bool {
+	t := g.list[i].token
+	words := strings.Fields(t.text)
+	if strings.Contains(t.text, "price") {
+		return false
+	}
+	if t.as(kPart) != nil && i > 0 && g.list[i-1].value() {
+		return true // "a 30 inch drop"
+	}
+	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kRel || g.list[i+1].kind == kUnder || g.list[i+1].kind == kOver) {
+		return true
+	}
+	switch words[0] {
+	case "remove", "drop", "lose", "take", "cut", "leave", "pull", "get":
+	default:
+		return false
+	}
+	if t.as(kPart) == nil && t.as(kChange) == nil {
+		t.found = append(t.found, found{entry: minusSign})
+	}
+	parts := 0
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		it := g.list[k]
+		switch {
+		case it.value() && parts == 0:
+			op, ok := it.lim.relation()
+			return ok && op == solver.Eq && (it.lim.lo.unit == bare && it.lim.lo.size == "" || t.as(kPart) != nil || words[0] == "lose" || words[0] == "cut" || words[0] == "take")
+		case it.value():
+			op, ok := it.lim.relation()
+			if ok && op == solver.Eq {
+				t.found = append([]found{{entry: minusSign}}, t.found...)
+				t.kind = kChange
+			}
+			return t.kind == kChange
+		case it.kind == kPart:
+			parts++
+		}
+	}
+	return false
+}
+
+func (g *grouping) dropTail(i int) bool {
+	if i+1 < len(g.list) && !g.list[i+1].breaks() {
+		return strings.HasSuffix(g.list[i].text, " go") // "I can go 50 more"
+	}
+	switch n := len(g.s.groups); {
+	case g.g.force == Forget:
+		return true
+	case !g.empty() && g.g.force == State:
+		g.g.force = Forget
+		return true
+	case n > g.first && g.s.groups[n-1].force == Forget:
+		return true
+	}
+	return false
+}
+
+// claimed reports whether anything was claimed in the sentence, or right before it.
+func (g *grouping) claimed() bool {
+	if g.g.force == Check {
+		return true
+	}
+	for k := max(0, g.first-1); k < len(g.s.groups); k++ {
+		if g.s.groups[k].force == Check {
+			return true
+		}
+	}
+	return false
+}
+
+// enter takes claims as said: "…, go ahead and enter those".
+func (g *grouping) enter(i int) bool {
+	if t := g.list[i]; t.as(kCmd) != nil && t.as(kCmd).key == "take that" && !g.claimed() {
+		g.flush(group{force: State, cmd: "take that", head: t.token})
+		return true
+	}
+	if i == len(g.list)-1 && g.empty() && len(g.s.groups) == g.first {
+		for k := range g.s.groups {
+			if g.s.groups[k].force == Check {
+				g.s.groups[k].force = State
+			}
+		}
+		return true
+	}
+	if g.empty() && len(g.s.groups) == g.first {
+		g.flush(group{force: State, head: g.list[i].token, sealed: true})
+		return true
+	}
+	if g.g.force == Check {
+		g.g.force = State
+	}
+	for k := g.first; k < len(g.s.groups); k++ {
+		if g.s.groups[k].force == Check {
+			g.s.groups[k].force = State
+		}
+	}
+	return true
+}
+
+func (g *grouping) theirs(i int) bool {
+	if g.list[i].text == "her" && verbBefore(g.list[i].before) {
+		return true // "make her forty"
+	}
+	if i == 0 {
+		g.mood(g.list[0])
+	}
+	if g.g.force == State && !g.g.sealed && g.atBreak(i) && g.claims(i) && !(g.list[i].text == "their" && i > 0 && g.list[i-1].kind == kComma) {
+		g.flush(group{force: Check, head: g.list[i].token})
+	}
+	return true
+}
+
+// verbBefore reports whether the empty words before a pronoun end in a verb that takes it.
+func verbBefore(before string) bool {
+	f := strings.Fields(before)
+	if len(f) == 0 {
+		return false
+	}
+	switch f[len(f)-1] {
+	case "make", "leave", "keep", "set", "put", "give", "want", "call", "hold", "take", "like", "let", "build":
+		return true
+	}
+	return false
+}
+
+// claims reports whether a value follows before the next break.
+func (g *grouping) claims(i int) bool {
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		if g.list[k].value() {
+			return true
+		}
+	}
+	return false
+}

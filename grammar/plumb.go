@@ -1,0 +1,183 @@
+package grammar
+
+import (
+	"saywright/solver"
+)
+
+// leans reads a post that leans: "the left post leans in three eighths over four feet".
+func (k *clause) leans() (reading, bool) {
+	if k.has(kLean) == nil || len(k.values) != 2 || !k.only(kLean, kLeanWay, kPer, kOut, kOver, kMeasured, kTo, kIt2, kTheirs) {
+		return reading{}, false
+	}
+	by, ok1 := k.length(k.values[0])
+	run, ok2 := k.s.value(*k.items[k.values[1]].lim.lo, solver.Length)
+	posts, way := k.leaning()
+	if !ok1 || !ok2 || way == "" || len(posts) == 0 {
+		return reading{}, false
+	}
+	r := reading{carry: k.carry}
+	for _, p := range posts {
+		w := way
+		if (way == "in" || way == "out") && p.At == "" {
+			return reading{}, false
+		}
+		switch {
+		case way == "in":
+			w = other(p.At)
+		case way == "out":
+			w = p.At
+		}
+		p.Wall = k.wallName()
+		v := by
+		v.Word = w
+		r.made = append(r.made, made{st: solver.Statement{Name: p, Value: v, Upper: run}, at: k.at()})
+	}
+	return k.finish1(r)
+}
+
+// kIt2 stands for "it", which is filed apart.
+const kIt2 = kIt
+
+func other(side string) string {
+	if side == "left" {
+		return "right"
+	}
+	return "left"
+}
+
+// leaning finds which posts lean, and which way.
+func (k *clause) leaning() (posts []solver.Name, way string) {
+	lean := 0
+	for i, it := range k.items {
+		if it.value() {
+			continue
+		}
+		if it.is(kLean) {
+			lean = i
+		}
+		switch {
+		case it.kind == kSide && i < lean || it.kind == kSide && lean == 0:
+			if it.key() != "middle" {
+				posts = append(posts, solver.Name{Quantity: solver.PostLeans, At: it.key()})
+			}
+		case it.kind == kSide && way == "":
+			way = it.key()
+		case it.as(kLeanWay) != nil && lean > 0 && (it.kind != kOut || it.text == "in" || it.text == "out"):
+			if way == "" {
+				way = it.as(kLeanWay).key
+			}
+		case it.kind == kPart && (it.key() == "post" || it.key() == "added post") && it.index > 0:
+			posts = append(posts, solver.Name{Quantity: solver.PostLeans, Post: it.index})
+		case it.kind == kPart && it.key() != "post" && it.key() != "end post":
+			return nil, ""
+		}
+	}
+	return posts, way
+}
+
+// falls reads a floor that falls: "the deck falls 3/16 a foot".
+func (k *clause) falls() (reading, bool) {
+	if k.has(kFall) == nil && !k.about("drop") || k.has(kPerFoot) == nil && k.has(kPer) == nil || len(k.sides) > 0 || !k.only(kFall, kPerFoot, kPer) {
+		return reading{}, false
+	}
+	if len(k.things) > 0 && !k.about("floor") && !k.about("drop") && !k.about("off floor") {
+		return reading{}, false
+	}
+	run := solver.Inches(twelve)
+	switch {
+	case len(k.values) == 2 && k.has(kPer) != nil:
+		v, ok := k.length(k.values[1])
+		if !ok {
+			return reading{}, false
+		}
+		run = v
+	case len(k.values) != 1 || k.has(kPerFoot) == nil:
+		return reading{}, false
+	}
+	by, ok := k.length(k.values[0])
+	if !ok {
+		return reading{}, false
+	}
+	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorFalls}, Value: by, Upper: run}
+	return k.finish(reading{made: []made{{st: st, at: k.at()}}})
+}
+
+// about reports whether a part of that key stands in the clause.
+func (k *clause) about(key string) bool {
+	for _, i := range k.things {
+		if k.items[i].key() == key {
+			return true
+		}
+	}
+	return false
+}
+
+// floorAt reads the floor at the right end post against that at the left: "the floor is an inch lower at the right".
+func (k *clause) floorAt() (reading, bool) {
+	if r, ok := k.dropped(); ok {
+		return r, true
+	}
+	floor := k.about("floor") || k.about("off floor") || k.about("drop")
+	if len(k.values) != 1 || len(k.sides) == 0 || !floor || !k.only(kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if key := k.items[i].key(); key != "floor" && key != "off floor" && key != "drop" && key != "end post" && key != "post" {
+			return reading{}, false
+		}
+	}
+	sign := 0
+	for _, w := range k.words {
+		switch t := k.items[w]; {
+		case t.is(kMore):
+			sign = map[string]int{"+=": 1, "-=": -1}[t.as(kMore).key]
+		case t.is(kFall), t.kind == kDown:
+			sign = -1
+		case t.kind == kUp:
+			sign = 1
+		case t.kind == kChange:
+			sign = map[string]int{"+=": 1, "-=": -1}[t.as(kChange).key]
+		}
+	}
+	if k.about("drop") && sign == 0 {
+		sign = -1
+	}
+	if k.items[k.sides[0]].key() == "left" {
+		sign = -sign
+	}
+	if v := k.items[k.values[0]].lim; v.lo.minus {
+		return reading{}, false
+	}
+	v, ok := k.length(k.values[0])
+	if !ok || sign == 0 || k.items[k.sides[0]].key() == "middle" {
+		return reading{}, false
+	}
+	if sign < 0 {
+		v.Num = v.Num.Neg()
+	}
+	m := made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}
+	return k.finish(reading{made: []made{m}})
+}
+
+// dropped reads "the ground beyond is 45 cm lower".
+func (k *clause) dropped() (reading, bool) {
+	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") || k.has(kMore) == nil && k.has(kDown) == nil || !k.only(kMore, kChange, kFall, kDown) || k.has(kMore) != nil && k.has(kMore).as(kMore).key != "-=" {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if key := k.items[i].key(); key != "drop" && key != "floor" && key != "off floor" && key != "of wall" {
+			return reading{}, false
+		}
+	}
+	lim := k.items[k.values[0]].lim
+	op, ok := lim.relation()
+	if !ok || lim.of != nil {
+		return reading{}, false
+	}
+	n := solver.Name{Wall: k.wallName(), Quantity: solver.Drop}
+	m, ok := k.fill(made{st: solver.Statement{Name: n, Op: op}, at: k.at(), lim: lim, kind: solver.Length})
+	if !ok {
+		return reading{}, false
+	}
+	return k.finish(reading{made: []made{m}})
+}

@@ -1,0 +1,311 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// plain reads values that are set or limited: "gap two and a half", "no bay longer than eight feet", "five rails 2x6".
+func (k *clause) plain() (reading, bool) {
+	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall, k.possible()) {
+		return reading{}, false
+	}
+	values, ok := k.unsaid()
+	if !ok || k.inner() {
+		return reading{}, false
+	}
+	r := reading{carry: k.carry}
+	if k.sizedCount() {
+		k.values[0], k.values[1] = k.values[1], k.values[0]
+		k.items = []item{k.items[k.values[0]], k.items[k.values[1]], {token: &token{kind: kPart, found: railNoun, text: "rails"}}}
+		k.values, k.things, values = []int{0, 1}, []int{2}, map[int]bool{0: true, 1: true}
+	}
+	for i, it := range k.items {
+		var m made
+		switch {
+		case it.value() && values[i]:
+			m, ok = k.set(i)
+		case it.kind == kSide && !it.value():
+			m, ok = k.side(i)
+		default:
+			continue
+		}
+		if !ok {
+			return reading{}, false
+		}
+		r.made = append(r.made, m)
+	}
+	if !consistent(r.made) {
+		return reading{}, false
+	}
+	return k.finish(r)
+}
+
+// sizedCount reports whether a count and a lumber size stand alone: "eight two by fours" are rails.
+func (k *clause) sizedCount() bool {
+	if len(k.items) != 2 || len(k.values) != 2 {
+		return false
+	}
+	n, size := k.items[0].lim, k.items[1].lim
+	return n.lo.unit == bare && n.lo.val.IsInt() && n.lo.size == "" && n.of == nil && n.hi == nil && railSize(size.lo.size)
+}
+
+var railNoun = func() []found {
+	for i := range parts {
+		if parts[i].key == "rail" {
+			return []found{{entry: &parts[i]}}
+		}
+	}
+	return nil
+}()
+
+// possible is the class of words such as "allowed", which say nothing more where something is tried or claimed.
+func (k *clause) possible() tokenKind {
+	if k.force == State || k.has(kBest) != nil {
+		return kNot
+	}
+	return kBestTail
+}
+
+// inner reports whether an "and" or a "but" stands inside the clause: there it would put two things together.
+func (k *clause) inner() bool {
+	for i, it := range k.items {
+		if !it.value() && (it.kind == kAnd || it.kind == kBut) && i > 0 && !(k.items[i-1].kind == kComma && !k.items[i-1].value()) {
+			return true
+		}
+	}
+	return false
+}
+
+// unsaid takes out values that are only denied: "two, not three"; ok is false where a denial is of something else.
+func (k *clause) unsaid() (map[int]bool, bool) {
+	live := map[int]bool{}
+	for _, i := range k.values {
+		n := k.noun(i + 1)
+		if k.items[i].text == "one" && n != nil && strings.HasPrefix(n.before, "of") {
+			return nil, false // "one of our boards" sets no count
+		}
+		live[i] = !(k.items[i].text == "one" && n != nil && n.key() == "bracket" && len(k.values) > 1)
+	}
+	for _, w := range k.words {
+		t := k.items[w]
+		if t.kind != kNot || w+1 >= len(k.items) || !k.items[w+1].value() {
+			continue
+		}
+		lim := k.items[w+1].lim
+		if op, ok := lim.relation(); ok && op != solver.Eq {
+			continue
+		}
+		if t.text != "not" || len(k.values) < 2 {
+			return nil, false
+		}
+		delete(live, w+1)
+	}
+	return live, true
+}
+
+// denied reports whether the relation of the value at item i is turned by a "no" or a "not" before it. ok is false where
+// a break stands between them: then it is not known what is denied.
+func (k *clause) denied(i int) (turned, ok bool) {
+	n := 0
+	for x, w := range k.words {
+		if x > 0 && k.items[w].kind == kNo && k.items[k.words[x-1]].kind == kNot {
+			continue // "ain't no bay"
+		}
+		if it := k.items[w]; it.kind == kNo || it.kind == kNot && !(w+1 < len(k.items) && k.items[w+1].value() && k.plainValue(w+1)) {
+			n++
+		}
+	}
+	return n%2 == 1, n == 0 || !k.brokenBefore(i)
+}
+
+// brokenBefore reports whether a break stands between the first denial of the clause and item i, or the denial after it.
+func (k *clause) brokenBefore(i int) bool {
+	for _, w := range k.words {
+		if it := k.items[w]; it.kind != kNo && it.kind != kNot || w > i && k.items[w].kind == kNot && w+1 < len(k.items) && k.items[w+1].value() {
+			continue
+		}
+		if w > i {
+			return true
+		}
+		for j := w; j < i; j++ {
+			if k.items[j].breaks() {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (k *clause) plainValue(i int) bool {
+	op, ok := k.items[i].lim.relation()
+	return ok && op == solver.Eq
+}
+
+// set reads the value at item i as the value of what the clause speaks of.
+func (k *clause) set(i int) (made, bool) {
+	lim := k.items[i].lim
+	op, ok := lim.relation()
+	if !ok {
+		return made{}, false
+	}
+	if n := k.noun(i + 1); n != nil && strings.HasPrefix(n.before, "of the") && lim.lo.frac && lim.lo.unit == bare {
+		return made{}, false // "two thirds of the gap" is a share of it
+	}
+	op, ok = k.around(i, op)
+	if !ok {
+		return made{}, false
+	}
+	turned, ok := k.denied(i)
+	if !ok {
+		return made{}, false
+	}
+	if turned {
+		switch op {
+		case solver.LT:
+			op = solver.GE
+		case solver.GT:
+			op = solver.LE
+		default:
+			return made{}, false
+		}
+	}
+	senses := k.senses(0, len(k.items))
+	for _, t := range lim.tail {
+		if t.kind == kDim {
+			senses = append(senses, senseOf(t))
+		}
+	}
+	if i > 0 && !k.items[i-1].value() && (k.items[i-1].kind == kEach || k.items[i-1].kind == kPer) && k.items[i-1].text == "every" {
+		senses = append(senses, meaning("| stiffener spacing"))
+	}
+	if lim.of != nil && senseOf(lim.of).sure.hasName("wall height") {
+		senses = append(senses, meaning("| post height, rail top, opening from left, opening from right"))
+	}
+	name, kind, ok := k.name(senses, lim, i)
+	if !ok {
+		return made{}, false
+	}
+	if name.Quantity == solver.Rails && k.vagueBoards(i) {
+		return made{}, false
+	}
+	if name.Quantity == solver.Budget && upper(op) {
+		op = solver.Eq // a budget is a limit by itself
+	}
+	m := made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].startAt(), lim: lim, kind: kind}
+	return k.fill(m)
+}
+
+// vagueBoards reports whether a bare number may be anything that boards have: "boards are twelve", "the quote is for ten boards".
+func (k *clause) vagueBoards(i int) bool {
+	it := k.items[i]
+	if before := k.noun(i - 1); before != nil && k.has(kKnowing) == nil && strings.HasSuffix(it.before, "are") && it.lim.lo.unit == bare {
+		return true
+	}
+	if k.force != Check || k.s.head == nil || len(k.things) != 1 {
+		return false
+	}
+	for _, w := range []string{"quote", "bid", "estimate", "invoice", "bill", "order"} {
+		if strings.Contains(k.s.head.text, w) && strings.HasPrefix(k.items[k.things[0]].text, "board") && len(k.s.groups) == 1 && len(k.values) == 1 {
+			return true
+		}
+	}
+	return false
+}
+
+// around adds a relation that stands apart from its value: "longer than … 8 feet", "bays 78 max".
+func (k *clause) around(i int, op solver.Op) (solver.Op, bool) {
+	for _, w := range k.words {
+		t := k.items[w]
+		if t.kind != kRel && t.kind != kBound && t.kind != kLim && t.kind != kAbout {
+			continue
+		}
+		o := solver.Op(t.relKey())
+		if t.kind == kAbout {
+			o = solver.Near
+		}
+		if o == solver.Eq {
+			continue
+		}
+		if op != solver.Eq && op != o || len(k.values) != 1 {
+			return op, false
+		}
+		op = o
+	}
+	return op, true
+}
+
+// fill gives a statement its value, in the units that its quantity has.
+func (k *clause) fill(m made) (made, bool) {
+	lim := m.lim
+	var ok bool
+	if lim.of != nil {
+		return k.beyond(m)
+	}
+	lo, hi := *lim.lo, amount{}
+	if lim.hi != nil {
+		hi = *lim.hi
+		if hi.unit != bare && lo.unit == bare {
+			lo = inUnitOf(lo, hi)
+		}
+	}
+	if m.st.Value, ok = k.s.value(lo, m.kind); !ok {
+		return m, false
+	}
+	if lim.hi != nil {
+		if m.st.Upper, ok = k.s.value(hi, m.kind); !ok {
+			return m, false
+		}
+		if m.st.Upper.Num.Less(m.st.Value.Num) {
+			return m, false
+		}
+	}
+	m.doubt = k.s.doubt(m, lo, hi)
+	return m, true
+}
+
+// inUnitOf reads a bare number in the unit of its neighbor: "2 to 3 feet", "1.0 and 1.2 m".
+func inUnitOf(a, like amount) amount {
+	if like.unit == percent || like.unit == money {
+		a.unit = like.unit
+		return a
+	}
+	if like.scale().Sign() > 0 {
+		a.val = a.val.Mul(like.scale())
+	}
+	a.unit, a.footer = like.unit, like.footer
+	return a
+}
+
+// scale is how many inches one of the unit is that the amount was said in.
+func (a amount) scale() exact.Rat {
+	if a.per.Sign() != 0 {
+		return a.per
+	}
+	return exact.Int(1)
+}
+
+// side reads where the opening is.
+func (k *clause) side(i int) (made, bool) {
+	at := aspectIndex[string(solver.OpeningSide)]
+	things := k.senses(0, len(k.items))
+	if len(things) == 0 {
+		things = k.carry.senses
+		if len(things) == 0 {
+			return made{}, false
+		}
+	}
+	for _, s := range things {
+		if !s.all().has(at) || s.all() == everything && len(things) == 1 {
+			return made{}, false
+		}
+	}
+	if k.has(kNot) != nil || k.has(kNo) != nil {
+		return made{}, false
+	}
+	n := solver.Name{Wall: k.wallName(), Quantity: solver.OpeningSide, Opening: k.open}
+	st := solver.Statement{Name: n, Op: solver.Eq, Value: solver.Value{Word: k.items[i].key()}}
+	return made{st: st, at: k.items[i].at, kind: solver.Side}, true
+}
