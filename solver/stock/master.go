@@ -13,9 +13,9 @@ type column struct {
 // it only proposes: loads to use, and prices for pieces and boards, which are rounded and checked in whole numbers before
 // they count.
 //
-// Rows are the kinds of piece, then what is given of each kind of board, the most there may be of it, and narrow limits. The inverse of the basis is kept in full. A
-// variable is a column of the pool (0 and up), or a row's slack (-1, -3, …) or what helps the row out at a price (-2, -4,
-// …): a piece covered by nothing, a further board.
+// Rows are the kinds of piece, then what is given of each kind of board, then the most there may be of it, then narrow
+// limits. The inverse of the basis is kept in full. A variable is a column of the pool (0 and up), or a row's slack (-1, -3,
+// …) or what helps the row out at a price (-2, -4, …): a piece covered by nothing, a further board.
 type master struct {
 	pool   *[]column
 	limits []limit // narrow ones
@@ -65,11 +65,9 @@ func (m *master) demands(demand []int) {
 }
 
 // given sets how many boards of each kind are there already, and how many there may be with further ones.
-func (m *master) given(lo, up []int) {
-	for b := range lo {
-		m.b[m.kinds+b] = float64(lo[b])
-		m.b[m.kinds+m.boards+b] = float64(up[b])
-	}
+func (m *master) given(lo, up []float64) {
+	copy(m.b[m.kinds:], lo)
+	copy(m.b[m.kinds+m.boards:], up)
 }
 
 // grow takes in the columns that the pool has gained.
@@ -78,7 +76,7 @@ func (m *master) grow() {
 		c := &(*m.pool)[j]
 		var at []int32
 		for i := range m.limits {
-			if m.limits[i].counts(c.board, c.load) {
+			if m.limits[i].counts(c.load) {
 				at = append(at, int32(m.kinds+2*m.boards+i))
 			}
 		}

@@ -2,9 +2,10 @@ package stock
 
 import "saywright/solver/exact"
 
-// Proof is why no plan is better: claims, each leaning on those before it. Kinds lists the boards that the claims
-// speak of: those on hand, then those on sale that are worth buying, each from the shortest to the longest. A board on
-// sale is not listed when another is at least as long and costs no more: any plan can take that one in its place.
+// Proof is why no plan is better: claims, each leaning on those before it. Kinds lists the boards that the claims speak
+// of: those on hand, then those on sale that are worth buying, each from the shortest to the longest. A board on sale is
+// not listed when another is at least as long and costs no more: any plan can take that one in its place. Pieces lists
+// the lengths wanted, the longest first. A job that buys nothing needs no claim.
 type Proof struct {
 	Kinds  []Kind
 	Pieces []Sum
@@ -27,71 +28,83 @@ type Sum struct {
 // Goal is what a claim bounds from below.
 type Goal string
 
-// The goals. Fewest counts the boards bought by plans that reach the claim before it.
+// The goals. FewestBoards counts the boards bought by those plans that reach the claim before it.
 const (
-	LeastCost   Goal = "cost"
-	LeastLength Goal = "length"
-	FewestBoard Goal = "boards"
+	LeastCost    Goal = "cost"
+	LeastLength  Goal = "length"
+	FewestBoards Goal = "boards"
 )
 
-// Claim says that no plan has less than Least of its goal. Every plan's boards keep each of the Tables: their loads' charges
-// sum to the table's total at least. No basket of boards that has less than Least keeps them all, which is a matter of a
-// few whole numbers. Root tells the strongest table by itself.
+// Claim says that no plan has less than Least of its goal. Unit is the greatest measure of what single boards have of it
+// (a cent, 24 in, one board): a plan has a whole number of those, so that a bound is raised to the next.
+//
+// Whatever the plan, its boards keep every one of Tables; Root shows by cases that boards with less than Least do not.
 type Claim struct {
 	Of     Goal
 	Least  exact.Rat
+	Unit   exact.Rat
 	Tables []*Table
 	Root   *Case
 }
 
-// Case is part of a proof by cases: either it is split in two by how many boards are cut in some way, or it is closed
-// by a table of charges, or (Sums) by the sums that the boards' prices or lengths can make at all.
-type Case struct {
-	Split  *Split
-	AtMost *Case // Split.Count of them or fewer
-	More   *Case // Split.Count + 1 or more
-	Table  *Table
-	Sums   bool
+// Table is a table of charges. Each piece is charged Charges[i] (by its index in Proof.Pieces); no load that fits a board
+// of kind b (by its index in Proof.Kinds) is charged more than Loads[b]. All pieces are charged Total, and they all lie on
+// some board: so the Loads of a plan's boards sum to Total at least.
+//
+// With Fees the table is for one case only: a load that a fee counts may be charged Amount more than Loads[b] where there
+// are at most Count such boards, and is charged Amount less at least where there are Count or more; Total is then what all
+// pieces are charged, less Count x Amount of each fee of the first sort, more Count x Amount of each of the second.
+//
+// ByLength says that every piece is charged by its length and kerf, and Loads is what a board has room for.
+type Table struct {
+	Charges  []int64
+	Loads    []int64
+	Fees     []Fee
+	Total    int64
+	ByLength bool
 }
 
-// Split asks how many boards there are among the listed kinds (indexes into Proof.Kinds) whose load holds at least so
-// many pieces of each listed length. Without Holds it counts the boards themselves.
-type Split struct {
-	Boards []int
+// Fee is for boards whose load holds at least so many pieces of each length in Holds: see Table.
+type Fee struct {
 	Holds  []Hold
+	AtMost bool
 	Count  int
+	Amount int64
 }
 
 // Hold asks for at least Count pieces of one length (an index into Proof.Pieces) in one load.
 type Hold struct{ Piece, Count int }
 
-// Table closes one case. Every piece is charged Charges[i] (by its index in Proof.Pieces), in parts of which Scale make
-// one unit of the goal. No load that fits a board of kind b is charged more than Loads[b], and Loads[b] is at most the
-// board's own price in those parts, with what Fees add. All pieces together are charged Total; less what the fees give
-// away, that is Bound: no plan of this case has less.
+// Case is part of a proof by cases. With Split it is parted in two, AtMost and More. Otherwise it is closed by what its
+// boards must hold: the tables of Uses, each so many times, taken together. Set Scale parts of charge against each Unit of
+// the goal: a board has so much more or less than it holds, and as the case says how many boards there are at least and at
+// most, Bound is the least that the goal can be. With Sums, Bound is not enough, but no boards whose goal sums to less than
+// Least hold as much. With Exact, no fewer boards than Least have prices (or lengths) that sum to what was claimed before.
 //
-// ByLength says that each piece is charged by its length and kerf alone: the bound is one of room.
-type Table struct {
-	Scale    int64
-	Charges  []int64
-	Loads    []int64
-	Fees     []Fee
-	Total    int64
-	Bound    exact.Rat
-	ByLength bool
+// Spend, for the second claim, takes what was claimed before into account: each Unit of the first claim's goal on a board
+// makes it hold Spend less, and as all boards together have exactly so much of it, that much less need be held.
+type Case struct {
+	Split  *Split
+	AtMost *Case // Split.Count of them or fewer
+	More   *Case // Split.Count + 1 or more
+	Uses   []Use
+	Scale  int64
+	Spend  int64
+	Sums   bool
+	Exact  bool
+	Bound  exact.Rat
 }
 
-// Fee makes use of one limit of the case. AtMost: each board that the limit counts is priced Amount higher, and as there
-// are Count of them at most, that is Count x Amount too much at most. Otherwise: each is priced Amount lower, and as there
-// are at least Count, that is Count x Amount too little at least. With Spend, the limit is that of the claim before: all
-// boards together have no more of that claim's goal than was claimed, and a board is priced Amount higher for each Unit
-// of that goal that it has.
-type Fee struct {
-	Boards []int
-	Holds  []Hold
-	AtMost bool
-	Count  int
-	Spend  bool
-	Unit   exact.Rat
-	Amount int64
+// Use is a table (an index into Claim.Tables) taken so many times.
+type Use struct {
+	Table int
+	Times int64
+}
+
+// Split asks how many boards there are of one kind (an index into Proof.Kinds), or, with Holds, how many boards of any kind
+// whose load holds at least so many pieces of each length. Kind is -1 then.
+type Split struct {
+	Kind  int
+	Holds []Hold
+	Count int
 }

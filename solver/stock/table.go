@@ -12,7 +12,7 @@ type limit struct {
 	n      int
 }
 
-func (l *limit) counts(b int, load []entry) bool {
+func (l *limit) counts(load []entry) bool {
 	for _, h := range l.holds {
 		if !holds(load, h) {
 			return false
@@ -36,52 +36,54 @@ func holds(load []entry, h hold) bool {
 type table struct {
 	charge []int64
 	rate   []int64
+	limits []limit
 	fees   []int64
 	total  int64
 }
 
 // weigh sums the table up: the charges of all pieces, less what at-most limits can give away, more what at-least ones add.
-func (t *table) weigh(demand []int, limits []limit) {
+func (t *table) weigh(demand []int) {
 	t.total = 0
 	for i, u := range t.charge {
 		t.total += u * int64(demand[i])
 	}
 	for i, f := range t.fees {
-		if limits[i].atMost {
-			t.total -= f * int64(limits[i].n)
+		if t.limits[i].atMost {
+			t.total -= f * int64(t.limits[i].n)
 		} else {
-			t.total += f * int64(limits[i].n)
+			t.total += f * int64(t.limits[i].n)
 		}
 	}
 }
 
 // over looks for loads that are charged more than their board's rate: one for each board, the worst. None means that the
 // table holds.
-func (s *search) over(t *table, demand []int, limits []limit) []found {
+func (s *search) over(t *table, demand []int) []found {
+	defer func() { s.work += s.loads.work; s.loads.work = 0 }()
 	items := make([]item, 0, len(demand))
 	for i, k := range s.p.kinds {
 		items = append(items, item{w: k.w, u: t.charge[i], most: demand[i], kind: i})
 	}
 	var narrow []int // limits that matter
-	for i := range limits {
-		if t.fees[i] > 0 {
+	for i, f := range t.fees {
+		if f > 0 {
 			narrow = append(narrow, i)
 		}
 	}
-	if len(narrow) == 0 {
-		out, _ := s.loads.dearest(items, s.slots(t, limits, nil), empty)
-		return out
+	if len(narrow) > 0 {
+		return s.overNarrow(t, items, narrow)
 	}
-	return s.overNarrow(t, items, limits, narrow)
+	out, _ := s.loads.dearest(items, s.slots(t, nil), empty)
+	return out
 }
 
 // slots rates every board, with the fees of those limits that are met.
-func (s *search) slots(t *table, limits []limit, met []bool) []slot {
+func (s *search) slots(t *table, met []bool) []slot {
 	out := make([]slot, 0, len(s.order))
 	for _, b := range s.order {
 		rate := t.rate[b]
 		for i := range met {
-			if met[i] && limits[i].atMost {
+			if met[i] && t.limits[i].atMost {
 				rate += t.fees[i]
 			} else if met[i] {
 				rate -= t.fees[i]
@@ -94,32 +96,15 @@ func (s *search) slots(t *table, limits []limit, met []bool) []slot {
 
 // overNarrow does the same when limits count only boards whose load holds certain pieces: loads are begun with every number
 // of those pieces, and which limits they meet is then settled.
-func (s *search) overNarrow(t *table, items []item, limits []limit, narrow []int) []found {
-	special := map[int]bool{}
-	for _, i := range narrow {
-		for _, h := range limits[i].holds {
-			special[h.kind] = true
-		}
-	}
-	var first, rest []item
-	for _, it := range items {
-		if special[it.kind] {
-			first = append(first, it)
-		} else {
-			rest = append(rest, it)
-		}
-	}
+func (s *search) overNarrow(t *table, items []item, narrow []int) []found {
+	first, rest := s.apart(t, items, narrow)
 	groups := map[string][]begin{}
-	var keys []string
 	most := s.p.boards[s.order[len(s.order)-1]].c
 	var try func(k int, b begin)
 	try = func(k int, b begin) {
 		s.loads.work++
 		if k == len(first) {
-			key := metKey(limits, narrow, b.load)
-			if groups[key] == nil {
-				keys = append(keys, key)
-			}
+			key := t.metKey(narrow, b.load)
 			groups[key] = append(groups[key], b)
 			return
 		}
@@ -133,15 +118,14 @@ func (s *search) overNarrow(t *table, items []item, limits []limit, narrow []int
 		}
 	}
 	try(0, begin{})
-	sort.Strings(keys)
 	worst := map[int]found{}
-	for _, key := range keys {
-		met := make([]bool, len(limits))
+	for _, key := range sortedKeys(groups) {
+		met := make([]bool, len(t.limits))
 		for k, i := range narrow {
 			met[i] = key[k] == '1'
 		}
-		slots := s.slots(t, limits, met)
-		more, _ := s.loads.dearest(rest, slots, ascending(groups[key], slots[len(slots)-1].c))
+		slots := s.slots(t, met)
+		more, _ := s.loads.dearest(rest, slots, ascending(groups[key], most))
 		for _, f := range more {
 			if old, ok := worst[f.board]; !ok || f.over > old.over {
 				worst[f.board] = f
@@ -157,18 +141,43 @@ func (s *search) overNarrow(t *table, items []item, limits []limit, narrow []int
 	return out
 }
 
+// apart parts the items that narrow limits ask for from the rest.
+func (s *search) apart(t *table, items []item, narrow []int) (first, rest []item) {
+	special := map[int]bool{}
+	for _, i := range narrow {
+		for _, h := range t.limits[i].holds {
+			special[h.kind] = true
+		}
+	}
+	for _, it := range items {
+		if special[it.kind] {
+			first = append(first, it)
+		} else {
+			rest = append(rest, it)
+		}
+	}
+	return first, rest
+}
+
 // metKey writes a 1 for each narrow limit that a load meets, a 0 otherwise.
-func metKey(limits []limit, narrow []int, load []entry) string {
+func (t *table) metKey(narrow []int, load []entry) string {
 	key := make([]byte, len(narrow))
 	for k, i := range narrow {
-		key[k] = '1'
-		for _, h := range limits[i].holds {
-			if !holds(load, h) {
-				key[k] = '0'
-			}
+		key[k] = '0'
+		if t.limits[i].counts(load) {
+			key[k] = '1'
 		}
 	}
 	return string(key)
+}
+
+func sortedKeys(m map[string][]begin) []string {
+	keys := make([]string, 0, len(m))
+	for k := range m {
+		keys = append(keys, k)
+	}
+	sort.Strings(keys)
+	return keys
 }
 
 // ascending sorts beginnings by length and drops those that another beats in both.
