@@ -166,7 +166,7 @@ func checkTold(j Job, p *Plan) error {
 		switch {
 		case i == 0 && c.Of == of:
 			first = c.Least
-		case i == 1 && c.Of == FewestBoards:
+		case i == 1 && c.Of == FewestBoard:
 			n, _ := c.Least.Int64()
 			boards = int(n)
 		default:

@@ -107,16 +107,18 @@ func (c *claimed) closed(at *Case, in caseOf) error {
 	less, more := in.copy(), in.copy()
 	s := *at.Split
 	switch {
+	case len(s.Holds) > 0 && len(s.Boards) != len(in.lo):
+		return fmt.Errorf("a split by what some boards hold")
 	case len(s.Holds) > 0:
 		less.most = append(less.most, s)
 		s.Count++
 		more.least = append(more.least, s)
-	case s.Kind < 0 || s.Kind >= len(in.lo):
-		return fmt.Errorf("a split by no kind of board")
+	case len(s.Boards) != 1 || s.Boards[0] < 0 || s.Boards[0] >= len(in.lo):
+		return fmt.Errorf("a split by boards %v", s.Boards)
 	default:
-		n := int64(s.Count)
-		less.up[s.Kind] = min(less.up[s.Kind], n)
-		more.lo[s.Kind] = max(more.lo[s.Kind], n+1)
+		b, n := s.Boards[0], int64(s.Count)
+		less.up[b] = min(less.up[b], n)
+		more.lo[b] = max(more.lo[b], n+1)
 	}
 	if err := c.closed(at.AtMost, less); err != nil {
 		return err

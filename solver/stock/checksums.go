@@ -145,7 +145,7 @@ func (s *sums) amount(goal int64, need *big.Int) bool {
 
 // fewestExactly is the fewest boards to be bought that make up exactly what was claimed before.
 func (c *claimed) fewestExactly(in caseOf) int64 {
-	if c.spend == nil || c.spent > sumsUnits || c.Of != FewestBoards {
+	if c.spend == nil || c.spent > sumsUnits || c.Of != FewestBoard {
 		return -1
 	}
 	const never = int64(1) << 60

@@ -28,11 +28,11 @@ type Sum struct {
 // Goal is what a claim bounds from below.
 type Goal string
 
-// The goals. FewestBoards counts the boards bought by those plans that reach the claim before it.
+// The goals. FewestBoard counts the boards bought by those plans that reach the claim before it.
 const (
-	LeastCost    Goal = "cost"
-	LeastLength  Goal = "length"
-	FewestBoards Goal = "boards"
+	LeastCost   Goal = "cost"
+	LeastLength Goal = "length"
+	FewestBoard Goal = "boards"
 )
 
 // Claim says that no plan has less than Least of its goal. Unit is the greatest measure of what single boards have of it
@@ -51,24 +51,33 @@ type Claim struct {
 // of kind b (by its index in Proof.Kinds) is charged more than Loads[b]. All pieces are charged Total, and they all lie on
 // some board: so the Loads of a plan's boards sum to Total at least.
 //
-// With Fees the table is for one case only: a load that a fee counts may be charged Amount more than Loads[b] where there
-// are at most Count such boards, and is charged Amount less at least where there are Count or more; Total is then what all
-// pieces are charged, less Count x Amount of each fee of the first sort, more Count x Amount of each of the second.
+// Among a claim's tables, Fees are for narrow limits, and make the table one for cases within those: a load that a fee
+// counts may be charged Amount more than Loads[b] where there are at most Count such boards, and is charged Amount less at
+// least where there are Count or more; Total is then what all pieces are charged, less Count x Amount of each fee of the
+// first sort, more Count x Amount of each of the second. Scale and Bound are for a case's own table: see Case.
 //
 // ByLength says that every piece is charged by its length and kerf, and Loads is what a board has room for.
 type Table struct {
+	Scale    int64
 	Charges  []int64
 	Loads    []int64
 	Fees     []Fee
 	Total    int64
+	Bound    exact.Rat
 	ByLength bool
 }
 
-// Fee is for boards whose load holds at least so many pieces of each length in Holds: see Table.
+// Fee makes use of a limit on how many boards there are of the listed kinds (indexes into Proof.Kinds) whose load holds at
+// least so many pieces of each length in Holds. Among a claim's tables, Boards is empty and stands for all kinds. With
+// Spend, in the table of a case of the second claim, it makes use of the first: all boards have no more of its goal than
+// Count of its Units, and each board is priced Amount higher for each Unit of that goal which it has.
 type Fee struct {
+	Boards []int
 	Holds  []Hold
 	AtMost bool
 	Count  int
+	Spend  bool
+	Unit   exact.Rat
 	Amount int64
 }
 
@@ -83,6 +92,11 @@ type Hold struct{ Piece, Count int }
 //
 // Spend, for the second claim, takes what was claimed before into account: each Unit of the first claim's goal on a board
 // makes it hold Spend less, and as all boards together have exactly so much of it, that much less need be held.
+//
+// Table tells a case of a single use by itself, for words: Table.Scale parts make one of the goal (one of money, not one
+// Unit). Each board is priced at its Loads. Where that is more than it has of the goal, a fee of the first sort gives back
+// Amount for each board that there can be at most; where it is less, one of the second adds Amount for each that there is
+// at least. Table.Bound is Total, less and more the fees, over Scale: the bound before it is raised to a whole Unit.
 type Case struct {
 	Split  *Split
 	AtMost *Case // Split.Count of them or fewer
@@ -93,6 +107,7 @@ type Case struct {
 	Sums   bool
 	Exact  bool
 	Bound  exact.Rat
+	Table  *Table
 }
 
 // Use is a table (an index into Claim.Tables) taken so many times.
@@ -101,10 +116,10 @@ type Use struct {
 	Times int64
 }
 
-// Split asks how many boards there are of one kind (an index into Proof.Kinds), or, with Holds, how many boards of any kind
-// whose load holds at least so many pieces of each length. Kind is -1 then.
+// Split asks how many boards there are among the listed kinds (indexes into Proof.Kinds). Boards is one kind; with Holds
+// it is all kinds, and only boards whose load holds at least so many pieces of each length are counted.
 type Split struct {
-	Kind  int
-	Holds []Hold
-	Count int
+	Boards []int
+	Holds  []Hold
+	Count  int
 }

@@ -153,7 +153,7 @@ func (p *problem) second(first *search, plan *Plan) (packing, int) {
 		return s.best, 0
 	}
 	s.simplify(root, least)
-	plan.Proof.Claims = append(plan.Proof.Claims, s.claim(FewestBoards, exact.Int(1), least, root))
+	plan.Proof.Claims = append(plan.Proof.Claims, s.claim(FewestBoard, exact.Int(1), least, root))
 	return s.best, int(least)
 }
 

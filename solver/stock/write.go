@@ -30,9 +30,23 @@ func (w *writer) tree(b *branch) *Case {
 		return w.leaf(b.leaf)
 	}
 	return &Case{
-		Split:  &Split{Kind: b.kind, Holds: writeHolds(b.holds), Count: b.n},
+		Split:  &Split{Boards: w.boards(b.kind), Holds: writeHolds(b.holds), Count: b.n},
 		AtMost: w.tree(b.less), More: w.tree(b.more),
 	}
+}
+
+// boards lists one kind, or all for -1.
+func (w *writer) boards(kind int) []int {
+	if kind >= 0 {
+		return []int{kind}
+	}
+	var all []int
+	for b, d := range w.s.p.boards {
+		if !d.none {
+			all = append(all, b)
+		}
+	}
+	return all
 }
 
 func (w *writer) leaf(l *leaf) *Case {
