@@ -206,8 +206,14 @@ func (r *round) picture(a grammar.Act, path, key string, made func(*solver.Answe
 func (r *round) everything(b solver.Book, base *solver.Answer) *solver.Answer {
 	whole := *base
 	whole.Work, whole.Assumed, whole.Cautions = slices.Clip(whole.Work), slices.Clip(whole.Assumed), slices.Clip(whole.Cautions)
-	for _, topic := range []string{"marks", "cuts", "shopping", "hardware", "steps", "cautions"} {
-		join(&whole, solver.Ask(b, base, topic, nil))
+	topics := []string{"marks", "cuts", "shopping", "steps", "cautions"}
+	if l := base.Layout; l != nil && l.Along != nil && len(l.Posts) > 0 {
+		topics = append(topics, "anchors")
+	}
+	for _, topic := range topics {
+		part := solver.Ask(b, base, topic, nil)
+		whole.Facts = append(slices.Clip(whole.Facts), part.Facts...)
+		join(&whole, part)
 	}
 	whole.Verdict, whole.Layout, whole.Options, whole.Metric = base.Verdict, base.Layout, base.Options, r.talk.now.metric()
 	return &whole
