@@ -41,6 +41,7 @@ type Answer struct {
 	Marks     []PostMark `json:"post marks,omitempty"`
 	Text      string     `json:"text"`
 	Spoken    string     `json:"spoken,omitempty"`
+	Buying    []Bought   `json:"-"` // plan by size, with the proof that no plan is better
 	Conflicts []Conflict `json:"-"` // because, with the sums that show each
 	Facts     []Fact     `json:"-"` // what words need beyond the fields above: see facts.go
 	To        Reply      `json:"-"` // what it replies to
@@ -285,6 +286,7 @@ type Board struct {
 	Board  exact.Rat   `json:"board"`
 	Times  int         `json:"times"`
 	Pieces []exact.Rat `json:"pieces"`
+	Names  []string    `json:"-"` // which piece of the cut list each is: "bay 1 rail 3"
 	Left   exact.Rat   `json:"left"`
 	Have   bool        `json:"have"`
 }

@@ -21,11 +21,14 @@ func ask(b Book, base *Answer, topic string, n *Name) *Answer {
 	v := work(b)
 	if find, ok := siteTopics[topic]; ok {
 		find(v.site(a)).AddTo(a)
+		if topic == "cuts" {
+			v.site(a).Shortened().AddTo(a)
+		}
 		return a
 	}
 	switch topic {
 	case "shopping", "cost":
-		v.buy(a, topic)
+		v.buy(a)
 	case "posts":
 		v.tellPosts(a)
 	case "cautions":

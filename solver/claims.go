@@ -25,6 +25,7 @@ func hold(b Book, base *Answer, claims []Statement) *Answer {
 		a.Facts = append(a.Facts, Fact{Key: "claims clash", Names: clash})
 	}
 	a.Check = j.all(settled)
+	trial.holdQuote(a, settled)
 	if j.eased {
 		a.Facts = append(a.Facts, Fact{Key: "rest blocked"})
 	}
@@ -98,8 +99,8 @@ func (j *judge) one(c Statement, several bool) Claim {
 	switch q := c.Name.Quantity; {
 	case q == MarksOf:
 		return j.marks(c, out)
-	case q == CutOf || q == Boards || q == CostOf:
-		return out // held against the cut list and the plan where the site is known; see asking.go
+	case quoted(c):
+		return out // held against the cut list and the plan: see holdQuote
 	case partQuantities[q] || q == Spare || q == Budget || q == Units || KindOf(q) == Word:
 		return j.part(c, out)
 	case fieldOf(q) == 0 && q != Goal:

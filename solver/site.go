@@ -64,6 +64,7 @@ type Findings struct {
 	Conflicts []Conflict
 	Ways      []Way
 	Check     []Claim
+	Buying    []Bought
 	Ask       *Question
 }
 
@@ -81,6 +82,7 @@ func (f Findings) AddTo(a *Answer) {
 	a.Work = append(a.Work, f.Work...)
 	a.Facts = append(a.Facts, f.Facts...)
 	a.Check = append(a.Check, f.Check...)
+	a.Buying = append(a.Buying, f.Buying...)
 	for _, c := range f.Cautions {
 		a.Cautions = addCaution(a.Cautions, c)
 	}
@@ -123,6 +125,7 @@ func (f *Findings) and(g Findings) {
 	f.Conflicts = append(f.Conflicts, g.Conflicts...)
 	f.Ways = append(f.Ways, g.Ways...)
 	f.Check = append(f.Check, g.Check...)
+	f.Buying = append(f.Buying, g.Buying...)
 	for _, c := range g.Cautions {
 		f.Cautions = addCaution(f.Cautions, c)
 	}

@@ -9,11 +9,12 @@ import (
 
 // solved is a book worked out: the problem, its fields, and what came of each. Answers are told from it.
 type solved struct {
-	p      *problem
-	fields []*outcome
-	layout *Layout
-	list   bool  // the options are wanted
-	broken error // an answer of ours that did not check: a fault to report, never shown as an answer
+	p        *problem
+	fields   []*outcome
+	layout   *Layout
+	list     bool  // the options are wanted
+	compared Fact  // what the cheapest was compared with
+	broken   error // an answer of ours that did not check: a fault to report, never shown as an answer
 }
 
 // outcome is what came of one field.
@@ -168,7 +169,13 @@ func (v *solved) postHeight(sh *sheet, point []exact.Rat, fixed func(int) bool) 
 func solve(b Book) *Answer {
 	v := work(b)
 	a := &Answer{To: Reply{Kind: "state"}}
+	if !v.blocked() && (b.Wants("cheapest") || b.Wants("least waste")) {
+		v = v.thrifty(b)
+	}
 	v.tell(a)
+	if v.compared.Key != "" {
+		a.Facts = append(a.Facts, v.compared)
+	}
 	return a
 }
 

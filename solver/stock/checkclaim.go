@@ -18,11 +18,12 @@ type caseOf struct {
 // claimed is a claim under check, in whole units.
 type claimed struct {
 	Claim
-	proof Proof
-	goal  []int64 // by kind
-	want  int64   // Least
-	spend []int64 // by kind, of the claim before, nil for none
-	spent int64   // what was claimed of it
+	proof  Proof
+	goal   []int64   // by kind
+	want   int64     // Least
+	spend  []int64   // by kind, of the claim before, nil for none
+	spent  int64     // what was claimed of it
+	before exact.Rat // its unit
 }
 
 // checkClaims: each claim follows from its tables, and they hold.
@@ -34,7 +35,7 @@ func checkClaims(j Job, proof Proof) error {
 			return fmt.Errorf("claim %d: %w", n, err)
 		}
 		if before != nil {
-			now.spend, now.spent = before.goal, before.want
+			now.spend, now.spent, now.before = before.goal, before.want, before.Unit
 		}
 		for k, t := range c.Tables {
 			if err := checkTable(j, proof, t); err != nil {
@@ -153,12 +154,17 @@ func (c *claimed) closes(at *Case, in caseOf) error {
 		}
 		return nil
 	}
+	if at.Scale <= 0 {
+		return fmt.Errorf("a scale of %d", at.Scale)
+	}
 	hold, total, err := c.held(at, in)
 	if err != nil {
 		return err
 	}
-	if at.Scale <= 0 {
-		return fmt.Errorf("a scale of %d", at.Scale)
+	if at.Table != nil {
+		if err := c.tells(at, in); err != nil {
+			return fmt.Errorf("the table of a case: %w", err)
+		}
 	}
 	if low := c.lowest(at, in, hold, total); low.Cmp(big.NewInt(c.want)) >= 0 {
 		return nil

@@ -3,6 +3,8 @@ package stock
 import (
 	"math"
 	"sort"
+
+	"saywright/solver/exact"
 )
 
 // packing is so many boards cut by each load.
@@ -16,31 +18,32 @@ type cut struct {
 // search looks for the packing of least price. With spend, only packings that spend no more than spendAt count, and it is
 // known that none spends less.
 type search struct {
-	p       *problem
-	price   []int64 // by board
-	spend   []int64 // by board, nil for none
-	spendAt int64
-	order   []int // boards by what they hold, ascending
-	demand  []int
-	norm    float64 // a price of 1 in the linear program
-	scale   float64 // of the tables: parts of one unit of price
-	pool    []column
-	known   map[string]int
-	lp      *master
-	tables  []*table
-	loads   loader
-	work    int64 // done, in steps of the inner loops
-	most    int64 // allowed
-	best    packing
-	bestAt  int64 // its price
-	aim     int64 // only packings below it are of interest now
-	later   []*box
-	lostAt  int64 // the least bound of a box that could not be settled
-	corner  *corner
-	boxes   int
-	failed  map[string]bool // baskets that no dive could pack
-	inner   bool            // a search for part of another's packing
-	subWork int64
+	p         *problem
+	price     []int64 // by board
+	spend     []int64 // by board, nil for none
+	spendAt   int64
+	spendUnit exact.Rat // of the first goal
+	order     []int     // boards by what they hold, ascending
+	demand    []int
+	norm      float64 // a price of 1 in the linear program
+	scale     float64 // of the tables: parts of one unit of price
+	pool      []column
+	known     map[string]int
+	lp        *master
+	tables    []*table
+	loads     loader
+	work      int64 // done, in steps of the inner loops
+	most      int64 // allowed
+	best      packing
+	bestAt    int64 // its price
+	aim       int64 // only packings below it are of interest now
+	later     []*box
+	lostAt    int64 // the least bound of a box that could not be settled
+	corner    *corner
+	boxes     int
+	failed    map[string]bool // baskets that no dive could pack
+	inner     bool            // a search for part of another's packing
+	subWork   int64
 }
 
 // newSearch sets a search up for one goal: the price of each board.
@@ -69,9 +72,9 @@ func newSearch(p *problem, price []int64, work int64) *search {
 }
 
 // follow sets up a search for a second goal among the packings that are best for the first.
-func (s *search) follow(price []int64, work int64) *search {
+func (s *search) follow(price []int64, unit exact.Rat, work int64) *search {
 	n := newSearch(s.p, price, work)
-	n.spend, n.spendAt = s.price, s.bestAt
+	n.spend, n.spendAt, n.spendUnit = s.price, s.bestAt, unit
 	n.tables = s.tables
 	for _, c := range s.pool {
 		n.add(c.board, c.load)

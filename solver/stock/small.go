@@ -1,6 +1,9 @@
 package stock
 
-import "math"
+import (
+	"math"
+	"math/big"
+)
 
 // smallScales are parts of a unit of price in which charges are tried, few before many: a table that still closes its cases
 // in tens of cents is easier to follow than one in millionths.
@@ -31,12 +34,48 @@ func (s *search) simplify(root *branch, target int64) {
 	if n > smallCases {
 		return
 	}
+	if s.merge(root, target) {
+		s.simplify(root, target)
+		return
+	}
 	for _, t := range order {
 		if !mixed[t] && len(t.limits) == 0 && !s.isByLength(t) {
 			s.shrink(t, users[t], target)
 		}
 	}
 }
+
+// merge makes one table of those of each case. It reports whether there were any to merge.
+func (s *search) merge(root *branch, target int64) (merged bool) {
+	root.leaves(func(b *branch) {
+		if len(b.leaf.uses) < 2 {
+			return
+		}
+		t := &table{charge: make([]int64, len(s.demand)), rate: make([]int64, len(s.price))}
+		for i := range t.charge {
+			v := new(big.Int)
+			for _, u := range b.leaf.uses {
+				v.Add(v, new(big.Int).Mul(big.NewInt(u.times), big.NewInt(u.t.charge[i])))
+			}
+			t.charge[i] = v.Div(v, big.NewInt(fine)).Int64()
+		}
+		s.tighten(t)
+		t.weigh(s.demand)
+		l := &leaf{uses: []using{{t, fine}}, scale: b.leaf.scale, spend: b.leaf.spend, sums: b.leaf.sums, box: b.leaf.box}
+		if g := gcd64(fine, gcd64(l.scale, abs64(l.spend))); g > 1 {
+			l.uses[0].times, l.scale, l.spend = fine/g, l.scale/g, l.spend/g
+		}
+		if l.sums && !s.shut(l, l.box, target) {
+			return
+		}
+		if v := s.bounds(l, l.box); l.sums || v.IsInt64() && v.Int64() >= target {
+			b.leaf, merged = l, true
+		}
+	})
+	return merged
+}
+
+func abs64(a int64) int64 { return max(a, -a) }
 
 func (b *branch) leaves(f func(*branch)) {
 	if b.leaf != nil {

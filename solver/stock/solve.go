@@ -56,7 +56,7 @@ func (p *problem) solve(plan *Plan, j Job) error {
 	least = s.settle(plan, of, unit, least)
 	best, fewest := s.best, 0
 	if least == s.bestAt && least > 0 {
-		best, fewest = p.second(s, plan)
+		best, fewest = p.second(s, plan, unit)
 	}
 	p.write(plan, j, p.gatherLeft(best, s))
 	p.price(plan)
@@ -132,7 +132,7 @@ func (s *search) plainBound() int64 {
 
 // second looks for fewer boards among the plans that are best for the first goal. It returns the best packing, and how many
 // boards were proven to be the fewest.
-func (p *problem) second(first *search, plan *Plan) (packing, int) {
+func (p *problem) second(first *search, plan *Plan, unit exact.Rat) (packing, int) {
 	ones := make([]int64, len(p.boards))
 	for b, d := range p.boards {
 		if d.have < 0 {
@@ -142,7 +142,7 @@ func (p *problem) second(first *search, plan *Plan) (packing, int) {
 			ones[b] = int64(p.n) + 1
 		}
 	}
-	s := first.follow(ones, secondWork)
+	s := first.follow(ones, unit, secondWork)
 	least := s.bestAt
 	if !s.exactly(least) {
 		least = s.run()
