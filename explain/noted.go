@@ -67,6 +67,9 @@ func (v *voice) spoken() map[aspect]bool {
 
 // onlyNoted reports whether all that was said bears on no layout: it is noted, and the layout is not told again.
 func (v *voice) onlyNoted() bool {
+	if _, moved := v.fact("moved"); moved {
+		return false // it changed the layout, and that is told
+	}
 	set := v.spoken()
 	return (v.a.To.Kind == "state" || v.a.To.Kind == "what if") && len(set) > 0 && !set[aboutUp] && !set[aboutAlong]
 }

@@ -140,7 +140,7 @@ const (
 
 // shut reports whether no boards in a box hold what a leaf asks for at a price below the target, and whether the checker,
 // which goes another way about it, will find that quickly.
-func (s *search) shut(l *leaf, b *box, target int64) bool {
+func (s *search) shut(l *leaf, b *box, target, work int64) bool {
 	if target > sumsMost {
 		return false
 	}
@@ -175,7 +175,7 @@ func (s *search) shut(l *leaf, b *box, target int64) bool {
 	if from.v < 0 {
 		need, from.v = need-from.v, 0
 	}
-	s.loads.most = 20 * reachWork
+	s.loads.most = work
 	got, sure := s.loads.dearest(items, []slot{{c: target - 1, rate: need - 1}}, []begin{from})
 	s.work += s.loads.work
 	s.loads.most, s.loads.work = 0, 0

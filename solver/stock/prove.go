@@ -58,6 +58,8 @@ func (s *search) byLength() *table {
 	return t
 }
 
+var debugProve bool
+
 // close shows it for one box.
 func (p *prover) close(b *box) *branch {
 	if p.cases--; p.cases < 0 || p.work > p.most || p.gave {
@@ -69,11 +71,15 @@ func (p *prover) close(b *box) *branch {
 			l.box = b
 			return &branch{leaf: l}
 		}
-		had := len(p.tables)
-		if len(b.limits) == 0 && !b.checked && (b.skip == 0 || allWhole(b.x)) {
-			p.consult(b)
+		if b.checked || b.skip > 0 && !allWhole(b.x) {
+			break
 		}
-		if len(p.tables) == had {
+		had := len(p.tables)
+		p.consult(b)
+		if debugProve {
+			println(p.cases, int(p.work/1000), len(p.tables), had, len(b.limits), int(b.cost), b.checked, b.trust)
+		}
+		if !b.checked && len(p.tables) == had {
 			break
 		}
 	}
@@ -109,12 +115,12 @@ func (p *prover) closing(b *box) *leaf {
 		return l
 	}
 	for _, u := range l.uses {
-		if one, _ := p.single(u.t, b); one != nil && p.shut(one, b, p.target) {
+		if one, _ := p.single(u.t, b); one != nil && p.shut(one, b, p.target, reachWork) {
 			one.sums = true
 			return one
 		}
 	}
-	if p.shut(l, b, p.target) {
+	if p.shut(l, b, p.target, 4*reachWork) {
 		l.sums = true
 		return l
 	}
