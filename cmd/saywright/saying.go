@@ -24,11 +24,11 @@ func (r *round) state(acts []grammar.Act) {
 		}
 	}
 	before := r.talk.now.book(to.hand)
-	var facts []solver.Fact
-	if !before.Empty() && len(solver.Differences(r.talk.base(before), solver.Solve(to.book(to.hand)))) > 0 {
-		facts = append(facts, solver.Fact{Key: "moved"}) // a drop or a part can move the layout: then it is told anew
+	was := r.talk.base(before)
+	r.stand(to, solver.Reply{Kind: "state", Statements: said}, told)
+	if now := r.parts[len(r.parts)-1]; !before.Empty() && len(solver.Differences(was, now)) > 0 {
+		now.Facts = append(now.Facts, solver.Fact{Key: "moved"}) // a drop or a part can move the layout: then it is told anew
 	}
-	r.stand(to, solver.Reply{Kind: "state", Statements: said}, told, facts...)
 }
 
 // inFull is what stands from a statement now, its wall in front: "gap = 2-3/4 in" where a quarter more was said.

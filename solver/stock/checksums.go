@@ -3,11 +3,12 @@ package stock
 import (
 	"fmt"
 	"math/big"
+	"sort"
 )
 
 const (
 	sumsUnits = 1 << 26 // of a goal up to which its sums are looked at
-	sumsWays  = 500_000 // of taking boards that do not hold just what they have of the goal
+	mostWays  = 500_000 // of taking boards that do not hold just what they have of the goal
 	hairBits  = 26      // a board that holds so nearly what it has of the goal is taken to hold just that
 )
 
@@ -19,15 +20,15 @@ const (
 type sums struct {
 	c      *claimed
 	scale  *big.Int
-	lossy  []lossy
+	lossy  []losing
 	ways   int
 	fits   []uint64 // amounts that the others can sum to
 	spare  *big.Int // what the others may hold beyond what they have
 	failed bool
 }
 
-// lossy is a board that loses by each one taken beyond the least (or left out below the most).
-type lossy struct {
+// losing is a board that loses by each one taken beyond the least (or left out below the most).
+type losing struct {
 	goal, n, most int64
 	step          int64 // 1 or -1
 	loss          *big.Int
@@ -62,10 +63,10 @@ func (c *claimed) noSums(at *Case, in caseOf, hold []*big.Int, total *big.Int) e
 			free = append(free, b)
 		case d.Sign() < 0:
 			gap.Sub(gap, new(big.Int).Mul(d, up))
-			s.lossy = append(s.lossy, lossy{c.goal[b], in.up[b], in.up[b] - in.lo[b], -1, d.Neg(d), h})
+			s.lossy = append(s.lossy, losing{c.goal[b], in.up[b], in.up[b] - in.lo[b], -1, d.Neg(d), h})
 		default:
 			gap.Sub(gap, new(big.Int).Mul(d, lo))
-			s.lossy = append(s.lossy, lossy{c.goal[b], in.lo[b], in.up[b] - in.lo[b], 1, d, h})
+			s.lossy = append(s.lossy, losing{c.goal[b], in.lo[b], in.up[b] - in.lo[b], 1, d, h})
 		}
 	}
 	if base >= c.want {
@@ -75,13 +76,14 @@ func (c *claimed) noSums(at *Case, in caseOf, hold []*big.Int, total *big.Int) e
 	for _, b := range free {
 		s.more(c.goal[b], in.up[b]-in.lo[b])
 	}
+	sort.SliceStable(s.lossy, func(x, y int) bool { return s.lossy[x].loss.Cmp(s.lossy[y].loss) > 0 })
 	gap.Sub(gap, need)
 	gap.Add(gap, s.spare)
 	s.try(0, 0, need, gap)
 	if s.failed {
 		return fmt.Errorf("boards with less than %d units hold enough", c.want)
 	}
-	if s.ways > sumsWays {
+	if s.ways > mostWays {
 		return fmt.Errorf("too many ways to look at")
 	}
 	return nil
@@ -109,7 +111,7 @@ func (s *sums) more(goal, n int64) {
 
 // try takes lossy boards from the k-th on in every way that the gap allows.
 func (s *sums) try(k int, goal int64, need, gap *big.Int) {
-	if s.ways++; s.ways > sumsWays || s.failed {
+	if s.ways++; s.ways > mostWays || s.failed {
 		return
 	}
 	if k == len(s.lossy) {

@@ -132,93 +132,16 @@ func (s *search) together() *leaf {
 	return l
 }
 
-const (
-	sumsMost  = 1 << 25 // units of a goal up to which sums are looked at
-	sumsTries = 20000   // ways to fall short of a tight fit up to which sums are looked at
-	nearly    = 26      // bits: a board that holds so nearly its price may as well hold it
-)
-
-// shut reports whether no boards in a box hold what a leaf asks for at a price below the target, and whether the checker,
-// which goes another way about it, will find that quickly.
-func (s *search) shut(l *leaf, b *box, target, work int64) bool {
-	if target > sumsMost {
-		return false
-	}
+// shut reports whether no boards in a box hold what a leaf asks for at a price below the target.
+func (s *search) shut(l *leaf, b *box, target int64) bool {
 	h := s.holdings(l)
-	if !s.fewTries(l, h, b, target) {
-		return false
+	per := func(v *big.Int) float64 {
+		f, _ := new(big.Rat).SetFrac(v, big.NewInt(l.scale)).Float64()
+		return f
 	}
-	for i, d := range s.slack(l, h) {
-		if s.near(l, i, d) { // what the checker may make of it
-			h.total.Sub(h.total, d.Mul(d.Abs(d), big.NewInt(int64(b.up[i]))))
-		}
+	m := blend{total: per(h.total)}
+	for _, r := range h.rate {
+		m.rate = append(m.rate, per(r))
 	}
-	shift := uint(max(0, h.total.BitLen()-52))
-	from := begin{}
-	var items []item
-	for i, r := range h.rate {
-		u := ceilBig(r, new(big.Int).Lsh(big.NewInt(1), shift)).Int64()
-		from.w += s.price[i] * int64(b.lo[i])
-		from.v += u * int64(b.lo[i])
-		if b.up[i] == b.lo[i] || u <= 0 {
-			continue
-		}
-		if s.price[i] == 0 {
-			return false
-		}
-		items = append(items, item{w: s.price[i], u: u, most: b.up[i] - b.lo[i], kind: i})
-	}
-	if from.w >= target {
-		return true
-	}
-	need := new(big.Int).Rsh(h.total, shift).Int64()
-	if from.v < 0 {
-		need, from.v = need-from.v, 0
-	}
-	s.loads.most = work
-	got, sure := s.loads.dearest(items, []slot{{c: target - 1, rate: need - 1}}, []begin{from})
-	s.work += s.loads.work
-	s.loads.most, s.loads.work = 0, 0
-	return sure && got == nil
-}
-
-// near reports whether a board holds its price but for a hair.
-func (s *search) near(l *leaf, b int, slack *big.Int) bool {
-	hair := new(big.Int).Mul(big.NewInt(l.scale), big.NewInt(s.price[b]))
-	return new(big.Int).Abs(slack).Cmp(hair.Rsh(hair, nearly)) <= 0
-}
-
-// fewTries counts the ways in which boards that do not hold their price can be taken without losing more than there is to
-// lose, and reports whether they are few.
-func (s *search) fewTries(l *leaf, h holdings, b *box, target int64) bool {
-	gap := new(big.Int).Mul(big.NewInt(l.scale), big.NewInt(target-1))
-	gap.Sub(gap, h.total)
-	var loss []float64
-	var most []int
-	for i, d := range s.slack(l, h) {
-		free := s.near(l, i, d)
-		if d.Sign() < 0 {
-			gap.Sub(gap, new(big.Int).Mul(d, big.NewInt(int64(b.up[i]))))
-		} else if !free {
-			gap.Sub(gap, new(big.Int).Mul(d, big.NewInt(int64(b.lo[i]))))
-		}
-		if !free && b.up[i] > b.lo[i] {
-			f, _ := new(big.Float).SetInt(d.Abs(d)).Float64()
-			loss, most = append(loss, f), append(most, b.up[i]-b.lo[i])
-		}
-	}
-	g, _ := new(big.Float).SetInt(gap).Float64()
-	tries := 0
-	var count func(k int, g float64)
-	count = func(k int, g float64) {
-		if tries++; tries > sumsTries || k == len(loss) {
-			return
-		}
-		for n := 0; n <= most[k] && g >= 0 && tries <= sumsTries; n++ {
-			count(k+1, g)
-			g -= loss[k]
-		}
-	}
-	count(0, g)
-	return tries <= sumsTries
+	return s.noneBelow(target, m, b)
 }

@@ -115,12 +115,12 @@ func (p *prover) closing(b *box) *leaf {
 		return l
 	}
 	for _, u := range l.uses {
-		if one, _ := p.single(u.t, b); one != nil && p.shut(one, b, p.target, reachWork) {
+		if one, _ := p.single(u.t, b); one != nil && p.shut(one, b, p.target) {
 			one.sums = true
 			return one
 		}
 	}
-	if p.shut(l, b, p.target, 4*reachWork) {
+	if p.shut(l, b, p.target) {
 		l.sums = true
 		return l
 	}

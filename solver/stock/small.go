@@ -65,7 +65,7 @@ func (s *search) merge(root *branch, target int64) (merged bool) {
 		if g := gcd64(fine, gcd64(l.scale, abs64(l.spend))); g > 1 {
 			l.uses[0].times, l.scale, l.spend = fine/g, l.scale/g, l.spend/g
 		}
-		if l.sums && !s.shut(l, l.box, target, 4*reachWork) {
+		if l.sums && !s.shut(l, l.box, target) {
 			return
 		}
 		if v := s.bounds(l, l.box); l.sums || v.IsInt64() && v.Int64() >= target {
@@ -124,7 +124,7 @@ func (s *search) instead(t *table, users []*branch, target int64) []*leaf {
 			return nil
 		}
 		if !v.IsInt64() || v.Int64() < target {
-			if !b.leaf.sums || !s.shut(l, b.leaf.box, target, reachWork) {
+			if !b.leaf.sums || !s.shut(l, b.leaf.box, target) {
 				return nil
 			}
 			l.sums = true
