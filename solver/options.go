@@ -204,6 +204,9 @@ func (s *search) untilWidest(b, k int, on set, bay, opening *Range, visit func(*
 	for i, v := range sh.open {
 		widestOpening = widen(widestOpening, rangeOf(prep, v), i == 0)
 	}
+	s.learn(all, on, sh.cutAt(prep.Point()))
+	s.listing = true // whether an arrangement holds is found with its ranges
+	defer func() { s.listing = false }()
 	var core set
 	s.branch(all, on, &core, func(c *cell) bool {
 		visit(c)

@@ -14,9 +14,11 @@ type search struct {
 	all   set // every law of the field
 	cells map[string]*memory
 	tails []tailRefusal
-	work  int  // systems solved so far
-	spent bool // the limit on work was reached
-	room  buffers
+	work  int // systems solved so far
+	// listing: cells with fixed counts are visited unsolved
+	listing bool
+	spent   bool // the limit on work was reached
+	room    buffers
 	// record, where set, is shown every refused system with its certificate
 	record func(*sheet, exact.Certificate)
 }
@@ -175,6 +177,12 @@ func (s *search) open(base *cell, k int, bays tally) *cell {
 func (s *search) branch(c *cell, on set, core *set, visit func(*cell) bool) bool {
 	if !c.tighten() {
 		return true // the counts themselves leave nothing, whatever the laws
+	}
+	if s.listing && c.exact() {
+		if _, refused := s.untied(c, on); refused {
+			return true
+		}
+		return visit(c)
 	}
 	hit, by := s.try(c, on)
 	if hit == nil {
@@ -416,6 +424,17 @@ func (s *search) try(c *cell, on set) (*cell, set) {
 	by := s.blame(sh, cert)
 	m.refused = append(m.refused, by)
 	return nil, by
+}
+
+// learn notes that a cell can hold, and where to part it.
+func (s *search) learn(c *cell, on set, at cut) {
+	key := c.key()
+	m := s.cells[key]
+	if m == nil {
+		m = &memory{}
+		s.cells[key] = m
+	}
+	m.held, m.split = append(m.held, on), at
 }
 
 // untied: a law that ties counts, or that names a part the cell has not, refuses the cell by itself.
