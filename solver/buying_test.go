@@ -49,6 +49,8 @@ func TestBuyingForTheUpstreamSide(t *testing.T) {
 	require.Contains(t, sums(f.Work), "screws: 10 * 4 + 2 * 5 * 2 = 60")
 	everyLineTrue(t, f.Work)
 	require.Nil(t, f.Cost, "nothing has a price")
+	require.Len(t, factsOf(f, "one board at least"), 2, "1x4 and 4x4: a board there must be")
+	require.Len(t, factsOf(f, "one piece a board"), 1)
 	hand := 0
 	for _, b := range f.Plan {
 		if b.Have {
@@ -72,6 +74,15 @@ func TestKerfCounts(t *testing.T) {
 	require.Contains(t, sums(f.Work), "more than that: (193/2) > (769/8) = true", "96-1/2 is more than 96 and a kerf: 3/8 short")
 	s.Kerf = exact.Rat{}
 	require.Equal(t, []string{"1 1x4 96"}, list(s.Buying()))
+}
+
+func TestExtrasAloneNeedNoScrews(t *testing.T) {
+	screws := Of(ScrewLength, Eq, Inches(rat("1-5/8")))
+	s := &Site{Stock: []Statement{onSale("", "96")}, Extra: []Statement{extra("1x4", "24", 4)}, Defaults: []Statement{screws}}
+	require.NotContains(t, s.Buying().Assumed, screws.String())
+	wall := upstream()
+	wall.Defaults = s.Defaults
+	require.Contains(t, wall.Buying().Assumed, screws.String())
 }
 
 func TestLeftAfterTheLastCut(t *testing.T) {

@@ -194,7 +194,9 @@ func (s *Site) hardwareTold(cuts []Cut) (f Findings) {
 	if rails+stiffeners+posts > 0 {
 		f.Cautions = append(f.Cautions, Caution{Key: "lumber", Source: lumberCaution})
 	}
-	f.Assumed = s.leaned(ScrewLength)
+	if rails+stiffeners > 0 {
+		f.Assumed = s.leaned(ScrewLength)
+	}
 	return f
 }
 

@@ -14,6 +14,10 @@ func (s *Site) whyNoFewer(w want, job stock.Job, plan *stock.Plan) (f Findings) 
 	if !plan.Proven || w.count() == 0 {
 		return f
 	}
+	if oneBoardAtLeast(w, job, plan) {
+		f.Facts = append(f.Facts, Fact{Key: "one board at least", Names: []string{w.size}, Nums: []exact.Rat{w.longest()}})
+		return f
+	}
 	longest := longestBoard(job)
 	if line, ok := s.noTwoTogether(w, longest); ok {
 		f.Work = append(f.Work, line)
@@ -29,6 +33,22 @@ func (s *Site) whyNoFewer(w want, job stock.Job, plan *stock.Plan) (f Findings) 
 		return f
 	}
 	return s.charges(w, plan)
+}
+
+// oneBoardAtLeast reports whether a plan needs no more words: it buys one board, nothing is at hand, and no board that
+// holds the longest piece costs less (without prices: is shorter).
+func oneBoardAtLeast(w want, job stock.Job, plan *stock.Plan) bool {
+	if plan.Boards != 1 || len(job.OnHand) > 0 {
+		return false
+	}
+	length, ok := spareLength(job, w.longest().Add(job.Trim))
+	if !ok {
+		return false
+	}
+	if least := priceIn(job, length); least != nil {
+		return plan.Cost != nil && plan.Cost.Eq(*least)
+	}
+	return plan.Length.Eq(length)
 }
 
 // longestBoard is the longest that a job can be cut from.

@@ -23,8 +23,10 @@ func (s *Site) noPlan(w want, job stock.Job, err error) (f Findings) {
 		f.Ask.Example = Statement{Name: Name{Quantity: Stock, Item: w.size}, Op: Eq, Value: Value{List: []Value{Inches(s.commonBoard(w.longest().Add(s.Trim)))}}}.String()
 	case errors.As(err, &bad):
 		f.Ask = asking("bad figure", Fact{Key: "bad figure", Names: []string{w.size, bad.What}, Nums: []exact.Rat{bad.Got}})
-	default:
+	default: // a plan or a proof that does not check is a fault of this program: it is reported, not shown
+		f.Facts = []Fact{{Key: "fault", Names: []string{err.Error(), w.size}}}
 		f.Ask = asking("no plan", Fact{Key: "no plan", Names: []string{w.size, err.Error()}})
+		return f
 	}
 	f.Conflicts = append(f.Conflicts, Conflict{About: "stock", Rules: []Rule{{Rule: string(Stock), Kind: Yours,
 		Says: Statement{Name: Name{Quantity: Stock, Item: w.size}, Op: Eq, Value: Value{List: []Value{}}}.String()}},

@@ -89,6 +89,8 @@ package solver
 //	pole                [post, "underside" | "top" | "hole"] [rail, exact, to the tape]
 //	plan                [size, "cost" | "length", "proven" | "not proven"] [boards bought, length bought, boards from those at hand,
 //	                    boards at least, length at least, cost, cost at least]; the last two with prices only
+//	one board at least  [size] [longest piece]: one board is bought, and none that holds the longest piece is cheaper
+//	fault               [what, size]: a plan or a proof that does not check, to be reported
 //	one piece a board   [size] [pieces, longest board]: with "two together" the whole proof
 //	room for no fewer   [size] [boards, longest board]: with "more than that" the whole proof
 //	proven at least     [size, "cost" | "length" | "boards"] [bound, cases]: Answer.Buying carries the whole proof
