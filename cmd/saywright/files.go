@@ -177,9 +177,12 @@ func (r *round) paper(a grammar.Act, ending string) {
 	default:
 		path += ending
 	}
-	if ending == ".svg" {
+	switch {
+	case ending == ".svg":
 		r.picture(a, path, "drawn", draw.SVG)
-	} else {
+	case strings.Contains(strings.ToLower(filepath.Base(path)), "pole"):
+		r.picture(a, path, "printed", draw.StoryPole) // landing-pole.html: the story pole at full size
+	default:
 		r.picture(a, path, "printed", draw.JobSheet)
 	}
 }

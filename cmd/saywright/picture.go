@@ -10,6 +10,9 @@ import (
 func (r *round) shown(p *solver.Answer) string {
 	show := r.talk.show()
 	o := draw.Options{Width: show.Width, ASCII: show.ASCII, Color: show.Color, Metric: p.Metric}
+	if r.spoken != nil {
+		o.Mark = r.spoken.String()
+	}
 	switch {
 	case p.To.Kind == "ask" && p.To.Topic == "drawing" && r.on != nil:
 		before := r.talk.base(r.talk.now.book(r.on.wall))

@@ -11,16 +11,17 @@ import (
 
 // round carries out one line on a copy of the conversation.
 type round struct {
-	talk  Talk
-	ctx   context.Context
-	line  string
-	begin standing         // what stood before this line, or what its undo went back to
-	done  []string         // normal forms of the acts carried out since begin
-	in    []string         // what an act such as "take that" says, in words of its own: told when it is undone
-	parts []*solver.Answer // what each act answers, in order
-	wall  string           // the wall that the last of them is about
-	on    *trial           // the what-if earlier in this line: asks after it are answered within it
-	files []file           // drawings to write once all of the line is clear
+	talk   Talk
+	ctx    context.Context
+	line   string
+	begin  standing         // what stood before this line, or what its undo went back to
+	done   []string         // normal forms of the acts carried out since begin
+	in     []string         // what an act such as "take that" says, in words of its own: told when it is undone
+	parts  []*solver.Answer // what each act answers, in order
+	wall   string           // the wall that the last of them is about
+	on     *trial           // the what-if earlier in this line: asks after it are answered within it
+	files  []file           // drawings to write once all of the line is clear
+	spoken *solver.Name     // what was spoken of before this line: a picture marks it
 
 	nothing *solver.Question // set where an act has nothing to act on: then the line changes nothing
 }
