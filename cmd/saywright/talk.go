@@ -105,7 +105,7 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 	if read.Ask != nil || len(read.Acts) == 0 {
 		return t.askBack(line, list, read, open)
 	}
-	r := &round{talk: *t, ctx: ctx, line: line, spoken: t.subject}
+	r := &round{talk: *t, ctx: ctx, line: line, spoken: theOne(t.lately)}
 	r.talk.asked = nil
 	r.carryOut(read.Acts)
 	if r.nothing == nil {
