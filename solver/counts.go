@@ -2,6 +2,7 @@ package solver
 
 import (
 	"math"
+	"slices"
 
 	"saywright/solver/exact"
 )
@@ -131,45 +132,81 @@ func (c *cell) count(q Quantity) (int, bool) {
 }
 
 // openingCounts lists how many openings there may be under the laws that are on, the likeliest first: as many as are
-// told; else one where an opening is spoken of, and none where it is not. Three are the most that this solves.
+// told; else one where an opening is spoken of, and none where it is not. Three are the most that this solves. A law that
+// is off takes no opening away: it only leaves open how many there are, so that fewer laws never hold less. by has the
+// laws without which there might be another number.
 func (p *problem) openingCounts(on set) (ks []int, by set) {
-	spoken := 0
-	told := false
+	var hard set
 	for i := range p.laws {
-		l := &p.laws[i]
-		if !on.has(i) || l.soft {
-			continue
-		}
-		q := l.said.Name.Quantity
-		told = told || q == Openings
-		if openingWords[q] || l.said.Value.Of != nil && openingWords[l.said.Value.Of.Quantity] {
-			spoken = max(spoken, 1, l.said.Name.Opening)
+		if !p.laws[i].soft {
+			hard.add(i)
 		}
 	}
-	for _, w := range p.wishes {
-		if openingWords[w.Name.Quantity] {
-			spoken = max(spoken, 1, w.Name.Opening)
-		} else if _, q, ok := GoalOf(w); ok && openingWords[q] {
-			spoken = max(spoken, 1)
+	least, by := p.spokenOpenings(on)
+	spoken, _ := p.spokenOpenings(hard)
+	told, ever := p.limits(Openings, on, 0), p.limits(Openings, hard, 0)
+	isTold, everTold := p.tellsOpenings(on), p.tellsOpenings(hard)
+	for k := 0; k <= max(MostOpenings, spoken); k++ {
+		may := least <= k && k <= spoken || everTold && ever.lo <= k && k <= ever.hi && k <= MostOpenings
+		if isTold {
+			may = told.lo <= k && k <= told.hi && k <= MostOpenings
 		}
-	}
-	if !told {
-		return []int{spoken}, by
-	}
-	c := p.limits(Openings, on, 0)
-	for k := 0; k <= MostOpenings; k++ {
-		if k >= c.lo && k <= c.hi {
+		if may {
 			ks = append(ks, k)
 		}
 	}
+	if isTold {
+		by = told.byLow.union(told.byTop)
+	}
 	// the count that is spoken of comes first where it may
-	for i, k := range ks {
-		if k == spoken {
-			ks[0], ks[i] = ks[i], ks[0]
-			break
+	if i := slices.Index(ks, least); i > 0 {
+		ks[0], ks[i] = ks[i], ks[0]
+	}
+	return ks, by
+}
+
+// spokenOpenings is how many openings the laws that are on speak of, and a law that speaks of the last of them. What is
+// only wished for is always spoken of.
+func (p *problem) spokenOpenings(on set) (n int, by set) {
+	for _, w := range p.wishes {
+		if openingWords[w.Name.Quantity] {
+			n = max(n, 1, w.Name.Opening)
+		} else if _, q, ok := GoalOf(w); ok && openingWords[q] {
+			n = max(n, 1)
 		}
 	}
-	return ks, c.byLow.union(c.byTop)
+	for i := range p.laws {
+		l := &p.laws[i]
+		if !on.has(i) || l.soft || l.said.Name.Quantity == Openings {
+			continue
+		}
+		if m := openingsNamed(l.said); m > n {
+			n, by = m, set{}
+			by.add(i)
+		}
+	}
+	return n, by
+}
+
+// openingsNamed is how many openings there must be for a statement to speak of them.
+func openingsNamed(s Statement) int {
+	n := 0
+	if openingWords[s.Name.Quantity] {
+		n = max(1, s.Name.Opening)
+	}
+	if s.Value.Of != nil && openingWords[s.Value.Of.Quantity] {
+		n = max(n, 1, s.Value.Of.Opening)
+	}
+	return n
+}
+
+func (p *problem) tellsOpenings(on set) bool {
+	for i := range p.laws {
+		if on.has(i) && p.laws[i].said.Name.Quantity == Openings {
+			return true
+		}
+	}
+	return false
 }
 
 // MostOpenings is how many walk-throughs one wall may have here.

@@ -305,7 +305,7 @@ func (o *outcome) leastSlack(l int, on set, dir int) (best exact.Bound, ok bool)
 	s := newSearch(o.s.p, o.s.f)
 	with := on
 	with.add(l)
-	s.descend(on, func(c *cell) (cut, bool) {
+	s.descend(on, with, func(c *cell) (cut, bool) {
 		if _, refused := s.untied(c, on); refused {
 			return cut{}, false
 		}
@@ -328,10 +328,10 @@ func (o *outcome) leastSlack(l int, on set, dir int) (best exact.Bound, ok bool)
 }
 
 // descend runs through the cells of a field, those that stand for many first. visit tells whether to look inside, and
-// where to part.
-func (s *search) descend(on set, visit func(*cell) (cut, bool)) {
+// where to part. There are as many openings as with speaks of: a law that gives way is still said.
+func (s *search) descend(on, with set, visit func(*cell) (cut, bool)) {
 	if s.f == alongField {
-		s.descendBays(on, &cell{}, visit)
+		s.descendBays(on, with, &cell{}, visit)
 		return
 	}
 	c := s.p.limits(Rails, on, 1)
@@ -349,18 +349,18 @@ func (s *search) descend(on set, visit func(*cell) (cut, bool)) {
 			visit(&cell{rails: n})
 			continue
 		}
-		if s.descendBays(on, &cell{rails: n, more: true}, look); !worth {
+		if s.descendBays(on, with, &cell{rails: n, more: true}, look); !worth {
 			return
 		}
-		s.descendBays(on, &cell{rails: n}, visit)
+		s.descendBays(on, with, &cell{rails: n}, visit)
 	}
 }
 
 // mostWalked bounds how many rail counts are tried; what lies past it is no way out for anybody.
 const mostWalked = 400
 
-func (s *search) descendBays(on set, base *cell, visit func(*cell) (cut, bool)) {
-	ks, _ := s.p.openingCounts(on)
+func (s *search) descendBays(on, with set, base *cell, visit func(*cell) (cut, bool)) {
+	ks, _ := s.p.openingCounts(with)
 	for _, k := range ks {
 		if root, _, ok := s.root(base, k, on); ok {
 			s.descendCell(root, on, visit)

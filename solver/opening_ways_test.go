@@ -1,0 +1,35 @@
+package solver
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// An opening that one statement alone speaks of is still there while that statement gives way: its least change is
+// found like any other's. By hand: 100 less a bay of 40 and a post of 3-1/2 leaves 56-1/2.
+func TestOnlyWordOfAnOpeningGivesWay(t *testing.T) {
+	a := Solve(bookOf(t, "post size = 4x4", "span = 100 in", "bay >= 40 in", "opening = 60 in"))
+	require.Equal(t, Blocked, a.Verdict)
+	var to []string
+	for _, w := range a.Ways {
+		require.Len(t, w.Changes, 1)
+		to = append(to, w.Changes[0].To)
+	}
+	require.ElementsMatch(t, []string{"span = 103-1/2 in", "opening = 56-1/2 in", "bay >= 36-1/2 in"}, to)
+}
+
+// Two bays of 30 and a post are not 92 in, but with the opening that was spoken of they are: that is no conflict. What
+// clashes is what was said of the bay twice, and either can be mended.
+func TestNoConflictByLeavingAnOpeningOut(t *testing.T) {
+	a := Solve(bookOf(t, "post size = 4x4", "span = 92 in", "bays = 2", "bay = 30 in", "bay <= 28 in", "opening >= 20 in"))
+	require.Equal(t, Blocked, a.Verdict)
+	require.Len(t, a.Because, 1)
+	require.Equal(t, "bay = 30 in", a.Because[0][0].Says)
+	require.Equal(t, "bay <= 28 in", a.Because[0][1].Says)
+	var to []string
+	for _, w := range a.Ways {
+		to = append(to, w.Changes[0].To)
+	}
+	require.ElementsMatch(t, []string{"bay = 28 in", "bay <= 30 in"}, to)
+}
