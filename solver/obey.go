@@ -99,9 +99,11 @@ func (s *sheet) boundBy(i int, left form, rel exact.Rel, right form, k exact.Rat
 	s.rowOf(i, rel, rhs, copies, terms)
 }
 
-// rowOf adds a row of law i. When the law is loosened, its limit moves by the slack: up for dir +1, down for −1.
+// rowOf adds a row of law i. When the law is loosened, its limit moves by the slack: up for dir +1, down for −1. Of a
+// range only the end on that side moves; the other stays where it was said.
 func (s *sheet) rowOf(i int, rel exact.Rel, rhs exact.Rat, copies int, terms []exact.Term) {
-	if i == s.slack {
+	stays := s.p.laws[i].said.Op == In && (rel == exact.LE || rel == exact.LT) != (s.dir > 0)
+	if i == s.slack && !stays {
 		terms = append(terms, times(s.vSlack, -s.dir*copies))
 	}
 	s.row(rel, rhs, i, terms...)

@@ -33,3 +33,16 @@ func TestNoConflictByLeavingAnOpeningOut(t *testing.T) {
 	}
 	require.ElementsMatch(t, []string{"bay = 28 in", "bay <= 30 in"}, to)
 }
+
+// Of a range one end gives way, and the other stays. By hand: the middle wants one bay b as long as two others and a post
+// of 3-1/2 between them, and b is at most 20-13/16: so the others are (20-13/16 - 3-1/2) / 2 = 8-21/32.
+func TestOneEndOfARangeGivesWay(t *testing.T) {
+	a := Solve(bookOf(t, "post size = 4x4", "openings = 1", "overall <= 103-7/16 in", "bays = 3", "bay in 15-3/4 in..20-13/16 in",
+		"opening = 28-7/8 in", "opening side = middle"))
+	require.Equal(t, Blocked, a.Verdict)
+	var to []string
+	for _, w := range a.Ways {
+		to = append(to, w.Changes[0].To)
+	}
+	require.Contains(t, to, "bay in 8-21/32 in..20-13/16 in")
+}
