@@ -46,3 +46,17 @@ func TestOneEndOfARangeGivesWay(t *testing.T) {
 	}
 	require.Contains(t, to, "bay in 8-21/32 in..20-13/16 in")
 }
+
+// Where no tape mark lies between the end that is not reached and the next limit, what stands lies between them all the
+// same. By hand: 89-1/4 less three posts of 5-1/2 leaves 72-3/4, and an opening between 29-7/8 and 29-15/16 leaves three
+// bays of less than (72-3/4 - 29-7/8) / 3 = 14-7/24 and more than 14-13/48. No sixteenth lies between.
+func TestGivesWayBetweenTapeMarks(t *testing.T) {
+	a := Solve(bookOf(t, "post size = 6x6", "openings = 1", "overall = 100-1/4 in", "added posts = 3", "bay = 26-5/16 in",
+		"bay <= 23-7/16 in", "opening > 29-7/8 in", "opening < 29-15/16 in"))
+	require.Equal(t, Blocked, a.Verdict)
+	require.Len(t, a.Ways, 1)
+	c := a.Ways[0].Changes[0]
+	require.Equal(t, "bay < 14-7/24 in", c.To)
+	require.Equal(t, "bay = 14-9/32 in", c.New.String())
+	require.NotEqual(t, Blocked, Solve(a.Ways[0].Book).Verdict)
+}

@@ -18,6 +18,8 @@ type change struct {
 	Told   Statement // how the change is said: an end that is not reached as more than, or less than
 	weight exact.Rat // how much of the law's own figure it takes: what disturbs least has least
 	class  int       // 0 a count, 1 a length, 2 a size or a side, 3 forgotten altogether
+	by     exact.Bound
+	dir    int // of a length: by how much its figure moves, and which way
 }
 
 // ways finds the smallest changes that mend a blocked wall, each by itself, and where no single one does, the smallest
@@ -31,7 +33,7 @@ func (v *solved) ways(clashes map[*outcome][]clash) []Way {
 	}
 	var out []Way
 	for _, set := range combine(perField) {
-		if w, ok := v.offer(set); ok {
+		if w, ok := v.offerFinely(set); ok {
 			out = append(out, w)
 		}
 		if len(out) == mostWays {
@@ -198,6 +200,27 @@ func (b Book) changed(c Change) Book {
 	return next
 }
 
+// finest is how often a tape mark is halved where what holds past an open end has no mark in it.
+const finest = 8
+
+// offerFinely offers the changes; where one goes past an end that is not reached and its next tape mark does not hold,
+// half marks are tried, and their halves.
+func (v *solved) offerFinely(cs []change) (Way, bool) {
+	tape := v.p.tape()
+	for range finest {
+		w, ok := v.offer(cs)
+		open := slices.ContainsFunc(cs, func(c change) bool { return c.by.Open })
+		if ok || !open || len(cs) > 1 {
+			return w, ok
+		}
+		tape = tape.Div(exact.Int(2))
+		c := cs[0]
+		c.New = shifted(c.Old, inside(c.Old, c.by, c.dir, tape), c.dir)
+		cs = []change{c}
+	}
+	return Way{}, false
+}
+
 // offer solves the wall again with the changes in place, and offers it only when it holds.
 func (v *solved) offer(cs []change) (Way, bool) {
 	b := v.p.book
@@ -278,7 +301,7 @@ func (o *outcome) changeLength(c change, on set) []change {
 	if best == nil {
 		return nil
 	}
-	c.class, c.By = 1, best.by.Val.String()
+	c.class, c.By, c.by, c.dir = 1, best.by.Val.String(), best.by, best.dir
 	c.New = loosened(c.Old, best.by, best.dir, o.s.p)
 	c.Told = told(c.Old, best.by, best.dir, o.s.p)
 	c.To = c.Told.String()
@@ -398,14 +421,13 @@ func figure(s Statement, p *problem) exact.Rat {
 func loosened(s Statement, by exact.Bound, dir int, p *problem) Statement {
 	amount := by.Val
 	if by.Open {
-		amount = inside(s, by, dir, p)
+		amount = inside(s, by, dir, p.tape())
 	}
 	return shifted(s, amount, dir)
 }
 
 // inside is the least amount past an end that is not reached which puts the figure on the tape.
-func inside(s Statement, by exact.Bound, dir int, p *problem) exact.Rat {
-	tape := p.tape()
+func inside(s Statement, by exact.Bound, dir int, tape exact.Rat) exact.Rat {
 	at := s.Value.Num.Add(by.Val.Mul(exact.Int(dir)))
 	if s.Op == In && dir > 0 {
 		at = s.Upper.Num.Add(by.Val)
