@@ -18,6 +18,7 @@ func (v *voice) tried() {
 	case v.a.Layout != nil && (v.a.Layout.Up != nil || v.a.Layout.Along != nil):
 		v.fits()
 		v.moved("now", "then")
+		v.driftsUp()
 	default:
 		v.open()
 	}
@@ -25,6 +26,13 @@ func (v *voice) tried() {
 	v.cautions()
 	if v.a.Verdict != solver.Blocked && v.a.Ask == nil {
 		v.p.add(para{text: "Nothing is changed; `take that` keeps it."})
+	}
+}
+
+// driftsUp says how far the top would go, were rails that run wide or narrow set by the old gaps.
+func (v *voice) driftsUp() {
+	if w, ok := v.line("drift"); ok {
+		v.p.say("Set one from the other with the gap there is now, the top would end up "+v.length(w.Expr.Value)+" off", noInk)
 	}
 }
 

@@ -59,7 +59,7 @@ func (s *speech) notUnderstood(g *group, list []item) {
 		case it.value():
 			values++
 			lone = it
-		case it.kind == kPart || it.kind == kLoc:
+		case it.kind == kPart || it.kind == kLoc || it.kind == kFromSide:
 			things++
 			thing = it.token
 		}
@@ -72,6 +72,10 @@ func (s *speech) notUnderstood(g *group, list []item) {
 	case len(list) == 0:
 		s.fail(at, solver.Question{Text: "What about?", Example: "what if gap 2-1/2"})
 	default:
+		if q, _ := s.whichOf(g, list); len(q.Choices) > 0 {
+			s.fail(at, q)
+			return
+		}
 		s.fail(at, solver.Question{Text: "What is meant here?", Example: "gap 2-1/2, opening at least 24"})
 	}
 }

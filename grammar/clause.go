@@ -209,10 +209,13 @@ func (k *clause) finish(r reading) (reading, bool) {
 	return r, true
 }
 
-// lasting is what the parts of the clause leave to lean on: those that name something themselves, or else all.
+// lasting is what the parts of the clause leave to lean on: those that name something themselves, or else all. What is
+// told from a side leaves what it leaned on itself: "opening 30, 90 from the left and 60 from the right".
 func (k *clause) lasting() []sense {
 	var sure, all []sense
+	sided := true
 	for _, i := range k.things {
+		sided = sided && k.items[i].kind == kFromSide
 		s := senseOf(k.items[i].token)
 		all = append(all, s)
 		if !s.sure.empty() && k.items[i].key() != "size" {
@@ -221,6 +224,9 @@ func (k *clause) lasting() []sense {
 	}
 	if len(sure) > 0 {
 		return sure
+	}
+	if sided && len(k.carry.senses) > 0 {
+		return k.carry.senses
 	}
 	return all
 }

@@ -4,11 +4,12 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // field reads what is measured or found on site.
 func (k *clause) field() (reading, bool) {
-	for _, read := range []func(*clause) (reading, bool){(*clause).tolerance, (*clause).leans, (*clause).falls, (*clause).floorAt, (*clause).railTop, (*clause).short, (*clause).measured} {
+	for _, read := range []func(*clause) (reading, bool){(*clause).tolerance, (*clause).runsWide, (*clause).leans, (*clause).falls, (*clause).floorAt, (*clause).railTop, (*clause).short, (*clause).measured} {
 		if r, ok := read(k); ok {
 			return r, true
 		}
@@ -246,5 +247,37 @@ func (k *clause) tolerance() (reading, bool) {
 		return reading{}, false
 	}
 	m := made{st: solver.Of(solver.Tolerance, solver.Eq, v), at: k.at(), kind: solver.Length}
+	return k.finish(reading{made: []made{m}})
+}
+
+// runsWide reads "the boards run a sixteenth wide", "each rail is 1/16 narrower": a face that is off by a little, not
+// one of that width, since no board is that narrow.
+func (k *clause) runsWide() (reading, bool) {
+	if !k.about("rail") || len(k.things) != 1 || len(k.values) != 1 || len(k.sides) > 0 ||
+		!k.only(kRunWide, kRunNarrow, kMore, kChange, kOver, kUnder, kEach) {
+		return reading{}, false
+	}
+	op := solver.Op("")
+	for i, it := range k.items {
+		switch {
+		case it.value():
+		case it.kind == kChange && (it.text != "narrow" || i == 0 || !k.items[i-1].value()):
+			return reading{}, false
+		case it.kind == kRunWide, it.kind == kOver, it.kind == kMore && it.key() == "+=", it.kind == kDim && it.key() == "wide":
+			op = solver.Plus
+		case it.kind == kRunNarrow, it.kind == kUnder, it.kind == kMore, it.kind == kChange:
+			op = solver.Minus
+		}
+	}
+	for _, t := range k.items[k.values[0]].lim.tail {
+		if t.key() == "wide" {
+			op = solver.Plus
+		}
+	}
+	v, ok := k.length(k.values[0])
+	if op == "" || !ok || !v.Num.Less(exact.New(3, 4)) {
+		return reading{}, false
+	}
+	m := made{st: solver.Of(solver.RailFace, op, v), at: k.at(), kind: solver.Length}
 	return k.finish(reading{made: []made{m}})
 }

@@ -188,7 +188,7 @@ var parts = []entry{
 		above and below`},
 	{kind: kPart, key: "fit", sense: meaning("fit"), ways: `
 		fit
-		(play|slack|wiggle room|wiggle|tolerance|leeway) [(in all|all told|all up|altogether|in total|total|overall|both ends together)]
+		(play|slack|wiggle room|wiggle|leeway) [(in all|all told|all up|altogether|in total|total|overall|both ends together)]
 		RAIL (get|gets|are|is|being|i) cut
 		(cut|cutting|saw) [(my|the|your|our|every|each)] RAIL
 		cut (short|shy) [(in all|all told|overall)]

@@ -101,11 +101,7 @@ func (s *speech) best(g *group, part []item, corrected bool) (reading, bool) {
 	}
 	switch len(r) {
 	case 0:
-		if one, ok := s.settledValue(g, part); ok {
-			return one, true
-		}
-		s.notUnderstood(g, part)
-		return reading{}, false
+		return s.puzzled(g, part, s.carry)
 	case 1:
 		return r[0], true
 	}

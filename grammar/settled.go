@@ -62,12 +62,13 @@ func (s *speech) settledReading(g *group, list []reading) (reading, bool) {
 	return reading{}, false
 }
 
-// settledValue returns what a value that stands alone was chosen to be for.
+// settledValue returns what the value of a stretch that could mean several things was chosen to be for.
 func (s *speech) settledValue(g *group, part []item) (reading, bool) {
-	if len(s.c.Settled) == 0 || len(part) != 1 || !part[0].value() {
+	if len(s.c.Settled) == 0 {
 		return reading{}, false
 	}
-	for _, form := range s.whatOf(g, &part[0]).Choices {
+	q, i := s.whichOf(g, part)
+	for _, form := range q.Choices {
 		if !slices.Contains(s.c.Settled, form) { // these have their force in front
 			continue
 		}
@@ -75,7 +76,7 @@ func (s *speech) settledValue(g *group, part []item) (reading, bool) {
 		if err != nil || len(acts) != 1 || len(acts[0].Statements) != 1 {
 			continue
 		}
-		m := made{st: acts[0].Statements[0], at: part[0].startAt(), lim: part[0].lim}
+		m := made{st: acts[0].Statements[0], at: part[i].startAt(), lim: part[i].lim}
 		m.kind = solver.KindOf(m.st.Name.Quantity)
 		return reading{made: []made{m}, carry: s.carry}, true
 	}

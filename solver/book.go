@@ -201,6 +201,8 @@ func (b Book) settle(s Statement, layout *Layout) (Statement, error) {
 		} else if from, ok = b.said1(s.Name, GE, LE, GT, LT); !ok {
 			if d, found := defaultValue(s.Name.Quantity); found {
 				from, ok = Statement{Name: s.Name, Op: Eq, Value: d}, true
+			} else if face, known := b.railFace(); known && s.Name.Quantity == RailFace {
+				from, ok = Statement{Name: s.Name, Op: Eq, Value: Value{Num: face, Unit: Inch}}, true
 			}
 		}
 	}
@@ -229,6 +231,18 @@ func (b Book) settle(s Statement, layout *Layout) (Statement, error) {
 		return s, fmt.Errorf("that would leave %s, and they are whole", out)
 	}
 	return out, nil
+}
+
+// railFace is the face of the rails' size, as it was said or as it is taken for granted.
+func (b Book) railFace() (exact.Rat, bool) {
+	word := ""
+	if said, ok := b.said1(Name{Quantity: RailSize}, Eq); ok {
+		word = said.Value.Word
+	} else if d, ok := defaultOf(RailSize); ok {
+		word = d.Value.Word
+	}
+	size, err := lumber.Find(word)
+	return size.Face, err == nil
 }
 
 // knownSize turns away a lumber size that no table here has: what it measures would be a guess.

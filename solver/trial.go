@@ -17,7 +17,29 @@ func try(b Book, base *Answer, ss []Statement) (*Answer, Book) {
 	v.tell(a)
 	a.Change = moved(base, a)
 	v.tellMore(a)
+	a.tellDrift(base, settled)
 	return a, next
+}
+
+// tellDrift tells how far the top drifts from where it was when every rail runs a little wider or narrower than it was
+// reckoned, and each is set from the one below. More than half an inch is another board, not one that is off.
+func (a *Answer) tellDrift(base *Answer, ss []Statement) {
+	l := base.layoutOr()
+	if l == nil || l.Up == nil {
+		return
+	}
+	for _, s := range ss {
+		off := s.Value.Num.Sub(l.RailFace)
+		if s.Name.Quantity != RailFace || s.Op != Eq || s.Value.Of != nil || off.Sign() == 0 || exact.New(1, 2).Less(off.Abs()) {
+			continue
+		}
+		far := Product(Tally(l.Rails), Num(off.Abs()))
+		top := Sum(Num(l.WallHeight), Num(far.Value))
+		if off.Sign() < 0 {
+			top = Less(Num(l.WallHeight), Num(far.Value))
+		}
+		a.Work = append(a.Work, Line(string(WallHeight), "drift", far), Line(string(WallHeight), "drift top", top))
+	}
 }
 
 func (a *Answer) layoutOr() *Layout {
