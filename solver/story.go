@@ -3,6 +3,7 @@ package solver
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"saywright/solver/exact"
 )
@@ -244,7 +245,9 @@ func (t *teller) weigh(pivot int) *story {
 	var parts []Expr
 	var lines []Work
 	open := w.open || r.Rel == exact.LT
+	bays := false
 	for _, x := range t.merged(r) {
+		bays = bays || strings.HasPrefix(t.sh.nameOf(x.Var), string(Bay))
 		k, ok := t.bound(x.Term)
 		if !ok {
 			return nil
@@ -269,7 +272,7 @@ func (t *teller) weigh(pivot int) *story {
 	}
 	sum := Sum(parts...)
 	if len(parts) > 1 {
-		lines = append(lines, Line(t.sh.nameOf(whole.Var), t.sumNote(), sum))
+		lines = append(lines, Line(t.sh.nameOf(whole.Var), t.sumNote(bays), sum))
 	}
 	// r: whole − parts ≤ 0 says the whole is at most what the parts can come to; with the signs turned, at least
 	left, right, way := w.v, sum.Value, -1
@@ -288,8 +291,9 @@ func (t *teller) weigh(pivot int) *story {
 	return &story{lines: append(append(t.lines, lines...), last), way: way, missing: left.Sub(right)}
 }
 
-func (t *teller) sumNote() string {
-	if t.sh.c.more || t.sh.f&alongField != 0 && t.sh.c.bays.hi >= most {
+// sumNote tells whether more rails, or more bays than the sum has, would add to a sum of parts.
+func (t *teller) sumNote(bays bool) string {
+	if t.sh.c.more || bays && t.sh.f&alongField != 0 && t.sh.c.bays.hi >= most {
 		return "sum or more"
 	}
 	return "sum"
