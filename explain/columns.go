@@ -20,9 +20,16 @@ type sumRow struct {
 // work lays lines of arithmetic under each other. A line that says nothing is left out.
 func (v *voice) work(list []solver.Work) sums {
 	var s sums
-	for _, w := range list {
+	numbers := v.numbered(list)
+	for i, w := range list {
 		if text := v.shown(w); text != "" {
-			s.add(sumRow{sum: text, remark: v.remark(w)})
+			remark := v.remark(w)
+			if n := numbers[i].remark; n != "" && remark != "" {
+				remark += "; " + n
+			} else if n != "" {
+				remark = n
+			}
+			s.add(sumRow{lead: numbers[i].lead, sum: text, remark: remark})
 		}
 	}
 	return s

@@ -152,6 +152,17 @@ func (s *speech) keep(g *group) {
 // comparands splits what is compared: "garden and driveway", "this with the one saved as shed".
 func comparands(names, head string) []string {
 	names = " " + names + " "
+	if strings.EqualFold(head, "how do") {
+		cut := false
+		for _, verb := range []string{" compare ", " stack up ", " measure up ", " differ "} {
+			if rest, ok := strings.CutSuffix(names, verb); ok {
+				names, cut = rest+" ", true
+			}
+		}
+		if !cut {
+			return nil
+		}
+	}
 	for _, w := range []string{" with ", " to ", " against ", " vs ", " versus ", " and ", ", "} {
 		if a, b, ok := strings.Cut(names, w); ok {
 			list := []string{comparand(a), comparand(b)}

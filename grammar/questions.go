@@ -101,6 +101,8 @@ var questions = []entry{
 		call out MARK [from the bottom up] [(from bottom [to top])]
 		where do the brackets go
 		what do i mark [on POST]
+		how (do|should|would|will|can|shall) (i|we) (mark|drill|pencil|scribe) [(it|them|these|this|that|everything|BRACKET|POST|holes)] [up]
+		how (i|we) (mark|drill|pencil|scribe) [(it|them|these|this|that|everything|BRACKET|POST|holes)] [up]
 		how high (MARK|BRACKET) [(go|sit|mount|on POST)]
 		how high up (MARK|BRACKET)
 		marks for [the] BRACKET
@@ -129,6 +131,9 @@ var questions = []entry{
 		what (do|should) i (cut|saw)
 		CUT (list|lengths|length|sheet|schedule)
 		cuts
+		how (do|should|would|will|can|shall) (i|we) (cut|saw) [(it|them|these|those|this|that|everything|RAIL|POST|STIFF|boards)] [up]
+		how (i|we) (cut|saw) [(it|them|these|those|this|that|everything|RAIL|POST|STIFF|boards)] [up]
+		(cut|cutting) (plan|diagram)
 		cutting (list|lengths)
 		(RAIL|POST|STIFF|piece) (lengths)
 		TELL [ME] [(the|my|all)] (cuts|CUT list|CUT lengths|cutting list|cut sheet) [(first|again|now)]
