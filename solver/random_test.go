@@ -39,7 +39,7 @@ func (c *randomCount) add(d randomCount) {
 
 func TestRandomWalls(t *testing.T) {
 	const shards = 8
-	along := *randomWalls / shards / 3
+	along := (*randomWalls + 3*shards - 1) / (3 * shards) // of each shard, rounded up
 	if testing.Short() {
 		along /= 6
 	}
