@@ -167,7 +167,7 @@ func randomUp(rnd *rand.Rand) []string {
 // wallsUp and wallsAlong are how many random walls are held against the oracle.
 const (
 	wallsUp    = 17500
-	wallsAlong = 2600
+	wallsAlong = 600
 )
 
 func few(t *testing.T, n int) int {
