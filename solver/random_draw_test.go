@@ -150,9 +150,7 @@ func (d drawing) across() randomWall {
 	bay, opening := d.between(200, 560), d.between(380, 600)
 	span := bays*bay + k*opening + (bays+k-1)*post
 	left := shares[0] * (bay + post)
-	for _, s := range pick(d, d.about("span", span, 60), d.about("centers", span+post, 60), d.about("overall", span+2*post, 60)) {
-		w.say = append(w.say, s)
-	}
+	w.say = append(w.say, pick(d, d.about("span", span, 60), d.about("centers", span+post, 60), d.about("overall", span+2*post, 60))...)
 	if q := bruteRead(w.say[len(w.say)-1]); q.op[0] == '>' { // the span never goes on for ever
 		w.say = append(w.say, q.name+" <= "+sixteenths(span+2*post+d.between(0, 90)))
 	}
