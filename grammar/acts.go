@@ -14,6 +14,9 @@ func (s *speech) perform() {
 		s.head = g.head
 		s.stating = g.head != nil && (g.force == State || g.force == Check && len(s.acts) > 0)
 		before := len(s.acts)
+		if g.dropped {
+			g.items = trailingFix(g.items)
+		}
 		s.do(g)
 		if g.dropped {
 			s.acts, s.ask = s.acts[:before], nil
@@ -138,6 +141,9 @@ func (s *speech) state(g *group) {
 			s.metric = m.st.Value.Word == "metric"
 		}
 		a.End = g.endOf(a.At)
+		if n := len(s.acts); n > 0 && m.st.Op == solver.Eq && s.acts[n-1].String() == a.String() {
+			continue // "… Yes, two and five eighths."
+		}
 		s.acts = append(s.acts, a)
 	}
 }

@@ -23,6 +23,16 @@ func (a *amended) amend(part []item) bool {
 			return clear
 		}
 	}
+	if n := len(a.acc); n > 1 && len(chunk) > 1 && chunk[0].value() && a.dangles() && chunk[0].lim.lo.unit == bare {
+		a.acc = append(append([]item{}, a.acc[:n-1]...), part...) // "and one, no, two added posts"
+		return true
+	}
+	if len(chunk) == 2 && chunk[0].value() && !chunk[1].value() && (chunk[1].kind == kOver || chunk[1].kind == kUnder) {
+		if a.beyond(chunk[0], chunk[1]) {
+			a.acc = append(a.acc, rest...)
+			return true
+		}
+	}
 	if len(chunk) == 2 && chunk[0].value() && chunk[1].value() {
 		if cents, ok := a.s.spokenAfter(a.acc, chunk[0].lim, chunk[1].lim); ok {
 			it := chunk[0]
@@ -52,6 +62,31 @@ func (a *amended) amend(part []item) bool {
 	return true
 }
 
+// dangles reports whether a bare number stands alone at the end of what is not understood yet.
+func (a *amended) dangles() bool {
+	n := len(a.acc)
+	it, before := a.acc[n-1], a.acc[n-2]
+	return it.value() && it.lim.lo.unit == bare && it.lim.lo.size == "" && it.lim.hi == nil && it.lim.of == nil && before.breaks()
+}
+
+// beyond puts a value and its "over" in the place of the last that leans on something: "two inches over the wall, no, three
+// inches over".
+func (a *amended) beyond(it, way item) bool {
+	for i := len(a.acc) - 1; i >= 0; i-- {
+		if was := a.acc[i]; was.value() && was.lim.of != nil {
+			lim := *was.lim
+			v := *it.lim.lo
+			if v.unit == bare && was.lim.lo.unit != bare {
+				v = likeBefore(v, was.lim.lo)
+			}
+			lim.lo, lim.way = &v, way.token
+			a.acc[i] = item{token: it.token, lim: &lim}
+			return true
+		}
+	}
+	return false
+}
+
 // settle understands what has been gathered. With a correction to come, what hangs at its end is dropped.
 func (a *amended) settle(corrected bool) bool {
 	list := strip(a.acc)
@@ -71,7 +106,7 @@ func (a *amended) settle(corrected bool) bool {
 func firstChunk(part []item) (chunk, rest []item) {
 	i := 0
 	for ; i < len(part) && !part[i].breaks(); i++ {
-		if it := part[i]; it.value() || it.kind != kIt && it.kind != kMeasured && it.kind != kTo && !idle(it.token) {
+		if it := part[i]; it.value() || it.kind != kIt && it.kind != kMeasured && it.kind != kTo && !idle(it.token) && !(it.kind == kPer && it.text == "every") {
 			chunk = append(chunk, it)
 		}
 	}

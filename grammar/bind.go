@@ -25,6 +25,8 @@ func (l *lexing) bind() {
 	l.limits()
 	l.nearestUnits()
 	l.shyOf()
+	l.onCenters()
+	l.hesitations()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {
@@ -51,6 +53,20 @@ func (l *lexing) bind() {
 		out = append(out, t)
 	}
 	l.tokens = out
+}
+
+// mayVerb are verbs that allow, and do not set.
+var mayVerb = map[string]bool{"can": true, "could": true, "may": true, "might": true}
+
+var upTo = &entry{kind: kRel, key: "<="}
+
+// comesUp reports whether "up to" at an atom ends a verb of reaching: "the wall comes up to 42".
+func (l *lexing) comesUp(first int) bool {
+	switch l.word(first - 1) {
+	case "come", "comes", "coming", "reach", "reaches", "rise", "rises":
+		return true
+	}
+	return false
 }
 
 // changing reports whether a verb of change stands before token i in its part of the line.
@@ -80,6 +96,15 @@ func (l *lexing) shyOf() {
 		sum.val, sum.plain, sum.frac = b.amt.val.Sub(a.amt.val), "", true
 		a.amt, a.end = &sum, b.end
 		l.tokens = append(l.tokens[:i+1], l.tokens[i+3:]...)
+	}
+}
+
+// onCenters reads "centers" right after a number as the way it is measured: "stiffeners at two foot centers".
+func (l *lexing) onCenters() {
+	for i := 1; i < len(l.tokens); i++ {
+		if t := &l.tokens[i]; t.kind == kPart && t.key() == "centers" && l.tokens[i-1].kind == kNum && t.as(kDim) != nil {
+			t.kind = kDim
+		}
 	}
 }
 
@@ -209,8 +234,10 @@ func (l *lexing) limits() {
 			t.kind = kTop
 		case t.kind == kBound && !after && num:
 			t.kind = kRel
-		case t.kind == kRel && t.text == "up to" && l.changing(i):
+		case t.kind == kRel && t.text == "up to" && (l.changing(i) || l.comesUp(t.first)):
 			t.kind = kTo // "bump it up to 8"
+		case t.kind == kTo && num && strings.HasSuffix(t.text, " up to") && mayVerb[l.word(t.first-1)]:
+			t.kind, t.found = kRel, []found{{entry: upTo}} // "the opening can go up to 40"
 		case t.kind == kX && num && i > 0 && l.tokens[i-1].kind == kSize && l.tokens[i+1].amt.unit == bare && l.tokens[i+1].amt.val.IsInt() && l.tokens[i+1].amt.val.Less(exact.Int(25)):
 			a := l.tokens[i+1].amt
 			a.val, a.unit, a.footer, a.per = a.val.Mul(twelve), feet, true, twelve // "2x6x12"

@@ -13,6 +13,9 @@ func (k *clause) changed() (reading, bool) {
 	if !d.ok || d.op == "" && d.factor == nil {
 		return reading{}, false
 	}
+	if len(k.things) > 0 && k.onlyRest() {
+		return reading{}, false // "a sixteenth off everywhere"
+	}
 	if !k.only(kChange, kMore, kThanNow, kThan, kAnother, kFactor, kTimes, kOff, kOut, kUp, kDown, kMove, kFrom, kRel, kSame, kTo) || len(k.sides) > 0 {
 		return reading{}, false
 	}
@@ -45,6 +48,16 @@ func (k *clause) changed() (reading, bool) {
 		return k.asSet()
 	}
 	return k.moved(d, lim)
+}
+
+// onlyRest reports whether nothing but "everywhere" or "the rest" tells what is changed.
+func (k *clause) onlyRest() bool {
+	for _, i := range k.things {
+		if k.items[i].kind != kRest {
+			return false
+		}
+	}
+	return true
 }
 
 // another reads "another post": one more of what is counted.

@@ -90,7 +90,7 @@ var goalOf = map[string]string{"smallest gap": "gap", "largest gap": "gap", "sma
 func (k *clause) goal(way string) (string, bool) {
 	senses := k.senses(0, len(k.items))
 	if len(senses) == 0 {
-		if !k.it || k.carry.name == nil {
+		if !k.it && !k.s.correcting || k.carry.name == nil {
 			return "", false
 		}
 		senses = k.carry.senses

@@ -188,6 +188,10 @@ func (g *grouping) mood(it item) {
 		if (it.value() || it.kind != kGoal) && next != "like" && next != "prefer" && next != "love" && next != "you" && next != "be" {
 			g.g.force = WhatIf
 		}
+	case "were":
+		if !it.value() {
+			g.g.force = WhatIf // "were the gap 3"
+		}
 	case "should", "shall", "must":
 		if next != "be" {
 			g.g.force = WhatIf // "should the gap be 3" is tried, never set

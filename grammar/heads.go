@@ -159,7 +159,7 @@ var heads = []entry{
 		is that (right|correct|true|so|sound|okay|ok|accurate|possible|a fact|it|the case|good|fine|legit|plausible|even possible|right or wrong)
 		are (those|these|they) (right|correct|true|so|sound|ok|okay|accurate|good)
 		(whether|if) (that|it|this|he|she) is (right|correct|true|so)
-		(that|is it|is this|this) (right|correct|true|so|sound|ok|okay|accurate|possible)
+		(that|is it|is this|this) (right|correct|true|so|sound|ok|okay|accurate)
 		can (that|it|this|they) be (right|correct|true|so|it)
 		can that be
 		can that work out
@@ -195,6 +195,7 @@ var heads = []entry{
 		how does that hold up
 		true or false
 		am i wrong`},
+	{kind: kTail, key: "verify", ways: "(that|is it|is this|this) possible"},
 	{kind: kTail, key: "fit", loose: true, ways: `
 		(would|will|could|can|does|do|might) (that|it|they|this|those) (fit|work|do|go|be possible|be ok|be okay|be enough|be all right|suffice|go in|hold|be fine)
 		is that possible

@@ -50,7 +50,7 @@ func fold(atoms []atom) []atom {
 	for i := 0; i < len(atoms); {
 		a := atoms[i]
 		next := i + 1
-		if a.kind == aWord {
+		if a.kind == aWord && !r.halfOfNumber(i) {
 			if f := v.match(r, i); len(f) > 0 && !(f[0].next == i+1 && f[0].entry.key == a.text) {
 				next = f[0].next
 				a.text, a.end = f[0].entry.key, atoms[next-1].end
@@ -60,6 +60,16 @@ func fold(atoms []atom) []atom {
 		i = next
 	}
 	return out
+}
+
+// halfOfNumber reports whether the "half" at i ends a number: "gap two and a half, wall 48" without its comma.
+func (r reader) halfOfNumber(i int) bool {
+	if r.word(i) != "half" || r.word(i-1) != "a" || r.word(i-2) != "and" && r.word(i-2) != "&" {
+		return false
+	}
+	_, one := units[r.word(i-3)]
+	_, ten := tens[r.word(i-3)]
+	return one || ten || r.kind(i-3) == aDigits
 }
 
 func (l *lexing) add(k tokenKind, i, next int) *token {
@@ -106,6 +116,9 @@ func (l *lexing) step(i int) int {
 	}
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare {
 		f = vocab().matchBut(l.reader, i, kGoal) // "3 bays eq"
+	}
+	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && l.word(i-1) == "a" {
+		f = vocab().matchBut(l.reader, i, kCmd) // "a drop of 30"
 	}
 	if len(f) > 0 && f[0].entry.kind == kPerFoot && l.last() != nil && l.last().kind == kNum {
 		return l.phrase(f, i)

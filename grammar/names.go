@@ -80,6 +80,9 @@ func (l *lexing) tail(t *token, i int) int {
 			}
 		}
 	}
+	if _, _, number := l.length(start); number && t.key() == "save" && (t.text == "call it" || t.text == "call that") {
+		first = false // "well, call it 350"
+	}
 	if t.text == "like" && l.word(start+1) != "wall" {
 		first = false
 	}

@@ -55,6 +55,7 @@ var parts = []entry{
 	{kind: kDim, key: "oc", sense: meaning("centers | stiffener spacing"), ways: `
 		oc
 		cc
+		(centers|centres|ctrs)
 		c to c
 		ctr to ctr
 		ctc
@@ -197,7 +198,7 @@ var parts = []entry{
 		(short|shy) overall
 		when RAIL get cut
 		fitting (allowance|clearance|play)`},
-	{kind: kLoc, key: "in all", sense: meaning("| fit, ?shopping, ?cost, rails, cut, span"), ways: "in all\nall told\nall up\nin total\nall in all\nall in"},
+	{kind: kLoc, key: "in all", sense: meaning("| fit, ?shopping, ?cost, rails, cut, added posts, bays, openings, stiffeners, spare"), ways: "in all\nall told\nall up\nin total\nall in all\nall in"},
 	{kind: kPart, key: "kerf", sense: meaning("kerf"), ways: `
 		kerf
 		[saw] (blade|saw) (takes|eats|removes|loses|leaves|cuts|wastes|is|takes out|kerf|width|thickness)

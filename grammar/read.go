@@ -181,6 +181,16 @@ func dropReasons(in []token) []token {
 	return out
 }
 
+func endsInPronoun(text string) bool {
+	words := strings.Fields(text)
+	switch words[len(words)-1] {
+	case "they", "it", "we", "i", "you", "he", "she", "nobody", "everyone", "people":
+		return true
+	}
+	return false
+}
+
+// reasonEnd finds where a reason ends; it returns i where it may hold something that counts.
 func reasonEnd(in []token, i int) int {
 	unknown, part := false, false
 	for j := i + 1; j < len(in); j++ {
@@ -197,6 +207,9 @@ func reasonEnd(in []token, i int) int {
 		case kCmd:
 			if f := strings.Fields(in[j].before); len(f) > 0 && (f[len(f)-1] == "will" || f[len(f)-1] == "can" || f[len(f)-1] == "would" || f[len(f)-1] == "to") {
 				continue // a verb of the reason, no command
+			}
+			if j == i+1 && endsInPronoun(in[i].text) {
+				continue // "so they drop in"
 			}
 			return i
 		case kNum, kSize, kHead, kQuest, kWh, kRel:

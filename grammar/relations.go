@@ -48,7 +48,7 @@ var relations = []entry{
 	{kind: kBound, key: "=", ways: "no more and no (less|fewer)\nno more no less\nno (less|fewer) and no more\nexactly\non the (nose|dot|button)\neven\non the money\nto the inch\nno more nor less\nneither more nor less\nsharp\nflat\ndead on"},
 	{kind: kAbout, key: "~", ways: "about\n[right] around\nroughly\napproximately\napprox\napprox .\nabt\nnearly\nclose to\nsomewhere (around|near|about|close to)\nin the (neighborhood|neighbourhood|region|vicinity|ballpark) of\n~\ncirca\nmore or less\nas near as (possible|you can) to\nor thereabouts\ngive or take\nor so\nish\nor something like that\nor near it\nor close to it\nballpark"},
 	{kind: kBetween, key: "between", sense: meaning("gap"), ways: "BETWEEN\n(somewhere|anywhere|anything|someplace) BETWEEN\nin the range [(of|from)]\nin a range (of|from)\nranging (from|between)\nrange (from|between)\nwithin"},
-	{kind: kFrom, key: "from", ways: "from\nsomewhere from\nanywhere (from|of from)"},
+	{kind: kFrom, key: "from", ways: "from\nsomewhere from\n(anywhere|anything) (from|of from)"},
 	{kind: kTo, key: "to", ways: "to\n(go|went|going|goes) (up|down) to\ntill\nuntil\nthrough to\nup to [at most]\nto (maybe|say)"},
 	{kind: kAnd, key: "and", ways: "and\n&"},
 	{kind: kBut, key: "but", ways: "but\nthough\nyet\nwhile\nwhereas\nhowever\nexcept\nand yet"},
@@ -59,6 +59,7 @@ var relations = []entry{
 	{kind: kFix, key: "fix", ways: `
 		(no|nope|nah|oh|oops|whoops|ah|er|hm|hmm|uh) (no|wait|sorry|hang on|hold on|actually|rather|make that|i mean|excuse me|pardon)
 		(wait|hang on|hold on|hold it) [(no|sorry|actually)] [(make that|i mean)]
+		(wait|hang on|hold on) a (minute|second|sec|moment|bit)
 		(no|nope|nah) (no|wait|hang on|hold on) [(sorry|actually|make it|make that|i mean)]
 		(oh|oops|whoops|oops no|sorry no|no sorry|oh no|oh sorry|actually no|no actually|ah no|er no)
 		sorry [(i meant|i mean|make that|that is|no|it is|that should be|should be)]
@@ -86,11 +87,17 @@ var relations = []entry{
 		should have (been|said)
 		that should be
 		(let|let us) (make|say|call) (it|that)
+		[well] call (it|that)
 		on second thought [(make it|make that)]
 		come to think of it
 		change that to
 		(no|nope|nah) (let|let us) (make|say) (it|that)
 		i take that back
+		(oops|whoops)
+		[oh] (i|we) [have] changed (my|our) mind
+		[oh] changed my mind
+		but [in fact] it is (really|actually|more like)
+		make (that|it) [(instead|rather)]
 		instead of that
 		(not) that
 		nope
@@ -191,6 +198,7 @@ var relations = []entry{
 		i can (get|have)
 		we can get away with
 		that it allows
+		that (are|is) (possible|feasible|allowed|permitted)
 		as will do
 		as they come
 		as can be`},

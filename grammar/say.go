@@ -10,9 +10,13 @@ import (
 // returns false, where a word is left over or more than one thing can be meant.
 func (s *speech) say(g *group, list []item) ([]made, bool) {
 	parts := corrections(append([]item{}, list...))
-	a := amended{s: s, g: g, acc: strip(parts[0])}
-	for _, part := range parts[1:] {
-		if part = strip(part); len(part) > 0 && !a.amend(part) {
+	a := amended{s: s, g: g, acc: strip(parts[0].items)}
+	for _, p := range parts[1:] {
+		part := strip(p.items)
+		if len(part) == 0 || p.soft && a.think(part) {
+			continue
+		}
+		if !a.amend(part) {
 			return nil, false
 		}
 	}
@@ -41,10 +45,17 @@ func oneStock(in []made) []made {
 	return out
 }
 
+// correction is a part of a list, and whether only a hesitation put it apart from what stands before it.
+type correction struct {
+	items []item
+	soft  bool
+}
+
 // corrections cuts a list where something is taken back: "two, no, two and a quarter".
-func corrections(list []item) [][]item {
-	var out [][]item
-	start := 0
+func corrections(list []item) []correction {
+	list = postfixed(list)
+	var out []correction
+	start, soft := 0, false
 	for i, it := range list {
 		if !it.value() && it.kind == kFix && !hasValue(list[:i]) {
 			list[i].lim, list[i].token = nil, nothing
@@ -56,10 +67,10 @@ func corrections(list []item) [][]item {
 		if it.value() || it.kind != kFix && !(it.kind == kNo && i > 0 && correcting(list, i)) {
 			continue
 		}
-		out = append(out, list[start:i])
-		start = i + 1
+		out = append(out, correction{list[start:i], soft})
+		start, soft = i+1, it.as(kFix) == hesitation
 	}
-	return append(out, list[start:])
+	return append(out, correction{list[start:], soft})
 }
 
 // whatWasSpokenOf stands in the place of "make it" where nothing of this line is corrected.
@@ -119,7 +130,7 @@ func replace(done, fresh []made) ([]made, bool) {
 	for _, f := range fresh {
 		at := -1
 		for i := range done {
-			if out[i].st.Name.String() == f.st.Name.String() && out[i].st.Name.Quantity != solver.Goal {
+			if rivals(out[i].st, f.st) {
 				at = i
 			}
 		}
@@ -130,6 +141,18 @@ func replace(done, fresh []made) ([]made, bool) {
 		}
 	}
 	return out, replaced
+}
+
+// rivals reports whether one statement can be said in the place of another: the same quantity, one wish for another, or
+// another way to say where an opening is.
+func rivals(a, b solver.Statement) bool {
+	if a.Name.Quantity == solver.Goal || b.Name.Quantity == solver.Goal {
+		return a.Name.Quantity == b.Name.Quantity
+	}
+	place := func(n solver.Name) bool {
+		return n.Quantity == solver.OpeningSide || n.Quantity == solver.OpeningFromLeft || n.Quantity == solver.OpeningFromRight
+	}
+	return a.Name.String() == b.Name.String() || place(a.Name) && place(b.Name) && a.Name.Opening == b.Name.Opening && a.Name.Wall == b.Name.Wall
 }
 
 // stands checks what was understood: values that cannot be meant, and what contradicts itself in one breath.

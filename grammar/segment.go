@@ -95,6 +95,9 @@ func endsHere(list []item, j int) bool {
 	if j >= len(list) || list[j].value() {
 		return true
 	}
+	if list[j].kind == kLoc && list[j].key() == "in all" && !list[j-1].breaks() {
+		return false
+	}
 	switch list[j].kind {
 	case kBound, kThanNow, kBestTail, kEach, kHaveTail:
 		return false

@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 )
 
@@ -67,7 +69,7 @@ func (s *speech) endPosts() {
 			}
 		}
 	}
-	if sized < 0 || !apart || added {
+	if sized < 0 || !apart || added || s.mentions("end post") > 1 {
 		return
 	}
 	for j := range s.acts[sized].Statements {
@@ -77,9 +79,21 @@ func (s *speech) endPosts() {
 	}
 }
 
+// mentions counts how often the line names something.
+func (s *speech) mentions(words string) int {
+	n := 0
+	for _, g := range s.groups {
+		for _, it := range g.items {
+			n += strings.Count(it.text, words)
+		}
+	}
+	return n
+}
+
 // sentences cuts a line at its full stops and question marks.
 func (s *speech) sentences(list []item) {
 	start := 0
+	list = rejoined(list)
 	for i, it := range list {
 		if it.value() || it.kind != kStop && it.kind != kQMark {
 			continue

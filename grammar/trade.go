@@ -84,7 +84,7 @@ var trade = []entry{
 	{kind: kAt, key: "bottom", ways: "(at|along|on|by|down at|across|from|for|near|in|) [(very)] (bottom|btm|floor|base) [(of (it|WALL))]\nbottom of\nfloor level\nat floor"},
 	{kind: kAt, key: "top", ways: "(at|along|on|by|up at|across|from|for|near|in|) [(very)] top [(of (it|WALL))]\nat top of WALL\ntop of\nat wall height\nat (height of wall|the wall's height)\nup top"},
 	{kind: kShort, key: "short", ways: "(came|come|comes|is|was|cut|got cut|turned out) [out] [(cut)] short\n(came|come|comes|is|was|cut) [out] [(too)] short [by]\n(too short|too short by|short by)"},
-	{kind: kFixed, key: "fixed", ways: "(is|are|was|already|has been) [(already)] (fixed|up|on|screwed|mounted|installed|in place|hung|fastened|attached|in) [(already)]\n(fixed|mounted|installed|already up|up already|already on|on already|already fixed|fixed already|in place)\nalready in"},
+	{kind: kFixed, key: "fixed", ways: "(is|are|was|already|has been) [(already)] (fixed|up|on|screwed|mounted|installed|in place|hung|fastened|attached|in) [(already)]\n(fixed|mounted|installed|already up|up already|already on|on already|already fixed|fixed already|in place)\nalready in\n[already] (screwed|bolted|nailed|fastened|fixed|attached) (in|on|up|in place|off) [already]\n[already] (hung|up) already"},
 	{kind: kTop, key: "top", ways: "(top|tops|top edge|top edges|upper edge|upper edges)\n[up] to have its top"},
 	{kind: kLean, key: "leans", ways: "(lean|leans|leaning|leaned|leant|tilts|tilt|tilted|tips|tipped|out of plumb|off plumb) [(,|it)] [(leans|it leans|leaning|by)]\nout of plumb by\n(is|are) out of (plumb|true) [by]"},
 	{kind: kLeanWay, key: "in", ways: "(in|inward|inwards|into (WALL|span|bay|opening)|toward (bay|middle|other post))"},
@@ -119,6 +119,7 @@ var fills = []entry{
 		i (think|guess|believe|suppose|reckon|hope)
 		i am (afraid|sure|thinking|guessing|told)
 		my (husband|wife|son|daughter|boss|dad|mom|partner|client|customer|mother|father) (would like|wants|likes|prefers|needs|asked for|says)
+		[(my|the|our)] PERSON (told|asked|wants|wanted|begged) (me|us) to [(make|have|build|keep|use|put|leave|set|go with|give)] [it]
 		let us see
 		let me (see|think)
 		(as|if) you (can|like|please|will|would)
@@ -201,7 +202,6 @@ var fills = []entry{
 		(other|wrong) way [round]
 		i (looked|checked) again
 		let me look again
-		i changed my mind
 		after all
 		what i really (want|need|meant) is
 		nothing else
@@ -216,7 +216,8 @@ var fills = []entry{
 		the whole shebang
 		go ahead and
 		(aw|oh) heck
-		i (would|should) be (very|) (obliged|grateful|glad|happy|thankful) if you [(could|would)]
+		(i|we) (would|should) be [(very|most|so)] (obliged|grateful|glad|happy|thankful|pleased|delighted) (if|to have|to see) [(you|we|i|it)] [(could|would|can)]
+		it would (be (nice|lovely|good|great|best|better)|please me|suit me|suit us) (if|to have) [(you|we|i|it)] [(could|would|can)]
 		how bad would (that|it) (get|be)
 		for (me|us|them) all
 		leave it [(be|alone|as it is)]
@@ -267,10 +268,8 @@ var fills = []entry{
 		in (here|there|all of it)
 		(for|to) (the|this|our|my) (job|project|wall|build)
 		as far as i know
-		hang on
-		hold on
 		bear with me
-		(oh|oops|whoops)
+		oh
 		thank you [(very|so) much]
 		thanks [a lot]
 		many thanks

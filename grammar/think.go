@@ -1,0 +1,159 @@
+package grammar
+
+// hesitation is a word of thinking between a value and another, which may take its place: "about 4 feet, let me think,
+// 44 inches". It corrects only what is of the same kind and near; else both stand.
+var hesitation = &entry{kind: kFix, key: "soft"}
+
+// thinks are words that are said while one thinks again.
+var thinks = map[string]bool{"uh": true, "um": true, "umm": true, "er": true, "erm": true, "hm": true, "hmm": true, "mm": true, "ah": true, "well": true,
+	"let me think": true, "let me see": true, "let us see": true, "oh": true, "actually": true}
+
+// hesitations turns a comma into a hesitation where words of thinking stand beside it and a value follows.
+func (l *lexing) hesitations() {
+	for i := 1; i+1 < len(l.tokens); i++ {
+		t := &l.tokens[i]
+		if t.kind != kComma || !l.valueAt(i+1) {
+			continue
+		}
+		if thinks[t.before] && l.tokens[i-1].kind == kComma || thinks[l.tokens[i+1].before] {
+			t.kind, t.found = kFix, []found{{entry: hesitation}}
+		}
+	}
+}
+
+// valueAt reports whether a value stands at token i, with or without a relation in front of it.
+func (l *lexing) valueAt(i int) bool {
+	for ; i < len(l.tokens); i++ {
+		switch l.tokens[i].kind {
+		case kNum, kSize:
+			return true
+		case kAbout, kRel:
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// think takes in what follows a hesitation: in the place of a value of the same kind that is near, or beside it.
+func (a *amended) think(part []item) bool {
+	chunk, rest := firstChunk(part)
+	if a.repeats(chunk) {
+		return false // corrected as a whole
+	}
+	if len(chunk) == 1 && a.similar(chunk[0]) {
+		if ok, _ := a.substitute(chunk[0], rest); ok {
+			return true
+		}
+		a.s.ask = nil
+	}
+	a.acc = append(append(append([]item{}, a.acc...), item{token: &token{kind: kComma}}), part...)
+	return true
+}
+
+// similar reports whether a value is of the kind of the last one that was said, and near it, with no dimension of its own.
+func (a *amended) similar(it item) bool {
+	if !it.value() || hasDim(it.lim.tail) {
+		return false
+	}
+	for i := len(a.acc) - 1; i >= 0; i-- {
+		was := a.acc[i]
+		if !was.value() {
+			continue
+		}
+		fits, _ := replaces(it.lim, was.lim)
+		return fits && (it.lim.lo.size != "" || alike(it.lim.lo, was.lim.lo))
+	}
+	return false
+}
+
+// alike reports whether one value is at most twice the other. A bare one is taken in the unit of the other.
+func alike(a, was *amount) bool {
+	v := a.val
+	if a.unit == bare && was.scale().Sign() > 0 {
+		v = v.Mul(was.scale())
+	}
+	return !v.Add(v).Less(was.val) && !was.val.Add(was.val).Less(v)
+}
+
+// repeats reports whether a value and its noun follow where the same noun was said before: "six rails, um, seven rails".
+func (a *amended) repeats(chunk []item) bool {
+	if len(chunk) != 2 || !chunk[0].value() || chunk[1].value() || chunk[1].kind != kPart {
+		return false
+	}
+	for _, was := range a.acc {
+		if !was.value() && was.kind == kPart && was.key() == chunk[1].key() && was.index == chunk[1].index {
+			return true
+		}
+	}
+	return false
+}
+
+// postfixed puts a word of correction that stands behind what it corrects in front of it: "8 feet, 7 feet rather".
+func postfixed(list []item) []item {
+	for i := 2; i < len(list); i++ {
+		it := list[i]
+		if it.value() || it.kind != kFix || !behind[it.text] || i+1 < len(list) && !list[i+1].breaks() || !list[i-1].value() {
+			continue
+		}
+		j := i - 1
+		for j > 0 && !list[j-1].breaks() && !(list[j-1].kind == kFix && !list[j-1].value()) {
+			j--
+		}
+		if j == 0 || !hasValue(list[:j]) {
+			continue
+		}
+		fix := list[i]
+		copy(list[j+1:i+1], list[j:i])
+		list[j] = fix
+	}
+	return list
+}
+
+// behind are words of correction that may stand behind what is meant.
+var behind = map[string]bool{"rather": true, "i mean": true, "sorry": true, "instead of that": true, "better": true, "i meant": true}
+
+// rejoined makes one sentence of what a word of correction between full stops puts right: "4x4 posts. Hang on. 6x6."
+func rejoined(list []item) []item {
+	for i := 1; i+1 < len(list); i++ {
+		if !stops(list[i]) {
+			continue
+		}
+		j := i + 1
+		if list[j].value() || list[j].kind != kFix && list[j].kind != kNo {
+			continue
+		}
+		for j < len(list) && !list[j].value() && (list[j].kind == kFix || list[j].kind == kNo) {
+			j++
+		}
+		bare := j+1 < len(list) && stops(list[j]) && list[j+1].value()
+		if bare || j < len(list) && list[j].value() {
+			list[i] = comma(list[i])
+		}
+		if bare {
+			list[j] = comma(list[j])
+		}
+	}
+	return list
+}
+
+func stops(it item) bool { return !it.value() && it.kind == kStop }
+
+// comma is a break in the place of a full stop.
+func comma(it item) item {
+	t := *it.token
+	t.kind = kComma
+	return item{token: &t}
+}
+
+// trailingFix drops words of correction and breaks at the end of what is taken back.
+func trailingFix(list []item) []item {
+	for list = strip(list); len(list) > 0; list = strip(list) {
+		it := list[len(list)-1]
+		if it.value() || it.kind != kFix && it.kind != kNo {
+			break
+		}
+		list = list[:len(list)-1]
+	}
+	return list
+}
