@@ -27,6 +27,9 @@ func (l *lexing) bind() {
 	l.shyOf()
 	l.onCenters()
 	l.hesitations()
+	l.moreOf()
+	l.trailingBounds()
+	l.perUnit()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {
@@ -102,8 +105,12 @@ func (l *lexing) shyOf() {
 // onCenters reads "centers" right after a number as the way it is measured: "stiffeners at two foot centers".
 func (l *lexing) onCenters() {
 	for i := 1; i < len(l.tokens); i++ {
-		if t := &l.tokens[i]; t.kind == kPart && t.key() == "centers" && l.tokens[i-1].kind == kNum && t.as(kDim) != nil {
+		t := &l.tokens[i]
+		switch {
+		case t.kind == kPart && t.key() == "centers" && l.tokens[i-1].kind == kNum && t.as(kDim) != nil:
 			t.kind = kDim
+		case t.kind == kTail && t.text == "fit" && t.as(kPart) != nil && strings.HasSuffix(t.before, "the"):
+			t.kind = kPart // "an eighth for the fit"
 		}
 	}
 }

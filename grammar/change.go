@@ -194,8 +194,8 @@ func (k *clause) counts() bool {
 // moved builds += and -=.
 func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	i := k.values[0]
-	if share(lim) {
-		return reading{}, false // "a third less": of an inch, or of the gap?
+	if share(lim) { // "a tenth wider": no tape has tenths of an inch
+		return k.scaled(oneRat.Add(lim.lo.val.Mul(exact.Int(d.sign()))), lim)
 	}
 	senses := k.senses(0, len(k.items))
 	for _, t := range lim.tail {

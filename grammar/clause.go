@@ -45,7 +45,7 @@ var clauseKinds []func(*clause) (reading, bool)
 
 func init() {
 	clauseKinds = []func(*clause) (reading, bool){
-		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).shop, (*clause).best, (*clause).related, (*clause).changed, (*clause).none, (*clause).plain,
+		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).shop, (*clause).best, (*clause).related, (*clause).extraPercent, (*clause).changed, (*clause).none, (*clause).plain,
 	}
 }
 
@@ -82,7 +82,7 @@ func (k *clause) sort() bool {
 				k.bay, k.ordinal = it.index, true // "and none in the second"
 				continue
 			}
-			if n := k.carry.name; n != nil && n.Opening > 0 && k.open == 0 {
+			if n := k.carry.name; n != nil && (n.Opening > 0 || n.Quantity == solver.Openings) && k.open == 0 {
 				k.open, k.ordinal = it.index, true
 				continue
 			}

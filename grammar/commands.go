@@ -210,6 +210,7 @@ var commands = []entry{
 		no BAY (wider|longer|bigger) than (any other|the others|another)`},
 	{kind: kGoal, key: "same length", loose: true, ways: `
 		same length
+		(same|one) (cut|length|cut length) [(on|for)] (all|every|each|RAIL) [of] [(them|those|RAIL|one)]
 		CUT [(all|every|each)] [last] [(of)] [(RAIL|them|those)] [(five|six|four|seven|eight|three)] [to] [(one|the|one and the|a)] (same|single|one|identical|equal) (length|size)
 		[(all|every)] (RAIL|cuts) [(all|to|sawn|cut)] [(to)] [(one|the)] (same|single|one|identical|equal) length
 		RAIL one length
@@ -242,7 +243,7 @@ var commands = []entry{
 		save [me] [the] most money
 		on the cheap`},
 	{kind: kGoal, key: "least waste", loose: true, ways: `
-		(LEAST|as little) [(possible)] WASTE [(as possible|as you can|possible)]
+		(LEAST|as little) [(possible)] WASTE [of (timber|lumber|wood|boards|material)] [(as possible|as you can|possible)]
 		WASTE (as) [(little|few)] [(lumber|timber|wood|material)] as [(possible|you can|you are able|we can|able)]
 		waste (least|as little)
 		(minimize|minimise|cut down on|reduce|keep down|avoid) [the] WASTE

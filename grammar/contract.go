@@ -38,8 +38,11 @@ var basic = func() map[string]bool {
 // contractions writes contracted words out, each part with the place of the whole.
 func contractions(in []atom) []atom {
 	out := make([]atom, 0, len(in)+4)
-	for _, a := range in {
+	for i, a := range in {
 		if a.kind != aWord {
+			if a.text == "'" && i+1 < len(in) && (in[i+1].text == "em" || in[i+1].text == "til") && in[i+1].glued && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
+				continue // "cut 'em"
+			}
 			out = append(out, a)
 			continue
 		}

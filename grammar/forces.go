@@ -33,6 +33,9 @@ func (g *grouping) headWord(i int) bool {
 			return true
 		}
 	case Check:
+		if t.as(kFill) != nil && !g.empty() {
+			return true // "two spare boards in the order"
+		}
 		if g.g.force != State && g.g.force != Check && (g.empty() || !g.atBreak(i)) {
 			return true
 		}

@@ -77,6 +77,8 @@ func (r reader) fraction(i int) (number, int, bool) {
 		return number{}, i, false
 	case denominators[w] == 2: // "half", and never "eighth" alone: that may be an ordinal
 		return number{val: exact.New(1, 2), frac: true, words: true}, i + 1, true
+	case r.partOfUnit(i):
+		j = i
 	default:
 		n, next, ok := r.whole(i)
 		if !ok || n.bad != "" || n.point || n.val.Less(exact.Int(1)) || !n.val.Less(exact.Int(100)) {
@@ -100,6 +102,26 @@ func (r reader) fraction(i int) (number, int, bool) {
 		f.bad = "ordinal" // "a third rail"
 	}
 	return f, next, true
+}
+
+// partOfUnit reports whether a part of an inch or a foot is said without its article: "quarter inch", "eighth of an inch".
+func (r reader) partOfUnit(i int) bool {
+	d := denominators[r.word(i)]
+	if d != 4 && d != 8 && d != 16 || strings.HasSuffix(r.word(i), "s") {
+		return false
+	}
+	j := r.skip(i + 1)
+	if r.word(j) == "of" && (r.word(j+1) == "an" || r.word(j+1) == "a") {
+		j += 2
+	}
+	k, _, _, ok := r.unit(j)
+	return ok && (k == inches || k == feet) && len(r.word(j)) > 1 && !r.isPart(i)
+}
+
+// isPart reports whether the word at i is counted by what stands before it: "three quarter inch".
+func (r reader) isPart(i int) bool {
+	_, one := units[r.word(i-1)]
+	return one || r.kind(i-1) == aDigits || r.word(i-1) == "-" && r.glued(i)
 }
 
 // denominator reads "eighths", "thirty-seconds", "16ths", "8th".

@@ -120,6 +120,16 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && l.word(i-1) == "a" {
 		f = vocab().matchBut(l.reader, i, kCmd) // "a drop of 30"
 	}
+	if len(f) > 0 && f[0].entry.kind == kFactor && l.word(i) == "in" {
+		if a, _, ok := l.length(i + 1); ok && a.unit != bare {
+			f = vocab().matchBut(l.reader, i, kFactor) // "leans in a half inch"
+			fEnd = i + 1
+		}
+	}
+	if l.word(i) == "left" && l.word(i+1) == "over" && l.leaning() {
+		f = vocab().match(reader{l.atoms[:i+1]}, i) // "leans 1/4 left over 48"
+		fEnd = i + 1
+	}
 	if len(f) > 0 && f[0].entry.kind == kPerFoot && l.last() != nil && l.last().kind == kNum {
 		return l.phrase(f, i)
 	}
@@ -132,6 +142,16 @@ func (l *lexing) step(i int) int {
 		return l.phrase(l.compared(f, i), i)
 	}
 	return l.lone(i)
+}
+
+// leaning reports whether a post is said to lean before here.
+func (l *lexing) leaning() bool {
+	for i := range l.tokens {
+		if l.tokens[i].is(kLean) {
+			return true
+		}
+	}
+	return false
 }
 
 // verbStay reports whether "stays" is a verb: "the gap stays under 4".
@@ -184,6 +204,10 @@ func (l *lexing) yields(f found, i int) bool {
 func (l *lexing) trimmed(f found, i int) int {
 	last := f.next - 1
 	switch f.entry.kind {
+	case kFill:
+		if l.word(last) != "as" {
+			return f.next
+		}
 	case kCmd, kForgetTail, kHead, kWh, kQuest, kPriceVerb, kMeasured:
 	default:
 		return f.next
@@ -237,7 +261,7 @@ func (l *lexing) pronoun(i, next int) bool {
 		return false
 	}
 	switch l.word(i - 1) {
-	case "little", "this", "that", "which", "other", "another", "each", "every", "same", "new", "the", "first", "last", "second", "third", "bottom", "top", "any", "old", "his", "her", "wrong", "good":
+	case "nor", "little", "this", "that", "which", "other", "another", "each", "every", "same", "new", "the", "first", "last", "second", "third", "bottom", "top", "any", "old", "his", "her", "wrong", "good":
 		return true
 	}
 	return false

@@ -197,7 +197,7 @@ func (r reader) smaller(a amount, size exact.Rat, i int) (amount, int, bool) {
 	if !ok || f.bad != "" {
 		return a, i, false
 	}
-	if _, _, _, own := r.unit(r.skip(j)); own || r.word(r.skip(j)) == "of" {
+	if _, _, _, own := r.unit(r.skip(j)); own || r.word(r.skip(j)) == "of" && (r.word(r.skip(j)+1) == "a" || r.word(r.skip(j)+1) == "an") {
 		g, k, ok := r.withUnit(amount{number: f}, j) // "three foot and half an inch"
 		if ok && g.unit == inches && a.unit == feet {
 			a.val, a.frac = a.val.Add(g.val), true

@@ -86,7 +86,7 @@ func (l *lexing) tail(t *token, i int) int {
 	if t.text == "like" && l.word(start+1) != "wall" {
 		first = false
 	}
-	if t.key() == "open" && l.measures(start, end) {
+	if t.key() == "open" && (l.measures(start, end) || l.word(start) == "to") {
 		first = false
 	}
 	if !first || end == start || (t.key() == "open" || t.key() == "same as") && l.opensGap(start, end) {

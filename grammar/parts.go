@@ -11,7 +11,7 @@ var parts = []entry{
 		(gap|gaps|space|spaces|spacing|daylight|air|room|clearance|distance|opening|slot|slots) [(in|left)] BETWEEN [(any|two|neighboring|adjacent)] (RAIL|them|others)
 		(gap|space|spaces|spacing|gaps|distance) from RAIL to RAIL`},
 	{kind: kLoc, key: "between rails", sense: meaning("gap"), ways: "in BETWEEN [(any|two|neighboring|adjacent)] RAIL\nBETWEEN [(any|two|neighboring|adjacent)] (RAIL|them|others) \n from RAIL to [the next] RAIL\n from (one|each) RAIL to (next|another) [(one|RAIL)]"},
-	{kind: kLoc, key: "between", sense: meaning("gap, added posts |"), ways: "in between"},
+	{kind: kLoc, key: "between", sense: meaning("gap, added posts, added post size |"), ways: "in between"},
 	{kind: kPart, key: "bottom", sense: meaning("bottom gap | rails, rail size"), ways: "LOWEST [(most)] (RAIL|one)"},
 	{kind: kPart, key: "bottom gap", sense: meaning("bottom gap"), ways: `
 		(bottom|btm|bot|lower|lowest|floor|ground|base) SPACE
@@ -109,8 +109,9 @@ var parts = []entry{
 		(POST|UPRIGHT) (we|i) (are adding|add|added|put in|set)
 		(POST|UPRIGHT) (added|set|put)
 		(one|ones|POST) [that] (we|i|you) are adding
-		added ones
+		(added|new|inner|middle) (ones|one)
 		newpost`},
+	{kind: kLoc, key: "ends", sense: meaning("end post size |"), ways: "(on|at|for) [(the|two|both)] (ends|outsides|corners)"},
 	{kind: kPart, key: "upright", sense: meaning("| stiffeners, added posts, stiffener size, added post size, stiffener spacing, ?posts"), ways: "UPRIGHT"},
 	{kind: kPart, key: "end post", sense: meaning("end post size | span, centers, overall, post leans, post size, added posts"), ways: "(END|two END|existing|outside|outer) POST"},
 	{kind: kPart, key: "post height", sense: meaning("post height"), ways: "[(added|new)] POST HEIGHT\nHEIGHT of [(added|new)] POST\n(TOP of) (added|new|) POST"},
@@ -150,11 +151,11 @@ var parts = []entry{
 		to the bay`},
 	{kind: kPart, key: "opening", sense: meaning("opening, openings | opening from left, opening from right, opening side, measured, span, bay"), ways: "OPENING\n(way|gap|space|hole) (to get through|to pass)"},
 	{kind: kPart, key: "opening", sense: meaning("opening"), ways: "OPENING (width|widths|clearance)\n[clear] (width|clearance) of OPENING\nclear opening [width]"},
-	{kind: kPart, key: "through", sense: meaning("opening, openings"), ways: "to walkthrough\nto (get|go|squeeze|come) (through|thru)\n(walking|getting|passing) through"},
+	{kind: kPart, key: "through", sense: meaning("opening, openings | opening side, opening from left, opening from right"), ways: "to walkthrough\nto (get|go|squeeze|come) (through|thru)\n(walking|getting|passing) through"},
 	{kind: kPart, key: "opening side", sense: meaning("opening side"), ways: "opening side\n(side|position|location|place) of OPENING\nOPENING (side|position|location|place)\nwhich side OPENING\nopening on which side"},
 	{kind: kPart, key: "stiffener", sense: meaning("stiffeners, stiffener size | stiffener spacing, cut, price, ?cuts, screw length"), ways: "STIFF\nUPRIGHT (on|across|over|against) RAIL"},
 	{kind: kPart, key: "stiffener spacing", sense: meaning("stiffener spacing"), ways: "STIFF (spacing|spcg|spcng|distance|spaces|centers|spacings)\n(spacing|distance) (of|between|for) STIFF\nBETWEEN STIFF\nfrom STIFF to STIFF\nhow far apart STIFF"},
-	{kind: kPart, key: "bracket", sense: meaning("| bracket thickness, bracket clearance, bracket reach, bracket ear, price, fit, ?hardware"), ways: "BRACKET"},
+	{kind: kPart, key: "bracket", sense: meaning("| bracket thickness, bracket clearance, bracket reach, bracket ear, price, fit, ?hardware"), ways: "BRACKET\nBRACKET (plate|plates|metal|steel)"},
 	{kind: kPart, key: "bracket thickness", sense: meaning("bracket thickness"), ways: "BRACKET (thickness|thk|thickn|metal|gauge)\nthickness of [(a|one|each)] BRACKET"},
 	{kind: kPart, key: "bracket clearance", sense: meaning("bracket clearance"), ways: `
 		BRACKET (clearance|clr|clnc|clear|clearances)
@@ -164,6 +165,7 @@ var parts = []entry{
 		BRACKET [only] need
 		and BRACKET (clash|meet|bump|touch|foul|collide|hit|overlap) [(one another|each other)]
 		(clearance|room) (of|for|between) BRACKET
+		[BRACKET] clear (each other|one another) [at]
 		to clear (each other|one another)
 		(or|else|otherwise) BRACKET (clash|meet|bump|touch|foul|collide|hit|overlap|interfere)
 		BRACKET (clash|meet|bump|touch|foul|collide|hit|overlap) [(one another|each other)]
@@ -172,16 +174,19 @@ var parts = []entry{
 		room BRACKET`},
 	{kind: kPart, key: "bracket reach", sense: meaning("bracket reach"), ways: `
 		BRACKET reach
+		[TOP] RAIL BRACKET (hole|screw)
+		BRACKET (hole|screw)
 		reach [of BRACKET]
 		[to] (center|centre|middle) of [BRACKET] top [BRACKET] (hole|screw) [(of|in) BRACKET]
 		[BRACKET] top [BRACKET] hole [(center|centre)] [(of|in) BRACKET]
 		[to] [(center|centre|middle) of] BRACKET top hole
 		(past|above|over|up past|up from|beyond) (top|upper) [edge] of RAIL
 		(past|above|over|up past|up from|beyond|up above) RAIL (edge|top|upper edge|top edge)`},
-	{kind: kLoc, key: "past rail", sense: meaning("| bracket ear, bracket reach"), ways: "(past|beyond|above|over|proud of) RAIL"},
+	{kind: kLoc, key: "past rail", sense: meaning("| bracket ear, bracket reach"), ways: "(past|beyond|above|over|proud of) RAIL\n(past|beyond|above|over) [RAIL] edge"},
 	{kind: kPart, key: "bracket ear", sense: meaning("bracket ear"), ways: `
 		BRACKET (ear|ears)
 		(ear|ears) [of BRACKET]
+		[BRACKET] (ear|ears) (stick|sticks|stand|stands|reach|project|extend|run|poke) [out]
 		BRACKET (stands|sticks|stick|stand|reaches|projects|extends|runs) [out] (past|beyond|above|over|proud of) RAIL
 		(past|beyond) RAIL above and below
 		BRACKET (stands|sticks|projects|extends) out
@@ -193,6 +198,7 @@ var parts = []entry{
 		RAIL (get|gets|are|is|being|i) cut
 		(cut|cutting|saw) [(my|the|your|our|every|each)] RAIL
 		cut (short|shy) [(in all|all told|overall)]
+		(cut|cutting|saw|make|want|need) (them|everything|each one|every one)
 		(short|shorter|shy) [of (space|opening|bay)] [(overall|in all|all told|all up|in total|altogether|total)]
 		less than (space|opening)
 		(short|shy) overall
@@ -227,12 +233,15 @@ var parts = []entry{
 		extra to order
 		(for|allowance) (mistakes|waste|breakage|mishaps|error|errors)
 		spares
+		extras
+		spare (RAIL|sticks)
 		waste [(factor|allowance)]`},
 	{kind: kPart, key: "tape", sense: meaning("tape"), ways: `
 		tape
 		[(my|the)] (tape|rule|ruler|measure) [(only)] (shows|reads|has|goes|is|marks|measures|resolves|marked) [(in|to|down to)]
 		all [we|i] own is tape with
-		(i|we) [can] (work|mark|measure|cut|read|go) [down] to [(nearest|closest)]
+		(i|we) [can] [only] (work|mark|measure|cut|read) [down] to [(nearest|closest)]
+		(i|we) [can] [only] go [down] to (nearest|closest)
 		(i|we) [can] (work|mark|measure|read) (in|to)
 		work to
 		(nearest|closest|finest)
@@ -260,6 +269,8 @@ var parts = []entry{
 		down to EARTH`},
 	{kind: kPart, key: "budget", sense: meaning("budget"), ways: `
 		budget
+		[is] [(the|absolute)] most (i|we) [(will|can|could|would|want to|am willing to|intend to)] (pay|spend) [(for|on)] [(the|all)] [(material|materials|lumber|wood|it|this|everything|timber)]
+		(my|our|spending) limit [is]
 		(spending|spend|money|cost|price) (limit|cap|ceiling|maximum)
 		(spend|spending) [(on|for)] [(it|this|lumber|materials|material)]
 		cap [(on)] [(the)] [(material|materials|cost|lumber|spending|money)]

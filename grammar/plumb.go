@@ -77,7 +77,7 @@ func (k *clause) leaning() (posts []solver.Name, way string) {
 
 // falls reads a floor that falls: "the deck falls 3/16 a foot".
 func (k *clause) falls() (reading, bool) {
-	if k.has(kFall) == nil && !k.about("drop") || k.has(kPerFoot) == nil && k.has(kPer) == nil || len(k.sides) > 0 || !k.only(kFall, kPerFoot, kPer) {
+	if k.has(kFall) == nil && !k.about("drop") || k.has(kPerFoot) == nil && k.has(kPer) == nil || !k.downhill() || !k.only(kFall, kPerFoot, kPer) {
 		return reading{}, false
 	}
 	if len(k.things) > 0 && !k.about("floor") && !k.about("drop") && !k.about("off floor") {
@@ -102,6 +102,11 @@ func (k *clause) falls() (reading, bool) {
 	return k.finish(reading{made: []made{{st: st, at: k.at()}}})
 }
 
+// downhill reports whether a fall is said without a side, or to the right, as it is counted.
+func (k *clause) downhill() bool {
+	return len(k.sides) == 0 || len(k.sides) == 1 && k.items[k.sides[0]].key() == "right"
+}
+
 // about reports whether a part of that key stands in the clause.
 func (k *clause) about(key string) bool {
 	for _, i := range k.things {
@@ -117,8 +122,9 @@ func (k *clause) floorAt() (reading, bool) {
 	if r, ok := k.dropped(); ok {
 		return r, true
 	}
-	floor := k.about("floor") || k.about("off floor") || k.about("drop")
-	if len(k.values) != 1 || len(k.sides) == 0 || !floor || !k.only(kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
+	floor := k.about("floor") || k.about("off floor") || k.about("drop") || len(k.things) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight
+	k.sides = k.againstOther()
+	if len(k.values) != 1 || len(k.sides) != 1 || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
@@ -129,6 +135,10 @@ func (k *clause) floorAt() (reading, bool) {
 	sign := 0
 	for _, w := range k.words {
 		switch t := k.items[w]; {
+		case t.kind == kRel && t.text != "lower than" && t.text != "higher than":
+			return reading{}, false
+		case t.kind == kRel:
+			sign = map[string]int{">": 1, "<": -1}[t.relKey()]
 		case t.is(kMore):
 			sign = map[string]int{"+=": 1, "-=": -1}[t.as(kMore).key]
 		case t.is(kFall), t.kind == kDown:
@@ -157,6 +167,19 @@ func (k *clause) floorAt() (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}
 	return k.finish(reading{made: []made{m}})
+}
+
+// againstOther drops the side that the floor is held against: "lower at the right than at the left".
+func (k *clause) againstOther() []int {
+	if len(k.sides) != 2 || k.items[k.sides[0]].key() == k.items[k.sides[1]].key() {
+		return k.sides
+	}
+	for i := k.sides[1] - 1; i > k.sides[0] && !k.items[i].value(); i-- {
+		if t := k.items[i]; t.kind == kThan || t.kind == kRel || t.kind == kThanNow {
+			return k.sides[:1]
+		}
+	}
+	return k.sides
 }
 
 // dropped reads "the ground beyond is 45 cm lower".

@@ -8,8 +8,10 @@ import (
 // related reads a quantity that leans on another: "the same gap below as between", "at least twice the gap", "as tall as
 // the wall", "= wall height + 2".
 func (k *clause) related() (reading, bool) {
-	if r, ok := k.sameBays(); ok {
-		return r, true
+	for _, read := range []func(*clause) (reading, bool){(*clause).sameBays, (*clause).equalBays} {
+		if r, ok := read(k); ok {
+			return r, true
+		}
 	}
 	p := k.hinge()
 	if p < 0 {
@@ -34,6 +36,7 @@ func (k *clause) related() (reading, bool) {
 			}
 		case t.kind == kNot:
 			not = true
+		case w < p && t.as(kAt) != nil:
 		case t.kind == kTimes || t.kind == kChange || t.kind == kBetween || idle(t) || t.kind == kLim:
 		default:
 			return reading{}, false
@@ -101,7 +104,33 @@ func (k *clause) sameBays() (reading, bool) {
 
 // carriesBays reports whether bays were counted last: "3 bays, eq".
 func (k *clause) carriesBays() bool {
-	return k.carry.name != nil && k.carry.name.Quantity == solver.Bays && k.has(kSame).text == "eq"
+	return k.carry.name != nil && (k.carry.name.Quantity == solver.Bays || k.carry.name.Quantity == solver.Bay) && alikeWords[k.has(kSame).text]
+}
+
+// alikeWords are what bays are said to be where nothing else is compared.
+var alikeWords = map[string]bool{"eq": true, "equal": true, "same": true, "identical": true, "equal to": false}
+
+// equalBays reads "two equal bays": how many, and that they are alike.
+func (k *clause) equalBays() (reading, bool) {
+	same := k.has(kSame)
+	if same == nil || !alikeWords[same.text] || len(k.values) != 1 || len(k.sides)+len(k.dims) > 0 || k.bay > 0 || !k.only(kSame) {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if k.items[i].key() != "bay" {
+			return reading{}, false
+		}
+	}
+	lim := k.items[k.values[0]].lim
+	if op, ok := lim.relation(); len(k.things) != 1 || !ok || op != solver.Eq || lim.lo.unit != bare || !lim.lo.val.IsInt() || lim.of != nil || lim.hi != nil {
+		return reading{}, false
+	}
+	m, ok := k.fill(made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.Bays}, Op: solver.Eq}, at: k.at(), lim: lim, kind: solver.Count})
+	if !ok {
+		return reading{}, false
+	}
+	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.Goal}, Value: solver.Value{Word: "equal bays"}}
+	return k.finish(reading{made: []made{m, {st: st, at: same.at}}})
 }
 
 // hinge finds the word around which a relation turns; -1 when there is none.
@@ -147,6 +176,8 @@ func (k *clause) relate(p int, op solver.Op, v solver.Value, lim *limit) (readin
 	below := aspectIndex[string(solver.BottomGap)]
 	rest := k.restAt()
 	switch {
+	case len(subject) == 0 && k.atBottom(p): // "bottom same as the gaps"
+		subject = []sense{meaning("bottom gap")}
 	case len(subject) == 0 && len(object) == 0:
 		return reading{}, false
 	case len(subject) == 0 && v.Mult == nil && k.items[p].kind == kSame && !(k.s.correcting && k.carry.name != nil): // "the same gap at the bottom (as in between)"
@@ -189,6 +220,16 @@ func (k *clause) relate(p int, op solver.Op, v solver.Value, lim *limit) (readin
 	}
 	m := made{st: solver.Statement{Name: n, Op: op, Value: v}, at: k.at(), kind: kind}
 	return k.finish(reading{made: []made{m}})
+}
+
+// atBottom reports whether the bottom is spoken of before item p, as a place.
+func (k *clause) atBottom(p int) bool {
+	for _, w := range k.words {
+		if t := k.items[w]; w < p && t.as(kAt) != nil {
+			return t.as(kAt).key == "bottom"
+		}
+	}
+	return false
 }
 
 // nameSense speaks of what was spoken of last, and nothing else.

@@ -47,7 +47,7 @@ var relations = []entry{
 	{kind: kBound, key: "<=", ways: "or (less|fewer|under|below|smaller|lower|narrower|shorter|tighter|thinner|closer)\nand (under|below|less)\ntops\nat most\nat the most\nat the outside\nno more\nand no more\nnot more"},
 	{kind: kBound, key: "=", ways: "no more and no (less|fewer)\nno more no less\nno (less|fewer) and no more\nexactly\non the (nose|dot|button)\neven\non the money\nto the inch\nno more nor less\nneither more nor less\nsharp\nflat\ndead on"},
 	{kind: kAbout, key: "~", ways: "about\n[right] around\nroughly\napproximately\napprox\napprox .\nabt\nnearly\nclose to\nsomewhere (around|near|about|close to)\nin the (neighborhood|neighbourhood|region|vicinity|ballpark) of\n~\ncirca\nmore or less\nas near as (possible|you can) to\nor thereabouts\ngive or take\nor so\nish\nor something like that\nor near it\nor close to it\nballpark"},
-	{kind: kBetween, key: "between", sense: meaning("gap"), ways: "BETWEEN\n(somewhere|anywhere|anything|someplace) BETWEEN\nin the range [(of|from)]\nin a range (of|from)\nranging (from|between)\nrange (from|between)\nwithin"},
+	{kind: kBetween, key: "between", sense: meaning("gap, added post size"), ways: "BETWEEN\n(somewhere|anywhere|anything|someplace) BETWEEN\nin the range [(of|from)]\nin a range (of|from)\nranging (from|between)\nrange (from|between)\nwithin"},
 	{kind: kFrom, key: "from", ways: "from\nsomewhere from\n(anywhere|anything) (from|of from)"},
 	{kind: kTo, key: "to", ways: "to\n(go|went|going|goes) (up|down) to\ntill\nuntil\nthrough to\nup to [at most]\nto (maybe|say)"},
 	{kind: kAnd, key: "and", ways: "and\n&"},
@@ -117,7 +117,7 @@ var relations = []entry{
 	{kind: kOut, key: "out", ways: "out [of (there|here|it)]\nin"},
 	{kind: kMove, key: "move", ways: "(move|moves|moved|bring|brings|brought|bump|push|pull|nudge|knock|shift|slide|come|slip|suck|pinch)"},
 	{kind: kChange, key: "+=", ways: `
-		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens|climb|climbs)
+		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens|climb|climbs|grew|ease|eases)
 		(stretch|spread|loosen|extend|up) [out] (it|them)
 		(open|opens|opened|spread|loosen|extend|bump) [(it|them)] (up|out) [(by)]
 		(bump|bring|move|push|take|pull|nudge|jack) (it|them|that) up
@@ -128,7 +128,7 @@ var relations = []entry{
 		+=
 		plus`},
 	{kind: kChange, key: "-=", ways: `
-		(lower|lowers|lowered|lowering|reduce|reduces|reduced|reducing|decrease|decreases|shrink|shrinks|shrinking|shrunk|tighten|tightens|tightened|tightening|narrow|narrows|narrowed|narrowing|shorten|shortens|shortening|shortened)
+		(lower|lowers|lowered|lowering|reduce|reduces|reduced|reducing|decrease|decreases|shrink|shrinks|shrinking|shrunk|shrank|tighten|tightens|tightened|tightening|narrow|narrows|narrowed|narrowing|shorten|shortens|shortening|shortened)
 		(subtract|deduct|minus|lose|loses|shave|shaves|knock|trimming|snug|pinch|close|remove|removes|removing|drops|dropped)
 		(close|closes|tighten|snug|shrink|draw|pull|bring|suck|pinch) [(it|them)] (in|up|down|together)
 		(take|takes|took|taking|shave|cut|trim|knock|pull|lop|slice) [(it|them)] (off|out|away|down|back)
@@ -142,7 +142,7 @@ var relations = []entry{
 		pare`},
 	{kind: kMore, key: "+=", ways: "more\nwider\nfatter\nbroader\nbigger\nlarger\ntaller\nhigher\nlonger\ngreater\nlooser\nfurther apart\nfarther apart\nthicker\nroomier\nadditional\nextra\nmore generous\nmore room\nhigher up"},
 	{kind: kMore, key: "-=", ways: "less\nfewer\nnarrower\nskinnier\nslimmer\nsmaller\nshorter\nlower\ntighter\ncloser [together]\nthinner\nlow\nnarrow\nless high\nless wide\nlower down"},
-	{kind: kThanNow, key: "now", ways: "than (it|they|that|there) (is|was|are|were|do|does) [(now|today|at the moment|currently|before|already)]\nthan (now|before|that|this|i said|i told you|i have|at present|what it is|what we have|planned)\nwhat it is [now]\n(it|they) (is|are) (now|at present|at the moment)\n(what|of what) (it|they) (is|are) [now]\n(as|than) it stands\nfrom (what it is|where it is|now)\non top of (that|what it is|what we have)\nthan (i|we) (said|told you|gave you|told|have)\ncompared (to|with) now"},
+	{kind: kThanNow, key: "now", ways: "than (it|they|that|there) (is|was|are|were|do|does) [(now|today|at the moment|currently|before|already)]\nthan (now|before|that|this|i said|i told you|i have|at present|what it is|what we have|planned)\nwhat it is [now]\n(it|they) (is|are) (now|at present|at the moment)\n(what|of what) (it|they) (is|are) [now]\n(as|than) it stands\nfrom (what it is|where it is|now)\non top of (that|what it is|what we have)\nthan (i|we) (said|told you|gave you|told|have)\ncompared (to|with) now\nas (big|wide|large|high|tall|much|long|many)"},
 	{kind: kAnother, key: "+=", ways: "another\n(a|one) further\nyet another"},
 	{kind: kFactor, key: "2", ways: "(double|doubled|doubles|doubling|twice|two times|twofold|2x)"},
 	{kind: kFactor, key: "3", ways: "(triple|tripled|thrice|treble|three times)"},
@@ -198,6 +198,7 @@ var relations = []entry{
 		i can (get|have)
 		we can get away with
 		that it allows
+		as (job|wall|space|layout|rules|code|span|room) (allow|allows|permit|permits|need|needs|takes|will allow|can take|can hold|will take)
 		that (are|is) (possible|feasible|allowed|permitted)
 		as will do
 		as they come

@@ -34,9 +34,17 @@ func (l *limit) kinds() set {
 // name finds which quantity a value belongs to, from all words of the clause, or from what was spoken of before.
 func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Kind, bool) {
 	kinds := lim.kinds()
-	if sp := aspectIndex[string(solver.Spare)]; lim.lo.unit == bare && lim.lo.val.IsInt() && k.about("spare") && k.about("rail") {
+	if k.open > 0 && k.ordinal {
+		kinds = kinds.and(lengthAspects)
+	}
+	if sp := aspectIndex[string(solver.Spare)]; lim.lo.unit == bare && lim.lo.val.IsInt() && k.about("spare") && (k.about("rail") || k.spareBoards(i)) {
 		k.s.boards = true
 		return k.build(sp)
+	}
+	if k.perBay(i) {
+		if a, ok := k.pick(append(append([]sense{}, k.carry.senses...), senses...), ofKind[solver.Count], nil, i); ok {
+			return k.build(a) // "one stiffener a bay, two in bay 2"
+		}
 	}
 	if n := k.noun(i + 1); n != nil && lim.lo.unit == bare && lim.lo.size == "" && lim.lo.val.IsInt() && len(lim.tail) == 0 && n.index == 0 {
 		if sure := counted(n); !sure.empty() {
@@ -58,11 +66,14 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if n := k.carry.name; len(senses) == 0 && n != nil && n.Quantity == solver.Rails && strings.HasSuffix(k.items[i].before, "at") && lim.lo.size == "" && (lim.lo.frac || lim.lo.unit != bare) && lengthAspects.and(kinds) == lengthAspects {
 		return solver.Name{Wall: k.wallName(), Quantity: solver.Gap}, solver.Length, true // "six boards at two and a quarter"
 	}
+	if op, ok := lim.relation(); ok && upper(op) && lim.lo.unit == money && len(k.things) == 0 && k.carry.item == nil {
+		return k.build(aspectIndex[string(solver.Budget)]) // "$400, no more"
+	}
 	if len(senses) > 0 && !k.lends(senses) {
 		return solver.Name{}, 0, false
 	}
 	if len(senses) == 0 && k.carry.name != nil {
-		if q := aspectIndexOf(k.carry.name.Quantity); q >= 0 && kinds.has(q) && k.sameKind(q, lim) && k.carry.name.Quantity != solver.FloorAtRight && (k.it || k.carries(lim)) {
+		if q := aspectIndexOf(k.carry.name.Quantity); q >= 0 && kinds.has(q) && k.sameKind(q, lim) && k.carry.name.Quantity != solver.FloorAtRight && !(k.open > 0 && k.carry.name.Quantity == solver.Openings) && (k.it || k.carries(lim)) {
 			n := *k.carry.name
 			n.Wall = k.wallName()
 			if k.ordinal {
@@ -87,11 +98,43 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 			return k.build(sizes[0])
 		}
 	}
-	if lim.lo.size != "" && len(senses) == 0 && railSize(lim.lo.size) {
-		return k.build(aspectIndex[string(solver.RailSize)])
+	if lim.lo.size != "" && len(senses) == 0 {
+		switch {
+		case railSize(lim.lo.size):
+			return k.build(aspectIndex[string(solver.RailSize)])
+		case squareSize(lim.lo.size):
+			return k.build(aspectIndex[string(solver.PostSize)])
+		}
 	}
 	return solver.Name{}, 0, false
 }
+
+// perBay reports whether a bare whole number stands before nothing but "in bay 2" or "to a bay", after something counted.
+func (k *clause) perBay(i int) bool {
+	lim := k.items[i].lim
+	if len(k.things) != 1 || len(k.dims) > 0 || k.things[0] != i+1 || k.items[i+1].key() != "per bay" || k.items[i+1].text == "" {
+		return false
+	}
+	switch w, _, _ := strings.Cut(k.items[i+1].text, " "); w {
+	case "in", "per", "for", "to", "each", "every", "a":
+	default:
+		return false
+	}
+	return lim.lo.unit == bare && lim.lo.size == "" && lim.lo.val.IsInt() && lim.hi == nil && lim.of == nil && !exact.Int(12).Less(lim.lo.val)
+}
+
+// spareBoards reports whether spare is counted: "two spare boards", "two spares".
+func (k *clause) spareBoards(i int) bool {
+	for _, t := range k.things {
+		if it := k.items[t]; it.key() == "spare" {
+			_, noun, _ := strings.Cut(it.text, " ")
+			return noun != "" && (boardNouns[noun]) || t == i+1 && it.text == "spares"
+		}
+	}
+	return false
+}
+
+var boardNouns = map[string]bool{"board": true, "boards": true, "rail": true, "rails": true, "piece": true, "pieces": true, "plank": true, "planks": true, "sticks": true, "slat": true, "slats": true}
 
 // counted is what a number right before a noun can be a number of.
 func counted(n *token) set {
@@ -142,6 +185,9 @@ func railSize(s string) bool {
 	b, _ := atoi(y)
 	return min(a, b) == 2 && max(a, b) >= 3 && max(a, b) <= 12
 }
+
+// squareSize reports whether a size that is said alone can only be that of posts: "6x6".
+func squareSize(s string) bool { return s == "4x4" || s == "5x5" || s == "6x6" || s == "8x8" }
 
 // pick returns the one aspect that the senses have most surely in common.
 func (k *clause) pick(senses []sense, kinds set, lim *limit, i int) (int, bool) {

@@ -57,7 +57,7 @@ func corrections(list []item) []correction {
 	var out []correction
 	start, soft := 0, false
 	for i, it := range list {
-		if !it.value() && it.kind == kFix && !hasValue(list[:i]) {
+		if !it.value() && it.kind == kFix && (!hasValue(list[:i]) || i > 0 && !list[i-1].value() && list[i-1].kind == kAnd && strings.HasPrefix(it.text, "make ")) {
 			list[i].lim, list[i].token = nil, nothing
 			if strings.HasSuffix(it.text, " it") || strings.HasSuffix(it.text, " that") {
 				list[i].token = whatWasSpokenOf

@@ -169,7 +169,9 @@ func (k *clause) set(i int) (made, bool) {
 		case solver.GT:
 			op = solver.LE
 		default:
-			return made{}, false
+			if !k.about("budget") { // "don't let the material go past 425"
+				return made{}, false
+			}
 		}
 	}
 	senses := k.senses(0, len(k.items))
@@ -180,6 +182,9 @@ func (k *clause) set(i int) (made, bool) {
 	}
 	if i > 0 && !k.items[i-1].value() && (k.items[i-1].kind == kEach || k.items[i-1].kind == kPer) && k.items[i-1].text == "every" {
 		senses = append(senses, meaning("| stiffener spacing"))
+	}
+	if k.has(kMeasured) != nil && k.about("rail") && len(k.things) == 1 || k.runs(i) {
+		senses = append(senses, meaning("| rail face"))
 	}
 	if lim.of != nil && senseOf(lim.of).sure.hasName("wall height") {
 		senses = append(senses, meaning("| post height, rail top, opening from left, opening from right"))
@@ -209,6 +214,19 @@ func (k *clause) vagueBoards(i int) bool {
 	}
 	for _, w := range []string{"quote", "bid", "estimate", "invoice", "bill", "order"} {
 		if strings.Contains(k.s.head.text, w) && strings.HasPrefix(k.items[k.things[0]].text, "board") && len(k.s.groups) == 1 && len(k.values) == 1 {
+			return true
+		}
+	}
+	return false
+}
+
+// runs reports whether boards are said to run so much: "rails really run 5-3/8".
+func (k *clause) runs(i int) bool {
+	if !k.about("rail") || len(k.things) != 1 || k.items[i].lim.lo.unit == bare && !k.items[i].lim.lo.frac {
+		return false
+	}
+	for _, w := range strings.Fields(k.items[i].before) {
+		if w == "run" || w == "runs" {
 			return true
 		}
 	}

@@ -116,6 +116,15 @@ var trade = []entry{
 var fills = []entry{
 	{kind: kFill, key: "fill", ways: `
 		you know
+		for (everything|the whole thing|the lot|the whole lot|the whole job)
+		all of (them|those)
+		(suits|suit|pleases|please) (me|us) [(fine|well|best)]
+		(is|are) fine (by|with) (me|us)
+		by [(the|my|our|his|a)] (tape|level|calipers|caliper|ruler|laser|rule)
+		[(put|held|hold|got|with|had)] [(a|the|my)] (calipers|caliper|level|tape|ruler|laser) on
+		in [the] order
+		on top of what (is|we|i) (need|needed|needs)
+		if (it|that) can be (had|done|managed|arranged)
 		i (think|guess|believe|suppose|reckon|hope)
 		i am (afraid|sure|thinking|guessing|told)
 		my (husband|wife|son|daughter|boss|dad|mom|partner|client|customer|mother|father) (would like|wants|likes|prefers|needs|asked for|says)

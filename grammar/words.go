@@ -18,7 +18,7 @@ var classes = []wordClass{
 	{"UPRIGHT", "upright uprights"},
 	{"BRACKET", "bracket brackets brkt brkts bkt bkts brckt brckts hanger hangers"},
 	{"WALL", "wall walls halfwall screen fence partition"},
-	{"FLOOR", "floor flr slab concrete ground deck patio paving pavement pad terrace decking"},
+	{"FLOOR", "floor flr slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers"},
 	{"EARTH", "ground dirt soil earth grass lawn yard garden grade land lawn turf"},
 	{"HEIGHT", "height heights hgt hgts ht hts hight heigth"},
 	{"HIGH", "high tall"},
@@ -144,7 +144,7 @@ const neutralWords = `
 	following follow
 	having
 	made
-	looking
+	looking remain remains remained strictly belong belongs
 	
 	once
 	mess

@@ -1,0 +1,55 @@
+package grammar
+
+// moreOf gives a number the unit that stands behind its "more": "two more inches of opening".
+func (l *lexing) moreOf() {
+	for i := 0; i+2 < len(l.tokens); i++ {
+		n, more, u := &l.tokens[i], &l.tokens[i+1], &l.tokens[i+2]
+		if n.kind != kNum || n.amt.unit != bare || n.amt.size != "" || !more.is(kMore) || u.kind != kUnit {
+			continue
+		}
+		kind, size, _, ok := l.unit(u.first)
+		if !ok {
+			continue
+		}
+		a := *n.amt
+		a.val, a.unit, a.per, a.plain = a.val.Mul(size), kind, size, ""
+		n.amt, more.end = &a, u.end
+		l.tokens = append(l.tokens[:i+2], l.tokens[i+3:]...)
+	}
+}
+
+// perUnit reads a unit alone as one of it where a floor falls by so much in each: "10 mm per metre".
+func (l *lexing) perUnit() {
+	fall := false
+	for i := range l.tokens {
+		t := &l.tokens[i]
+		fall = fall || t.is(kFall)
+		if t.kind != kUnit || !fall || i < 2 || l.tokens[i-2].kind != kNum && l.tokens[i-1].kind != kNum {
+			continue
+		}
+		k, size, _, ok := l.unit(t.first)
+		if !ok || k != metric && k != feet {
+			continue
+		}
+		if prev := &l.tokens[i-1]; prev.is(kPer) || prev.kind == kTo {
+			prev.kind, prev.found = kPer, []found{{entry: perEach}}
+			t.kind, t.amt = kNum, &amount{number: number{val: size, words: true}, unit: k, per: size}
+		}
+	}
+}
+
+var perEach = &entry{kind: kPer, key: "per"}
+
+// trailingBounds drops the comma before a limit that ends its clause: "$400, no more".
+func (l *lexing) trailingBounds() {
+	for i := 1; i+1 < len(l.tokens); i++ {
+		t, next := &l.tokens[i], &l.tokens[i+1]
+		if t.kind != kComma || next.as(kBound) == nil || next.as(kPart) != nil || l.tokens[i-1].kind != kNum {
+			continue
+		}
+		if i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma || l.tokens[i+2].kind == kStop {
+			next.kind = kBound
+			l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
+		}
+	}
+}

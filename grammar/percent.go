@@ -1,0 +1,54 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// extraPercent reads a share of lumber that is bought beyond what is needed: "ten percent extra", "10% over on lumber".
+func (k *clause) extraPercent() (reading, bool) {
+	if len(k.values) != 1 || len(k.sides)+len(k.dims) > 0 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kExtra, kMore, kOver, kChange, kHave) {
+		return reading{}, false
+	}
+	lim := k.items[k.values[0]].lim
+	op, ok := lim.relation()
+	if !ok || lim.lo.unit != percent || lim.hi != nil || !k.beyondNeed(lim) {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		switch k.items[i].key() {
+		case "size", "rail", "in all", "budget":
+		default:
+			return reading{}, false
+		}
+	}
+	if lim.of != nil || lim.way != nil {
+		op = solver.Eq
+	}
+	v, ok := k.s.value(amount{number: lim.lo.number, unit: percent}, solver.Percent)
+	if !ok || op != solver.Eq {
+		return reading{}, false
+	}
+	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.Spare}, Op: solver.Eq, Value: v}
+	return k.finish(reading{made: []made{{st: st, at: k.at(), lim: lim, kind: solver.Percent}}})
+}
+
+// beyondNeed reports whether "extra" or "over" stands after the percents.
+func (k *clause) beyondNeed(lim *limit) bool {
+	if lim.way != nil {
+		t := senseOf(lim.of)
+		return strings.HasPrefix(lim.way.text, "over") && !t.all().hasName("gap") && t.all().hasName("stock")
+	}
+	for _, w := range k.words {
+		switch t := k.items[w]; {
+		case w < k.values[0]:
+			if t.is(kMore) || t.is(kChange) {
+				return false
+			}
+		case t.text == "extra", t.kind == kOver && t.text == "over":
+			return true
+		}
+	}
+	return false
+}
