@@ -151,6 +151,7 @@ func (k *clause) direction() direction {
 			break
 		}
 	}
+	moves = moves || len(k.values) == 1 && k.items[k.values[0]].lim.goes
 	d := direction{ok: true, verb: len(verbs) > 0 || moves || down || up}
 	all := append([]string{}, verbs...)
 	switch {

@@ -4,7 +4,7 @@ package grammar
 var commands = []entry{
 	{kind: kCmd, key: "take that", loose: true, ways: `
 		take (that|it|this) [one]
-		(keep|use|go with|adopt|accept|run with|apply|stick with|stay with|settle on|like) (that|it|this) [(one|version|then|now|better)]
+		(keep|use|go with|adopt|accept|run with|apply|stick with|stay with|settle on) (that|it|this) [(one|version|then|now|better)]
 		(keep|use|go with|adopt|accept|run with|apply|stick with|take|stay with|choose|pick) (one|version|trial|that|the way) [(we|you|i)] [just] (tried|showed|did|looked at|tested|had|ran)
 		(go|run|stick|stay|work|proceed) with (that|it|this|one we tried|one you tried|what we tried|trial|last one|last trial) [one]
 		(one|trial) [(we|you|i)] [just] tried [(suits me|is good|is fine|works)] [(,)] [(keep to it|keep it)]

@@ -48,7 +48,7 @@ func (g *grouping) headWord(i int) bool {
 			return true
 		}
 	}
-	g.flush(group{force: force, head: t.token})
+	g.flush(group{force: force, head: t.token, inside: !g.atBreak(i)})
 	return true
 }
 
@@ -92,7 +92,7 @@ func (g *grouping) wh(i int) bool {
 		t.kind = kSame // "twice what is between the others"
 		return false
 	}
-	if (g.g.force == Why || g.g.force == "help with" || g.g.force == Forget) && !g.atBreak(i) {
+	if (g.g.force == Why || g.g.force == Teach || g.g.force == "help with" || g.g.force == Forget) && !g.atBreak(i) {
 		g.g.sense = append(g.g.sense, senseOf(t.token))
 		return true
 	}
@@ -153,6 +153,12 @@ func (g *grouping) quest(i int) bool {
 	if bareNoun(t.token) && (!g.alone(i) || !g.asksFor(t.key())) {
 		return false
 	}
+	if g.g.force == Teach && strings.HasPrefix(t.text, "step") && !g.empty() {
+		return true // "take me through the gap step by step"
+	}
+	if g.g.force == Ask && bareNoun(t.token) && !g.goesWith(t.key()) {
+		return false
+	}
 	if g.g.force == Ask && g.g.topic == "" && !g.empty() && !g.atBreak(i) && !hasValue(g.g.items) && g.asksFor(t.key()) {
 		g.g.topic = t.key() // "what will the lumber cost"
 		return true
@@ -179,6 +185,17 @@ func (g *grouping) asksFor(table string) bool {
 		return true
 	}
 	return g.g.sense[0].all().hasName("?" + table)
+}
+
+// goesWith reports whether the parts named in the question so far can be asked after with a table: "which size are the
+// posts" is after no list of posts.
+func (g *grouping) goesWith(table string) bool {
+	for _, it := range g.g.items {
+		if !it.value() && it.kind == kPart && !senseOf(it.token).all().hasName("?"+table) {
+			return false
+		}
+	}
+	return true
 }
 
 // asking are words that begin a question or a wish to be told, wherever they stand.
@@ -262,16 +279,27 @@ func (g *grouping) tail(i int) bool {
 	}
 	switch t.key() {
 	case "why":
-		if g.g.force == Ask {
+		if g.g.force == Ask || g.g.force == Why {
 			g.g.force = Why
 			return true
 		}
 		return false
+	case "why not":
+		if g.g.force == Why && !g.empty() && g.g.topic == "" {
+			g.g.force = WhyNot // "why is a 3 inch gap no good"
+			return true
+		}
+		return g.g.force == WhyNot
 	case "verify":
 		if g.g.force == Ask && g.empty() {
 			g.g = group{force: State} // "I would like to know whether that is right"
 		}
 		return g.turn(Check, State)
+	case "teach":
+		if (g.g.force == Why || g.g.force == Ask) && g.g.topic == "" && !g.empty() && findsOut(g.g.head) {
+			g.g.force, g.g.sense = Teach, nil // "how do I figure the gap myself"
+		}
+		return true
 	case "fit":
 		if g.g.force == Check && g.g.head == nil {
 			g.g.force = WhatIf
@@ -280,6 +308,25 @@ func (g *grouping) tail(i int) bool {
 		return g.turn(WhatIf, State)
 	}
 	return false
+}
+
+// findsOut reports whether a question is after the way to find something: "how do I work out …".
+func findsOut(t *token) bool {
+	if t == nil || !strings.HasPrefix(t.text, "how") {
+		return false
+	}
+	for _, w := range strings.Fields(t.text) {
+		switch w {
+		case "figure", "work", "calculate", "compute", "derive", "determine", "find", "get", "reach":
+			return true
+		}
+	}
+	return false
+}
+
+// whyFill passes over "so small" where a reason is asked for.
+func (g *grouping) whyFill(int) bool {
+	return g.g.force == Why || g.g.force == Ask && g.g.head != nil && g.g.head.text == "how"
 }
 
 // turn gives force to the groups of the sentence before here that have another. With nothing there it takes the

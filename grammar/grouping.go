@@ -41,7 +41,7 @@ var openers map[tokenKind]func(*grouping, int) bool
 func init() {
 	openers = map[tokenKind]func(*grouping, int) bool{
 		kHead: (*grouping).headWord, kWh: (*grouping).wh, kWhere: (*grouping).wh, kQuest: (*grouping).quest, kTeachHead: (*grouping).teach,
-		kCmd: (*grouping).command, kName: (*grouping).nameWord, kCsv: (*grouping).csv, kTail: (*grouping).tail, kForgetTail: (*grouping).dropTail,
+		kCmd: (*grouping).command, kName: (*grouping).nameWord, kCsv: (*grouping).csv, kTail: (*grouping).tail, kWhyFill: (*grouping).whyFill, kForgetTail: (*grouping).dropTail,
 		kEnter: (*grouping).enter, kTheirs: (*grouping).theirs, kTailFill: (*grouping).skip, kFill: (*grouping).skip,
 	}
 }

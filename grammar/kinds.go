@@ -53,6 +53,7 @@ const (
 	kHead
 	kWhere
 	kTail
+	kWhyFill // "so small", after why
 	kTheirs
 	kEnter
 	kGoesIn

@@ -36,6 +36,9 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "take that":
+		if (g.g.force == Ask || g.g.force == Why) && !g.atBreak(i) {
+			return false // "which cautions go with it"
+		}
 		if i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc) {
 			return true // "keep that doorway …"
 		}

@@ -36,6 +36,23 @@ func Read(line string, c Context) Reading {
 	return mend(atoms, c, r)
 }
 
+// danglers drops the "to" or "from" that a question may end in: "what do I cut the boards to?".
+func danglers(in []token) []token {
+	n := len(in)
+	for n > 0 && (in[n-1].kind == kStop || in[n-1].kind == kQMark) {
+		n--
+	}
+	if n == 0 || in[n-1].kind != kTo && in[n-1].kind != kFrom {
+		return in
+	}
+	for i := range in[:n-1] {
+		if k := in[i].kind; k == kWh || k == kQuest {
+			return append(in[:n-1:n-1], in[n:]...)
+		}
+	}
+	return in
+}
+
 func askedBack(at int, text, example string) Reading {
 	return Reading{Ask: &solver.Question{At: &at, Text: text, Example: example}}
 }
@@ -105,6 +122,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 			return Reading{Ask: &solver.Question{At: &at, Text: "What does " + quoted(short(t.text)) + " mean here?", Example: "gap 2-1/2, 6 rails"}}
 		}
 	}
+	tokens = danglers(tokens)
 	if n := len(tokens); n > 0 && tokens[n-1].end == atoms[len(atoms)-1].end {
 		switch t := &tokens[n-1]; t.kind {
 		case kAnd, kOr, kBut, kTo, kFrom:

@@ -117,7 +117,7 @@ var relations = []entry{
 	{kind: kOut, key: "out", ways: "out [of (there|here|it)]\nin"},
 	{kind: kMove, key: "move", ways: "(move|moves|moved|bring|brings|brought|bump|push|pull|nudge|knock|shift|slide|come|slip|suck|pinch)"},
 	{kind: kChange, key: "+=", ways: `
-		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens|climb|climbs|grew|ease|eases)
+		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens|climb|climbs|climbed|grew|grown|rose|ease|eases)
 		(stretch|spread|loosen|extend|up) [out] (it|them)
 		(open|opens|opened|spread|loosen|extend|bump) [(it|them)] (up|out) [(by)]
 		(bump|bring|move|push|take|pull|nudge|jack) (it|them|that) up
@@ -144,9 +144,9 @@ var relations = []entry{
 	{kind: kMore, key: "-=", ways: "less\nfewer\nnarrower\nskinnier\nslimmer\nsmaller\nshorter\nlower\ntighter\ncloser [together]\nthinner\nlow\nnarrow\nless high\nless wide\nlower down"},
 	{kind: kThanNow, key: "now", ways: "than (it|they|that|there) (is|was|are|were|do|does) [(now|today|at the moment|currently|before|already)]\nthan (now|before|that|this|i said|i told you|i have|at present|what it is|what we have|planned)\nwhat it is [now]\n(it|they) (is|are) (now|at present|at the moment)\n(what|of what) (it|they) (is|are) [now]\n(as|than) it stands\nfrom (what it is|where it is|now)\non top of (that|what it is|what we have)\nthan (i|we) (said|told you|gave you|told|have)\ncompared (to|with) now\nas (big|wide|large|high|tall|much|long|many)"},
 	{kind: kAnother, key: "+=", ways: "another\n(a|one) further\nyet another"},
-	{kind: kFactor, key: "2", ways: "(double|doubled|doubles|doubling|twice|two times|twofold|2x)"},
-	{kind: kFactor, key: "3", ways: "(triple|tripled|thrice|treble|three times)"},
-	{kind: kFactor, key: "1/2", ways: "(halve|halved|halves|halving)\nhalf (the|of|as much as|that|as wide as|as big as|its)\ncut [(it|them)] in half\nin half\nby half"},
+	{kind: kFactor, key: "2", ways: "(double|doubled|doubles|doubling|twice|two times|twofold|2x)\n(double|twice|two times) as (ADJ|much|many) [as]"},
+	{kind: kFactor, key: "3", ways: "(triple|tripled|thrice|treble|three times)\n(three times|thrice) as (ADJ|much|many) [as]"},
+	{kind: kFactor, key: "1/2", ways: "(halve|halved|halves|halving)\nhalf (the|of|as much as|that|its)\nhalf as (ADJ|much|many) [as]\ncut [(it|them)] in half\nin half\nby half"},
 	{kind: kTimes, key: "times", ways: "times\ntimes as (much|wide|big|large|high|tall|many) [as]"},
 	{kind: kSame, key: "=", ways: `
 		same [(HEIGHT|WIDTH|size|distance|gap|thing|amount|space|spacing)] as

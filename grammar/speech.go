@@ -43,6 +43,7 @@ type group struct {
 	csv     bool
 	dropped bool // taken back; only what it spoke of stays in mind
 	sealed  bool // nothing after it changes its force
+	inside  bool // its head stands inside a part of the sentence, not at its beginning
 }
 
 // fail keeps the first thing that is not clear.
@@ -114,6 +115,7 @@ func (s *speech) sentence(list []item, asked bool) {
 	}
 	g.flush(group{})
 	g.whyNotAlone()
+	g.conditions()
 	if asked {
 		g.question()
 	}

@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"strings"
 	"sync"
 
 	"github.com/alecthomas/participle/v2"
@@ -72,6 +73,7 @@ type limit struct {
 	lo, hi     *amount  // hi only in a range
 	loTok      *token
 	to         bool // "to" stands before it
+	goes       bool // "go down to"
 	way        *token
 	of         *token // "two inches over the wall": over, wall
 }
@@ -147,6 +149,7 @@ func (l *limit) takeTo() *limit {
 	for _, t := range l.lead {
 		if t.kind == kTo {
 			l.to = true
+			l.goes = l.goes || strings.HasPrefix(t.text, "go") || strings.HasPrefix(t.text, "went")
 		} else {
 			kept = append(kept, t)
 		}

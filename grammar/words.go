@@ -70,6 +70,7 @@ var classes = []wordClass{
 	{"CHEAPEST", "cheapest cheapest lowest"},
 	{"WASTE", "waste scrap offcuts leftovers scraps wastage"},
 	{"LEAST", "least minimum min minimal little lowest smallest"},
+	{"ADJ", "big large huge wide broad high tall small tiny narrow tight short long low close thick thin deep far odd strange weird uneven wee"},
 	{"EQUAL", "equal same even identical alike eq uniform matching"},
 }
 

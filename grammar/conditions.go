@@ -1,0 +1,32 @@
+package grammar
+
+import "strings"
+
+// conditions puts what is tried before what is asked of it: "what would it cost if we used 1x6 rails", "with seven rails
+// what would the gap be".
+func (g *grouping) conditions() {
+	list := g.s.groups
+	for k := g.first; k+1 < len(list); k++ {
+		a, b := &list[k], &list[k+1]
+		switch {
+		case a.force == Ask && b.force == WhatIf && b.inside && hasValue(b.items):
+			*a, *b = *b, *a
+			k++
+		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && supposes(a.items) && hasValue(a.items):
+			a.force = WhatIf
+		}
+	}
+}
+
+// supposes reports whether a stretch opens with a word that only supposes: "with seven rails", "given a wall of 40".
+func supposes(list []item) bool {
+	if len(list) == 0 {
+		return false
+	}
+	before := list[0].before
+	if list[0].value() && len(list[0].lim.lead) > 0 {
+		before = list[0].lim.lead[0].before
+	}
+	word, _, _ := strings.Cut(before, " ")
+	return word == "with" || word == "given" || word == "using"
+}

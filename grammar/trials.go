@@ -1,0 +1,52 @@
+package grammar
+
+// trials are more ways to try something out without setting it, beside the plain ones of heads.
+var trials = []entry{
+	{kind: kHead, key: "what if", loose: true, ways: `
+		what (would|will|does|might|could) happen (with|to it if|then if|when)
+		what happens (with|when|then if|to it if)
+		(see|find out|check|tell ME|show ME) what (happens|would happen|it does|changes|would change|it looks like|comes of it|comes out) (with|if|when)
+		what (changes|would change|difference does it make|difference would it make|does it do|would it do|does it change|would it change|would it mean) (if|with|when)
+		what difference (does|would|will) it make (if|with|when)
+		what difference if
+		how (do|would|does|will|might) (things|it|that|everything|the layout|the wall) (change|differ|come out|work out|look|turn out|be|go|fall out|lay out) (if|with|when)
+		how much (difference|would change) if
+		would it (help|hurt|work|be better|be okay|be ok|be possible|be all right|be any better|make sense|matter|make a difference) (if|to|with) [(make|set|use|go with|have|put)]
+		(will|does|might|could|can) it (help|hurt|work|matter) (if|to|with) [(make|set|use|go with|have|put)]
+		(would|will|is|was|could|might) there [(still)] (be|) [(still|enough|any)] (room|space|place) (for|to fit|to put|to have)
+		have (room|space) for
+		(room|space) enough for
+		(wondering|wonder|curious|want to know|like to know|want to see|like to see) (if|whether|about) [(i|we|you|it)] [(could|can|might)] [(use|have|do|try|go with|fit|get)]
+		(wondering|wonder|curious|want to know|like to know|want to see|like to see) what (if|would happen if|happens if|happens with|would happen with|becomes of it if)
+		(i|we) (thought of|was thinking of|am thinking of|am thinking about|was thinking about|were thinking of|are thinking of|are thinking about|am considering|are considering|am tempted to|was considering) [(using|having|making|going with|trying|doing)]
+		(thinking|considering) (of|about) [(using|having|making|going with|trying|doing)]
+		(just|only) (for fun|as a test|as a trial|to see|hypothetically|for argument's sake|for the sake of argument) [(,)] [(what if|if|say|try|suppose)]
+		hypothetically [(,)] [(if|say|speaking)]
+		for the sake of argument [(,)] [(say|suppose|if)]
+		(give|gave) (it|that) a try with
+		(run|do|work) (it|that|the numbers|numbers|the layout) [(again|over|once|once more)] (with|for|at|using)
+		(run|do|work) (it|that|the numbers) [(again|over)] as if
+		(do|say|think) as if
+		what would (you|it) say to
+		how would (you|it) (like|look with|feel about)
+		let us (see|hear) (it|how it looks|how that looks|how it goes|how it would look|how it comes out) (with|if)
+		(show|tell) ME (how it looks|how it would look|what it looks like|what it would look like) (with|if)
+		(would|could|can|will) (i|we|you) (also|still|even|just|maybe|possibly) (use|have|do|fit|get|squeeze|make|get by with|get away with|manage|put|run)
+		(i|we) (were|was) to (use|have|make|go with|put|set|leave|do)
+		if (i|we|you|they) (used|use|had|have|made|make|went with|go with|put|set|left|leave|did|do|kept|keep|chose|took|take|tried|try|bought|buy|got|get|gave|built|build|ran|run|added|cut)
+		if [(ever)] (there was|there were|it was|it were)
+		in case (i|we|you) (used|use|had|have|made|make|went with|go with|put|set|left|leave|chose|took|take|tried)
+		what about (using|having|making|going with|trying|leaving|a try at)
+		how about (using|having|making|going with|trying|leaving|we use|we try|we make|if we|if)
+		play with
+		(any|no) harm in
+		(is|would) it (ok|okay|fine|all right|possible|allowed|safe) (to|if) [(use|have|make|go with|put|set|leave|do|we|i)]
+		(would|could) (i|we) be (ok|okay|fine|all right|safe|allowed) (with|to) [(use|have|make|go with|put|set|leave|do)]
+		(am|are) (i|we) (ok|okay|fine|all right|safe|allowed) (with|to) [(use|have|make|go with|put|set|leave|do)]`},
+	{kind: kOffEach, key: "tolerance", loose: true, ways: `
+		(each|every|everything|all|every one|each one|whatever) [(single)] [(RAIL|cut|piece|mark|one|of them)] [(i|we)] [(cut|saw|mark|make)] [(is|are|was|were|comes out|came out|runs|turns out|could be|might be)] [(out|off|wrong)] (off|out|wrong) [by]
+		(i|we|he|she|they) (am|are|is|was|were) [(always|each time|every time)] (off|out|wrong) [(on|by)]
+		(i|we) (miss|missed|cut|mark|saw) (each|every|all|everything|all of them|them all) (off|wrong|out) [by]
+		(my|the|our) (cuts|marks|sawing|cutting|marking|RAIL|pieces) (is|are|was|were|could be|might be|come out|came out) [all] (off|out|wrong) [by]`},
+	{kind: kOffTail, key: "off", ways: "(on|for|with|in|at) (each|every|all) [(one|RAIL|cut|piece|of them|board|mark)]\n(each|every) (time|one|cut|RAIL|piece|mark) (off|out|wrong)\n(off|out|wrong) (on|at|with|in) (each|every) [(one|RAIL|cut|piece|mark)]\neach time\nevery time"},
+}
