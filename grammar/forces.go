@@ -175,7 +175,11 @@ func (g *grouping) quest(i int) bool {
 		return true
 	}
 	g.stray(i)
-	g.flush(group{force: Ask, head: t.token, topic: t.key()})
+	force := Ask
+	if strings.HasPrefix(t.text, "how") && (strings.Contains(t.text, " that many") || strings.Contains(t.text, " so many")) {
+		force = Why // "how did you get that many boards to buy"
+	}
+	g.flush(group{force: force, head: t.token, topic: t.key()})
 	return true
 }
 

@@ -42,7 +42,7 @@ var reasons = []entry{
 	{kind: kHead, key: "why not", loose: true, ways: `
 		is there (some|any|a) [(good|particular)] reason (not|i|we|you|why) [(not|can not|could not|should not|can not)] [(to)]
 		(what|why) to (stop|keep|prevent|block) (me|us|you|it) [(from)]
-		what (would|will|could) (stop|keep|prevent|block) (me|us|you|it|WALL) [(from)]
+		what (would|will|could) (stop|keep|prevent|block) (me|us|you|it) [(from)]
 		what (is|are) you against
 		what do you have against
 		(why|how come) (is|are) you against
@@ -51,12 +51,11 @@ var reasons = []entry{
 		why (did|do|does|is) it (reject|refuse|rule out|say no to|object to|rejecting|refusing|ruling out|saying no to|forbid|block)
 		why say no to
 		why (no|nix)
-		(i|we) do not (see|understand|get|know|follow) why (i|we|it|you|there|WALL|SPACE|OPENING) (can|could|will|would|is|are|does|do|should|may) not [(be|have|use|get|do|fit)]
+		(i|we) do not (see|understand|get|know|follow) why (i|we|it|you|there) (can|could|will|would|is|are|does|do|should|may) not [(be|have|use|get|do|fit)]
 		(i|we) do not (see|understand|get|know|follow) why not
 		(explain|tell ME|show ME) why (can|could|will|would|is|are|does|do|should|may) not
-		(explain|tell ME|show ME) why (i|we|it|you|there|he|they|WALL|SPACE|OPENING|BAY|RAIL|POST) (can|could|will|would|is|are|does|do|should|may) not [(be|have|use|get|do|fit|go)]
-		(for|on) what (reason|grounds) (can|could|will|would|may) not
-		(for|on) what (reason|grounds) (can|could|will|would|may) (i|we|it|you|WALL|SPACE|OPENING|BAY|RAIL|POST) not
+		(explain|tell ME|show ME) why (i|we|it|you|there|he|they) (can|could|will|would|is|are|does|do|should|may) not [(be|have|use|get|do|fit|go)]
+		(for|on) what (reason|grounds) (can|could|will|would|may) [(i|we|it|you)] not
 		what (makes|made) impossible
 		what (problem|trouble|harm|issue|hitch|catch|obstacle|drawback) [(is there|there is|be)] (with|in|if)
 		y not`},
