@@ -241,6 +241,8 @@ func (l *lexing) limits() {
 			t.kind = kTop
 		case t.kind == kBound && !after && num:
 			t.kind = kRel
+		case t.kind == kRel && t.text == "as" && !(num && i > 0):
+			t.kind = kUnknown // only "as 72" gives a value
 		case t.kind == kRel && t.text == "up to" && (l.changing(i) || l.comesUp(t.first)):
 			t.kind = kTo // "bump it up to 8"
 		case t.kind == kTo && num && strings.HasSuffix(t.text, " up to") && mayVerb[l.word(t.first-1)]:

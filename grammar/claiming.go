@@ -1,4 +1,87 @@
 package grammar
 
 // claims are more ways in which somebody's figures are reported, beside the plain ones of heads.
-var claims = []entry{}
+var claims = []entry{
+	{kind: kHead, key: "check", loose: true, ways: `
+		[(one|other|another|same|this|that|my|his|her|their|our|PERSON|second|first)] [PAPERKIND] PAPERKIND PAPER (SAYS|SHOWS|SUBMITS) [(that|for|me|us|out|down|here)]
+		[(one|other|another|same|this|that|second|first)] PAPER [PERSON (sent|gave|made|drew|left|handed|showed) [(ME|in)]] (SAYS|SHOWS|SUBMITS) [(that|for|me|us|out|down|here)]
+		[PAPERKIND] PAPERKIND PAPER [for (material|materials|lumber|job|wall|wood)] (is|was|comes to|came to|comes in at|came in at|runs to|amounts to|totals) [for]
+		[(the|my|one of my|other|second|first)] PERSON [also] (SUBMITS) [(that|ME|to ME|out|down)]
+		[(the|my|one of my|other|second|first)] [PERSONKIND] [PERSONKIND] PERSON [(also|next door|down the (road|street)|across the street|at (counter|desk|yard|store|till|register)|before me|here)] (SAYS|SUBMITS|DRAWS) [down] [(that|ME|to ME)]
+		(day|night|other|morning|evening|first|second) shift [also] (SAYS|SUBMITS|DRAWS) [down] [(that|ME)]
+		(according|as|thanks) to (PERSON|him|them|her|PERSONKIND PERSON|[PAPERKIND] PAPER)
+		(according to|per|going by|by|in|on|as per|from|under|based on) (the|his|her|their|this|that|my|a) [PAPERKIND] [PAPERKIND] PAPER [(it|they)]
+		[PAPERKIND] PAPERKIND PAPER :
+		(it|that|they|there) [also] (SAYS|SHOWS|SUBMITS) here [that]
+		(as|like) (PERSON|PAPER) (SAYS|SHOWS|SUBMITS|has) [(it|that)]
+		(as) (stated|shown|drawn|claimed|submitted|quoted|listed|specified|reported) [(in|on|by) [PERSON] PAPER]
+		(claimed|stated|submitted|alleged|reported|asserted) [(figures|values|numbers|dimensions|that|it)]
+		[(PERSON|PERSONKIND PERSON)] (claim|claims|assertion|statement|contention|position|story|word|version) (is|was) [that]
+		(PERSON|him|them|her) (would have|wants) (ME|us) believe [that]
+		PERSON (is|are|was|were) (saying|claiming|telling (me|us)|insisting|of the opinion|under the impression|certain|convinced|quoting|proposing|suggesting|reporting|asserting) [that]
+		PERSON (come|comes|came) up with
+		PERSON (got|gets|get|arrived at|arrives at)
+		i (am|was) (told|informed|advised|assured|given to understand|led to believe) [(by PERSON)] [(that|it)]
+		(told|informed|advised|assured) (by PERSON) [(that|it)]
+		(word|story|claim|rumor) [going around] is [that]
+		(please|can you|could you) (check|verify|confirm|vet|validate|hold|test) [(this|these|the following|the claim|his claim|their claim|the claims|for me|whether|if|that)] [(:|that)]
+		(check|verify|confirm|vet|validate|test|hold) (this|these|the following|the claim|his claim|their claim|the claims|these claims|these figures|these numbers|this figure|this number) [(for me|please)] [(:|that)]
+		(does|would|do) it [(really|actually)] (follow|hold) that
+		is it (really|actually|indeed) [(true|right|so|correct)] [that]
+		(would|do) you (agree|confirm|say) [that]
+		(is|was) (PERSON|PAPER) right [(that|in saying|to say|about)]
+		(is|was) (PERSON|PAPER) correct [(that|in saying|to say|about)]
+		(see|find out|tell ME|show ME|i wonder|wonder) (if|whether) it (is true|is right|is so|is correct) that
+		i (worked|figured|calculated|computed) (it|that) out (to be|as|at|to)
+		i (worked|figured|calculated|computed) out
+		by my (reckoning|calculation|figures|arithmetic|math|sums) [it]
+		(by|on) (PERSON's|his|her|their) (reckoning|calculation|figures|arithmetic|math|sums|count) [it]
+		(i|we) (come|came) up with
+		my (answer|figure|calculation|result|sum|guess|number|solution) (for|of|on|to)
+		i (worked)
+		PERSON (charge|charges|charging|ask|asks|asking|bill|bills|billed|charged|asked) [(ME)] [for]
+		(per|according to) (county|city|town|code|building department|inspector|official)
+		(answer|result|solution) (is|was) [that]`},
+	{kind: kTail, key: "claimed", loose: true, ways: `
+		(is|are|was|were|being|been) [(also|all)] (shown|listed|given|drawn|noted|specified|indicated|claimed|quoted|stated|reported|alleged|advertised|marked|called out|put down|written|dimensioned|called|submitted|pencilled in|penciled in) [(as|to be|being|down)]
+		(is|are) said to [be]
+		(is|are) supposedly
+		(shown|listed|drawn|noted|quoted|stated|reported|claimed|alleged) (as|to be)`},
+	{kind: kTail, key: "verify", loose: true, ways: `
+		(verify|confirm|check) [(please|it|that|this|these|those|them)]
+		(right|true|correct|fact|yes) or (wrong|not|false|incorrect|fiction|no)
+		which [(one|figure|number|value)] [(of)] [(them|those|these|the two|two|it)] (holds|hold|stands|applies|is right|is correct|is true|is it|to believe|do i believe|should i believe|can i trust|do i go by|do you believe|fits|agrees|checks out)
+		who [(of)] [(them|the two|two)] (is right|is correct|has it right|got it right|do i believe|is telling the truth)
+		(could|can|may|might) (that|this|it|they|those|these) (be|possibly be|really be|even be|all be|work|hold|be right|be true|be so)
+		(does|do) (that|this|it|they|those|these) (all|both|really|even|still) (hold|add up|work|agree|check out|fit|tally|square|stand|work out|hold up|hold water|match)
+		(does|do) (that|this|it|they|those|these) (match|stand|stand up|fit together|follow|hang together|jibe|compute|line up|correspond|reconcile|pan out|ring true|add up right)
+		(is|are) (that|this|it|they|those|these) (about|all|both|really|even|actually|still) (right|correct|true|so|sound|accurate|possible|ok|okay|good)
+		(is|are) (that|this|it|they|those|these) (consistent|in order|in agreement|verified|credible|plausible|the truth|valid|feasible|realistic|believable|acceptable|how it is|in line)
+		(is|are) (that|those|these|they|it) (figure|figures|number|numbers|claim|claims|dimension|dimensions|marks) (right|correct|true|so|sound|accurate|possible|ok|okay|good)
+		(do|does|would|can) you (confirm|concur|agree|accept|believe) (that|this|it|with that|with him|with them|with her|those|these)
+		(would|do) you (concur|confirm|say so|believe it)
+		(do|does) (the|those|these) (figures|numbers|claims) (hold|add up|work|agree|check out|fit|tally|square|stand|hold up|match)
+		(what|is) the verdict
+		true ?
+		is (he|she|PERSON|PAPER) (right|correct|wrong|on the money|mistaken|off)
+		are (PERSON) (right|correct|wrong|mistaken|off)
+		(did|has|have) (he|she|they|PERSON|i|we) (add|added|figure|figured|count|counted|work|worked|do|done|get|got|reckon|reckoned|measure|calculate|calculated) (it|that|this|them) [(up|out)] (right|correctly|wrong|properly)
+		(did|have) (i|we) (make|made) a (mistake|slip|error)
+		(right|correct) so far
+		(do|did|have) i have (it|that) (right|correct)
+		(am|was) i (right|correct|wrong|mistaken|off)
+		(like|as) (PERSON) (say|says|said|claim|claims|claimed) [it]`},
+	{kind: kEnter, key: "enter", ways: `
+		(enter|record|copy|use|take|put in|put down|log|input|type in|key in|transfer) (what|everything|whatever|all) [that] [(PERSON|PAPERKIND)] [(has|have|on|is on|in)] [the] [PAPERKIND] (PAPER|PERSON) (SAYS|SHOWS|has|have) [:]
+		(enter|record|copy|use|take|put in|put down|log|input|type in|key in|transfer) (what|everything|whatever) is (on|in) [PERSON] [PAPERKIND] PAPER [:]
+		(enter|record|copy|put in|put down|log|input|type in|key in|transfer) [(these|those|this|the following|the|his|her|their|its|my|our|all the|all)] [(numbers|figures|values|dimensions|measurements|measures|readings|data)] (from|off|out of|on|of|in|as per|per|as on) [PERSON] [PAPERKIND] PAPER [:]
+		(enter|record|copy|put in|put down|log|input|type in|key in|transfer) (these|those|this|the following) [(numbers|figures|values|dimensions|measurements|readings|data)] [:]
+		(enter|record|log|input|key in|type in)`},
+	{kind: kHead, key: "state", loose: true, ways: `
+		(on|at) site (i|we) (found|find|measured|measure|get|got|read|have|see)
+		(i|we) (found|find|read) on site
+		(i|we) (taped|found|measured|checked) (it|that|this) [(at|to be|as)]
+		(i|we) taped
+		my (own|) (tape|measurement|measurements|level|calipers|reading|readings) [(on|of|for|at|across) [(it|RAIL|POST|the rail face|the gap)]] (says|say|reads|read|shows|show|gives|give|has|have|makes it|is|are)
+		(by|on|with|per|according to) my (own|) (tape|measure|measurement|measurements|level|calipers|rule|reading|laser)`},
+}

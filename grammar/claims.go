@@ -79,6 +79,11 @@ func (k *clause) claimedCut() (reading, bool) {
 				return reading{}, false
 			}
 			cut = true
+		case "kerf":
+			if !cutWord(t.text) || strings.Contains(t.text, "saw") {
+				return reading{}, false
+			}
+			cut = true // "a cut of 65 for bay 2"
 		case "post", "added post":
 			n.Item = "post"
 		case "stiffener":
@@ -86,6 +91,9 @@ func (k *clause) claimedCut() (reading, bool) {
 		default:
 			return reading{}, false
 		}
+	}
+	if n := k.carry.name; n != nil && n.Quantity == solver.CutOf {
+		cut = true // "bay 1 is cut at 66, bay 2 at 58"
 	}
 	if k.head() != nil && cutWord(k.head().text) {
 		cut = true

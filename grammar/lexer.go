@@ -237,7 +237,7 @@ func (l *lexing) compared(f []found, i int) []found {
 
 // value reads a lumber size or a number with its unit.
 func (l *lexing) value(i int) (amount, tokenKind, int) {
-	if l.word(i) == "none" && l.word(i+1) != "of" {
+	if l.word(i) == "none" && !l.noneIs(i+1) {
 		return amount{number: wordInt(0)}, kNum, i + 1
 	}
 	if d, next, ok := l.denominator(i); ok && d > 2 && l.last() != nil && l.last().key() == "tape" {
@@ -253,6 +253,23 @@ func (l *lexing) value(i int) (amount, tokenKind, int) {
 		return a, kNum, next
 	}
 	return amount{}, 0, i
+}
+
+// noneIs reports whether "none" denies what follows: "none of them", "none is over 78".
+func (l *lexing) noneIs(i int) bool {
+	if l.word(i) == "of" {
+		return true
+	}
+	for j := i; j < i+3; j++ {
+		f := vocab().match(l.reader, j)
+		if len(f) > 0 && (f[0].entry.kind == kUnder || f[0].entry.kind == kOver || f[0].entry.kind == kRel || f[0].entry.kind == kMore) {
+			return true
+		}
+		if !vocab().neutral[l.word(j)] {
+			return false
+		}
+	}
+	return false
 }
 
 // pronoun reports whether "one" stands for a thing: "this one", "the one on the left".

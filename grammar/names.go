@@ -89,6 +89,9 @@ func (l *lexing) tail(t *token, i int) int {
 	if t.key() == "open" && (l.measures(start, end) || l.word(start) == "to") {
 		first = false
 	}
+	if strings.ContainsAny(l.text(start, end), ":;") {
+		first = false
+	}
 	if !first || end == start || (t.key() == "open" || t.key() == "same as") && l.opensGap(start, end) {
 		if t.key() != "compare" {
 			l.tokens = l.tokens[:len(l.tokens)-1]

@@ -10,6 +10,9 @@ func (g *grouping) command(i int) bool {
 	t := g.list[i]
 	switch key := t.key(); key {
 	case "forget", "forget all but", "help with", "take":
+		if t.text == "clear" && i > 0 && g.list[i-1].value() {
+			return true // "2-3/4 clear between them"
+		}
 		if key == "take" && !g.takes(i) {
 			return true
 		}

@@ -39,17 +39,26 @@ var classes = []wordClass{
 	{"SPACED", "spaced apart spacing"},
 	{"PERSON", `he she they neighbor neighbour neighbors neighbours guy fellow fella chap builder contractor carpenter salesman saleswoman salesperson clerk dealer
 		inspector student students kid kids apprentice helper mate boss foreman husband wife son daughter dad mom father mother brother sister friend buddy
-		designer architect engineer lad girl boy man woman somebody someone partner crew yard store shop uncle teacher owner client customer applicant homeowner landlord tenant vendor bidder installer framer joiner supplier pupil pupils trainee learner bench`},
+		designer architect engineer lad girl boy man woman somebody someone partner crew yard lumberyard merchant store shop relative uncle teacher owner client customer applicant homeowner landlord tenant vendor bidder installer framer joiner supplier pupil pupils trainee learner bench
+		son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate nephew niece cousin grandson grandfather grandpa granddad shift`},
 	{"PAPER", `sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
-		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label`},
+		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
+		elevation section detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt`},
 	{"SAYS", `says say said claims claim claimed thinks think thought figures figured reckons reckon reckoned tells told states state stated insists insist believes believe believed
 		swears swear guesses guessed maintains argues writes wrote noted notes suggests suggest suggested proposes propose proposed
 		estimates estimated calculates calculated reports reported assures assured`},
 	{"SHOWS", `shows show showed call calls list state note require requires required contain contains mention mentions has have had draws drew drawn puts put calls called lists list listed quotes quoted assumes assume assumed makes make made gives give gave keeps keep kept
 		gets get got uses use used wants specifies specify specified states reads read allows allowed sets set drawn pencilled penciled measured worked priced
 		figured cut cuts wrote written indicates promises promised offers offered charges charged counts counted asks includes include included`},
-	{"DRAWS", `has had have shows showed draws drew drawn puts lists list listed quotes quoted assumes assumed makes gives got specified specifies
+	{"DRAWS", `has had have show list quote specify assume shows showed draws drew drawn puts lists list listed quotes quoted assumes assumed makes gives got specified specifies
 		figured measured worked wrote written promises promised offers offered pencilled penciled counted sets`},
+	{"PAPERKIND", `permit shop cut framing field working original revised final site plan job work material materials lumber county city official approved stamped written printed
+		bid price cost order cutting rail post layout wall front rear inspection building signed issued latest older earlier previous current handwritten typed supplier supplier's yard yard's contractor's builder's
+		neighbor's owner's architect's designer's engineer's hardware estimate estimator's carpenter's clerk's`},
+	{"PERSONKIND", "general framing site building lumber yard sales desk head lead senior old young next local other new permit county city counter store shop plan my son-in-law brother-in-law"},
+	{"SUBMITS", `submits submit submitted reports report reported maintains maintain maintained asserts assert asserted contends contend contended affirms affirmed attests declares declare declared certifies certify certified
+		represents represented testifies testified alleges allege alleged advises advise advised indicates indicate indicated quotes quote quoted argues argue argued holds
+		specify details dimensions dimensioned gives give gave announces announced remarks mentions mention mentioned feels felt guarantees guarantee guaranteed vows promises promise recommends recommend recommended`},
 	{"CAN", "can could might may would will should shall"},
 	{"TELL", "tell give show read gimme list call name get print send hand fetch display pull provide lay spell"},
 	{"ME", "me us them him her everybody everyone"},
@@ -83,6 +92,7 @@ var compounds = []struct{ ways, word string }{
 	{"cross (pieces|boards|bars|rails|members|slats) | horizontal (boards|rails|slats|planks|members|pieces)", "rails"},
 	{"(vertical|upright) (stiffener|brace|batten|stay|support|member|piece|board|strip|slat|cleat|strut)", "stiffener"},
 	{"(vertical|upright) (stiffeners|braces|battens|stays|supports|members|pieces|boards|strips|slats|cleats|struts)", "stiffeners"},
+	{"(son|brother|father|mother|sister|daughter) in law", "relative"},
 	{"support post", "post"}, {"support posts", "posts"},
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
 	{"pencil (lines|line|mark|marks)", "marks"},

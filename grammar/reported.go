@@ -1,0 +1,45 @@
+package grammar
+
+import "strings"
+
+// claimedBefore takes what stands before a word of claiming for the claim: "seven rails, they say", "outside to outside
+// they show 157".
+func (g *grouping) claimedBefore(i int) bool {
+	switch n := len(g.g.items); {
+	case g.g.force == Check && n > 1 && !g.g.items[n-1].value() && g.g.items[n-1].kind == kAnd && pronoun(g.list[i].text):
+		return true // "the bid comes to 418 and they quote …"
+	case g.g.force == Check && g.empty() && g.g.head != nil && g.g.head.kind == kTheirs:
+		g.g.head = g.list[i].token // "their quote came to 389.90"
+		return true
+	case g.afterthought(i):
+		return g.turn(Check, State)
+	case g.g.force == State && g.g.cmd == "" && !g.g.sealed && !g.empty() && !g.atBreak(i) && !hasValue(g.g.items):
+		g.g.force, g.g.head = Check, g.list[i].token
+		return true
+	}
+	return false
+}
+
+// needs reports whether a wish may be somebody else's word for it: "he says we need ten".
+func needs(head string) bool {
+	return strings.Contains(head, "need") || strings.Contains(head, "will") || strings.Contains(head, "have")
+}
+
+// pronoun reports whether a word of claiming is said of somebody who was named before.
+func pronoun(head string) bool {
+	switch word, _, _ := strings.Cut(head, " "); word {
+	case "he", "she", "they", "it":
+		return true
+	}
+	return false
+}
+
+// afterthought reports whether nothing but breaks and words of doubt follow item i in its sentence.
+func (g *grouping) afterthought(i int) bool {
+	for _, it := range g.list[i+1:] {
+		if it.value() || !it.breaks() && it.kind != kTail && it.kind != kIt && it.kind != kTailFill {
+			return false
+		}
+	}
+	return !g.empty() || len(g.s.groups) > 0
+}

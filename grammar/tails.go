@@ -1,0 +1,86 @@
+package grammar
+
+import "strings"
+
+// tail changes the force of what stands before it: "…, is that right", "… come from", "would … fit".
+func (g *grouping) tail(i int) bool {
+	t := g.list[i]
+	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() && g.list[i+1].before == "" || !g.list[i+1].value() && g.list[i+1].kind == kRel) {
+		return false // "fit" the quantity
+	}
+	switch t.key() {
+	case "why":
+		if g.g.force == Ask || g.g.force == Why {
+			g.g.force = Why
+			return true
+		}
+		return false
+	case "why not":
+		if g.g.force == Why && !g.empty() && g.g.topic == "" {
+			g.g.force = WhyNot // "why is a 3 inch gap no good"
+			return true
+		}
+		return g.g.force == WhyNot
+	case "verify":
+		if g.g.force == Ask && g.empty() {
+			g.g = group{force: State} // "I would like to know whether that is right"
+		}
+		return g.turn(Check, State)
+	case "claimed":
+		if g.g.force == State && g.g.cmd == "" && !g.g.sealed {
+			g.g.force = Check // "the gap is shown as 2"
+		}
+		return true
+	case "teach":
+		if (g.g.force == Why || g.g.force == Ask) && g.g.topic == "" && !g.empty() && findsOut(g.g.head) {
+			g.g.force, g.g.sense = Teach, nil // "how do I figure the gap myself"
+		}
+		return true
+	case "fit":
+		if g.g.force == Check && g.g.head == nil {
+			g.g.force = WhatIf
+			return true
+		}
+		return g.turn(WhatIf, State)
+	}
+	return false
+}
+
+// findsOut reports whether a question is after the way to find something: "how do I work out …".
+func findsOut(t *token) bool {
+	if t == nil || !strings.HasPrefix(t.text, "how") {
+		return false
+	}
+	for _, w := range strings.Fields(t.text) {
+		switch w {
+		case "figure", "work", "calculate", "compute", "derive", "determine", "find", "get", "reach":
+			return true
+		}
+	}
+	return false
+}
+
+// whyFill passes over "so small" where a reason is asked for.
+func (g *grouping) whyFill(int) bool {
+	return g.g.force == Why || g.g.force == Ask && g.g.head != nil && g.g.head.text == "how"
+}
+
+// turn gives force to the groups of the sentence before here that have another. With nothing there it takes the
+// sentence before.
+func (g *grouping) turn(to, from ActKind) bool {
+	took := false
+	if !g.empty() {
+		took = true
+		if g.g.force == from && g.g.cmd == "" {
+			g.g.force = to
+		}
+	}
+	for k := len(g.s.groups) - 1; k >= 0 && (k >= g.first || !took); k-- {
+		p := &g.s.groups[k]
+		if p.force == from && p.cmd == "" {
+			p.force = to
+		}
+		took = true
+	}
+	return took
+}
