@@ -260,6 +260,7 @@ var commands = []entry{
 		(work|working|measure|measuring|think|talk|speak) in (metric|millimeters|millimetres|mm)
 		(in|use|using) (metric|millimeters|millimetres) [(from now on|please|from here on|units|only)]
 		in mm (from now on|please|from here on|only)
+		(work|working|measure|measuring|think) in (centimeters|centimetres|cm|meters|metres|millimeters|millimetres|mm|metric) [and (centimeters|centimetres|cm|meters|metres|millimeters|millimetres|mm)] [[,] [and] not [in] (inches|feet|imperial|feet and inches)]
 		units (in|=|are|is) (metric|millimeters|millimetres|mm)
 		metric (from now on|please|from here on|units|system|now|only|here)
 		(switch|change|go|back|go back|convert|over) [(over|back)] to (mm|metric|millimeters|millimetres)

@@ -22,6 +22,10 @@ var unmarked = map[string]string{
 	"won't": "will not", "ain't": "is not", "shan't": "shall not", "let's": "let us", "lets": "let us", "gonna": "going to", "gotta": "got to", "wanna": "want to",
 	"hafta": "have to", "oughta": "ought to", "gimme": "give me", "lemme": "let me", "outta": "out of", "kinda": "kind of", "sorta": "sort of", "whaddya": "what do you",
 	"y'all": "you", "it's": "it is", "its": "its", "'em": "them", "em": "them", "ya": "you", "o'clock": "oclock",
+	"bc": "because", "cuz": "because", "coz": "because", "thx": "thanks", "tx": "thanks", "ty": "thanks", "u": "you", "ur": "your", "tho": "though",
+	"hw": "how", "teh": "the", "hte": "the", "adn": "and", "taht": "that", "ths": "this", "thsi": "this", "waht": "what", "hwat": "what", "wat": "what", "hwo": "how",
+	"wich": "which", "ther": "there", "thier": "their", "shoud": "should", "shuld": "should", "wuld": "would", "woud": "would", "coud": "could",
+	"cud": "could", "wud": "would", "shud": "should", "srry": "sorry", "sry": "sorry", "ment": "meant", "wiht": "with", "rly": "really", "gud": "good",
 	"whatcha": "what are you", "dunno": "do not know", "s'pose": "suppose", "spose": "suppose", "coulda": "could have", "woulda": "would have", "shoulda": "should have",
 	"c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }
@@ -49,13 +53,50 @@ func contractions(in []atom) []atom {
 		if strings.HasSuffix(a.text, "in") && len(a.text) > 4 && !basic[a.text] && basic[a.text+"g"] {
 			a.text += "g" // "layin", "talkin"
 		}
-		if w, ok := unmarked[a.text]; ok {
+		if w := chatWord(in, i); w != "" {
+			a.text = w
+		}
+		if w, ok := unmarked[a.text]; ok && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
 			out = appendWords(out, a, w)
 			continue
 		}
 		out = appendContracted(out, a)
 	}
 	return out
+}
+
+// comparatives are words after which "then" was meant as "than".
+var comparatives = map[string]bool{"less": true, "more": true, "fewer": true, "greater": true, "wider": true, "narrower": true, "taller": true, "shorter": true,
+	"higher": true, "lower": true, "bigger": true, "smaller": true, "longer": true, "larger": true, "tighter": true, "closer": true}
+
+// chatWord writes out what is shortened to one letter in a message, where its neighbors let it: "2 n a half", "how big r the
+// gaps", "y 6 rails"; "" where it stands for itself.
+func chatWord(in []atom, i int) string {
+	before, after := "", ""
+	if i > 0 {
+		before = in[i-1].text
+	}
+	if i+1 < len(in) {
+		after = in[i+1].text
+	}
+	_, counted := units[after]
+	number := i+1 < len(in) && in[i+1].kind == aDigits || counted
+	alone := !in[i].glued && (i+1 >= len(in) || !in[i+1].glued)
+	switch w := in[i].text; {
+	case w == "then" && comparatives[before]:
+		return "than"
+	case !alone || len(w) > 1 || after == "":
+		return ""
+	case w == "n" && i > 0 && (number || after == "a"): // else it may be a "no" cut short
+		return "and"
+	case w == "w" && i > 0 && number:
+		return "with"
+	case w == "r" && before != "the" && before != "to" && before != "on" && before != "at" && before != "" && before != "from" && before != "," && after != "post":
+		return "are"
+	case w == "y" && i == 0 && (number || after == "not"): // else it may be a "my"
+		return "why"
+	}
+	return ""
 }
 
 func appendContracted(out []atom, a atom) []atom {

@@ -234,11 +234,12 @@ func (k *clause) saysShort() bool {
 // tolerance reads "what if each is off a sixteenth".
 func (k *clause) tolerance() (reading, bool) {
 	each := k.has(kOffEach) != nil || k.has(kEach) != nil && k.about("rail") && k.has(kOffTail) != nil && k.force == WhatIf
+	each = each || k.force == WhatIf && (k.has(kOff) != nil || k.has(kOffTail) != nil) && k.everyOne()
 	if !each || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kEach, kOff, kRunWide, kMore, kOut, kFor) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
-		if key := k.items[i].key(); key != "rail" && key != "in all" {
+		if key := k.items[i].key(); key != "rail" && key != "in all" && key != "rest" {
 			return reading{}, false
 		}
 	}
@@ -248,6 +249,21 @@ func (k *clause) tolerance() (reading, bool) {
 	}
 	m := made{st: solver.Of(solver.Tolerance, solver.Eq, v), at: k.at(), kind: solver.Length}
 	return k.finish(reading{made: []made{m}})
+}
+
+// everyOne reports whether all pieces are spoken of: "on each one", "everywhere".
+func (k *clause) everyOne() bool {
+	for _, i := range k.things {
+		if t := k.items[i]; t.kind == kRest && strings.HasSuffix(t.text, "everywhere") {
+			return true
+		}
+	}
+	for _, i := range k.words {
+		if t := k.items[i]; t.as(kOffTail) != nil && strings.HasPrefix(t.text, "on ") {
+			return true
+		}
+	}
+	return false
 }
 
 // runsWide reads "the boards run a sixteenth wide", "each rail is 1/16 narrower": a face that is off by a little, not

@@ -120,6 +120,14 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && l.word(i-1) == "a" {
 		f = vocab().matchBut(l.reader, i, kCmd) // "a drop of 30"
 	}
+	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "clear" && f[0].next == i+1 && l.last() != nil && l.last().kind == kNum {
+		l.empty("clear") // "there are 3.85 m clear"
+		return i + 1
+	}
+	if l.word(i) == "left" && saidBy[l.word(i-1)] && len(f) > 0 && f[0].entry.kind == kSide {
+		l.empty("left") // "if we left 3 inches below"
+		return i + 1
+	}
 	if len(f) > 0 && f[0].entry.kind == kFactor && l.word(i) == "in" {
 		if a, _, ok := l.length(i + 1); ok && a.unit != bare {
 			f = vocab().matchBut(l.reader, i, kFactor) // "leans in a half inch"
@@ -153,6 +161,9 @@ func (l *lexing) leaning() bool {
 	}
 	return false
 }
+
+// saidBy are pronouns after which "left" is a verb.
+var saidBy = map[string]bool{"we": true, "i": true, "they": true, "he": true, "she": true, "you": true}
 
 // verbStay reports whether "stays" is a verb: "the gap stays under 4".
 func (l *lexing) verbStay(i int) bool {

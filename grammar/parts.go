@@ -21,6 +21,7 @@ var parts = []entry{
 		SPACE [(down)] (underneath|beneath|down low) [it]
 		SPACE (off|above|over|to) [(from)] FLOOR
 		UNDER LOWEST
+		(LOWEST|first) RAIL (bottom|lower|underside) [edge]
 		SPACE (between|from) FLOOR (and|to) (|LOWEST|first) (RAIL|one)
 		SPACE (between|from) (LOWEST|first) (RAIL|one) (and|to) FLOOR
 		FLOOR to [(underside|bottom) of] (LOWEST|first) (RAIL|one)
@@ -37,7 +38,7 @@ var parts = []entry{
 		TOP [edge] of [(whole|finished)] WALL
 		top edge
 		WALL TOP
-		(TOP|upper) [(edge|side)] of [(very)] (TOP|uppermost) (RAIL|one)
+		[[up] to] (TOP|upper) [(edge|side)] of [(very)] (TOP|uppermost) (RAIL|one)
 		(TOP|uppermost|last) (RAIL|one)
 		FLOOR to [(TOP|top edge|upper edge) of] [(TOP)] (WALL|RAIL)
 		from FLOOR to [(TOP|top edge|upper edge) of] [(TOP)] (WALL|RAIL)
@@ -87,7 +88,9 @@ var parts = []entry{
 		[from] (outside|outer face) of (one|left) [END] POST to (outside|outer face) of (other|right) [(one|END)] [POST]
 		(overall|total|full|whole) (length|width|span)
 		over everything
-		over posts
+		(over|across) [(two|both|the)] [END] posts
+		from (outside|outer face|out|outside face|outer edge) to (outside|out|outer face|outside face|outer edge) [of [two] END POST]
+		[from] (outside|outer face|outer edge|outside face) of [(one|first|left)] [END] POST to (outside|outer face|outer edge|outside face) of [(other|next|second|right|another)] [END] POST
 		outside dimension
 		outside faces`},
 	{kind: kPart, key: "span", sense: meaning("span"), ways: `
@@ -100,6 +103,7 @@ var parts = []entry{
 		inside (face|edge) of one [END] POST to inside (face|edge) of [the] other [(one|END)] [POST]
 		from one [END] POST to [the] other
 		[between] (inside|inner) faces of [two] [END] POST
+		[from] (inside|inner face|inner edge|inside face|face) of [(one|first|left)] [END] POST to (inside|inner face|inner edge|inside face|face) of [(other|next|second|right|another)] [END] POST
 		[from] POST (face|faces) to POST (face|faces)
 		clear opening between [END] POST`},
 	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size"), ways: "[from] [(in|clear)] between [(two|inside|faces of)] [END] (POST|uprights)\nbetween POST faces\n[(in)] between END ones"},
@@ -196,6 +200,7 @@ var parts = []entry{
 		fit
 		(play|slack|wiggle room|wiggle|leeway) [(in all|all told|all up|altogether|in total|total|overall|both ends together)]
 		RAIL (get|gets|are|is|being|i) cut
+		RAIL (to be|be|should be|must be|have to be|need to be) cut
 		(cut|cutting|saw) [(my|the|your|our|every|each)] RAIL
 		cut (short|shy) [(in all|all told|overall)]
 		(cut|cutting|saw|make|want|need) (them|everything|each one|every one)
@@ -257,6 +262,8 @@ var parts = []entry{
 		drop
 		drop (on|at) [(the|that)] (far|other|outer|outside|back) side [of WALL]
 		drop off
+		drop (behind|beyond|outside|out back)
+		(back|far|outer|outside) side (drops|falls|is|goes|drops off|falls away|falls off) [(away|off|down)]
 		drop (beyond|behind|outside|past) WALL
 		[(FLOOR|EARTH|it|grade)] [(falls|drops|goes|is|falls off|drops off|drops away|falls away|lower)] [(down|away|off)] (on|at|to|of) [(the|that)] (far|other|outer|outside|opposite|back) (side|face) [of WALL]
 		(beyond|behind|past|outside) WALL [(FLOOR|EARTH|it)] [(falls|drops|is lower|lower)]

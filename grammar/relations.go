@@ -96,6 +96,7 @@ var relations = []entry{
 		(oops|whoops)
 		[oh] (i|we) [have] changed (my|our) mind
 		[oh] changed my mind
+		but (having|after|since i) (measured|measuring|checked|looked|remeasured) [it] [(once more|again)] [it is]
 		but [in fact] it is (really|actually|more like)
 		make (that|it) [(instead|rather)]
 		instead of that
@@ -141,8 +142,8 @@ var relations = []entry{
 		(cut|trim) by
 		pare`},
 	{kind: kMore, key: "+=", ways: "more\nwider\nfatter\nbroader\nbigger\nlarger\ntaller\nhigher\nlonger\ngreater\nlooser\nfurther apart\nfarther apart\nthicker\nroomier\nadditional\nextra\nmore generous\nmore room\nhigher up"},
-	{kind: kMore, key: "-=", ways: "less\nfewer\nnarrower\nskinnier\nslimmer\nsmaller\nshorter\nlower\ntighter\ncloser [together]\nthinner\nlow\nnarrow\nless high\nless wide\nlower down"},
-	{kind: kThanNow, key: "now", ways: "than (it|they|that|there) (is|was|are|were|do|does) [(now|today|at the moment|currently|before|already)]\nthan (now|before|that|this|i said|i told you|i have|at present|what it is|what we have|planned)\nwhat it is [now]\n(it|they) (is|are) (now|at present|at the moment)\n(what|of what) (it|they) (is|are) [now]\n(as|than) it stands\nfrom (what it is|where it is|now)\non top of (that|what it is|what we have)\nthan (i|we) (said|told you|gave you|told|have)\ncompared (to|with) now\nas (big|wide|large|high|tall|much|long|many)"},
+	{kind: kMore, key: "-=", ways: "less\nfewer\nnarrower\nskinnier\nslimmer\nsmaller\nshorter\nlower\ntighter\ncloser [together]\nthinner\nlow\nnarrow\nfurther down\nfarther down\nless high\nless wide\nlower down"},
+	{kind: kThanNow, key: "now", ways: "than (it|they|that|there) (is|was|are|were|do|does) [(now|today|at the moment|currently|before|already)]\nthan (now|before|that|this|i said|i told you|i have|at present|what it is|what we have|planned)\nwhat it is [now]\n(it|they) (is|are) (now|at present|at the moment)\n(what|of what) (it|they) (is|are) [now]\n(as|than) it stands\nfrom (what it is|where it is|now)\non top of (that|what it is|what we have)\nthan (i|we) (said|told you|gave you|told|have)\ncompared (to|with) now\nas (big|wide|large|high|tall|long)"},
 	{kind: kAnother, key: "+=", ways: "another\n(a|one) further\nyet another"},
 	{kind: kFactor, key: "2", ways: "(double|doubled|doubles|doubling|twice|two times|twofold|2x)\n(double|twice|two times) as (ADJ|much|many) [as]"},
 	{kind: kFactor, key: "3", ways: "(triple|tripled|thrice|treble|three times)\n(three times|thrice) as (ADJ|much|many) [as]"},

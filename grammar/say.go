@@ -83,7 +83,7 @@ var nothing = &token{kind: kTailFill}
 func correcting(list []item, i int) bool {
 	j := i + 1
 	comma := false
-	for j < len(list) && (list[j].breaks() || !list[j].value() && (list[j].kind == kIt || idle(list[j].token))) {
+	for j < len(list) && (list[j].breaks() || !list[j].value() && (list[j].kind == kIt || list[j].kind == kPer && list[j].text == "every" || idle(list[j].token))) {
 		comma = comma || list[j].kind == kComma
 		j++
 	}

@@ -183,6 +183,11 @@ func (k *clause) set(i int) (made, bool) {
 	if i > 0 && !k.items[i-1].value() && (k.items[i-1].kind == kEach || k.items[i-1].kind == kPer) && k.items[i-1].text == "every" {
 		senses = append(senses, meaning("| stiffener spacing"))
 	}
+	for _, t := range lim.lead {
+		if strings.HasPrefix(t.text, "top") {
+			senses = append(senses, meaning("| wall height, post height, rail top, budget"))
+		}
+	}
 	if k.has(kMeasured) != nil && k.about("rail") && len(k.things) == 1 || k.runs(i) {
 		senses = append(senses, meaning("| rail face"))
 	}

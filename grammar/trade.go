@@ -101,11 +101,12 @@ var trade = []entry{
 		(RAIL|cuts|they|pieces) (are|is|were) [all] (off|out|wrong) [by]
 		tolerance [of]
 		(RAIL|each|cuts|they|everything|every piece|pieces) (came|come|comes) [out] (off|wrong)
-		how (far|much) (off|out|drift) [(if|when)] [(each|every)] [(RAIL|cut)] [(is|are)] [off] [by]
+		[(if|when)] (everything|whatever) [(i|we)] [cut] (is|comes out|came out|was) (off|out|wrong) [by]
+		how (far|much) (off|out|drift) [(could|would|will|can) (it|they|we|i) [(be|end up|get)]] [(if|when)] [(each|every)] [(RAIL|cut)] [(is|are)] [off] [by]
 		plus or minus
 		+/-
 		within tolerance`},
-	{kind: kOffTail, key: "off", ways: "(off|wrong|out)\n(long|short) or short\nor so off\noff each"},
+	{kind: kOffTail, key: "off", ways: "(off|wrong|out)\n(long|short) or short\nor so off\noff each\non (each|every) (one|piece|cut|mark|RAIL)"},
 	{kind: kRunWide, key: "wide", ways: "(run|runs|running|ran|come|comes|came) [out] (wide|big|fat|over|heavy)\n(run|runs|running|come|comes) [out] (wide|oversize|oversized)\nwide"},
 	{kind: kRunNarrow, key: "narrow", ways: "(run|runs|running|ran|come|comes|came) [out] (narrow|small|thin|skinny|under|undersize|undersized|shy)"},
 	{kind: kReason, key: "reason", ways: "(so|so that|such that) (it|that|they|he|she|we|i|you|there|the|my|our|a|his|her|nobody|no|dog|kid|kids|folks|people|everyone|someone|one)\nbecause [of]\nsince\nin case\notherwise\nas (it|they|there|he|she|that)\nso as to\nin order to\nseeing (as|that)\nor else\nwhich (is|was|means|leaves|makes|gives)\nif (that|it) (helps|works|matters|fits)\nif you (please|can|like|would|will)\nif possible\nand that (is|was) (what|that|fine|final)\nfor the (sake|kids|dog)\nso my"},
@@ -116,6 +117,8 @@ var trade = []entry{
 var fills = []entry{
 	{kind: kFill, key: "fill", ways: `
 		you know
+		(built|made) (from|of|out of|with|up of)
+		(is|are) (not|out of) [(quite|dead|exactly|perfectly)] level
 		for (everything|the whole thing|the lot|the whole lot|the whole job)
 		all of (them|those)
 		(suits|suit|pleases|please) (me|us) [(fine|well|best)]

@@ -40,7 +40,7 @@ var classes = []wordClass{
 	{"PERSON", `he she they neighbor neighbour neighbors neighbours guy fellow fella chap builder contractor carpenter salesman saleswoman salesperson clerk dealer
 		inspector student students kid kids apprentice helper mate boss foreman husband wife son daughter dad mom father mother brother sister friend buddy
 		designer architect engineer lad girl boy man woman somebody someone partner crew yard lumberyard merchant store shop relative uncle teacher owner client customer applicant homeowner landlord tenant vendor bidder installer framer joiner supplier pupil pupils trainee learner bench
-		son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate nephew niece cousin grandson grandfather grandpa granddad shift`},
+		son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift`},
 	{"PAPER", `sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
 		elevation section detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt`},
@@ -155,7 +155,8 @@ const neutralWords = `
 	following follow
 	having
 	made
-	looking remain remains remained strictly belong belongs
+	looking started took ended began lie lies paved tiled ugh gee phew argh dear divide divided morning evening tonight afternoon
+	remain remains remained strictly belong belongs
 	
 	once
 	mess
