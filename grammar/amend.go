@@ -276,6 +276,10 @@ func hasDim(tail []*token) bool {
 // likeBefore reads a bare correction in the unit of what it corrects: "four feet, no, five". After feet and inches a
 // figure of inches stays one.
 func likeBefore(a amount, was *amount) amount {
+	if whole := was.val.Div(twelve); was.unit == feet && !was.frac && !whole.IsInt() && a.val.IsInt() && a.val.Less(twelve) {
+		a.val, a.unit, a.plain, a.per = a.val.Add(exact.Int(12*floor(whole))), feet, "", twelve // "3 foot 6, no, 8"
+		return a
+	}
 	if was.unit == feet && (was.frac || !a.val.Less(exact.Int(20))) {
 		return a
 	}
@@ -294,6 +298,12 @@ func (s *speech) spokenAfter(acc []item, a, b *limit) (*limit, bool) {
 	}
 	v := amount{number: number{val: a.lo.val.Add(cents.Div(exact.Int(100)))}, unit: money}
 	return &limit{lo: &v, loTok: a.loTok}, true
+}
+
+// floor is the whole part of a number that is not below 0.
+func floor(r exact.Rat) int {
+	num, den := r.Frac()
+	return int(num.Int64() / den.Int64())
 }
 
 func kindOfValue(v solver.Value) solver.Kind {

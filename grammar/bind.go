@@ -29,6 +29,7 @@ func (l *lexing) bind() {
 	l.hesitations()
 	l.moreOf()
 	l.trailingBounds()
+	l.leftBay()
 	l.perUnit()
 	in := l.tokens
 	out := in[:0:0]
@@ -239,6 +240,8 @@ func (l *lexing) limits() {
 		switch {
 		case t.kind == kBound && !after && t.as(kTop) != nil:
 			t.kind = kTop
+		case t.kind == kBound && !after && strings.HasPrefix(t.text, "or ") && i+1 < len(l.tokens) && t.as(kFix) != nil:
+			t.kind = kFix // "2x6, or better 2x8"
 		case t.kind == kBound && !after && num:
 			t.kind = kRel
 		case t.kind == kRel && t.text == "as" && !(num && i > 0):

@@ -16,6 +16,9 @@ func (k *clause) changed() (reading, bool) {
 	if len(k.things) > 0 && k.onlyRest() {
 		return reading{}, false // "a sixteenth off everywhere"
 	}
+	if d.factor != nil && k.has(kCutWord) != nil && len(k.values) == 0 && k.only(kCutWord, kFactor) {
+		return k.scaled(*d.factor, nil) // "cut the gap in half"
+	}
 	if !k.only(kChange, kMore, kThanNow, kThan, kAnother, kFactor, kTimes, kOff, kOut, kUp, kDown, kMove, kFrom, kRel, kSame, kTo) || len(k.sides) > 0 {
 		return reading{}, false
 	}
@@ -58,6 +61,19 @@ func (k *clause) onlyRest() bool {
 		}
 	}
 	return true
+}
+
+// goes reports whether "up" stands behind a verb of going: "go up one rail".
+func goes(t *token) bool {
+	words := strings.Fields(t.before)
+	if len(words) == 0 {
+		return false
+	}
+	switch words[len(words)-1] {
+	case "go", "going", "went", "goes":
+		return true
+	}
+	return false
 }
 
 // another reads "another post": one more of what is counted.
@@ -135,9 +151,11 @@ func (k *clause) direction() direction {
 		case t.kind == kOff:
 			off = true
 		case t.kind == kUp:
-			up = up || moves || i > 0 && k.noun(i-1) != nil && i+1 < len(k.items) && k.items[i+1].value()
+			up = up || moves || goes(t) || i > 0 && k.noun(i-1) != nil && i+1 < len(k.items) && k.items[i+1].value()
 		case t.kind == kDown:
 			down = true
+		case t.kind == kOut && strings.HasPrefix(t.text, "out of") && i > 0 && k.items[i-1].value() && strings.HasPrefix(k.items[i-1].before, "take"):
+			off = true // "take an inch out of the gap"
 		case t.kind == kOut && t.text == "out":
 			out = true
 		case t.kind == kOut && moves:
@@ -157,7 +175,7 @@ func (k *clause) direction() direction {
 	switch {
 	case off || down || out && !moves && k.counts():
 		all = append(all, "-=")
-	case up:
+	case up && (moves || len(verbs) == 0): // "tighten it up" makes nothing larger
 		all = append(all, "+=")
 	case out && moves:
 		all = append(all, "-=")
@@ -171,7 +189,7 @@ func (k *clause) direction() direction {
 		}
 		d.op = solver.Op(o)
 	}
-	if moves && d.op == "" && len(k.values) == 1 && k.items[k.values[0]].lim.to {
+	if moves && d.op == "" && len(k.values) == 1 && (k.items[k.values[0]].lim.to || k.items[k.values[0]].lim.from() && k.items[k.values[0]].lim.hi != nil) {
 		d.op = solver.Plus // the direction does not matter: "move it to 40"
 	}
 	if len(factors) == 1 {
@@ -211,6 +229,14 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	m := made{st: solver.Statement{Name: n, Op: d.op}, at: k.at(), lim: lim, kind: kind}
 	if m.st.Value, ok = k.s.value(*lim.lo, kind); !ok || m.st.Value.Num.Sign() < 0 || kind == solver.Percent && lim.lo.unit != bare {
 		return reading{}, false
+	}
+	if d.op == solver.Plus && k.about("off floor") {
+		m.st.Op = solver.Eq // "lift it 4 inches off the deck"
+		m, ok = k.fill(m)
+		if !ok {
+			return reading{}, false
+		}
+		return k.finish(reading{made: []made{m}})
 	}
 	if n.Quantity == solver.Drop && d.op == solver.Minus && k.falling() {
 		d.op = solver.Eq // "the ground drops three feet"

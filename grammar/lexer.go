@@ -188,7 +188,7 @@ func (l *lexing) empty(w string) {
 
 // yields reports whether a phrase without meaning of its own stands in the way of one that has some: "is at" of "at least".
 func (l *lexing) yields(f found, i int) bool {
-	if !vocab().neutral[l.word(i)] {
+	if !vocab().neutral[l.word(i)] || f.entry.kind == kSame {
 		return false
 	}
 	if f.content > 0 {

@@ -42,6 +42,7 @@ var perEach = &entry{kind: kPer, key: "per"}
 
 // trailingBounds drops the comma before a limit that ends its clause: "$400, no more".
 func (l *lexing) trailingBounds() {
+	l.andNots()
 	for i := 1; i+1 < len(l.tokens); i++ {
 		t, next := &l.tokens[i], &l.tokens[i+1]
 		if t.kind != kComma || next.as(kBound) == nil || next.as(kPart) != nil || l.tokens[i-1].kind != kNum {
@@ -51,5 +52,29 @@ func (l *lexing) trailingBounds() {
 			next.kind = kBound
 			l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
 		}
+	}
+}
+
+// andNots drops the "and" before a value that is only denied: "2 and not 3".
+func (l *lexing) andNots() {
+	for i := 1; i+2 < len(l.tokens); i++ {
+		if l.tokens[i].kind != kAnd || l.tokens[i+1].kind != kNot || l.tokens[i+1].text != "not" || l.tokens[i-1].kind != kNum || l.tokens[i+2].kind != kNum {
+			continue
+		}
+		if i+3 == len(l.tokens) || l.tokens[i+3].kind == kComma || l.tokens[i+3].kind == kStop {
+			l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
+		}
+	}
+}
+
+// leftBay gives the bay at the left its number: bays are counted from there.
+func (l *lexing) leftBay() {
+	for i := 0; i+1 < len(l.tokens); i++ {
+		t, bay := &l.tokens[i], &l.tokens[i+1]
+		if t.kind != kSide || t.text != "left" || bay.kind != kPart || bay.key() != "bay" || bay.plural() {
+			continue
+		}
+		bay.index, bay.indexes, bay.at = 1, []int{1}, t.at
+		l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
 	}
 }

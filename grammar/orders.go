@@ -69,6 +69,9 @@ func (g *grouping) command(i int) bool {
 
 // takes reports whether nothing but the number of a way out follows: "take 2", and not "take 2 cm off".
 func (g *grouping) takes(i int) bool {
+	if w := g.list[i].text; (w == "go with" || w == "use") && (len(g.s.groups) > g.first || g.g.force != State) {
+		return false // "scratch the two inch gap, go with three"
+	}
 	n := 0
 	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
 		switch it := g.list[k]; {
@@ -90,6 +93,14 @@ func (g *grouping) changes(i int) bool {
 	if strings.Contains(t.text, "price") {
 		return false
 	}
+	sign := minusSign
+	if words[0] == "lift" {
+		sign = plusSign
+	}
+	if g.oneOf(i) || g.countOf(i) {
+		t.found, t.kind = append([]found{{entry: sign}}, t.found...), kChange
+		return true // "drop a rail"
+	}
 	if t.as(kPart) != nil && i > 0 && g.list[i-1].value() {
 		return true // "a 30 inch drop"
 	}
@@ -97,12 +108,12 @@ func (g *grouping) changes(i int) bool {
 		return true
 	}
 	switch words[0] {
-	case "remove", "drop", "lose", "take", "cut", "leave", "pull", "get":
+	case "lift", "remove", "drop", "lose", "take", "cut", "leave", "pull", "get":
 	default:
 		return false
 	}
 	if t.as(kPart) == nil && t.as(kChange) == nil {
-		t.found = append(t.found, found{entry: minusSign})
+		t.found = append(t.found, found{entry: sign})
 	}
 	parts := 0
 	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
@@ -110,11 +121,11 @@ func (g *grouping) changes(i int) bool {
 		switch {
 		case it.value() && parts == 0:
 			op, ok := it.lim.relation()
-			return ok && op == solver.Eq && (it.lim.lo.unit == bare && it.lim.lo.size == "" || t.as(kPart) != nil || words[0] == "lose" || words[0] == "cut" || words[0] == "take")
+			return ok && op == solver.Eq && (g.offOf(k) || it.lim.lo.unit == bare && it.lim.lo.size == "" || t.as(kPart) != nil || words[0] == "lose" || words[0] == "cut" || words[0] == "take")
 		case it.value():
 			op, ok := it.lim.relation()
 			if ok && op == solver.Eq {
-				t.found = append([]found{{entry: minusSign}}, t.found...)
+				t.found = append([]found{{entry: sign}}, t.found...)
 				t.kind = kChange
 			}
 			return t.kind == kChange
@@ -123,6 +134,43 @@ func (g *grouping) changes(i int) bool {
 		}
 	}
 	return false
+}
+
+// oneOf reports whether one of several like things is all that follows: "a rail".
+func (g *grouping) oneOf(i int) bool {
+	if i+1 >= len(g.list) || g.list[i+1].value() || i+2 < len(g.list) && !g.list[i+2].breaks() {
+		return false
+	}
+	n := g.list[i+1]
+	switch n.key() {
+	case "rail", "post", "added post", "bay", "stiffener":
+	default:
+		return false
+	}
+	words := strings.Fields(n.before)
+	return n.kind == kPart && !n.plural() && len(words) > 0 && words[len(words)-1] == "a"
+}
+
+// countOf reports whether a bare number of like things is all that follows: "drop two rails", "lose one post".
+func (g *grouping) countOf(i int) bool {
+	if i+2 >= len(g.list) || !g.list[i+1].value() || g.list[i+2].value() || i+3 < len(g.list) && !g.list[i+3].breaks() {
+		return false
+	}
+	lim, n := g.list[i+1].lim, g.list[i+2]
+	op, ok := lim.relation()
+	if !ok || op != solver.Eq || lim.lo.unit != bare || lim.lo.size != "" || !lim.lo.val.IsInt() || lim.hi != nil || n.before != "" {
+		return false
+	}
+	switch n.key() {
+	case "rail", "added post", "bay", "stiffener":
+		return n.kind == kPart && n.index == 0
+	}
+	return false
+}
+
+// offOf reports whether "from" or "off" follows the value at k: "remove two inches from the opening".
+func (g *grouping) offOf(k int) bool {
+	return k+1 < len(g.list) && !g.list[k+1].value() && (g.list[k+1].kind == kFrom || g.list[k+1].kind == kOff)
 }
 
 func (g *grouping) dropTail(i int) bool {

@@ -118,12 +118,12 @@ var parts = []entry{
 	{kind: kLoc, key: "ends", sense: meaning("end post size |"), ways: "(on|at|for) [(the|two|both)] (ends|outsides|corners)"},
 	{kind: kPart, key: "upright", sense: meaning("| stiffeners, added posts, stiffener size, added post size, stiffener spacing, ?posts"), ways: "UPRIGHT"},
 	{kind: kPart, key: "end post", sense: meaning("end post size | span, centers, overall, post leans, post size, added posts"), ways: "(END|two END|existing|outside|outer) POST"},
-	{kind: kPart, key: "post height", sense: meaning("post height"), ways: "[(added|new)] POST HEIGHT\nHEIGHT of [(added|new)] POST\n(TOP of) (added|new|) POST"},
+	{kind: kPart, key: "post height", sense: meaning("post height"), ways: "[(added|new)] POST HEIGHT\nHEIGHT of [(added|new)] POST\n(TOP of) (added|new|) POST\n[(added|new)] POST (top|tops) [out [at]]"},
 	{kind: kPart, key: "base height", sense: meaning("base height"), ways: `
 		base height
 		base ht
 		[POST] base (holds|lifts|carries|keeps|raises) (|added|new) POST [up]
-		(base|foot|standoff) (lifts|holds|raises|stands|keeps|carries) (it|POST) [up]
+		[POST] (base|foot|standoff|bases) (lifts|holds|raises|stands|keeps|carries|lift|hold|raise) (it|them|that|POST) [up]
 		(underside|foot|bottom|bottom end) of (|added|new) POST
 		(standoff|stand-off|stand off)`},
 	{kind: kPart, key: "size", sense: meaning("| rail size, post size, end post size, added post size, stiffener size, cap size, stock, price, have, extra, boards"), ways: "size\nsizes\nnominal\nlumber\ndimensional lumber\n(nominal|lumber) size\nwood\nmaterial"},
@@ -149,6 +149,7 @@ var parts = []entry{
 		in (both|all) BAY
 		along every BAY
 		halfway along [(each|every)] BAY
+		(mid|middle of|center of|centre of) [(each|every|the)] BAY
 		in the middle of (each|every) BAY
 		per each BAY
 		ea BAY
@@ -222,6 +223,7 @@ var parts = []entry{
 		trim [(per|each|every|a)] [(RAIL|end)]
 		[(per|each|every|off)] [RAIL] (to square|squaring|squaring up) [(its|the|each|up|off)] [(end|ends)]
 		(lose|lost|loses) (per|off|on|of|from) [(every|each|a)] RAIL
+		(off|from) (each|every) RAIL (end|ends)
 		(off|from|of) (every|each) RAIL (squaring|to square) [up] [(its|the)] [end]
 		squaring [(up|off)] [the] [end]
 		(losing|lose) squaring [up] [(every|each|a)] [(stick|RAIL)]
@@ -274,6 +276,7 @@ var parts = []entry{
 		(EARTH|FLOOR) (beyond|behind|outside|past) [WALL] [(is|lies|sits)] [lower]
 		(grade|it) drops
 		down to EARTH`},
+	{kind: kLoc, key: "beyond", sense: meaning("| drop"), ways: "(outside|beyond|behind|out back|past it|behind it|beyond it)"},
 	{kind: kPart, key: "budget", sense: meaning("budget"), ways: `
 		budget
 		[is] [(the|absolute)] most (i|we) [(will|can|could|would|want to|am willing to|intend to)] (pay|spend) [(for|on)] [(the|all)] [(material|materials|lumber|wood|it|this|everything|timber)]

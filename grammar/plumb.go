@@ -184,11 +184,11 @@ func (k *clause) againstOther() []int {
 
 // dropped reads "the ground beyond is 45 cm lower".
 func (k *clause) dropped() (reading, bool) {
-	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") || k.has(kMore) == nil && k.has(kDown) == nil || !k.only(kMore, kChange, kFall, kDown) || k.has(kMore) != nil && k.has(kMore).as(kMore).key != "-=" {
+	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") && !k.about("beyond") || k.has(kMore) == nil && k.has(kDown) == nil || !k.only(kMore, kChange, kFall, kDown) || k.has(kMore) != nil && k.has(kMore).as(kMore).key != "-=" {
 		return reading{}, false
 	}
 	for _, i := range k.things {
-		if key := k.items[i].key(); key != "drop" && key != "floor" && key != "off floor" && key != "of wall" {
+		if key := k.items[i].key(); key != "drop" && key != "beyond" && key != "floor" && key != "off floor" && key != "of wall" {
 			return reading{}, false
 		}
 	}

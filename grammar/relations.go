@@ -54,7 +54,7 @@ var relations = []entry{
 	{kind: kBut, key: "but", ways: "but\nthough\nyet\nwhile\nwhereas\nhowever\nexcept\nand yet"},
 	{kind: kOr, key: "or", ways: "or\nor else\nor maybe\nor perhaps"},
 	{kind: kDots, key: "..", ways: "..\n...\n...."},
-	{kind: kNot, key: "not", ways: "not\nnever\nwithout\nskip\nomit\n(do|get by|go) without\nnone\nnothing\nnobody\nneither\nnor"},
+	{kind: kNot, key: "not", ways: "not\ninstead of\nrather than\nas opposed to\nnever\nwithout\nskip\nomit\n(do|get by|go) without\nnone\nnothing\nnobody\nneither\nnor"},
 	{kind: kNo, key: "no", ways: "no\nnope\nnah"},
 	{kind: kFix, key: "fix", ways: `
 		(no|nope|nah|oh|oops|whoops|ah|er|hm|hmm|uh) (no|wait|sorry|hang on|hold on|actually|rather|make that|i mean|excuse me|pardon)
@@ -116,7 +116,7 @@ var relations = []entry{
 	{kind: kDown, key: "down", ways: "down"},
 	{kind: kOff, key: "off", ways: "off [of]"},
 	{kind: kOut, key: "out", ways: "out [of (there|here|it)]\nin"},
-	{kind: kMove, key: "move", ways: "(move|moves|moved|bring|brings|brought|bump|push|pull|nudge|knock|shift|slide|come|slip|suck|pinch)"},
+	{kind: kMove, key: "move", ways: "(move|moves|moved|bring|brings|brought|bump|push|pull|nudge|knock|shift|slide|change|changes|switch|alter|adjust|come|slip|suck|pinch)"},
 	{kind: kChange, key: "+=", ways: `
 		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens|climb|climbs|climbed|grew|grown|rose|ease|eases)
 		(stretch|spread|loosen|extend|up) [out] (it|them)
@@ -148,6 +148,7 @@ var relations = []entry{
 	{kind: kFactor, key: "2", ways: "(double|doubled|doubles|doubling|twice|two times|twofold|2x)\n(double|twice|two times) as (ADJ|much|many) [as]"},
 	{kind: kFactor, key: "3", ways: "(triple|tripled|thrice|treble|three times)\n(three times|thrice) as (ADJ|much|many) [as]"},
 	{kind: kFactor, key: "1/2", ways: "(halve|halved|halves|halving)\nhalf (the|of|as much as|that|its)\nhalf as (ADJ|much|many) [as]\ncut [(it|them)] in half\nin half\nby half"},
+	{kind: kFactor, key: "3/2", ways: "half again as (ADJ|much)\nhalf as (ADJ|much) again"},
 	{kind: kTimes, key: "times", ways: "times\ntimes as (much|wide|big|large|high|tall|many) [as]"},
 	{kind: kSame, key: "=", ways: `
 		same [(HEIGHT|WIDTH|size|distance|gap|thing|amount|space|spacing)] as
@@ -173,9 +174,10 @@ var relations = []entry{
 		[(as|like)] [(you got|you have|we have|there is)] [(in)] BETWEEN [the] others
 		[(as|like)] [(you got|you have|we have|there is)] in between
 		[as] above [it]
+		as [in] BETWEEN
 		[as] (normal|regular|usual|ordinary) GAP`},
-	{kind: kBest, key: "largest", ways: "[as] (BIGGEST)\nas (BIG|high|tall|loose|generous) as (|it|they|one|you|that|we|i) (POSSIBLE) [(possibly|ever)] [(be|get|go|make it|make)]\nas (BIG|high|tall) as (POSSIBLE)\nas (BIG|high|tall) as it (gets|goes)\n(maximize|maximise|maxed out)\n(largest|maximum) possible\nas (BIG|high|tall) as you (like|please|dare)"},
-	{kind: kBest, key: "smallest", ways: "SMALLEST\nas (SMALL|low) as (|it|they|one|you|that|we|i) (POSSIBLE) [(possibly|ever)] [(be|get|go|make it|make|get it|make them|get them)]\nas (SMALL|low) as (POSSIBLE)\nas tight as (they|it|you) (go|gets|get)\n(minimize|minimise)\nas (SMALL) as (you|we) (can|dare) [(get|go|get away with)]\nas (tight|close) [together] as (they|it) (will|can) go"},
+	{kind: kBest, key: "largest", ways: "[as] (BIGGEST)\nas (BIG|high|tall) (a|an)\nas (BIG|high|tall|loose|generous) as (|it|they|one|you|that|we|i) (POSSIBLE) [(possibly|ever)] [(be|get|go|make it|make)]\nas (BIG|high|tall) as (POSSIBLE)\nas (BIG|high|tall) as it (gets|goes)\n(maximize|maximise|maxed out)\n(largest|maximum) possible\nas (BIG|high|tall) as you (like|please|dare)"},
+	{kind: kBest, key: "smallest", ways: "SMALLEST\nas (SMALL|low) (a|an)\nas (SMALL|low) as (|it|they|one|you|that|we|i) (POSSIBLE) [(possibly|ever)] [(be|get|go|make it|make|get it|make them|get them)]\nas (SMALL|low) as (POSSIBLE)\nas tight as (they|it|you) (go|gets|get)\n(minimize|minimise)\nas (SMALL) as (you|we) (can|dare) [(get|go|get away with)]\nas (tight|close) [together] as (they|it) (will|can) go"},
 	{kind: kBest, key: "fewest", ways: "fewest [possible]\nas few\n(least|minimum|min|smallest|lowest) (number|count|no|amount|quantity|qty) [.] of\nas few (of|as possible)\nlowest possible (number|count) of\nas little number of"},
 	{kind: kBest, key: "most", ways: "(maximum|max|most|largest|greatest|highest|biggest) (number|count|no|amount|quantity|qty) [.] of\nas many\nmost\nmore the better\n(cram|pack|squeeze|get|fit|stuff|put|jam) [(in|)] as many\nas many [(of)]\nhighest possible (number|count) of"},
 	{kind: kBestTail, key: "tail", ways: `

@@ -13,7 +13,7 @@ func (k *clause) plain() (reading, bool) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
-	if !ok || k.inner() {
+	if !ok || k.inner() || k.movesBy() {
 		return reading{}, false
 	}
 	r := reading{carry: k.carry}
@@ -69,6 +69,29 @@ func (k *clause) possible() tokenKind {
 	return kBestTail
 }
 
+// movesBy reports whether something is moved by a length, and not to one: "move the opening over 6 inches".
+func (k *clause) movesBy() bool {
+	t := k.has(kMove)
+	if t == nil || t.text == "come" || len(k.sides) > 0 && len(k.values) == 0 {
+		return false
+	}
+	for _, i := range k.things {
+		if k.items[i].kind == kFromSide || k.items[i].kind == kLoc {
+			return false
+		}
+	}
+	for _, i := range k.values {
+		lim := k.items[i].lim
+		if lim.to || lim.of != nil || lim.lo.size != "" {
+			continue
+		}
+		if op, ok := lim.relation(); ok && (op == solver.Eq || len(lim.lead) > 0 && lim.lead[0].kind == kOver) {
+			return true
+		}
+	}
+	return false
+}
+
 // inner reports whether an "and" or a "but" stands inside the clause: there it would put two things together.
 func (k *clause) inner() bool {
 	for i, it := range k.items {
@@ -98,13 +121,16 @@ func (k *clause) unsaid() (map[int]bool, bool) {
 		if op, ok := lim.relation(); ok && op != solver.Eq {
 			continue
 		}
-		if t.text != "not" || len(k.values) < 2 {
+		if !denials[t.text] || len(k.values) < 2 {
 			return nil, false
 		}
 		delete(live, w+1)
 	}
 	return live, true
 }
+
+// denials are words that take a value out: "seven, not six", "seven instead of six".
+var denials = map[string]bool{"not": true, "instead of": true, "rather than": true, "as opposed to": true}
 
 // denied reports whether the relation of the value at item i is turned by a "no" or a "not" before it. ok is false where
 // a break stands between them: then it is not known what is denied.
@@ -274,7 +300,7 @@ func (k *clause) fill(m made) (made, bool) {
 			lo = inUnitOf(lo, hi)
 		}
 	}
-	if m.st.Value, ok = k.s.value(lo, m.kind); !ok {
+	if m.st.Value, ok = k.s.value(lo, m.kind); !ok || m.kind == solver.Size && m.st.Op != solver.Eq {
 		return m, false
 	}
 	if lim.hi != nil {

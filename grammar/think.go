@@ -123,11 +123,11 @@ func rejoined(list []item) []item {
 		if list[j].value() || list[j].kind != kFix && list[j].kind != kNo {
 			continue
 		}
-		for j < len(list) && !list[j].value() && (list[j].kind == kFix || list[j].kind == kNo) {
+		for j < len(list) && !list[j].value() && (list[j].kind == kFix || list[j].kind == kNo || list[j].kind == kComma) {
 			j++
 		}
-		bare := j+1 < len(list) && stops(list[j]) && list[j+1].value()
-		if bare || j < len(list) && list[j].value() {
+		bare := j+1 < len(list) && stops(list[j]) && placed(list[j+1])
+		if bare || j < len(list) && placed(list[j]) {
 			list[i] = comma(list[i])
 		}
 		if bare {
@@ -136,6 +136,9 @@ func rejoined(list []item) []item {
 	}
 	return list
 }
+
+// placed reports whether an item can take the place of another by itself: a value, a side.
+func placed(it item) bool { return it.value() || it.kind == kSide || it.kind == kFromSide }
 
 func stops(it item) bool { return !it.value() && it.kind == kStop }
 

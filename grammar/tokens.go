@@ -125,6 +125,8 @@ func (l *lexing) sign(i int) int {
 
 var minusSign = &entry{kind: kChange, key: "-="}
 
+var plusSign = &entry{kind: kChange, key: "+="}
+
 // dash tells a minus, a range and a break apart.
 func (l *lexing) dash(i int) tokenKind {
 	t := l.last()

@@ -10,7 +10,7 @@ var classes = []wordClass{
 	{"GAP", "gap gaps space spaces daylight air slot slots room distance clearance"},
 	{"SPACE", "gap gaps space spaces spacing daylight air room clearance distance slot"},
 	{"OPENING", `opening openings op ops opn opng opngs opg doorway doorways gateway gateways gate gates entry entries entrance entrances entryway entryways
-		walkthrough walkthroughs walkway walkways passage passages passageway passageways passthrough portal archway doorhole`},
+		walkthrough walkthroughs walkway walkways passage passages passageway passageways passthrough portal archway doorhole door doors`},
 	{"BAY", "bay bays section sections panel panels stretch stretches segment segments"},
 	{"STIFF", `stiffener stiffeners stiff stiffs stfnr stfnrs stfr stfrs stif stiffner stiffners brace braces batten battens stay stays cleat cleats strut struts
 		vertical verticals`},
@@ -155,7 +155,7 @@ const neutralWords = `
 	following follow
 	having
 	made
-	looking started took ended began lie lies paved tiled ugh gee phew argh dear divide divided morning evening tonight afternoon
+	looking started took ended began lie lies paved tiled ugh gee phew argh dear divide divided split morning evening tonight afternoon
 	remain remains remained strictly belong belongs
 	
 	once
