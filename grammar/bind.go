@@ -29,6 +29,7 @@ func (l *lexing) bind() {
 	l.hesitations()
 	l.moreOf()
 	l.trailingBounds()
+	l.verbsOfChange()
 	l.leftBay()
 	l.perUnit()
 	in := l.tokens

@@ -78,3 +78,18 @@ func (l *lexing) leftBay() {
 		l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
 	}
 }
+
+// verbsOfChange tells "change the gap to 3" from the second change of several, and "take an inch out of the gap" from a
+// length that is sold out.
+func (l *lexing) verbsOfChange() {
+	for i := 0; i+1 < len(l.tokens); i++ {
+		switch t, next := &l.tokens[i], &l.tokens[i+1]; {
+		case t.kind == kWayOut && t.as(kMove) != nil && (next.kind == kPart || next.kind == kLoc):
+			t.kind = kMove
+		case t.kind == kSellLess && t.text == "out of" && i > 0 && l.tokens[i-1].kind == kNum && next.kind == kPart && !next.is(kStockWord):
+			t.kind, t.found = kOff, []found{{entry: takenOff}}
+		}
+	}
+}
+
+var takenOff = &entry{kind: kOff, key: "off"}
