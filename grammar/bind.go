@@ -30,6 +30,7 @@ func (l *lexing) bind() {
 	l.moreOf()
 	l.trailingBounds()
 	l.verbsOfChange()
+	l.someWall()
 	l.leftBay()
 	l.perUnit()
 	in := l.tokens

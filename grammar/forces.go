@@ -29,6 +29,9 @@ func (g *grouping) headWord(i int) bool {
 		}
 		return true
 	case WhatIf:
+		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kTail && g.list[i+1].key() == "verify" {
+			return true // "I'd like to know whether that is right"
+		}
 		if g.g.force == Ask && !g.atBreak(i) && i+1 == len(g.list) {
 			return true // "how many rails can I fit"
 		}
@@ -36,11 +39,11 @@ func (g *grouping) headWord(i int) bool {
 			return true
 		}
 	case Check:
-		if g.claimedBefore(i) {
-			return true
-		}
 		if t.as(kFill) != nil && !g.empty() {
 			return true // "two spare boards in the order"
+		}
+		if g.claimedBefore(i) {
+			return true
 		}
 		if g.g.force != State && g.g.force != Check && (g.empty() || !g.atBreak(i)) {
 			return true

@@ -1,5 +1,7 @@
 package grammar
 
+import "strings"
+
 // moreOf gives a number the unit that stands behind its "more": "two more inches of opening".
 func (l *lexing) moreOf() {
 	for i := 0; i+2 < len(l.tokens); i++ {
@@ -93,3 +95,21 @@ func (l *lexing) verbsOfChange() {
 }
 
 var takenOff = &entry{kind: kOff, key: "off"}
+
+// someWall takes "a wall" after a preposition for the wall itself: "we decided on a wall 45 inches above the patio".
+func (l *lexing) someWall() {
+	for i := range l.tokens {
+		if t := &l.tokens[i]; t.kind == kLoc && t.key() == "of wall" && strings.Contains(t.text, " a ") {
+			t.kind, t.found = kPart, wallNoun
+		}
+	}
+}
+
+var wallNoun = func() []found {
+	for i := range parts {
+		if parts[i].key == "wall" {
+			return []found{{entry: &parts[i]}}
+		}
+	}
+	return nil
+}()

@@ -218,6 +218,7 @@ var parts = []entry{
 		(width|thickness) of [saw] (cut|blade|kerf)
 		(per|every|each|a) (cut|saw cut)
 		saw cut
+		(with|at|in) (each|every|per) (cut|saw cut)
 		[thin] blade [(on today|today|on)] (|it takes|takes)`},
 	{kind: kPart, key: "trim", sense: meaning("trim"), ways: `
 		trim [(per|each|every|a)] [(RAIL|end)]

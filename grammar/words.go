@@ -43,7 +43,7 @@ var classes = []wordClass{
 		son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift`},
 	{"PAPER", `sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
-		elevation section detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt`},
+		elevation detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt`},
 	{"SAYS", `says say said claims claim claimed thinks think thought figures figured reckons reckon reckoned tells told states state stated insists insist believes believe believed
 		swears swear guesses guessed maintains argues writes wrote noted notes suggests suggest suggested proposes propose proposed
 		estimates estimated calculates calculated reports reported assures assured`},
