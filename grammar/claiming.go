@@ -39,7 +39,7 @@ var claims = []entry{
 		(i|we) (come|came) up with
 		my (answer|figure|calculation|result|sum|guess|number|solution) (for|of|on|to)
 		i (worked)
-		PERSON (charge|charges|charging|ask|asks|asking|bill|bills|billed|charged|asked) [(ME)] [for]
+		PERSON (charge|charges|charging|bill|bills|billed|charged) [(ME)] [for]
 		(per|according to) (county|city|town|code|building department|inspector|official)
 		(answer|result|solution) (is|was) [that]`},
 	{kind: kTail, key: "claimed", loose: true, ways: `

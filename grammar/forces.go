@@ -165,6 +165,9 @@ func (g *grouping) quest(i int) bool {
 	if g.g.force == Teach && strings.HasPrefix(t.text, "step") && !g.empty() {
 		return true // "take me through the gap step by step"
 	}
+	if g.empty() && g.g.force == WhatIf && g.g.head != nil && !strong(g.g.head) {
+		g.g = group{force: State} // "can I have the cut list"
+	}
 	if g.g.force == Ask && bareNoun(t.token) && !g.goesWith(t.key()) {
 		return false
 	}

@@ -27,6 +27,7 @@ func (s *speech) forget(g *group) {
 		}
 		if !ok && len(parts) > 1 {
 			a, ok = s.forgotten(g, strip(g.items))
+			ok = ok && (a.Name == nil || a.Name.Item != "" || !hasValue(g.items)) // what is set after it is not forgotten with it
 			i = len(parts)
 		}
 		if !ok {
@@ -65,6 +66,9 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 	}
 	if len(k.values) > 0 {
 		return s.forgottenValue(g, &k, list)
+	}
+	if len(k.things) == 0 && k.has(kStockWord) != nil {
+		return Act{Name: &solver.Name{Quantity: solver.Stock}}, true
 	}
 	for _, i := range k.words {
 		if t := k.items[i]; t.is(kItem) && k.has(kPriceVerb) != nil {
@@ -152,8 +156,11 @@ func (s *speech) keep(g *group) {
 // comparands splits what is compared: "garden and driveway", "this with the one saved as shed".
 func comparands(names, head string) []string {
 	names = " " + names + " "
-	if strings.EqualFold(head, "how do") {
-		cut := false
+	if rest, ok := strings.CutPrefix(strings.ToLower(head), "how do"); ok && (rest == "" || rest == "es") {
+		for _, verb := range comparing {
+			names = strings.Replace(names, verb, " with ", 1)
+		}
+		cut := strings.Contains(names, " with ")
 		for _, verb := range []string{" compare ", " stack up ", " measure up ", " differ "} {
 			if rest, ok := strings.CutSuffix(names, verb); ok {
 				names, cut = rest+" ", true
@@ -181,9 +188,33 @@ func comparands(names, head string) []string {
 	return nil
 }
 
+// savedAs takes a name out of "the plan we saved as shed", "one called shed".
+func savedAs(s string) string {
+	words := strings.Fields(s)
+	for i, w := range words {
+		switch w {
+		case "saved", "called", "named", "stored", "filed", "kept":
+			if i+1 < len(words) && (words[i+1] == "as" || words[i+1] == "under") {
+				i++
+			}
+			if i+1 < len(words) {
+				return strings.Join(words[i+1:], " ")
+			}
+		}
+		if i > 4 {
+			break
+		}
+	}
+	return s
+}
+
+// comparing are the words between two names that are compared: "how does garage stack up against patio".
+var comparing = []string{" compare with ", " compare to ", " compare against ", " stack up against ", " stack up to ", " stack up with ", " measure up to ", " measure up against ", " differ from ", " hold up against ", " look next to "}
+
 // comparand takes a name out of the words around it.
 func comparand(s string) string {
 	s = strings.TrimSpace(s)
+	s = savedAs(s)
 	for _, lead := range []string{"the one saved as ", "the one i saved as ", "one i saved as ", "the plan called ", "the one called ", "one saved as ", "what we have now", "what we have", "this one", "the "} {
 		if rest, ok := strings.CutPrefix(s+" ", lead); ok || s == strings.TrimSpace(lead) {
 			s = strings.TrimSpace(rest)

@@ -8,7 +8,6 @@ var heads = []entry{
 		what would happen if
 		what will happen if
 		how would it (be|look|fall out|come out|go|work out|turn out) (if|were)
-		how about
 		suppose [that]
 		supposing [that]
 		imagine [that]

@@ -98,7 +98,10 @@ func (s *speech) names(g *group, list []item) ([]Act, bool) {
 		return []Act{a}, true
 	}
 	var out []Act
-	for _, part := range chunks(list) {
+	for i, part := range chunks(list) {
+		if i > 0 && g.force == Why {
+			g = &group{force: Why} // "the rail count, and the opening": no count of it
+		}
 		a, ok := s.nameOf(g, part)
 		if !ok {
 			return nil, false
@@ -304,7 +307,7 @@ func (s *speech) teach(g *group) {
 }
 
 func (s *speech) helpWith(g *group) {
-	list := strip(idleGone(g.items))
+	list := strip(idleGone(corrected(g.items)))
 	a := Act{Kind: HelpMe, Topic: g.topic}
 	if len(list) > 0 || g.topic == "" {
 		n, ok := s.nameOf(g, list)
@@ -318,4 +321,14 @@ func (s *speech) helpWith(g *group) {
 		}
 	}
 	s.act(g, a)
+}
+
+// corrected returns what stands after the last word of correction: "with the gap, no, with the opening".
+func corrected(list []item) []item {
+	for i := len(list) - 1; i > 0; i-- {
+		if it := list[i]; !it.value() && (it.kind == kNo || it.kind == kFix) && len(strip(list[i+1:])) > 0 {
+			return list[i+1:]
+		}
+	}
+	return list
 }

@@ -11,6 +11,7 @@ var inquiries = []entry{
 		how are things laid out
 		how would you (lay out|arrange|divide) (it|this|that|the wall)
 		what would you (make|do) of (it|that|this)`},
+	{kind: kQuest, key: "layout", ways: "(go ahead|do it|go)"},
 	{kind: kQuest, key: "options", loose: true, ways: `
 		what (possibilities|options|choices|alternatives|combinations) [(do|have|are|would|remain|exist)] [(i|we|there)] [(have|got|left|open|remaining|available)] [(to)] [(ME)]
 		what (RAIL|GAP) (counts|numbers|combinations) [(do|have|can|could|may|should)] [(i|we)] (have|pick|choose|use|consider|go for|take) [(from)]

@@ -89,7 +89,14 @@ func (l *lexing) tail(t *token, i int) int {
 	if t.key() == "open" && (l.measures(start, end) || l.word(start) == "to") {
 		first = false
 	}
-	if strings.ContainsAny(l.text(start, end), ":;") {
+	if rest, ok := strings.CutPrefix(t.text, "how do"); ok && (rest == "" || rest == "es") && comparands(l.text(start, end), t.text) == nil {
+		l.tokens = l.tokens[:len(l.tokens)-1]
+		if next := l.otherwise(t.first); next > t.first {
+			return next
+		}
+		return l.lone(t.first)
+	}
+	if strings.ContainsAny(l.text(start, end), ":;") || t.key() == "open" && clauseWord[l.word(start)] {
 		first = false
 	}
 	if !first || end == start || (t.key() == "open" || t.key() == "same as") && l.opensGap(start, end) {
@@ -114,6 +121,9 @@ func (l *lexing) tail(t *token, i int) int {
 	n.text = l.text(start, end)
 	return end
 }
+
+// clauseWord are words that begin a clause, and no name: "bring back what I undid".
+var clauseWord = map[string]bool{"what": true, "that": true, "whatever": true, "it": true, "everything": true, "last": true, "which": true, "those": true, "them": true, "my": true, "this": true}
 
 // nameAgain steps over a word of correction after a name, where another name follows: "… to porch.svg, no, to deck.svg".
 func (l *lexing) nameAgain(key string, end int) int {

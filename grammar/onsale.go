@@ -24,7 +24,7 @@ func (k *clause) stock(g goods) (reading, bool) {
 			footers++
 		}
 	}
-	named := k.has(kSell) != nil || k.about("stock") || k.has(kStockWord) != nil || k.has(kSellMore) != nil || k.has(kSellLess) != nil
+	named := k.carry.name != nil && k.carry.name.Quantity == solver.Stock && len(k.things) == 0 || k.has(kSell) != nil || k.about("stock") || k.has(kStockWord) != nil || k.has(kSellMore) != nil || k.has(kSellLess) != nil
 	if !named && (footers == 0 || k.has(kHave) != nil || len(g.counts) > 0) {
 		return reading{}, false
 	}

@@ -38,7 +38,15 @@ func (g *grouping) command(i int) bool {
 			return true
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
+	case "forget rest":
+		if g.empty() || g.g.force != State || hasValue(g.g.items) {
+			return false
+		}
+		g.g.force, g.g.head = ForgetAllBut, t.token // "keep the wall height, forget the rest"
 	case "take that":
+		if g.choosing() {
+			return true
+		}
 		if (g.g.force == Ask || g.g.force == Why) && !g.atBreak(i) {
 			return false // "which cautions go with it"
 		}
@@ -47,6 +55,9 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "quit":
+		if i+1 < len(g.list) && (g.list[i+1].value() || !g.list[i+1].breaks() && openers[g.list[i+1].kind] == nil && g.list[i+1].kind != kIt && g.list[i+1].kind != kFix && g.list[i+1].kind != kNo) {
+			return false // something is said on: no farewell
+		}
 		if i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kAnd && !g.empty() {
 			return true // "… and that's it"
 		}
@@ -57,6 +68,13 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	default:
+		if key == "undo" && t.as(kForgetTail) != nil && g.dropTail(i) {
+			return true // "never mind the opening, forget it"
+		}
+		if key == "undo" && g.forgets(i) {
+			g.flush(group{force: Forget, head: t.token}) // "never mind the budget"
+			return true
+		}
 		if t.as(kFix) != nil && i > 0 && i+1 < len(g.list) && g.g.cmd == "" && !g.empty() {
 			t.kind = kFix
 			return false
@@ -65,6 +83,36 @@ func (g *grouping) command(i int) bool {
 		g.flush(group{force: State, cmd: key, head: t.token})
 	}
 	return true
+}
+
+// limitOf reports whether the value at item i is a limit on a part that is named after it.
+func (g *grouping) limitOf(i int) bool {
+	if !g.list[i].value() {
+		return false
+	}
+	if op, ok := g.list[i].lim.relation(); !ok || op == solver.Eq {
+		return false
+	}
+	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+		if !g.list[k].value() && g.list[k].kind == kPart {
+			return true
+		}
+	}
+	return false
+}
+
+// choosing reports whether a way out was named right before: "I like the second way out better, take it".
+func (g *grouping) choosing() bool {
+	_, ok := wayOut(strip(g.g.items))
+	return ok && g.g.force == State || g.g.force == Take && !g.empty()
+}
+
+// forgets reports whether a word that takes back is said of a part: "never mind the budget".
+func (g *grouping) forgets(i int) bool {
+	if !strings.HasPrefix(g.list[i].text, "never") || i+1 >= len(g.list) || g.list[i+1].value() || g.list[i+1].kind != kPart {
+		return false
+	}
+	return !hasValue(g.list[i+1:])
 }
 
 // takes reports whether nothing but the number of a way out follows: "take 2", and not "take 2 cm off".
@@ -105,7 +153,7 @@ func (g *grouping) changes(i int) bool {
 		return true // "a 30 inch drop"
 	}
 	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kRel || g.list[i+1].kind == kUnder || g.list[i+1].kind == kOver) {
-		return true
+		return !g.limitOf(i + 1) // "drop the three inch maximum on the gap" forgets it
 	}
 	switch words[0] {
 	case "lift", "remove", "drop", "lose", "take", "cut", "leave", "pull", "get":
@@ -205,6 +253,9 @@ func (g *grouping) claimed() bool {
 // enter takes claims as said: "…, go ahead and enter those".
 func (g *grouping) enter(i int) bool {
 	if t := g.list[i]; t.as(kCmd) != nil && t.as(kCmd).key == "take that" && !g.claimed() {
+		if g.choosing() {
+			return true
+		}
 		g.flush(group{force: State, cmd: "take that", head: t.token})
 		return true
 	}

@@ -55,7 +55,6 @@ var questions = []entry{
 		so what is it
 		where does that leave (me|us)
 		where do we stand
-		(go ahead|do it|go)
 		what is the upshot
 		let us see it
 		let us have it

@@ -11,6 +11,8 @@ func (g *grouping) claimedBefore(i int) bool {
 	case g.g.force == Check && g.empty() && g.g.head != nil && g.g.head.kind == kTheirs:
 		g.g.head = g.list[i].token // "their quote came to 389.90"
 		return true
+	case g.list[i].as(kFill) != nil && !g.empty():
+		return true // "two spare boards in the order"
 	case g.afterthought(i):
 		return g.turn(Check, State)
 	case g.g.force == State && g.g.cmd == "" && !g.g.sealed && !g.empty() && !g.atBreak(i) && !hasValue(g.g.items):

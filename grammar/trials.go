@@ -14,7 +14,6 @@ var trials = []entry{
 		would it (help|hurt|work|be better|be okay|be ok|be possible|be all right|be any better|make sense|matter|make a difference) (if|to|with) [(make|set|use|go with|have|put)]
 		(will|does|might|could|can) it (help|hurt|work|matter) (if|to|with) [(make|set|use|go with|have|put)]
 		(would|will|is|was|could|might) there [(still)] (be|) [(still|enough|any)] (room|space|place) (for|to fit|to put|to have)
-		have (room|space) for
 		(room|space) enough for
 		(wondering|wonder|curious|want to know|like to know|want to see|like to see) (if|whether|about) [(i|we|you|it)] [(could|can|might)] [(use|have|do|try|go with|fit|get)]
 		(wondering|wonder|curious|want to know|like to know|want to see|like to see) what (if|would happen if|happens if|happens with|would happen with|becomes of it if)
