@@ -66,6 +66,14 @@ var mayVerb = map[string]bool{"can": true, "could": true, "may": true, "might": 
 
 var upTo = &entry{kind: kRel, key: "<="}
 
+// endsCount reports whether token i stands at the end of a number and its noun: "five rails tops".
+func (l *lexing) endsCount(i int) bool {
+	if i < 2 || l.tokens[i-1].kind != kPart || l.tokens[i-2].kind != kNum || l.tokens[i].text == "top" {
+		return false
+	}
+	return i+1 == len(l.tokens) || l.tokens[i+1].kind == kComma || l.tokens[i+1].kind == kStop || l.tokens[i+1].kind == kAnd
+}
+
 // comesUp reports whether "up to" at an atom ends a verb of reaching: "the wall comes up to 42".
 func (l *lexing) comesUp(first int) bool {
 	switch l.word(first - 1) {
@@ -240,6 +248,7 @@ func (l *lexing) limits() {
 		num := i+1 < len(l.tokens) && l.tokens[i+1].kind == kNum
 		after := i > 0 && (l.tokens[i-1].kind == kNum || l.tokens[i-1].kind == kDim || l.tokens[i-1].kind == kSize || l.tokens[i-1].kind == kBound)
 		switch {
+		case t.kind == kBound && !after && t.as(kTop) != nil && l.endsCount(i):
 		case t.kind == kBound && !after && t.as(kTop) != nil:
 			t.kind = kTop
 		case t.kind == kBound && !after && strings.HasPrefix(t.text, "or ") && i+1 < len(l.tokens) && t.as(kFix) != nil:

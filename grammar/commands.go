@@ -263,6 +263,8 @@ var commands = []entry{
 		(work|working|measure|measuring|think) in (centimeters|centimetres|cm|meters|metres|millimeters|millimetres|mm|metric) [and (centimeters|centimetres|cm|meters|metres|millimeters|millimetres|mm)] [[,] [and] not [in] (inches|feet|imperial|feet and inches)]
 		units (in|=|are|is) (metric|millimeters|millimetres|mm)
 		metric (from now on|please|from here on|units|system|now|only|here)
+		on metric [system]
+		(use|using|make it|let us use) (centimeters|centimetres|cm|meters|metres) [(from now on|please|from here on|units|only)]
 		(switch|change|go|back|go back|convert|over) [(over|back)] to (mm|metric|millimeters|millimetres)
 		(all|everything) in (mm|millimeters|millimetres|metric)
 		metric

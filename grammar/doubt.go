@@ -20,7 +20,7 @@ var plausible = func() map[solver.Quantity][2]exact.Rat {
 		solver.OpeningFromLeft: {"0", "1200"}, solver.OpeningFromRight: {"0", "1200"}, solver.PostHeight: {"12", "240"}, solver.BaseHeight: {"0", "12"},
 		solver.StiffenerSpacing: {"3", "144"}, solver.BracketClearance: {"0", "12"}, solver.BracketEar: {"0", "12"}, solver.BracketReach: {"0", "12"},
 		solver.BracketThickness: {"0", "1"}, solver.Fit: {"0", "6"}, solver.Kerf: {"0", "1/2"}, solver.Trim: {"0", "12"}, solver.Tape: {"1/128", "1"},
-		solver.Drop: {"0", "600"}, solver.FloorAtRight: {"-36", "36"}, solver.SlabThickness: {"1", "36"}, solver.EdgeDistance: {"1/2", "240"},
+		solver.Drop: {"0", "240"}, solver.FloorAtRight: {"-36", "36"}, solver.SlabThickness: {"1", "36"}, solver.EdgeDistance: {"1/2", "240"},
 		solver.AnchorSize: {"1/8", "2"}, solver.ScrewLength: {"1/2", "8"}, solver.Measured: {"1", "1200"}, solver.CutOf: {"1", "1200"}, solver.Short: {"0", "24"}, solver.Tolerance: {"0", "1"},
 		solver.Rails: {"1", "60"}, solver.AddedPosts: {"0", "16"}, solver.Bays: {"1", "17"}, solver.Openings: {"0", "9"}, solver.Stiffeners: {"0", "12"}, solver.Coats: {"0", "9"},
 	} {

@@ -124,6 +124,10 @@ func (l *lexing) step(i int) int {
 		l.empty("clear") // "there are 3.85 m clear"
 		return i + 1
 	}
+	if l.word(i) == "of" && (l.word(i+1) == "them" || l.word(i+1) == "those") && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare && l.before == "" {
+		l.add(kIt, i, i+2) // "six of them"
+		return i + 2
+	}
 	if l.word(i) == "left" && saidBy[l.word(i-1)] && len(f) > 0 && f[0].entry.kind == kSide {
 		l.empty("left") // "if we left 3 inches below"
 		return i + 1

@@ -107,7 +107,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 			return Reading{Acts: []Act{a}}
 		}
 	}
-	tokens = dropReasons(tokens)
+	tokens = dropReasons(dropPrefaces(tokens))
 	for i := range tokens {
 		t := &tokens[i]
 		if (t.kind == kNum || t.kind == kSize) && t.amt.bad != "" {

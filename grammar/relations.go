@@ -20,7 +20,7 @@ var relations = []entry{
 		up to
 		(no|not|never) [(any)] (more|greater|bigger|larger|wider|longer|taller|higher|further|farther|looser|thicker) [apart] than
 		(no|not|never) (over|above|exceeding|beyond|past)
-		(nothing|anything) (over|above|beyond) 
+		nothing (over|above|beyond|past)
 		(maximum|max) of
 		without exceeding
 		or under or equal
@@ -32,11 +32,13 @@ var relations = []entry{
 	{kind: kRel, key: "<", ways: `
 		<
 		(less|smaller|narrower|shorter|lower|fewer|tighter|closer|nearer|thinner|slimmer|skinnier) [(apart|together)] than
+		anything (under|below|beneath|less than|smaller than|narrower than)
 		short of`},
 	{kind: kRel, key: ">", ways: `
 		>
 		(more|greater|bigger|larger|wider|longer|taller|higher|further|farther|thicker|looser|upward|upwards) [apart] than
 		(exceed|exceeds|exceeding)
+		anything (over|above|beyond|past)
 		in excess of`},
 	{kind: kUnder, key: "<", ways: "under\nbelow\nbeneath"},
 	{kind: kOver, key: ">", ways: "over\nabove\npast\nproud of\nbeyond\nhigher than\ntaller than\nover [the] top of\nabove [the] top of\npast [the] top of\nover and above"},

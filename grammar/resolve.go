@@ -82,6 +82,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 			return n, solver.KindOf(n.Quantity), true
 		}
 	}
+	if n := k.carry.name; k.it && len(senses) == 0 && n != nil && n.Quantity == solver.RailSize && kinds.has(aspectIndex[string(solver.Rails)]) {
+		return k.build(aspectIndex[string(solver.Rails)]) // "2x6s, six of them"
+	}
 	if len(k.carry.senses) > 0 {
 		if a, ok := k.pick(append(append([]sense{}, k.carry.senses...), senses...), kinds, lim, i); ok {
 			return k.build(a)
@@ -217,10 +220,30 @@ func (k *clause) pick(senses []sense, kinds set, lim *limit, i int) (int, bool) 
 		return best[0], true // nothing is said of a base
 	case len(best) == 2 && aspects[best[0]] == string(solver.BracketEar) && aspects[best[1]] == string(solver.BracketReach):
 		return best[0], true // nothing is said of a hole
+	case len(best) > 1 && lim != nil && k.boardsOffFloor(best, lim):
+		return aspectIndex[string(solver.BottomGap)], true
 	case len(best) > 1 && lim != nil:
 		return k.tie(best, lim, i)
 	}
 	return 0, false
+}
+
+// boardsOffFloor reports whether boards, not one of them by its number, are a little off the floor: that is the gap at the
+// bottom.
+func (k *clause) boardsOffFloor(best []int, lim *limit) bool {
+	if !k.about("off floor") || k.rail > 0 || !lim.lo.val.Less(exact.Int(25)) && lim.lo.unit != metric {
+		return false
+	}
+	boards := k.about("rail")
+	for _, s := range k.carry.senses {
+		boards = boards || s.sure.hasName(string(solver.Rails))
+	}
+	for _, a := range best {
+		if boards && aspects[a] == string(solver.BottomGap) {
+			return true
+		}
+	}
+	return false
 }
 
 // wide reports whether "boards … wide" leaves only their face or the gap: it is the face.

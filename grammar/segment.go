@@ -137,12 +137,46 @@ func keepCheapest(best []reading, r reading) []reading {
 			if says(b.made) == says(r.made) {
 				return best
 			}
+			if sameSet(b.made, r.made) {
+				if inOrder(r.made) && len(best) == 1 {
+					return []reading{r}
+				}
+				return best
+			}
 		}
 		if len(best) > 3 {
 			return best
 		}
 	}
 	return append(best, r)
+}
+
+// sameSet reports whether two readings say the same things in another order.
+func sameSet(a, b []made) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	seen := map[string]int{}
+	for i := range a {
+		seen[a[i].st.String()]++
+		seen[b[i].st.String()]--
+	}
+	for _, n := range seen {
+		if n != 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// inOrder reports whether things stand in the order in which they were said.
+func inOrder(list []made) bool {
+	for i := 1; i < len(list); i++ {
+		if list[i].at < list[i-1].at {
+			return false
+		}
+	}
+	return true
 }
 
 func says(list []made) string {

@@ -13,7 +13,7 @@ func (k *clause) plain() (reading, bool) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
-	if !ok || k.inner() || k.movesBy() {
+	if !ok || k.inner() || k.movesBy() || k.topAlone() {
 		return reading{}, false
 	}
 	r := reading{carry: k.carry}
@@ -86,6 +86,16 @@ func (k *clause) movesBy() bool {
 			continue
 		}
 		if op, ok := lim.relation(); ok && (op == solver.Eq || len(lim.lead) > 0 && lim.lead[0].kind == kOver) {
+			return true
+		}
+	}
+	return false
+}
+
+// topAlone reports whether a "top" stands in the clause that is not part of a name.
+func (k *clause) topAlone() bool {
+	for _, w := range k.words {
+		if k.items[w].kind == kTop {
 			return true
 		}
 	}

@@ -117,6 +117,8 @@ var trade = []entry{
 var fills = []entry{
 	{kind: kFill, key: "fill", ways: `
 		you know
+		if (it|that) is not too much (trouble|bother|to ask|of a bother|work)
+		if you do not mind [my asking]
 		(built|made) (from|of|out of|with|up of)
 		(is|are) (not|out of) [(quite|dead|exactly|perfectly)] level
 		for (everything|the whole thing|the lot|the whole lot|the whole job)
