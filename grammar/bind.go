@@ -146,7 +146,7 @@ func listed(in []token, i int) (next int, idx []int) {
 		return 0, nil
 	}
 	j := i + 1
-	for j < len(in) && in[j].kind == kNum && in[j].amt.unit == bare && !in[j].amt.frac && in[j].amt.size == "" {
+	for j < len(in) && in[j].kind == kNum && (len(idx) < 1 || in[j].before == "") && in[j].amt.unit == bare && !in[j].amt.frac && in[j].amt.size == "" {
 		v, ok := in[j].amt.val.Int64()
 		if !ok || v < 1 || int(v) > indexable(t) {
 			return 0, nil
@@ -161,7 +161,7 @@ func listed(in []token, i int) (next int, idx []int) {
 		return 0, nil
 	}
 	switch k := in[j]; {
-	case k.kind == kMeasured, k.kind == kTop, k.kind == kLoc && k.key() == "per bay", k.kind == kPart && k.key() == "bay", k.kind == kRel, k.kind == kFixed:
+	case k.kind == kMeasured, k.kind == kTop, k.kind == kLoc && k.key() == "per bay", k.kind == kPart && k.key() == "bay", k.kind == kRel, k.kind == kFixed, k.kind == kNum && (k.before == "are" || k.before == "at"):
 		return j, idx
 	}
 	return 0, nil

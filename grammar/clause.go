@@ -16,6 +16,7 @@ type clause struct {
 	sides   []int
 	words   []int // all others but breaks
 	bay     int
+	bay2    int // another that the first is held against
 	rail    int
 	post    int
 	open    int
@@ -30,6 +31,12 @@ type clause struct {
 func (s *speech) clause(list []item, c carry, force ActKind) []reading {
 	k := clause{s: s, force: force, carry: c, items: list}
 	if !k.sort() {
+		return nil
+	}
+	if k.bay2 > 0 {
+		if r, ok := k.bayLikeBay(); ok {
+			return []reading{r}
+		}
 		return nil
 	}
 	for _, read := range clauseKinds {
@@ -86,6 +93,10 @@ func (k *clause) sort() bool {
 				k.open, k.ordinal = it.index, true
 				continue
 			}
+			if n := k.carry.name; n != nil && n.Post > 0 && k.post == 0 && (n.Quantity == solver.PostFromLeft || n.Quantity == solver.PostFromRight) {
+				k.post, k.ordinal = it.index, true // "the first post at 60 from the left, the second at 120"
+				continue
+			}
 			k.words = append(k.words, i)
 		case kUnknown, kUnclear, kVague:
 			return false
@@ -114,6 +125,10 @@ func (k *clause) index(t *token) bool {
 		return false
 	}
 	if *slot != 0 {
+		if slot == &k.bay && k.bay2 == 0 && k.bay != t.index && len(t.indexes) == 1 {
+			k.bay2 = t.index
+			return true
+		}
 		return false
 	}
 	*slot = t.index

@@ -289,10 +289,23 @@ func (g *grouping) theirs(i int) bool {
 	if i == 0 {
 		g.mood(g.list[0])
 	}
+	if strings.HasPrefix(g.list[i].text, "yard") && g.speaksOf("drop") {
+		return true // "the yard's 30 inches down on the far side"
+	}
 	if g.g.force == State && !g.g.sealed && g.atBreak(i) && g.claims(i) && !(g.list[i].text == "their" && i > 0 && g.list[i-1].kind == kComma) {
 		g.flush(group{force: Check, head: g.list[i].token})
 	}
 	return true
+}
+
+// speaksOf reports whether a part of that key stands in the sentence.
+func (g *grouping) speaksOf(key string) bool {
+	for _, it := range g.list {
+		if !it.value() && it.kind == kPart && it.key() == key {
+			return true
+		}
+	}
+	return false
 }
 
 // verbBefore reports whether the empty words before a pronoun end in a verb that takes it.

@@ -139,7 +139,7 @@ var parts = []entry{
 		(across|on) face [of RAIL]
 		face (width|measure)
 		face of [(a|one)] RAIL`},
-	{kind: kPart, key: "rail top", sense: meaning("rail top"), ways: "rail top"},
+	{kind: kPart, key: "rail top", sense: meaning("rail top"), ways: "rail top [edge]\nRAIL (top|upper) edge"},
 	{kind: kPart, key: "bay", sense: meaning("bay, bays | stiffeners, stiffener spacing, measured, rails, gap, stiffener size, short, cut, ?cuts, opening, span"), ways: "BAY\n(each|every|any|no|longest|widest|one|a|the|per) run\nBAY (width|widths|length|lengths)\n(width|length|size) of BAY\nBAY BETWEEN POST"},
 	{kind: kLoc, key: "per bay", sense: meaning("bay | stiffeners, stiffener spacing, rails, gap, stiffener size, rail size, bays, short, cut, measured, opening, added posts"), ways: `
 		(in|per|for|to|along|of|within|by) [(each|every|any|one|a|either|long|short|wide|big|narrow)] BAY
@@ -187,7 +187,7 @@ var parts = []entry{
 		[to] [(center|centre|middle) of] BRACKET top hole
 		(past|above|over|up past|up from|beyond) (top|upper) [edge] of RAIL
 		(past|above|over|up past|up from|beyond|up above) RAIL (edge|top|upper edge|top edge)`},
-	{kind: kLoc, key: "past rail", sense: meaning("| bracket ear, bracket reach"), ways: "(past|beyond|above|over|proud of) RAIL\n(past|beyond|above|over) [RAIL] edge"},
+	{kind: kLoc, key: "past rail", sense: meaning("| bracket ear, bracket reach"), ways: "(past|beyond|above|over|proud of) RAIL [(top and bottom|on both edges|each way)]\n(past|beyond|above|over) [RAIL] edge"},
 	{kind: kPart, key: "bracket ear", sense: meaning("bracket ear"), ways: `
 		BRACKET (ear|ears)
 		(ear|ears) [of BRACKET]
@@ -293,8 +293,8 @@ var parts = []entry{
 		(let|have) material`},
 	{kind: kPart, key: "cap", sense: meaning("cap size | price"), ways: "cap\n[top] cap (size|board|rail)\n(top|cap) board\n[flat] (along|on) [the] top [for a cap]\n(as|for) a cap"},
 	{kind: kPart, key: "slab thickness", sense: meaning("slab thickness"), ways: "(slab|concrete|pad) (thickness|depth|thk)\nthickness of (slab|concrete|pad)"},
-	{kind: kPart, key: "edge distance", sense: meaning("edge distance"), ways: "edge distance\n(distance|far|space) (to|from) [slab] edge [of (slab|concrete|pad)]\n(anchor|anchors|bolt|bolts|it) [(is|are|sit|sits)] (from|to) [slab] edge\nfrom [(the)] edge of (slab|concrete|pad)\nfrom [slab] edge\n(slab|concrete) edge"},
-	{kind: kPart, key: "anchor size", sense: meaning("anchor size | price"), ways: "(anchor|anchors|anchor bolt|anchor bolts) [(size|diameter|dia)]\n(diameter|size) of anchor"},
+	{kind: kPart, key: "edge distance", sense: meaning("edge distance"), ways: "[slab] edge distance\n(distance|far|space) (to|from) [slab] edge [of (slab|concrete|pad)]\n(anchor|anchors|bolt|bolts|it) [(is|are|sit|sits)] (from|to) [slab] edge\nfrom [(the)] edge of (slab|concrete|pad)\nfrom [slab] edge\n(slab|concrete) edge"},
+	{kind: kPart, key: "anchor size", sense: meaning("anchor size | price, edge distance"), ways: "(anchor|anchors|anchor bolt|anchor bolts) [(size|diameter|dia)]\n(diameter|size) of anchor"},
 	{kind: kPart, key: "screw length", sense: meaning("screw length"), ways: "(screw|screws) [(length|lengths)]\nlength of (screw|screws)"},
 	{kind: kPart, key: "coats", sense: meaning("coats"), ways: "(coat|coats) [(of (stain|paint|finish|oil|varnish))]"},
 	{kind: kPart, key: "coverage", sense: meaning("coverage"), ways: "coverage"},

@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 )
 
@@ -68,6 +70,8 @@ func (k *clause) leaning() (posts []solver.Name, way string) {
 			}
 		case it.kind == kPart && (it.key() == "post" || it.key() == "added post") && it.index > 0:
 			posts = append(posts, solver.Name{Quantity: solver.PostLeans, Post: it.index})
+		case it.kind == kPart && (it.key() == "post" || it.key() == "end post") && it.plural() && strings.HasPrefix(it.before, "both"):
+			posts = append(posts, solver.Name{Quantity: solver.PostLeans, At: "left"}, solver.Name{Quantity: solver.PostLeans, At: "right"})
 		case it.kind == kPart && it.key() != "post" && it.key() != "end post":
 			return nil, ""
 		}
@@ -124,11 +128,12 @@ func (k *clause) floorAt() (reading, bool) {
 	}
 	floor := k.about("floor") || k.about("off floor") || k.about("drop") || len(k.things) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight
 	k.sides = k.againstOther()
-	if len(k.values) != 1 || len(k.sides) != 1 || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
+	across := k.across()
+	if len(k.values) != 1 || len(k.sides) != 1 && !across || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
-		if key := k.items[i].key(); key != "floor" && key != "off floor" && key != "drop" && key != "end post" && key != "post" {
+		if key := k.items[i].key(); key != "floor" && key != "off floor" && key != "drop" && key != "end post" && key != "post" && !(across && k.items[i].text != "edge of") {
 			return reading{}, false
 		}
 	}
@@ -152,14 +157,17 @@ func (k *clause) floorAt() (reading, bool) {
 	if k.about("drop") && sign == 0 {
 		sign = -1
 	}
-	if k.items[k.sides[0]].key() == "left" {
+	if sign == 0 && rises(k.items[k.values[0]].before) {
+		sign = 1
+	}
+	if !across && k.items[k.sides[0]].key() == "left" {
 		sign = -sign
 	}
 	if v := k.items[k.values[0]].lim; v.lo.minus {
 		return reading{}, false
 	}
 	v, ok := k.length(k.values[0])
-	if !ok || sign == 0 || k.items[k.sides[0]].key() == "middle" {
+	if !ok || sign == 0 || !across && k.items[k.sides[0]].key() == "middle" {
 		return reading{}, false
 	}
 	if sign < 0 {
@@ -167,6 +175,21 @@ func (k *clause) floorAt() (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}
 	return k.finish(reading{made: []made{m}})
+}
+
+// across reports whether "from left to right" tells which way the floor goes.
+func (k *clause) across() bool {
+	for _, i := range k.things {
+		if strings.HasSuffix(k.items[i].text, "left to right") {
+			return len(k.sides) == 0
+		}
+	}
+	return false
+}
+
+// rises reports whether the empty words before a value end in a verb of rising.
+func rises(before string) bool {
+	return strings.HasSuffix(before, "rises") || strings.HasSuffix(before, "rise")
 }
 
 // againstOther drops the side that the floor is held against: "lower at the right than at the left".

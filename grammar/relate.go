@@ -102,6 +102,26 @@ func (k *clause) sameBays() (reading, bool) {
 	return r, bays > 0
 }
 
+// bayLikeBay reads one bay held against another: "bay 2 the same as bay 1", "bay 1 twice as wide as bay 2".
+func (k *clause) bayLikeBay() (reading, bool) {
+	same := k.has(kSame)
+	if len(k.values)+len(k.sides)+k.rail+k.post+k.open > 0 || same == nil && k.has(kFactor) == nil || !k.only(kSame, kFactor, kTimes) {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if k.items[i].key() != "bay" {
+			return reading{}, false
+		}
+	}
+	v := solver.Value{Of: &solver.Name{Wall: k.wallName(), Quantity: solver.Bay, Bay: k.bay2}}
+	if f := k.has(kFactor); f != nil {
+		r := exact.Must(f.as(kFactor).key)
+		v.Mult = &r
+	}
+	n := solver.Name{Wall: k.wallName(), Quantity: solver.Bay, Bay: k.bay}
+	return k.finish(reading{made: []made{{st: solver.Statement{Name: n, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}}})
+}
+
 // carriesBays reports whether bays were counted last: "3 bays, eq".
 func (k *clause) carriesBays() bool {
 	return k.carry.name != nil && (k.carry.name.Quantity == solver.Bays || k.carry.name.Quantity == solver.Bay) && alikeWords[k.has(kSame).text]
@@ -277,8 +297,12 @@ func (k *clause) beyond(m made) (made, bool) {
 		return m, false
 	}
 	from, ok := k.pick([]sense{senseOf(lim.of)}, lengthAspects, nil, 0)
-	if !ok || solver.Quantity(aspects[from]) == m.st.Name.Quantity {
+	if !ok || solver.Quantity(aspects[from]) == m.st.Name.Quantity && (m.st.Name.Bay == 0 || lim.of.index == 0 || lim.of.index == m.st.Name.Bay) {
 		return m, false
+	}
+	if n := m.st.Name; n.Quantity == solver.Bay && n.Bay > 0 && lim.of.key() == "bay" && lim.of.index > 0 && lim.of.index != n.Bay {
+		from = aspectIndex[string(solver.Bay)]
+		add.Of = &solver.Name{Quantity: solver.Bay, Bay: lim.of.index}
 	}
 	way := solver.Op(lim.way.relKey())
 	switch way {
@@ -288,7 +312,9 @@ func (k *clause) beyond(m made) (made, bool) {
 	default:
 		return m, false
 	}
-	add.Of = &solver.Name{Quantity: solver.Quantity(aspects[from])}
+	if add.Of == nil {
+		add.Of = &solver.Name{Quantity: solver.Quantity(aspects[from])}
+	}
 	m.st.Value = add
 	return m, true
 }

@@ -76,7 +76,10 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 		if q := aspectIndexOf(k.carry.name.Quantity); q >= 0 && kinds.has(q) && k.sameKind(q, lim) && k.carry.name.Quantity != solver.FloorAtRight && !(k.open > 0 && k.carry.name.Quantity == solver.Openings) && (k.it || k.carries(lim)) {
 			n := *k.carry.name
 			n.Wall = k.wallName()
-			if k.ordinal {
+			switch {
+			case k.ordinal && k.post > 0:
+				n.Post = k.post
+			case k.ordinal:
 				n.Bay = k.bay
 			}
 			return n, solver.KindOf(n.Quantity), true
@@ -216,6 +219,8 @@ func (k *clause) pick(senses []sense, kinds set, lim *limit, i int) (int, bool) 
 		return best[0], true
 	case len(best) == 2 && k.wide(best):
 		return aspectIndex[string(solver.RailFace)], true
+	case len(best) == 2 && aspects[best[0]] == string(solver.PostHeight) && aspects[best[1]] == string(solver.BaseHeight) && k.about("off floor") && lim != nil && lim.lo.unit != bare && !exact.Int(6).Less(lim.lo.val):
+		return best[1], true // "the posts stand an inch off the slab"
 	case len(best) == 2 && aspects[best[0]] == string(solver.PostHeight) && aspects[best[1]] == string(solver.BaseHeight):
 		return best[0], true // nothing is said of a base
 	case len(best) == 2 && aspects[best[0]] == string(solver.BracketEar) && aspects[best[1]] == string(solver.BracketReach):
