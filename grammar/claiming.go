@@ -39,6 +39,7 @@ var claims = []entry{
 		(i|we) (come|came) up with
 		my (answer|figure|calculation|result|sum|guess|number|solution) (for|of|on|to)
 		i (worked)
+		PERSON (rang|rung|totalled|totaled|added|priced) (it|that|everything|the lot|it all) [up] (at|to|for)
 		PERSON (charge|charges|charging|bill|bills|billed|charged) [(ME)] [for]
 		(per|according to) (county|city|town|code|building department|inspector|official)
 		(answer|result|solution) (is|was) [that]`},

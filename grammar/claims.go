@@ -115,7 +115,7 @@ func (k *clause) claimedCut() (reading, bool) {
 func (k *clause) claimedCost() (reading, bool) {
 	head := k.head()
 	said := k.topic("cost") || head != nil && totals(head.text)
-	if len(k.values) != 1 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kQuest, kPriceVerb, kRel) || len(k.things) > 0 && !k.topic("cost") && !k.about("size") {
+	if len(k.values) != 1 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kQuest, kPriceVerb, kRel, k.comesIn()) || len(k.things) > 0 && !k.topic("cost") && !k.about("size") {
 		return reading{}, false
 	}
 	lim := k.items[k.values[0]].lim
@@ -129,6 +129,14 @@ func (k *clause) claimedCost() (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: solver.Name{Quantity: solver.CostOf}, Op: op, Value: v}, at: k.at(), lim: lim, kind: solver.Money}
 	return k.finish(reading{made: []made{m}})
+}
+
+// comesIn is the class of "come in", which says nothing of lumber where it is said of a total.
+func (k *clause) comesIn() tokenKind {
+	if t := k.has(kSell); t != nil && strings.HasPrefix(t.text, "come") {
+		return kSell
+	}
+	return kQuest
 }
 
 func (k *clause) claimedBoards() (reading, bool) {
@@ -161,7 +169,7 @@ func cutWord(s string) bool {
 func totals(s string) bool {
 	for _, w := range strings.Fields(s) {
 		switch w {
-		case "come", "comes", "came", "totals", "runs", "amounts", "charge", "charges", "bill", "quote", "bid", "estimate", "price", "priced", "quotes", "quoted":
+		case "come", "comes", "came", "totals", "runs", "amounts", "charge", "charges", "bill", "quote", "bid", "estimate", "price", "priced", "quotes", "quoted", "rang", "rung", "totalled", "totaled", "added":
 			return true
 		}
 	}

@@ -228,7 +228,7 @@ var commands = []entry{
 		GAP (perfectly|exactly|dead) (even|exact|equal)
 		exact GAP`},
 	{kind: kGoal, key: "cheapest", loose: true, ways: `
-		CHEAPEST [(way|one|option|possible|you can|layout|as possible|there is|it can be)]
+		CHEAPEST [(way|one|option|possible|you can|layout|as possible|there is|it can be)] [to (buy|do|build|make|get) (it|this|that)]
 		(CHEAPEST|lowest|least) (PRICE|cost|money)
 		as (CHEAP) as [(possible|you can|it gets|can be|it can be|we can)] [(make it|get it|do it|be)]
 		least (expensive|costly|money) [(way|one|option)] [(to do it)]
@@ -285,7 +285,7 @@ var commands = []entry{
 	{kind: kCmd, key: "save", ways: "keep [(this|it|that|these)] [(one|plan|design|wall|version)] as\n(save|store|file) [(this|it|that|these|her|all|mine|everything|ours|what we have|the wall|the plan|design)] [(one|plan|design|wall|version|numbers|job|of mine|layout|lot)] [(away|down)] (as|under [the] [name] [of]|under name|by the name of|with the name)\n(name|call) (this|it|that) [(one|wall|plan|version)]\nsave [(this|it|that)]"},
 	{kind: kCmd, key: "open", ways: "(open|load|reopen|bring up|pull up|fetch|call up|get out|restore|recall|bring back) [(up)] [(plan|wall|job|design|one|file|version|thing)] [(saved as|called|named|i called|i saved as|i named|that i saved as|that i called)]\nopen up"},
 	{kind: kCmd, key: "compare", ways: "(compare|cmp|contrast) [(this|it)] [(one)] [(with|to|against)]\n(put|hold|set|stack|lay) (mine|this|this one|it) (next to|against|beside|alongside|up against)\nhow (does|do|is|would) (this|it|this one|mine|that) [(one)] (compare|stack up|measure up|differ|look) [(with|to|against|from)] [(one saved as|plan called)]\n(this|this one) (vs|versus|against|next to)\nhow (do|does)\n[what is] [the] difference between\n(which|what) is (cheaper|better|taller|longer|bigger) ,"},
-	{kind: kCmd, key: "same as", ways: "(do|make|build|set|have|want) (this|it|that) [(one|wall)] [(exactly|just)] (same as|like|just like|the same as|a copy of|identical to|as)\n(same as|like|copy|just like|identical to)\nsame [thing] [here] as [(we have|i have|we did|you have|there is)] (on|at|for)"},
+	{kind: kCmd, key: "same as", ways: "(do|make|build|set|have|want) (this|it|that) [(one|wall)] [(exactly|just)] (same as|like|just like|the same as|a copy of|identical to)\n(same as|like|copy|just like|identical to)\nsame [thing] [here] as [(we have|i have|we did|you have|there is)] (on|at|for)"},
 	{kind: kCmd, key: "draw to", ways: "(draw|put|save|export|write|send|make|sketch|output) [(it|that|this|a|the|me)] [(drawing|picture|sketch|wall|elevation|svg|image)] [(out)] [(of it)] (to|in|into|as|onto)\nsvg to\ndrawing (to|as|into)"},
 	{kind: kCmd, key: "print to", ways: "(print|put|save|export|write|send|make|output) [(it|that|this|a|the|me|all|your|my|everything)] [(whole|entire|full)] [(job|thing|all|version|lot|plan|wall|sheet|page|job sheet|everything|report|summary|results|result|answer|pages|paperwork|layout)] [(out)] (to|in|into|as|onto)\n[job] sheet (to|as)"},
 	{kind: kCsv, key: "csv", loose: true, ways: "[(as|in|for)] [(a|the|an)] (csv|spreadsheet|excel|comma separated values) [(file|format|form|sheet|please)] [so they can open it as a spreadsheet]\n, csv\nso they can open it as a spreadsheet\nthat opens in a spreadsheet"},

@@ -23,10 +23,19 @@ func supposes(list []item) bool {
 	if len(list) == 0 {
 		return false
 	}
-	before := list[0].before
-	if list[0].value() && len(list[0].lim.lead) > 0 {
-		before = list[0].lim.lead[0].before
+	return conditional(list[0])
+}
+
+// conditional reports whether "with", "given" or "using" stands before an item.
+func conditional(it item) bool {
+	before := it.before
+	if it.value() && len(it.lim.lead) > 0 {
+		before = it.lim.lead[0].before
 	}
-	word, _, _ := strings.Cut(before, " ")
-	return word == "with" || word == "given" || word == "using"
+	for _, word := range strings.Fields(before) {
+		if word == "with" || word == "given" || word == "using" {
+			return true
+		}
+	}
+	return false
 }

@@ -71,7 +71,7 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 		return Act{Name: &solver.Name{Quantity: solver.Stock}}, true
 	}
 	for _, i := range k.words {
-		if t := k.items[i]; t.is(kItem) && k.has(kPriceVerb) != nil {
+		if t := k.items[i]; t.is(kItem) && (k.has(kPriceVerb) != nil || strings.Contains(g.headText(), "price")) {
 			return Act{Name: &solver.Name{Quantity: solver.Price, Item: t.as(kItem).key}}, true
 		}
 	}
@@ -121,6 +121,9 @@ func (s *speech) forgottenValue(g *group, k *clause, list []item) (Act, bool) {
 		return Act{}, false
 	}
 	st := r[0].made[0].st
+	if st.Name.Quantity == solver.Stock {
+		return Act{}, false // "forget the twelve footers": one length of the list, not all of it
+	}
 	if st.Op == solver.Eq || st.Op == solver.Near {
 		n := st.Name
 		return Act{Name: &n}, true

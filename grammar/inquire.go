@@ -13,6 +13,9 @@ func (s *speech) asked(g *group) {
 	if g.topic != "" {
 		wall, list := withoutWall(list)
 		if !s.beside(g, list) {
+			if s.tableOf(g, list) {
+				return
+			}
 			s.notUnderstood(g, list)
 			return
 		}
@@ -74,10 +77,37 @@ func (s *speech) askedOf(g *group, list []item) bool {
 	return false
 }
 
+// tableOf reads a table that is asked after with what it is asked of: "what would it cost with five rails".
+func (s *speech) tableOf(g *group, list []item) bool {
+	for i, it := range list {
+		if !hasValue(list[i:]) || !conditional(it) || hasValue(list[:i]) || !s.beside(g, list[:i]) {
+			continue
+		}
+		r := s.cut(list[i:], carry{}, WhatIf)
+		if len(r) != 1 || len(r[0].made) == 0 {
+			return false
+		}
+		tried := Act{Kind: WhatIf}
+		for _, m := range r[0].made {
+			if m.doubt != nil {
+				return false
+			}
+			tried.Statements = append(tried.Statements, m.st)
+		}
+		s.act(g, tried)
+		s.act(g, Act{Kind: Ask, Topic: g.topic})
+		return true
+	}
+	return false
+}
+
 // beside reports whether what stands beside the name of a table may stand there.
 func (s *speech) beside(g *group, list []item) bool {
 	for _, it := range list {
 		if it.value() {
+			if g.topic == "shopping" && it.kind == kSize && len(it.lim.lead)+len(it.lim.tail) == 0 {
+				continue // "how many sticks of 2x6"
+			}
 			return false
 		}
 		switch it.kind {

@@ -78,7 +78,8 @@ var inquiries = []entry{
 		(boards|lumber|things|items|pieces) on [the|my] (list|shopping list)
 		how many (sticks|lengths|boards|pieces) of (each|lumber|wood) [(do|should|must)] [(i|we)] [(buy|get|need|order)]
 		how many (RAIL|sticks|lengths) [(in all)] [(must|do|should|would|will)] (i|we) (buy|order|purchase|pick up|load|get at (yard|store)) [(then|all told|in all|altogether)]
-		what does the (wall|job|whole thing) take in lumber`},
+		what does the (wall|job|whole thing) take in lumber
+		how many [(of (them|those|these|each))] (would|do|should|must|will|shall) (i|we) [(have to|need to)] (buy|order|purchase|get at the yard)`},
 	{kind: kQuest, key: "cost", loose: true, ways: `
 		(what|how much) [(is|does|will|would|are)] [(all|whole|everything|this|it|that|the whole thing|the lot|materials|material|lumber|wood)] [(of this|of it|of that)] (going|gonna|likely|bound|about) to (PRICE|run|come to|set|add up to|total|be) [(me|us|him|her|you)] [(back)]
 		what (is|does|will|would) (all this|all that|all of this|this all|it all|that all|this whole thing|the whole thing|the lot) [(going|gonna)] [(to)] (set|PRICE|run|come to|add up to) [(me|us|him|her|you)] [back]

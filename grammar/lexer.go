@@ -299,6 +299,19 @@ func (l *lexing) pronoun(i, next int) bool {
 	return false
 }
 
+// sold reports whether lumber on sale was spoken of in this part of the line.
+func (l *lexing) sold() bool {
+	for i := len(l.tokens) - 1; i >= 0; i-- {
+		switch t := &l.tokens[i]; {
+		case t.kind == kStop || t.kind == kQMark:
+			return false
+		case t.kind == kNum && t.amt.footer, t.kind == kSell, t.kind == kStockWord:
+			return true
+		}
+	}
+	return false
+}
+
 // phrase adds what the tables found at i.
 func (l *lexing) phrase(f []found, i int) int {
 	next := l.trimmed(f[0], i)
@@ -308,6 +321,14 @@ func (l *lexing) phrase(f []found, i int) int {
 		}
 	}
 	kind := f[0].entry.kind
+	if kind == kFill && l.sold() {
+		for k, g := range f {
+			if g.entry.kind == kSellMore { // "they've got fourteens as well"
+				f[0], f[k], kind = f[k], f[0], kSellMore
+				break
+			}
+		}
+	}
 	if kind == kFill {
 		if _, _, ok := l.sound(next - 1); ok {
 			if next--; next == i {

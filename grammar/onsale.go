@@ -80,7 +80,7 @@ func (k *clause) stockOp() solver.Op {
 	switch {
 	case k.has(kSellLess) != nil || k.has(kNo) != nil || change == "-=":
 		return solver.Minus
-	case k.has(kSellMore) != nil || change == "+=":
+	case k.has(kSellMore) != nil || change == "+=" || k.has(kSell) != nil && strings.Contains(k.has(kSell).text, " also "):
 		return solver.Plus
 	}
 	return solver.Eq

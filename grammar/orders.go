@@ -30,7 +30,7 @@ func (g *grouping) command(i int) bool {
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "why that":
 		if !g.alone(i) || i+1 < len(g.list) && !g.list[i+1].breaks() {
-			if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].key() == "rail" && (strings.Contains(t.text, "need") || strings.Contains(t.text, "buy")) {
+			if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].key() == "rail" && (strings.Contains(t.text, "need") || strings.Contains(t.text, "buy") || strings.Contains(t.text, "many") && strings.HasPrefix(g.list[i+1].text, "board")) {
 				g.flush(group{force: Why, head: t.token, topic: "shopping"})
 				return true
 			}
@@ -50,7 +50,7 @@ func (g *grouping) command(i int) bool {
 		if (g.g.force == Ask || g.g.force == Why) && !g.atBreak(i) {
 			return false // "which cautions go with it"
 		}
-		if i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc) {
+		if i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc || g.list[i+1].kind == kGoal || g.list[i+1].kind == kBest) {
 			return true // "keep that doorway …"
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})

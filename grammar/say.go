@@ -27,7 +27,7 @@ func (s *speech) say(g *group, list []item) ([]made, bool) {
 		s.notUnderstood(g, list)
 		return nil, false
 	}
-	done := s.settle(g, oneStock(a.done))
+	done := s.settle(g, sizePrices(oneStock(a.done)))
 	return done, s.stands(g, done)
 }
 

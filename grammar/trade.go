@@ -25,7 +25,7 @@ var trade = []entry{
 		(more|extra|additional) [pieces] [of]
 		also cut [me]`},
 	{kind: kSell, key: "sell", ways: `
-		(they|yard|store|shop|lumberyard|we|you|supplier|lumber yard|merchant|he|place) [(only|just|also|still|can)] [(will)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|get|gets|got|have|has) [(as|in)]
+		(they|yard|store|shop|lumberyard|we|you|supplier|lumber yard|merchant|he|place) [(only|just|also|still|can)] [(will)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|get|gets|got|have|has|have got|has got) [(as|in)]
 		(comes|come|sold|available|stocked|carried|offered|sells) [(only|just)] (in|as|at)
 		(sell|sells|carry|carries|stock|stocks) [(only|just)] [(it|them)] [(as|in)]
 		(come|comes) in
@@ -45,8 +45,8 @@ var trade = []entry{
 		[(lumber|lengths|stock|boards)] (avail|available)`},
 	{kind: kCutWord, key: "cut", ways: "(cut|cuts|sawn|saw|sawed|cutting)"},
 	{kind: kOnly, key: "only", ways: "only\nnothing but\njust [(using|use|do)]\nnothing else\nand nothing else"},
-	{kind: kSellMore, key: "+=", ways: "as well [now]\n[in] too\n[now] also [(in)]\nback in stock\nnow also\nas well as those"},
-	{kind: kSellLess, key: "-=", ways: "sold out [of]\nout of stock\n[clean] (out|run out|ran out|fresh out|all out) of\nthere is no [(more|longer)]\nno [more] (any more|anymore|longer|left)\n(any more|anymore)\nno longer (sell|sells|carry|carries|have|available|sold|stock)\n(do|does) not (sell|carry|have|stock) [any]\nare gone\nis gone\nall gone\nare out\nrun out\nran out\ndiscontinued\nhave run out"},
+	{kind: kSellMore, key: "+=", ways: "as well [now]\n[in] too\n[now] also [(in)]\nback in stock\n(is|are) back [in]\nnow also\nas well as those"},
+	{kind: kSellLess, key: "-=", ways: "sold out [of]\nout of stock\n[clean] (out|run out|ran out|fresh out|all out) of\nthere is no [(more|longer)]\nno [more] (any more|anymore|longer|left)\n(any more|anymore)\nno longer (sell|sells|carry|carries|have|available|sold|stock)\n(do|does) not (sell|carry|have|stock) [any]\nare gone\nis gone\nall gone\nare out\n(they|we|you|he|yard|store|shop|lumberyard) (are|is|have|has) [(all|clean|fresh|sold|run|right|totally|completely)] out of\nrun out\nran out\ndiscontinued\nhave run out"},
 	{kind: kStockWord, key: "stock", sense: meaning("stock | price, have"), ways: "stock\nstk\n(lumber|board|stock|timber) (length|lengths)\nlengths [(on sale|of lumber|to buy|they sell|they have)]\n(those|the|these) (lumber|board|stock) lengths"},
 	{kind: kPriceVerb, key: "price", ways: `
 		(cost|costs|costing|costed|price|prices|priced|runs|charge|charges|charged|fetch|pay|paid)
@@ -269,7 +269,8 @@ var fills = []entry{
 		(over|back|up|down|out) (there|here)
 		in (this|that|the) case
 		in (my|this|that|the) (yard|garage|job|place|shop)
-		(it|that) turns out
+		(it|that|) turns out [that]
+		(for|to make|toward) [(a|the|my|our|his|her)] (bench|planter|shelf|shelves|table|swing|step|stairs|ramp|stool|birdhouse|trellis|doghouse|chair)
 		as it turns out
 		(as|like) (before|usual|planned|drawn|said|agreed|discussed)
 		this (time|morning|afternoon|week)

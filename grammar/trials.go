@@ -9,6 +9,8 @@ var trials = []entry{
 		what (changes|would change|difference does it make|difference would it make|does it do|would it do|does it change|would it change|would it mean) (if|with|when)
 		what difference (does|would|will) it make (if|with|when)
 		what difference if
+		(would|will|is) it be (cheaper|better|stronger|easier|simpler|nicer|quicker|prettier|dearer|safer|stiffer|smarter|wiser) (to|if|with) [(make|set|use|go with|have|put|buy|get|do)]
+		would (cheaper|better|stronger|easier|simpler|nicer|quicker|prettier|dearer|safer|stiffer|smarter|wiser) (to|if|with) [(make|set|use|go with|have|put|buy|get|do)]
 		how (do|would|does|will|might) (things|it|that|everything|the layout|the wall) (change|differ|come out|work out|look|turn out|be|go|fall out|lay out) (if|with|when)
 		how much (difference|would change) if
 		would it (help|hurt|work|be better|be okay|be ok|be possible|be all right|be any better|make sense|matter|make a difference) (if|to|with) [(make|set|use|go with|have|put)]
