@@ -6,6 +6,9 @@ var claims = []entry{
 		[(one|other|another|same|this|that|my|his|her|their|our|PERSON|second|first)] [PAPERKIND] PAPERKIND PAPER (SAYS|SHOWS|SUBMITS) [(that|for|me|us|out|down|here)]
 		[(one|other|another|same|this|that|second|first)] PAPER [PERSON (sent|gave|made|drew|left|handed|showed) [(ME|in)]] (SAYS|SHOWS|SUBMITS) [(that|for|me|us|out|down|here)]
 		[PAPERKIND] PAPERKIND PAPER [for (material|materials|lumber|job|wall|wood)] (is|was|comes to|came to|comes in at|came in at|runs to|amounts to|totals) [for]
+		[(other|same|first|second|one)] PERSON [PAPERKIND] PAPER (SAYS|SHOWS|SUBMITS|has|is) [(that|for|me|us|out|down|here)]
+		(says|say|said|claims|claim|claimed|reckons|thinks|swears|reports|insists|writes|wrote) (the|my|our|one) PERSON
+		(says|say|said|claims|claim|claimed|reckons|thinks|swears|reports|insists) (he|she|they)
 		[(the|my|one of my|other|second|first)] PERSON [also] (SUBMITS) [(that|ME|to ME|out|down)]
 		[(the|my|one of my|other|second|first)] [PERSONKIND] [PERSONKIND] PERSON [(also|next door|down the (road|street)|across the street|at (counter|desk|yard|store|till|register)|before me|here)] (SAYS|SUBMITS|DRAWS) [down] [(that|ME|to ME)]
 		(day|night|other|morning|evening|first|second) shift [also] (SAYS|SUBMITS|DRAWS) [down] [(that|ME)]

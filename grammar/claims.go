@@ -35,11 +35,11 @@ func (k *clause) topic(key string) bool {
 }
 
 func (k *clause) claimedMarks() (reading, bool) {
-	if !k.topic("marks") || !k.only(kQuest, kPriceVerb, kBut) {
+	if !k.topic("marks") || !k.only(kQuest, kPriceVerb, kBut, k.comesIn()) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
-		if key := k.items[i].key(); key != "off floor" && key != "bracket" {
+		if key := k.items[i].key(); key != "off floor" && key != "bracket" && key != "post" && key != "added post" && key != "end post" {
 			return reading{}, false
 		}
 	}

@@ -233,7 +233,7 @@ func (k *clause) saysShort() bool {
 
 // tolerance reads "what if each is off a sixteenth".
 func (k *clause) tolerance() (reading, bool) {
-	each := k.has(kOffEach) != nil || k.has(kEach) != nil && k.about("rail") && k.has(kOffTail) != nil && k.force == WhatIf
+	each := k.has(kOffEach) != nil || k.offEach() || k.has(kEach) != nil && k.about("rail") && k.has(kOffTail) != nil && k.force == WhatIf
 	each = each || k.force == WhatIf && (k.has(kOff) != nil || k.has(kOffTail) != nil) && k.everyOne()
 	if !each || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kEach, kOff, kRunWide, kMore, kOut, kFor) {
 		return reading{}, false
@@ -264,6 +264,12 @@ func (k *clause) everyOne() bool {
 		}
 	}
 	return false
+}
+
+// offEach reports whether "off on each one" stands in the clause.
+func (k *clause) offEach() bool {
+	t := k.has(kOffTail)
+	return t != nil && k.force == WhatIf && (strings.Contains(t.text, "each") || strings.Contains(t.text, "every"))
 }
 
 // runsWide reads "the boards run a sixteenth wide", "each rail is 1/16 narrower": a face that is off by a little, not

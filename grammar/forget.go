@@ -39,6 +39,7 @@ func (s *speech) forget(g *group) {
 		if len(a.Statements) > 0 {
 			n := a.Statements[0].Name
 			s.carry = carry{name: &n, kind: solver.KindOf(n.Quantity)}
+			s.carry.senses = []sense{s.carry.nameSense()}
 		}
 		if i == len(parts) {
 			return
@@ -123,6 +124,11 @@ func (s *speech) forgottenValue(g *group, k *clause, list []item) (Act, bool) {
 	st := r[0].made[0].st
 	if st.Name.Quantity == solver.Stock {
 		return Act{}, false // "forget the twelve footers": one length of the list, not all of it
+	}
+	if head := g.headText(); st.Op == solver.Eq && strings.Contains(head, "limit") && st.Value.Of == nil {
+		if st.Op = solver.LE; strings.Contains(head, "lower") {
+			st.Op = solver.GE
+		}
 	}
 	if st.Op == solver.Eq || st.Op == solver.Near {
 		n := st.Name
@@ -217,6 +223,9 @@ var comparing = []string{" compare with ", " compare to ", " compare against ", 
 // comparand takes a name out of the words around it.
 func comparand(s string) string {
 	s = strings.TrimSpace(s)
+	if strings.Contains(s+" ", "looking at ") || strings.HasSuffix(s, " at hand") || strings.HasSuffix(s, "have here") {
+		return "this"
+	}
 	s = savedAs(s)
 	for _, lead := range []string{"the one saved as ", "the one i saved as ", "one i saved as ", "the plan called ", "the one called ", "one saved as ", "what we have now", "what we have", "this one", "the "} {
 		if rest, ok := strings.CutPrefix(s+" ", lead); ok || s == strings.TrimSpace(lead) {

@@ -9,6 +9,7 @@ var inquiries = []entry{
 		(figure|calculate|compute|work) [(it|this|that)] (out|up) for (me|us)
 		(do|give me) the (layout|calculation|reckoning)
 		how are things laid out
+		(reckon|tot|figure|work|tally) (it|that|this|everything) [all] up [for ME]
 		how would you (lay out|arrange|divide) (it|this|that|the wall)
 		what would you (make|do) of (it|that|this)`},
 	{kind: kQuest, key: "layout", ways: "(go ahead|do it|go)"},
@@ -31,6 +32,7 @@ var inquiries = []entry{
 		what am i (allowed|able) to (choose|pick)
 		what (choice|freedom|leeway|latitude) (do|have) (i|we) [have]`},
 	{kind: kQuest, key: "marks", loose: true, ways: `
+		whereabouts [(on (the|) POST)] [(do|does|should|must)] [(my|the)] MARK [(go|fall|come|land|sit)] [(on POST)]
 		where [do|should] (i|we) (put|make|draw|set|place) [(my|the|all)] MARK [(on) POST]
 		(what|which) heights do (i|we) (mark|drill|set|put) [(at|on|them)]
 		(at) (what|which) (height|heights) [(do|should|must|shall)] (i|we) (mark|drill|put|screw|set|mount|fasten|fix) [(BRACKET|POST|holes|them|it|screws)]
@@ -131,6 +133,25 @@ var inquiries = []entry{
 		what (will|would|does|is) (it|this|that|the wall|the thing|all that|everything|the finished wall) [(going)] [(to)] (look like|look)
 		(put|get) (it|that|this) on paper for (me|us)
 		how (will|would|does|is) (it|this|that|the wall) [going] [to] look`},
+}
+
+// lessons are more ways to ask for a lesson.
+var lessons = []entry{
+	{kind: kTeachHead, key: "teach", loose: true, ways: `
+		explain [to ME] [step by step] how
+		explain [to ME] [(slowly|step by step)] how (one|you|we|i) (get|gets|find|finds|figure|figures|work out|works out|calculate|calculates|compute) [(to|at)]
+		(teach|show|tell) ME [(slowly|step by step|please|,)] how (one|you|we|i|it|they) (get|gets|find|finds|figure|figures|work out|works out|calculate|calculates|compute|arrive|arrives) [(to|at)]
+		(i|we) (want|would like|like) [(my|the|our|these)] (PERSON|class) to (find|learn|work out|figure out|see|discover|get|understand|calculate|compute) [how to (find|get|figure|work out)]
+		(have|let) (ME|PERSON|class) (find|learn|work out|figure out|discover|calculate|compute|try) [to (find|get|work out|figure out)]
+		(let ME|i want to|i would like to|can i) try [(it|to)] [(find|work out|figure out|get|calculate)]
+		(i|we) (want|would like|like) to (understand|learn|work out|figure out|find out|practice|practise) [(for myself|myself|by myself|how to|how)] [(you|one|we|i|to)] [(get|gets|find|figure|work out|calculate|compute|reach)]
+		(lesson|tutorial|exercise) (for|about|in|on|with)
+		(give|have|do|start|begin) [ME] a (lesson|tutorial|exercise) [(for|about|in|on|with)] [how to find]
+		(practice|practise|drill) [ME] [(on|with|in)]
+		(ask|test|examine|question) ME [(about|on)] [(how to (find|get))]
+		go [(over|through)] with ME [how (to|you|we)] (find|get|work out|calculate|figure)
+		go through with ME
+		(lead|guide|coach|tutor|talk|walk|take) (ME|PERSON|class) [(step by step|slowly)] (through|to|on|in) [(finding|getting|working out|figuring out)] [how (to|you|we)] [(find|get|work out|calculate|figure)]`},
 }
 
 // asides are names of quantities as they stand in questions.

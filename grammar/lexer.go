@@ -9,7 +9,7 @@ import (
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, heads, fills, questions, commands, parts, relations, trade, reasons, inquiries, asides, claims, orders, trials)
+	return compile(classes, heads, fills, questions, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

@@ -209,7 +209,7 @@ func (l *lexing) nameEnd(key string, i int) int {
 				continue
 			}
 			return j
-		case w == "for" && (l.word(j+1) == "me" || l.word(j+1) == "us" || l.word(j+1) == "the"), w == "please", w == "so" && j > i, w == "now" && j > i, w == "instead", w == "again" && j > i:
+		case w == "for" && (l.word(j+1) == "me" || l.word(j+1) == "us" || l.word(j+1) == "the"), w == "please", w == "so" && j > i, w == "now" && j > i && key != "compare", w == "instead", w == "again" && j > i:
 			return j
 		case key == "same as" && j > i && (w == "but" || w == "except" || w == "only" || w == "with"):
 			return j

@@ -68,7 +68,7 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	default:
-		if key == "undo" && t.as(kForgetTail) != nil && g.dropTail(i) {
+		if n := len(g.s.groups); key == "undo" && t.as(kForgetTail) != nil && (g.g.force == Forget || g.empty() && n > g.first && g.s.groups[n-1].force == Forget) && g.dropTail(i) {
 			return true // "never mind the opening, forget it"
 		}
 		if key == "undo" && g.forgets(i) {

@@ -22,8 +22,8 @@ var reasons = []entry{
 		(i|we) can not (see|understand|follow|figure out|work out) (why|how come|how|where) [(you|that)] [(get|got|came up with|arrived at|come up with)] [(from)]
 		(i|we) can not follow
 		(would|could|can) you (explain|justify|account for) [(to ME)] [(why|how|where)] [(you)] [(get|got|came up with|come up with|arrived at)]
-		explain (where|how) [(you)] [(get|got|came up with|come up with|arrived at)]
-		explain to ME [(why|how|where)] [(you)] [(get|got|came up with|come up with|arrived at)]
+		explain [to ME] (where|how) you (get|got|came up with|come up with|arrived at|figured|reached)
+		explain [to ME] (why|where)
 		(show|tell) ME how you (get|got|came up with|come up with|arrived at|figured|worked out|reached|calculated)
 		(show|tell) ME where (you get|you got|came from|comes from)
 		how did you (land at|end up at|settle for|choose|pick|conclude|justify)

@@ -14,7 +14,7 @@ func (g *grouping) tail(i int) bool {
 			g.g.force = Why
 			return true
 		}
-		return false
+		return g.g.force == Teach
 	case "why not":
 		if g.g.force == Why && !g.empty() && g.g.topic == "" {
 			g.g.force = WhyNot // "why is a 3 inch gap no good"

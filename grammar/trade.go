@@ -151,6 +151,17 @@ var fills = []entry{
 		(by|from) my count
 		for (me|us|him|her|them|now|sure|starters|real|certain|this one|this job|this|that|example|instance|once|good measure|the class|the (kids|boat|ferry))
 		on this (one|job|wall|project|side)
+		leaving (his|her|their|the|those|all) (numbers|figures|claims|drawing|sheet|plan) out of it
+		if you do not mind [(me|my)] [(asking|saying)]
+		(am|are) standing (at|by|next to|in|beside) (the|my) (saw|bench|truck|wall|yard|store|counter|sawhorse|sawhorses|lumberyard|aisle|garage|shop)
+		before (i|we) (begin|start|go|leave|cut|buy|drive|order|do anything|go any further|get going)
+		money (no longer matters|is no object|is no issue|does not matter)
+		as built
+		(oh|ah|my) dear
+		dear me
+		(my|oh my) goodness
+		(in|for) (the|this) (morning|afternoon|evening)
+		(tonight|tomorrow morning|this evening|first thing)
 		(one|this|that) time
 		of course
 		by the way

@@ -93,6 +93,7 @@ var compounds = []struct{ ways, word string }{
 	{"(vertical|upright) (stiffener|brace|batten|stay|support|member|piece|board|strip|slat|cleat|strut)", "stiffener"},
 	{"(vertical|upright) (stiffeners|braces|battens|stays|supports|members|pieces|boards|strips|slats|cleats|struts)", "stiffeners"},
 	{"(son|brother|father|mother|sister|daughter) in law", "relative"},
+	{"(a|one|just one) single", "one"},
 	{"support post", "post"}, {"support posts", "posts"},
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
 	{"pencil (lines|line|mark|marks)", "marks"},
@@ -145,6 +146,7 @@ const neutralWords = `
 	porch roof veranda sunroom shelter barn cabin bunkhouse
 	pulled 
 	hang hangs hanging hung ride rides riding lying laying sliding slid slide
+	results result resulting apply applies
 	speak spoke spoken talk talks talking discuss
 	gave choose choosing prefer preferred preferring
 	beautiful ugly fancy modest comfortable comfortably
