@@ -42,6 +42,8 @@ var claims = []entry{
 		(i|we) (come|came) up with
 		my (answer|figure|calculation|result|sum|guess|number|solution) (for|of|on|to)
 		i (worked)
+		PERSON (cut|cuts|sawed|saws|have cut|has cut|is cutting|are cutting)
+		PERSON [(next door|down the (road|street)|across the street)] (used|built|went with|put in)
 		PERSON (rang|rung|totalled|totaled|added|priced) (it|that|everything|the lot|it all) [up] (at|to|for)
 		PERSON (charge|charges|charging|bill|bills|billed|charged) [(ME)] [for]
 		(per|according to) (county|city|town|code|building department|inspector|official)
@@ -66,6 +68,7 @@ var claims = []entry{
 		(would|do) you (concur|confirm|say so|believe it)
 		(do|does) (the|those|these) (figures|numbers|claims) (hold|add up|work|agree|check out|fit|tally|square|stand|hold up|match)
 		(what|is) the verdict
+		(come|comes|work|works|turn|turns|pan|pans) out (right|correct|correctly|okay|ok|true)
 		true ?
 		is (he|she|PERSON|PAPER) (right|correct|wrong|on the money|mistaken|off)
 		are (PERSON) (right|correct|wrong|mistaken|off)

@@ -115,7 +115,7 @@ func (k *clause) claimedCut() (reading, bool) {
 func (k *clause) claimedCost() (reading, bool) {
 	head := k.head()
 	said := k.topic("cost") || head != nil && totals(head.text)
-	if len(k.values) != 1 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kQuest, kPriceVerb, kRel, k.comesIn()) || len(k.things) > 0 && !k.topic("cost") && !k.about("size") {
+	if len(k.values) != 1 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kQuest, kPriceVerb, kRel, k.comesIn()) || len(k.things) > 0 && !k.topic("cost") && !k.about("size") && !k.forMaterial() {
 		return reading{}, false
 	}
 	lim := k.items[k.values[0]].lim
@@ -129,6 +129,11 @@ func (k *clause) claimedCost() (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: solver.Name{Quantity: solver.CostOf}, Op: op, Value: v}, at: k.at(), lim: lim, kind: solver.Money}
 	return k.finish(reading{made: []made{m}})
+}
+
+// forMaterial reports whether the one part named is what the money is for: "450 for the material".
+func (k *clause) forMaterial() bool {
+	return len(k.things) == 1 && k.items[k.things[0]].key() == "budget" && strings.HasPrefix(k.items[k.things[0]].text, "for ")
 }
 
 // comesIn is the class of "come in", which says nothing of lumber where it is said of a total.
@@ -158,7 +163,7 @@ func (k *clause) head() *token { return k.s.head }
 func cutWord(s string) bool {
 	for _, w := range strings.Fields(s) {
 		switch w {
-		case "cut", "cuts", "saw", "sawn":
+		case "cut", "cuts", "saw", "sawn", "sawed", "saws", "cutting":
 			return true
 		}
 	}

@@ -12,10 +12,24 @@ func (g *grouping) conditions() {
 		case a.force == Ask && b.force == WhatIf && b.inside && hasValue(b.items):
 			*a, *b = *b, *a
 			k++
+		case a.force == WhatIf && b.force == WhatIf && b.inside && !hasValue(a.items) && hasValue(b.items) && named(a.items):
+			a.force = Ask // "what would happen to the gap if …"
+			*a, *b = *b, *a
+			k++
 		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && supposes(a.items) && hasValue(a.items):
 			a.force = WhatIf
 		}
 	}
+}
+
+// named reports whether a stretch names a part.
+func named(list []item) bool {
+	for _, it := range list {
+		if !it.value() && (it.kind == kPart || it.kind == kLoc) {
+			return true
+		}
+	}
+	return false
 }
 
 // supposes reports whether a stretch opens with a word that only supposes: "with seven rails", "given a wall of 40".

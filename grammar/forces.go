@@ -159,7 +159,7 @@ func senseOf(t *token) sense {
 
 func (g *grouping) quest(i int) bool {
 	t := g.list[i]
-	if bareNoun(t.token) && (!g.alone(i) || !g.asksFor(t.key())) {
+	if bareNoun(t.token) && (!g.alone(i) || !g.asksFor(t.key()) || g.g.force == Why && hasValue(g.g.items)) {
 		return false
 	}
 	if g.g.force == Teach && strings.HasPrefix(t.text, "step") && !g.empty() {

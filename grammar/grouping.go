@@ -178,11 +178,20 @@ func (g *grouping) skip(int) bool { return true }
 
 // mood takes the force of a sentence from the word it opens with: "would six boards …", "does a gap of 2 …".
 func (g *grouping) mood(it item) {
-	if g.g.force != State || it.value() && it.lim.loTok == nil || !it.value() && it.kind != kPart && it.kind != kIt && it.kind != kTheirs && it.kind != kLoc && it.kind != kGoal {
+	if g.g.force != State || it.value() && it.lim.loTok == nil || !it.value() && it.kind == kHead {
 		return
 	}
 	word, rest, _ := strings.Cut(it.before, " ")
 	next, _, _ := strings.Cut(rest, " ")
+	switch it.kind {
+	case kUnits:
+		return
+	case kPart, kIt, kTheirs, kLoc, kGoal:
+	default:
+		if !it.value() && next != "i" && next != "we" {
+			return // "would you …" wishes; "can we …" asks, whatever follows
+		}
+	}
 	switch word {
 	case "would", "will", "could", "can", "might", "may":
 		if (it.value() || it.kind != kGoal) && next != "like" && next != "prefer" && next != "love" && next != "you" && next != "be" {

@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 )
 
@@ -172,6 +174,8 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 			var x set
 			x.add(aspectIndex["?"+t.as(kQuest).key])
 			senses = append(senses, sense{sure: x})
+		case g.force == Why && dimensionOf(t.token) != nil:
+			senses = append(senses, *dimensionOf(t.token))
 		case t.is(kItem):
 			senses = append(senses, meaning("?hardware | price"))
 		case t.kind == kRel && t.text == "up to", t.kind == kDown, t.kind == kUp, t.kind == kOff, t.kind == kBestTail, t.kind == kNo, t.kind == kOver, t.kind == kMore, t.kind == kBetween, t.kind == kSell, t.kind == kHave, t.kind == kPriceVerb:
@@ -189,6 +193,24 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 		senses = append(senses, meaning("| opening side, floor at right, post leans"))
 	}
 	return k.namePick(senses)
+}
+
+// dimensionOf is what a comparison is of: a post that is taller is so in its height. It is nil for other words.
+func dimensionOf(t *token) *sense {
+	if t.kind != kRel && t.kind != kOver && t.kind != kMore && t.kind != kUnder && t.kind != kThanNow {
+		return nil
+	}
+	for _, w := range strings.Fields(t.text) {
+		switch w {
+		case "taller", "higher":
+			m := meaning("| wall height, post height, base height, rail top")
+			return &m
+		case "wider", "narrower", "broader":
+			m := meaning("| opening, bay, gap, rail face, bottom gap")
+			return &m
+		}
+	}
+	return nil
 }
 
 // askable reports whether the words of a question can be after what was spoken of last: "how many?" after a count.
@@ -305,6 +327,9 @@ func (s *speech) whyOf(g *group, list []item) (Act, bool) {
 	if !hasValue(list) {
 		return Act{}, false
 	}
+	if countedPosts(list) {
+		return Act{Name: &solver.Name{Quantity: solver.AddedPosts}}, true
+	}
 	r := s.cut(list, s.carry, Why)
 	if len(r) != 1 || len(r[0].made) == 0 {
 		return Act{}, false
@@ -320,6 +345,13 @@ func (s *speech) whyOf(g *group, list []item) (Act, bool) {
 	}
 	s.carry = r[0].carry
 	return Act{Name: &n}, true
+}
+
+// countedPosts reports whether a number of posts is all that is named: "why two posts" is after how many are added.
+func countedPosts(list []item) bool {
+	list = strip(list)
+	return len(list) == 2 && list[0].value() && list[0].lim.lo.unit == bare && list[0].lim.lo.val.IsInt() && list[0].lim.lo.size == "" &&
+		!list[1].value() && list[1].kind == kPart && list[1].key() == "post" && list[1].index == 0
 }
 
 func (s *speech) teach(g *group) {

@@ -27,6 +27,7 @@ var inquiries = []entry{
 		(how many|which) (ways|arrangements|layouts) (work|fit|are there|would work|will work|possible)
 		what would (also|otherwise) (work|fit)
 		which (others|other ones) (work|fit)
+		(which|what) (counts|count|numbers|ones) (work|come|comes|works|turn) out [(even|evenly|right|nice|nicely|clean|cleanly|well)]
 		what would fit [in there]
 		what range [(of)] (RAIL|counts|counts of RAIL) (works|work|fit|is possible)
 		what am i (allowed|able) to (choose|pick)
@@ -39,6 +40,8 @@ var inquiries = []entry{
 		(what|which) height [(do|does|should|will)] BRACKET [(go|sit|get|be)] [(at|on|mounted|screwed)]
 		how far up [(do|does|should)] [(i|we|the)] [(mark|drill|put|screw|set|mount|fasten|fix)] (BRACKET|MARK|holes) [(go|sit|on|up)]
 		where [(exactly)] (screw|fasten|fix|mount|attach|hang|bolt) [the] BRACKET [(on|to|onto) POST]
+		how (far|high) [(up)] [(from|off|above)] FLOOR (first|next|last|top|bottom|lowest|highest|each|every) (mark|hole|bracket|line)
+		how (far|high) (first|next|last|top|bottom|lowest|highest|each|every) (mark|hole|bracket|line) [(from|off|above) FLOOR]
 		where (BRACKET|holes|MARK) (go|sit|mount|land|come|belong|get screwed|get put|end up|fasten|attach|get drilled)
 		(mark|hole|drilling) (positions|locations|spots|places|heights)
 		(positions|locations|heights|spots|places) (of|for) [(my|the|all)] (marks|holes|brackets|screws)
@@ -111,7 +114,9 @@ var inquiries = []entry{
 		step by step how (do|to) (i|we|build)
 		how (is|does) (it|this|the wall) (get built|go together|put up|assembled|get put up)
 		(building|build|assembly|work) (order|sequence|steps|instructions|plan)
-		what happens first`},
+		what happens first
+		(what|which) (do|should|shall|must) (i|we) (cut|build|mark|buy|set|put up|install|tackle|do) first
+		(what|which) (to do|to cut|to build) first`},
 	{kind: kQuest, key: "cautions", loose: true, ways: `
 		(what|which|any|are there|is there) (cautions|warnings|dangers|hazards|risks|caveats|concerns|pitfalls|problems|precautions) [(apply|applies|are there|go|do|exist|hold|should|to|for|of|about|here|which|with|come)] [(here|i|we|apply|that|this|it|which|with)] [(should|ought|need)] [(be|know|to)] [(aware|about|with)] [(of|about|it|that|this)]
 		(dangers|hazards|risks|cautions|warnings) (of which|that|which) [(i|we)] (should|ought to|need to|must) (be aware|know|mind|watch) [(of|about|for)]
@@ -124,6 +129,8 @@ var inquiries = []entry{
 		(is there|what is) the catch
 		what have i (overlooked|missed|forgotten)
 		(did|have) i (overlook|miss|overlooked|missed|forget|forgotten) anything
+		(will|would|could|might|can|does|is) (it|this|that|the wall|the thing|the post) [(going to|gonna|likely to)] (hold up|hold|fall over|fall|tip over|tip|fall down|collapse|give way|come down|stand up|last|wobble|topple)
+		(strong|sturdy|stable|stiff|solid) enough
 		(safety|caution) (notes|list|warnings|points|concerns)
 		what (is|looks|seems) (dangerous|unsafe|risky)`},
 	{kind: kQuest, key: "drawing", loose: true, ways: `
@@ -149,6 +156,7 @@ var lessons = []entry{
 		(give|have|do|start|begin) [ME] a (lesson|tutorial|exercise) [(for|about|in|on|with)] [how to find]
 		(practice|practise|drill) [ME] [(on|with|in)]
 		(ask|test|examine|question) ME [(about|on)] [(how to (find|get))]
+		(can|could|let|shall) (we|us) go (over|through) [(again|once more)]
 		go [(over|through)] with ME [how (to|you|we)] (find|get|work out|calculate|figure)
 		go through with ME
 		(lead|guide|coach|tutor|talk|walk|take) (ME|PERSON|class) [(step by step|slowly)] (through|to|on|in) [(finding|getting|working out|figuring out)] [how (to|you|we)] [(find|get|work out|calculate|figure)]`},

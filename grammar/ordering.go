@@ -90,6 +90,8 @@ var orders = []entry{
 		(follow|see|read|check|like|love|want) [to] [(follow|see|read|check)] [the] [(whole|full|entire|complete)] (sum|sums|arithmetic|derivation|working|workings|calculation|proof) [in full] [(,|so|;|, so)] [(please)] [(show ME every (bit|step|line) [of it])]
 		(do not|without) (leave|leaving|skip|skipping) (anything|any step|any steps|steps|out a step) [out]
 		(with|including) all the (steps|workings|arithmetic|math)
+		(let (ME) (see|have|look at)|show ME|see|give ME|i want|run ME through|walk ME through) [(all|your)] the (math|maths|arithmetic|sums|workings|working|calculations)
+		(let (ME) (see|have|look at)) your (math|maths|arithmetic|sums|workings|working|calculations|work)
 		step by step [please] (the|all the|whole) (sum|arithmetic|working|math)`},
 	{kind: kCmd, key: "help", loose: true, ways: `
 		(can|could|would) you [(please)] (give|lend) ME [(a|some)] (help|hand|hint)

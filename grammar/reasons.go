@@ -79,6 +79,7 @@ var reasons = []entry{
 		[get] (worked|figured) out
 		(picked|picked out|arrived at|selected|determined|settled on|reached|derived|obtained)
 		come about`},
+	{kind: kTail, key: "too", ways: "(too|so|way too) (many|few|much|little|ADJ)\nenough\nplenty\noverkill\nnot enough"},
 	{kind: kTail, key: "teach", ways: "(myself|by myself|on my own|for myself|themselves|for themselves|by hand|on their own|by themselves)"},
 	{kind: kWhyFill, key: "so small", ways: "(so|that|this|as|too) ADJ\nADJ"},
 	{kind: kQuest, key: "cost", loose: true, ways: "(so|that|this|too) (expensive|costly|dear|pricey|steep|much money)\n(cost|costs|costing) (so|that|this) much"},

@@ -42,7 +42,7 @@ var relations = []entry{
 		in excess of`},
 	{kind: kUnder, key: "<", ways: "under\nbelow\nbeneath"},
 	{kind: kOver, key: ">", ways: "over\nabove\npast\nproud of\nbeyond\nhigher than\ntaller than\nover [the] top of\nabove [the] top of\npast [the] top of\nover and above"},
-	{kind: kRel, key: "=", ways: "as\n=\n==\nequals\n(equal|equals|equalling) to\namounts to\n(tops|top|topping) out at\ncomes (to|out at|out to|in at)\nworks out (to|at|as)\nexactly equal to\n:="},
+	{kind: kRel, key: "=", ways: "as\ndown (as|for|at)\n=\n==\nequals\n(equal|equals|equalling) to\namounts to\n(tops|top|topping) out at\ncomes (to|out at|out to|in at)\nworks out (to|at|as)\nexactly equal to\n:="},
 	{kind: kLim, key: ">=", ways: "min\nminimum\nmin .\nas a minimum\nat a minimum"},
 	{kind: kLim, key: "<=", ways: "max\nmaximum\nmax .\nas a maximum\nat a maximum"},
 	{kind: kBound, key: ">=", ways: "or (more|better|wider|over|above|greater|up|larger|bigger|higher|taller|longer|upwards|thicker)\nand (up|over|above|more|upwards)\n+ or more\nat least\nnot less\nno less\nno fewer\nand no less\nand not less"},

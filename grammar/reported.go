@@ -11,6 +11,9 @@ func (g *grouping) claimedBefore(i int) bool {
 	case g.g.force == Check && g.empty() && g.g.head != nil && g.g.head.kind == kTheirs:
 		g.g.head = g.list[i].token // "their quote came to 389.90"
 		return true
+	case g.g.force == Check && g.empty() && g.g.head != nil && cutWord(g.list[i].text) && !cutWord(g.g.head.text):
+		g.g.head = g.list[i].token // "day shift says they cut bay one at 66"
+		return true
 	case g.list[i].as(kFill) != nil && !g.empty():
 		return true // "two spare boards in the order"
 	case g.afterthought(i):

@@ -31,6 +31,8 @@ func (g *grouping) tail(i int) bool {
 			g.g.force = Check // "the gap is shown as 2"
 		}
 		return true
+	case "too":
+		return (g.g.force == Check || g.g.force == WhatIf) && hasValue(g.g.items) // "is seven too many"
 	case "teach":
 		if (g.g.force == Why || g.g.force == Ask) && g.g.topic == "" && !g.empty() && findsOut(g.g.head) {
 			g.g.force, g.g.sense = Teach, nil // "how do I figure the gap myself"

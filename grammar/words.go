@@ -58,7 +58,7 @@ var classes = []wordClass{
 	{"PERSONKIND", "general framing site building lumber yard sales desk head lead senior old young next local other new permit county city counter store shop plan my son-in-law brother-in-law"},
 	{"SUBMITS", `submits submit submitted reports report reported maintains maintain maintained asserts assert asserted contends contend contended affirms affirmed attests declares declare declared certifies certify certified
 		represents represented testifies testified alleges allege alleged advises advise advised indicates indicate indicated quotes quote quoted argues argue argued holds
-		specify details dimensions dimensioned gives give gave announces announced remarks mentions mention mentioned feels felt guarantees guarantee guaranteed vows promises promise recommends recommend recommended`},
+		specify details dimensions dimensioned drew puts gives give gave announces announced remarks mentions mention mentioned feels felt guarantees guarantee guaranteed vows promises promise recommends recommend recommended`},
 	{"CAN", "can could might may would will should shall"},
 	{"TELL", "tell give show read gimme list call name get print send hand fetch display pull provide lay spell"},
 	{"ME", "me us them him her everybody everyone"},
