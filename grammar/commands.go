@@ -243,6 +243,7 @@ var commands = []entry{
 		save [me] [the] most money
 		on the cheap`},
 	{kind: kGoal, key: "least waste", loose: true, ways: `
+		(keep|hold|get) [the] WASTE (down|low|small|to a minimum|as low as possible|as small as possible)
 		(LEAST|as little) [(possible)] WASTE [of (timber|lumber|wood|boards|material)] [(as possible|as you can|possible)]
 		WASTE (as) [(little|few)] [(lumber|timber|wood|material)] as [(possible|you can|you are able|we can|able)]
 		waste (least|as little)

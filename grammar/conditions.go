@@ -53,3 +53,57 @@ func conditional(it item) bool {
 	}
 	return false
 }
+
+// wouldDo reads what something would do: "what would seven rails do", "what would 2x8 rails do to the gap".
+func (s *speech) wouldDo(g *group, list []item) bool {
+	if !would(list) {
+		return false
+	}
+	end := len(list)
+	for i, it := range list {
+		if i > 0 && !it.value() && it.kind == kTo && !hasValue(list[i:]) {
+			end = i
+		}
+	}
+	kept := list[:0:0]
+	for _, it := range list[:end] {
+		if it.value() || it.kind != kGoesIn && it.kind != kTail {
+			kept = append(kept, it)
+		}
+	}
+	r := s.cut(strip(kept), carry{}, WhatIf)
+	if len(r) != 1 || len(r[0].made) == 0 {
+		return false
+	}
+	tried := Act{Kind: WhatIf}
+	for _, m := range r[0].made {
+		if m.doubt != nil {
+			return false
+		}
+		tried.Statements = append(tried.Statements, m.st)
+	}
+	if end == len(list) {
+		s.act(g, tried)
+		return true
+	}
+	a, ok := s.nameOf(&group{force: Ask}, list[end+1:])
+	if !ok || a.Name == nil {
+		return false
+	}
+	s.act(g, tried)
+	a.Kind = Ask
+	s.act(g, a)
+	return true
+}
+
+// would reports whether a word of what is only supposed stands before one of the items.
+func would(list []item) bool {
+	for _, it := range list {
+		for _, w := range strings.Fields(it.before) {
+			if w == "would" || w == "will" || w == "might" {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -88,7 +88,7 @@ var heads = []entry{
 		what justifies
 		tell me why
 		how so`},
-	{kind: kWhere, key: "where", ways: "where"},
+	{kind: kWhere, key: "where", sense: meaning("| opening side, ?posts, ?marks"), ways: "where"},
 	{kind: kTail, key: "why", loose: true, ways: "come from\ncame from\ncomes from"},
 	{kind: kHead, key: "check", loose: true, ways: `
 		[(the|my|one of my|a|the other|other)] PERSON [(before me|next door|three|two|one|at the yard|down the (road|street)|here|across the street)] [(also|just|is|are)] (SAYS|DRAWS) [down] [(me|us)] [that]

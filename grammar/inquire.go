@@ -29,7 +29,7 @@ func (s *speech) asked(g *group) {
 		return
 	}
 	names, ok := s.names(g, list)
-	if !ok && hasValue(list) && s.askedOf(g, list) {
+	if !ok && hasValue(list) && (s.askedOf(g, list) || s.wouldDo(g, list)) {
 		return
 	}
 	if !ok {

@@ -9,6 +9,8 @@ var inquiries = []entry{
 		(figure|calculate|compute|work) [(it|this|that)] (out|up) for (me|us)
 		(do|give me) the (layout|calculation|reckoning)
 		how are things laid out
+		what does (that|it|this|all that) leave (ME) [with]
+		where does (that|it|this|all that) leave (ME)
 		(reckon|tot|figure|work|tally) (it|that|this|everything) [all] up [for ME]
 		how would you (lay out|arrange|divide) (it|this|that|the wall)
 		what would you (make|do) of (it|that|this)`},
@@ -56,7 +58,7 @@ var inquiries = []entry{
 		where (stands|goes|is) [the] (added|new|extra) POST`},
 	{kind: kQuest, key: "cuts", loose: true, ways: `
 		(to|at) (what|which) (length|lengths) [(should|do|must|shall|are|is|will|would|does)] [(i|we|he|they|one)] [(RAIL|POST|STIFF|each RAIL|pieces|them|it)] [(be|get|have to be|need to be)] CUT [(RAIL|POST|STIFF|pieces|them|it|each)] [(to|at|off)]
-		(what|which) (length|lengths) [(should|do|must|are|is|will)] [(i|we)] [(RAIL|POST|STIFF|pieces|them)] [(be|get|need|have)] [(to be)] [CUT] [(to|at)]
+		(what|which) (length|lengths) [(should|do|must|are|is|will)] [(i|we)] [(RAIL|POST|STIFF|pieces|them)] [(be|get|need|have)] [(to be)] CUT [(to|at)]
 		what [(do|should|shall|must|am)] (i|we) CUT [(RAIL|POST|STIFF|them|these|pieces|everything|it|each one)] (to|at|down to)
 		what (size|measurement|measurements|dimension|dimensions) CUT [(RAIL|POST|STIFF|them|these|pieces|it)] [(to|at)]
 		how long [(do|does|should|must|will|would|are|is|have)] [(i|we|the|each|every|all)] (RAIL|pieces|piece|cuts|CUT|them) [(have|need|get|come out|end up|turn out)] [(to be)] [(CUT|made|sawn)]
@@ -84,6 +86,8 @@ var inquiries = []entry{
 		how many (sticks|lengths|boards|pieces) of (each|lumber|wood) [(do|should|must)] [(i|we)] [(buy|get|need|order)]
 		how many (RAIL|sticks|lengths) [(in all)] [(must|do|should|would|will)] (i|we) (buy|order|purchase|pick up|load|get at (yard|store)) [(then|all told|in all|altogether)]
 		what does the (wall|job|whole thing) take in lumber
+		(what|which) (length|lengths|sizes) [(of (lumber|wood|boards))] [(should|do|must|will)] (i|we) (buy|get|order|purchase|ask for|pick up)
+		[a|the|my] list for [the] (yard|store|lumberyard|lumber yard|clerk|shop|hardware store)
 		how many [(of (them|those|these|each))] (would|do|should|must|will|shall) (i|we) [(have to|need to)] (buy|order|purchase|get at the yard)`},
 	{kind: kQuest, key: "cost", loose: true, ways: `
 		(what|how much) [(is|does|will|would|are)] [(all|whole|everything|this|it|that|the whole thing|the lot|materials|material|lumber|wood)] [(of this|of it|of that)] (going|gonna|likely|bound|about) to (PRICE|run|come to|set|add up to|total|be) [(me|us|him|her|you)] [(back)]
@@ -102,7 +106,11 @@ var inquiries = []entry{
 		give me (a|the) (price|total|cost|bill|quote|estimate)
 		(how much|what) (material|materials|lumber|wood) (cost|costs|run|runs|come to|comes to)
 		what (material|materials|lumber|wood|all of it|the lot|everything) (cost|costs|run|runs|come to|comes to) [(me|us|all together|in all)]
-		what dollars`},
+		what dollars
+		(break|breaks|itemize|itemise) [(down)] [(the|my|all the)] (PRICE) [down] [for ME]`},
+	{kind: kQuest, key: "hardware", loose: true, ways: `
+		what [(do|will|would)] (i|we) need (in the way of|for|by way of|as) (hardware|fasteners|fixings|screws and brackets)
+		how many (BRACKET and screws|screws and BRACKET)`},
 	{kind: kQuest, key: "steps", loose: true, ways: `
 		(what|which) (is|are|would be) [the] [(proper|right|best|correct)] (order|sequence) [(of|to)] [(work|things|operations|steps|do it|do things|build it)]
 		(in) (what|which) (order|sequence) [(is|are|should|do|does|shall|must|will)] [(i|we|things|the work|it|everything|one)] [(do|does|go|build|work|put|proceed|done|be done|get done|happen|built|install)] [(it|them|things|this|up|the wall|everything)]
@@ -164,6 +172,9 @@ var lessons = []entry{
 
 // asides are names of quantities as they stand in questions.
 var asides = []entry{
+	{kind: kWh, key: "size", sense: meaning("| rail size, post size, stiffener size, end post size, added post size, cap size, anchor size"), loose: true, ways: "what (kind|sort|type|size|dimension|dimensions) of\nwhat (dimension|dimensions) (lumber|wood)"},
+	{kind: kWh, key: "what", sense: meaning("| *"), loose: true, ways: "[(i|we)] [(am|are|was|were)] wondering\n(i|we) need to know"},
+	{kind: kFill, key: "fill", ways: "(next|another|one more|last|quick|one|first|second|final|new) question [is]\nfigure (on|in)"},
 	{kind: kPart, key: "opening side", sense: meaning("opening side"), loose: true, ways: "(what|which) side [(of WALL)] [(is|goes|gets|has|will|does|should)] OPENING [(on|go|be|sit|go on)]\n(what|which) end [(of WALL)] [(is|goes|gets|has|will|does|should)] OPENING [(on|go|be|sit|at)]"},
 	{kind: kPart, key: "added post", sense: meaning("added posts | ?posts"), loose: true, ways: "POST (do|should|must|will|would|did) (i|we|you) (add|put in|have to add|need to add|set in|need|want)\nPOST (get|got|gets) added"},
 }

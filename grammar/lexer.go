@@ -341,7 +341,7 @@ func (l *lexing) phrase(f []found, i int) int {
 	t := l.add(kind, i, next)
 	t.found = f
 	if kind == kCmd {
-		if end := l.tail(t, next); end > next {
+		if end := l.tail(t, next); end != next { // shorter where the command was none
 			return end
 		}
 	}

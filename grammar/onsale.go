@@ -12,6 +12,9 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if len(g.cash)+len(g.items) > 0 || len(g.longs)+len(g.counts)+len(g.others) == 0 {
 		return reading{}, false
 	}
+	if t := k.has(kSellLess); t != nil && strings.HasSuffix(t.text, "out of") && !strings.Contains(t.text, "are") && k.force == WhatIf && k.items[0].token != t {
+		return reading{}, false // "can I get it all out of twelves"
+	}
 	if v := k.has(kPriceVerb); v != nil && v.text != "@" || !k.only(kSell, kSellMore, kSellLess, kHave, kNo, kNot, kBut, kChange, kMore, kRel, kGoesIn, kHaveTail, kTo) {
 		return reading{}, false
 	}

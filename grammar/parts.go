@@ -44,7 +44,7 @@ var parts = []entry{
 		from FLOOR to [(TOP|top edge|upper edge) of] [(TOP)] (WALL|RAIL)
 		from FLOOR to [very] TOP [edge] of (TOP|) RAIL
 		(overall|total|finished) HEIGHT
-		how (HIGH) WALL`},
+		HEIGHT of the WALL`},
 	{kind: kDim, key: "height", sense: meaning("wall height | post height, base height, rail top"), ways: "[in] HEIGHT"},
 	{kind: kDim, key: "high", sense: meaning("wall height | post height, base height, rail top, rails, marks"), ways: "HIGH\ntop to bottom\nbottom to top\nup and down"},
 	{kind: kDim, key: "wide", sense: meaning("| opening, bay, rail face, gap, kerf, bracket ear"), ways: "WIDE\n[(in|clear)] WIDTH\nacross\nside to side\nbroad"},

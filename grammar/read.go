@@ -187,7 +187,7 @@ func figures(tokens []token, s speech) (Act, bool) {
 func dropReasons(in []token) []token {
 	var out []token
 	for i := 0; i < len(in); i++ {
-		if in[i].kind == kReason {
+		if in[i].kind == kReason || in[i].kind == kUnknown && in[i].text == "as" && i > 0 && in[i-1].kind == kComma {
 			if end := reasonEnd(in, i); end > i {
 				i = end - 1
 				continue

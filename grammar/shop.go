@@ -123,7 +123,7 @@ func (k *clause) priced(values []int) bool {
 	for _, i := range k.things {
 		part = part || k.items[i].as(kItem) != nil
 	}
-	return long && (size || said) || part && said
+	return long && (size || said) || part && (said || k.has(kItem) != nil && k.has(kItem).key() != "bracket" || len(k.things) == 1 && k.items[k.things[0]].key() != "bracket")
 }
 
 // overage reads "ten percent extra": lumber to buy beyond what is needed.

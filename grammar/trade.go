@@ -13,7 +13,7 @@ var trade = []entry{
 		(leftover|leftovers|left over|lying around|lying in|lying|sitting in|in stock|onhand|left from)
 		at home i have [got]
 		(at home|in (garage|shed|truck|shop|barn|basement|yard)) (i|we|there) [(have|is|are)] [got]`},
-	{kind: kHaveTail, key: "have", ways: "already\n[lying|sitting|still] [(around|here)] [(already)] (at home|in [(my|the|his|our)] (garage|shed|shop|barn|basement|truck|attic|workshop|cellar)) [already]\non (the|my) (truck|rack|trailer|pile|bench|sawhorses) [already]\nonhand\nin stock already\nleft over\nlying around\nleftover\nleftovers"},
+	{kind: kHaveTail, key: "have", ways: "left [over] (from|of) (the|my|a|our|an) [(last|other|old)] (job|deck|project|fence|shed|wall|garage|house|porch)\nalready\n[lying|sitting|still] [(around|here)] [(already)] (at home|in [(my|the|his|our)] (garage|shed|shop|barn|basement|truck|attic|workshop|cellar)) [already]\non (the|my) (truck|rack|trailer|pile|bench|sawhorses) [already]\nonhand\nin stock already\nleft over\nlying around\nleftover\nleftovers"},
 	{kind: kExtra, key: "extra", ways: `
 		xtra
 		extra
@@ -26,6 +26,7 @@ var trade = []entry{
 		also cut [me]`},
 	{kind: kSell, key: "sell", ways: `
 		(they|yard|store|shop|lumberyard|we|you|supplier|lumber yard|merchant|he|place) [(only|just|also|still|can)] [(will)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|get|gets|got|have|has|have got|has got) [(as|in)]
+		(they|yard|store|shop|lumberyard|place) [(only|just|still)] had
 		(comes|come|sold|available|stocked|carried|offered|sells) [(only|just)] (in|as|at)
 		(sell|sells|carry|carries|stock|stocks) [(only|just)] [(it|them)] [(as|in)]
 		(come|comes) in
@@ -46,7 +47,7 @@ var trade = []entry{
 	{kind: kCutWord, key: "cut", ways: "(cut|cuts|sawn|saw|sawed|cutting)"},
 	{kind: kOnly, key: "only", ways: "only\nnothing but\njust [(using|use|do)]\nnothing else\nand nothing else"},
 	{kind: kSellMore, key: "+=", ways: "as well [now]\n[in] too\n[now] also [(in)]\nback in stock\n(is|are) back [in]\nnow also\nas well as those"},
-	{kind: kSellLess, key: "-=", ways: "sold out [of]\nout of stock\n[clean] (out|run out|ran out|fresh out|all out) of\nthere is no (more|longer)\nno [more] (any more|anymore|longer|left)\n(any more|anymore)\nno longer (sell|sells|carry|carries|have|available|sold|stock)\n(do|does) not (sell|carry|have|stock) [any]\nare gone\nis gone\nall gone\nare out\n(they|we|you|he|yard|store|shop|lumberyard) (are|is|have|has) [(all|clean|fresh|sold|run|right|totally|completely)] out of\nrun out\nran out\ndiscontinued\nhave run out"},
+	{kind: kSellLess, key: "-=", ways: "sold out [of]\nout of stock\n(out|run out|ran out|fresh out|all out|clean out) of\n(quit|quits|stopped|stop) (carrying|selling|stocking|having|making)\nthere is no (more|longer)\nno [more] (any more|anymore|longer|left)\n(any more|anymore)\nno longer (sell|sells|carry|carries|have|available|sold|stock)\n(do|does) not (sell|carry|have|stock) [any]\nare gone\nis gone\nall gone\nare out\n(they|we|you|he|yard|store|shop|lumberyard) (are|is|have|has) [(all|clean|fresh|sold|run|right|totally|completely)] out of\nrun out\nran out\ndiscontinued\nhave run out"},
 	{kind: kStockWord, key: "stock", sense: meaning("stock | price, have"), ways: "stock\nstk\n(lumber|board|stock|timber) (length|lengths)\nlengths [(on sale|of lumber|to buy|they sell|they have)]\n(those|the|these) (lumber|board|stock) lengths"},
 	{kind: kPriceVerb, key: "price", ways: `
 		(cost|costs|costing|costed|price|prices|priced|runs|charge|charges|charged|fetch|pay|paid)
