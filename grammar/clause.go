@@ -52,7 +52,7 @@ var clauseKinds []func(*clause) (reading, bool)
 
 func init() {
 	clauseKinds = []func(*clause) (reading, bool){
-		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).sizedAfter, (*clause).overage, (*clause).shop, (*clause).best, (*clause).related, (*clause).extraPercent, (*clause).changed, (*clause).none, (*clause).plain,
+		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).sizedAfter, (*clause).overage, (*clause).shop, (*clause).best, (*clause).related, (*clause).extraPercent, (*clause).changed, (*clause).none, (*clause).soMany, (*clause).plain,
 	}
 }
 

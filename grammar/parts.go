@@ -204,7 +204,7 @@ var parts = []entry{
 		RAIL (to be|be|should be|must be|have to be|need to be) cut
 		(cut|cutting|saw) [(my|the|your|our|every|each)] RAIL
 		cut (short|shy) [(in all|all told|overall)]
-		(cut|cutting|saw|make|want|need) (them|everything|each one|every one)
+		(cut|cutting|saw) (them|everything|each one|every one)
 		(short|shorter|shy) [of (space|opening|bay)] [(overall|in all|all told|all up|in total|altogether|total)]
 		less than (space|opening)
 		(short|shy) overall

@@ -52,3 +52,24 @@ func (k *clause) beyondNeed(lim *limit) bool {
 	}
 	return false
 }
+
+// soMany reads a number of like things and how wide each is: "two 6 foot bays", "two 36 inch openings".
+func (k *clause) soMany() (reading, bool) {
+	if len(k.values) != 2 || len(k.things) != 1 || len(k.items) != 3 || k.things[0] != 2 {
+		return reading{}, false
+	}
+	n, l, noun := k.items[0].lim, k.items[1].lim, k.items[2]
+	names := map[string][2]solver.Quantity{"bay": {solver.Bays, solver.Bay}, "opening": {solver.Openings, solver.Opening}}[noun.key()]
+	if op, ok := n.relation(); !ok || op != solver.Eq || n.hi != nil || n.lo.unit != bare || n.lo.size != "" || !n.lo.val.IsInt() || noun.index > 0 || names[0] == "" || l.lo.unit == bare || noun.before != "" {
+		return reading{}, false
+	}
+	if op, ok := l.relation(); !ok || op != solver.Eq {
+		return reading{}, false
+	}
+	count, ok1 := k.fill(made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: names[0]}, Op: solver.Eq}, at: k.at(), lim: n, kind: solver.Count})
+	wide, ok2 := k.fill(made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: names[1]}, Op: solver.Eq}, at: k.items[1].at, lim: l, kind: solver.Length})
+	if !ok1 || !ok2 {
+		return reading{}, false
+	}
+	return k.finish(reading{made: []made{count, wide}})
+}

@@ -51,6 +51,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 			kinds = kinds.and(sure)
 		}
 	}
+	if sub := k.s.subject(); len(k.things) == 1 && k.items[k.things[0]].kind == kFromSide && len(k.carry.senses) == 0 && sub != nil {
+		return k.named(append(sub, senses...), lengthAspects, lim, i) // "40 from the left post", after the opening
+	}
 	if len(k.things) == 0 && len(senses) > 0 && len(k.carry.senses) > 0 { // "one added post, 50 tall"
 		all := append(append([]sense{}, k.carry.senses...), senses...)
 		if a, ok := k.pick(all, kinds, lim, i); ok {
@@ -111,6 +114,14 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 		case squareSize(lim.lo.size):
 			return k.build(aspectIndex[string(solver.PostSize)])
 		}
+	}
+	return solver.Name{}, 0, false
+}
+
+// named picks and builds.
+func (k *clause) named(senses []sense, kinds set, lim *limit, i int) (solver.Name, solver.Kind, bool) {
+	if a, ok := k.pick(senses, kinds, lim, i); ok {
+		return k.build(a)
 	}
 	return solver.Name{}, 0, false
 }

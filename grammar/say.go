@@ -9,6 +9,11 @@ import (
 // say understands a stretch of statements, with the corrections that are made in the same breath. It asks back, and
 // returns false, where a word is left over or more than one thing can be meant.
 func (s *speech) say(g *group, list []item) ([]made, bool) {
+	if rest, ok := s.takesBack(list); ok {
+		list = rest
+		s.correcting = true
+		defer func() { s.correcting = false }()
+	}
 	parts := corrections(append([]item{}, list...))
 	a := amended{s: s, g: g, acc: strip(parts[0].items)}
 	for _, p := range parts[1:] {

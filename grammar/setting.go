@@ -351,7 +351,9 @@ func (k *clause) side(i int) (made, bool) {
 	at := aspectIndex[string(solver.OpeningSide)]
 	things := k.senses(0, len(k.items))
 	if len(things) == 0 {
-		things = k.carry.senses
+		if things = k.carry.senses; len(things) == 0 {
+			things = k.s.subject()
+		}
 		if len(things) == 0 {
 			return made{}, false
 		}

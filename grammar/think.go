@@ -1,5 +1,11 @@
 package grammar
 
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
 // hesitation is a word of thinking between a value and another, which may take its place: "about 4 feet, let me think,
 // 44 inches". It corrects only what is of the same kind and near; else both stand.
 var hesitation = &entry{kind: kFix, key: "soft"}
@@ -159,4 +165,28 @@ func trailingFix(list []item) []item {
 		list = list[:len(list)-1]
 	}
 	return list
+}
+
+// takesBack reports whether a line is no more than another value for what was spoken of last: "no, 2", "sorry, on the
+// right". It returns the line without its word of correction.
+func (s *speech) takesBack(list []item) ([]item, bool) {
+	if s.c.Subject == nil || len(list) < 2 || list[0].value() || list[0].kind != kFix && list[0].kind != kNo || len(s.acts) > 0 {
+		return list, false
+	}
+	rest := strip(list[1:])
+	if list[0].kind == kNo && (len(rest) == len(list)-1 || list[1].kind != kComma) {
+		return list, false // "no 2 inch gaps"
+	}
+	for len(rest) > 0 && !rest[0].value() && (rest[0].kind == kFix || rest[0].kind == kIt) {
+		rest = strip(rest[1:])
+	}
+	return rest, len(rest) == 1 && placed(rest[0])
+}
+
+// subject is what a side can be said of where the line before spoke of an opening.
+func (s *speech) subject() []sense {
+	if n := s.c.Subject; n != nil && strings.HasPrefix(string(n.Quantity), "opening") && n.Quantity != solver.Openings {
+		return []sense{meaning("opening, openings | opening side, opening from left, opening from right")}
+	}
+	return nil
 }
