@@ -31,6 +31,7 @@ func (l *lexing) bind() {
 	l.trailingBounds()
 	l.verbsOfChange()
 	l.someWall()
+	l.bothPosts()
 	l.leftBay()
 	l.perUnit()
 	in := l.tokens

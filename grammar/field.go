@@ -41,7 +41,7 @@ func (k *clause) measured() (reading, bool) {
 		return reading{}, false
 	}
 	live, ok := k.unsaid()
-	if !ok {
+	if !ok || k.andBefore() || !k.paired() {
 		return reading{}, false
 	}
 	var values []int
@@ -99,6 +99,34 @@ func (k *clause) measured() (reading, bool) {
 		r.carry.bay = k.carry.bay
 	}
 	return r, true
+}
+
+// paired reports whether several values and the places they were measured at stand in an order that tells which belongs
+// where: one after the other, or all values and then all places.
+func (k *clause) paired() bool {
+	order := ""
+	for _, it := range k.items {
+		switch {
+		case it.value():
+			order += "v"
+		case it.as(kAt) != nil:
+			order += "p"
+		}
+	}
+	n := strings.Count(order, "v")
+	if n < 2 || strings.Count(order, "p") != n {
+		return true
+	}
+	switch order {
+	case strings.Repeat("pv", n), strings.Repeat("vp", n), strings.Repeat("p", n) + strings.Repeat("v", n), strings.Repeat("v", n) + strings.Repeat("p", n):
+		return true
+	}
+	return false
+}
+
+// andBefore reports whether an "and" stands between the first place and the only value: they are of two measurements.
+func (k *clause) andBefore() bool {
+	return len(k.values) == 1 && k.inner() && k.has(kAt) != nil
 }
 
 // kFor stands for a preposition that has no class of its own.

@@ -132,11 +132,9 @@ func (l *lexing) step(i int) int {
 		l.empty("left") // "if we left 3 inches below"
 		return i + 1
 	}
-	if len(f) > 0 && f[0].entry.kind == kFactor && l.word(i) == "in" {
-		if a, _, ok := l.length(i + 1); ok && a.unit != bare {
-			f = vocab().matchBut(l.reader, i, kFactor) // "leans in a half inch"
-			fEnd = i + 1
-		}
+	if len(f) > 0 && f[0].entry.kind == kFactor && l.measuredAfter(i, f[0].next) {
+		f = vocab().matchBut(l.reader, i, kFactor) // "leans in a half inch", "by half an inch"
+		fEnd = i + 1
 	}
 	if l.word(i) == "left" && l.word(i+1) == "over" && l.leaning() {
 		f = vocab().match(reader{l.atoms[:i+1]}, i) // "leans 1/4 left over 48"
@@ -160,6 +158,16 @@ func (l *lexing) step(i int) int {
 func (l *lexing) leaning() bool {
 	for i := range l.tokens {
 		if l.tokens[i].is(kLean) {
+			return true
+		}
+	}
+	return false
+}
+
+// measuredAfter reports whether a length with its unit begins between two atoms and goes on beyond.
+func (l *lexing) measuredAfter(i, next int) bool {
+	for j := i + 1; j < next; j++ {
+		if a, end, ok := l.length(j); ok && a.unit != bare && end > next {
 			return true
 		}
 	}

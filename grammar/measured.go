@@ -113,3 +113,26 @@ var wallNoun = func() []found {
 	}
 	return nil
 }()
+
+// bothPosts takes "the two posts" for the end posts and not for a count, and "4x4 in the middle" for the posts between them.
+func (l *lexing) bothPosts() {
+	for i := 0; i+1 < len(l.tokens); i++ {
+		t, next := &l.tokens[i], &l.tokens[i+1]
+		switch {
+		case t.kind == kNum && t.text == "two" && strings.HasSuffix(t.before, "the") && next.as(kPart) != nil && next.as(kPart).key == "post" && next.plural():
+			next.at, next.kind = t.at, kPart
+			l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
+		case t.kind == kSize && next.kind == kSide && next.key() == "middle":
+			next.kind, next.found = kLoc, betweenPosts
+		}
+	}
+}
+
+var betweenPosts = func() []found {
+	for i := range parts {
+		if parts[i].key == "between" {
+			return []found{{entry: &parts[i]}}
+		}
+	}
+	return nil
+}()

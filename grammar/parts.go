@@ -200,7 +200,7 @@ var parts = []entry{
 	{kind: kPart, key: "fit", sense: meaning("fit"), ways: `
 		fit
 		(play|slack|wiggle room|wiggle|leeway) [(in all|all told|all up|altogether|in total|total|overall|both ends together)]
-		RAIL (get|gets|are|is|being|i) cut
+		RAIL [(get|gets|are|is|being|i)] cut
 		RAIL (to be|be|should be|must be|have to be|need to be) cut
 		(cut|cutting|saw) [(my|the|your|our|every|each)] RAIL
 		cut (short|shy) [(in all|all told|overall)]

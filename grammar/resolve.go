@@ -54,8 +54,8 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if sub := k.s.subject(); len(k.things) == 1 && k.items[k.things[0]].kind == kFromSide && len(k.carry.senses) == 0 && sub != nil {
 		return k.named(append(sub, senses...), lengthAspects, lim, i) // "40 from the left post", after the opening
 	}
-	if len(k.things) == 0 && len(senses) > 0 && len(k.carry.senses) > 0 { // "one added post, 50 tall"
-		all := append(append([]sense{}, k.carry.senses...), senses...)
+	if carried := k.carried(); len(k.things) == 0 && len(senses) > 0 && len(carried) > 0 { // "one added post, 50 tall"
+		all := append(append([]sense{}, carried...), senses...)
 		if a, ok := k.pick(all, kinds, lim, i); ok {
 			return k.build(a)
 		}
@@ -91,7 +91,7 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if n := k.carry.name; k.it && len(senses) == 0 && n != nil && n.Quantity == solver.RailSize && kinds.has(aspectIndex[string(solver.Rails)]) {
 		return k.build(aspectIndex[string(solver.Rails)]) // "2x6s, six of them"
 	}
-	if len(k.carry.senses) > 0 {
+	if len(k.carry.senses) > 0 && !(len(senses) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.Measured) {
 		if a, ok := k.pick(append(append([]sense{}, k.carry.senses...), senses...), kinds, lim, i); ok {
 			return k.build(a)
 		}
@@ -116,6 +116,14 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 		}
 	}
 	return solver.Name{}, 0, false
+}
+
+// carried is what was spoken of before: after a size that can only be that of the rails, the rails.
+func (k *clause) carried() []sense {
+	if len(k.carry.senses) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.RailSize {
+		return []sense{senseOf(&token{kind: kPart, found: railNoun})} // "I've got two by sixes, I want them 2-1/2 apart"
+	}
+	return k.carry.senses
 }
 
 // named picks and builds.

@@ -182,10 +182,17 @@ func (s *speech) stands(g *group, list []made) bool {
 				return false
 			}
 		}
+		if was, ok := seen[name]; ok && (changes(was.st.Op) && m.st.Op == solver.Eq || changes(m.st.Op) && was.st.Op == solver.Eq) && m.kind != solver.Lengths && m.st.Name.Quantity != solver.Stock {
+			s.contradicts(g, was, m)
+			return false
+		}
 		seen[name] = m
 	}
 	return true
 }
+
+// changes reports whether a statement changes what stands rather than setting it.
+func changes(op solver.Op) bool { return op == solver.Plus || op == solver.Minus || op == solver.Times }
 
 func withForce(k ActKind, normal string) string {
 	if k == WhatIf || k == WhyNot || k == Check {

@@ -110,7 +110,7 @@ var trade = []entry{
 	{kind: kOffTail, key: "off", ways: "(off|wrong|out)\n(long|short) or short\nor so off\noff each\non (each|every) (one|piece|cut|mark|RAIL)"},
 	{kind: kRunWide, key: "wide", ways: "(run|runs|running|ran|come|comes|came) [out] (wide|big|fat|over|heavy)\n(run|runs|running|come|comes) [out] (wide|oversize|oversized)\nwide"},
 	{kind: kRunNarrow, key: "narrow", ways: "(run|runs|running|ran|come|comes|came) [out] (narrow|small|thin|skinny|under|undersize|undersized|shy)"},
-	{kind: kReason, key: "reason", ways: "(so|so that|such that) (it|that|they|he|she|we|i|you|there|the|my|our|a|his|her|nobody|no|dog|kid|kids|folks|people|everyone|someone|one)\nbecause [of]\nsince\nin case\notherwise\nas (it|they|there|he|she|that)\nso as to\nin order to\nseeing (as|that)\nor else\nwhich (is|was|means|leaves|makes|gives)\nif (that|it) (helps|works|matters|fits)\nif you (please|can|like|would|will)\nif possible\nand that (is|was) (what|that|fine|final)\nfor the (sake|kids|dog)\nso my"},
+	{kind: kReason, key: "reason", ways: "(so|so that|such that) (it|that|they|he|she|we|i|you|there|the|my|our|a|his|her|nobody|no|dog|kid|kids|folks|people|everyone|someone|one)\nbecause [of]\non account of\ndue to\nfor fear\nsince\nin case\notherwise\nas (it|they|there|he|she|that)\nso as to\nin order to\nseeing (as|that)\nor else\nwhich (is|was|means|leaves|makes|gives)\nif (that|it) (helps|works|matters|fits)\nif you (please|can|like|would|will)\nif possible\nand that (is|was) (what|that|fine|final)\nfor the (sake|kids|dog)\nso my"},
 	{kind: kKnowing, key: "count word", ways: "(qty|quantity|count|number) [(of)]"},
 }
 
@@ -118,6 +118,10 @@ var trade = []entry{
 var fills = []entry{
 	{kind: kFill, key: "fill", ways: `
 		you know
+		(i am|we are|i want to|we want to|i will be|we will be) (building|build|making|make|putting up|put up|doing|planning) (a|my|our|this) WALL
+		on (my|the|our) (back|front|side) (porch|deck|patio|yard|garden|steps|step|stoop)
+		(i|we) (was|were) thinking [(of|about)] [maybe]
+		[(the|my|our)] PERSON (wants|needs|insists on|asked for|requires) [(it|them|us|me)] [(to be|to have)]
 		if (it|that) is not too much (trouble|bother|to ask|of a bother|work)
 		if you do not mind [my asking]
 		(built|made) (from|of|out of|with|up of)
