@@ -290,5 +290,5 @@ var commands = []entry{
 	{kind: kCmd, key: "draw to", ways: "(draw|put|save|export|write|send|make|sketch|output) [(it|that|this|a|the|me)] [(drawing|picture|sketch|wall|elevation|svg|image)] [(out)] [(of it)] (to|in|into|as|onto)\nsvg to\ndrawing (to|as|into)"},
 	{kind: kCmd, key: "print to", ways: "(print|put|save|export|write|send|make|output) [(it|that|this|a|the|me|all|your|my|everything)] [(whole|entire|full)] [(job|thing|all|version|lot|plan|wall|sheet|page|job sheet|everything|report|summary|results|result|answer|pages|paperwork|layout)] [(out)] (to|in|into|as|onto)\n[job] sheet (to|as)"},
 	{kind: kCsv, key: "csv", loose: true, ways: "[(as|in|for)] [(a|the|an)] (csv|spreadsheet|excel|comma separated values) [(file|format|form|sheet|please)] [so they can open it as a spreadsheet]\n, csv\nso they can open it as a spreadsheet\nthat opens in a spreadsheet"},
-	{kind: kUnclear, key: "unclear", loose: false, ways: "how wide is a person"},
+	{kind: kUnclear, key: "unclear", loose: false, ways: "how wide is a person\nused to (be|have|measure|stand)\n(old|previous|former|original) (GAP|OPENING|HEIGHT)"},
 }

@@ -122,6 +122,8 @@ func (l *lexing) bothPosts() {
 		case t.kind == kNum && t.text == "two" && strings.HasSuffix(t.before, "the") && next.as(kPart) != nil && next.as(kPart).key == "post" && next.plural():
 			next.at, next.kind = t.at, kPart
 			l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
+		case t.kind == kOrdinal && next.kind == kNum && next.before == "" && i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart && l.tokens[i+2].plural() && l.tokens[i+2].before == "":
+			t.kind = kUnclear // "the first two boards"
 		case t.kind == kSize && next.kind == kSide && next.key() == "middle":
 			next.kind, next.found = kLoc, betweenPosts
 		}

@@ -69,117 +69,6 @@ func (k *clause) possible() tokenKind {
 	return kBestTail
 }
 
-// movesBy reports whether something is moved by a length, and not to one: "move the opening over 6 inches".
-func (k *clause) movesBy() bool {
-	t := k.has(kMove)
-	if t == nil || t.text == "come" || len(k.sides) > 0 && len(k.values) == 0 {
-		return false
-	}
-	for _, i := range k.things {
-		if k.items[i].kind == kFromSide || k.items[i].kind == kLoc {
-			return false
-		}
-	}
-	for _, i := range k.values {
-		lim := k.items[i].lim
-		if lim.to || lim.of != nil || lim.lo.size != "" {
-			continue
-		}
-		if op, ok := lim.relation(); ok && (op == solver.Eq || len(lim.lead) > 0 && lim.lead[0].kind == kOver) {
-			return true
-		}
-	}
-	return false
-}
-
-// topAlone reports whether a "top" stands in the clause that is not part of a name.
-func (k *clause) topAlone() bool {
-	for _, w := range k.words {
-		if k.items[w].kind == kTop {
-			return true
-		}
-	}
-	return false
-}
-
-// inner reports whether an "and" or a "but" stands inside the clause: there it would put two things together.
-func (k *clause) inner() bool {
-	for i, it := range k.items {
-		if !it.value() && (it.kind == kAnd || it.kind == kBut) && i > 0 && !(k.items[i-1].kind == kComma && !k.items[i-1].value()) {
-			return true
-		}
-	}
-	return false
-}
-
-// unsaid takes out values that are only denied: "two, not three"; ok is false where a denial is of something else.
-func (k *clause) unsaid() (map[int]bool, bool) {
-	live := map[int]bool{}
-	for _, i := range k.values {
-		n := k.noun(i + 1)
-		if k.items[i].text == "one" && n != nil && strings.HasPrefix(n.before, "of") {
-			return nil, false // "one of our boards" sets no count
-		}
-		live[i] = !(k.items[i].text == "one" && n != nil && n.key() == "bracket" && len(k.values) > 1)
-	}
-	for _, w := range k.words {
-		t := k.items[w]
-		if t.kind != kNot || w+1 >= len(k.items) || !k.items[w+1].value() {
-			continue
-		}
-		lim := k.items[w+1].lim
-		if op, ok := lim.relation(); ok && op != solver.Eq {
-			continue
-		}
-		if !denials[t.text] || len(k.values) < 2 {
-			return nil, false
-		}
-		delete(live, w+1)
-	}
-	return live, true
-}
-
-// denials are words that take a value out: "seven, not six", "seven instead of six".
-var denials = map[string]bool{"not": true, "instead of": true, "rather than": true, "as opposed to": true}
-
-// denied reports whether the relation of the value at item i is turned by a "no" or a "not" before it. ok is false where
-// a break stands between them: then it is not known what is denied.
-func (k *clause) denied(i int) (turned, ok bool) {
-	n := 0
-	for x, w := range k.words {
-		if x > 0 && k.items[w].kind == kNo && k.items[k.words[x-1]].kind == kNot {
-			continue // "ain't no bay"
-		}
-		if it := k.items[w]; it.kind == kNo || it.kind == kNot && !(w+1 < len(k.items) && k.items[w+1].value() && k.plainValue(w+1)) {
-			n++
-		}
-	}
-	return n%2 == 1, n == 0 || !k.brokenBefore(i)
-}
-
-// brokenBefore reports whether a break stands between the first denial of the clause and item i, or the denial after it.
-func (k *clause) brokenBefore(i int) bool {
-	for _, w := range k.words {
-		if it := k.items[w]; it.kind != kNo && it.kind != kNot || w > i && k.items[w].kind == kNot && w+1 < len(k.items) && k.items[w+1].value() {
-			continue
-		}
-		if w > i {
-			return true
-		}
-		for j := w; j < i; j++ {
-			if k.items[j].breaks() {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-func (k *clause) plainValue(i int) bool {
-	op, ok := k.items[i].lim.relation()
-	return ok && op == solver.Eq
-}
-
 // set reads the value at item i as the value of what the clause speaks of.
 func (k *clause) set(i int) (made, bool) {
 	lim := k.items[i].lim
@@ -255,19 +144,6 @@ func (k *clause) vagueBoards(i int) bool {
 	}
 	for _, w := range []string{"quote", "bid", "estimate", "invoice", "bill", "order"} {
 		if strings.Contains(k.s.head.text, w) && strings.HasPrefix(k.items[k.things[0]].text, "board") && len(k.s.groups) == 1 && len(k.values) == 1 {
-			return true
-		}
-	}
-	return false
-}
-
-// runs reports whether boards are said to run so much: "rails really run 5-3/8".
-func (k *clause) runs(i int) bool {
-	if !k.about("rail") || len(k.things) != 1 || k.items[i].lim.lo.unit == bare && !k.items[i].lim.lo.frac {
-		return false
-	}
-	for _, w := range strings.Fields(k.items[i].before) {
-		if w == "run" || w == "runs" {
 			return true
 		}
 	}

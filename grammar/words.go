@@ -129,7 +129,7 @@ const neutralWords = `
 	chose choose chosen found throw
 	myself yourself itself class students student kids kid children child lad lass boy boys girl girls team crew group groups people folk customer customers client
 	lads apprentices learners pupils everyone anybody anyone nobody somebody someone wife husband
-	tomorrow yesterday week month later soon moment lately afterwards
+	tomorrow week month later soon moment lately afterwards
 	garage shed house home place backyard shop truck job jobs project projects business
 	find finding decide decided figuring counting ensure seem seems appear appears picture expect aim aiming shoot shooting hoping planning intend
 	redwood oak spruce hemlock douglas painted stained fresh planed dried sanded bolted screwed bolt

@@ -1,0 +1,73 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// onlyRest reports whether nothing but "everywhere" or "the rest" tells what is changed.
+func (k *clause) onlyRest() bool {
+	for _, i := range k.things {
+		if k.items[i].kind != kRest {
+			return false
+		}
+	}
+	return true
+}
+
+// goes reports whether "up" stands behind a verb of going: "go up one rail".
+func goes(t *token) bool {
+	words := strings.Fields(t.before)
+	if len(words) == 0 {
+		return false
+	}
+	switch words[len(words)-1] {
+	case "go", "going", "went", "goes":
+		return true
+	}
+	return false
+}
+
+// another reads "another post": one more of what is counted.
+func (k *clause) another(d direction) (reading, bool) {
+	senses := append(k.senses(0, len(k.items)), k.oneMore())
+	a, ok := k.pick(senses, ofKind[solver.Count], nil, 0)
+	if !ok || d.op == "" {
+		return reading{}, false
+	}
+	n, kind, ok := k.build(a)
+	if !ok {
+		return reading{}, false
+	}
+	m := made{st: solver.Statement{Name: n, Op: d.op, Value: solver.Number(1)}, at: k.at(), kind: kind}
+	return k.finish(reading{made: []made{m}})
+}
+
+// oneNoun reports whether a verb of change is said of one thing: "add a rail".
+func (k *clause) oneNoun() bool {
+	if k.has(kChange) == nil || len(k.things) == 0 {
+		return false
+	}
+	n := k.items[k.things[0]].token
+	before := strings.Fields(n.before)
+	return !n.plural() && len(before) > 0 && (before[len(before)-1] == "a" || before[len(before)-1] == "an")
+}
+
+// oneMore is what "another" can be said of.
+func (k *clause) oneMore() sense {
+	if k.about("bay") {
+		return meaning("| bays")
+	}
+	return meaning("| added posts, rails, stiffeners, openings")
+}
+
+// share reports whether a bare fraction is of no tape: a third, a fifth.
+func share(l *limit) bool {
+	if l.lo.unit != bare || !l.lo.frac || !l.lo.val.Less(oneRat) || l.lo.point {
+		return false
+	}
+	_, den := l.lo.val.Frac()
+	d := den.Int64()
+	return d&(d-1) != 0
+}

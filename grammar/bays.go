@@ -1,0 +1,85 @@
+package grammar
+
+import (
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// sameBays reads "every bay the same width".
+func (k *clause) sameBays() (reading, bool) {
+	if len(k.values)+len(k.sides) > 0 || k.has(kSame) == nil || len(k.things) == 0 && !k.carriesBays() || !k.only(kSame, kOut, kBut) || k.bay > 0 {
+		return reading{}, false
+	}
+	bays := 0
+	if len(k.things) == 0 {
+		bays = 1
+	}
+	for _, i := range k.things {
+		switch k.items[i].key() {
+		case "bay", "per bay":
+			bays++
+		case "of wall":
+		default:
+			return reading{}, false
+		}
+	}
+	for _, i := range k.dims {
+		if key := k.items[i].key(); key != "wide" && key != "long" {
+			return reading{}, false
+		}
+	}
+	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.Goal}, Value: solver.Value{Word: "equal bays"}}
+	r, _ := k.finish(reading{made: []made{{st: st, at: k.at()}}})
+	return r, bays > 0
+}
+
+// bayLikeBay reads one bay held against another: "bay 2 the same as bay 1", "bay 1 twice as wide as bay 2".
+func (k *clause) bayLikeBay() (reading, bool) {
+	same := k.has(kSame)
+	if len(k.values)+len(k.sides)+k.rail+k.post+k.open > 0 || same == nil && k.has(kFactor) == nil || !k.only(kSame, kFactor, kTimes) {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if k.items[i].key() != "bay" {
+			return reading{}, false
+		}
+	}
+	v := solver.Value{Of: &solver.Name{Wall: k.wallName(), Quantity: solver.Bay, Bay: k.bay2}}
+	if f := k.has(kFactor); f != nil {
+		r := exact.Must(f.as(kFactor).key)
+		v.Mult = &r
+	}
+	n := solver.Name{Wall: k.wallName(), Quantity: solver.Bay, Bay: k.bay}
+	return k.finish(reading{made: []made{{st: solver.Statement{Name: n, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}}})
+}
+
+// carriesBays reports whether bays were counted last: "3 bays, eq".
+func (k *clause) carriesBays() bool {
+	return k.carry.name != nil && (k.carry.name.Quantity == solver.Bays || k.carry.name.Quantity == solver.Bay) && alikeWords[k.has(kSame).text]
+}
+
+// alikeWords are what bays are said to be where nothing else is compared.
+var alikeWords = map[string]bool{"eq": true, "equal": true, "same": true, "identical": true, "equal to": false}
+
+// equalBays reads "two equal bays": how many, and that they are alike.
+func (k *clause) equalBays() (reading, bool) {
+	same := k.has(kSame)
+	if same == nil || !alikeWords[same.text] || len(k.values) != 1 || len(k.sides)+len(k.dims) > 0 || k.bay > 0 || !k.only(kSame) {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if k.items[i].key() != "bay" {
+			return reading{}, false
+		}
+	}
+	lim := k.items[k.values[0]].lim
+	if op, ok := lim.relation(); len(k.things) != 1 || !ok || op != solver.Eq || lim.lo.unit != bare || !lim.lo.val.IsInt() || lim.of != nil || lim.hi != nil {
+		return reading{}, false
+	}
+	m, ok := k.fill(made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.Bays}, Op: solver.Eq}, at: k.at(), lim: lim, kind: solver.Count})
+	if !ok {
+		return reading{}, false
+	}
+	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.Goal}, Value: solver.Value{Word: "equal bays"}}
+	return k.finish(reading{made: []made{m, {st: st, at: same.at}}})
+}

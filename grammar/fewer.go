@@ -1,0 +1,70 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// oneOf reports whether one of several like things is all that follows: "a rail".
+func (g *grouping) oneOf(i int) bool {
+	if i+1 >= len(g.list) || g.list[i+1].value() || i+2 < len(g.list) && !g.list[i+2].breaks() {
+		return false
+	}
+	n := g.list[i+1]
+	switch n.key() {
+	case "rail", "post", "added post", "bay", "stiffener":
+	default:
+		return false
+	}
+	words := strings.Fields(n.before)
+	return n.kind == kPart && !n.plural() && len(words) > 0 && words[len(words)-1] == "a"
+}
+
+// countOf reports whether a bare number of like things is all that follows: "drop two rails", "lose one post".
+func (g *grouping) countOf(i int) bool {
+	if i+2 >= len(g.list) || !g.list[i+1].value() || g.list[i+2].value() || i+3 < len(g.list) && !g.list[i+3].breaks() {
+		return false
+	}
+	lim, n := g.list[i+1].lim, g.list[i+2]
+	op, ok := lim.relation()
+	if !ok || op != solver.Eq || lim.lo.unit != bare || lim.lo.size != "" || !lim.lo.val.IsInt() || lim.hi != nil || n.before != "" {
+		return false
+	}
+	switch n.key() {
+	case "rail", "added post", "bay", "stiffener":
+		return n.kind == kPart && n.index == 0
+	}
+	return false
+}
+
+// offOf reports whether "from" or "off" follows the value at k: "remove two inches from the opening".
+func (g *grouping) offOf(k int) bool {
+	return k+1 < len(g.list) && !g.list[k+1].value() && (g.list[k+1].kind == kFrom || g.list[k+1].kind == kOff)
+}
+
+// speaksOf reports whether a part of that key stands in the sentence.
+func (g *grouping) speaksOf(key string) bool {
+	for _, it := range g.list {
+		if !it.value() && it.kind == kPart && it.key() == key {
+			return true
+		}
+	}
+	return false
+}
+
+func (g *grouping) dropTail(i int) bool {
+	if i+1 < len(g.list) && !g.list[i+1].breaks() {
+		return strings.HasSuffix(g.list[i].text, " go") // "I can go 50 more"
+	}
+	switch n := len(g.s.groups); {
+	case g.g.force == Forget:
+		return true
+	case !g.empty() && g.g.force == State:
+		g.g.force = Forget
+		return true
+	case n > g.first && g.s.groups[n-1].force == Forget:
+		return true
+	}
+	return false
+}

@@ -1,0 +1,81 @@
+package grammar
+
+import (
+	"saywright/solver/exact"
+)
+
+// likeBefore reads a bare correction in the unit of what it corrects: "four feet, no, five". After feet and inches a
+// figure of inches stays one.
+func likeBefore(a amount, was *amount) amount {
+	if whole := was.val.Div(twelve); was.unit == feet && !was.frac && !whole.IsInt() && a.val.IsInt() && a.val.Less(twelve) {
+		a.val, a.unit, a.plain, a.per = a.val.Add(exact.Int(12*floor(whole))), feet, "", twelve // "3 foot 6, no, 8"
+		return a
+	}
+	if was.unit == feet && (was.frac || !a.val.Less(exact.Int(20))) {
+		return a
+	}
+	return inUnitOf(a, *was)
+}
+
+// floor is the whole part of a number that is not below 0.
+func floor(r exact.Rat) int {
+	num, den := r.Frac()
+	return int(num.Int64() / den.Int64())
+}
+
+// spokenAfter reads "nine fifty" as money, where it corrects money.
+func (s *speech) spokenAfter(acc []item, a, b *limit) (*limit, bool) {
+	cash := false
+	for _, it := range acc {
+		cash = cash || it.value() && it.lim.lo.unit == money
+	}
+	cents := b.lo.val
+	if !cash || a.lo.unit != bare || b.lo.unit != bare || !a.lo.val.IsInt() || !cents.IsInt() || cents.Less(exact.Int(10)) || !cents.Less(exact.Int(100)) {
+		return nil, false
+	}
+	v := amount{number: number{val: a.lo.val.Add(cents.Div(exact.Int(100)))}, unit: money}
+	return &limit{lo: &v, loTok: a.loTok}, true
+}
+
+// inherit gives a correction the relation, the dimensions and the unit of what it corrects, where it has none itself.
+func inherit(l, was *limit) *limit {
+	out := *l
+	if len(l.lead) == 0 && !related(l.tail) {
+		out.lead = was.lead
+		for _, t := range was.tail {
+			if t.kind != kDim || !hasDim(l.tail) {
+				out.tail = append(append([]*token{}, out.tail...), t)
+			}
+		}
+	} else if !hasDim(l.tail) {
+		for _, t := range was.tail {
+			if t.kind == kDim {
+				out.tail = append(append([]*token{}, out.tail...), t)
+			}
+		}
+	}
+	out.to = l.to || was.to
+	if l.lo.unit == bare && was.lo.unit != bare && l.hi == nil && l.lo.size == "" {
+		v := likeBefore(*l.lo, was.lo)
+		out.lo = &v
+	}
+	return &out
+}
+
+func related(tail []*token) bool {
+	for _, t := range tail {
+		if t.kind == kBound || t.kind == kAbout {
+			return true
+		}
+	}
+	return false
+}
+
+func hasDim(tail []*token) bool {
+	for _, t := range tail {
+		if t.kind == kDim {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,107 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// perBay reports whether a bare whole number stands before nothing but "in bay 2" or "to a bay", after something counted.
+func (k *clause) perBay(i int) bool {
+	lim := k.items[i].lim
+	if len(k.things) != 1 || len(k.dims) > 0 || k.things[0] != i+1 || k.items[i+1].key() != "per bay" || k.items[i+1].text == "" {
+		return false
+	}
+	switch w, _, _ := strings.Cut(k.items[i+1].text, " "); w {
+	case "in", "per", "for", "to", "each", "every", "a":
+	default:
+		return false
+	}
+	return lim.lo.unit == bare && lim.lo.size == "" && lim.lo.val.IsInt() && lim.hi == nil && lim.of == nil && !exact.Int(12).Less(lim.lo.val)
+}
+
+// spareBoards reports whether spare is counted: "two spare boards", "two spares".
+func (k *clause) spareBoards(i int) bool {
+	for _, t := range k.things {
+		if it := k.items[t]; it.key() == "spare" {
+			_, noun, _ := strings.Cut(it.text, " ")
+			return noun != "" && (boardNouns[noun]) || t == i+1 && it.text == "spares"
+		}
+	}
+	return false
+}
+
+var boardNouns = map[string]bool{"board": true, "boards": true, "rail": true, "rails": true, "piece": true, "pieces": true, "plank": true, "planks": true, "sticks": true, "slat": true, "slats": true}
+
+// counted is what a number right before a noun can be a number of.
+func counted(n *token) set {
+	s := senseOf(n)
+	switch n.key() {
+	case "post", "upright", "end post":
+		return s.all()
+	}
+	return s.sure
+}
+
+// lends reports whether words that do not settle a quantity by themselves may lean on what was spoken of before.
+func (k *clause) lends(senses []sense) bool {
+	for _, s := range senses {
+		if !s.sure.empty() {
+			return false
+		}
+	}
+	return true
+}
+
+// carries reports whether a value without a quantity says enough to be put with the last one: it has a relation, or
+// corrects it.
+func (k *clause) carries(lim *limit) bool {
+	op, ok := lim.relation()
+	return ok && op != solver.Eq || k.force == Why || k.ordinal || k.s.correcting || k.s.stating || lim.lo.size != ""
+}
+
+// sameKind keeps a bare count from following a length without a word.
+func (k *clause) sameKind(q int, lim *limit) bool {
+	if lim.lo.unit != bare || lim.lo.size != "" {
+		return true
+	}
+	return solver.KindOf(solver.Quantity(aspects[q])) == k.carry.kind
+}
+
+// railSize reports whether a size that is said alone can only be that of the rails: "two by sixes".
+func railSize(s string) bool {
+	x, y, _ := strings.Cut(s, "x")
+	a, _ := atoi(x)
+	b, _ := atoi(y)
+	return min(a, b) == 2 && max(a, b) >= 3 && max(a, b) <= 12
+}
+
+// squareSize reports whether a size that is said alone can only be that of posts: "6x6".
+func squareSize(s string) bool { return s == "4x4" || s == "5x5" || s == "6x6" || s == "8x8" }
+
+// boardsOffFloor reports whether boards, not one of them by its number, are a little off the floor: that is the gap at the
+// bottom.
+func (k *clause) boardsOffFloor(best []int, lim *limit) bool {
+	if !k.about("off floor") || k.rail > 0 || !lim.lo.val.Less(exact.Int(25)) && lim.lo.unit != metric {
+		return false
+	}
+	boards := k.about("rail")
+	for _, s := range k.carry.senses {
+		boards = boards || s.sure.hasName(string(solver.Rails))
+	}
+	for _, a := range best {
+		if boards && aspects[a] == string(solver.BottomGap) {
+			return true
+		}
+	}
+	return false
+}
+
+// carried is what was spoken of before: after a size that can only be that of the rails, the rails.
+func (k *clause) carried() []sense {
+	if len(k.carry.senses) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.RailSize {
+		return []sense{senseOf(&token{kind: kPart, found: railNoun})} // "I've got two by sixes, I want them 2-1/2 apart"
+	}
+	return k.carry.senses
+}

@@ -1,0 +1,48 @@
+package grammar
+
+import "strings"
+
+// strayOrdinal reports whether an ordinal picks out one of several things that are not told apart: "the first gap", "the
+// first two boards".
+func (k *clause) strayOrdinal(i int) bool {
+	it := k.items[i]
+	if it.value() || it.kind != kOrdinal || i+1 >= len(k.items) {
+		return false
+	}
+	next := k.items[i+1]
+	if next.before != "" {
+		return false // "first the gap, then …"
+	}
+	return next.value() && next.lim.lo.unit == bare && i+2 < len(k.items) && !k.items[i+2].value() && k.items[i+2].kind == kPart && k.items[i+2].plural() || !next.value() && next.kind == kPart
+}
+
+// someBay reports whether one bay is spoken of by its size, where what is said would be taken for every bay: "two
+// stiffeners in the long bay", "the long bay is 6 feet".
+func (k *clause) someBay(i int) bool {
+	it := k.items[i]
+	if it.value() || it.key() != "bay" && it.key() != "per bay" || it.index > 0 || it.plural() {
+		return false
+	}
+	for _, w := range append(strings.Fields(it.text), strings.Fields(it.before)...) {
+		switch w {
+		case "long", "longer", "longest", "short", "shorter", "shortest", "wide", "wider", "widest", "big", "bigger", "biggest", "narrow", "narrower", "narrowest":
+			return k.saysOfBays()
+		}
+	}
+	return i > 0 && !k.items[i-1].value() && k.items[i-1].kind == kDim && k.saysOfBays()
+}
+
+// saysOfBays reports whether stiffeners or widths of bays are set or counted here.
+func (k *clause) saysOfBays() bool {
+	values := false
+	for _, it := range k.items {
+		if it.value() {
+			op, ok := it.lim.relation()
+			values = values || ok && op == "="
+		}
+		if !it.value() && (it.key() == "added post" || it.key() == "post") {
+			return false
+		}
+	}
+	return values
+}

@@ -1,0 +1,75 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// tolerance reads "what if each is off a sixteenth".
+func (k *clause) tolerance() (reading, bool) {
+	each := k.has(kOffEach) != nil || k.offEach() || k.has(kEach) != nil && k.about("rail") && k.has(kOffTail) != nil && k.force == WhatIf
+	each = each || k.force == WhatIf && (k.has(kOff) != nil || k.has(kOffTail) != nil) && k.everyOne()
+	if !each || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kEach, kOff, kRunWide, kMore, kOut, kFor) {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if key := k.items[i].key(); key != "rail" && key != "in all" && key != "rest" {
+			return reading{}, false
+		}
+	}
+	v, ok := k.length(k.values[0])
+	if !ok {
+		return reading{}, false
+	}
+	m := made{st: solver.Of(solver.Tolerance, solver.Eq, v), at: k.at(), kind: solver.Length}
+	return k.finish(reading{made: []made{m}})
+}
+
+// everyOne reports whether all pieces are spoken of: "on each one", "everywhere".
+func (k *clause) everyOne() bool {
+	for _, i := range k.things {
+		if t := k.items[i]; t.kind == kRest && strings.HasSuffix(t.text, "everywhere") {
+			return true
+		}
+	}
+	for _, i := range k.words {
+		if t := k.items[i]; t.as(kOffTail) != nil && strings.HasPrefix(t.text, "on ") {
+			return true
+		}
+	}
+	return false
+}
+
+// runsWide reads "the boards run a sixteenth wide", "each rail is 1/16 narrower": a face that is off by a little, not
+// one of that width, since no board is that narrow.
+func (k *clause) runsWide() (reading, bool) {
+	if !k.about("rail") || len(k.things) != 1 || len(k.values) != 1 || len(k.sides) > 0 ||
+		!k.only(kRunWide, kRunNarrow, kMore, kChange, kOver, kUnder, kEach) {
+		return reading{}, false
+	}
+	op := solver.Op("")
+	for i, it := range k.items {
+		switch {
+		case it.value():
+		case it.kind == kChange && (it.text != "narrow" || i == 0 || !k.items[i-1].value()):
+			return reading{}, false
+		case it.kind == kRunWide, it.kind == kOver, it.kind == kMore && it.key() == "+=", it.kind == kDim && it.key() == "wide":
+			op = solver.Plus
+		case it.kind == kRunNarrow, it.kind == kUnder, it.kind == kMore, it.kind == kChange:
+			op = solver.Minus
+		}
+	}
+	for _, t := range k.items[k.values[0]].lim.tail {
+		if t.key() == "wide" {
+			op = solver.Plus
+		}
+	}
+	v, ok := k.length(k.values[0])
+	if op == "" || !ok || !v.Num.Less(exact.New(3, 4)) {
+		return reading{}, false
+	}
+	m := made{st: solver.Of(solver.RailFace, op, v), at: k.at(), kind: solver.Length}
+	return k.finish(reading{made: []made{m}})
+}
