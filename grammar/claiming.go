@@ -42,6 +42,13 @@ var claims = []entry{
 		(i|we) (come|came) up with
 		my (answer|figure|calculation|result|sum|guess|number|solution) (for|of|on|to)
 		i (worked)
+		PERSON (marked|marks|has marked|have marked|drilled|has drilled|have drilled) [(POST|it|them|BRACKET|RAIL|the marks)] [at]
+		(i|we) (would like|want|need|ask) you to (check|verify|confirm|vet|test|double check|look at) [(that|whether|if)]
+		(reportedly|purportedly|ostensibly|presumably|evidently)
+		rumor has it [that]
+		(group|bench|team|table|pair|row|student|desk|crew|bidder|contractor|supplier) NTH (SAYS|DRAWS|SUBMITS|has|have|got|gets|came up with) [(that|down|ME)]
+		[one of] [(my|the|our|these)] (PERSON|class) (in|at|by) [the] (back|front|corner|window|counter|desk|door) (SAYS|DRAWS|SUBMITS|has|have|got|gets|came up with) [(that|down|ME)]
+		one of (my|the|our|these|his|her|their) PERSON (SAYS|DRAWS|SUBMITS|has|have|got|gets|came up with) [(that|down|ME)]
 		PERSON (cut|cuts|sawed|saws|have cut|has cut|is cutting|are cutting)
 		PERSON [(next door|down the (road|street)|across the street)] (used|built|went with|put in)
 		PERSON (rang|rung|totalled|totaled|added|priced) (it|that|everything|the lot|it all) [up] (at|to|for)

@@ -35,7 +35,7 @@ func (k *clause) topic(key string) bool {
 }
 
 func (k *clause) claimedMarks() (reading, bool) {
-	if !k.topic("marks") || !k.only(kQuest, kPriceVerb, kBut, k.comesIn()) {
+	if !k.topic("marks") && !k.marked() || !k.only(kQuest, kPriceVerb, kBut, k.comesIn()) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
@@ -63,6 +63,12 @@ func (k *clause) claimedMarks() (reading, bool) {
 	}
 	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.MarksOf}, Op: solver.Eq, Value: solver.Value{List: list}}
 	return k.one(st, carry{})
+}
+
+// marked reports whether a claim is said to be of marks: "he marked the post at …".
+func (k *clause) marked() bool {
+	t := k.head()
+	return t != nil && (strings.Contains(t.text, " mark") || strings.Contains(t.text, " drill")) && len(k.things) <= 1
 }
 
 func (k *clause) claimedCut() (reading, bool) {
@@ -149,9 +155,17 @@ func (k *clause) claimedBoards() (reading, bool) {
 	if !ok || !k.only(kSell, kHave, kPriceVerb, kX) {
 		return reading{}, false
 	}
+	cash := g.cash
+	if len(cash) == 1 && k.has(kEach) == nil && k.breaks == 0 && k.items[k.values0()].lim == cash[0] {
+		g.cash = nil // "ten 2x6 12-footers for 412.50 in all"
+	}
 	r, ok := k.counted(solver.Boards, g)
 	if ok {
 		r.made[0].st.Op = solver.Eq
+		if len(cash) == 1 {
+			v, _ := k.s.value(*cash[0].lo, solver.Money)
+			r.made = append(r.made, made{st: solver.Statement{Name: solver.Name{Quantity: solver.CostOf}, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Money})
+		}
 	}
 	return r, ok
 }

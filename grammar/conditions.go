@@ -16,7 +16,7 @@ func (g *grouping) conditions() {
 			a.force = Ask // "what would happen to the gap if …"
 			*a, *b = *b, *a
 			k++
-		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && supposes(a.items) && hasValue(a.items):
+		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && supposes(a.items) && (hasValue(a.items) || a.items[0].kind == kNot):
 			a.force = WhatIf
 		}
 	}
@@ -37,7 +37,7 @@ func supposes(list []item) bool {
 	if len(list) == 0 {
 		return false
 	}
-	return conditional(list[0])
+	return conditional(list[0]) || !list[0].value() && list[0].kind == kNot && list[0].text == "without"
 }
 
 // conditional reports whether "with", "given" or "using" stands before an item.

@@ -186,7 +186,20 @@ func (g *grouping) mood(it item) {
 	switch it.kind {
 	case kUnits:
 		return
+	case kQuest, kPriceVerb:
+		if word == "is" || word == "would" || word == "will" || word == "does" {
+			g.g.force = Check // "is the cost really 412"
+		}
+		return
 	case kPart, kIt, kTheirs, kLoc, kGoal:
+	case kChange:
+		if strings.HasSuffix(it.text, "ing") && (word == "would" || word == "will" || word == "does" || word == "could" || word == "might") {
+			g.g.force = WhatIf // "would adding a post help"
+			return
+		}
+		if next != "i" && next != "we" {
+			return
+		}
 	default:
 		if !it.value() && next != "i" && next != "we" {
 			return // "would you …" wishes; "can we …" asks, whatever follows

@@ -156,10 +156,13 @@ var lessons = []entry{
 		explain [to ME] [step by step] how
 		explain [to ME] [(slowly|step by step)] how (one|you|we|i) (get|gets|find|finds|figure|figures|work out|works out|calculate|calculates|compute) [(to|at)]
 		(teach|show|tell) ME [(slowly|step by step|please|,)] how (one|you|we|i|it|they) (get|gets|find|finds|figure|figures|work out|works out|calculate|calculates|compute|arrive|arrives) [(to|at)]
-		(i|we) (want|would like|like) [(my|the|our|these)] (PERSON|class) to (find|learn|work out|figure out|see|discover|get|understand|calculate|compute) [how to (find|get|figure|work out)]
+		(i|we) (want|would like|like) [(my|the|our|these)] (PERSON|class|them|him|her|everybody|everyone) to (find|learn|work out|figure out|see|discover|get|understand|calculate|compute) [how to (find|get|figure|work out)]
 		(have|let) (ME|PERSON|class) (find|learn|work out|figure out|discover|calculate|compute|try) [to (find|get|work out|figure out)]
 		(let ME|i want to|i would like to|can i) try [(it|to)] [(find|work out|figure out|get|calculate)]
 		(i|we) (want|would like|like) to (understand|learn|work out|figure out|find out|practice|practise) [(for myself|myself|by myself|how to|how)] [(you|one|we|i|to)] [(get|gets|find|figure|work out|calculate|compute|reach)]
+		(show|teach|tell|explain to|coach|tutor) [(my|the|our|these)] (PERSON|class) how [(to|you|we|one|they|it)] [(find|get|figure|work out|calculate|compute)]
+		(teach|show|coach|tutor) [(my|the|our|these)] (PERSON|class) to (find|get|figure|work out|calculate|compute)
+		(teach|coach|tutor) [(my|the|our|these)] (PERSON|class) [(about)]
 		(lesson|tutorial|exercise) (for|about|in|on|with)
 		(give|have|do|start|begin) [ME] a (lesson|tutorial|exercise) [(for|about|in|on|with)] [how to find]
 		(practice|practise|drill) [ME] [(on|with|in)]
@@ -176,5 +179,5 @@ var asides = []entry{
 	{kind: kWh, key: "what", sense: meaning("| *"), loose: true, ways: "[(i|we)] [(am|are|was|were)] wondering\n(i|we) need to know"},
 	{kind: kFill, key: "fill", ways: "(next|another|one more|last|quick|one|first|second|final|new) question [is]\nfigure (on|in)"},
 	{kind: kPart, key: "opening side", sense: meaning("opening side"), loose: true, ways: "(what|which) side [(of WALL)] [(is|goes|gets|has|will|does|should)] OPENING [(on|go|be|sit|go on)]\n(what|which) end [(of WALL)] [(is|goes|gets|has|will|does|should)] OPENING [(on|go|be|sit|at)]"},
-	{kind: kPart, key: "added post", sense: meaning("added posts | ?posts"), loose: true, ways: "POST (do|should|must|will|would|did) (i|we|you) (add|put in|have to add|need to add|set in|need|want)\nPOST (get|got|gets) added"},
+	{kind: kPart, key: "added post", sense: meaning("added posts | ?posts"), loose: true, ways: "POST (do|should|must|will|would|did) (i|we|you) (add|put in|have to add|need to add|set in|need|want)\nPOST (get|got|gets|were|was|are|have been|has been) added"},
 }

@@ -59,6 +59,7 @@ var orders = []entry{
 		(remind|refresh) (ME|my memory) [(about|of|on|what)] [(what|everything|all)] [(i|we)] [(have)] [(told you|said|gave you|set)] [(so far)]
 		where (have|did) we (get|got|left|leave) [(to|off)]
 		(let us|can we) (review|recap|sum up)
+		(summarize|summarise|repeat|restate|review|list) (what|everything|all) [(that)] (i|we) [(have)] (entered|stated|put in|specified|set|given you|told you|said) [(so far)]
 		(sum|wrap) [(it|that|everything)] up [(so far|for ME)]
 		what do i have in (here|there)
 		what did you (take|write) down`},
@@ -79,6 +80,7 @@ var orders = []entry{
 		(know|knew) (about|of) [the] guard and [the] inspector has (settled|cleared|approved|waived) it [with us] [(,|so)] [(so)] [set it aside]
 		[the] guard [(rule|requirement|limit|thing|business|question|issue|matter|code)] [(has|is|was|been|have)] [(all)] [(been)] (settled|cleared|handled|signed off|dealt with|taken care of|approved|agreed|resolved|sorted|waived) [(out)] [(with|by)] [(the|our|my)] [(county|city|town|building department|building office|inspector|officials|official|authorities|code office|permit office|us)] [(already)] [(,)] [(so)] [(set|leave|put)] [(it)] [(aside)]
 		(do not|stop|no need to|quit) (worry|worrying|warn|warning|fuss|fussing|nag|nagging|remind|reminding|bother|bothering|bug|bugging|block|blocking) [(me|us)] (about|over|for|on|because of) [the] guard [(rule|requirement|limit|thing|business|question|issue|matter|code|any more)]
+		(leave|put|set|lay) [the] guard [(rule|requirement|limit|thing|business|question|issue|matter|code)] (aside|to one side) [,] [(it|that)] (has|is|was) [been] [(already)] (settled|cleared|handled|signed off|approved|agreed|resolved|sorted|waived|taken care of)
 		(leave|put|set|lay) [the] guard [(rule|requirement|limit|thing|business|question|issue|matter|code)] (aside|out of it|to one side|out)
 		(the|our) (inspector|county|city|building department) (waived|okayed|cleared|approved|signed off on|is fine with|is ok with) [the] guard [(rule|requirement|limit|height)]`},
 	{kind: kCmd, key: "show it all", loose: true, ways: `
@@ -102,6 +104,7 @@ var orders = []entry{
 		(show|give) ME [(some|a few|an)] (examples|example) [(of what i can say)]
 		how does one (use|talk to) (this|you|it)
 		do not know what to (say|do|ask|type)
+		what (can|could|may|should|do) [the] (PERSON|class) (ask|say|say to you|ask you|tell you)
 		what are you (able to do|good for|capable of|for)
 		no idea what to (say|do|ask|type)`},
 	{kind: kCmd, key: "help with", loose: true, ways: `

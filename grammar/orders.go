@@ -54,6 +54,18 @@ func (g *grouping) command(i int) bool {
 			return true // "keep that doorway …"
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
+	case "next":
+		if n := len(g.s.groups); n > g.first && g.s.groups[n-1].cmd == "start over" && g.empty() || g.g.cmd == "start over" {
+			return true // "clean slate, next group"
+		}
+		g.stray(i)
+		g.flush(group{force: State, cmd: key, head: t.token})
+	case "help":
+		if g.g.force == WhatIf && hasValue(g.g.items) && i+1 == len(g.list) {
+			return true // "would adding a post help"
+		}
+		g.stray(i)
+		g.flush(group{force: State, cmd: key, head: t.token})
 	case "quit":
 		if i+1 < len(g.list) && (g.list[i+1].value() || !g.list[i+1].breaks() && openers[g.list[i+1].kind] == nil && g.list[i+1].kind != kIt && g.list[i+1].kind != kFix && g.list[i+1].kind != kNo) {
 			return false // something is said on: no farewell
@@ -260,7 +272,7 @@ func verbBefore(before string) bool {
 
 // claims reports whether a value follows before the next break.
 func (g *grouping) claims(i int) bool {
-	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
+	for k := i + 1; k < len(g.list) && (!g.list[k].breaks() || g.list[k].text == ":"); k++ {
 		if g.list[k].value() {
 			return true
 		}

@@ -4,6 +4,11 @@ package grammar
 var reasons = []entry{
 	{kind: kHead, key: "why", ways: "how (did|was|were)"},
 	{kind: kHead, key: "why", loose: true, ways: `
+		what (basis|reason|reasons|grounds|justification|need|cause) (is|are|was) there (for|behind)
+		(state|give|name|list|tell) [ME] (your|the|all) (reason|reasons|reasoning|grounds|rationale|justification) (for|of|behind)
+		(give|show) ME (derivation|reasoning|explanation|origin|source) (of|for|behind)
+		(derivation|origin) of
+		(what|which) [(rule|limit|thing|statement|requirement)] (limits|limit|restricts|caps|constrains|dictates|governs)
 		how come (it|that|there) (is|are|was|has|takes|needs|comes)
 		how is it [that] [(we|you|i|it)] (get|got|come|comes|end up|come up|need)
 		who (says|said|decided|told you) [(that|there)] [(have|has|need|needs)] [(to)] [be]
@@ -41,6 +46,8 @@ var reasons = []entry{
 		(i am) not sure why`},
 	{kind: kHead, key: "why not", loose: true, ways: `
 		is there (some|any|a) [(good|particular)] reason (not|i|we|you|why) [(not|can not|could not|should not|can not)] [(to)]
+		on what grounds (do|did|does|would) you (refuse|reject|deny|turn down|rule out|object to|forbid|disallow|oppose|block)
+		(what|which) [(rule|limit|thing|statement|requirement|law)] (blocks|prevents|forbids|stops|bars|excludes|disallows|prohibits|rejects|refuses|kills|vetoes)
 		(what|why) to (stop|keep|prevent|block) (me|us|you|it) [(from)]
 		what (would|will|could) (stop|keep|prevent|block) (me|us|you|it) [(from)]
 		what (is|are) you against

@@ -70,6 +70,7 @@ var trade = []entry{
 	{kind: kItem, key: "screws", ways: "(screw|screws)"},
 	{kind: kBoxOf, key: "box", ways: "[a] (box|pack|package|carton|tub|bag|case) of\nto [(the|a)] (box|pack|package|carton|tub)\nper (box|pack|package)\n(in|by) [(a|the)] (box|pack)\n(box|pack|package|carton)\nper\ncome\na (box|pack|hundred)"},
 	{kind: kMeasured, key: "measured", ways: `
+		field (measurement|measurements|check|readings|dimensions)
 		(measures|measured|meas|remeasured|remeasure|measurement|measurements|measuring|measure)
 		(i|we) (get|got|read|measure|measured|make it)
 		(tape|level|laser) (says|reads|shows|gives) [(me)]
@@ -156,6 +157,7 @@ var fills = []entry{
 		(by|from) my count
 		for (me|us|him|her|them|now|sure|starters|real|certain|this one|this job|this|that|example|instance|once|good measure|the class|the (kids|boat|ferry))
 		on this (one|job|wall|project|side)
+		guard side
 		leaving (his|her|their|the|those|all) (numbers|figures|claims|drawing|sheet|plan) out of it
 		if you do not mind [(me|my)] [(asking|saying)]
 		(am|are) standing (at|by|next to|in|beside) (the|my) (saw|bench|truck|wall|yard|store|counter|sawhorse|sawhorses|lumberyard|aisle|garage|shop)
@@ -288,7 +290,7 @@ var fills = []entry{
 		(it|that|) turns out [that]
 		(for|to make|toward) [(a|the|my|our|his|her)] (bench|planter|shelf|shelves|table|swing|step|stairs|ramp|stool|birdhouse|trellis|doghouse|chair)
 		as it turns out
-		(as|like) (before|usual|planned|drawn|said|agreed|discussed)
+		(as|like) (before|usual|planned|said|agreed|discussed)
 		this (time|morning|afternoon|week)
 		(he|she|they|PERSON) (is|are) (right|wrong) (about|that)
 		(besides|apart from|other than) (his|hers|theirs|that|this|it) [(layout|plan|one)]

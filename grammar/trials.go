@@ -9,6 +9,8 @@ var trials = []entry{
 		what (changes|would change|difference does it make|difference would it make|does it do|would it do|does it change|would it change|would it mean) (if|with|when)
 		what difference (does|would|will) it make (if|with|when)
 		what difference if
+		(do|would|can|could) you (think|believe|reckon|suppose|figure|guess|expect|imagine) [that]
+		(any|is there a|is there any) (chance|hope|way|possibility) (of|for|to|that) [(getting|get|having|have|fitting|fit|using|use|squeezing|squeeze)]
 		(am|are) (i|we) allowed [to] [(have|use|make|do|go with)]
 		(perhaps|maybe|possibly) it would (look|be|work|come out|go) (nicer|better|prettier|neater|stronger|easier|cheaper|good|well) (with|if|as)
 		(would|will|is) it be (cheaper|better|stronger|easier|simpler|nicer|quicker|prettier|dearer|safer|stiffer|smarter|wiser) (to|if|with) [(make|set|use|go with|have|put|buy|get|do)]

@@ -43,7 +43,7 @@ var classes = []wordClass{
 		son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift`},
 	{"PAPER", `sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
-		elevation detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt`},
+		elevation detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt key`},
 	{"SAYS", `says say said claims claim claimed thinks think thought figures figured reckons reckon reckoned tells told states state stated insists insist believes believe believed
 		swears swear guesses guessed maintains argues writes wrote noted notes suggests suggest suggested proposes propose proposed
 		estimates estimated calculates calculated reports reported assures assured`},
@@ -52,7 +52,8 @@ var classes = []wordClass{
 		figured cut cuts wrote written indicates promises promised offers offered charges charged counts counted asks includes include included`},
 	{"DRAWS", `has had have show list quote specify assume shows showed draws drew drawn puts lists list listed quotes quoted assumes assumed makes gives got specified specifies
 		figured measured worked wrote written promises promised offers offered pencilled penciled counted sets`},
-	{"PAPERKIND", `permit shop cut framing field working original revised final site plan job work material materials lumber county city official approved stamped written printed
+	{"NTH", "one two three four five six seven eight 1 2 3 4 5 6 7 8 a b c d"},
+	{"PAPERKIND", `answer permit shop cut framing field working original revised final site plan job work material materials lumber county city official approved stamped written printed
 		bid price cost order cutting rail post layout wall front rear inspection building signed issued latest older earlier previous current handwritten typed supplier supplier's yard yard's contractor's builder's
 		neighbor's owner's architect's designer's engineer's hardware estimate estimator's carpenter's clerk's`},
 	{"PERSONKIND", "general framing site building lumber yard sales desk head lead senior old young next local other new permit county city counter store shop plan my son-in-law brother-in-law"},
