@@ -41,6 +41,8 @@ var claims = []entry{
 		(by|on) (PERSON's|his|her|their) (reckoning|calculation|figures|arithmetic|math|sums|count) [it]
 		(i|we) (come|came) up with
 		my (answer|figure|calculation|result|sum|guess|number|solution) (for|of|on|to)
+		you [(also|just|already)] (said|say|told ME|claimed|claim|came up with|showed|show|calculated|figured|computed|answered|mentioned|wrote|suggested|recommended|gave ME) [(that|it)]
+		(did|have|had) (i|we|you) (say|said|tell you|told you|given you|give you|ask for|asked for|mention|mentioned|tell ME) [(that|it)]
 		i (worked)
 		PERSON (marked|marks|has marked|have marked|drilled|has drilled|have drilled) [(POST|it|them|BRACKET|RAIL|the marks)] [at]
 		(i|we) (would like|want|need|ask) you to (check|verify|confirm|vet|test|double check|look at) [(that|whether|if)]

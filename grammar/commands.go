@@ -88,7 +88,8 @@ var commands = []entry{
 	{kind: kCmd, key: "help", loose: true, ways: `
 		help [(me|please|out)]
 		(can|could) you help [me]
-		what [(else|all|kind of things|sort of things|kinds of things|sorts of things|things|kind of questions|sorts of sentences|sentences)] (can|could|may|do|should) (i|we|you) (say|ask|do|tell|understand|type|know|say to you|ask you) [(you)] [here]
+		what [(else|all|kind of things|sort of things|kinds of things|sorts of things|things|kind of questions|sorts of sentences|sentences)] (can|could|may|do|should) (i|we|you) (say|ask|tell|understand|type|know|say to you|ask you) [(you)] [here]
+		what [(else|all|kind of things|things)] (can|could|may) (i|we|you) do [here]
 		what (can|do) you (do|understand|know|know about)
 		[i am] not sure what [i] [can] ask [you] [(;|,)] [could you help me]
 		how (does this|do i use|do you|does it) (work|use|this|you|it)

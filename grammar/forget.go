@@ -65,6 +65,9 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 	if n, ok := k.placeName(); ok {
 		return Act{Name: &n}, true
 	}
+	if k.has(kMeasured) != nil && k.bay > 0 && !k.about("stiffener") {
+		return Act{}, false // "the bay 2 readings": which of them?
+	}
 	if len(k.values) > 0 {
 		return s.forgottenValue(g, &k, list)
 	}

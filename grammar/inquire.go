@@ -174,6 +174,7 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 			var x set
 			x.add(aspectIndex["?"+t.as(kQuest).key])
 			senses = append(senses, sense{sure: x})
+		case g.force == Ask && k.rail > 0 && (t.is(kTop) || t.is(kAt)):
 		case g.force == Why && dimensionOf(t.token) != nil:
 			senses = append(senses, *dimensionOf(t.token))
 		case t.is(kItem):
@@ -184,6 +185,9 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 				return Act{}, false
 			}
 		}
+	}
+	if at := k.has(kAt); g.force == Ask && k.rail > 0 && (k.has(kTop) != nil || at != nil && at.as(kAt).key == "top") {
+		return Act{Name: &solver.Name{Quantity: solver.RailTop, Rail: k.rail}}, true
 	}
 	if len(k.things)+len(k.dims)+len(k.sides)+len(k.values) == 0 && s.carry.name != nil && len(senses) <= 1 && s.askable(senses) {
 		n := *s.carry.name

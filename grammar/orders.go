@@ -47,6 +47,9 @@ func (g *grouping) command(i int) bool {
 		if g.choosing() {
 			return true
 		}
+		if g.doubted() {
+			return false
+		}
 		if (g.g.force == Ask || g.g.force == Why) && !g.atBreak(i) {
 			return false // "which cautions go with it"
 		}
@@ -109,6 +112,19 @@ func (g *grouping) limitOf(i int) bool {
 		if !g.list[k].value() && g.list[k].kind == kPart {
 			return true
 		}
+	}
+	return false
+}
+
+// doubted reports whether the sentence opens as a question of what may be done: no command follows then.
+func (g *grouping) doubted() bool {
+	f := strings.Fields(g.list[0].before)
+	if len(f) == 0 {
+		return false
+	}
+	switch f[0] {
+	case "can", "could", "should", "would", "may", "might", "must", "do", "does", "did", "is", "are", "will":
+		return len(f) == 1 || f[1] != "you" && f[1] != "please"
 	}
 	return false
 }
@@ -214,6 +230,9 @@ func (g *grouping) enter(i int) bool {
 	if t := g.list[i]; t.as(kCmd) != nil && t.as(kCmd).key == "take that" && !g.claimed() {
 		if g.choosing() {
 			return true
+		}
+		if g.doubted() {
+			return false
 		}
 		g.flush(group{force: State, cmd: "take that", head: t.token})
 		return true

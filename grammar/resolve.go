@@ -54,6 +54,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if sub := k.s.subject(); len(k.things) == 1 && k.items[k.things[0]].kind == kFromSide && len(k.carry.senses) == 0 && sub != nil {
 		return k.named(append(sub, senses...), lengthAspects, lim, i) // "40 from the left post", after the opening
 	}
+	if n := k.carry.name; n != nil && (n.Quantity == solver.Rails || n.Quantity == solver.RailSize) && len(k.things) == 0 && lim.tall() && exact.Int(20).Less(lim.lo.val) {
+		return k.build(aspectIndex[string(solver.WallHeight)]) // "two by six rails, 48 high"
+	}
 	if carried := k.carried(); len(k.things) == 0 && len(senses) > 0 && len(carried) > 0 { // "one added post, 50 tall"
 		all := append(append([]sense{}, carried...), senses...)
 		if a, ok := k.pick(all, kinds, lim, i); ok {

@@ -123,7 +123,7 @@ func (k *clause) set(i int) (made, bool) {
 	if !ok {
 		return made{}, false
 	}
-	if name.Quantity == solver.Rails && k.vagueBoards(i) {
+	if name.Quantity == solver.Rails && (k.vagueBoards(i) || lim.tall() && exact.Int(20).Less(lim.lo.val)) {
 		return made{}, false
 	}
 	if name.Quantity == solver.Budget && upper(op) {
@@ -131,6 +131,16 @@ func (k *clause) set(i int) (made, bool) {
 	}
 	m := made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].startAt(), lim: lim, kind: kind}
 	return k.fill(m)
+}
+
+// tall reports whether "high" or "tall" stands after a value.
+func (l *limit) tall() bool {
+	for _, t := range l.tail {
+		if t.kind == kDim && t.key() == "high" {
+			return true
+		}
+	}
+	return false
 }
 
 // vagueBoards reports whether a bare number may be anything that boards have: "boards are twelve", "the quote is for ten boards".

@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -65,8 +67,8 @@ func (k *clause) goods() (g goods, ok bool) {
 		switch {
 		case item != nil:
 			g.items = append(g.items, item.key)
-		case t.key() == "rail":
-			g.boards = true
+		case t.key() == "rail", t.key() == "fit" && cutWord(t.text) && !strings.HasPrefix(t.text, "cut"):
+			g.boards = true // "nine more pieces cut at 30"
 		case t.kind == kStockWord, t.key() == "size", t.key() == "of wall", t.key() == "in all":
 		default:
 			return g, false

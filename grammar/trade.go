@@ -158,6 +158,7 @@ var fills = []entry{
 		for (me|us|him|her|them|now|sure|starters|real|certain|this one|this job|this|that|example|instance|once|good measure|the class|the (kids|boat|ferry))
 		on this (one|job|wall|project|side)
 		guard side
+		picture this
 		leaving (his|her|their|the|those|all) (numbers|figures|claims|drawing|sheet|plan) out of it
 		if you do not mind [(me|my)] [(asking|saying)]
 		(am|are) standing (at|by|next to|in|beside) (the|my) (saw|bench|truck|wall|yard|store|counter|sawhorse|sawhorses|lumberyard|aisle|garage|shop)

@@ -132,7 +132,7 @@ const neutralWords = `
 	lads apprentices learners pupils everyone anybody anyone nobody somebody someone wife husband
 	tomorrow week month later soon moment lately afterwards
 	garage shed house home place backyard shop truck job jobs project projects business
-	find finding decide decided figuring counting ensure seem seems appear appears picture expect aim aiming shoot shooting hoping planning intend
+	find finding decide decided figuring counting ensure seem seems appear appears expect aim aiming shoot shooting hoping planning intend
 	redwood oak spruce hemlock douglas painted stained fresh planed dried sanded bolted screwed bolt
 	lovely pretty handsome neat tidy simple plain easy quick quickly careful carefully nicely properly
 	anyway anyhow meanwhile therefore hence indeed surely lastly secondly firstly truly honest frankly personally
