@@ -218,7 +218,7 @@ func wayOut(list []item) (int, bool) {
 			return 0, false
 		}
 	}
-	return n, way && n > 0 && n < 100
+	return n, way && n > 0 && n < 20
 }
 
 func (s *speech) take(g *group) {

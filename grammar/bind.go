@@ -32,6 +32,7 @@ func (l *lexing) bind() {
 	l.verbsOfChange()
 	l.someWall()
 	l.bothPosts()
+	l.facesOfBoards()
 	l.leftBay()
 	l.perUnit()
 	in := l.tokens

@@ -56,7 +56,6 @@ var commands = []entry{
 	{kind: kCmd, key: "start over", loose: true, ways: `
 		(start|restart|begin|began) [(all|right)] (over|fresh|afresh|again|anew|from scratch|clean|new) [again]
 		(begin|began) (again|over|anew|afresh|from scratch) [(from scratch)]
-		[clean|fresh] (slate|start) [(let us|we)] [begin|start] [again|over]
 		(clean|fresh|blank|new) (slate|start|sheet|page) [(,)] [(let us|we|and)] [(begin|start)] [(again|over)]
 		wipe [the] (slate|everything|it|all) [clean] [(,)] [here comes [the] next [one|group]]
 		(clear|reset|wipe|erase|scrap|forget|delete|scratch|dump|toss|bin) (everything|it all|all|it all out|all of it|whole thing|the lot|all that|lot|the whole lot) [(i said|i told you|and start over|and begin again|so far|out)]

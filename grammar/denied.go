@@ -84,6 +84,17 @@ func (k *clause) inner() bool {
 	return false
 }
 
+// besideOpening reports whether a side is told of the opening and not of the wall: "two feet of wall to the left of the
+// opening" is how far the opening is from that end.
+func (k *clause) besideOpening() bool {
+	for _, i := range k.sides {
+		if i+1 < len(k.items) && !k.items[i+1].value() && k.items[i+1].key() == "opening" && strings.HasPrefix(k.items[i+1].before, "of") {
+			return true
+		}
+	}
+	return false
+}
+
 // topAlone reports whether a "top" stands in the clause that is not part of a name.
 func (k *clause) topAlone() bool {
 	for _, w := range k.words {

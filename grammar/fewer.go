@@ -21,6 +21,20 @@ func (g *grouping) oneOf(i int) bool {
 	return n.kind == kPart && !n.plural() && len(words) > 0 && words[len(words)-1] == "a"
 }
 
+// setsNext reports whether a part of the wall or a value follows right away: then the word is no command.
+func (g *grouping) setsNext(i int) bool {
+	for i++; i < len(g.list); i++ {
+		switch it := g.list[i]; {
+		case it.value(), it.kind == kPart && it.key() != "wall", it.kind == kLoc:
+			return true
+		case it.kind == kTo, it.kind == kIt:
+		default:
+			return false
+		}
+	}
+	return false
+}
+
 // countOf reports whether a bare number of like things is all that follows: "drop two rails", "lose one post".
 func (g *grouping) countOf(i int) bool {
 	if i+2 >= len(g.list) || !g.list[i+1].value() || g.list[i+2].value() || i+3 < len(g.list) && !g.list[i+3].breaks() {

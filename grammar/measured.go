@@ -88,6 +88,8 @@ func (l *lexing) verbsOfChange() {
 		switch t, next := &l.tokens[i], &l.tokens[i+1]; {
 		case t.kind == kWayOut && t.as(kMove) != nil && (next.kind == kPart || next.kind == kLoc):
 			t.kind = kMove
+		case t.kind == kCutWord && t.text == "cut" && next.kind == kPart && i+2 < len(l.tokens) && l.tokens[i+2].kind == kDown:
+			t.kind, t.found = kChange, []found{{entry: minusSign}} // "cut the wall down to 44"
 		case t.kind == kSellLess && t.text == "out of" && i > 0 && l.tokens[i-1].kind == kNum && next.kind == kPart && !next.is(kStockWord):
 			t.kind, t.found = kOff, []found{{entry: takenOff}}
 		}
@@ -138,3 +140,29 @@ var betweenPosts = func() []found {
 	}
 	return nil
 }()
+
+// facesOfBoards takes a size for the boards of it where they are said to measure something else: "my two by sixes actually
+// measure five and three eighths".
+func (l *lexing) facesOfBoards() {
+	for i := 0; i+1 < len(l.tokens); i++ {
+		t := &l.tokens[i]
+		if t.kind != kSize || !railSize(t.amt.size) {
+			continue
+		}
+		j, says := i+1, false
+		for j < len(l.tokens) && (l.tokens[j].kind == kMeasured || l.tokens[j].kind == kFix && l.tokens[j].text == "actually") {
+			says = says || l.tokens[j].kind == kMeasured
+			j++
+		}
+		if j == len(l.tokens) || l.tokens[j].kind != kNum || !l.tokens[j].amt.frac {
+			continue
+		}
+		if says || strings.HasSuffix(l.tokens[j].before, "really") || strings.HasSuffix(l.tokens[j].before, "run") {
+			t.kind, t.found, t.amt = kPart, railNoun, nil
+			says := token{kind: kMeasured, found: []found{{entry: measures}}, text: "measure", at: t.end, end: t.end}
+			l.tokens = append(l.tokens[:i+1:i+1], append([]token{says}, l.tokens[j:]...)...)
+		}
+	}
+}
+
+var measures = &entry{kind: kMeasured, key: "measured"}

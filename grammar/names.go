@@ -86,6 +86,9 @@ func (l *lexing) tail(t *token, i int) int {
 	if t.text == "like" && l.word(start+1) != "wall" {
 		first = false
 	}
+	if t.key() == "save" && l.measures(start, end) {
+		first = false // "save 2 inches at the bottom"
+	}
 	if t.key() == "open" && (l.measures(start, end) || l.word(start) == "to") {
 		first = false
 	}
@@ -104,6 +107,10 @@ func (l *lexing) tail(t *token, i int) int {
 			l.tokens = l.tokens[:len(l.tokens)-1]
 			if next := l.otherwise(t.first); next > t.first {
 				return next
+			}
+			if t.text == "open" && l.opensGap(start, end) {
+				l.add(kChange, t.first, t.first+1).found = []found{{entry: plusSign}} // "open the gap to 3"
+				return t.first + 1
 			}
 			return l.lone(t.first)
 		}

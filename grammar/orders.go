@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 func (g *grouping) command(i int) bool {
@@ -58,6 +59,9 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "next":
+		if hasValue(g.list[i+1:]) {
+			return true // "next, the gap 2"
+		}
 		if n := len(g.s.groups); n > g.first && g.s.groups[n-1].cmd == "start over" && g.empty() || g.g.cmd == "start over" {
 			return true // "clean slate, next group"
 		}
@@ -70,6 +74,9 @@ func (g *grouping) command(i int) bool {
 		g.stray(i)
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "quit":
+		if hasValue(g.list[i+1:]) {
+			return true // "done, the gap is 2"
+		}
 		if i+1 < len(g.list) && (g.list[i+1].value() || !g.list[i+1].breaks() && openers[g.list[i+1].kind] == nil && g.list[i+1].kind != kIt && g.list[i+1].kind != kFix && g.list[i+1].kind != kNo) {
 			return false // something is said on: no farewell
 		}
@@ -83,6 +90,9 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	default:
+		if (key == "start over" && t.text == "reset" || key == "undo" && strings.HasPrefix(t.text, "go back")) && g.setsNext(i) {
+			return true // "reset the gap to 2", "go back to a gap of 2"
+		}
 		if n := len(g.s.groups); key == "undo" && t.as(kForgetTail) != nil && (g.g.force == Forget || g.empty() && n > g.first && g.s.groups[n-1].force == Forget) && g.dropTail(i) {
 			return true // "never mind the opening, forget it"
 		}
@@ -151,7 +161,7 @@ func (g *grouping) takes(i int) bool {
 	n := 0
 	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
 		switch it := g.list[k]; {
-		case it.value() && it.lim.lo.unit == bare && it.lim.lo.size == "" && it.lim.lo.val.IsInt(), !it.value() && it.kind == kOrdinal:
+		case it.value() && it.lim.lo.unit == bare && it.lim.lo.size == "" && it.lim.lo.val.IsInt() && it.lim.lo.val.Less(exact.Int(20)), !it.value() && it.kind == kOrdinal:
 			n++
 		case !it.value() && (it.kind == kWayOut || it.kind == kKnowing || it.kind == kTailFill || it.kind == kIt):
 		default:

@@ -92,6 +92,8 @@ var parts = []entry{
 		from (outside|outer face|out|outside face|outer edge) to (outside|out|outer face|outside face|outer edge) [of [two] END POST]
 		[from] (outside|outer face|outer edge|outside face) of [(one|first|left)] [END] POST to (outside|outer face|outer edge|outside face) of [(other|next|second|right|another)] [END] POST
 		outside dimension
+		(including|counting) [(both|two)] [END] POST
+		(outside|outsides) of [(both|two)] [END] POST
 		outside faces`},
 	{kind: kPart, key: "span", sense: meaning("span"), ways: `
 		span
@@ -100,6 +102,8 @@ var parts = []entry{
 		[clear] [(distance|space)] between [inside] faces of [two] [END] (posts|psts)
 		[clear] between [two] [END] post faces
 		(POST to POST|end to end)
+		(distance|space) from POST to POST
+		from face of [(one|the)] POST to face of [the] other [POST]
 		inside (face|edge) of one [END] POST to inside (face|edge) of [the] other [(one|END)] [POST]
 		from one [END] POST to [the] other
 		[between] (inside|inner) faces of [two] [END] POST
@@ -154,7 +158,7 @@ var parts = []entry{
 		per each BAY
 		ea BAY
 		to the bay`},
-	{kind: kPart, key: "opening", sense: meaning("opening, openings | opening from left, opening from right, opening side, measured, span, bay"), ways: "OPENING\n(way|gap|space|hole) (to get through|to pass)"},
+	{kind: kPart, key: "opening", sense: meaning("opening, openings | opening from left, opening from right, opening side, measured, span, bay"), ways: "OPENING\n(gap|space|way|hole|room) for OPENING\n(way|gap|space|hole) (to get through|to pass)"},
 	{kind: kPart, key: "opening", sense: meaning("opening"), ways: "OPENING (width|widths|clearance)\n[clear] (width|clearance) of OPENING\nclear opening [width]"},
 	{kind: kPart, key: "through", sense: meaning("opening, openings | opening side, opening from left, opening from right"), ways: "to walkthrough\nto (get|go|squeeze|come) (through|thru)\n(walking|getting|passing) through"},
 	{kind: kPart, key: "opening side", sense: meaning("opening side"), ways: "opening side\n(side|position|location|place) of OPENING\nOPENING (side|position|location|place)\nwhich side OPENING\nopening on which side"},

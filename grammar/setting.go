@@ -13,7 +13,7 @@ func (k *clause) plain() (reading, bool) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
-	if !ok || k.inner() || k.movesBy() || k.topAlone() {
+	if !ok || k.inner() || k.movesBy() || k.topAlone() || k.besideOpening() {
 		return reading{}, false
 	}
 	r := reading{carry: k.carry}

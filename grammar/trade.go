@@ -119,6 +119,7 @@ var trade = []entry{
 var fills = []entry{
 	{kind: kFill, key: "fill", ways: `
 		you know
+		(plan|planning|figure|figuring|count|counting|bank|shoot|shooting|aim|aiming) (on|for)
 		(i am|we are|i want to|we want to|i will be|we will be) (building|build|making|make|putting up|put up|doing|planning) (a|my|our|this) WALL
 		on (my|the|our) (back|front|side) (porch|deck|patio|yard|garden|steps|step|stoop)
 		(i|we) (was|were) thinking [(of|about)] [maybe]
@@ -301,7 +302,8 @@ var fills = []entry{
 		that (much|wide|tall|high|big|long)
 		so (many|much|wide|tall|high|big|long|few|little)
 		in (here|there|all of it)
-		(for|to) (the|this|our|my) (job|project|wall|build)
+		(for|to) (the|this|our|my) (job|project|build)
+		for (this|our|my) wall
 		as far as i know
 		bear with me
 		oh
