@@ -67,7 +67,7 @@ func (k *clause) sort() bool {
 			k.breaks++
 			continue
 		}
-		if k.strayOrdinal(i) || k.someBay(i) {
+		if k.strayOrdinal(i) || k.someBay(i) || k.buried(i) || k.atTheEnd(i) {
 			return false
 		}
 		switch it.kind {

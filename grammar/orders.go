@@ -90,7 +90,7 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	default:
-		if (key == "start over" && t.text == "reset" || key == "undo" && strings.HasPrefix(t.text, "go back")) && g.setsNext(i) {
+		if (key == "start over" && (t.text == "reset" || t.text == "new wall") || key == "undo" && strings.HasPrefix(t.text, "go back")) && g.setsNext(i) {
 			return true // "reset the gap to 2", "go back to a gap of 2"
 		}
 		if n := len(g.s.groups); key == "undo" && t.as(kForgetTail) != nil && (g.g.force == Forget || g.empty() && n > g.first && g.s.groups[n-1].force == Forget) && g.dropTail(i) {

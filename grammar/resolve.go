@@ -81,6 +81,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if op, ok := lim.relation(); ok && upper(op) && lim.lo.unit == money && len(k.things) == 0 && k.carry.item == nil {
 		return k.build(aspectIndex[string(solver.Budget)]) // "$400, no more"
 	}
+	if n := k.carry.name; len(senses) == 0 && n != nil && n.Quantity == solver.OpeningSide && strings.HasSuffix(k.items[i].before, "at") {
+		return solver.Name{}, 0, false // "its middle is at 66": no width
+	}
 	if len(senses) > 0 && !k.lends(senses) {
 		return solver.Name{}, 0, false
 	}

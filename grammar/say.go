@@ -176,6 +176,13 @@ func (s *speech) stands(g *group, list []made) bool {
 		if m.st.Name.Quantity == solver.Goal {
 			continue
 		}
+		if was, ok := seen["middle"]; ok && (m.st.Name.Quantity == solver.OpeningFromLeft || m.st.Name.Quantity == solver.OpeningFromRight) && m.st.Name.Opening == was.st.Name.Opening {
+			s.contradicts(g, was, m) // "centered 66 from the left": its middle, or its edge?
+			return false
+		}
+		if m.st.Name.Quantity == solver.OpeningSide && m.st.Value.Word == "middle" {
+			seen["middle"] = m
+		}
 		if was, ok := seen[name]; ok && (was.st.Op == solver.Eq || was.st.Op == solver.Near || was.st.Op == solver.In) && (m.st.Op == solver.Eq || m.st.Op == solver.Near || m.st.Op == solver.In) {
 			if was.st.String() != m.st.String() {
 				s.contradicts(g, was, m)

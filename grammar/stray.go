@@ -46,3 +46,40 @@ func (k *clause) saysOfBays() bool {
 	}
 	return values
 }
+
+// buried reports whether "in the ground" stands at item i: how deep a post stands is no height.
+func (k *clause) buried(i int) bool {
+	it := k.items[i]
+	return i > 0 && !it.value() && it.kind == kPart && it.key() == "floor" && !k.items[i-1].value() && k.items[i-1].text == "in"
+}
+
+// atTheEnd reports whether only the last of several like things are spoken of: "the end rails", "end gap".
+func (k *clause) atTheEnd(i int) bool {
+	it := k.items[i]
+	if it.value() || it.kind != kPart || it.key() != "rail" && it.key() != "gap" {
+		return false
+	}
+	words := strings.Fields(it.before)
+	return len(words) > 0 && words[len(words)-1] == "end"
+}
+
+// centeredAt reports whether the middle of the opening is told by a length: "opening centered 66 from the left". Neither its
+// width nor where it begins is said then.
+func (k *clause) centeredAt() bool {
+	for _, i := range k.sides {
+		if k.items[i].key() != "middle" {
+			continue
+		}
+		for _, v := range k.values {
+			if words := strings.Fields(k.items[v].before); len(words) > 0 && words[len(words)-1] == "at" && v > i {
+				return true
+			}
+		}
+		for _, t := range k.things {
+			if k.items[t].kind == kFromSide && len(k.values) > 0 {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -31,7 +31,7 @@ var classes = []wordClass{
 	{"UNDER", "under below beneath underneath"},
 	{"BETWEEN", "between betwixt twixt tween btwn btw btween"},
 	{"ADDED", "added new extra additional additonal add'l addl another second intermediate"},
-	{"END", "end outer outside existing corner"},
+	{"END", "end outer outside existing corner old"},
 	{"LEFT", "left lh left-hand lefthand"},
 	{"RIGHT", "right rh right-hand righthand"},
 	{"MIDDLE", "middle center centre mid"},
