@@ -8,7 +8,7 @@ import (
 
 // field reads what is measured or found on site.
 func (k *clause) field() (reading, bool) {
-	for _, read := range []func(*clause) (reading, bool){(*clause).tolerance, (*clause).runsWide, (*clause).leans, (*clause).falls, (*clause).floorAt, (*clause).railTop, (*clause).short, (*clause).measured} {
+	for _, read := range []func(*clause) (reading, bool){(*clause).tolerance, (*clause).runsWide, (*clause).leans, (*clause).isLevel, (*clause).falls, (*clause).floorAt, (*clause).railTop, (*clause).short, (*clause).measured} {
 		if r, ok := read(k); ok {
 			return r, true
 		}

@@ -107,6 +107,7 @@ const (
 	kReason
 	kKnowing
 	kCutWord
+	kLevel // of a floor that does not fall
 	kUnknown
 )
 

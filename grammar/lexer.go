@@ -107,7 +107,7 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare {
 		f = vocab().matchBut(l.reader, i, kGoal) // "3 bays eq"
 	}
-	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i+1) == "of") {
+	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i-1) == "no" || l.word(i+1) == "of") {
 		f = vocab().matchBut(l.reader, i, kCmd) // "a drop of 30"
 	}
 	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "clear" && f[0].next == i+1 && l.last() != nil && l.last().kind == kNum {

@@ -280,6 +280,8 @@ var parts = []entry{
 		from FLOOR [down] to [the] EARTH [(beyond|behind|past|outside|below|on the other side)] [(WALL)]
 		(EARTH|FLOOR) (beyond|behind|outside|past) [WALL] [(is|lies|sits)] [lower]
 		(grade|it) drops
+		(below|above|to|from) grade
+		grade [is]
 		down to EARTH`},
 	{kind: kLoc, key: "beyond", sense: meaning("| drop"), ways: "(outside|beyond|behind|out back|past it|behind it|beyond it)"},
 	{kind: kPart, key: "budget", sense: meaning("budget"), ways: `

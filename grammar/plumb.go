@@ -81,7 +81,8 @@ func (k *clause) leaning() (posts []solver.Name, way string) {
 
 // falls reads a floor that falls: "the deck falls 3/16 a foot".
 func (k *clause) falls() (reading, bool) {
-	if k.has(kFall) == nil && !k.about("drop") || k.has(kPerFoot) == nil && k.has(kPer) == nil || !k.downhill() || !k.only(kFall, kPerFoot, kPer) {
+	over := k.fallsOver()
+	if k.has(kFall) == nil && !k.about("drop") || k.has(kPerFoot) == nil && k.has(kPer) == nil && !over || !k.downhill() || !k.only(kFall, kPerFoot, kPer) {
 		return reading{}, false
 	}
 	if len(k.things) > 0 && !k.about("floor") && !k.about("drop") && !k.about("off floor") {
@@ -89,6 +90,12 @@ func (k *clause) falls() (reading, bool) {
 	}
 	run := solver.Inches(twelve)
 	switch {
+	case over:
+		v, ok := k.s.value(*k.items[k.values[1]].lim.lo, solver.Length)
+		if !ok {
+			return reading{}, false
+		}
+		run = v
 	case len(k.values) == 2 && k.has(kPer) != nil:
 		v, ok := k.length(k.values[1])
 		if !ok {
@@ -106,9 +113,28 @@ func (k *clause) falls() (reading, bool) {
 	return k.finish(reading{made: []made{{st: st, at: k.at()}}})
 }
 
+// fallsOver reports whether the run of a fall is told with "over": "an inch and a half over 12 feet".
+func (k *clause) fallsOver() bool {
+	if len(k.values) != 2 || k.has(kFall) == nil {
+		return false
+	}
+	lim := k.items[k.values[1]].lim
+	return len(lim.lead) == 1 && lim.lead[0].text == "over" && lim.hi == nil && lim.of == nil && lim.lo.unit != bare
+}
+
 // downhill reports whether a fall is said without a side, or to the right, as it is counted.
 func (k *clause) downhill() bool {
 	return len(k.sides) == 0 || len(k.sides) == 1 && k.items[k.sides[0]].key() == "right"
+}
+
+// isLevel reads "the floor is level": it is as high at the right end post as at the left.
+func (k *clause) isLevel() (reading, bool) {
+	if k.has(kLevel) == nil || len(k.values)+len(k.sides)+len(k.dims) > 0 || len(k.things) != 1 || !k.about("floor") || !k.only(kLevel) {
+		return reading{}, false
+	}
+	n := solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}
+	m := made{st: solver.Statement{Name: n, Op: solver.Eq, Value: k.s.zero()}, at: k.at(), kind: solver.Length}
+	return k.finish(reading{made: []made{m}})
 }
 
 // about reports whether a part of that key stands in the clause.
@@ -126,7 +152,7 @@ func (k *clause) floorAt() (reading, bool) {
 	if r, ok := k.dropped(); ok {
 		return r, true
 	}
-	floor := k.about("floor") || k.about("off floor") || k.about("drop") || len(k.things) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight
+	floor := k.unnamedFloor() || k.about("floor") || k.about("off floor") || k.about("drop") || len(k.things) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight
 	k.sides = k.againstOther()
 	across := k.across()
 	if len(k.values) != 1 || len(k.sides) != 1 && !across || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
@@ -203,6 +229,16 @@ func (k *clause) againstOther() []int {
 		}
 	}
 	return k.sides
+}
+
+// unnamedFloor reports whether only a floor can be meant though none is named: "it's 3/4 lower at the right post".
+func (k *clause) unnamedFloor() bool {
+	more := k.has(kMore)
+	if k.carry.name != nil || len(k.things)+len(k.dims) > 0 || len(k.sides) != 1 || more == nil || !strings.HasPrefix(more.text, "low") && !strings.HasPrefix(more.text, "high") {
+		return false
+	}
+	at := k.items[k.sides[0]].text
+	return strings.HasPrefix(at, "at ") || strings.HasPrefix(at, "on ")
 }
 
 // dropped reads "the ground beyond is 45 cm lower".

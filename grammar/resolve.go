@@ -175,6 +175,8 @@ func (k *clause) pick(senses []sense, kinds set, lim *limit, i int) (int, bool) 
 		return best[0], true // nothing is said of a base
 	case len(best) == 2 && aspects[best[0]] == string(solver.BracketEar) && aspects[best[1]] == string(solver.BracketReach):
 		return best[0], true // nothing is said of a hole
+	case len(best) > 1 && lim != nil && k.about("floor") && k.about("off floor") && len(k.things) == 2 && common(senses).has(aspectIndex[string(solver.Drop)]):
+		return aspectIndex[string(solver.Drop)], true // "the deck is 30 inches off the ground"
 	case len(best) > 1 && lim != nil && k.boardsOffFloor(best, lim):
 		return aspectIndex[string(solver.BottomGap)], true
 	case len(best) > 1 && lim != nil:

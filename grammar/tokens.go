@@ -44,6 +44,9 @@ func (l *lexing) unitsMeant(i int) bool {
 // lone reads an atom that no table knows: a sign, an ordinal, a unit, an empty word, or a word that is unknown.
 func (l *lexing) lone(i int) int {
 	w := l.word(i)
+	if w == "s" && l.glued(i) && l.word(i-1) == "'" {
+		return i + 1 // "rail 3's top"
+	}
 	switch l.kind(i) {
 	case aSign:
 		return l.sign(i)

@@ -94,6 +94,7 @@ var trade = []entry{
 	{kind: kLeanWay, key: "left", ways: "(to|toward|towards) [the] (left|l)\nleftward\nleftwards\nto l"},
 	{kind: kLeanWay, key: "right", ways: "(to|toward|towards) [the] (right|r)\nrightward\nrightwards\nto r"},
 	{kind: kFall, key: "falls", ways: "(falls|fall|slopes|slope|drops|runs down|pitches|pitch|tilts|descends|sloped|goes down|is pitched|sloping|falling|runs off|dips)"},
+	{kind: kLevel, key: "level", ways: "[(dead|perfectly|exactly|quite|nice and|flat and)] level [(all the way|throughout)]"},
 	{kind: kPerFoot, key: "per foot", ways: "(a|per|each|every|to|for (every|each)|in) [(the|a|every)] foot\n/ (ft|foot|')\n(per|every|each|to) (ft|the ft)"},
 	{kind: kPer, key: "per", ways: "(per|every|each|in|over|for every|for each|to every)"},
 	{kind: kFloorAt, key: "right", ways: "(at|by|near|towards|toward|to|on) [the] RIGHT [(hand)] [(END)] [(POST|end|side)]\n(at|by|near|towards|to) RIGHT"},
