@@ -189,7 +189,7 @@ func (l *lexing) trimmed(f found, i int) int {
 	default:
 		return f.next
 	}
-	if last <= i || !vocab().neutral[l.word(last)] {
+	if last <= i || !vocab().neutral[l.word(last)] && l.word(last) != "as" {
 		return f.next
 	}
 	if g := vocab().match(l.reader, last); len(g) > 0 && g[0].content > 0 && g[0].next > f.next {

@@ -77,6 +77,7 @@ var parts = []entry{
 		ff
 		[from] inside to inside
 		[from] inside face to inside face [of END POST]
+		[(measured|measuring)] between [their] (inner|inside) (faces|face)
 		inside [(faces|face|measure|measurement|dimension)]
 		(inner|inside) (faces|face)
 		in the clear`},
@@ -101,6 +102,7 @@ var parts = []entry{
 		(clear|distance|space|room|width|gap|opening|length) [(in|distance|span)] (between|from) [(two)] [END] (posts|psts|columns|pillars) [to (posts|post)]
 		[clear] [(distance|space)] between [inside] faces of [two] [END] (posts|psts)
 		[clear] between [two] [END] post faces
+		[clear] BETWEEN [(inside|inner)] faces of [(them|those)] [two] [END] (posts|psts)
 		(POST to POST|end to end)
 		(distance|space) from POST to POST
 		from face of [(one|the)] POST to face of [the] other [POST]
@@ -236,6 +238,7 @@ var parts = []entry{
 		(square|squaring|trim|squared|cut) (off|up) [(the|each|its|per)] (end|ends)
 		waste per board
 		end trim
+		(getting|to get) [its] (end|ends) square
 		trim [off] per RAIL`},
 	{kind: kPart, key: "spare", sense: meaning("spare | rails, have"), ways: `
 		spare [(material|RAIL|lumber|stock|wood|timber)]

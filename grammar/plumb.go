@@ -152,8 +152,8 @@ func (k *clause) floorAt() (reading, bool) {
 	if r, ok := k.dropped(); ok {
 		return r, true
 	}
-	floor := k.unnamedFloor() || k.about("floor") || k.about("off floor") || k.about("drop") || len(k.things) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight
 	k.sides = k.againstOther()
+	floor := k.unnamedFloor() || k.about("floor") || k.about("off floor") || k.about("drop") || len(k.things) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight
 	across := k.across()
 	if len(k.values) != 1 || len(k.sides) != 1 && !across || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
 		return reading{}, false
@@ -234,6 +234,9 @@ func (k *clause) againstOther() []int {
 // unnamedFloor reports whether only a floor can be meant though none is named: "it's 3/4 lower at the right post".
 func (k *clause) unnamedFloor() bool {
 	more := k.has(kMore)
+	if more == nil {
+		more = k.has(kRel) // "lower than at the left"
+	}
 	if k.carry.name != nil || len(k.things)+len(k.dims) > 0 || len(k.sides) != 1 || more == nil || !strings.HasPrefix(more.text, "low") && !strings.HasPrefix(more.text, "high") {
 		return false
 	}

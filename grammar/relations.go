@@ -161,6 +161,7 @@ var relations = []entry{
 		[(to|should|must|has to)] (match|matches|matching|matched) [(up with|with|to)]
 		same
 		in line with
+		as there is
 		flush with
 		even with
 		level with

@@ -120,6 +120,9 @@ var trade = []entry{
 var fills = []entry{
 	{kind: kFill, key: "fill", ways: `
 		you know
+		and it (says|reads|shows|measures|comes to)
+		(let there be|leave|have) as much
+		FLOOR is not [(quite|perfectly|exactly|dead)] level
 		(plan|planning|figure|figuring|count|counting|bank|shoot|shooting|aim|aiming) (on|for)
 		(i am|we are|i want to|we want to|i will be|we will be) (building|build|making|make|putting up|put up|doing|planning) (a|my|our|this) WALL
 		on (my|the|our) (back|front|side) (porch|deck|patio|yard|garden|steps|step|stoop)

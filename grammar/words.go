@@ -158,7 +158,7 @@ const neutralWords = `
 	following follow
 	having
 	made
-	looking started took ended began lie lies paved tiled ugh gee phew argh dear divide divided split morning evening tonight afternoon
+	looking losing started took ended began lie lies paved tiled ugh gee phew argh dear divide divided split morning evening tonight afternoon
 	remain remains remained strictly belong belongs
 	
 	once
