@@ -52,6 +52,8 @@ func (l *lexing) pronoun(i, next int) bool {
 		return false
 	}
 	switch l.word(i - 1) {
+	case "left", "right":
+		return l.word(i+1) == "" || l.kind(i+1) == aSign // "at the left-hand one"
 	case "nor", "little", "this", "that", "which", "other", "another", "each", "every", "same", "new", "the", "first", "last", "second", "third", "bottom", "top", "any", "old", "his", "her", "wrong", "good":
 		return true
 	}
