@@ -23,7 +23,17 @@ type cell struct {
 	openings int
 	bays     tally   // all bays together
 	segs     []tally // bays of each segment, left to right
-	stiff    []int   // stiffeners in each bay, where both ends of their spacing are bound; nil: left to each bay
+	// spaces between stiffeners in each run of bays, all its bays together, where both ends of their spacing are bound;
+	// nil: as many as the laws allow
+	spaces []tally
+	probe  probe
+}
+
+// probe is a number of spaces that is tried in a cell that stands for many: in all bays of a segment that has a fixed number
+// of them, or (seg −1) in any single bay.
+type probe struct {
+	seg    int
+	spaces tally // none: nothing is tried
 }
 
 // exact reports whether the cell fixes every count along the wall.
@@ -46,8 +56,12 @@ func (c *cell) key() string {
 	for _, s := range c.segs {
 		b = binary.AppendVarint(binary.AppendVarint(b, int64(s.lo)), int64(s.hi))
 	}
-	for _, m := range c.stiff {
-		b = binary.AppendVarint(b, int64(m)+1)
+	for _, m := range c.spaces {
+		b = binary.AppendVarint(binary.AppendVarint(b, int64(m.lo)+1), int64(m.hi))
+	}
+	if c.probe.spaces.lo > 0 {
+		b = binary.AppendVarint(append(b, 0), int64(c.probe.seg))
+		b = binary.AppendVarint(binary.AppendVarint(b, int64(c.probe.spaces.lo)), int64(c.probe.spaces.hi))
 	}
 	return string(b)
 }
@@ -61,6 +75,9 @@ type piece struct {
 	seg     int // the segment
 	at      int // elements left of it, and so posts left of it, where the cell says
 	v       int // its unknown
+	run     int // which run of bays it belongs to, from 0
+	// spaces between stiffeners, all bays of the piece together
+	spaces tally
 }
 
 // form is a linear form: the sum of the terms and a constant, standing for Copies of one quantity.
@@ -68,7 +85,9 @@ type form struct {
 	terms  []exact.Term
 	plus   exact.Rat
 	copies int
-	upTo   int // copies at most, where the cell stands for many; 0: just as many
+	upTo   int   // copies at most, where the cell stands for many; 0: just as many
+	spaces tally // of bays: the spaces between stiffeners in all of them
+	key    int   // of bays: tells their spacing from that of others
 }
 
 func unit(v int) form { return form{terms: []exact.Term{{Var: v, Coef: exact.Int(1)}}, copies: 1} }
@@ -103,14 +122,19 @@ type sheet struct {
 	part   map[Quantity]int // parts that are unknowns
 	pieces []piece
 	posts  []int // unknown of the posts of each segment, where the cell stands for many
-	open   []int // unknown of each opening's width
-	dl, dr []int // unknowns: distance of each opening from the left, from the right end post
-	segs   []int // unknown of the gap in each stretch between placed rails; one: vGap
-	slack  int   // law whose rows are loosened by vSlack; -1 none
-	vSlack int
-	dir    int // which way the loosened law gives: +1 its limit grows, -1 it shrinks
-	named  set // bays that are unknowns of their own, for a range of one bay
-	vars   int
+	lone   []lone
+	// unknown of the spacing of stiffeners in bays whose spaces are not settled, by the form's key
+	spacing map[int]int
+	apart   int            // whether there are such; 0: not yet known
+	at      map[int][2]int // where the cell stands for many: the distances of a named post from both end posts
+	open    []int          // unknown of each opening's width
+	dl, dr  []int          // unknowns: distance of each opening from the left, from the right end post
+	segs    []int          // unknown of the gap in each stretch between placed rails; one: vGap
+	slack   int            // law whose rows are loosened by vSlack; -1 none
+	vSlack  int
+	dir     int // which way the loosened law gives: +1 its limit grows, -1 it shrinks
+	named   set // bays that are unknowns of their own, for a range of one bay
+	vars    int
 }
 
 // lay builds the system of a cell. solo names bays (as a set of indexes) that must be unknowns of their own.
@@ -267,7 +291,7 @@ func (s *sheet) layAlong() {
 	}
 	s.truth(exact.GT, zero, one(vPost))
 	s.truth(exact.GT, zero, one(vEndPost))
-	s.pieces = s.cutPieces()
+	s.pieces = s.shareSpaces(s.cutPieces())
 	for i := range s.pieces {
 		pc := &s.pieces[i]
 		switch {
@@ -293,6 +317,8 @@ func (s *sheet) countPosts() {
 	}
 	s.truth(exact.GT, zero, one(vBay))
 	s.anyBay()
+	s.nameBays()
+	s.namePosts()
 	all := make([]exact.Term, 0, len(s.c.segs))
 	for _, b := range s.c.segs {
 		v := s.fresh()
@@ -370,8 +396,8 @@ func (s *sheet) before(i int) []exact.Term {
 	return terms
 }
 
-// cutPieces lists openings and runs of bays from left to right. Bays that a law names, or that stand at a named post,
-// or that hold another number of stiffeners, are told apart where the cell fixes all counts.
+// cutPieces lists openings and runs of bays from left to right. Bays that a law names, or that stand at a named post, are
+// told apart where the cell fixes all counts.
 func (s *sheet) cutPieces() []piece {
 	groups := s.p.segments(s.c.openings)
 	var out []piece
@@ -422,10 +448,7 @@ func (p *problem) segments(k int) [][]int {
 
 // parts reports whether bay, at element at, must not join the bay before it.
 func (s *sheet) parts(bay, at int) bool {
-	if s.p.namesBay(bay) || s.p.namesBay(bay-1) || s.solo(bay) || s.solo(bay-1) || s.p.namesPost(at) {
-		return true
-	}
-	return s.c.stiff != nil && s.c.stiff[bay-1] != s.c.stiff[bay-2]
+	return s.p.namesBay(bay) || s.p.namesBay(bay-1) || s.solo(bay) || s.solo(bay-1) || s.p.namesPost(at)
 }
 
 func (s *sheet) solo(bay int) bool { return bay < maxLaws && s.named.has(bay) }

@@ -148,8 +148,8 @@ func (c clash) sums(cells []refusal) []Work {
 			below = keepNearer(below, st)
 		case st.way > 0:
 			above = keepNearer(above, st)
-		case other == nil:
-			other = st
+		default:
+			other = keepNearer(other, st)
 		}
 	}
 	var out []Work

@@ -117,6 +117,62 @@ func (p *problem) tied(i int, c *cell) (keeps bool) {
 	return Compare(Tally(a), string(s.Op), Scalar(right)).Holds()
 }
 
+// tiedBays narrows the number of bays by the laws that tie one count to another, with k openings and the cell's rails: a
+// tie is linear in the bays. by are the laws that narrowed it.
+func (p *problem) tiedBays(c *cell, k int, bays tally, on set) (out tally, by set) {
+	for i := range p.laws {
+		s := p.laws[i].said
+		if !on.has(i) || KindOf(s.Name.Quantity) != Count || s.Value.Of == nil {
+			continue
+		}
+		n1, k1, ok1 := c.perBay(s.Name.Quantity, k)
+		n2, k2, ok2 := c.perBay(s.Value.Of.Quantity, k)
+		if !ok1 || !ok2 {
+			continue
+		}
+		// slope × bays op level
+		f := s.Value.Factor()
+		slope := exact.Int(n1).Sub(f.Mul(exact.Int(n2)))
+		level := f.Mul(exact.Int(k2)).Add(s.Value.Num).Sub(exact.Int(k1))
+		if t := bays.within(slope, s.Op, level); t != bays {
+			bays = t
+			by.add(i)
+		}
+	}
+	return bays, by
+}
+
+// perBay writes a count as n × bays + plus.
+func (c *cell) perBay(q Quantity, openings int) (n, plus int, ok bool) {
+	switch q {
+	case Bays:
+		return 1, 0, true
+	case AddedPosts:
+		return 1, openings - 1, true
+	case Openings:
+		return 0, openings, true
+	case Rails:
+		return 0, c.rails, c.rails > 0 && !c.more
+	}
+	return 0, 0, false
+}
+
+// within narrows a tally to the whole numbers n with slope × n op level.
+func (b tally) within(slope exact.Rat, op Op, level exact.Rat) tally {
+	if slope.Sign() == 0 {
+		if !Compare(Num(zero), string(op), Num(level)).Holds() {
+			return tally{b.lo, b.lo - 1}
+		}
+		return b
+	}
+	at := level.Div(slope)
+	if slope.Sign() < 0 {
+		op = map[Op]Op{LT: GT, LE: GE, GT: LT, GE: LE, Eq: Eq}[op]
+	}
+	lo, hi := countRange(Statement{Op: op, Value: Value{Num: at}})
+	return tally{max(b.lo, lo), min(b.hi, hi)}
+}
+
 func (c *cell) count(q Quantity) (int, bool) {
 	switch q {
 	case Rails:
@@ -211,19 +267,6 @@ func (p *problem) tellsOpenings(on set) bool {
 
 // MostOpenings is how many walk-throughs one wall may have here.
 const MostOpenings = 3
-
-// stiffenersIn is how many stiffeners stand in a run of bays, where the laws bind that: the cell's choice, or else the
-// most that are allowed, which serves an upper limit on their spacing best.
-func (s *sheet) stiffenersIn(pc *piece) (m int, bound bool) {
-	if s.c.stiff != nil {
-		return s.c.stiff[pc.first-1], true
-	}
-	c := s.p.stiffenerLimits(s.on, pc.first, pc.bays == 1)
-	if c.hi >= most {
-		return 0, false
-	}
-	return max(c.hi, 0), true
-}
 
 // stiffenerLimits are the laws on the number of stiffeners in a bay.
 func (p *problem) stiffenerLimits(on set, bay int, alone bool) counts {

@@ -126,16 +126,16 @@ func (p *problem) layBays(a *Along, sh *sheet, pc piece, sum, x exact.Rat) exact
 		if i > 0 {
 			a.Posts, x = append(a.Posts, Place{x}), x.Add(a.PostFace)
 		}
-		a.Bays = append(a.Bays, Stretch{FromLeft: x, Width: width, Stiffeners: centers(width, p.stiffeners(sh, pc.first+i, width))})
+		a.Bays = append(a.Bays, Stretch{FromLeft: x, Width: width, Stiffeners: centers(width, p.stiffeners(sh, pc, pc.first+i, width))})
 		x = x.Add(width)
 	}
 	return x
 }
 
 // stiffeners is the fewest that the laws allow in a bay of that width.
-func (p *problem) stiffeners(sh *sheet, bay int, width exact.Rat) int {
-	if sh.c.stiff != nil {
-		return sh.c.stiff[bay-1]
+func (p *problem) stiffeners(sh *sheet, pc piece, bay int, width exact.Rat) int {
+	if sh.c.spaces != nil && pc.spaces.exact() {
+		return pc.spaces.lo/pc.bays - 1
 	}
 	m := p.stiffenerLimits(sh.on, bay, true).lo
 	if limit, strict, found := p.spacingLimit(sh.on, bay); found && limit.Sign() > 0 {

@@ -56,14 +56,15 @@ var relOf = map[Op]exact.Rel{Eq: exact.EQ, LT: exact.LT, LE: exact.LE, GT: exact
 func (s *sheet) relate(i int, n Name, op Op, v Value) {
 	rel := relOf[op]
 	for _, left := range s.forms(n, op == Eq) {
+		if n.Quantity == StiffenerSpacing {
+			s.space(i, left, op, v)
+			continue
+		}
 		if v.Of == nil {
 			s.bound(i, left, rel, form{copies: 1}, v.Num)
 			continue
 		}
-		for _, right := range s.forms(*v.Of, false) {
-			if right.upTo != 0 {
-				continue // the cell stands for many, and leaves the other side's count open
-			}
+		for _, right := range s.rightForms(*v.Of) {
 			s.bound(i, left, rel, form{terms: right.each(v.Factor()), plus: right.plus.Mul(v.Factor()), copies: right.copies}, v.Num)
 		}
 	}
@@ -231,7 +232,10 @@ func (s *sheet) hasOwn(n Name) bool {
 }
 
 func (s *sheet) postForms(n Name) []form {
-	if !s.c.exact() || n.Post < 1 || n.Post > s.c.posts() {
+	if !s.c.exact() {
+		return s.loosePostForms(n)
+	}
+	if n.Post < 1 || n.Post > s.c.posts() {
 		return nil
 	}
 	// post j stands right of j elements; j−1 posts lie before it
@@ -264,43 +268,52 @@ func (s *sheet) bayForms(n Name, specific bool) []form {
 		if n.Bay == 0 && specific && pc.bays == 1 && s.hasOwn(Name{Quantity: n.Quantity, Bay: pc.first}) {
 			continue
 		}
-		f := form{terms: []exact.Term{one(pc.v)}, copies: pc.bays}
-		if n.Quantity == StiffenerSpacing {
-			m, bound := s.stiffenersIn(pc)
-			if !bound {
-				continue
-			}
-			f.terms[0].Coef = exact.New(1, int64(m+1))
-		}
+		f := form{terms: []exact.Term{one(pc.v)}, copies: pc.bays, key: pc.v, spaces: pc.spaces}
 		out = append(out, f)
 	}
 	return out
 }
 
-// looseBayForms covers bays that the cell only counts from below and above: segment by segment, and all together. A
-// named bay is not among them, nor is an equation that a named bay may be excepted from. One bay there always is: what
-// holds of every bay holds of it.
+// looseBayForms covers bays that the cell only counts from below and above: segment by segment, all together, and each
+// bay that is named. Where an equation leaves out bays that have one of their own, only the others together are covered.
+// One bay there always is: what holds of every bay holds of it.
 func (s *sheet) looseBayForms(n Name, specific bool) []form {
-	if n.Bay > 0 || specific && !s.p.named.bays.empty() {
-		return nil
+	if n.Bay > 0 {
+		return s.loneForm(n.Bay)
 	}
-	coef := exact.Int(1)
-	if n.Quantity == StiffenerSpacing {
-		c := s.p.stiffenerLimits(s.on, 0, false)
-		if c.hi >= most || s.p.bindsSpacing(s.on) || !s.p.named.bays.empty() {
+	var apart []lone
+	if specific {
+		var all bool
+		if apart, all = s.excepted(n.Quantity); !all {
 			return nil
 		}
-		coef = exact.New(1, int64(max(c.hi, 0)+1))
 	}
-	out := []form{{terms: []exact.Term{by(vBay, coef)}, copies: 1}}
-	all := form{copies: s.c.bays.lo, upTo: s.c.bays.hi}
+	var out []form
+	if len(apart) == 0 {
+		out = append(out, form{terms: []exact.Term{one(vBay)}, copies: 1, key: vBay, spaces: s.anySpaces()})
+	}
+	all := form{copies: s.c.bays.lo - len(apart), upTo: s.c.bays.hi, key: -1 - len(apart)}
+	if all.upTo < most {
+		all.upTo -= len(apart)
+	}
+	segs := 0
 	for _, pc := range s.pieces {
 		if pc.opening == 0 {
-			out = append(out, form{terms: []exact.Term{by(pc.v, coef)}, copies: pc.bays, upTo: pc.upTo})
-			all.terms = append(all.terms, by(pc.v, coef))
+			if segs++; len(apart) == 0 {
+				out = append(out, form{terms: []exact.Term{one(pc.v)}, copies: pc.bays, upTo: pc.upTo, key: pc.v, spaces: pc.spaces})
+			}
+			all.terms = append(all.terms, one(pc.v))
 		}
 	}
-	if len(out) != 2 {
+	for _, l := range s.lone {
+		if slices.Contains(apart, l) {
+			all.terms = append(all.terms, minus(l.v))
+		} else {
+			out = append(out, s.loneForm(l.bay)...)
+		}
+	}
+	if segs != 1 || len(apart) > 0 {
+		all.spaces = s.spacesOf(all.copies, all.upTo, 0, false)
 		out = append(out, all)
 	}
 	return out
@@ -328,6 +341,9 @@ func (s *sheet) equalBays(i int) {
 	if !s.c.exact() {
 		state(all, s.c.bays)
 		state([]exact.Term{one(vBay)}, tally{1, 1})
+		for _, l := range s.lone {
+			state([]exact.Term{one(l.v)}, tally{1, 1})
+		}
 	}
 }
 
@@ -386,6 +402,9 @@ func (s *sheet) board(i int, st Statement) {
 	room := longest.Add(s.p.parts[BracketThickness].Mul(exact.Int(2))).Add(s.p.parts[Fit]).Sub(s.p.parts[Trim])
 	if !s.c.exact() {
 		s.rowOf(i, exact.LE, room, 1, []exact.Term{one(vBay)})
+		for _, l := range s.lone {
+			s.rowOf(i, exact.LE, room, 1, []exact.Term{one(l.v)})
+		}
 	}
 	for _, pc := range s.pieces {
 		if pc.opening == 0 && pc.upTo < most {

@@ -76,7 +76,7 @@ func (s *search) eachArrangement(base *cell, b, k int, on set, at func(*cell)) {
 	if !all.tighten() {
 		return
 	}
-	if all.exact() && !s.p.bindsSpacing(on) {
+	if all.exact() && (s.unshared || !s.p.bindsSpacing(on).both()) {
 		if _, refused := s.untied(all, on); !refused {
 			at(all) // one arrangement: whether it holds is found where it is used
 		}
@@ -168,11 +168,13 @@ func (s *search) alongOption(b, k int, on set) (AlongOption, bool) {
 			first = false
 		}
 	}
+	s.unshared = true
 	if s.f == alongField {
 		s.untilWidest(b, k, on, &o.Bay, &opening, visit)
 	} else {
 		s.overHeights(b, k, on, visit)
 	}
+	s.unshared = false
 	if first {
 		return o, false
 	}
@@ -192,7 +194,7 @@ func (s *search) untilWidest(b, k int, on set, bay, opening *Range, visit func(*
 	}
 	all := s.open(&cell{}, k, tally{b, b})
 	s.p.pinSides(all, on)
-	if !all.tighten() || all.exact() || s.p.bindsSpacing(on) {
+	if !all.tighten() || all.exact() || s.p.bindsSpacing(on).both() {
 		s.eachArrangement(&cell{}, b, k, on, visit)
 		return
 	}
@@ -254,19 +256,68 @@ func (s *search) cellRanges(c *cell, on set, bay, opening *Range, first bool) bo
 		if !prep.Feasible() {
 			return false
 		}
-		if !held {
-			for i, v := range sh.open {
-				*opening = widen(*opening, rangeOf(prep, v), first && i == 0)
+		ends := func(of func(*sheet) int) Range { return rangeOf(prep, of(sh)) }
+		if s.p.bindsSpacing(on).both() {
+			if _, some := s.extreme(c, on, solo, (*sheet).spanOf, -1); !some {
+				return false
+			}
+			ends = func(of func(*sheet) int) Range { return s.rangeOver(c, on, solo, of) }
+		}
+		for i := range sh.open {
+			if !held {
+				*opening = widen(*opening, ends(func(sh *sheet) int { return sh.open[i] }), first && i == 0)
 			}
 		}
-		for _, q := range sh.pieces {
-			if q.opening == 0 && q.first == pc.first {
-				*bay = widen(*bay, rangeOf(prep, q.v), first && !held)
-				held = true
-			}
-		}
+		*bay = widen(*bay, ends(func(sh *sheet) int { return sh.bayFrom(pc.first) }), first && !held)
+		held = true
 	}
 	return held
+}
+
+func (s *sheet) spanOf() int { return vSpan }
+
+// bayFrom is the unknown of the piece that starts at a bay.
+func (s *sheet) bayFrom(bay int) int {
+	at := slices.IndexFunc(s.pieces, func(pc piece) bool { return pc.opening == 0 && pc.first == bay })
+	return s.pieces[at].v
+}
+
+// rangeOver is the range of an unknown over all numbers of stiffeners.
+func (s *search) rangeOver(c *cell, on, solo set, of func(*sheet) int) Range {
+	lo, _ := s.extreme(c, on, solo, of, -1)
+	hi, _ := s.extreme(c, on, solo, of, 1)
+	lo.Lower = true
+	return Range{lo, hi}
+}
+
+// extreme is the least (way −1) or greatest value of an unknown over all numbers of stiffeners in the cell's bays, by branch
+// and bound; some is false where none holds.
+func (s *search) extreme(c *cell, on, solo set, of func(*sheet) int, way int) (best End, some bool) {
+	var walk func(c *cell)
+	walk = func(c *cell) {
+		sh, prep := s.prepare(c, on, solo)
+		if s.outOfWork() || !prep.Feasible() {
+			return
+		}
+		obj := []exact.Term{one(of(sh))}
+		b, point := prep.MinPoint(obj)
+		if way > 0 {
+			b, point = prep.MaxPoint(obj)
+		}
+		e := End{Val: b.Val, Open: b.Open, None: b.None, Lower: way < 0}
+		if some && outer(best, e, way).same(best) {
+			return
+		}
+		if b.None || sh.openRun() < 0 {
+			best, some = e, true
+			return
+		}
+		low, high := c.partedSpaces(sh.spaceCut(point))
+		walk(low)
+		walk(high)
+	}
+	walk(c)
+	return best, some
 }
 
 func rangeOf(p *exact.Prepared, v int) Range {

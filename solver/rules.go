@@ -36,7 +36,6 @@ func (s set) within(t set) bool { return s[0]&^t[0]|s[1]&^t[1]|s[2]&^t[2]|s[3]&^
 func (s set) union(t set) set {
 	return set{s[0] | t[0], s[1] | t[1], s[2] | t[2], s[3] | t[3]}
 }
-func (s set) empty() bool { return s == set{} }
 func (s set) list() []int {
 	var out []int
 	for i := range maxLaws {

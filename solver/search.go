@@ -17,8 +17,12 @@ type search struct {
 	work  int // systems solved so far
 	// listing: cells with fixed counts are visited unsolved
 	listing bool
-	spent   bool // the limit on work was reached
-	room    buffers
+	// unshared: cells with fixed counts are visited once that some number of stiffeners holds
+	unshared bool
+	spent    bool // the limit on work was reached
+	putOff   bool // cells were left that could go on for ever
+	endless  int  // how often such a cell was parted
+	room     buffers
 	// record, where set, is shown every refused system with its certificate
 	record func(*sheet, exact.Certificate)
 }
@@ -51,12 +55,15 @@ func newSearch(p *problem, f field) *search {
 
 // feasible reports whether the laws that are on can hold together; if so in which cell, and if not which of them
 // already refuse (a core that may be larger than need be).
-func (s *search) feasible(on set) (*cell, set) {
-	var core set
+func (s *search) feasible(on set) (hit *cell, core set) {
+	s.putOff = false
 	if s.f == alongField {
-		return s.overBays(on, &cell{}, &core)
+		hit, _ = s.overBays(on, &cell{}, &core)
+	} else {
+		hit, _ = s.overRails(on, &core)
 	}
-	return s.overRails(on, &core)
+	s.spent = s.spent || hit == nil && s.putOff
+	return hit, core
 }
 
 // overRails runs through the rail counts, least first, until one holds or "this many or more" is refused.
@@ -154,7 +161,8 @@ func (s *search) root(base *cell, k int, on set) (c *cell, by set, ok bool) {
 	if posts.hi < most {
 		hi, by = min(hi, posts.hi-k+1), by.union(posts.byTop)
 	}
-	return s.open(base, k, tally{lo, hi}), by, lo <= hi
+	t, ties := s.p.tiedBays(base, k, tally{lo, hi}, on)
+	return s.open(base, k, t), by.union(ties), t.lo <= t.hi
 }
 
 // open is the cell of so many bays in all, shared out among the segments in any way.
@@ -189,11 +197,12 @@ func (s *search) branch(c *cell, on set, core *set, visit func(*cell) bool) bool
 		*core = core.union(by)
 		return true
 	}
-	if c.more {
-		return visit(c) // it stands for more rails: that its lengths can hold is all that is asked
-	}
 	if c.exact() {
-		return s.stiffen(c, on, core, visit)
+		return s.share(c, on, core, visit)
+	}
+	if by, none := s.noSpaces(c, on); none {
+		*core = core.union(by)
+		return true
 	}
 	if s.outOfWork() {
 		return false
@@ -202,11 +211,18 @@ func (s *search) branch(c *cell, on set, core *set, visit func(*cell) bool) bool
 	return s.branch(low, on, core, visit) && s.branch(high, on, core, visit)
 }
 
-// cut is where a cell is parted: segment seg (−1: all bays together) at most at, or more.
-type cut struct{ seg, at int }
+// cut is where a cell is parted: segment seg (−1: all bays together) at most at, or more. In a cell with fixed counts it is
+// the spaces of a run of bays that are parted.
+type cut struct {
+	seg, at int
+	spaces  []tally // of each run
+}
 
 // parted splits a cell in two.
 func (c *cell) parted(k cut) (low, high *cell) {
+	if c.exact() {
+		return c.partedSpaces(k)
+	}
 	a, b := *c, *c
 	if k.seg < 0 {
 		a.bays.hi, b.bays.lo = k.at, k.at+1
@@ -248,6 +264,9 @@ func (c *cell) tighten() bool {
 // cutAt finds where to part a cell: in the segment that was parted least so far, where its solution has the posts lie
 // between two counts if it does, else behind its least. So no segment is put off for ever.
 func (s *sheet) cutAt(point []exact.Rat) cut {
+	if s.c.exact() && s.f&alongField != 0 {
+		return s.spaceCut(point)
+	}
 	if s.posts == nil {
 		return cut{}
 	}
@@ -262,16 +281,16 @@ func (s *sheet) cutAt(point []exact.Rat) cut {
 			f, frac = min(max(whole(n.Floor()), b.lo), b.hi-1), !n.IsInt()
 		}
 		if b.lo == 0 { // none at all is a case of its own: such a segment has no length
-			return cut{i, f}
+			return cut{seg: i, at: f}
 		}
 		if best < 0 || frac && !between || frac == between && b.lo < s.c.segs[best].lo {
 			best, at, between = i, f, frac
 		}
 	}
 	if best < 0 {
-		return cut{-1, s.c.bays.lo}
+		return cut{seg: -1, at: s.c.bays.lo}
 	}
-	return cut{best, at}
+	return cut{seg: best, at: at}
 }
 
 // watches reports whether a law speaks of the place of opening i among k, or names posts, which makes every arrangement
@@ -291,98 +310,6 @@ func (p *problem) watches(i, k int) bool {
 		}
 		return false
 	})
-}
-
-// stiffen visits a cell with the stiffeners of each bay. Only where both ends of their spacing are bound does the number
-// choose the bay's length, and each way to share them out is a case of its own.
-func (s *search) stiffen(c *cell, on set, core *set, visit func(*cell) bool) bool {
-	if !s.p.bindsSpacing(on) {
-		return visit(c)
-	}
-	limits := s.p.stiffenerLimits(on, 0, false)
-	top := min(limits.hi, limits.lo+s.mostStiffeners(c, on))
-	if limits.hi < most {
-		*core = core.union(limits.byTop)
-	}
-	m := make([]int, c.bays.lo)
-	ends := s.ends(c)
-	var share func(i int) bool
-	share = func(i int) bool {
-		if i == len(m) {
-			with := *c
-			with.stiff = slices.Clone(m)
-			hit, by := s.try(&with, on)
-			if hit == nil {
-				*core = core.union(by)
-				return !s.outOfWork()
-			}
-			return visit(&with)
-		}
-		from := limits.lo
-		if i > 0 && !s.p.namesBay(i) && !s.p.namesBay(i+1) && !slices.Contains(ends, i) {
-			from = m[i-1] // bays that nothing tells apart: each sharing once
-		}
-		for m[i] = from; m[i] <= top; m[i]++ {
-			if !share(i + 1) {
-				return false
-			}
-		}
-		return true
-	}
-	return share(0)
-}
-
-// ends are the numbers of bays at which a segment ends.
-func (s *search) ends(c *cell) []int {
-	var out []int
-	n := 0
-	for _, b := range c.segs {
-		n += b.lo
-		out = append(out, n)
-	}
-	return out
-}
-
-// bindsSpacing reports whether a law that is on keeps stiffeners from standing too close: then more of them is not
-// always better.
-func (p *problem) bindsSpacing(on set) bool {
-	for i := range p.laws {
-		s := &p.laws[i].said
-		if on.has(i) && s.Name.Quantity == StiffenerSpacing && s.Op != LE && s.Op != LT {
-			return true
-		}
-	}
-	return false
-}
-
-// mostStiffeners is how many the longest bay could take at their least spacing: beyond it a further one only makes a
-// bay longer than any bay can be.
-func (s *search) mostStiffeners(c *cell, on set) int {
-	var least *exact.Rat
-	for i := range s.p.laws {
-		st := s.p.laws[i].said
-		if on.has(i) && st.Name.Quantity == StiffenerSpacing && st.Value.Of == nil && st.Op != LE && st.Op != LT {
-			v := st.Value.Num
-			if least == nil || v.Less(*least) {
-				least = &v
-			}
-		}
-	}
-	if least == nil || least.Sign() <= 0 {
-		return 12
-	}
-	free := on
-	for i := range s.p.laws {
-		if q := s.p.laws[i].said.Name.Quantity; q == StiffenerSpacing || q == Stiffeners {
-			free.remove(i)
-		}
-	}
-	sh := s.p.lay(c, s.f, free, set{}, -1, 0)
-	top, _ := exact.Prepare(&sh.sys).Max([]exact.Term{one(vSpan)})
-	if top.None {
-		return 12
-	}
-	return min(whole(top.Val.Div(*least).Ceil()), 400)
 }
 
 // try solves one cell under the laws that are on, unless what is known of it settles it.

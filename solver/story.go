@@ -157,12 +157,18 @@ func (t *teller) others(r exact.Row, j int) (sum exact.Rat, open bool, twin int,
 func (t *teller) derive(r exact.Row, j int, v exact.Rat) (Expr, bool) {
 	x := r.Terms[j]
 	if len(r.Terms) == 1 {
+		if n, each, ok := t.spaces(r, v); ok {
+			return Product(Tally(n), Num(each)), false
+		}
 		if n := t.sh.copiesOf(x.Var); n > 1 {
 			return Product(Tally(n), Num(v.Div(exact.Int(n)))), false
 		}
 		return Num(v), false
 	}
 	if len(r.Terms) == 2 && r.RHS.Sign() == 0 && x.Coef.Add(r.Terms[1-j].Coef).Sign() == 0 {
+		if k, ok := t.bound(r.Terms[1-j]); ok && !k.told {
+			return k.expr, false
+		}
 		return Num(v), false
 	}
 	var plus, minus []Expr
@@ -194,6 +200,23 @@ func (t *teller) derive(r exact.Row, j int, v exact.Rat) (Expr, bool) {
 	return Num(v), true
 }
 
+// spaces writes a length that a law on the spacing of stiffeners gives bays as spaces × spacing.
+func (t *teller) spaces(r exact.Row, v exact.Rat) (n int, each exact.Rat, ok bool) {
+	if r.Rule < 0 || t.sh.p.laws[r.Rule].said.Name.Quantity != StiffenerSpacing {
+		return 0, each, false
+	}
+	st := t.sh.p.laws[r.Rule].said
+	each = st.Value.Num
+	if st.Op == In && r.Terms[0].Coef.Sign() > 0 {
+		each = st.Upper.Num
+	}
+	if st.Value.Of != nil || each.Sign() <= 0 || !v.Div(each).IsInt() {
+		return 0, each, false
+	}
+	n = whole(v.Div(each))
+	return n, each, n > 1
+}
+
 // scaled writes c × v, or v alone.
 func scaled(c, v exact.Rat) Expr {
 	if c.Eq(exact.Int(1)) {
@@ -222,9 +245,32 @@ func (t *teller) crossed() *story {
 		}
 		w := Line(t.sh.nameOf(v), "clash", Compare(Num(lo.v), op, Num(hi.v)))
 		w.From = t.source(lo) + "|" + t.source(hi)
-		return &story{lines: append(t.lines, w), missing: lo.v.Sub(hi.v)}
+		for _, k := range []known{lo, hi} {
+			if k.expr.Op != "" && !k.told {
+				of := v
+				if k.twin >= 0 {
+					of = k.twin
+				}
+				line := Line(t.sh.nameOf(of), t.sh.noteOf(of), k.expr)
+				line.From = t.source(k)
+				t.lines = append(t.lines, line)
+			}
+		}
+		return &story{lines: append(t.lines, w), way: t.spacedWay(lo, hi), missing: lo.v.Sub(hi.v)}
 	}
 	return nil
+}
+
+// spacedWay: with so many spaces a bay comes out too long (+1), or too short (−1).
+func (t *teller) spacedWay(lo, hi known) int {
+	spaced := func(k known) bool { return k.law >= 0 && t.sh.p.laws[k.law].said.Name.Quantity == StiffenerSpacing }
+	switch {
+	case spaced(lo) && !spaced(hi):
+		return 1
+	case spaced(hi) && !spaced(lo):
+		return -1
+	}
+	return 0
 }
 
 func (t *teller) source(k known) string {
@@ -419,6 +465,24 @@ func (s *sheet) nameOf(v int) string {
 	for q, u := range s.part {
 		if u == v {
 			return string(q)
+		}
+	}
+	for _, l := range s.lone {
+		if l.v == v {
+			return "bay " + strconv.Itoa(l.bay)
+		}
+	}
+	for j, at := range s.at {
+		switch v {
+		case at[0]:
+			return Name{Quantity: PostFromLeft, Post: j}.String()
+		case at[1]:
+			return Name{Quantity: PostFromRight, Post: j}.String()
+		}
+	}
+	for _, x := range s.spacing {
+		if x == v {
+			return string(StiffenerSpacing)
 		}
 	}
 	return "the rest"

@@ -338,16 +338,24 @@ func (o *outcome) leastSlack(l int, on set, dir int) (best exact.Bound, ok bool)
 			return cut{}, false
 		}
 		b, point := prep.MinPoint([]exact.Term{one(sh.vSlack)})
-		if ok && (best.Val.Less(b.Val) || best.Val.Eq(b.Val) && (b.Open || !best.Open)) {
+		if ok && !better(b, best) {
 			return cut{}, false // nothing inside can do better than what was found
 		}
-		if !c.more && (s.f&alongField == 0 || c.exact()) {
+		if !s.probesHelp(c, with, l, dir, func(b exact.Bound) bool { return !ok || better(b, best) }) {
+			return cut{}, false
+		}
+		if !c.more && (s.f&alongField == 0 || c.exact()) && sh.openRun() < 0 {
 			best, ok = b, true
 			return cut{}, false
 		}
 		return sh.cutAt(point), true
 	})
 	return best, ok
+}
+
+// better reports whether a least amount is less than another, or is reached where that is not.
+func better(a, b exact.Bound) bool {
+	return a.Val.Less(b.Val) || a.Val.Eq(b.Val) && b.Open && !a.Open
 }
 
 // descend runs through the cells of a field, those that stand for many first. visit tells whether to look inside, and
@@ -396,12 +404,17 @@ func (s *search) descendCell(c *cell, on set, visit func(*cell) (cut, bool)) {
 	if !c.tighten() || s.outOfWork() {
 		return
 	}
-	if c.exact() && s.p.bindsSpacing(on) {
-		s.stiffen(c, on, &set{}, func(x *cell) bool { visit(x); return true })
-		return
-	}
 	at, in := visit(c)
 	if !in {
+		return
+	}
+	if c.exact() && c.spaces == nil {
+		s.endless = 0
+	}
+	if c.exact() && at.spaces != nil && at.spaces[at.seg].hi == most {
+		s.endless++
+	}
+	if s.endless > mostEndless {
 		return
 	}
 	low, high := c.parted(at)
