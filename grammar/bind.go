@@ -239,7 +239,7 @@ func indexFits(part string, in []token, j int) bool {
 	case "post", "added post":
 		return follows != kOver && follows != kUnder && follows != kMore && follows != kLoc
 	}
-	if follows == kTo && j+2 < len(in) && in[j+2].kind == kNum && (in[j+2].amt.unit != bare || exact.Int(60).Less(in[j+2].amt.val)) {
+	if follows == kTo && j+2 < len(in) && in[j+2].kind == kNum && (in[j+2].amt.unit != bare || in[j+2].amt.frac || exact.Int(20).Less(in[j+2].amt.val)) {
 		return true // "the rails in bay 1 to 1475"
 	}
 	return follows != kDash && follows != kTo && follows != kDots

@@ -43,6 +43,12 @@ var claims = []entry{
 		my (answer|figure|calculation|result|sum|guess|number|solution) (for|of|on|to)
 		you [(also|just|already)] (said|say|told ME|claimed|claim|came up with|showed|show|calculated|figured|computed|answered|mentioned|wrote|suggested|recommended|gave ME) [(that|it)]
 		(did|have|had) (i|we|you) (say|said|tell you|told you|given you|give you|ask for|asked for|mention|mentioned|tell ME) [(that|it)]
+		(that|this|it|which) is what (PERSON|[PAPERKIND] PAPER) (SAYS|SHOWS|SUBMITS|has|told ME|calls for|call for)
+		(check|verify|confirm|test|vet) [(out)] (my|the|his|her|their|our) (numbers|figures|sums|math|arithmetic|claims|claim|work) [(for me|please)] [:]
+		(quote|quotation|bid|estimate|bill|total|invoice) (of)
+		total on [(the|his|her|their)] PAPER [(is|was|:)]
+		is it (ok|okay|fine|all right) that
+		i come out (at|with|to)
 		i (worked)
 		PERSON (marked|marks|has marked|have marked|drilled|has drilled|have drilled) [(POST|it|them|BRACKET|RAIL|the marks)] [at]
 		(i|we) (would like|want|need|ask) you to (check|verify|confirm|vet|test|double check|look at) [(that|whether|if)]
@@ -77,6 +83,7 @@ var claims = []entry{
 		(would|do) you (concur|confirm|say so|believe it)
 		(do|does) (the|those|these) (figures|numbers|claims) (hold|add up|work|agree|check out|fit|tally|square|stand|hold up|match)
 		(what|is) the verdict
+		(yes|no|ok|okay|right|correct) ?
 		(come|comes|work|works|turn|turns|pan|pans) out (right|correct|correctly|okay|ok|true)
 		true ?
 		is (he|she|PERSON|PAPER) (right|correct|wrong|on the money|mistaken|off)
@@ -87,6 +94,7 @@ var claims = []entry{
 		(do|did|have) i have (it|that) (right|correct)
 		(am|was) i (right|correct|wrong|mistaken|off)
 		(like|as) (PERSON) (say|says|said|claim|claims|claimed) [it]`},
+	{kind: kTail, key: "tag", ways: "(is|are|does|do|was|were|will|would|has|have|did|can) not (it|they|that|there|he|she|we|you|this|those)"},
 	{kind: kEnter, key: "enter", ways: `
 		(enter|record|copy|use|take|put in|put down|log|input|type in|key in|transfer) (what|everything|whatever|all) [that] [(PERSON|PAPERKIND)] [(has|have|on|is on|in)] [the] [PAPERKIND] (PAPER|PERSON) (SAYS|SHOWS|has|have) [:]
 		(enter|record|copy|use|take|put in|put down|log|input|type in|key in|transfer) (what|everything|whatever) is (on|in) [PERSON] [PAPERKIND] PAPER [:]

@@ -16,6 +16,8 @@ func (g *grouping) conditions() {
 			a.force = Ask // "what would happen to the gap if …"
 			*a, *b = *b, *a
 			k++
+		case a.force == WhatIf && b.force == WhatIf && !hasValue(b.items) && named(b.items):
+			b.force = Ask // "if I drop a rail, what happens to the gap"
 		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && supposes(a.items) && (hasValue(a.items) || a.items[0].kind == kNot):
 			a.force = WhatIf
 		}
@@ -58,6 +60,11 @@ func conditional(it item) bool {
 func (s *speech) wouldDo(g *group, list []item) bool {
 	if !would(list) {
 		return false
+	}
+	for _, it := range list[1:] {
+		if conditional(it) {
+			return false // "how would the bays come out with three posts"
+		}
 	}
 	end := len(list)
 	for i, it := range list {

@@ -72,7 +72,15 @@ func (g *grouping) step(i int) {
 	if i == 0 {
 		g.mood(it)
 	}
+	if !it.value() && it.kind == kPart && asks(it.text) && g.g.force == State && g.empty() {
+		g.g.force, g.g.head = Ask, it.token // "which lengths do they sell"
+	}
 	g.g.items = append(g.g.items, it)
+}
+
+// asks reports whether the name of a quantity is said as a question: "which side is the opening on".
+func asks(text string) bool {
+	return strings.HasPrefix(text, "what ") || strings.HasPrefix(text, "which ") || strings.HasPrefix(text, "how ")
 }
 
 // demote takes the next way to read a word that does not change the force here: "fit" the quantity, not "would it fit".

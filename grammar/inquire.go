@@ -13,6 +13,9 @@ func (s *speech) asked(g *group) {
 		g.topic = g.head.as(kQuest).key
 	}
 	if g.topic != "" {
+		if g.topic == "layout" && named(list) && s.askedInstead(g, list) {
+			return
+		}
 		wall, list := withoutWall(list)
 		if !s.beside(g, list) {
 			if s.tableOf(g, list) {
@@ -77,6 +80,25 @@ func (s *speech) askedOf(g *group, list []item) bool {
 		return true
 	}
 	return false
+}
+
+// askedInstead reads what is asked after where the words of the question alone would be after the layout: "what do you
+// get for the bays".
+func (s *speech) askedInstead(g *group, list []item) bool {
+	names, ok := s.names(&group{force: Ask}, list)
+	if !ok {
+		return false
+	}
+	for _, n := range names {
+		if n.Name != nil && n.Name.Quantity == solver.WallHeight {
+			return false // "what do you get for the wall"
+		}
+	}
+	for _, n := range names {
+		n.Kind = Ask
+		s.act(g, n)
+	}
+	return true
 }
 
 // tableOf reads a table that is asked after with what it is asked of: "what would it cost with five rails".
@@ -275,6 +297,8 @@ func (k *clause) preferred(best []int) []int {
 			return 1
 		case solver.KindOf(q) == solver.Count:
 			return 3
+		case q == solver.Span:
+			return 1
 		case solver.KindOf(q) == solver.Length && (q == solver.Bay || q == solver.Opening || q == solver.WallHeight || q == solver.PostHeight):
 			return 2
 		}
@@ -361,6 +385,15 @@ func countedPosts(list []item) bool {
 func (s *speech) teach(g *group) {
 	if g.topic != "" {
 		s.act(g, Act{Kind: Teach, Topic: g.topic})
+		return
+	}
+	if hasValue(g.items) {
+		if g.head != nil && strings.Contains(g.head.text, " try") {
+			g.force = WhatIf // "let me try three inch gaps"
+			s.tried(g)
+			return
+		}
+		s.notUnderstood(g, g.items)
 		return
 	}
 	a, ok := s.nameOf(g, strip(idleGone(g.items)))

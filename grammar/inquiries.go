@@ -9,6 +9,7 @@ var inquiries = []entry{
 		(figure|calculate|compute|work) [(it|this|that)] (out|up) for (me|us)
 		(do|give me) the (layout|calculation|reckoning)
 		how are things laid out
+		what is the plan
 		what does (that|it|this|all that) leave (ME) [with]
 		where does (that|it|this|all that) leave (ME)
 		(reckon|tot|figure|work|tally) (it|that|this|everything) [all] up [for ME]
@@ -147,7 +148,7 @@ var inquiries = []entry{
 		(want|need|like) (to see|see|) (it drawn|a picture|a drawing|a sketch|the drawing|the picture|a diagram|what it looks like)
 		what (will|would|does|is) (it|this|that|the wall|the thing|all that|everything|the finished wall) [(going)] [(to)] (look like|look)
 		(put|get) (it|that|this) on paper for (me|us)
-		how (will|would|does|is) (it|this|that|the wall) [going] [to] look`},
+		how (will|would|does|is) (it|this|that|the wall) [going] [to] (look|looking|shaping up)`},
 }
 
 // lessons are more ways to ask for a lesson.
@@ -178,6 +179,7 @@ var asides = []entry{
 	{kind: kWh, key: "size", sense: meaning("| rail size, post size, stiffener size, end post size, added post size, cap size, anchor size"), loose: true, ways: "what (kind|sort|type|size|dimension|dimensions) of\nwhat (dimension|dimensions) (lumber|wood)"},
 	{kind: kWh, key: "what", sense: meaning("| *"), loose: true, ways: "[(i|we)] [(am|are|was|were)] wondering\n(i|we) need to know"},
 	{kind: kFill, key: "fill", ways: "(next|another|one more|last|quick|one|first|second|final|new) question [is]\nfigure (on|in)"},
+	{kind: kPart, key: "stock", sense: meaning("stock"), loose: true, ways: "(what|which) [(lumber|board|stock)] (lengths|length) [(of (lumber|boards))] (sell|carry|carries|stock|sells|on sale|available|know|know of|have down|got down|set|entered|there|on the rack|in stock)\n(what|which) (lumber|board|stock) lengths [(are|do|does|have)] [(there|you|they)] [(have|got|know)] [(down|about)]"},
 	{kind: kPart, key: "opening side", sense: meaning("opening side"), loose: true, ways: "(what|which) side [(of WALL)] [(is|goes|gets|has|will|does|should)] OPENING [(on|go|be|sit|go on)]\n(what|which) end [(of WALL)] [(is|goes|gets|has|will|does|should)] OPENING [(on|go|be|sit|at)]"},
 	{kind: kPart, key: "added post", sense: meaning("added posts | ?posts"), loose: true, ways: "POST (do|should|must|will|would|did) (i|we|you) (add|put in|have to add|need to add|set in|need|want)\nPOST (get|got|gets|were|was|are|have been|has been) added"},
 }

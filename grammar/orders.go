@@ -23,6 +23,11 @@ func (g *grouping) command(i int) bool {
 		if key == "forget" && g.changes(i) {
 			return false
 		}
+		if g.g.force == WhatIf && g.empty() && (key == "forget" || key == "forget all but") {
+			t.kind = kNot // "what if we ditch the stiffeners"
+			g.g.items = append(g.g.items, t)
+			return true
+		}
 		g.flush(group{force: ActKind(key), head: t.token})
 	case "recap":
 		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kPart {

@@ -16,6 +16,9 @@ func (g *grouping) claimedBefore(i int) bool {
 		return true
 	case g.list[i].as(kFill) != nil && !g.empty():
 		return true // "two spare boards in the order"
+	case g.g.force == State && g.g.cmd == "" && !g.g.sealed && !g.atBreak(i) && hasValue(g.g.items) && i+1 < len(g.list) && g.list[i+1].breaks():
+		g.g.force, g.g.head = Check, g.list[i].token // "the wall is 42 by their count, …"
+		return true
 	case g.afterthought(i):
 		return g.turn(Check, State)
 	case g.g.force == State && g.g.cmd == "" && !g.g.sealed && !g.empty() && !g.atBreak(i) && !hasValue(g.g.items):

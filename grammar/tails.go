@@ -26,6 +26,11 @@ func (g *grouping) tail(i int) bool {
 			g.g = group{force: State} // "I would like to know whether that is right"
 		}
 		return g.turn(Check, State)
+	case "tag":
+		if i+1 < len(g.list) && !g.list[i+1].breaks() || !hasValue(g.list[:i]) {
+			return false
+		}
+		return g.turn(Check, State) // "the gap is 2, isn't it"
 	case "claimed":
 		if g.g.force == State && g.g.cmd == "" && !g.g.sealed {
 			g.g.force = Check // "the gap is shown as 2"
