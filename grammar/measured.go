@@ -154,7 +154,7 @@ func (l *lexing) facesOfBoards() {
 			says = says || l.tokens[j].kind == kMeasured
 			j++
 		}
-		if j == len(l.tokens) || l.tokens[j].kind != kNum || !l.tokens[j].amt.frac {
+		if j == len(l.tokens) || l.tokens[j].kind != kNum || !l.tokens[j].amt.frac || l.tokens[j].amt.unit == money || l.tokens[j].amt.money2 {
 			continue
 		}
 		if says || strings.HasSuffix(l.tokens[j].before, "really") || strings.HasSuffix(l.tokens[j].before, "run") {

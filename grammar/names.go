@@ -92,6 +92,9 @@ func (l *lexing) tail(t *token, i int) int {
 	if t.key() == "open" && (l.measures(start, end) || l.word(start) == "to") {
 		first = false
 	}
+	if name := l.text(start, end); t.key() == "same as" && !l.namesWall(name) || (t.key() == "draw to" || t.key() == "print to") && strings.Contains(name, " to ") {
+		first = false
+	}
 	if rest, ok := strings.CutPrefix(t.text, "how do"); ok && (rest == "" || rest == "es") && comparands(l.text(start, end), t.text) == nil {
 		l.tokens = l.tokens[:len(l.tokens)-1]
 		if next := l.otherwise(t.first); next > t.first {
@@ -131,6 +134,25 @@ func (l *lexing) tail(t *token, i int) int {
 
 // clauseWord are words that begin a clause, and no name: "bring back what I undid".
 var clauseWord = map[string]bool{"what": true, "that": true, "whatever": true, "it": true, "everything": true, "last": true, "which": true, "those": true, "them": true, "my": true, "this": true}
+
+// namesWall reports whether a name can be that of a wall or of a plan, and is no misspelled word of something else: it
+// is known, or says what it is.
+func (l *lexing) namesWall(name string) bool {
+	for _, known := range append(append([]string{}, l.c.Walls...), l.c.Saved...) {
+		if strings.EqualFold(name, known) {
+			return true
+		}
+	}
+	f := strings.Fields(name)
+	if len(f) == 0 {
+		return false
+	}
+	switch f[len(f)-1] {
+	case "wall", "plan", "one", "side", "fence", "screen", "job", "version", "design":
+		return true
+	}
+	return len(l.tokens) < 3
+}
 
 // nameAgain steps over a word of correction after a name, where another name follows: "… to porch.svg, no, to deck.svg".
 func (l *lexing) nameAgain(key string, end int) int {

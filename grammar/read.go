@@ -187,7 +187,7 @@ func figures(tokens []token, s speech) (Act, bool) {
 func dropReasons(in []token) []token {
 	var out []token
 	for i := 0; i < len(in); i++ {
-		if in[i].kind == kReason || in[i].kind == kUnknown && in[i].text == "as" && i > 0 && in[i-1].kind == kComma {
+		if in[i].kind == kReason || in[i].kind == kUnknown && in[i].text == "as" && i > 0 && in[i-1].kind == kComma && onlyUnknown(in[i+1:]) {
 			if end := reasonEnd(in, i); end > i {
 				i = end - 1
 				continue
@@ -197,6 +197,20 @@ func dropReasons(in []token) []token {
 		out = append(out, in[i])
 	}
 	return out
+}
+
+// onlyUnknown reports whether nothing but words that no table knows stands up to the next break.
+func onlyUnknown(in []token) bool {
+	for i := range in {
+		switch in[i].kind {
+		case kStop, kQMark, kComma:
+			return i > 0
+		case kUnknown, kIt:
+		default:
+			return false
+		}
+	}
+	return len(in) > 0
 }
 
 func endsInPronoun(text string) bool {
