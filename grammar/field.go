@@ -8,6 +8,9 @@ import (
 
 // field reads what is measured or found on site.
 func (k *clause) field() (reading, bool) {
+	if k.deniedWord() {
+		return reading{}, false
+	}
 	for _, read := range []func(*clause) (reading, bool){(*clause).tolerance, (*clause).runsWide, (*clause).leans, (*clause).isLevel, (*clause).falls, (*clause).floorAt, (*clause).railTop, (*clause).short, (*clause).measured} {
 		if r, ok := read(k); ok {
 			return r, true
@@ -126,6 +129,16 @@ func (k *clause) paired() bool {
 // andBefore reports whether an "and" stands between the first place and the only value: they are of two measurements.
 func (k *clause) andBefore() bool {
 	return len(k.values) == 1 && k.inner() && k.has(kAt) != nil
+}
+
+// deniedWord reports whether a "not" is said of anything but a value: "bay 1 doesn't measure 66".
+func (k *clause) deniedWord() bool {
+	for _, w := range k.words {
+		if k.items[w].kind == kNot && (w+1 >= len(k.items) || !k.items[w+1].value()) {
+			return true
+		}
+	}
+	return false
 }
 
 // kFor stands for a preposition that has no class of its own.

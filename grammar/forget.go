@@ -62,6 +62,9 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 	if !k.sort() {
 		return Act{}, false
 	}
+	if k.has(kNot) != nil {
+		return Act{}, false
+	}
 	if n, ok := k.placeName(); ok {
 		return Act{Name: &n}, true
 	}

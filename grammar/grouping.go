@@ -69,6 +69,9 @@ func (g *grouping) step(i int) {
 	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our")) && g.atBreak(i) && !g.empty() {
 		g.flush(group{force: State, sealed: true})
 	}
+	if i == 0 && g.negated(it) {
+		return
+	}
 	if i == 0 {
 		g.mood(it)
 	}
@@ -76,6 +79,26 @@ func (g *grouping) step(i int) {
 		g.g.force, g.g.head = Ask, it.token // "which lengths do they sell"
 	}
 	g.g.items = append(g.g.items, it)
+}
+
+// negated takes "isn't …" and "wouldn't …" at the beginning of a sentence for the question that they are, without its no.
+func (g *grouping) negated(it item) bool {
+	if it.value() || it.kind != kNot || it.text != "not" || g.g.force != State || len(g.list) < 2 || !g.list[1].value() && g.list[1].kind == kNo {
+		return false
+	}
+	next, _, _ := strings.Cut(g.list[1].before, " ")
+	switch it.before {
+	case "is", "are", "was", "were", "does", "did", "has":
+		g.g.force = Check
+	case "would", "could", "can", "might", "should", "will":
+		if next == "" && !g.list[1].value() {
+			return false // "can't spend more than 300" leaves out who
+		}
+		g.g.force = WhatIf
+	default:
+		return false
+	}
+	return true
 }
 
 // asks reports whether the name of a quantity is said as a question: "which side is the opening on".

@@ -12,6 +12,9 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if len(g.cash)+len(g.items) > 0 || len(g.longs)+len(g.counts)+len(g.others) == 0 {
 		return reading{}, false
 	}
+	if k.has(kNot) != nil || k.has(kSellLess) != nil && len(g.counts) > 0 && len(g.longs) > 0 {
+		return reading{}, false // "they're not out of tens", "eights, not twelves, and sixteens"
+	}
 	if t := k.has(kSellLess); t != nil && strings.HasSuffix(t.text, "out of") && !strings.Contains(t.text, "are") && k.force == WhatIf && k.items[0].token != t {
 		return reading{}, false // "can I get it all out of twelves"
 	}

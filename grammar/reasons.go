@@ -23,7 +23,8 @@ var reasons = []entry{
 		what (causes|caused|decided|governs|controls|settles|settled|explains|fixes|fixed)
 		what (makes|made)
 		what (is|was) (it) (that) (makes|sets|decides)
-		(i|we) do not (see|understand|get|follow|know|grasp|quite see|quite understand|quite get|quite follow) [(why|how come|how|where)] [(you|that)] [(get|got|came up with|arrived at|come up with)] [(from)]
+		(i|we) do not know (why|how come|how you|where you) [(get|got|came up with|arrived at|come up with)] [(from)]
+		(i|we) do not (see|understand|get|follow|grasp|quite see|quite understand|quite get|quite follow) [(why|how come|how|where)] [(you|that)] [(get|got|came up with|arrived at|come up with)] [(from)]
 		(i|we) can not (see|understand|follow|figure out|work out) (why|how come|how|where) [(you|that)] [(get|got|came up with|arrived at|come up with)] [(from)]
 		(i|we) can not follow
 		(would|could|can) you (explain|justify|account for) [(to ME)] [(why|how|where)] [(you)] [(get|got|came up with|come up with|arrived at)]

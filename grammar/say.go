@@ -69,7 +69,7 @@ func corrections(list []item) []correction {
 			}
 			continue
 		}
-		if it.value() || it.kind != kFix && !(it.kind == kNo && i > 0 && correcting(list, i)) {
+		if it.value() || it.kind != kFix && !(it.kind == kNo && i > 0 && !owns(list[i-1]) && correcting(list, i)) {
 			continue
 		}
 		out = append(out, correction{list[start:i], soft})
@@ -77,6 +77,9 @@ func corrections(list []item) []correction {
 	}
 	return append(out, correction{list[start:], soft})
 }
+
+// owns reports whether a word is one of having or selling: "I have no tens" corrects nothing.
+func owns(it item) bool { return !it.value() && (it.kind == kHave || it.kind == kSell) }
 
 // whatWasSpokenOf stands in the place of "make it" where nothing of this line is corrected.
 var whatWasSpokenOf = &token{kind: kIt}
