@@ -49,6 +49,12 @@ var claims = []entry{
 		total on [(the|his|her|their)] PAPER [(is|was|:)]
 		is it (ok|okay|fine|all right) that
 		i come out (at|with|to)
+		(is|was|were|are) what (PERSON|[PAPERKIND] PAPER) (SAYS|SHOWS|SUBMITS|has|told ME)
+		PAPER (from|by) [the] (PERSON|PAPERKIND|county|city|PAPERKIND PERSON) (SAYS|SHOWS|SUBMITS|has|have) [(that|for me|us)]
+		PERSON who (sold|made|built|helped|drew|cut|did|delivered|works) [(ME|it|this|that|there|here|at)] [(the|this|that|my|our)] [(wood|lumber|wall|porch|deck|plan|drawing|boards|yard|store|work|job)] (SAYS|DRAWS|SUBMITS) [(that|ME)]
+		(his|her|their|PERSON's) (figures|numbers|measurements|dimensions|values|readings) (is|are|was|were|say|says|show|shows|give) [:]
+		am i (right|correct) (in|to) (thinking|think|saying|say|assuming|assume|believe|believing) [that]
+		(can|could) (that|this|it) be (right|correct|true|so) [,]
 		i (worked)
 		PERSON (marked|marks|has marked|have marked|drilled|has drilled|have drilled) [(POST|it|them|BRACKET|RAIL|the marks)] [at]
 		(i|we) (would like|want|need|ask) you to (check|verify|confirm|vet|test|double check|look at) [(that|whether|if)]
@@ -83,6 +89,7 @@ var claims = []entry{
 		(would|do) you (concur|confirm|say so|believe it)
 		(do|does) (the|those|these) (figures|numbers|claims) (hold|add up|work|agree|check out|fit|tally|square|stand|hold up|match)
 		(what|is) the verdict
+		(sound|sounds|look|looks|seem|seems) (right|correct|plausible|ok|okay|good|fine|about right|reasonable) [(for|to you)]
 		(yes|no|ok|okay|right|correct) ?
 		(come|comes|work|works|turn|turns|pan|pans) out (right|correct|correctly|okay|ok|true)
 		true ?

@@ -105,6 +105,9 @@ func (g *grouping) wh(i int) bool {
 		g.g.sense = append(g.g.sense, senseOf(t.token))
 		return true
 	}
+	if g.g.force == Ask && !g.empty() && !g.atBreak(i) && gives(t.token) && g.closes(i) {
+		return true // "what gap does that give us"
+	}
 	if g.g.force == Ask && g.empty() || g.g.force == Teach && g.empty() {
 		g.g.sense = append(g.g.sense, senseOf(t.token))
 		return true
@@ -113,6 +116,16 @@ func (g *grouping) wh(i int) bool {
 		return true
 	}
 	g.flush(group{force: Ask, head: t.token, sense: []sense{senseOf(t.token)}})
+	return true
+}
+
+// closes reports whether nothing but breaks follows item i in its sentence.
+func (g *grouping) closes(i int) bool {
+	for _, it := range g.list[i+1:] {
+		if !it.breaks() {
+			return false
+		}
+	}
 	return true
 }
 

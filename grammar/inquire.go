@@ -211,7 +211,7 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 	if at := k.has(kAt); g.force == Ask && k.rail > 0 && (k.has(kTop) != nil || at != nil && at.as(kAt).key == "top") {
 		return Act{Name: &solver.Name{Quantity: solver.RailTop, Rail: k.rail}}, true
 	}
-	if len(k.things)+len(k.dims)+len(k.sides)+len(k.values) == 0 && s.carry.name != nil && len(senses) <= 1 && s.askable(senses) {
+	if len(k.things)+len(k.dims)+len(k.sides)+len(k.values) == 0 && s.carry.name != nil && len(senses) <= 1 && s.askable(senses) && (g.force != Ask || k.it || len(senses) == 0 || senses[0].all() != everything) {
 		n := *s.carry.name
 		return Act{Name: &n}, true
 	}

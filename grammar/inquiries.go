@@ -12,7 +12,7 @@ var inquiries = []entry{
 		what is the plan
 		what does (that|it|this|all that) leave (ME) [with]
 		where does (that|it|this|all that) leave (ME)
-		(reckon|tot|figure|work|tally) (it|that|this|everything) [all] up [for ME]
+		(reckon|figure|work) (it|that|this|everything) [all] up [for ME]
 		how would you (lay out|arrange|divide) (it|this|that|the wall)
 		what would you (make|do) of (it|that|this)`},
 	{kind: kQuest, key: "layout", ways: "(go ahead|do it|go)"},
@@ -108,6 +108,7 @@ var inquiries = []entry{
 		(how much|what) (material|materials|lumber|wood) (cost|costs|run|runs|come to|comes to)
 		what (material|materials|lumber|wood|all of it|the lot|everything) (cost|costs|run|runs|come to|comes to) [(me|us|all together|in all)]
 		what dollars
+		(tot|add|ring|price) (it|that|this|everything) [all] up [for ME]
 		(break|breaks|itemize|itemise) [(down)] [(the|my|all the)] (PRICE) [down] [for ME]`},
 	{kind: kQuest, key: "hardware", loose: true, ways: `
 		what [(do|will|would)] (i|we) need (in the way of|for|by way of|as) (hardware|fasteners|fixings|screws and brackets)
@@ -124,6 +125,8 @@ var inquiries = []entry{
 		how (is|does) (it|this|the wall) (get built|go together|put up|assembled|get put up)
 		(building|build|assembly|work) (order|sequence|steps|instructions|plan)
 		what happens first
+		what are the steps
+		[the] steps [please]
 		(what|which) (do|should|shall|must) (i|we) (cut|build|mark|buy|set|put up|install|tackle|do) first
 		(what|which) (to do|to cut|to build) first`},
 	{kind: kQuest, key: "cautions", loose: true, ways: `
@@ -140,6 +143,8 @@ var inquiries = []entry{
 		(did|have) i (overlook|miss|overlooked|missed|forget|forgotten) anything
 		(will|would|could|might|can|does|is) (it|this|that|the wall|the thing|the post) [(going to|gonna|likely to)] (hold up|hold|fall over|fall|tip over|tip|fall down|collapse|give way|come down|stand up|last|wobble|topple)
 		(strong|sturdy|stable|stiff|solid) enough
+		how (safe|sound|strong|stable|sturdy|dangerous) (is|will|would) (it|this|that|the wall) [be]
+		(anything|something) else [(that)] [(i|we)] [(should|ought|need)] [(to)] know [about]
 		(safety|caution) (notes|list|warnings|points|concerns)
 		what (is|looks|seems) (dangerous|unsafe|risky)`},
 	{kind: kQuest, key: "drawing", loose: true, ways: `
@@ -164,6 +169,10 @@ var lessons = []entry{
 		(show|teach|tell|explain to|coach|tutor) [(my|the|our|these)] (PERSON|class) how [(to|you|we|one|they|it)] [(find|get|figure|work out|calculate|compute)]
 		(teach|show|coach|tutor) [(my|the|our|these)] (PERSON|class) to (find|get|figure|work out|calculate|compute)
 		(teach|coach|tutor) [(my|the|our|these)] (PERSON|class) [(about)]
+		(teach|show|tell) ME about how
+		teach ME about
+		(show|teach|tell) ME how to (do|find|get)
+		(help|teach) ME learn [how] [to] (figure|find|get|work out|calculate|compute)
 		(lesson|tutorial|exercise) (for|about|in|on|with)
 		(give|have|do|start|begin) [ME] a (lesson|tutorial|exercise) [(for|about|in|on|with)] [how to find]
 		(practice|practise|drill) [ME] [(on|with|in)]

@@ -14,6 +14,8 @@ var reasons = []entry{
 		who (says|said|decided|told you) [(that|there)] [(have|has|need|needs)] [(to)] [be]
 		who (says|said|decided) [that] (i|we) (need|have|want|must|get)
 		what behind
+		what [is|was|are] based on
+		based on what
 		what underlies
 		(on|from) what (basis|grounds|assumption|assumptions|reasoning)
 		on what (basis|grounds) (say|claim|get|come up with)

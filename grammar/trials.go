@@ -9,6 +9,7 @@ var trials = []entry{
 		what (changes|would change|difference does it make|difference would it make|does it do|would it do|does it change|would it change|would it mean) (if|with|when)
 		what difference (does|would|will) it make (if|with|when)
 		what difference if
+		(let ME see|see|show ME|let us see|look at) (it|that|this|things) (with|if)
 		(do|would|can|could) you (think|believe|reckon|suppose|figure|guess|expect|imagine) [that]
 		(any|is there a|is there any) (chance|hope|way|possibility) (of|for|to|that) [(getting|get|having|have|fitting|fit|using|use|squeezing|squeeze)]
 		(am|are) (i|we) allowed [to] [(have|use|make|do|go with)]
