@@ -98,6 +98,18 @@ func (k *clause) boardsOffFloor(best []int, lim *limit) bool {
 	return false
 }
 
+// risesOrFalls reports whether the relation of a value is one of height: "no higher than", "lower than".
+func (l *limit) risesOrFalls() bool {
+	for _, t := range l.lead {
+		for _, w := range strings.Fields(t.text) {
+			if w == "higher" || w == "taller" || w == "lower" {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // carried is what was spoken of before: after a size that can only be that of the rails, the rails.
 func (k *clause) carried() []sense {
 	if len(k.carry.senses) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.RailSize {

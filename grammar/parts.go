@@ -317,7 +317,9 @@ var parts = []entry{
 		nearer FLOOR
 		off of FLOOR
 		(up|clear) from FLOOR
-		off it`},
+		off it
+		aff
+		above finished floor`},
 	{kind: kLoc, key: "of wall", sense: meaning("| *"), ways: "(of|on|in|for|along|across|at|from|with) WALL\n(this|that) WALL"},
 	{kind: kLoc, key: "more or less nothing", sense: meaning("| *"), ways: "(one over other|one above other|on top of each other|on top of one another|one on top of the other|one over the other|one above the other|high)\nfrom left to right\nleft to right\nat the moment\nfor now\nat all\nfrom end to end\nnear edge [of]\nnearest edge\nleft edge\nedge of"},
 	{kind: kPart, key: "opening from left", sense: meaning("opening from left"), ways: "from [(face of)] LEFT [END] [POST] to [(near edge of|edge of|start of)] OPENING\nopening from left\nop from left"},

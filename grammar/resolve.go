@@ -41,8 +41,11 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 		k.s.boards = true
 		return k.build(sp)
 	}
-	if len(k.things) == 1 && len(k.dims) == 0 && k.things[0] == i+1 && k.items[i+1].key() == "of wall" && strings.HasPrefix(k.items[i+1].text, "for") && !lengthAspects.and(kinds).empty() && lim.lo.size == "" {
+	if len(k.things) == 1 && len(k.dims) == 0 && k.things[0] == i+1 && k.items[i+1].key() == "of wall" && (strings.HasPrefix(k.items[i+1].text, "for") || strings.HasPrefix(k.items[i+1].text, "on")) && !lengthAspects.and(kinds).empty() && lim.lo.size == "" {
 		return k.build(aspectIndex[string(solver.WallHeight)]) // "47 for the wall"
+	}
+	if len(senses) == 0 && k.carry.name == nil && k.s.c.Subject == nil && lim.risesOrFalls() {
+		return k.named([]sense{meaning("wall height")}, lengthAspects, lim, i) // "no higher than 44"
 	}
 	if lim.lo.size != "" && len(k.things) == 1 && len(k.dims) == 0 && k.items[k.things[0]].key() == "of wall" {
 		senses = nil // "2x6 for the wall"

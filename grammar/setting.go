@@ -164,7 +164,7 @@ func (k *clause) vagueBoards(i int) bool {
 func (k *clause) around(i int, op solver.Op) (solver.Op, bool) {
 	for _, w := range k.words {
 		t := k.items[w]
-		if t.kind != kRel && t.kind != kBound && t.kind != kLim && t.kind != kAbout {
+		if t.kind != kRel && t.kind != kBound && t.kind != kLim && t.kind != kAbout && !(t.kind == kBest && t.as(kLim) != nil) {
 			continue
 		}
 		o := solver.Op(t.relKey())

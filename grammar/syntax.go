@@ -31,36 +31,36 @@ type phraseSyntax struct {
 type betweenSyntax struct {
 	Lead []lexer.Token `parser:"@Between"`
 	Low  lexer.Token   `parser:"@Num"`
-	Dims []lexer.Token `parser:"@Dim*"`
+	Dims []lexer.Token `parser:"@(Dim*)"`
 	Mid  lexer.Token   `parser:"@(And|To|Dash)"`
 	High lexer.Token   `parser:"@Num"`
-	Tail []lexer.Token `parser:"@Dim*"`
+	Tail []lexer.Token `parser:"@(Dim*)"`
 }
 
 // fromToSyntax is "2 to 3", "from 2 to 3", "2-3", "2..3".
 type fromToSyntax struct {
 	Lead []lexer.Token `parser:"@(From|Rel)?"`
 	Low  lexer.Token   `parser:"@Num"`
-	Dims []lexer.Token `parser:"@Dim*"`
+	Dims []lexer.Token `parser:"@(Dim*)"`
 	Mid  lexer.Token   `parser:"@(To|Dash|Dots)"`
 	High lexer.Token   `parser:"@Num"`
-	Tail []lexer.Token `parser:"@Dim*"`
+	Tail []lexer.Token `parser:"@(Dim*)"`
 }
 
 // beyondSyntax is "two inches over the wall".
 type beyondSyntax struct {
-	Lead []lexer.Token `parser:"@(Rel|About|To|Over|Under)*"`
+	Lead []lexer.Token `parser:"@((Rel|About|To|Over|Under)*)"`
 	By   lexer.Token   `parser:"@Num"`
-	Dims []lexer.Token `parser:"@Dim*"`
+	Dims []lexer.Token `parser:"@(Dim*)"`
 	Way  lexer.Token   `parser:"@(Over|Under|Rel)"`
 	Of   lexer.Token   `parser:"@Part"`
 }
 
 // valueSyntax is "at least 24 wide", "about 3", "36 min", "no more than 30 inches apart", "2x6".
 type valueSyntax struct {
-	Lead  []lexer.Token `parser:"@(Rel|About|To|Over|Under)*"`
+	Lead  []lexer.Token `parser:"@((Rel|About|To|Over|Under)*)"`
 	Value lexer.Token   `parser:"@(Num|Size)"`
-	Tail  []lexer.Token `parser:"@(Dim|Bound|About)*"`
+	Tail  []lexer.Token `parser:"@((Dim|Bound|About)*)"`
 }
 
 var parser = sync.OnceValue(func() *participle.Parser[lineSyntax] {
@@ -206,6 +206,13 @@ func (l *limit) relation() (op solver.Op, ok bool) {
 			continue
 		}
 		if o == solver.Eq && set || o == op {
+			continue
+		}
+		if set && o == solver.Near {
+			continue // "no more than about 3": a limit stays one
+		}
+		if set && op == solver.Near {
+			op = o
 			continue
 		}
 		if set && op != solver.Eq {

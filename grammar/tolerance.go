@@ -24,6 +24,7 @@ func (k *clause) tolerance() (reading, bool) {
 		return reading{}, false
 	}
 	m := made{st: solver.Of(solver.Tolerance, solver.Eq, v), at: k.at(), kind: solver.Length}
+	m.doubt = k.s.doubt(m, *k.items[k.values[0]].lim.lo, amount{})
 	return k.finish(reading{made: []made{m}})
 }
 

@@ -120,6 +120,7 @@ var trade = []entry{
 var fills = []entry{
 	{kind: kFill, key: "fill", ways: `
 		you know
+		(for|to meet|to satisfy|because of) [the] code
 		(pulled|ran|stretched|hooked) (a|the|my) tape [(on|across|over)]
 		and it (says|reads|shows|measures|comes to)
 		(let there be|leave|have) as much
