@@ -177,7 +177,7 @@ func idle(t *token) bool {
 	case kOut:
 		return t.text == "in"
 	case kPriceVerb:
-		return t.text == "@"
+		return t.text == "@" || t.text == "runs"
 	case kOrdinal:
 		return t.index == 1
 	case kIndex:

@@ -204,6 +204,7 @@ var commands = []entry{
 		BAY (the|all) same [(width|size|length)]
 		(evenly|equally) (spaced|sized|divided) BAY
 		BAY (alike|match)
+		BAY equally (wide|long|sized|spaced)
 		BAY eq
 		eq BAY
 		same BAY [(width|widths|size)]
@@ -268,6 +269,7 @@ var commands = []entry{
 		(use|using|make it|let us use) (centimeters|centimetres|cm|meters|metres) [(from now on|please|from here on|units|only)]
 		(switch|change|go|back|go back|convert|over) [(over|back)] to (mm|metric|millimeters|millimetres)
 		(all|everything) in (mm|millimeters|millimetres|metric)
+		(it|they) (is|are) all [in] (mm|millimeters|millimetres|metric) [from here [on]]
 		metric
 		(use|using|in) mm`},
 	{kind: kUnits, key: "customary", loose: true, ways: `

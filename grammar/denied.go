@@ -95,6 +95,16 @@ func (k *clause) besideOpening() bool {
 	return false
 }
 
+// clash reports whether brackets are said to meet: "they hit one another once the gap is under 1-3/4".
+func (k *clause) clash() bool {
+	for _, i := range k.things {
+		if t := k.items[i]; t.key() == "bracket clearance" && !strings.Contains(t.text, "clear") && !strings.Contains(t.text, "clr") && !strings.Contains(t.text, "room") {
+			return true
+		}
+	}
+	return false
+}
+
 // topAlone reports whether a "top" stands in the clause that is not part of a name.
 func (k *clause) topAlone() bool {
 	for _, w := range k.words {

@@ -105,6 +105,7 @@ var heads = []entry{
 		PERSON PAPER (:|-)
 		is it (true|right|correct|so|the case|a fact) [(what PERSON says)] [(,)] [that]
 		is it (true|right|correct|so) that
+		(can|could) it be (true|right|correct) that
 		is (true|right|correct) that
 		[can you|could you|please] (check|chk|verify|confirm|double check|doublecheck|recheck|validate|vet|test) [(this|that|these|whether|if|out|it|for me|against|me on)] [(for me|please|that|:|-)]
 		(can|could) you (confirm|verify) [that]

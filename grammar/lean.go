@@ -110,6 +110,16 @@ func (l *limit) risesOrFalls() bool {
 	return false
 }
 
+// tightOrLoose reports whether the relation of a value is one of gaps.
+func (l *limit) tightOrLoose() bool {
+	for _, t := range l.lead {
+		if strings.Contains(t.text, "tighter") || strings.Contains(t.text, "looser") {
+			return true
+		}
+	}
+	return false
+}
+
 // carried is what was spoken of before: after a size that can only be that of the rails, the rails.
 func (k *clause) carried() []sense {
 	if len(k.carry.senses) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.RailSize {

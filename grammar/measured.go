@@ -60,7 +60,7 @@ func (l *lexing) trailingBounds() {
 // andNots drops the "and" before a value that is only denied: "2 and not 3".
 func (l *lexing) andNots() {
 	for i := 1; i+2 < len(l.tokens); i++ {
-		if l.tokens[i].kind != kAnd || l.tokens[i+1].kind != kNot || l.tokens[i+1].text != "not" || l.tokens[i-1].kind != kNum || l.tokens[i+2].kind != kNum {
+		if l.tokens[i].kind != kAnd || l.tokens[i+1].kind != kNot || l.tokens[i+1].text != "not" || l.tokens[i-1].kind != kNum && !(i > 1 && l.tokens[i-1].kind == kPart && l.tokens[i-2].kind == kNum) || l.tokens[i+2].kind != kNum {
 			continue
 		}
 		if i+3 == len(l.tokens) || l.tokens[i+3].kind == kComma || l.tokens[i+3].kind == kStop {
@@ -88,7 +88,7 @@ func (l *lexing) verbsOfChange() {
 		switch t, next := &l.tokens[i], &l.tokens[i+1]; {
 		case t.kind == kWayOut && t.as(kMove) != nil && (next.kind == kPart || next.kind == kLoc):
 			t.kind = kMove
-		case t.kind == kCutWord && t.text == "cut" && next.kind == kPart && i+2 < len(l.tokens) && l.tokens[i+2].kind == kDown:
+		case t.kind == kCutWord && t.text == "cut" && next.kind == kPart && i+2 < len(l.tokens) && (l.tokens[i+2].kind == kDown || l.tokens[i+2].kind == kNum && strings.HasSuffix(l.tokens[i+2].before, "by")):
 			t.kind, t.found = kChange, []found{{entry: minusSign}} // "cut the wall down to 44"
 		case t.kind == kSellLess && t.text == "out of" && i > 0 && l.tokens[i-1].kind == kNum && next.kind == kPart && !next.is(kStockWord):
 			t.kind, t.found = kOff, []found{{entry: takenOff}}

@@ -59,7 +59,7 @@ func (g *grouping) command(i int) bool {
 		if (g.g.force == Ask || g.g.force == Why) && !g.atBreak(i) {
 			return false // "which cautions go with it"
 		}
-		if i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc || g.list[i+1].kind == kGoal || g.list[i+1].kind == kBest) {
+		if i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc || g.list[i+1].kind == kGoal || g.list[i+1].kind == kBest || g.list[i+1].kind == kUnits || g.list[i+1].kind == kSame) {
 			return true // "keep that doorway …"
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
@@ -79,6 +79,9 @@ func (g *grouping) command(i int) bool {
 		g.stray(i)
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "quit":
+		if i > 0 && t.text == "done" && !g.list[i-1].breaks() && (g.list[i-1].value() || g.list[i-1].kind == kGoal || g.list[i-1].kind == kBest || g.list[i-1].kind == kBestTail) {
+			return true // "as cheap as it can be done"
+		}
 		if hasValue(g.list[i+1:]) {
 			return true // "done, the gap is 2"
 		}

@@ -102,6 +102,7 @@ var parts = []entry{
 		(clear|distance|space|room|width|gap|opening|length) [(in|distance|span)] (between|from) [(two)] [END] (posts|psts|columns|pillars) [to (posts|post)]
 		[clear] [(distance|space)] between [inside] faces of [two] [END] (posts|psts)
 		[clear] between [two] [END] post faces
+		clear BETWEEN [(two|the)] [END] POST
 		[clear] BETWEEN [(inside|inner)] faces of [(them|those)] [two] [END] (posts|psts)
 		(POST to POST|end to end)
 		(distance|space) from POST to POST
@@ -165,7 +166,7 @@ var parts = []entry{
 	{kind: kPart, key: "through", sense: meaning("opening, openings | opening side, opening from left, opening from right"), ways: "to walkthrough\nto (get|go|squeeze|come) (through|thru)\n(walking|getting|passing) through"},
 	{kind: kPart, key: "opening side", sense: meaning("opening side"), ways: "opening side\n(side|position|location|place) of OPENING\nOPENING (side|position|location|place)\nwhich side OPENING\nopening on which side"},
 	{kind: kPart, key: "stiffener", sense: meaning("stiffeners, stiffener size | stiffener spacing, cut, price, ?cuts, screw length"), ways: "STIFF\nUPRIGHT (on|across|over|against) RAIL"},
-	{kind: kPart, key: "stiffener spacing", sense: meaning("stiffener spacing"), ways: "STIFF (spacing|spcg|spcng|distance|spaces|centers|spacings)\n(spacing|distance) (of|between|for) STIFF\nBETWEEN STIFF\nfrom STIFF to STIFF\nhow far apart STIFF"},
+	{kind: kPart, key: "stiffener spacing", sense: meaning("stiffener spacing"), ways: "STIFF (spacing|spcg|spcng|distance|spaces|centers|spacings)\n(spacing|distance) (of|between|for) STIFF\nBETWEEN STIFF\nfrom (one|each) STIFF to [the] next [(one|STIFF)]\nfrom STIFF to STIFF\nhow far apart STIFF"},
 	{kind: kPart, key: "bracket", sense: meaning("| bracket thickness, bracket clearance, bracket reach, bracket ear, price, fit, ?hardware"), ways: "BRACKET\nBRACKET (plate|plates|metal|steel)"},
 	{kind: kPart, key: "bracket thickness", sense: meaning("bracket thickness"), ways: "BRACKET (thickness|thk|thickn|metal|gauge)\nthickness of [(a|one|each)] BRACKET"},
 	{kind: kPart, key: "bracket clearance", sense: meaning("bracket clearance"), ways: `
@@ -286,6 +287,7 @@ var parts = []entry{
 		(below|above|to|from) grade
 		grade [is]
 		down to EARTH`},
+	{kind: kPart, key: "beyond", sense: meaning("| drop"), ways: "(lawn|grass|dirt|soil|turf)"},
 	{kind: kLoc, key: "beyond", sense: meaning("| drop"), ways: "(outside|beyond|behind|out back|past it|behind it|beyond it)"},
 	{kind: kPart, key: "budget", sense: meaning("budget"), ways: `
 		budget
@@ -293,6 +295,7 @@ var parts = []entry{
 		(my|our|spending) limit [is]
 		(spending|spend|money|cost|price) (limit|cap|ceiling|maximum)
 		(spend|spending) [(on|for)] [(it|this|lumber|materials|material)]
+		(lumber|material|materials|wood) bill
 		cap [(on)] [(the)] [(material|materials|cost|lumber|spending|money)]
 		limit [(on)] (material|materials|cost|lumber|spending|money)
 		[got] to spend

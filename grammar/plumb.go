@@ -246,7 +246,7 @@ func (k *clause) unnamedFloor() bool {
 
 // dropped reads "the ground beyond is 45 cm lower".
 func (k *clause) dropped() (reading, bool) {
-	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") && !k.about("beyond") || k.has(kMore) == nil && k.has(kDown) == nil || !k.only(kMore, kChange, kFall, kDown) || k.has(kMore) != nil && k.has(kMore).as(kMore).key != "-=" {
+	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") && !k.about("beyond") || k.has(kMore) == nil && k.has(kDown) == nil && k.items[k.values[0]].lim.of == nil || !k.only(kMore, kChange, kFall, kDown) || k.has(kMore) != nil && k.has(kMore).as(kMore).key != "-=" {
 		return reading{}, false
 	}
 	for _, i := range k.things {
@@ -256,6 +256,11 @@ func (k *clause) dropped() (reading, bool) {
 	}
 	lim := k.items[k.values[0]].lim
 	op, ok := lim.relation()
+	if lim.of != nil && lim.of.key() == "floor" && lim.way.relKey() == "<" {
+		bare := *lim
+		bare.of, bare.way = nil, nil
+		lim, op = &bare, solver.Eq // "26 inches lower than our patio"
+	}
 	if !ok || lim.of != nil {
 		return reading{}, false
 	}

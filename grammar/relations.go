@@ -11,6 +11,7 @@ var relations = []entry{
 		(nothing|anything but) (less|smaller|narrower|shorter|lower|under|below) [than]
 		(minimum|min) of
 		upwards of
+		nothing (tighter|closer) than
 		(no|not) (nearer|closer) [(FLOOR)] than`},
 	{kind: kRel, key: "<=", ways: `
 		at [very] most
@@ -21,6 +22,7 @@ var relations = []entry{
 		(no|not|never) [(any)] (more|greater|bigger|larger|wider|longer|taller|higher|further|farther|looser|thicker) [apart] than
 		(no|not|never) (over|above|exceeding|beyond|past)
 		nothing (over|above|beyond|past)
+		nothing (looser|bigger|larger|wider|taller|higher|longer) than
 		(maximum|max) of
 		without exceeding
 		or under or equal
@@ -122,6 +124,7 @@ var relations = []entry{
 	{kind: kChange, key: "+=", ways: `
 		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens|climb|climbs|climbed|grew|grown|rose|ease|eases)
 		(stretch|spread|loosen|extend|up) [out] (it|them)
+		spread
 		(open|opens|opened|spread|loosen|extend|bump) [(it|them)] (up|out) [(by)]
 		(bump|bring|move|push|take|pull|nudge|jack) (it|them|that) up
 		(more|extra)
@@ -132,7 +135,7 @@ var relations = []entry{
 		plus`},
 	{kind: kChange, key: "-=", ways: `
 		(lower|lowers|lowered|lowering|reduce|reduces|reduced|reducing|decrease|decreases|shrink|shrinks|shrinking|shrunk|shrank|tighten|tightens|tightened|tightening|narrow|narrows|narrowed|narrowing|shorten|shortens|shortening|shortened)
-		(subtract|deduct|minus|lose|loses|shave|shaves|knock|trimming|snug|pinch|close|remove|removes|removing|drops|dropped)
+		(subtract|deduct|minus|lose|loses|shave|shaves|shaved|lop|lops|lopped|trimmed|knock|trimming|snug|pinch|close|remove|removes|removing|drops|dropped)
 		(close|closes|tighten|snug|shrink|draw|pull|bring|suck|pinch) [(it|them)] (in|up|down|together)
 		(take|takes|took|taking|shave|cut|trim|knock|pull|lop|slice) [(it|them)] (off|out|away|down|back)
 		(bump|bring|move|push|take|pull|nudge) (it|them|that) down

@@ -47,6 +47,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if len(senses) == 0 && k.carry.name == nil && k.s.c.Subject == nil && lim.risesOrFalls() {
 		return k.named([]sense{meaning("wall height")}, lengthAspects, lim, i) // "no higher than 44"
 	}
+	if len(senses) == 0 && k.carry.name == nil && lim.tightOrLoose() {
+		return k.named([]sense{meaning("gap")}, lengthAspects, lim, i) // "nothing tighter than two inches"
+	}
 	if lim.lo.size != "" && len(k.things) == 1 && len(k.dims) == 0 && k.items[k.things[0]].key() == "of wall" {
 		senses = nil // "2x6 for the wall"
 	}

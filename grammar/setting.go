@@ -9,7 +9,7 @@ import (
 
 // plain reads values that are set or limited: "gap two and a half", "no bay longer than eight feet", "five rails 2x6".
 func (k *clause) plain() (reading, bool) {
-	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall, k.possible()) {
+	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall, kBest, k.possible()) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
@@ -129,6 +129,9 @@ func (k *clause) set(i int) (made, bool) {
 	if name.Quantity == solver.Budget && upper(op) {
 		op = solver.Eq // a budget is a limit by itself
 	}
+	if name.Quantity == solver.BracketClearance && op == solver.LT && k.clash() {
+		op = solver.Eq // "they hit one another once the gap is under 1-3/4"
+	}
 	m := made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].startAt(), lim: lim, kind: kind}
 	return k.fill(m)
 }
@@ -164,12 +167,18 @@ func (k *clause) vagueBoards(i int) bool {
 func (k *clause) around(i int, op solver.Op) (solver.Op, bool) {
 	for _, w := range k.words {
 		t := k.items[w]
-		if t.kind != kRel && t.kind != kBound && t.kind != kLim && t.kind != kAbout && !(t.kind == kBest && t.as(kLim) != nil) {
+		if t.kind != kRel && t.kind != kBound && t.kind != kLim && t.kind != kAbout && t.kind != kBest {
 			continue
 		}
 		o := solver.Op(t.relKey())
 		if t.kind == kAbout {
 			o = solver.Near
+		}
+		if t.kind == kBest && t.as(kLim) == nil {
+			o = map[string]solver.Op{"largest": solver.LE, "smallest": solver.GE}[t.key()]
+			if o == "" {
+				return op, false
+			}
 		}
 		if o == solver.Eq {
 			continue

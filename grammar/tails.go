@@ -44,6 +44,9 @@ func (g *grouping) tail(i int) bool {
 		}
 		return true
 	case "fit":
+		if wishes := strings.HasSuffix(t.text, "be fine") || strings.HasSuffix(t.text, "be ok") || strings.HasSuffix(t.text, "be okay"); wishes && g.g.force == State && !g.asked {
+			return true // "five to eight boards would be fine"
+		}
 		if g.g.force == Check && g.g.head == nil {
 			g.g.force = WhatIf
 			return true

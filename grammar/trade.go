@@ -120,6 +120,16 @@ var trade = []entry{
 var fills = []entry{
 	{kind: kFill, key: "fill", ways: `
 		you know
+		(i|we) (will|can|could|would) (put up with|live with|accept|tolerate|stand for)
+		(put|laid|ran|held) (my|a|the) (tape|ruler) (across|on|to|over) (a|one|the) RAIL and
+		(ripped|milled|sawn) (from|out of)
+		[and] [(i|we)] [really] must stay within it
+		would look (best|nice|good|right|nicer|better|fine)
+		[my] apologies
+		(i|we) would be (happiest|happier|best pleased) if
+		(should|will) be (plenty|enough|sufficient)
+		(should|must|will|has to|have to|needs to) reach
+		(second|third|another) try
 		(for|to meet|to satisfy|because of) [the] code
 		(pulled|ran|stretched|hooked) (a|the|my) tape [(on|across|over)]
 		and it (says|reads|shows|measures|comes to)
@@ -286,7 +296,7 @@ var fills = []entry{
 		i [just] (used|put|ran|held|took|had|have) (a|the|my) (tape|ruler|calipers|caliper|level|rule|laser) (on|to|for|across) (it|one|them|this|that)
 		i used calipers
 		i used (a tape|the tape)
-		(calipers|caliper|ruler|micrometer|level|tape) (say|says|give|gives|show|shows|read|reads) [that]
+		(calipers|caliper|ruler|micrometer|level|tape) (say|says|give|gives|show|shows|read|reads|put|puts) [that]
 		(a|the|my) (tape|level) (on|to|against) (it|one|them)
 		one over the other
 		(one|each) (above|over|on top of) (the|each) other

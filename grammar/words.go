@@ -100,7 +100,7 @@ var compounds = []struct{ ways, word string }{
 	{"pencil (lines|line|mark|marks)", "marks"},
 	{"tip top | very top", "top"},
 	{"per cent", "percent"}, {"door way", "doorway"}, {"gate way", "gateway"}, {"entry way", "entryway"}, {"half way", "halfway"},
-	{"with out", "without"}, {"may be", "maybe"}, {"wall hgt | wall height | wall ht", "wallheight"},
+	{"with out", "without"}, {"wall hgt | wall height | wall ht", "wallheight"},
 	{"a piece", "apiece"}, {"up right", "upright"}, {"off cuts", "offcuts"}, {"left overs", "leftovers"}, {"on hand", "onhand"},
 	{"o c | on (center|centre|centers|centres|ctr|ctrs)", "oc"},
 	{"two by fors", "two by fours"},
@@ -158,7 +158,7 @@ const neutralWords = `
 	following follow
 	having
 	made
-	looking losing started took ended began lie lies paved tiled ugh gee phew argh dear divide divided split morning evening tonight afternoon
+	looking losing hug hugs hugging started took ended began lie lies paved tiled ugh gee phew argh dear divide divided split morning evening tonight afternoon
 	remain remains remained strictly belong belongs
 	
 	once
