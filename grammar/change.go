@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -160,6 +162,11 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	for _, t := range lim.tail {
 		if t.kind == kDim {
 			senses = append(senses, senseOf(t))
+		}
+	}
+	for _, w := range k.words {
+		if t := k.items[w]; t.is(kMore) && (strings.Contains(t.text, "apart") || strings.Contains(t.text, "closer") || strings.Contains(t.text, "tighter") || strings.Contains(t.text, "looser")) && k.about("rail") {
+			senses = append(senses, meaning("gap |")) // "spread the slats 3 mm further apart"
 		}
 	}
 	n, kind, ok := k.changedName(senses, lim, i)

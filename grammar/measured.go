@@ -59,6 +59,7 @@ func (l *lexing) trailingBounds() {
 
 // andNots drops the "and" before a value that is only denied: "2 and not 3".
 func (l *lexing) andNots() {
+	l.notButs()
 	for i := 1; i+2 < len(l.tokens); i++ {
 		if l.tokens[i].kind != kAnd || l.tokens[i+1].kind != kNot || l.tokens[i+1].text != "not" || l.tokens[i-1].kind != kNum && !(i > 1 && l.tokens[i-1].kind == kPart && l.tokens[i-2].kind == kNum) || l.tokens[i+2].kind != kNum {
 			continue
@@ -166,3 +167,30 @@ func (l *lexing) facesOfBoards() {
 }
 
 var measures = &entry{kind: kMeasured, key: "measured"}
+
+// notButs drops the "but" after a value that is denied, before the one that is meant: "not 44 inches tall but 41 and a half".
+func (l *lexing) notButs() {
+	l.comeOut()
+	for i := 2; i+1 < len(l.tokens); i++ {
+		if l.tokens[i].kind != kBut || l.tokens[i].text != "but" || l.tokens[i+1].kind != kNum {
+			continue
+		}
+		j := i - 1
+		if l.tokens[j].kind == kDim {
+			j--
+		}
+		if j > 0 && l.tokens[j].kind == kNum && l.tokens[j-1].kind == kNot && l.tokens[j-1].text == "not" {
+			l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
+		}
+	}
+}
+
+// comeOut drops the "out" of "has to come out 34".
+func (l *lexing) comeOut() {
+	for i := 0; i+1 < len(l.tokens); i++ {
+		t := &l.tokens[i]
+		if t.kind == kOut && t.text == "out" && strings.HasSuffix(t.before, "come") && l.valueAt(i+1) {
+			l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
+		}
+	}
+}

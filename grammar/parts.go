@@ -108,7 +108,7 @@ var parts = []entry{
 		(distance|space) from POST to POST
 		from face of [(one|the)] POST to face of [the] other [POST]
 		inside (face|edge) of one [END] POST to inside (face|edge) of [the] other [(one|END)] [POST]
-		from one [END] POST to [the] other
+		[(space|distance)] from one [END] POST to [the] other
 		[between] (inside|inner) faces of [two] [END] POST
 		[from] (inside|inner face|inner edge|inside face|face) of [(one|first|left)] [END] POST to (inside|inner face|inner edge|inside face|face) of [(other|next|second|right|another)] [END] POST
 		[from] POST (face|faces) to POST (face|faces)
@@ -161,7 +161,7 @@ var parts = []entry{
 		per each BAY
 		ea BAY
 		to the bay`},
-	{kind: kPart, key: "opening", sense: meaning("opening, openings | opening from left, opening from right, opening side, measured, span, bay"), ways: "OPENING\n(gap|space|way|hole|room) for OPENING\n(way|gap|space|hole) (to get through|to pass)"},
+	{kind: kPart, key: "opening", sense: meaning("opening, openings | opening from left, opening from right, opening side, measured, span, bay"), ways: "OPENING\n(gap|space|way|hole|room) for OPENING\nto where OPENING [(begins|starts)]\n(way|gap|space|hole) (to get through|to pass)"},
 	{kind: kPart, key: "opening", sense: meaning("opening"), ways: "OPENING (width|widths|clearance)\n[clear] (width|clearance) of OPENING\nclear opening [width]"},
 	{kind: kPart, key: "through", sense: meaning("opening, openings | opening side, opening from left, opening from right"), ways: "to walkthrough\nto (get|go|squeeze|come) (through|thru)\n(walking|getting|passing) through"},
 	{kind: kPart, key: "opening side", sense: meaning("opening side"), ways: "opening side\n(side|position|location|place) of OPENING\nOPENING (side|position|location|place)\nwhich side OPENING\nopening on which side"},
@@ -322,6 +322,7 @@ var parts = []entry{
 		(up|clear) from FLOOR
 		off it
 		aff
+		(clears|clearing) FLOOR [by]
 		above finished floor`},
 	{kind: kLoc, key: "of wall", sense: meaning("| *"), ways: "(of|on|in|for|along|across|at|from|with) WALL\n(this|that) WALL"},
 	{kind: kLoc, key: "more or less nothing", sense: meaning("| *"), ways: "(one over other|one above other|on top of each other|on top of one another|one on top of the other|one over the other|one above the other|high)\nfrom left to right\nleft to right\nat the moment\nfor now\nat all\nfrom end to end\nnear edge [of]\nnearest edge\nleft edge\nedge of"},

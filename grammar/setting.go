@@ -13,7 +13,7 @@ func (k *clause) plain() (reading, bool) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
-	if !ok || k.inner() || k.movesBy() || k.topAlone() || k.besideOpening() || k.centeredAt() {
+	if !ok || k.inner() || k.movesBy() || k.topAlone() || k.runsOn() || k.besideOpening() || k.centeredAt() {
 		return reading{}, false
 	}
 	r := reading{carry: k.carry}

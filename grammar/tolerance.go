@@ -54,6 +54,8 @@ func (k *clause) runsWide() (reading, bool) {
 	for i, it := range k.items {
 		switch {
 		case it.value():
+		case it.is(kMore) && (strings.Contains(it.text, "closer") || strings.Contains(it.text, "apart") || strings.Contains(it.text, "tighter") || strings.Contains(it.text, "looser")):
+			return reading{}, false // of the gaps between them
 		case it.kind == kChange && (it.text != "narrow" || i == 0 || !k.items[i-1].value()):
 			return reading{}, false
 		case it.kind == kRunWide, it.kind == kOver, it.kind == kMore && it.key() == "+=", it.kind == kDim && it.key() == "wide":
