@@ -225,3 +225,20 @@ func twins(m made, a amount) []otherValue {
 	}
 	return []otherValue{{lo: v, unit: unit, says: says}}
 }
+
+// longWall returns the question to ask where a wall of many feet is spoken of and neither its height nor its length is
+// named: "a 12 foot wall".
+func (k *clause) longWall(m made) *solver.Question {
+	v := m.st.Value
+	if m.st.Name.Quantity != solver.WallHeight || m.st.Op != solver.Eq || m.lim.lo.unit != feet || v.Num.Less(exact.Int(84)) || v.Of != nil || len(k.dims) > 0 || hasDim(m.lim.tail) || !k.about("wall") || len(k.things) != 1 {
+		return nil
+	}
+	q := &solver.Question{Text: "Is the wall " + m.lim.lo.says(false) + " high, or that long?"}
+	for _, quantity := range []solver.Quantity{solver.WallHeight, solver.Span, solver.Overall} {
+		st := m.st
+		st.Name.Quantity = quantity
+		q.Choices = append(q.Choices, st.String())
+	}
+	q.Example = q.Choices[1]
+	return q
+}

@@ -133,7 +133,10 @@ func (k *clause) set(i int) (made, bool) {
 		op = solver.Eq // "they hit one another once the gap is under 1-3/4"
 	}
 	m := made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].startAt(), lim: lim, kind: kind}
-	return k.fill(m)
+	if m, ok = k.fill(m); ok && m.doubt == nil {
+		m.doubt = k.longWall(m)
+	}
+	return m, ok
 }
 
 // tall reports whether "high" or "tall" stands after a value.

@@ -22,6 +22,10 @@ func (g *grouping) tail(i int) bool {
 		}
 		return g.g.force == WhyNot
 	case "verify":
+		if strings.HasPrefix(t.text, ",") && i+1 < len(g.list) && (g.list[i+1].value() || !g.list[i+1].breaks() && g.list[i+1].kind != kIt && g.list[i+1].kind != kTailFill) {
+			g.flush(group{force: Check, head: t.token}) // "wall 45, then check his gap of 2"
+			return true
+		}
 		if g.g.force == Ask && g.empty() {
 			g.g = group{force: State} // "I would like to know whether that is right"
 		}
