@@ -108,14 +108,7 @@ func (l *lexing) someWall() {
 	}
 }
 
-var wallNoun = func() []found {
-	for i := range parts {
-		if parts[i].key == "wall" {
-			return []found{{entry: &parts[i]}}
-		}
-	}
-	return nil
-}()
+var wallNoun = nounOf("wall")
 
 // bothPosts takes "the two posts" for the end posts and not for a count, and "4x4 in the middle" for the posts between them.
 func (l *lexing) bothPosts() {
@@ -133,14 +126,7 @@ func (l *lexing) bothPosts() {
 	}
 }
 
-var betweenPosts = func() []found {
-	for i := range parts {
-		if parts[i].key == "between" {
-			return []found{{entry: &parts[i]}}
-		}
-	}
-	return nil
-}()
+var betweenPosts = nounOf("between")
 
 // facesOfBoards takes a size for the boards of it where they are said to measure something else: "my two by sixes actually
 // measure five and three eighths".

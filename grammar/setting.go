@@ -52,14 +52,17 @@ func (k *clause) sizedCount() bool {
 	return n.lo.unit == bare && n.lo.val.IsInt() && n.lo.size == "" && n.of == nil && n.hi == nil && railSize(size.lo.size)
 }
 
-var railNoun = func() []found {
+var railNoun = nounOf("rail")
+
+// nounOf is the first row of the names of parts with a key, as it would be found in a line.
+func nounOf(key string) []found {
 	for i := range parts {
-		if parts[i].key == "rail" {
+		if parts[i].key == key {
 			return []found{{entry: &parts[i]}}
 		}
 	}
-	return nil
-}()
+	panic("grammar: no part named " + key)
+}
 
 // possible is the class of words such as "allowed", which say nothing more where something is tried or claimed.
 func (k *clause) possible() tokenKind {
