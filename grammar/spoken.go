@@ -1,0 +1,95 @@
+package grammar
+
+import (
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// spokenPrice reads "thirteen eighty five" at the end of a clause as money, where what is priced is named: a length of
+// lumber with its size or a word of pricing, a part with a word of pricing.
+func (k *clause) spokenPrice() {
+	n := len(k.values)
+	if n < 2 || k.values[n-1] != k.values[n-2]+1 {
+		return
+	}
+	a, b := k.items[k.values[n-2]].lim, k.items[k.values[n-1]].lim
+	if !dollars(a) || !dollars(b) || b.lo.val.Less(exact.Int(10)) || !k.priced(k.values[:n-2]) {
+		return
+	}
+	v := amount{number: number{val: a.lo.val.Add(b.lo.val.Div(exact.Int(100)))}, unit: money}
+	last := k.values[n-2]
+	items := append([]item{}, k.items...)
+	items[last].lim = &limit{lo: &v, loTok: a.loTok}
+	fresh := clause{s: k.s, force: k.force, carry: k.carry, items: append(items[:last+1:last+1], items[last+2:]...)}
+	if fresh.sort() {
+		*k = fresh
+	}
+}
+
+// dollars reports whether a value can be the dollars, or the cents, of a price told in words.
+func dollars(l *limit) bool {
+	return l.lo.unit == bare && l.lo.words && l.lo.val.IsInt() && l.lo.val.Less(exact.Int(100)) && l.lo.size == "" && l.hi == nil && len(l.lead)+len(l.tail) == 0
+}
+
+// priced reports whether the clause names what has a price.
+func (k *clause) priced(values []int) bool {
+	long, size := false, false
+	for _, i := range values {
+		l := k.items[i].lim.lo
+		long, size = long || l.footer || l.unit == feet, size || l.size != ""
+	}
+	said := k.has(kPriceVerb) != nil || k.has(kEach) != nil
+	part := k.has(kItem) != nil
+	for _, i := range k.things {
+		part = part || k.items[i].as(kItem) != nil
+	}
+	return long && (size || said) || part && (said || k.has(kItem) != nil && k.has(kItem).key() != "bracket" || len(k.things) == 1 && k.items[k.things[0]].key() != "bracket")
+}
+
+// overage reads "ten percent extra": lumber to buy beyond what is needed.
+func (k *clause) overage() (reading, bool) {
+	if k.has(kExtra) == nil || len(k.values) != 1 || len(k.dims)+len(k.sides) > 0 || !k.only(kExtra, kSell) || k.items[k.values[0]].lim.lo.unit != percent {
+		return reading{}, false
+	}
+	for _, i := range k.things {
+		if key := k.items[i].key(); key != "rail" && key != "size" && key != "in all" {
+			return reading{}, false
+		}
+	}
+	op, ok := k.items[k.values[0]].lim.relation()
+	m, ok2 := k.fill(made{st: solver.Of(solver.Spare, op, solver.Value{}), at: k.at(), lim: k.items[k.values[0]].lim, kind: solver.Percent})
+	if !ok || !ok2 {
+		return reading{}, false
+	}
+	return k.finish(reading{made: []made{m}})
+}
+
+// sizedAfter reads "both 2x6" after prices that were told without a size: it names what they are the prices of.
+func (k *clause) sizedAfter() (reading, bool) {
+	it := k.carry.item
+	if it == nil || it.Quantity != solver.Price || it.Item != "rails" || len(k.values) != 1 || len(k.things)+len(k.dims)+len(k.sides) > 0 || !k.only() {
+		return reading{}, false
+	}
+	size := k.items[k.values[0]].lim.lo.size
+	if size == "" {
+		return reading{}, false
+	}
+	return reading{carry: k.carry, made: []made{{st: solver.Statement{Name: solver.Name{Quantity: solver.Price, Item: size}}, at: k.at()}}}, true
+}
+
+// sizePrices gives prices that were told without a size the one that was told after them.
+func sizePrices(in []made) []made {
+	out := in[:0:0]
+	for _, m := range in {
+		if m.st.Name.Quantity == solver.Price && m.st.Op == "" {
+			for i := range out {
+				if n := &out[i].st.Name; n.Quantity == solver.Price && n.Item == "rails" && n.Long != nil {
+					n.Item = m.st.Name.Item
+				}
+			}
+			continue
+		}
+		out = append(out, m)
+	}
+	return out
+}
