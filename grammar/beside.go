@@ -65,16 +65,9 @@ func (s *speech) tableOf(g *group, list []item) bool {
 		if !hasValue(list[i:]) || !conditional(it) || hasValue(list[:i]) || !s.beside(g, list[:i]) {
 			continue
 		}
-		r := s.cut(list[i:], carry{}, WhatIf)
-		if len(r) != 1 || len(r[0].made) == 0 {
+		tried, ok := s.trial(list[i:])
+		if !ok {
 			return false
-		}
-		tried := Act{Kind: WhatIf}
-		for _, m := range r[0].made {
-			if m.doubt != nil {
-				return false
-			}
-			tried.Statements = append(tried.Statements, m.st)
 		}
 		s.act(g, tried)
 		s.act(g, Act{Kind: Ask, Topic: g.topic})

@@ -78,16 +78,9 @@ func (s *speech) wouldDo(g *group, list []item) bool {
 			kept = append(kept, it)
 		}
 	}
-	r := s.cut(strip(kept), carry{}, WhatIf)
-	if len(r) != 1 || len(r[0].made) == 0 {
+	tried, ok := s.trial(strip(kept))
+	if !ok {
 		return false
-	}
-	tried := Act{Kind: WhatIf}
-	for _, m := range r[0].made {
-		if m.doubt != nil {
-			return false
-		}
-		tried.Statements = append(tried.Statements, m.st)
 	}
 	if end == len(list) {
 		s.act(g, tried)
@@ -101,6 +94,22 @@ func (s *speech) wouldDo(g *group, list []item) bool {
 	a.Kind = Ask
 	s.act(g, a)
 	return true
+}
+
+// trial reads a stretch as what is tried, where it can mean one thing only.
+func (s *speech) trial(list []item) (Act, bool) {
+	tried := Act{Kind: WhatIf}
+	r := s.cut(list, carry{}, WhatIf)
+	if len(r) != 1 || len(r[0].made) == 0 {
+		return tried, false
+	}
+	for _, m := range r[0].made {
+		if m.doubt != nil {
+			return tried, false
+		}
+		tried.Statements = append(tried.Statements, m.st)
+	}
+	return tried, true
 }
 
 // would reports whether a word of what is only supposed stands before one of the items.

@@ -69,7 +69,7 @@ func (g *grouping) step(i int) {
 	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our")) && g.atBreak(i) && !g.empty() {
 		g.flush(group{force: State, sealed: true})
 	}
-	if i == 0 && g.negated(it) {
+	if i == 0 && (g.negated(it) || g.doWe(it)) {
 		return
 	}
 	if i == 0 {
@@ -79,6 +79,19 @@ func (g *grouping) step(i int) {
 		g.g.force, g.g.head = Ask, it.token // "which lengths do they sell"
 	}
 	g.g.items = append(g.g.items, it)
+}
+
+// doWe takes "do we …" at the beginning of a sentence for the question that it is.
+func (g *grouping) doWe(it item) bool {
+	if it.value() || it.text != "do" || it.before != "" || g.g.force != State || len(g.list) < 2 {
+		return false
+	}
+	switch next, _, _ := strings.Cut(g.list[1].before, " "); next {
+	case "i", "we", "you", "they", "he", "she":
+		g.g.force = Check // "do we really need two stiffeners"
+		return true
+	}
+	return false
 }
 
 // negated takes "isn't …" and "wouldn't …" at the beginning of a sentence for the question that they are, without its no.

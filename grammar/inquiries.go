@@ -30,6 +30,8 @@ var inquiries = []entry{
 		(how many|which) (ways|arrangements|layouts) (work|fit|are there|would work|will work|possible)
 		what would (also|otherwise) (work|fit)
 		which (others|other ones) (work|fit)
+		what is (allowed|permitted)
+		(what|which) (number|numbers|counts) of RAIL (would|will|could|can) (do|work|fit|go)
 		(which|what) (counts|count|numbers|ones) (work|come|comes|works|turn) out [(even|evenly|right|nice|nicely|clean|cleanly|well)]
 		what would fit [in there]
 		what range [(of)] (RAIL|counts|counts of RAIL) (works|work|fit|is possible)
@@ -37,6 +39,7 @@ var inquiries = []entry{
 		what (choice|freedom|leeway|latitude) (do|have) (i|we) [have]`},
 	{kind: kQuest, key: "marks", loose: true, ways: `
 		whereabouts [(on (the|) POST)] [(do|does|should|must)] [(my|the)] MARK [(go|fall|come|land|sit)] [(on POST)]
+		at (what|which) (height|heights) (do|does|should|must|will) BRACKET (go|sit|get mounted|get screwed|land)
 		where [do|should] (i|we) (put|make|draw|set|place) [(my|the|all)] MARK [(on) POST]
 		(what|which) heights do (i|we) (mark|drill|set|put) [(at|on|them)]
 		(at) (what|which) (height|heights) [(do|should|must|shall)] (i|we) (mark|drill|put|screw|set|mount|fasten|fix) [(BRACKET|POST|holes|them|it|screws)]
@@ -88,6 +91,7 @@ var inquiries = []entry{
 		how many (RAIL|sticks|lengths) [(in all)] [(must|do|should|would|will)] (i|we) (buy|order|purchase|pick up|load|get at (yard|store)) [(then|all told|in all|altogether)]
 		what does the (wall|job|whole thing) take in lumber
 		(what|which) (length|lengths|sizes) [(of (lumber|wood|boards))] [(should|do|must|will)] (i|we) (buy|get|order|purchase|ask for|pick up)
+		(what|which) (boards|lumber|wood|sticks|lengths) (do|should|must|will) (i|we) (buy|get|order|purchase|ask for|pick up)
 		[a|the|my] list for [the] (yard|store|lumberyard|lumber yard|clerk|shop|hardware store)
 		how many [(of (them|those|these|each))] (would|do|should|must|will|shall) (i|we) [(have to|need to)] (buy|order|purchase|get at the yard)`},
 	{kind: kQuest, key: "cost", loose: true, ways: `

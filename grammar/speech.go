@@ -115,6 +115,7 @@ func (s *speech) sentence(list []item, asked bool) {
 	}
 	g.flush(group{})
 	g.whyNotAlone()
+	g.interrogative()
 	g.conditions()
 	if asked {
 		g.question()

@@ -1,0 +1,91 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// opening returns the first words of a sentence as they were said, at most four of them.
+func opening(list []item) []string {
+	var out []string
+	for _, it := range list {
+		if it.value() && len(it.lim.lead) > 0 {
+			out = append(out, strings.Fields(it.lim.lead[0].before)...)
+		}
+		out = append(out, strings.Fields(it.before+" "+it.text)...)
+		if len(out) >= 4 {
+			return out[:4]
+		}
+	}
+	return append(out, "", "", "", "")[:4]
+}
+
+// subjects are words that, after a verb that helps another, make a question of a sentence: "should we", "is that".
+var subjects = map[string]bool{"i": true, "we": true, "it": true, "that": true, "this": true, "they": true, "he": true, "she": true, "there": true, "the": true, "those": true, "these": true, "my": true, "our": true}
+
+// helping are the verbs that open a question, with what the question does: it holds a claim against the rest, or tries.
+var helping = map[string]ActKind{"is": Check, "are": Check, "was": Check, "were": Check, "do": Check, "does": Check, "did": Check, "has": Check, "have": Check, "had": Check,
+	"should": WhatIf, "shall": WhatIf, "must": WhatIf, "might": WhatIf, "may": WhatIf, "ought": WhatIf, "would": WhatIf, "will": WhatIf, "could": WhatIf, "can": WhatIf}
+
+// interrogative keeps a sentence that opens as a question from setting anything, or being obeyed: "do we need two
+// stiffeners", "is that the smallest gap", "should I undo that", "when do I quit".
+func (g *grouping) interrogative() {
+	if g.first >= len(g.s.groups) {
+		return
+	}
+	o := opening(g.list)
+	force, helps := helping[o[0]]
+	switch {
+	case o[0] == "do" && o[1] != "i" && o[1] != "we" && o[1] != "you" && o[1] != "they":
+		return // "do it the cheapest way"
+	case helps && (subjects[o[1]] || o[1] == "you" && force == Check):
+	case o[1] != "" && helping[o[1]] != "" && (o[0] == "when" || o[0] == "who" || o[0] == "how" || o[0] == "where"):
+		g.refuse(o[0])
+		return
+	default:
+		return
+	}
+	p := &g.s.groups[g.first]
+	if polite := (o[0] == "can" || o[0] == "could" || o[0] == "may") && (o[1] == "i" || o[1] == "we"); polite && (p.cmd != "" || !hasFigure(p.items)) {
+		return // "can we start over", "can we change to metric" are wishes
+	}
+	switch {
+	case p.force == Forget, p.cmd != "" && p.head != nil && !strings.HasPrefix(p.head.text, o[0]):
+		g.s.fail(p.head.at, solver.Question{Text: "A question, or a wish?", Example: "undo"})
+	case p.force == State && p.cmd == "" && speaksOfUnits(p.items):
+		g.s.fail(p.items[0].startAt(), solver.Question{Text: "A question, or a wish?", Example: "units = metric"})
+	case p.force == State && p.cmd == "" && len(strip(p.items)) > 0:
+		p.force = force
+	}
+}
+
+// refuse asks back where a question of when, who, where or how would set something or be obeyed.
+func (g *grouping) refuse(word string) {
+	for _, p := range g.s.groups[g.first:] {
+		set := p.force == State && p.cmd == "" && hasValue(p.items)
+		obeyed := p.force == Forget || p.cmd != "" && p.head != nil && !strings.HasPrefix(p.head.text, word) && p.cmd != "help" && p.cmd != "next" && p.cmd != "why that"
+		if set && (word == "when" || word == "who") || obeyed {
+			g.s.fail(g.list[0].at, solver.Question{Text: "A question, or a wish?", Example: "gap 2-1/2"})
+			return
+		}
+	}
+}
+
+func hasFigure(list []item) bool {
+	for _, it := range list {
+		if it.value() {
+			return true
+		}
+	}
+	return false
+}
+
+func speaksOfUnits(list []item) bool {
+	for _, it := range list {
+		if !it.value() && it.kind == kUnits {
+			return true
+		}
+	}
+	return false
+}
