@@ -34,6 +34,12 @@ func (g *grouping) interrogative() {
 	if g.first >= len(g.s.groups) {
 		return
 	}
+	alone := len(g.s.groups) == g.first+1
+	for k := g.first; k < len(g.s.groups); k++ {
+		if p := &g.s.groups[k]; p.force == State && p.cmd == "" && (hedged(p.items) || alone && hedged(g.list)) {
+			p.force = WhatIf // "I might use seven rails"
+		}
+	}
 	o := opening(g.list)
 	force, helps := helping[o[0]]
 	switch {
@@ -70,6 +76,20 @@ func (g *grouping) refuse(word string) {
 			return
 		}
 	}
+}
+
+// hedged reports whether what is said only might be.
+func hedged(list []item) bool {
+	for _, it := range list {
+		before := it.before
+		if it.value() && len(it.lim.lead) > 0 {
+			before = it.lim.lead[0].before
+		}
+		if strings.Contains(" "+before+" ", " might ") {
+			return hasFigure(list)
+		}
+	}
+	return false
 }
 
 func hasFigure(list []item) bool {
