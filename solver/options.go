@@ -136,7 +136,7 @@ func (s *search) noMore(base *cell, b, k int, on set) bool {
 
 // prepare builds and decides the system of a cell. It is good until the next one is built.
 func (s *search) prepare(c *cell, on, solo set) (*sheet, *exact.Prepared) {
-	s.work++
+	s.solves()
 	sh := s.p.layIn(&s.room, c, s.f, on, solo, -1, 0)
 	return sh, exact.Prepare(&sh.sys)
 }

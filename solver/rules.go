@@ -62,6 +62,7 @@ type problem struct {
 	linked  bool // a law ties the heights to the lengths
 	unknown error
 	full    bool // more rules than one proof can take
+	spent   *int // systems solved so far for one answer, over all problems that it poses
 }
 
 // upQuantities are solved up the wall; what else is a length or a count of the wall is solved along it.
@@ -93,9 +94,16 @@ func fieldOf(q Quantity) field {
 	return 0
 }
 
+// posed is another problem for the same answer.
+func (p *problem) posed(b Book) *problem {
+	q := pose(b)
+	q.spent = p.spent
+	return q
+}
+
 // pose reads a book into a problem. Every law has its kind and its source.
 func pose(b Book) *problem {
-	p := &problem{book: b, parts: map[Quantity]exact.Rat{}, sizes: map[Quantity]lumber.Size{},
+	p := &problem{spent: new(int), book: b, parts: map[Quantity]exact.Rat{}, sizes: map[Quantity]lumber.Size{},
 		faces: map[string]exact.Rat{}}
 	p.takeParts()
 	for _, s := range b.said {

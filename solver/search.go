@@ -43,6 +43,14 @@ type tailRefusal struct {
 // workLimit bounds the systems that one question may solve. An ordinary wall takes some hundreds.
 const workLimit = 30000
 
+// answerLimit bounds what one answer may solve, over all its questions.
+const answerLimit = 60000
+
+func (s *search) solves() {
+	s.work++
+	*s.p.spent++
+}
+
 func newSearch(p *problem, f field) *search {
 	s := &search{p: p, f: f, cells: map[string]*memory{}}
 	for i := range p.laws {
@@ -113,7 +121,7 @@ func (s *search) closeRails(n int, on set) {
 }
 
 func (s *search) outOfWork() bool {
-	s.spent = s.spent || s.work > workLimit
+	s.spent = s.spent || s.work > workLimit || *s.p.spent > answerLimit
 	return s.spent
 }
 
@@ -334,7 +342,7 @@ func (s *search) try(c *cell, on set) (*cell, set) {
 		m.refused = append(m.refused, by)
 		return nil, by
 	}
-	s.work++
+	s.solves()
 	room := &s.room
 	if s.record != nil {
 		room = &buffers{} // what is recorded is kept

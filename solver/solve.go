@@ -29,17 +29,16 @@ type outcome struct {
 }
 
 // work solves a book: decides each field, keeps what defaults it can, lists what can hold, and chooses a layout.
-func work(b Book) *solved { return workOn(b, true) }
+func work(b Book) *solved { return pose(b).work(true) }
 
 // workLayout is work without the list of options.
-func workLayout(b Book) *solved { return workOn(b, false) }
+func workLayout(b Book) *solved { return pose(b).work(false) }
 
-func workOn(b Book, list bool) *solved {
-	p := pose(b)
+func (p *problem) work(list bool) *solved {
 	v := p.solveFields(list)
 	if v.blocked() && len(p.placed) > 0 {
 		// rails that are placed by name may want gaps of their own
-		q := pose(b)
+		q := p.posed(p.book)
 		q.split = true
 		if w := q.solveFields(list); !w.blocked() {
 			return w

@@ -546,7 +546,7 @@ func (s *search) probesHelp(c *cell, on set, l, dir int, helps func(exact.Bound)
 		walk = func(p probe) bool {
 			x := *c
 			x.probe = p
-			s.work++
+			s.solves()
 			sh := s.p.lay(&x, s.f, on, set{}, l, dir)
 			prep := exact.Prepare(&sh.sys)
 			if !prep.Feasible() {

@@ -23,7 +23,7 @@ func (v *solved) thrifty(b Book) *solved {
 	}
 	seen := 1
 	for _, next := range v.alternatives(b) {
-		w := workOn(next, true)
+		w := work(next)
 		if w.blocked() {
 			continue
 		}

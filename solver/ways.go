@@ -125,7 +125,7 @@ func (v *solved) changeTwo(o *outcome, first, second int) ([]change, bool) {
 	if len(cs) == 0 {
 		return nil, false
 	}
-	p := pose(v.p.book.changed(cs[0].Change))
+	p := v.p.posed(v.p.book.changed(cs[0].Change))
 	f := o.s.f
 	if p.linked {
 		f = bothFields
@@ -233,7 +233,7 @@ func (v *solved) offer(cs []change) (Way, bool) {
 		}
 		w.Changes = append(w.Changes, c.Change)
 	}
-	again := workLayout(b)
+	again := v.p.posed(b).work(false)
 	if again.blocked() || again.broken != nil {
 		return w, false
 	}
@@ -350,7 +350,7 @@ func (o *outcome) leastSlack(l int, on set, dir int) (best exact.Bound, ok bool)
 		}
 		return sh.cutAt(point), true
 	})
-	return best, ok
+	return best, ok && !s.spent // what was cut short may not be the least
 }
 
 // better reports whether a least amount is less than another, or is reached where that is not.
@@ -400,7 +400,7 @@ func (s *search) descendBays(on, with set, base *cell, visit func(*cell) (cut, b
 }
 
 func (s *search) descendCell(c *cell, on set, visit func(*cell) (cut, bool)) {
-	s.work++
+	s.solves()
 	if !c.tighten() || s.outOfWork() {
 		return
 	}
@@ -574,7 +574,7 @@ func (o *outcome) changeSize(c change, on set) []change {
 	for _, size := range all {
 		c.New = Statement{Name: c.Old.Name, Op: Eq, Value: Value{Word: size.Name}}
 		b := o.s.p.book.changed(Change{Old: c.Old, New: c.New})
-		if _, hit := fieldHolds(b, o.s.f); hit {
+		if _, hit := o.fieldHolds(b, o.s.f); hit {
 			d := size.Face.Sub(was.Face).Abs()
 			c.Told, c.To, c.By, c.weight, c.class = c.New, c.New.String(), d.String(), d.Div(was.Face), 2
 			return []change{c}
@@ -584,8 +584,8 @@ func (o *outcome) changeSize(c change, on set) []change {
 }
 
 // fieldHolds solves one field of a book anew.
-func fieldHolds(b Book, f field) (*problem, bool) {
-	p := pose(b)
+func (o *outcome) fieldHolds(b Book, f field) (*problem, bool) {
+	p := o.s.p.posed(b)
 	if p.linked {
 		f = bothFields
 	}
@@ -607,7 +607,7 @@ func (o *outcome) changeSide(c change, on set) []change {
 			continue
 		}
 		c.New = Statement{Name: c.Old.Name, Op: Eq, Value: Value{Word: word}}
-		if _, hit := fieldHolds(o.s.p.book.changed(Change{Old: c.Old, New: c.New}), o.s.f); hit {
+		if _, hit := o.fieldHolds(o.s.p.book.changed(Change{Old: c.Old, New: c.New}), o.s.f); hit {
 			c.Told, c.To, c.class = c.New, c.New.String(), 2
 			return []change{c}
 		}
