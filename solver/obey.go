@@ -312,6 +312,9 @@ func (s *sheet) looseBayForms(n Name, specific bool) []form {
 			out = append(out, s.loneForm(l.bay)...)
 		}
 	}
+	if n.Quantity == Bay && len(apart) == 0 {
+		out = append(out, s.baysBeside()...)
+	}
 	if segs != 1 || len(apart) > 0 {
 		all.spaces = s.spacesOf(all.copies, all.upTo, 0, false)
 		out = append(out, all)

@@ -328,7 +328,7 @@ func (o *outcome) leastSlack(l int, on set, dir int) (best exact.Bound, ok bool)
 	s := newSearch(o.s.p, o.s.f)
 	with := on
 	with.add(l)
-	s.descend(on, with, func(c *cell) (cut, bool) {
+	s.descend(with, func(c *cell) (cut, bool) {
 		if _, refused := s.untied(c, on); refused {
 			return cut{}, false
 		}
@@ -359,13 +359,13 @@ func better(a, b exact.Bound) bool {
 }
 
 // descend runs through the cells of a field, those that stand for many first. visit tells whether to look inside, and
-// where to part. There are as many openings as with speaks of: a law that gives way is still said.
-func (s *search) descend(on, with set, visit func(*cell) (cut, bool)) {
+// where to part. with has the law that gives way: what it names must be there.
+func (s *search) descend(with set, visit func(*cell) (cut, bool)) {
 	if s.f == alongField {
-		s.descendBays(on, with, &cell{}, visit)
+		s.descendBays(with, &cell{}, visit)
 		return
 	}
-	c := s.p.limits(Rails, on, 1)
+	c := s.p.limits(Rails, with, 1)
 	for n := c.lo; n <= c.hi && n < c.lo+mostWalked; n++ {
 		worth := false
 		look := func(x *cell) (cut, bool) {
@@ -380,26 +380,26 @@ func (s *search) descend(on, with set, visit func(*cell) (cut, bool)) {
 			visit(&cell{rails: n})
 			continue
 		}
-		if s.descendBays(on, with, &cell{rails: n, more: true}, look); !worth {
+		if s.descendBays(with, &cell{rails: n, more: true}, look); !worth {
 			return
 		}
-		s.descendBays(on, with, &cell{rails: n}, visit)
+		s.descendBays(with, &cell{rails: n}, visit)
 	}
 }
 
 // mostWalked bounds how many rail counts are tried; what lies past it is no way out for anybody.
 const mostWalked = 400
 
-func (s *search) descendBays(on, with set, base *cell, visit func(*cell) (cut, bool)) {
+func (s *search) descendBays(with set, base *cell, visit func(*cell) (cut, bool)) {
 	ks, _ := s.p.openingCounts(with)
 	for _, k := range ks {
-		if root, _, ok := s.root(base, k, on); ok {
-			s.descendCell(root, on, visit)
+		if root, _, ok := s.root(base, k, with); ok {
+			s.descendCell(root, visit)
 		}
 	}
 }
 
-func (s *search) descendCell(c *cell, on set, visit func(*cell) (cut, bool)) {
+func (s *search) descendCell(c *cell, visit func(*cell) (cut, bool)) {
 	s.solves()
 	if !c.tighten() || s.outOfWork() {
 		return
@@ -418,8 +418,8 @@ func (s *search) descendCell(c *cell, on set, visit func(*cell) (cut, bool)) {
 		return
 	}
 	low, high := c.parted(at)
-	s.descendCell(low, on, visit)
-	s.descendCell(high, on, visit)
+	s.descendCell(low, visit)
+	s.descendCell(high, visit)
 }
 
 // figure is the number that a law gives: what its change is measured against.
