@@ -32,25 +32,61 @@ func (s *search) listUp(on set) []UpOption {
 func (s *search) upOption(n int, on set) (UpOption, bool) {
 	o := UpOption{Rails: n}
 	first := true
+	widest := s.widestHeights(n, on)
 	s.eachCell(&cell{rails: n}, on, func(c *cell) {
 		sh, prep := s.prepare(c, on, set{})
-		if !prep.Feasible() {
-			return
+		if prep.Feasible() {
+			o = o.with(sh.heights(prep), first)
+			first = false
 		}
-		gap := vGap
-		if len(sh.segs) > 1 && sh.gapsIn(0) == 0 {
-			gap = sh.segs[1]
-		}
-		o.Gap = widen(o.Gap, rangeOf(prep, gap), first)
-		o.BottomGap = widen(o.BottomGap, rangeOf(prep, vBottom), first)
-		o.WallHeight = widen(o.WallHeight, rangeOf(prep, vHeight), first)
-		first = false
-	})
+	}, func() bool { return widest != nil && !first && o.same(*widest) })
 	return o, !first
 }
 
-// eachCell runs through the cells of a rail count: one, or all arrangements along the wall where the fields are linked.
-func (s *search) eachCell(base *cell, on set, at func(*cell)) {
+// heights are the ranges that a decided cell leaves to the heights.
+func (s *sheet) heights(prep *exact.Prepared) UpOption {
+	gap := vGap
+	if len(s.segs) > 1 && s.gapsIn(0) == 0 {
+		gap = s.segs[1]
+	}
+	return UpOption{Rails: s.c.rails, Gap: rangeOf(prep, gap), BottomGap: rangeOf(prep, vBottom), WallHeight: rangeOf(prep, vHeight)}
+}
+
+func (o UpOption) with(p UpOption, first bool) UpOption {
+	return UpOption{Rails: p.Rails, Gap: widen(o.Gap, p.Gap, first), BottomGap: widen(o.BottomGap, p.BottomGap, first),
+		WallHeight: widen(o.WallHeight, p.WallHeight, first)}
+}
+
+func (o UpOption) same(p UpOption) bool {
+	return o.Gap.same(p.Gap) && o.BottomGap.same(p.BottomGap) && o.WallHeight.same(p.WallHeight)
+}
+
+// widestHeights is what the heights can be at most with n rails, all arrangements along the wall taken together, where the
+// fields are linked; nil where they are not.
+func (s *search) widestHeights(n int, on set) (out *UpOption) {
+	if s.f == upField {
+		return nil
+	}
+	ks, _ := s.p.openingCounts(on)
+	for _, k := range ks {
+		root, _, ok := s.root(&cell{rails: n}, k, on)
+		if !ok || !root.tighten() {
+			continue
+		}
+		if sh, prep := s.prepare(root, on, set{}); prep.Feasible() {
+			o := sh.heights(prep)
+			if out != nil {
+				o = out.with(o, false)
+			}
+			out = &o
+		}
+	}
+	return out
+}
+
+// eachCell runs through the cells of a rail count, until it is enough: one, or all arrangements along the wall where the
+// fields are linked.
+func (s *search) eachCell(base *cell, on set, at func(*cell), enough func() bool) {
 	if s.f == upField {
 		if _, refused := s.untied(base, on); !refused {
 			at(base)
@@ -61,6 +97,12 @@ func (s *search) eachCell(base *cell, on set, at func(*cell)) {
 	for _, k := range ks {
 		for b := 1; b+k-1 <= mostPostsListed; b++ {
 			s.eachArrangement(base, b, k, on, at)
+			if enough() {
+				return
+			}
+			if s.noMore(base, b+1, k, on) {
+				break
+			}
 		}
 	}
 }
@@ -172,7 +214,7 @@ func (s *search) alongOption(b, k int, on set) (AlongOption, bool) {
 	if s.f == alongField {
 		s.untilWidest(b, k, on, &o.Bay, &opening, visit)
 	} else {
-		s.overHeights(b, k, on, visit)
+		s.overHeights(b, k, on, &o.Bay, &opening, visit)
 	}
 	s.unshared = false
 	if first {
@@ -222,9 +264,38 @@ func (e End) same(f End) bool {
 	return e.None == f.None && e.Open == f.Open && (e.None || e.Val.Eq(f.Val))
 }
 
-// overHeights runs through the arrangements of one number of bays and openings, at every rail count.
-func (s *search) overHeights(b, k int, on set, at func(*cell)) {
+// widestLengths is what a bay and an opening can be at most with so many bays and openings, all arrangements taken together;
+// ok is false where none holds. A bay without a range is not known.
+func (s *search) widestLengths(base *cell, b, k int, on set) (bay, opening Range, ok bool) {
+	root, _, ok := s.root(base, k, on)
+	if !ok || b < root.bays.lo || b > root.bays.hi {
+		return bay, opening, false
+	}
+	all := s.open(base, k, tally{b, b})
+	if !all.tighten() {
+		return bay, opening, false
+	}
+	if all.exact() {
+		return bay, opening, true // its bays are not taken together: nothing is known of their widest
+	}
+	sh, prep := s.prepare(all, on, set{})
+	if !prep.Feasible() {
+		return bay, opening, false
+	}
+	for i, v := range sh.open {
+		opening = widen(opening, rangeOf(prep, v), i == 0)
+	}
+	return rangeOf(prep, vBay), opening, true
+}
+
+// overHeights runs through the arrangements of one number of bays and openings, at every rail count, until their ranges are
+// as wide as can be.
+func (s *search) overHeights(b, k int, on set, bay, opening *Range, at func(*cell)) {
 	c := s.p.limits(Rails, on, 1)
+	widestBay, widestOpening, ok := s.widestLengths(&cell{rails: c.lo, more: c.hi > c.lo}, b, k, on)
+	if !ok {
+		return
+	}
 	for n := c.lo; n <= min(c.hi, mostRailsListed); n++ {
 		if _, refused := s.tailRefused(n, on); refused {
 			return
@@ -236,6 +307,9 @@ func (s *search) overHeights(b, k int, on set, at func(*cell)) {
 			continue
 		}
 		s.eachArrangement(&cell{rails: n}, b, k, on, at)
+		if known := !widestBay.same(Range{}); known && bay.same(widestBay) && (k == 0 || opening.same(widestOpening)) {
+			return // ranges of several counts can be no wider
+		}
 	}
 }
 

@@ -447,6 +447,7 @@ func outermost(a, b string, way int) string {
 
 // TestRandomConflicts: all smallest conflicts, against every subset of what was said.
 func TestRandomConflicts(t *testing.T) {
+	t.Parallel()
 	rnd := rand.New(rand.NewSource(22))
 	walls, sets := 0, 0
 	for walls < few(t, 160) {
@@ -512,6 +513,7 @@ func TestRandomConflicts(t *testing.T) {
 // TestRandomWays: every single change mends at its amount and not a hair below it; where none is offered, none of the
 // lengths and counts could be changed to mend it, however far.
 func TestRandomWays(t *testing.T) {
+	t.Parallel()
 	rnd := rand.New(rand.NewSource(23))
 	hair := exact.New(1, 4096)
 	changes, none := 0, 0

@@ -46,6 +46,7 @@ var onceSlow = []string{
 	`bay >= 1970 mm; stock = 60 in, 48 in; bay 1 < 42-3/4 in; stiffeners > -1; opening side = right; centers = 152-13/16 in; post size = 4x4; gap ~ 3 in; most posts`,
 	`span <= 76-11/16 in; added posts = 4; opening >= bay + 1/4 in; post 2 from right = 80 in`,
 	`gap < 1-1/3 in; bottom gap ~ 2-1/2 in; floor at right = -1-1/16 in; stiffeners > 2; bays = 1; smallest bottom gap; gap = 2 in; bays = 2; span in 93 in..94 in; stiffener spacing in 14 in..14 in; wall height < 25-1/2 in; rail size = 2x4`,
+	`stiffener spacing = 16 in; bay <= 2 * wall height; span = 150 in`,
 	`bay >= 42 in; bays < 1; post 2 from left <= 25 in`,
 	`post 1 from right <= 53 in; bay 2 > 66 in; overall < 180 in`,
 	`post 2 from right <= 71 in; bay in 105 in..106 in; post 2 from right = 45 in; added posts >= 2; bays < 1`,

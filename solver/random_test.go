@@ -38,6 +38,7 @@ func (c *randomCount) add(d randomCount) {
 }
 
 func TestRandomWalls(t *testing.T) {
+	t.Parallel()
 	const shards = 8
 	along := (*randomWalls + 3*shards - 1) / (3 * shards) // of each shard, rounded up
 	if testing.Short() {

@@ -148,6 +148,7 @@ func (w spacedWall) only(all map[int]hull) map[int]hull {
 // TestSpacingsAgreeWithTryingThemAll holds verdicts, numbers of bays and what one bay can be against trying every number of
 // spaces in every bay.
 func TestSpacingsAgreeWithTryingThemAll(t *testing.T) {
+	t.Parallel()
 	r := rand.New(rand.NewPCG(7, 21))
 	fits := 0
 	for range 500 {

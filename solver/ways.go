@@ -367,20 +367,24 @@ func (s *search) descend(with set, visit func(*cell) (cut, bool)) {
 	}
 	c := s.p.limits(Rails, with, 1)
 	for n := c.lo; n <= c.hi && n < c.lo+mostWalked; n++ {
-		worth := false
-		look := func(x *cell) (cut, bool) {
-			_, in := visit(x)
-			worth = worth || in
-			return cut{}, false
-		}
+		more := &cell{rails: n, more: true}
 		if s.f == upField {
-			if look(&cell{rails: n, more: true}); !worth {
+			if _, in := visit(more); !in {
 				return
 			}
 			visit(&cell{rails: n})
 			continue
 		}
-		if s.descendBays(with, &cell{rails: n, more: true}, look); !worth {
+		worth := false
+		s.descendBays(with, more, func(x *cell) (cut, bool) {
+			at, in := visit(x)
+			if in && (worth || !x.exact() || at.spaces != nil) {
+				return at, !worth
+			}
+			worth = worth || in
+			return cut{}, false
+		})
+		if !worth || s.outOfWork() {
 			return
 		}
 		s.descendBays(with, &cell{rails: n}, visit)
