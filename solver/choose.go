@@ -367,7 +367,8 @@ func (ch *chooser) fewestPosts() {
 func (ch *chooser) saidLimits() {
 	for i := range ch.s.p.laws {
 		l := &ch.s.p.laws[i]
-		if !ch.on.has(i) || l.Kind != Yours || l.said.Op == Eq || KindOf(l.said.Name.Quantity) != Length || l.field&ch.s.f == 0 {
+		if !ch.on.has(i) || l.Kind != Yours || l.said.Op == Eq || KindOf(l.said.Name.Quantity) != Length || l.field&ch.s.f == 0 ||
+			l.said.Name.Quantity == StiffenerSpacing { // it follows from the bay, which nobody chooses by it
 			continue
 		}
 		way := -1
