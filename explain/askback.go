@@ -67,6 +67,8 @@ func (v *voice) askMissing(key string, f solver.Fact) string {
 		return "A budget wants prices, and none was told. What do they cost?"
 	case "height first":
 		return "Where on the wall was that measured? Tell me the wall's height first, or the rails."
+	case "too much to try":
+		return "I tried long and found neither a layout nor the rule that stops it. What else is known of it?"
 	case "too many rules":
 		if len(f.Nums) > 0 {
 			return "That is more than the " + number(f.Nums[0]) + " rules that I can hold at once. Which may go?"

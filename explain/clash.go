@@ -57,6 +57,8 @@ func (d dispute) countLead(t tale) string {
 	switch {
 	case t.last.Of == string(solver.Openings):
 		return plural(a, "opening", "openings") + " are more than I can lay out: " + count(b) + " at the most"
+	case t.last.Of == string(solver.Stiffeners):
+		return "there are to be " + number(left) + " or more stiffeners in a bay, and no more than " + number(right)
 	case posts && between.Expr.Value.Eq(left):
 		return "bays and openings take " + plural(a, "added post", "added posts") + ", and there are to be no more than " + count(b)
 	case posts:
@@ -86,7 +88,11 @@ func (d dispute) together() string {
 func (d dispute) crossed(t tale) string {
 	lo, hi, _ := strings.Cut(t.last.From, "|")
 	a, b := t.last.Expr.Args[0].Value, t.last.Expr.Args[1].Value
-	return d.sideOf(a, lo, t.last.Of, true) + ", and " + d.sideOf(b, hi, t.last.Of, false)
+	low, top := d.sideOf(a, lo, t.last.Of, true), d.sideOf(b, hi, t.last.Of, false)
+	if low == top { // one end comes from several rules together
+		return d.together()
+	}
+	return low + ", and " + top
 }
 
 // upLead says a clash up the wall: one count of rails that cannot be, or none that can.

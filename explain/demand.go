@@ -9,7 +9,11 @@ import (
 
 // sideOf says one side: what wants a length to be at least (lower) or at most so much.
 func (d dispute) sideOf(x exact.Rat, name, of string, lower bool) string {
-	r, ok := d.stating(name, x)
+	other := ">" // an upper end is not stated by what only bounds from below
+	if lower {
+		other = "<"
+	}
+	r, ok := d.bounding(name, x, other)
 	if !ok || name != "" && r.Rule != name {
 		return d.unnamed(x, of, lower)
 	}

@@ -116,17 +116,19 @@ func (d dispute) has(name string, x exact.Rat) bool {
 
 // stating finds a rule that states a figure, by name if one is given.
 func (d dispute) stating(name string, x exact.Rat) (solver.Rule, bool) {
+	return d.bounding(name, x, "")
+}
+
+// bounding finds a rule that states a figure as an end from one side: none that only has the other one, whose relations are
+// given, may be meant.
+func (d dispute) bounding(name string, x exact.Rat, other string) (solver.Rule, bool) {
 	for _, r := range d.rules {
-		if (name == "" || r.Rule == name) && d.has(r.Rule, x) && onlyOne(d.rules, r, x) {
+		op := read(r.Says).op
+		if (name == "" || r.Rule == name) && (dispute{rules: []solver.Rule{r}}).has(r.Rule, x) && (op == "" || !strings.HasPrefix(op, other) || other == "") {
 			return r, true
 		}
 	}
 	return d.named(name)
-}
-
-// onlyOne: of two rules by one name, the one that states the figure.
-func onlyOne(rules []solver.Rule, r solver.Rule, x exact.Rat) bool {
-	return dispute{rules: []solver.Rule{r}}.has(r.Rule, x)
 }
 
 // tail is what goes behind the last sum of a tale: ", and the wall is 50".

@@ -116,8 +116,9 @@ type refusal struct {
 }
 
 // prove runs through every cell once more under the conflict's laws alone and has the independent checker pass each
-// certificate. It returns the refusals; err tells a proof that does not check, which is a fault of ours.
-func (c clash) prove() (cells []refusal, err error) {
+// certificate. It returns the refusals; whole is false where the limit on work cut the proof short; err tells a proof that
+// does not check, which is a fault of ours.
+func (c clash) prove() (cells []refusal, whole bool, err error) {
 	on := c.mask()
 	s := newSearch(c.o.s.p, c.o.s.f)
 	s.record = func(sh *sheet, cert exact.Certificate) {
@@ -129,13 +130,13 @@ func (c clash) prove() (cells []refusal, err error) {
 	if hit, _ := s.feasible(on); hit != nil && err == nil {
 		err = fmt.Errorf("a conflict holds after all: %v", c.laws)
 	}
-	return cells, err
+	return cells, !s.spent, err
 }
 
 // conflict tells a clash with the sums that show it.
 func (c clash) conflict() Conflict {
-	cells, err := c.prove()
-	return Conflict{Rules: c.rules(), About: c.about(), Work: c.sums(cells), Proven: err == nil && !c.o.s.spent, Fault: err}
+	cells, whole, err := c.prove()
+	return Conflict{Rules: c.rules(), About: c.about(), Work: c.sums(cells), Proven: err == nil && whole, Fault: err}
 }
 
 // sums shows the conflict in one or two of its cells: those that come nearest from either side.
@@ -171,8 +172,8 @@ func (c clash) sums(cells []refusal) []Work {
 func (c clash) countSums() []Work {
 	p, on := c.o.s.p, c.mask()
 	at := map[Quantity]counts{Rails: p.limits(Rails, on, 1), Bays: p.limits(Bays, on, 1), AddedPosts: p.limits(AddedPosts, on, 0),
-		Openings: p.limits(Openings, on, 0)}
-	for _, q := range []Quantity{Rails, Bays, AddedPosts, Openings} {
+		Openings: p.limits(Openings, on, 0), Stiffeners: p.stiffenerLimits(on, 0, false)}
+	for _, q := range []Quantity{Rails, Bays, AddedPosts, Openings, Stiffeners} {
 		if k := at[q]; k.lo > k.hi {
 			return []Work{Line(string(q), "clash", Compare(Tally(k.lo), "<=", Tally(k.hi)))}
 		}

@@ -292,6 +292,30 @@ func (p *problem) stiffenerLimits(on set, bay int, alone bool) counts {
 	return c
 }
 
+// stiffenersClash reports whether the laws leave no number of stiffeners for any bay, or for a bay that they name.
+func (p *problem) stiffenersClash(on set) (by set, none bool) {
+	if c := p.stiffenerLimits(on, 0, false); c.lo > c.hi {
+		return c.byLow.union(c.byTop), true
+	}
+	for _, bay := range p.named.bays.list() {
+		if c := p.stiffenerLimits(on, bay, true); c.lo > c.hi && p.saysOfStiffeners(on, bay) {
+			return c.byLow.union(c.byTop), true
+		}
+	}
+	return by, false
+}
+
+// saysOfStiffeners reports whether a law that is on speaks of the stiffeners of this very bay, so that there is one.
+func (p *problem) saysOfStiffeners(on set, bay int) bool {
+	for i := range p.laws {
+		s := &p.laws[i].said
+		if on.has(i) && s.Name.Quantity == Stiffeners && s.Name.Bay == bay {
+			return true
+		}
+	}
+	return false
+}
+
 func (p *problem) ownStiffeners(on set, bay int) bool {
 	for i := range p.laws {
 		s := p.laws[i].said

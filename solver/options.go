@@ -244,10 +244,7 @@ func (s *search) untilWidest(b, k int, on set, bay, opening *Range, visit func(*
 	if !prep.Feasible() {
 		return
 	}
-	widestBay, widestOpening := rangeOf(prep, vBay), Range{}
-	for i, v := range sh.open {
-		widestOpening = widen(widestOpening, rangeOf(prep, v), i == 0)
-	}
+	widestBay, widestOpening := sh.lengths(prep)
 	s.learn(all, on, sh.cutAt(prep.Point()))
 	s.listing = true // whether an arrangement holds is found with its ranges
 	defer func() { s.listing = false }()
@@ -282,10 +279,16 @@ func (s *search) widestLengths(base *cell, b, k int, on set) (bay, opening Range
 	if !prep.Feasible() {
 		return bay, opening, false
 	}
-	for i, v := range sh.open {
+	bay, opening = sh.lengths(prep)
+	return bay, opening, true
+}
+
+// lengths are what a decided cell that stands for many leaves to any one bay, and to its openings.
+func (s *sheet) lengths(prep *exact.Prepared) (bay, opening Range) {
+	for i, v := range s.open {
 		opening = widen(opening, rangeOf(prep, v), i == 0)
 	}
-	return rangeOf(prep, vBay), opening, true
+	return rangeOf(prep, vBay), opening
 }
 
 // overHeights runs through the arrangements of one number of bays and openings, at every rail count, until their ranges are

@@ -1,8 +1,6 @@
 package solver
 
-import (
-	"saywright/solver/exact"
-)
+import "saywright/solver/exact"
 
 // anySpaces are the spaces in the one bay that there always is.
 func (s *sheet) anySpaces() tally {
@@ -49,6 +47,9 @@ func (s *search) noneOf(c *cell, on set, p probe, bays int, by *set) bool {
 	if hit == nil {
 		*by = by.union(core)
 		return true
+	}
+	if s.outOfWork() {
+		return false
 	}
 	bare := sheet{p: s.p, c: c, f: s.f, on: on, slack: -1}
 	e := bare.spacingEnds(&piece{bays: 1})
@@ -99,4 +100,5 @@ func (s *search) probesHelp(c *cell, on set, l, dir int, helps func(exact.Bound)
 	return true
 }
 
+// mostPeeled bounds how many numbers of spaces are tried one by one where nothing else bounds them.
 const mostPeeled = 64

@@ -169,6 +169,9 @@ func (s *search) root(base *cell, k int, on set) (c *cell, by set, ok bool) {
 	if posts.hi < most {
 		hi, by = min(hi, posts.hi-k+1), by.union(posts.byTop)
 	}
+	if clash, none := s.p.stiffenersClash(on); none {
+		return nil, clash, false
+	}
 	t, ties := s.p.tiedBays(base, k, tally{lo, hi}, on)
 	return s.open(base, k, t), by.union(ties), t.lo <= t.hi
 }

@@ -21,11 +21,13 @@ type solved struct {
 type outcome struct {
 	s       *search
 	blocked bool
-	on      set // hard laws and the defaults that could be kept
-	dropped []int
-	chooser *chooser
-	up      []UpOption
-	along   []AlongOption
+	// undecided: the limit on work was reached before anything was found, and before all was refused
+	undecided bool
+	on        set // hard laws and the defaults that could be kept
+	dropped   []int
+	chooser   *chooser
+	up        []UpOption
+	along     []AlongOption
 }
 
 // work solves a book: decides each field, keeps what defaults it can, lists what can hold, and chooses a layout.
@@ -86,12 +88,16 @@ func (v *solved) blocked() bool {
 	return slices.ContainsFunc(v.fields, func(o *outcome) bool { return o.blocked })
 }
 
+func (v *solved) undecided() bool {
+	return slices.ContainsFunc(v.fields, func(o *outcome) bool { return o.undecided })
+}
+
 func (v *solved) decide(f field) *outcome {
 	s := newSearch(v.p, f)
 	o := &outcome{s: s}
 	hard := v.p.hard
 	if hit, _ := s.feasible(hard); hit == nil {
-		o.blocked = true
+		o.blocked, o.undecided = !s.spent, s.spent
 		return o
 	}
 	o.on = hard
@@ -190,6 +196,7 @@ func (v *solved) tell(a *Answer) {
 	case v.blocked():
 		a.Verdict = Blocked
 		v.tellConflicts(a)
+	case v.undecided():
 	case v.layout.Up != nil || v.layout.Along != nil:
 		a.Verdict = Fits
 		a.Layout = v.layout
@@ -225,6 +232,9 @@ func forms(ss []Statement) []string {
 func (v *solved) wanted() *Question {
 	if v.p.full {
 		return &Question{Key: "too many rules", Facts: []Fact{{Key: "most", Nums: []exact.Rat{exact.Int(maxLaws)}}}}
+	}
+	if v.undecided() {
+		return &Question{Key: "too much to try", Example: "12 feet between the posts"}
 	}
 	for _, o := range v.fields {
 		switch {

@@ -50,8 +50,6 @@ func (s *sheet) shareSpaces(pieces []piece) []piece {
 			pc.spaces = s.c.spaces[run]
 		} else if s.c.probe.spaces.lo > 0 && s.c.probe.seg == pc.seg {
 			pc.spaces = s.c.probe.spaces
-		} else if pc.spaces.hi == most && s.p.bindsSpacing(s.on).likened {
-			pc.spaces.hi = pc.spaces.lo + mostLikened*pc.bays
 		}
 		run++
 		out = append(out, pc)
@@ -67,10 +65,6 @@ func (s *sheet) shareSpaces(pieces []piece) []piece {
 	}
 	return out
 }
-
-// mostLikened bounds the stiffeners of a bay over their least where their spacing is likened to another length, so that
-// no figure bounds them.
-const mostLikened = 12
 
 // spacingBounds tells from which sides the laws that are on bound the spacing of stiffeners.
 type spacingBounds struct {

@@ -24,7 +24,7 @@ func (v *solved) thrifty(b Book) *solved {
 	seen := 1
 	for _, next := range v.alternatives(b) {
 		w := work(next)
-		if w.blocked() {
+		if w.blocked() || w.undecided() {
 			continue
 		}
 		cost, ok := w.material()
