@@ -175,6 +175,9 @@ func (g *grouping) quest(i int) bool {
 	if bareNoun(t.token) && (!g.alone(i) || !g.asksFor(t.key()) || g.g.force == Why && hasValue(g.g.items)) {
 		return false
 	}
+	if t.text == "look like" && g.g.force == Ask && g.g.topic != "" && !g.atBreak(i) {
+		return true // "what does my shopping list look like"
+	}
 	if g.g.force == Teach && strings.HasPrefix(t.text, "step") && !g.empty() {
 		return true // "take me through the gap step by step"
 	}

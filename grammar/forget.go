@@ -62,7 +62,7 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 	if !k.sort() {
 		return Act{}, false
 	}
-	if k.has(kNot) != nil {
+	if k.has(kNot) != nil || k.oneOfSeveral() {
 		return Act{}, false
 	}
 	if n, ok := k.placeName(); ok {
@@ -89,6 +89,16 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 		}
 	}
 	return s.nameOf(&group{force: Forget}, kept)
+}
+
+// oneOfSeveral reports whether one post is picked out of those there are: "the middle post". Not all of them are to go.
+func (k *clause) oneOfSeveral() bool {
+	for _, i := range k.things {
+		if t := k.items[i]; !t.value() && (strings.HasPrefix(t.text, "middle ") || strings.HasPrefix(t.text, "inner ") || strings.HasPrefix(t.text, "inside ")) && !t.plural() {
+			return true
+		}
+	}
+	return false
 }
 
 // placeName reads the place of a measurement: "the bay 1 top reading", "what I measured at rail 3 in bay 2".

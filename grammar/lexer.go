@@ -110,6 +110,10 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i-1) == "no" || l.word(i+1) == "of") {
 		f = vocab().matchBut(l.reader, i, kCmd) // "a drop of 30"
 	}
+	if len(f) > 0 && (f[0].entry.key == "take that" || f[0].entry.kind == kEnter) && l.word(i) == "take" && l.names(f[0].next) && l.word(f[0].next+1) != "up" {
+		l.empty("take") // "take that gap down to 2"
+		return i + 1
+	}
 	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "clear" && f[0].next == i+1 && l.last() != nil && l.last().kind == kNum {
 		l.empty("clear") // "there are 3.85 m clear"
 		return i + 1
@@ -307,6 +311,12 @@ func (l *lexing) phrase(f []found, i int) int {
 		return l.negative(next)
 	}
 	return next
+}
+
+// names reports whether a part is named at i.
+func (l *lexing) names(i int) bool {
+	f := vocab().match(l.reader, i)
+	return len(f) > 0 && f[0].entry.kind == kPart
 }
 
 func (l *lexing) negative(i int) int {

@@ -52,6 +52,22 @@ func (l *lexing) says(i int, name string) int {
 	return i + len(words)
 }
 
+// saved is what is saved that is no wall.
+var saved = map[string]bool{"on": true, "money": true, "time": true, "lumber": true, "wood": true, "some": true, "any": true, "anything": true, "more": true, "much": true, "cost": true, "costs": true}
+
+// wished reports whether what stands before a verb only tells what somebody would or could do.
+func wished(before string) bool {
+	words := strings.Fields(before)
+	if len(words) == 0 {
+		return false
+	}
+	switch words[len(words)-1] {
+	case "would", "could", "might", "will":
+		return true
+	}
+	return false
+}
+
 // tail reads the name that a command ends in: "save this as back porch". It returns the atom after it.
 func (l *lexing) tail(t *token, i int) int {
 	switch t.key() {
@@ -85,6 +101,9 @@ func (l *lexing) tail(t *token, i int) int {
 	}
 	if t.text == "like" && l.word(start+1) != "wall" {
 		first = false
+	}
+	if t.key() == "save" && (t.text == "save" && saved[l.word(start)] || wished(t.before)) {
+		first = false // "I'd save on lumber with five rails"
 	}
 	if t.key() == "save" && l.measures(start, end) {
 		first = false // "save 2 inches at the bottom"

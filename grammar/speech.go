@@ -117,6 +117,7 @@ func (s *speech) sentence(list []item, asked bool) {
 	g.whyNotAlone()
 	g.interrogative()
 	g.conditions()
+	g.provisos()
 	if asked {
 		g.question()
 	}

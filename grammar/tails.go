@@ -51,6 +51,9 @@ func (g *grouping) tail(i int) bool {
 		if wishes := strings.HasSuffix(t.text, "be fine") || strings.HasSuffix(t.text, "be ok") || strings.HasSuffix(t.text, "be okay"); wishes && g.g.force == State && !g.asked {
 			return true // "five to eight boards would be fine"
 		}
+		if strings.HasPrefix(t.text, "that ") && !g.asked && !g.atBreak(i) && most(g.g.items) {
+			return true // "the widest opening that will fit"
+		}
 		if g.g.force == Check && g.g.head == nil {
 			g.g.force = WhatIf
 			return true
@@ -58,6 +61,18 @@ func (g *grouping) tail(i int) bool {
 		return g.turn(WhatIf, State)
 	}
 	return false
+}
+
+// most reports whether a stretch wishes for the most or the least of something, and gives no figure.
+func most(list []item) bool {
+	best := false
+	for _, it := range list {
+		if it.value() {
+			return false
+		}
+		best = best || it.as(kBest) != nil
+	}
+	return best
 }
 
 // findsOut reports whether a question is after the way to find something: "how do I work out …".

@@ -1,0 +1,86 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// What holds only under a condition, or of some other wall, is not set: it is asked back.
+
+// conditions are the words that begin one, besides "if", which is tried.
+var conditions = map[string]bool{"when": true, "whenever": true, "unless": true, "provided": true}
+
+// otherWalls are what a wall is called that is not this one, and walls what is called so.
+var (
+	otherWalls = map[string]bool{"old": true, "previous": true, "former": true, "last": true, "existing": true, "original": true}
+	walls      = map[string]bool{"wall": true, "fence": true, "railing": true, "one": true}
+)
+
+var onlyThen = solver.Question{Text: "Only then, or in any case?", Example: "what if gap 2-1/2"}
+
+// saidAt is a word of a sentence with the place of its item.
+type saidAt struct {
+	word string
+	at   int
+}
+
+func (g *grouping) words() (out []saidAt) {
+	for _, it := range g.list {
+		said := it.before
+		if it.value() && len(it.lim.lead) > 0 {
+			said = it.lim.lead[0].before
+		}
+		for _, w := range strings.Fields(said + " " + it.text) {
+			out = append(out, saidAt{w, it.startAt()})
+		}
+	}
+	return out
+}
+
+// provisos asks back about a sentence that would set something under a condition, or that tells of another wall.
+func (g *grouping) provisos() {
+	sets, last := false, -1
+	for k := g.first; k < len(g.s.groups); k++ {
+		p := &g.s.groups[k]
+		for _, it := range p.items {
+			if !it.value() && it.kind == kMeasured {
+				return // "when I measured bay 2 it was 72"
+			}
+			if it.value() {
+				last = max(last, it.startAt())
+			}
+		}
+		if sets && p.force == WhatIf && p.head != nil && strings.HasPrefix(p.head.text, "if") && hasFigure(p.items) {
+			g.s.fail(p.head.at, onlyThen) // "six rails if the gap is over 2"
+		}
+		sets = sets || p.force == State && p.cmd == "" && hasFigure(p.items)
+	}
+	if !sets {
+		return
+	}
+	words := g.words()
+	for i, w := range words {
+		next := ""
+		if i+1 < len(words) {
+			next = words[i+1].word
+		}
+		switch {
+		case conditions[w.word] && last > w.at:
+			g.s.fail(w.at, onlyThen)
+		case otherWalls[w.word] && walls[next] && tells(words[i+1:]):
+			g.s.fail(w.at, solver.Question{Text: "Of that wall, or of the new one?", Example: "wall 48 high"})
+		}
+	}
+}
+
+// tells reports whether what follows tells of what was.
+func tells(words []saidAt) bool {
+	for _, w := range words {
+		switch w.word {
+		case "had", "was", "were", "used":
+			return true
+		}
+	}
+	return false
+}
