@@ -463,11 +463,14 @@ func (p *problem) namesPost(j int) bool { return j >= 0 && j < maxLaws && p.name
 // namedParts are the parts that laws speak of one by one.
 type namedParts struct {
 	bays, openings, posts set
+	stiffeners, spacing   bool // whether any law speaks of their number, of their spacing
 }
 
 // takeNames collects them once, since every cell asks.
 func (p *problem) takeNames() {
 	note := func(n Name) {
+		p.named.stiffeners = p.named.stiffeners || n.Quantity == Stiffeners
+		p.named.spacing = p.named.spacing || n.Quantity == StiffenerSpacing
 		if n.Bay > 0 && n.Bay < maxLaws && alongQuantities[n.Quantity] {
 			p.named.bays.add(n.Bay)
 		}

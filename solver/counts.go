@@ -46,24 +46,26 @@ func (p *problem) limits(q Quantity, on set, least int) counts {
 
 // needs is the least count that a law takes for granted when it names a part: rail 3 needs three rails.
 func (p *problem) needs(q Quantity, s Statement) int {
-	names := []Name{s.Name}
+	n := s.Name.number(q)
 	if s.Value.Of != nil {
-		names = append(names, *s.Value.Of)
-	}
-	n := 0
-	for _, name := range names {
-		switch q {
-		case Rails:
-			n = max(n, name.Rail)
-		case Bays:
-			n = max(n, name.Bay)
-		case Openings:
-			n = max(n, name.Opening)
-		case AddedPosts:
-			n = max(n, name.Post)
-		}
+		n = max(n, s.Value.Of.number(q))
 	}
 	return n
+}
+
+// number is the number of the part that a name names among those that q counts; 0: none.
+func (n *Name) number(q Quantity) int {
+	switch q {
+	case Rails:
+		return n.Rail
+	case Bays:
+		return n.Bay
+	case Openings:
+		return n.Opening
+	case AddedPosts:
+		return n.Post
+	}
+	return 0
 }
 
 // countRange reads a count's statement as least and greatest whole number.
@@ -294,6 +296,9 @@ func (p *problem) stiffenerLimits(on set, bay int, alone bool) counts {
 
 // stiffenersClash reports whether the laws leave no number of stiffeners for any bay, or for a bay that they name.
 func (p *problem) stiffenersClash(on set) (by set, none bool) {
+	if !p.named.stiffeners {
+		return by, false
+	}
 	if c := p.stiffenerLimits(on, 0, false); c.lo > c.hi {
 		return c.byLow.union(c.byTop), true
 	}

@@ -12,6 +12,9 @@ type lone struct{ bay, v int }
 // nameBays makes each named bay that every arrangement of the cell has an unknown of its own. All bays together are longer
 // than those by the others.
 func (s *sheet) nameBays() {
+	if s.p.named.bays == (set{}) {
+		return
+	}
 	for _, i := range s.p.named.bays.list() {
 		if i > s.c.bays.lo {
 			break
@@ -81,6 +84,9 @@ func (s *sheet) loneForm(bay int) []form {
 
 // excepted are the bays that have an equation of their own; all is false where the cell does not know one of them.
 func (s *sheet) excepted(q Quantity) (out []lone, all bool) {
+	if s.p.named.bays == (set{}) {
+		return nil, true
+	}
 	for _, i := range s.p.named.bays.list() {
 		if !s.hasOwn(Name{Quantity: q, Bay: i}) {
 			continue
@@ -97,6 +103,9 @@ func (s *sheet) excepted(q Quantity) (out []lone, all bool) {
 // namePosts places each named post that every arrangement of the cell has: j−1 others and as many bays and openings as j
 // lie left of it, and what is left lies right.
 func (s *sheet) namePosts() {
+	if s.p.named.posts == (set{}) {
+		return
+	}
 	posts, before := s.c.posts(), 0
 	for _, j := range s.p.named.posts.list() {
 		if j > posts {
@@ -139,6 +148,9 @@ func (s *sheet) nameBaysBeside(j int) {
 // baysBeside are the bays left and right of each named post, counted from below; without openings those left of it are
 // known.
 func (s *sheet) baysBeside() (out []form) {
+	if len(s.at) == 0 {
+		return nil
+	}
 	for _, j := range s.p.named.posts.list() {
 		at, ok := s.at[j]
 		if !ok {

@@ -14,6 +14,9 @@ import (
 // spacesOf is how many spaces so many bays (at most upTo) hold under the laws on stiffeners. alone: it is this bay, else
 // any bay.
 func (s *sheet) spacesOf(copies, upTo, bay int, alone bool) tally {
+	if !s.p.named.spacing {
+		return tally{}
+	}
 	c := s.p.stiffenerLimits(s.on, bay, alone)
 	if !alone && !s.c.exact() && s.p.ownStiffenersAnywhere(s.on) {
 		c = counts{hi: most}
@@ -38,6 +41,9 @@ func (p *problem) ownStiffenersAnywhere(on set) bool {
 // shareSpaces gives every run of bays its spaces. A run whose number is settled and does not go into its bays evenly
 // becomes two: the bays with one space more stand right.
 func (s *sheet) shareSpaces(pieces []piece) []piece {
+	if !s.p.named.spacing {
+		return pieces
+	}
 	out := make([]piece, 0, len(pieces)+1)
 	run := 0
 	for _, pc := range pieces {
@@ -75,6 +81,9 @@ type spacingBounds struct {
 func (b spacingBounds) both() bool { return b.below && b.above || b.likened }
 
 func (p *problem) bindsSpacing(on set) (b spacingBounds) {
+	if !p.named.spacing {
+		return b
+	}
 	for i := range p.laws {
 		s := &p.laws[i].said
 		if !on.has(i) {
@@ -165,8 +174,9 @@ func (o Op) fromAbove() bool { return o == LE || o == LT || o == Eq || o == In }
 // rightForms are the forms that a name covers where another length is likened to it. Where the cell leaves open how many
 // they are, or how many stiffeners stand there, nothing follows.
 func (s *sheet) rightForms(n Name) []form {
-	var out []form
-	for _, f := range s.forms(n, false) {
+	all := s.forms(n, false)
+	kept := all[:0]
+	for _, f := range all {
 		if f.upTo != 0 {
 			continue
 		}
@@ -176,9 +186,9 @@ func (s *sheet) rightForms(n Name) []form {
 			}
 			f.terms, f.copies = f.each(exact.New(1, int64(f.spaces.lo))), 1
 		}
-		out = append(out, f)
+		kept = append(kept, f)
 	}
-	return out
+	return kept
 }
 
 // spacingEnds are the least and the most that the laws give the spacing in a piece; likened, where one depends on another
