@@ -171,6 +171,9 @@ func (s *speech) tried(g *group) {
 	if !ok {
 		return
 	}
+	if g.force == Check && s.sellers(g, found) {
+		return
+	}
 	a := Act{Kind: g.force}
 	for _, m := range found {
 		a.Statements = append(a.Statements, m.st)
@@ -180,6 +183,30 @@ func (s *speech) tried(g *group) {
 	}
 	s.act(g, a)
 }
+
+// sellers sets what a seller is said to have: that is no claim about the wall. It reports false for anything else.
+func (s *speech) sellers(g *group, found []made) bool {
+	if g.head == nil || len(g.head.text) == 0 {
+		return false
+	}
+	seller := false
+	for _, w := range strings.Fields(g.head.text) {
+		seller = seller || selling[w]
+	}
+	for _, m := range found {
+		seller = seller && m.st.Name.Quantity == solver.Stock
+	}
+	if !seller {
+		return false
+	}
+	for _, m := range found {
+		s.act(g, Act{Kind: State, Statements: []solver.Statement{m.st}})
+	}
+	return true
+}
+
+// selling are who lumber is bought from.
+var selling = map[string]bool{"yard": true, "lumberyard": true, "store": true, "shop": true, "merchant": true, "clerk": true, "supplier": true, "salesman": true, "dealer": true}
 
 // withoutWall takes out the name of the one wall whose table is asked after: "the cuts for the north wall".
 func withoutWall(list []item) (wall string, rest []item) {

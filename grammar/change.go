@@ -32,7 +32,7 @@ func (k *clause) changed() (reading, bool) {
 	}
 	lim := k.items[k.values[0]].lim
 	op, ok := lim.relation()
-	if !ok || lim.of != nil {
+	if !ok || lim.of != nil || k.has(kMore) == nil && k.stated(k.values[0]) {
 		return reading{}, false
 	}
 	switch {
@@ -223,6 +223,23 @@ func (k *clause) changedName(senses []sense, lim *limit, i int) (solver.Name, so
 		}
 	}
 	return solver.Name{}, 0, false
+}
+
+// stated reports whether a value is what its part is or stands at: "I moved it up, and the gap is 2" changes nothing by 2.
+func (k *clause) stated(i int) bool {
+	before := k.items[i].before
+	if lead := k.items[i].lim.lead; len(lead) > 0 {
+		before = lead[0].before
+	}
+	words := strings.Fields(before)
+	if len(words) == 0 {
+		return false
+	}
+	switch words[len(words)-1] {
+	case "is", "are", "stands", "stand":
+		return true
+	}
+	return false
 }
 
 // scaled builds *=.

@@ -9,6 +9,14 @@ import (
 // forget reads what is to be forgotten: quantities, a limit, a measurement, a price. What is said after it, with a
 // value of its own, is a statement again.
 func (s *speech) forget(g *group) {
+	if len(g.items) > 0 && !g.items[0].value() && g.items[0].kind == kBut {
+		if !strings.Contains(g.head.text, "everything") && !strings.Contains(g.head.text, "all") {
+			s.notUnderstood(g, g.items)
+			return
+		}
+		s.keep(g) // "wipe out everything | except the span"
+		return
+	}
 	parts := chunks(strip(g.items))
 	if len(parts) == 0 {
 		s.fail(g.head.at, solver.Question{Text: "Forget what?", Example: "forget gap"})

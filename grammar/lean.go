@@ -25,8 +25,8 @@ func (k *clause) perBay(i int) bool {
 func (k *clause) spareBoards(i int) bool {
 	for _, t := range k.things {
 		if it := k.items[t]; it.key() == "spare" {
-			_, noun, _ := strings.Cut(it.text, " ")
-			return noun != "" && (boardNouns[noun]) || t == i+1 && it.text == "spares"
+			first, noun, _ := strings.Cut(it.text, " ")
+			return noun != "" && (boardNouns[noun] || boardNouns[first]) || t == i+1 && it.text == "spares"
 		}
 	}
 	return false

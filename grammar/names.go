@@ -247,6 +247,9 @@ func (l *lexing) nameStart(i int) int {
 // nameEnd finds where a name ends: at a break, or where the next command begins.
 func (l *lexing) nameEnd(key string, i int) int {
 	for j := i; ; j++ {
+		if file := l.text(i, j); strings.HasSuffix(file, ".svg") || strings.HasSuffix(file, ".html") || strings.HasSuffix(file, ".htm") {
+			return j // a file's name ends in its kind
+		}
 		switch w := l.word(j); {
 		case w == "":
 			return j

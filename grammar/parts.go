@@ -251,6 +251,7 @@ var parts = []entry{
 		spares
 		extras
 		spare (RAIL|sticks)
+		(boards|planks|sticks) (extra|to spare)
 		waste [(factor|allowance)]`},
 	{kind: kPart, key: "tape", sense: meaning("tape"), ways: `
 		tape

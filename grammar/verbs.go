@@ -54,8 +54,9 @@ func (l *lexing) pronoun(i, next int) bool {
 	switch l.word(i - 1) {
 	case "left", "right":
 		return l.word(i+1) == "" || l.kind(i+1) == aSign // "at the left-hand one"
-	case "nor", "little", "this", "that", "which", "other", "another", "each", "every", "same", "new", "the", "first", "last", "second", "third", "bottom", "top", "any", "old", "his", "her", "wrong", "good":
-		return true
+	case "nor", "little", "this", "that", "which", "other", "another", "each", "every", "same", "new", "the", "first", "last", "second", "third", "bottom", "top", "any", "old", "his", "her", "wrong", "good",
+		"longer", "shorter", "wider", "narrower", "taller", "lower", "higher", "bigger", "smaller", "larger", "cheaper", "tighter", "longest", "shortest", "widest", "tallest", "lowest", "biggest", "smallest", "cheapest":
+		return true // "the shorter one"
 	}
 	return false
 }
