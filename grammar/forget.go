@@ -17,6 +17,10 @@ func (s *speech) forget(g *group) {
 		s.keep(g) // "wipe out everything | except the span"
 		return
 	}
+	if len(g.items) > 0 && !g.items[0].value() && g.items[0].text == "," {
+		s.notUnderstood(g, g.items) // "forget what he said, the opening is 30"
+		return
+	}
 	parts := chunks(strip(g.items))
 	if len(parts) == 0 {
 		s.fail(g.head.at, solver.Question{Text: "Forget what?", Example: "forget gap"})

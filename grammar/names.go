@@ -6,7 +6,7 @@ import "strings"
 var wallNames = func() map[string]bool {
 	m := map[string]bool{}
 	for _, w := range strings.Fields(`north south east west northern southern eastern western northeast northwest southeast southwest front back rear left right side
-		upstream downstream street garden river lake water kitchen house porch deck patio bench driveway road field alley pool upper lower inner outer landing ferry shore uphill downhill other second first third`) {
+		upstream downstream street garden river lake water kitchen house porch deck patio bench driveway road field alley pool upper lower inner outer landing ferry shore garage shed barn cabin bunkhouse veranda sunroom uphill downhill other second first third`) {
 		m[w] = true
 	}
 	return m
@@ -272,7 +272,7 @@ func (l *lexing) nameEnd(key string, i int) int {
 
 // commandAt reports whether a command, a question or a wish begins at atom i.
 func (l *lexing) commandAt(i int) bool {
-	if l.word(i) == "then" || l.word(i) == "and" {
+	for leads[l.word(i)] {
 		i++
 	}
 	f := vocab().match(l.reader, i)
@@ -285,6 +285,9 @@ func (l *lexing) commandAt(i int) bool {
 	}
 	return false
 }
+
+// leads are words that may stand between an "and" and the command after it.
+var leads = map[string]bool{"then": true, "and": true, "also": true, "uh": true, "um": true, "please": true}
 
 // opensGap reports whether "open" is said of a part of the wall rather than of a plan.
 func (l *lexing) opensGap(i, end int) bool {

@@ -108,6 +108,10 @@ func (g *grouping) command(i int) bool {
 			g.flush(group{force: Forget, head: t.token}) // "never mind the budget"
 			return true
 		}
+		if key == "undo" && strings.HasPrefix(t.text, "forget that") && i+1 < len(g.list) && g.limitOf(i+1) {
+			g.flush(group{force: Forget, head: t.token}) // "forget that three inch max I put on the gap"
+			return true
+		}
 		if t.as(kFix) != nil && i > 0 && i+1 < len(g.list) && g.g.cmd == "" && !g.empty() {
 			t.kind = kFix
 			return false
