@@ -194,7 +194,7 @@ func (s *speech) sellers(g *group, found []made) bool {
 		seller = seller || selling[w]
 	}
 	for _, m := range found {
-		seller = seller && m.st.Name.Quantity == solver.Stock
+		seller = (seller || m.st.Op == solver.Plus || m.st.Op == solver.Minus) && m.st.Name.Quantity == solver.Stock
 	}
 	if !seller {
 		return false

@@ -120,6 +120,7 @@ var trade = []entry{
 var fills = []entry{
 	{kind: kFill, key: "fill", ways: `
 		you know
+		try and
 		(i|we) (will|can|could|would) (put up with|live with|accept|tolerate|stand for)
 		(put|laid|ran|held) (my|a|the) (tape|ruler) (across|on|to|over) (a|one|the) RAIL and
 		(ripped|milled|sawn) (from|out of)
