@@ -186,7 +186,7 @@ func (s *speech) tried(g *group) {
 
 // sellers sets what a seller is said to have: that is no claim about the wall. It reports false for anything else.
 func (s *speech) sellers(g *group, found []made) bool {
-	if g.head == nil || len(g.head.text) == 0 {
+	if g.head == nil {
 		return false
 	}
 	seller := false
