@@ -33,6 +33,15 @@ func Read(line string, c Context) Reading {
 	if r.Ask == nil || c.deep {
 		return r
 	}
+	if left, ok := withoutBackdrop(atoms, c); ok {
+		told := readAtoms(left, c)
+		if told.Ask != nil {
+			told = mend(left, c, told)
+		}
+		if told.Ask == nil {
+			return told
+		}
+	}
 	return mend(atoms, c, r)
 }
 

@@ -212,10 +212,8 @@ func (d *dictionary) near(w string) []string {
 	if len(w) == 3 && d.shortWord(w) {
 		return nil
 	}
-	for _, n := range d.numbers {
-		if len(n) > 2 && slip(w, n, 1) <= 1 || len(n) > 6 && slip(w, n, 2) <= 2 {
-			return nil
-		}
+	if d.numberish(w) {
+		return nil
 	}
 	type near struct {
 		word string

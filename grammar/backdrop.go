@@ -1,0 +1,230 @@
+package grammar
+
+import "strings"
+
+// withoutBackdrop leaves out the clauses of a line that only tell what is round the work: "we bought the lumber yesterday,
+// and …", "…, so that it lines up with our steps". It reports whether there was one. It is asked only where the line as
+// a whole could not be read. What is left must be read by itself, without a guess.
+//
+// A clause is backdrop where it has a subject of its own, names no figure, no part of the wall (in a reason it may), no
+// relation and no change, asks and orders nothing, tells nobody's view, and says something that no table knows.
+func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
+	var left []atom
+	dropped := false
+	cuts := clauseStarts(atoms)
+	for k, from := range cuts {
+		to := len(atoms)
+		if k+1 < len(cuts) {
+			to = cuts[k+1]
+		}
+		part := atoms[from:to]
+		next := ""
+		if to < len(atoms) {
+			next = atoms[to].text
+		}
+		if isBackdrop(part, c, next) {
+			dropped = true
+			if stop := part[len(part)-1]; len(left) > 0 && stop.kind == aSign && left[len(left)-1].kind != aSign {
+				left = append(left, stop)
+			}
+			continue
+		}
+		if len(left) == 0 || dropped && left[len(left)-1].kind == aSign {
+			part = withoutJoint(part)
+		}
+		if dropped && pointsBack[part[0].text] {
+			return nil, false // it may speak of what was dropped
+		}
+		left = append(left, part...)
+	}
+	return left, dropped && len(left) > 0
+}
+
+// joints begin a clause that goes on from the one before it.
+var joints = map[string]bool{"and": true, "but": true, "so": true, "then": true}
+
+// causes begin a clause that tells why.
+var causes = map[string]bool{"because": true, "since": true, "as": true, "cause": true, "cos": true, "cuz": true, "so": true, "or": true, "otherwise": true, "lest": true, "for": true}
+
+func withoutJoint(part []atom) []atom {
+	for len(part) > 1 && (joints[part[0].text] || part[0].kind == aSign) {
+		part = part[1:]
+	}
+	return part
+}
+
+// clauseStarts cuts a line behind each sign that breaks it, and before each word that joins a clause with its own subject.
+func clauseStarts(atoms []atom) []int {
+	starts := []int{0}
+	for i := 1; i < len(atoms); i++ {
+		switch {
+		case breaksClause(atoms, i-1):
+		case atoms[i].kind == aWord && (joints[atoms[i].text] || causes[atoms[i].text]) && !joints[atoms[i-1].text] && subjectAt(atoms, i+1):
+		default:
+			continue
+		}
+		if starts[len(starts)-1] != i {
+			starts = append(starts, i)
+		}
+	}
+	return starts
+}
+
+// breaksClause reports whether a sign parts clauses: no decimal point, no dash between figures.
+func breaksClause(atoms []atom, i int) bool {
+	switch atoms[i].text {
+	case ",", ";", "!", "?", ":", "--", "(", ")":
+		return atoms[i].kind == aSign
+	case ".":
+		return atoms[i].kind == aSign && (i+1 == len(atoms) || !atoms[i+1].glued)
+	}
+	return false
+}
+
+var (
+	speakers   = map[string]bool{"i": true, "we": true}
+	otherOnes  = map[string]bool{"he": true, "she": true, "they": true, "there": true, "everybody": true, "everyone": true, "somebody": true, "someone": true, "nobody": true, "people": true, "folks": true, "you": true}
+	pointing   = map[string]bool{"it": true, "that": true, "this": true}
+	owned      = map[string]bool{"my": true, "our": true, "his": true, "her": true, "their": true, "your": true}
+	noun       = map[string]bool{"the": true, "a": true, "an": true, "some": true, "these": true, "those": true, "one": true, "most": true}
+	auxiliary  = map[string]bool{"is": true, "are": true, "was": true, "were": true, "has": true, "have": true, "had": true, "will": true, "would": true, "can": true, "could": true, "do": true, "does": true, "did": true, "might": true, "may": true, "should": true, "must": true, "needs": true, "wants": true, "likes": true, "loves": true, "gets": true, "got": true, "goes": true, "came": true, "comes": true, "keeps": true, "kept": true}
+	pointsBack = wordSet("it its they their he his she her him them that this those these")
+	stepBefore = map[string]bool{"that": true, "then": true, "also": true, "now": true, "well": true, "look": true, "see": true, "oh": true, "ok": true, "okay": true, "uh": true, "um": true, "honestly": true, "please": true, "just": true, "you": true}
+)
+
+// subjectAt reports whether a subject may begin at i.
+func subjectAt(atoms []atom, i int) bool {
+	for i < len(atoms) && atoms[i].text == "that" && i+1 < len(atoms) && !auxiliary[atoms[i+1].text] {
+		i++ // "so that they …"
+	}
+	if i >= len(atoms) || atoms[i].kind != aWord {
+		return false
+	}
+	w := atoms[i].text
+	return speakers[w] || otherOnes[w] || pointing[w] || owned[w] || noun[w]
+}
+
+// isBackdrop reports whether a clause says nothing of the wall.
+func isBackdrop(part []atom, c Context, next string) bool {
+	var w []string
+	for _, a := range part {
+		switch a.kind {
+		case aWord:
+			w = append(w, a.text)
+		case aSign:
+			if a.text == "?" || a.text == `"` {
+				return false
+			}
+		default:
+			return false
+		}
+	}
+	reason := false
+	for len(w) > 0 && (joints[w[0]] || causes[w[0]] || stepBefore[w[0]] && !(w[0] == "you" && len(w) > 1 && w[1] != "see" && w[1] != "know") && w[0] != "that" || reason && w[0] == "that") {
+		reason = reason || causes[w[0]] && (w[0] != "so" || len(w) > 1 && (w[1] == "that" || pointing[w[1]]))
+		w = w[1:]
+	}
+	if len(w) < 3 || !narrates(w, reason) {
+		return false
+	}
+	led := next == "so" || next == "but" // what follows is what is wanted, and goes before what this says
+	for _, word := range w {
+		if turning[word] || !led && !reason && (withheld[word] || viewed[word] || pointing[word] && next != "and") {
+			return false
+		}
+	}
+	return nothingOfTheWall(lex(part, c), reason, led)
+}
+
+// narrates reports whether words begin with a subject that has a verb.
+func narrates(w []string, reason bool) bool {
+	switch {
+	case speakers[w[0]] || otherOnes[w[0]]:
+		return true
+	case pointing[w[0]]:
+		return reason
+	case owned[w[0]] || noun[w[0]] || reason:
+		for i, v := range w[1:] {
+			if auxiliary[v] || i > 0 && len(v) > 3 && (strings.HasSuffix(v, "ed") || strings.HasSuffix(v, "s") && !strings.HasSuffix(v, "ss")) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// turning are words by which a clause takes back, doubts or bounds what is said beside it, whatever joins the two.
+var turning = wordSet(`
+	if unless whether suppose supposing imagine pretend maybe perhaps instead either cancel ignore forget scratch undo scrap disregard
+	unsure undecided doubt doubts guessing testing joking kidding toying debating contemplating hesitating
+	inch inches foot feet yard yards cm mm meter meters metre metres millimeters centimeters percent maximum minimum max min limit limits limited equal equals
+`)
+
+// withheld are words by which a clause may deny, judge or compare what is said beside it.
+var withheld = wordSet(`
+	not no never none nobody nothing nor neither without hardly cannot rather wrong mistake misread mistaken incorrect error off
+	guess wonder wondering torn curious playing thinking considering mulling entertaining
+	more less fewer bigger smaller tighter wider narrower taller shorter higher lower longer closer farther further half twice double same most least exactly
+	ridiculous nuts crazy nonsense silly stupid awful terrible horrible bad worse refuse reject object disagree complain complains
+	hate hates dislike dislikes impossible overkill
+`)
+
+// viewed are words by which somebody's view is told, so that what stands beside it may be a claim.
+var viewed = wordSet(`
+	say says said saying claim claims claimed tell tells told think thinks thought reckon reckons reckoned suggest suggests suggested recommend recommends recommended
+	propose proposes proposed insist insists insisted advise advises advised drew draw draws drawing drawn sketch sketched plan plans planned blueprint design designed
+	quote quoted quotes bid estimate estimated invoice according sheet spec specs list lists listed asks asked asking show shows showed shown figure figures figured calculated
+	wrote written text texted mark marks marked proposal swears swore believes believed worked note notes noted paper
+	argue argues argued believe expert chart table book code rule rules
+`)
+
+func wordSet(text string) map[string]bool {
+	m := map[string]bool{}
+	for _, w := range strings.Fields(text) {
+		m[w] = true
+	}
+	return m
+}
+
+// nothingOfTheWall reports whether the tokens of a clause hold nothing that could be set, asked or ordered, and a word that no
+// table knows. A reason, and what leads up to a wish, may speak of parts.
+func nothingOfTheWall(list []token, reason, led bool) bool {
+	unknown := 0
+	for i := range list {
+		switch t := &list[i]; t.kind {
+		case kComma, kStop, kAnd, kBut, kOr, kIt, kFill, kOnly, kOut, kOver, kUnder, kUp, kDown, kOff, kAt, kFrom, kTo, kReason, kHave, kMove, kTop, kX, kMeasured, kAbout, kBetween:
+		case kStockWord, kSell, kPriceVerb, kCutWord, kLevel:
+		case kHead:
+			if t.key() != string(State) {
+				return false
+			}
+		case kPart, kLoc, kDim, kSide, kItem, kVague, kNot, kNo, kMore, kFixed, kTail:
+			if !reason && !led {
+				if t.kind != kPart || t.key() != "rail" && t.key() != "lumber" {
+					return false
+				}
+			}
+		case kUnknown:
+			if !foreign(t) || words().numberish(t.text) {
+				return false
+			}
+			unknown++
+		default:
+			return false
+		}
+	}
+	return unknown > 0 || led
+}
+
+// numberish reports whether a word may be a misspelled number or unit.
+func (d *dictionary) numberish(w string) bool {
+	if english()[w] {
+		return false
+	}
+	for _, n := range d.numbers {
+		if len(n) > 2 && slip(w, n, 1) <= 1 || len(n) > 6 && slip(w, n, 2) <= 2 {
+			return true
+		}
+	}
+	return false
+}
