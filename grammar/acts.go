@@ -144,6 +144,9 @@ func (s *speech) state(g *group) {
 		if n := len(s.acts); n > 0 && m.st.Op == solver.Eq && s.acts[n-1].String() == a.String() {
 			continue // "… Yes, two and five eighths."
 		}
+		if m.st.Name.Quantity == solver.Goal && s.wished(a.String()) || s.concluded(g, m) {
+			continue
+		}
 		s.acts = append(s.acts, a)
 	}
 }

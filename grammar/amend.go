@@ -22,6 +22,12 @@ func (a *amended) amend(part []item) bool {
 			return clear
 		}
 	}
+	if len(chunk) == 2 && a.repeatsWord(chunk) {
+		chunk = chunk[:1] // "an inch low, no, an inch and a quarter low"
+		if ok, clear := a.substitute(chunk[0], rest); ok || !clear {
+			return clear
+		}
+	}
 	if n := len(a.acc); n > 1 && len(chunk) > 1 && chunk[0].value() && a.dangles() && chunk[0].lim.lo.unit == bare {
 		a.acc = append(append([]item{}, a.acc[:n-1]...), part...) // "and one, no, two added posts"
 		return true
@@ -239,4 +245,10 @@ func kindOfValue(v solver.Value) solver.Kind {
 		return solver.Percent
 	}
 	return solver.Count
+}
+
+// repeatsWord reports whether a correction is a value and the very word that stands behind the value it corrects.
+func (a *amended) repeatsWord(chunk []item) bool {
+	n := len(a.acc)
+	return n > 1 && chunk[0].value() && !chunk[1].value() && chunk[1].is(kMore) && a.acc[n-2].value() && !a.acc[n-1].value() && a.acc[n-1].text == chunk[1].text
 }

@@ -22,6 +22,7 @@ var countNouns = func() map[string]bool {
 
 // bind gives parts their numbers: "bay 2", "the third rail", "rails 1, 2 and 3".
 func (l *lexing) bind() {
+	l.wordings()
 	l.limits()
 	l.nearestUnits()
 	l.shyOf()
@@ -58,9 +59,13 @@ func (l *lexing) bind() {
 			t.indexes, t.index, t.end = idx, idx[0], in[next-1].end
 			i = next - 1
 		}
+		if t.kind == kFromSide && t.key() == "left" && len(out) > 0 && out[len(out)-1].key() == "bay" && len(out[len(out)-1].indexes) == 1 && (i+1 >= len(in) || in[i+1].kind != kNum || in[i+1].before != "") {
+			continue // "the first bay from the left is 58"
+		}
 		out = append(out, t)
 	}
 	l.tokens = out
+	l.bareOrdinals()
 }
 
 // mayVerb are verbs that allow, and do not set.
@@ -209,7 +214,7 @@ func partIndex(in []token, i int) (n, next int) {
 	t := in[i]
 	limit := indexable(t)
 	j := i + 1
-	named := j < len(in) && in[j].kind == kKnowing
+	named := j < len(in) && (in[j].kind == kKnowing || in[j].text == "number" && in[j].as(kKnowing) != nil)
 	if named {
 		j++
 	}

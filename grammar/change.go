@@ -98,7 +98,7 @@ func (k *clause) direction() direction {
 			up = up || moves || goes(t) && i+1 < len(k.items) || i > 0 && !k.items[i-1].value() && k.items[i-1].text == "go" || i > 0 && k.noun(i-1) != nil && i+1 < len(k.items) && k.items[i+1].value()
 		case t.kind == kDown:
 			down = true
-		case t.kind == kOut && t.text == "out":
+		case t.kind == kOut && t.text == "out" && !getsOut(t.before):
 			out = true
 		case t.kind == kOut && moves:
 			out = true
@@ -146,6 +146,19 @@ func (k *clause) direction() direction {
 	return d
 }
 
+// getsOut reports whether the empty words before an "out" end in a verb of going: then nothing is taken out.
+func getsOut(before string) bool {
+	words := strings.Fields(before)
+	if len(words) == 0 {
+		return false
+	}
+	switch words[len(words)-1] {
+	case "get", "gets", "got", "getting", "go", "goes", "going", "went", "come", "comes", "came":
+		return true
+	}
+	return false
+}
+
 // counts reports whether the parts of the clause are counted.
 func (k *clause) counts() bool {
 	_, ok := k.pick(k.senses(0, len(k.items)), ofKind[solver.Count], nil, 0)
@@ -170,6 +183,11 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 		}
 	}
 	n, kind, ok := k.changedName(senses, lim, i)
+	for _, w := range k.words {
+		if s := dimensionOf(k.items[w].token); !ok && s != nil {
+			n, kind, ok = k.changedName(append(senses, *s), lim, i) // "the added posts an inch taller"
+		}
+	}
 	if !ok {
 		return reading{}, false
 	}
@@ -177,12 +195,16 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	if m.st.Value, ok = k.s.value(*lim.lo, kind); !ok || m.st.Value.Num.Sign() < 0 || kind == solver.Percent && lim.lo.unit != bare {
 		return reading{}, false
 	}
-	if d.op == solver.Plus && k.about("off floor") {
+	if d.op == solver.Plus && k.about("off floor") && k.has(kMore) == nil {
 		m.st.Op = solver.Eq // "lift it 4 inches off the deck"
 		m, ok = k.fill(m)
 		if !ok {
 			return reading{}, false
 		}
+		return k.finish(reading{made: []made{m}})
+	}
+	if n.Quantity == solver.AddedPosts && d.op == solver.Plus && k.tellsOfAdding() {
+		m.st.Op = solver.Eq
 		return k.finish(reading{made: []made{m}})
 	}
 	if n.Quantity == solver.Drop && d.op == solver.Minus && k.falling() {
@@ -199,6 +221,12 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	}
 	m.doubt = k.s.doubtChange(m, *lim.lo)
 	return k.finish(reading{made: []made{m}})
+}
+
+// tellsOfAdding reports whether it is told how many are added, and not that more be added: "we're adding two posts".
+func (k *clause) tellsOfAdding() bool {
+	t := k.has(kChange)
+	return t != nil && t.text == "adding" && (strings.HasSuffix(t.before, "am") || strings.HasSuffix(t.before, "are")) && k.has(kMore) == nil && k.has(kAnother) == nil
 }
 
 // falling reports whether the words of change are of the ground that falls.
@@ -259,6 +287,12 @@ func (k *clause) scaled(f exact.Rat, lim *limit) (reading, bool) {
 			return reading{}, false
 		}
 		name = n
+	} else if a, ok := k.pick(senses, ofKind[solver.Count], nil, 0); ok {
+		n, _, ok := k.build(a)
+		if !ok || lim != nil && lim.lo.unit == percent {
+			return reading{}, false
+		}
+		name = n // "twice as many rails"
 	} else if len(senses) == 0 && k.carry.name != nil && any.has(max(0, aspectIndexOf(k.carry.name.Quantity))) {
 		name = *k.carry.name
 	} else {

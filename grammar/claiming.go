@@ -85,7 +85,8 @@ var claims = []entry{
 		(is|are) (that|this|it|they|those|these) (about|all|both|really|even|actually|still) (right|correct|true|so|sound|accurate|possible|ok|okay|good)
 		(is|are) (that|this|it|they|those|these) (consistent|in order|in agreement|verified|credible|plausible|the truth|valid|feasible|realistic|believable|acceptable|how it is|in line)
 		(is|are) (that|those|these|they|it) (figure|figures|number|numbers|claim|claims|dimension|dimensions|marks) (right|correct|true|so|sound|accurate|possible|ok|okay|good)
-		(do|does|would|can) you (confirm|concur|agree|accept|believe) (that|this|it|with that|with him|with them|with her|those|these)
+		(do|does|would|can) you (confirm|concur|agree|accept) (that|this|it|with that|with him|with them|with her|those|these)
+		(do|does|would|can) you believe (that|this|with that|with him|with them|with her|those|these)
 		(would|do) you (concur|confirm|say so|believe it)
 		(do|does) (the|those|these) (figures|numbers|claims) (hold|add up|work|agree|check out|fit|tally|square|stand|hold up|match)
 		(what|is) the verdict

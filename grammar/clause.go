@@ -34,8 +34,10 @@ func (s *speech) clause(list []item, c carry, force ActKind) []reading {
 		return nil
 	}
 	if k.bay2 > 0 {
-		if r, ok := k.bayLikeBay(); ok {
-			return []reading{r}
+		for _, read := range []func(*clause) (reading, bool){(*clause).bayLikeBay, (*clause).related, (*clause).comparedTo} {
+			if r, ok := read(&k); ok {
+				return []reading{r}
+			}
 		}
 		return nil
 	}
@@ -52,7 +54,7 @@ var clauseKinds []func(*clause) (reading, bool)
 
 func init() {
 	clauseKinds = []func(*clause) (reading, bool){
-		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).sizedAfter, (*clause).overage, (*clause).shop, (*clause).best, (*clause).related, (*clause).extraPercent, (*clause).changed, (*clause).none, (*clause).soMany, (*clause).plain,
+		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).sizedAfter, (*clause).overage, (*clause).shop, (*clause).best, (*clause).related, (*clause).extraPercent, (*clause).comparedTo, (*clause).changed, (*clause).none, (*clause).soMany, (*clause).plain,
 	}
 }
 

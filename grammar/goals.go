@@ -1,6 +1,9 @@
 package grammar
 
 import (
+	"slices"
+	"strings"
+
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -30,6 +33,9 @@ func (k *clause) whole() (reading, bool) {
 		return reading{}, false
 	}
 	r, _ := k.finish(reading{made: []made{{st: st, at: k.at()}}})
+	if st.Value.Word == "equal bays" { // "equal bays, none longer than 75 inches"
+		r.carry.name, r.carry.kind, r.carry.senses = &solver.Name{Quantity: solver.Bay, Wall: k.wallName()}, solver.Length, []sense{meaning("bay |")}
+	}
 	return r, true
 }
 
@@ -94,6 +100,14 @@ func (k *clause) goal(way string) (string, bool) {
 			return "", false
 		}
 		senses = k.carry.senses
+	}
+	if way == "smallest" || way == "largest" {
+		if a, ok := k.pick(senses, ofKind[solver.Count], nil, 0); ok && k.has(kLim) != nil {
+			noun := strings.TrimPrefix(aspects[a], "added ")
+			if g := map[string]string{"smallest": "fewest ", "largest": "most "}[way] + noun; slices.Contains(goals, g) {
+				return g, true // "min posts"
+			}
+		}
 	}
 	found := ""
 	for _, g := range goals {

@@ -55,6 +55,10 @@ func inherit(l, was *limit) *limit {
 		}
 	}
 	out.to = l.to || was.to
+	if l.lo.unit == bare && was.lo.unit == bare && len(l.lo.plain) == 3 && len(was.lo.plain) == 3 {
+		v := *l.lo
+		v.plain, out.lo = "", &v // "144, no, 146": digits as they are said
+	}
 	if l.lo.unit == bare && was.lo.unit != bare && l.hi == nil && l.lo.size == "" {
 		v := likeBefore(*l.lo, was.lo)
 		out.lo = &v

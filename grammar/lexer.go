@@ -9,7 +9,7 @@ import (
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, heads, fills, questions, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials)
+	return compile(classes, heads, fills, questions, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, wishes, turns, places)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -103,6 +103,9 @@ func (l *lexing) step(i int) int {
 	}
 	if _, _, ok := l.sound(i); ok {
 		fEnd = min(fEnd, i+1)
+	}
+	if len(f) > 0 && f[0].entry.kind == kBound && l.word(f[0].next) == "than" {
+		f = vocab().matchBut(l.reader, i, kBound) // "but no more than three"
 	}
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare {
 		f = vocab().matchBut(l.reader, i, kGoal) // "3 bays eq"
@@ -212,11 +215,14 @@ func (l *lexing) trimmed(f found, i int) int {
 
 // compared tells "wider than it is now" from "wider than three inches".
 func (l *lexing) compared(f []found, i int) []found {
-	if k := f[0].entry.kind; k != kRel && k != kOver || l.word(f[0].next-1) != "than" {
+	if k := f[0].entry.kind; k != kRel && k != kOver && k != kUnder || l.word(f[0].next-1) != "than" {
 		return f
 	}
 	if g := vocab().match(l.reader, f[0].next-1); len(g) == 0 || g[0].entry.kind != kThanNow {
 		return f
+	}
+	if h := vocab().match(reader{l.atoms[:f[0].next-1]}, i); len(h) > 0 && h[0].entry.kind == kMore {
+		return h
 	}
 	if h := vocab().matchBut(l.reader, i, f[0].entry.kind); len(h) > 0 {
 		return h

@@ -125,5 +125,5 @@ func itemName(q solver.Quantity, s string) (solver.Name, bool) {
 			n.Item, n.Box = words[0], box
 		}
 	}
-	return n, n.Item != ""
+	return n, n.Item != "" && strings.Trim(n.Item, "abcdefghijklmnopqrstuvwxyz0123456789 -") == ""
 }

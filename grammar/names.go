@@ -108,6 +108,9 @@ func (l *lexing) tail(t *token, i int) int {
 	if t.key() == "save" && l.measures(start, end) {
 		first = false // "save 2 inches at the bottom"
 	}
+	if t.key() == "open" && t.text == "load" && aNoun(t.before) {
+		first = false // "a new load came in"
+	}
 	if t.key() == "open" && (l.measures(start, end) || l.word(start) == "to") {
 		first = false
 	}
@@ -149,6 +152,19 @@ func (l *lexing) tail(t *token, i int) int {
 	n := l.add(kName, start, end)
 	n.text = l.text(start, end)
 	return end
+}
+
+// aNoun reports whether the empty words before a word make a noun of it.
+func aNoun(before string) bool {
+	words := strings.Fields(before)
+	if len(words) == 0 {
+		return false
+	}
+	switch words[len(words)-1] {
+	case "a", "the", "new", "another", "next", "that", "this", "one", "his", "their", "fresh":
+		return true
+	}
+	return false
 }
 
 // clauseWord are words that begin a clause, and no name: "bring back what I undid".

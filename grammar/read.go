@@ -83,6 +83,9 @@ func readNormal(line string, c Context) ([]Act, bool) {
 		}
 		a.End = utf8.RuneCountInString(line)
 		for _, st := range a.Statements {
+			if loosely(st) && Normal(acts) != strings.TrimSpace(line) {
+				return nil, false // `extra 4x4 40" x 2` is read with care
+			}
 			m := made{st: st, kind: solver.KindOf(st.Name.Quantity)}
 			if m.kind == 0 {
 				m.kind = kindOfValue(st.Value)
@@ -201,6 +204,9 @@ func dropReasons(in []token) []token {
 				i = end - 1
 				continue
 			}
+			if f := strings.Fields(in[i].text); in[i].kind == kReason && len(f) > 1 && i+1 < len(in) {
+				in[i+1].before = strings.TrimSpace(f[len(f)-1] + " " + in[i+1].before) // "so we are building it 40 high" asks nothing
+			}
 			continue
 		}
 		out = append(out, in[i])
@@ -253,7 +259,7 @@ func reasonEnd(in []token, i int) int {
 				continue // "so they drop in"
 			}
 			return i
-		case kNum, kSize, kHead, kQuest, kWh, kRel:
+		case kNum, kSize, kHead, kQuest, kWh, kRel, kGoal, kBest, kUnits:
 			return i
 		}
 	}
@@ -261,4 +267,13 @@ func reasonEnd(in []token, i int) int {
 		return i
 	}
 	return len(in)
+}
+
+// loosely reports whether a statement of a normal form may hold lengths that are not written as a normal form writes them.
+func loosely(st solver.Statement) bool {
+	switch st.Name.Quantity {
+	case solver.Have, solver.Extra, solver.Price, solver.PostLeans, solver.FloorFalls, solver.Boards:
+		return true
+	}
+	return false
 }

@@ -85,6 +85,9 @@ func (k *clause) hinge() int {
 		}
 		switch it.kind {
 		case kSame:
+			if j := k.sameAgain(i); j > 0 && !k.partBefore(i) {
+				return j // "the same distance between the rails as there is under the bottom one"
+			}
 			return i
 		case kFactor, kTimes:
 			if k.partAfter(i) && len(k.things) > 0 {
@@ -97,6 +100,16 @@ func (k *clause) hinge() int {
 		}
 	}
 	return -1
+}
+
+// sameAgain finds a second word of likeness after item i, with parts between them and behind it; 0 where there is none.
+func (k *clause) sameAgain(i int) int {
+	for j := i + 1; j < len(k.items); j++ {
+		if it := k.items[j]; !it.value() && it.kind == kSame && len(k.senses(i, j)) > 0 && k.partAfter(j) {
+			return j
+		}
+	}
+	return 0
 }
 
 func (k *clause) partAfter(i int) bool {
@@ -134,12 +147,15 @@ func (k *clause) relate(p int, op solver.Op, v solver.Value, lim *limit) (readin
 		object = nil
 	}
 	from := -1
+	held := dimensionHeld(k.items[p].token)
 	if len(object) == 0 {
 		if score(subject, below) < 2 {
 			return reading{}, false
 		}
 		from = gap
 	} else if a, ok := k.pick(object, lengthAspects, nil, 0); ok {
+		from = a
+	} else if a, ok := k.pick(append(object, held...), lengthAspects, nil, 0); ok && len(held) > 0 {
 		from = a
 	} else {
 		return reading{}, false
@@ -148,14 +164,27 @@ func (k *clause) relate(p int, op solver.Op, v solver.Value, lim *limit) (readin
 		subject = append(subject, meaning("| post height, wall height, rail top"))
 	}
 	a, ok := k.pick(subject, lengthAspects, nil, 0)
-	if !ok || a == from {
-		return reading{}, false
+	if !ok && len(held) > 0 {
+		a, ok = k.pick(append(subject, held...), lengthAspects, nil, 0)
 	}
-	n, kind, ok := k.build(a)
 	if !ok {
 		return reading{}, false
 	}
-	v.Of = &solver.Name{Quantity: solver.Quantity(aspects[from])}
+	whole, other := k, k.between(p, len(k.items))
+	if len(object) > 0 {
+		whole = k.between(0, p)
+	} else {
+		other = k.between(0, 0)
+	}
+	n, kind, ok := whole.build(a)
+	if !ok {
+		return reading{}, false
+	}
+	of, _, ok := other.build(from)
+	if of.Wall = ""; !ok || a == from && (of.Bay == 0 || of.Bay == n.Bay) {
+		return reading{}, false
+	}
+	v.Of = &of
 	if lim != nil && !k.plus(&v, lim, p) {
 		return reading{}, false
 	}
@@ -235,6 +264,12 @@ func (k *clause) beyond(m made) (made, bool) {
 	}
 	if add.Of == nil {
 		add.Of = &solver.Name{Quantity: solver.Quantity(aspects[from])}
+		if lim.of.index > 0 {
+			if add.Of.Quantity != solver.Bay || len(lim.of.indexes) > 1 {
+				return m, false
+			}
+			add.Of.Bay = lim.of.index // "four inches wider than the first bay"
+		}
 	}
 	m.st.Value = add
 	return m, true

@@ -41,6 +41,14 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 		k.s.boards = true
 		return k.build(sp)
 	}
+	if n := k.carry.name; n != nil && n.Post > 0 && (n.Quantity == solver.PostFromLeft || n.Quantity == solver.PostFromRight) && k.post > 0 && len(k.things) == 1 && len(k.dims) == 0 && lim.lo.size == "" {
+		next := *n
+		next.Post = k.post
+		return next, solver.Length, true // "post 1 from the left at 48, post 2 at 96"
+	}
+	if n := k.carry.name; n != nil && n.Quantity == solver.BracketThickness && len(k.things) == 1 && k.items[k.things[0]].text == "clearance" {
+		return k.build(aspectIndex[string(solver.BracketClearance)]) // "bracket thickness 1/8, clearance 1-3/4"
+	}
 	if len(k.things) == 1 && len(k.dims) == 0 && k.things[0] == i+1 && k.items[i+1].key() == "of wall" && (strings.HasPrefix(k.items[i+1].text, "for") || strings.HasPrefix(k.items[i+1].text, "on")) && !lengthAspects.and(kinds).empty() && lim.lo.size == "" {
 		return k.build(aspectIndex[string(solver.WallHeight)]) // "47 for the wall"
 	}
@@ -61,6 +69,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if n := k.noun(i + 1); n != nil && lim.lo.unit == bare && lim.lo.size == "" && lim.lo.val.IsInt() && len(lim.tail) == 0 && n.index == 0 {
 		if sure := counted(n); !sure.empty() {
 			kinds = kinds.and(sure)
+		}
+		if n.key() == "post" && n.plural() && n.as(kLoc) == nil {
+			kinds = kinds.and(ofKind[solver.Count].or(ofKind[solver.Money]).or(ofKind[solver.Plain]))
 		}
 	}
 	if sub := k.s.subject(); len(k.things) == 1 && k.items[k.things[0]].kind == kFromSide && len(k.carry.senses) == 0 && sub != nil {
@@ -226,6 +237,9 @@ func (k *clause) tie(best []int, lim *limit, i int) (int, bool) {
 		return length, true
 	}
 	before := k.noun(i - 1)
+	if before == nil && i > 1 && !k.items[i-1].value() && k.items[i-1].text == ":" {
+		before = k.noun(i - 2) // "openings: 2"
+	}
 	few := !exact.Int(12).Less(lim.lo.val) && lim.lo.val.IsInt()
 	switch {
 	case before != nil && before.plural() && few:
@@ -257,10 +271,13 @@ func (k *clause) build(a int) (solver.Name, solver.Kind, bool) {
 		}
 	}
 	if k.rail > 0 {
-		if q != solver.RailTop {
+		switch {
+		case q == solver.BottomGap && k.rail == 1 && len(k.many) < 2: // "the first board sits 3-1/2 off the floor"
+		case q != solver.RailTop:
 			return n, 0, false
+		default:
+			n.Rail = k.rail
 		}
-		n.Rail = k.rail
 	}
 	if k.open > 0 {
 		if !strings.HasPrefix(string(q), "opening") || q == solver.Openings {

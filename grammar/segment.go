@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 )
 
@@ -185,6 +187,34 @@ func says(list []made) string {
 		s += m.st.String() + ";"
 	}
 	return s
+}
+
+// wished reports whether a form was said already in this breath.
+func (s *speech) wished(form string) bool {
+	for _, a := range s.acts {
+		if a.String() == form {
+			return true
+		}
+	}
+	return false
+}
+
+// concluded reports whether a change only repeats, after "so", the one before it: "we could lose two, so go two fewer".
+func (s *speech) concluded(g *group, m made) bool {
+	n := len(s.acts)
+	if n == 0 || !changes(m.st.Op) || s.acts[n-1].String() != m.st.String() {
+		return false
+	}
+	for _, it := range g.items {
+		before := it.before
+		if it.value() && len(it.lim.lead) > 0 {
+			before = it.lim.lead[0].before
+		}
+		if it.startAt() > s.acts[n-1].At && (before == "so" || strings.HasPrefix(before, "so ")) {
+			return true
+		}
+	}
+	return false
 }
 
 func (c carry) key() string {

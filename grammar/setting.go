@@ -37,6 +37,9 @@ func (k *clause) plain() (reading, bool) {
 		}
 		r.made = append(r.made, m)
 	}
+	if len(r.made) == 2 && r.made[1].at < r.made[0].at {
+		r.made[0], r.made[1] = r.made[1], r.made[0] // in the order said
+	}
 	if !consistent(r.made) {
 		return reading{}, false
 	}
@@ -103,6 +106,9 @@ func (k *clause) set(i int) (made, bool) {
 		}
 	}
 	senses := k.senses(0, len(k.items))
+	if op != solver.Eq {
+		senses = k.withoutPurpose(i, senses)
+	}
 	for _, t := range lim.tail {
 		if t.kind == kDim {
 			senses = append(senses, senseOf(t))
@@ -270,4 +276,20 @@ func (k *clause) side(i int) (made, bool) {
 	n := solver.Name{Wall: k.wallName(), Quantity: solver.OpeningSide, Opening: k.open}
 	st := solver.Statement{Name: n, Op: solver.Eq, Value: solver.Value{Word: k.items[i].key()}}
 	return made{st: st, at: k.items[i].at, kind: solver.Side}, true
+}
+
+// withoutPurpose leaves out "for the brackets" after a limit on a gap: it tells why.
+func (k *clause) withoutPurpose(i int, senses []sense) []sense {
+	gap, last := false, -1
+	for _, t := range k.things {
+		if t < i {
+			gap = gap || k.items[t].key() == "gap" && strings.HasPrefix(k.items[t].text, "gap")
+		} else {
+			last = t
+		}
+	}
+	if !gap || last < 0 || len(k.things) != 2 || len(k.dims) > 0 || k.items[last].key() != "bracket" || !strings.HasPrefix(k.items[last].before, "for") {
+		return senses
+	}
+	return k.senses(0, last)
 }

@@ -40,7 +40,7 @@ func (k *clause) goods() (g goods, ok bool) {
 	for _, i := range k.values {
 		lim := k.items[i].lim
 		op, rel := lim.relation()
-		if !rel || op != solver.Eq || lim.hi != nil || lim.of != nil {
+		if !rel || op != solver.Eq || lim.hi != nil || lim.of != nil || lim.thickWide() {
 			return g, false
 		}
 		switch a := lim.lo; {
@@ -69,6 +69,7 @@ func (k *clause) goods() (g goods, ok bool) {
 			g.items = append(g.items, item.key)
 		case t.key() == "rail", t.key() == "fit" && cutWord(t.text) && !strings.HasPrefix(t.text, "cut"):
 			g.boards = true // "nine more pieces cut at 30"
+		case t.key() == "post" && t.index == 0 && k.has(kSell) != nil && k.sized():
 		case t.kind == kStockWord, t.key() == "size", t.key() == "of wall", t.key() == "in all":
 		default:
 			return g, false
@@ -225,4 +226,24 @@ func (k *clause) counted(q solver.Quantity, g goods) (reading, bool) {
 	}
 	st := solver.Statement{Name: solver.Name{Quantity: q, Item: g.size, Long: long}, Op: solver.Each, Value: solver.Number(int(n))}
 	return k.one(st, carry{})
+}
+
+// thickWide reports whether a dimension that no lumber or part is sold by stands after a value.
+func (l *limit) thickWide() bool {
+	for _, t := range l.tail {
+		if t.kind == kDim && t.key() != "long" {
+			return true
+		}
+	}
+	return false
+}
+
+// sized reports whether a lumber size stands in the clause.
+func (k *clause) sized() bool {
+	for _, i := range k.values {
+		if k.items[i].lim.lo.size != "" {
+			return true
+		}
+	}
+	return false
 }

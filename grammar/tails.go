@@ -48,7 +48,7 @@ func (g *grouping) tail(i int) bool {
 		}
 		return true
 	case "fit":
-		if wishes := strings.HasSuffix(t.text, "be fine") || strings.HasSuffix(t.text, "be ok") || strings.HasSuffix(t.text, "be okay"); wishes && g.g.force == State && !g.asked {
+		if wishes := strings.HasSuffix(t.text, "be fine") || strings.HasSuffix(t.text, "be ok") || strings.HasSuffix(t.text, "be okay") || t.text == "would do" || t.text == "will do" || t.text == "be enough"; wishes && g.g.force == State && !g.asked {
 			return true // "five to eight boards would be fine"
 		}
 		if strings.HasPrefix(t.text, "that ") && !g.asked && !g.atBreak(i) && most(g.g.items) {

@@ -218,7 +218,6 @@ var fills = []entry{
 		one more (thing|time|question)
 		(any|some) more (questions|thoughts)
 		(if|as) (that|it) helps
-		(more|less) or less
 		(and|or) (whatever|what have you|so on|such|all that|the like)
 		not some other (number|count)
 		some other (number|count)

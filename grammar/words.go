@@ -21,7 +21,7 @@ var classes = []wordClass{
 	{"FLOOR", "floor flr slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers"},
 	{"EARTH", "ground dirt soil earth grass lawn yard garden grade land lawn turf"},
 	{"HEIGHT", "height heights hgt hgts ht hts hight heigth"},
-	{"HIGH", "high tall"},
+	{"HIGH", "high tall hi"},
 	{"WIDTH", "width widths wdth"},
 	{"WIDE", "wide broad"},
 	{"LENGTH", "length lengths lgth lngth"},
