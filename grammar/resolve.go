@@ -74,6 +74,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 			kinds = kinds.and(ofKind[solver.Count].or(ofKind[solver.Money]).or(ofKind[solver.Plain]))
 		}
 	}
+	if n := k.noun(i + 1); n != nil && n.key() == "rail" && n.index == 0 && n.plural() && len(k.things) == 2 && k.about("between posts") && lim.lo.unit == bare && lim.lo.val.IsInt() && lim.lo.size == "" {
+		return k.build(aspectIndex[string(solver.Rails)]) // "six boards between the posts"
+	}
 	if sub := k.s.subject(); len(k.things) == 1 && k.items[k.things[0]].kind == kFromSide && len(k.carry.senses) == 0 && sub != nil {
 		return k.named(append(sub, senses...), lengthAspects, lim, i) // "40 from the left post", after the opening
 	}
