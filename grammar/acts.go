@@ -12,6 +12,7 @@ func (s *speech) perform() {
 	for i := range s.groups {
 		g := &s.groups[i]
 		s.head = g.head
+		g.leaves = g.cmd == "quit" && g.head != nil && !s.farewell(i)
 		s.stating = g.head != nil && (g.force == State || g.force == Check && len(s.acts) > 0)
 		before := len(s.acts)
 		if g.dropped {
@@ -80,6 +81,10 @@ func (s *speech) command(g *group) {
 	}
 	a := Act{Kind: ActKind(g.cmd)}
 	switch g.cmd {
+	case "quit":
+		if g.leaves {
+			return
+		}
 	case "save", "open", "same as", "draw to", "print to":
 		if g.name == "" {
 			s.fail(g.head.at, solver.Question{Text: "Under which name?", Example: g.cmd + " porch"})
@@ -93,6 +98,10 @@ func (s *speech) command(g *group) {
 			return
 		}
 	case "why that":
+		if a, ok := s.reasonOf(); ok {
+			s.act(g, a)
+			return
+		}
 		if !s.c.Answered && len(s.acts) == 0 {
 			s.fail(g.head.at, solver.Question{Text: "Why what? There is no answer yet.", Example: "why rails"})
 			return

@@ -220,6 +220,11 @@ func (s *speech) why(g *group) {
 		s.act(g, a)
 		return
 	}
+	if a, ok := s.whySoWide(g, list); ok {
+		a.Kind = Why
+		s.act(g, a)
+		return
+	}
 	names, ok := s.names(g, list)
 	if len(list) == 1 && !list[0].value() && list[0].kind == kPart && list[0].key() == "post" {
 		names, ok = []Act{{Topic: "posts"}}, true

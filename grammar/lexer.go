@@ -9,7 +9,7 @@ import (
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, heads, fills, questions, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, wishes, turns, places)
+	return compile(classes, heads, fills, questions, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, wishes, turns, places, wonders, whys, saids)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -289,6 +289,14 @@ func (l *lexing) phrase(f []found, i int) int {
 		}
 	}
 	kind := f[0].entry.kind
+	if kind == kFill && l.asksWhy() {
+		for k, g := range f {
+			if g.entry.kind == kWhyFill { // "why are the bays that wide"
+				f[0], f[k], kind = f[k], f[0], kWhyFill
+				break
+			}
+		}
+	}
 	if kind == kFill && l.sold() {
 		for k, g := range f {
 			if g.entry.kind == kSellMore { // "they've got fourteens as well"

@@ -37,12 +37,14 @@ type group struct {
 	head    *token
 	items   []item
 	sense   []sense // of a question: what its words ask for
+	soft    []sense // of a why: what may be meant besides, where it fits
 	topic   string
 	cmd     string
 	name    string
 	csv     bool
 	dropped bool // taken back; only what it spoke of stays in mind
 	sealed  bool // nothing after it changes its force
+	leaves  bool // a farewell that takes no leave
 	inside  bool // its head stands inside a part of the sentence, not at its beginning
 }
 
@@ -116,6 +118,7 @@ func (s *speech) sentence(list []item, asked bool) {
 	g.flush(group{})
 	g.whyNotAlone()
 	g.interrogative()
+	g.topicFirst()
 	g.conditions()
 	g.provisos()
 	if asked {

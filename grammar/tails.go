@@ -10,7 +10,13 @@ func (g *grouping) tail(i int) bool {
 	}
 	switch t.key() {
 	case "why":
+		if g.g.force == Ask && endsUp(t.text) && g.g.head != nil && !plainHow(g.g.head.text) {
+			return true // "how many rails did we end up with"
+		}
 		if g.g.force == Ask || g.g.force == Why {
+			if g.g.force == Ask && g.g.head != nil && g.g.head.kind == kWhere {
+				g.g.sense = nil // "where does the height come from"
+			}
 			g.g.force = Why
 			return true
 		}
@@ -63,6 +69,18 @@ func (g *grouping) tail(i int) bool {
 	return false
 }
 
+// endsUp reports whether a tail tells of what came out, and not from where.
+func endsUp(text string) bool {
+	return !strings.HasSuffix(text, "from") && !strings.HasSuffix(text, "about")
+}
+
+// plainHow reports whether a question is after the way, not after how many or how wide.
+func plainHow(head string) bool {
+	words := strings.Fields(head)
+	last := words[len(words)-1]
+	return last == "how" || words[0] == "where" || words[0] == "how" && len(words) > 1 && (words[1] == "did" || words[1] == "do" || words[1] == "was" || words[1] == "is")
+}
+
 // most reports whether a stretch wishes for the most or the least of something, and gives no figure.
 func most(list []item) bool {
 	best := false
@@ -87,11 +105,6 @@ func findsOut(t *token) bool {
 		}
 	}
 	return false
-}
-
-// whyFill passes over "so small" where a reason is asked for.
-func (g *grouping) whyFill(int) bool {
-	return g.g.force == Why || g.g.force == Ask && g.g.head != nil && g.g.head.text == "how"
 }
 
 // turn gives force to the groups of the sentence before here that have another. With nothing there it takes the

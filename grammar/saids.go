@@ -1,0 +1,45 @@
+package grammar
+
+// saids are still more ways to hear back what was said, to ask for help, and to get something out in a file.
+var saids = []entry{
+	{kind: kCmd, key: "recap", loose: true, ways: `
+		(rundown|list|overview|review|readback|run down|summary|recital|account) of [(everything|all|what)] (i|we) [(have)] (told|given|gave|said|entered|asked|set) [(you)] [(so far)]
+		(give|read|show|tell|let) [ME] [(have)] (a|the) (rundown|overview|summary|recap|readback|run down) [of [(everything|all|what)] (i|we) [(have)] (told|given|gave|said|entered|set) [(you)] [(so far)]]
+		what (i|we) have (entered|told you|said|given you|given|put in|set|asked for|typed) [(so far|up to now|until now)]
+		what have (i|we) (entered|told you|said|given you|given|put in|set|asked for|typed) [(so far|up to now|until now)]
+		(repeat|read|say|play|give|tell) back [(to ME)] [(all|everything)] [(of)] (my|our|the) (numbers|figures|measurements|settings|entries|values|inputs|wishes|words)
+		(repeat|read|say|give|tell) [ME] [(all|everything)] (my|our) (numbers|figures|measurements|settings|entries|values|inputs|wishes) back [(to ME)]
+		what (you|do you|have you|you have) [(got|have)] [(down|written|noted|recorded|heard|taken down)] from (me|us) [(so far|up to now|until now)]
+		what (you|do you|have you) (got|have) from (me|us) [(so far|up to now|until now)]
+		what (you|do you|have you) [(got|have)] [(down|written down|noted down|recorded|on file|on record)] [(for|about|on)] (me|us|my wall|so far)
+		what you (have|have got|got) down
+		(i|we) (lost track|lost count|forgot|forget|have lost track|can not remember|do not remember|do not recall|have forgotten) [(of)] [(what|everything)] [(i|we)] [(have)] [(told|said|given|entered|set|gave)] [you]`},
+	{kind: kCmd, key: "help", loose: true, ways: `
+		what are [(all|some of)] [(the)] (things|commands|words|phrases|questions|sentences|sorts of things|kinds of things) [(that)] (i|we|you) (can|could|may|might|am allowed to) (say|ask|tell|use|type|do|say to|ask of|understand) [(to)] [(you)]
+		(which|what) (commands|words|phrases|questions|sentences|things) [(are|can|do|does)] [(there|i|we|you|it)] [(say|use|know|understand|take|type|have|give|answer)]
+		(i|we) could use [(some|a little|a bit of)] help [(here|with this)]`},
+	{kind: kCmd, key: "help with", loose: true, ways: `
+		what [(all|else|kind of stuff|kind of things|sort of things|sorts of things|kinds of things|things|stuff|all kinds of things|more|words)] [(can|may|could|do|should|am|are)] (i|we|one) [(able|allowed)] [(to)] (say|ask|tell you|talk|type|tell|ask you|say to you) (about|regarding|concerning)
+		how (do|can|should|would|could|does|to) (i|we|one) (tell you|say|say something|tell you something|say anything|give you|let you know|specify|enter|put in|phrase|word|express|set|describe|state|define|talk) [(about|of|for)]
+		(anything|something|what) [(in particular)] [(that)] (i|we) (can|could|may|am able to|are able to) (say|ask|tell you) about
+		(show|give|tell) ME [(some)] (examples|an example) (of|for|about)
+		(i|we) need help (with|on)`},
+	{kind: kCmd, key: "show it all", loose: true, ways: `
+		(see|show ME|let ME see|hear|give ME|walk ME through|take ME through|run through|go through|run ME through) [(all|all of|every bit of|every step of|every line of|every last bit of|each step of|each line of|the whole of)] (the|your) (arithmetic|math|maths|sums|sum|calculation|calculations|workings|working|proof|derivation) [(for ME|with ME)] [, (not just) (where it ends up|the answer|the result)]
+		(every|each) (bit|step|line|piece|scrap|detail) of (the|your) (arithmetic|math|maths|sums|sum|calculation|calculations|workings|proof|derivation)
+		all the (arithmetic|math|maths|sums|workings|calculations) [for ME] [, do not skip (any|anything|a step|any of it)]
+		whole (sum|calculation|derivation) , not just (where it ends up|the answer|the result|the end)`},
+	{kind: kFill, key: "fill", ways: `
+		as for
+		(with regard|in regard|as) to
+		regarding
+		concerning
+		(when|if) it comes to
+		speaking of
+		(mind|is it ok|is it okay|is it all right|would it be ok|would it be okay) if (i|we) (could|can|may|)
+		(before|when|once|until|after|as soon as) (i|we) (drive|go|head|get|run|am driving|am going|am heading) (to|into|in to|over to|down to|out to|up to|off to) (town|the yard|the store|the lumber yard|the lumberyard|the shop|work|the mill|the hardware store)
+		(i am|we are|i will be) (ordering|buying|picking up|getting|fetching|collecting|drilling|digging|pouring|cutting|marking|painting|sanding) [(the|my|our)] (bases|anchors|brackets|screws|hardware|caps|slab|concrete|footings|holes|post bases) [(today|tomorrow|now|this (morning|afternoon|week)|tonight|next)] [,]
+		(saw is|saw 's) (set up|ready|plugged in|running|warm|on|out) [,]
+		i do not mean to (question|doubt|second guess|bother|pester|nag|argue with) you [(but|,)]`},
+	{kind: kCsv, key: "csv", loose: true, ways: "[(as|in|to|into)] [(a|an)] (csv|spreadsheet|excel|comma separated values) [(file|format|form|sheet)] [(of)]\n, (csv|spreadsheet|excel) [(format|file|form)]\nexport [(the|my|our)]\n(put|get|export) (in|into|to) [(a|an)] (csv|spreadsheet|excel)"},
+}

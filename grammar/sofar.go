@@ -1,0 +1,50 @@
+package grammar
+
+import "strings"
+
+// asksWhy reports whether a reason was asked for in this sentence.
+func (l *lexing) asksWhy() bool {
+	for i := len(l.tokens) - 1; i >= 0; i-- {
+		switch t := &l.tokens[i]; {
+		case t.kind == kStop || t.kind == kQMark:
+			return false
+		case t.kind == kHead && t.key() == string(Why), t.kind == kCmd && t.key() == "why that":
+			return true
+		}
+	}
+	return false
+}
+
+// soWide is what "so wide", after a why, lets be asked for: the thing that is so, in that direction.
+func soWide(text string) []sense {
+	for _, w := range strings.Fields(text) {
+		switch w {
+		case "wide", "broad", "narrow":
+			return []sense{meaning("| opening, bay, rail face, gap, kerf")}
+		case "high", "tall", "low":
+			return []sense{meaning("wall height | post height, base height, rail top")}
+		case "long", "short":
+			return []sense{meaning("?cuts | span, bay, overall, post height")}
+		}
+	}
+	return nil
+}
+
+// whyFill takes "so small" where a reason is asked for: it tells in which direction, where the thing has several.
+func (g *grouping) whyFill(i int) bool {
+	if g.g.force == Why {
+		g.g.soft = append(g.g.soft, soWide(g.list[i].text)...)
+		return true
+	}
+	return g.g.force == Ask && g.g.head != nil && g.g.head.text == "how"
+}
+
+// whySoWide finds what a reason is asked for with the direction it is told with: "why is the new post that tall".
+func (s *speech) whySoWide(g *group, list []item) (Act, bool) {
+	if len(g.soft) == 0 {
+		return Act{}, false
+	}
+	h := *g
+	h.sense = append(append([]sense{}, g.sense...), g.soft...)
+	return s.nameOf(&h, list)
+}

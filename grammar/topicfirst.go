@@ -1,0 +1,122 @@
+package grammar
+
+import "strings"
+
+// topicFirst gives a question what was named before it: "the gap, what did it come out to", "rails, why that number",
+// "seven rails, why not".
+func (g *grouping) topicFirst() {
+	for k := g.first; k+1 < len(g.s.groups); k++ {
+		a, b := &g.s.groups[k], &g.s.groups[k+1]
+		switch {
+		case a.cmd != "" || a.sealed && a.force != State || !g.asksOf(b):
+			continue
+		case b.force == WhyNot && hasFigure(a.items) && (a.force == State || a.force == WhatIf) && len(strip(idleGone(b.items))) == 0:
+			a.force, a.head = WhyNot, b.head
+		case b.force == WhyNot && wanted(a) && g.s.sameFigures(a, b):
+			*a = *b
+		case a.force == State && a.head == nil && onlyNames(a.items) && !names(b.items) && (b.cmd != "" || g.free(b)):
+			if b.cmd == "why that" {
+				b.force, b.cmd = Why, ""
+			}
+			b.items = append(append([]item{}, strip(a.items)...), b.items...)
+			*a = *b
+		case a.force == Ask && a.topic != "" && bareNoun(a.head) && len(strip(a.items)) == 0 && (b.force == Why || b.cmd == "why that") && b.topic == "" && len(strip(idleGone(b.items))) == 0:
+			a.force, a.head = Why, b.head // "the cuts, how did you figure them"
+		default:
+			continue
+		}
+		g.s.groups = append(g.s.groups[:k+1], g.s.groups[k+2:]...)
+	}
+}
+
+// asksOf reports whether a group is a question that may lean on what stands before it.
+func (g *grouping) asksOf(b *group) bool {
+	switch b.force {
+	case Ask, Why, WhyNot, Teach:
+		return b.cmd == ""
+	}
+	return b.cmd == "why that"
+}
+
+// free reports whether a question can be after a thing named before it: it names no table, or one that is asked after by
+// the place or the length of a thing alone.
+func (g *grouping) free(b *group) bool {
+	return b.topic == "" || b.topic == "posts" && b.head != nil && strings.HasPrefix(b.head.text, "where")
+}
+
+// onlyNames reports whether a stretch does nothing but name a thing.
+func onlyNames(list []item) bool {
+	found := false
+	for _, it := range list {
+		if it.value() {
+			return false
+		}
+		switch it.kind {
+		case kPart, kLoc, kFromSide, kBetween:
+			found = true
+		case kDim, kComma, kIt, kPer, kCutWord, kWall, kTailFill, kRel, kMeasured, kUp, kKnowing, kIndex, kOrdinal:
+			if it.kind == kRel && it.key() != "=" {
+				return false
+			}
+		default:
+			return false
+		}
+	}
+	return found
+}
+
+// names reports whether a stretch names a thing of its own.
+func names(list []item) bool {
+	for _, it := range list {
+		if !it.value() && (it.kind == kPart || it.kind == kFromSide) {
+			return true
+		}
+	}
+	return hasFigure(list)
+}
+
+// wanted reports whether a group only tells what was once wanted: "I wanted seven rails, why couldn't you do seven".
+func wanted(a *group) bool {
+	if a.force != State || len(a.items) == 0 {
+		return false
+	}
+	said := opening(a.items)
+	return strings.HasSuffix(said[1], "ed") && (said[0] == "i" || said[0] == "we") || a.sealed && len(a.items) > 0
+}
+
+// sameFigures reports whether two groups say the same thing.
+func (s *speech) sameFigures(a, b *group) bool {
+	x, y := s.cut(strip(a.items), s.carry, State), s.cut(strip(b.items), s.carry, State)
+	return len(x) == 1 && len(y) == 1 && len(x[0].made) > 0 && says(x[0].made) == says(y[0].made)
+}
+
+// farewell reports whether group i takes leave: nothing is asked for after it. "That's everything, crunch it" does not.
+func (s *speech) farewell(i int) bool {
+	text := " " + s.groups[i].head.text + " "
+	if !strings.HasPrefix(text, " that is ") && !strings.HasPrefix(text, " this is ") && !strings.HasPrefix(text, " done ") && !strings.HasPrefix(text, " i am ") {
+		return true
+	}
+	for _, w := range []string{" today ", " day ", " bye ", " goodbye ", " now "} {
+		if strings.Contains(text, w) {
+			return true
+		}
+	}
+	for _, g := range s.groups[i+1:] {
+		if g.force == Ask || g.force == Why || g.force == WhatIf || g.force == WhyNot || g.force == Check {
+			return false
+		}
+	}
+	return true
+}
+
+// reasonOf names what a "why that" can only be after: what the same line asked just before.
+func (s *speech) reasonOf() (Act, bool) {
+	if len(s.acts) == 0 {
+		return Act{}, false
+	}
+	last := s.acts[len(s.acts)-1]
+	if last.Kind != Ask || last.As != "" || last.Name == nil && last.Topic == "" {
+		return Act{}, false
+	}
+	return Act{Kind: Why, Name: last.Name, Topic: last.Topic, Wall: last.Wall}, true
+}
