@@ -86,6 +86,10 @@ func (s *speech) beside(g *group, list []item) bool {
 			return false
 		}
 		switch it.kind {
+		case kQuest:
+			if g.topic != "cost" && g.topic != "shopping" || it.key() != "hardware" {
+				return false
+			}
 		case kPart, kLoc, kSide, kComma, kAnd, kUp, kOut, kDown, kIt, kBestTail, kFixed, kHaveTail, kSell, kEach, kTop, kAt, kWh, kKnowing, kRest:
 		default:
 			return false

@@ -12,6 +12,17 @@ func (g *grouping) headWord(i int) bool {
 	if t.as(kSell) != nil && g.sells(i) || t.as(kHave) != nil && force == Check {
 		return false
 	}
+	if force == Check && t.as(kPart) != nil && (g.g.force == Ask || g.g.force == Why || g.g.force == Teach) {
+		t.kind = kPart // "the lengths on the cutting list"
+		return false
+	}
+	if force == Check && t.as(kQuest) != nil && !g.claims(i) {
+		t.kind = kQuest // "a list of all the cuts"
+		return g.quest(i)
+	}
+	if (force == Why || force == WhyNot) && g.g.force == WhyNot && !g.empty() && g.closes(i) {
+		return true // "what's wrong with a 2 inch gap, why can't I"
+	}
 	switch force {
 	case "say":
 		if !g.atBreak(i) || g.g.force != State {
@@ -94,6 +105,9 @@ func (g *grouping) wh(i int) bool {
 	if t.as(kKnowing) != nil && t.text != "how many" && g.claims(i) {
 		return false
 	}
+	if g.onlyAsks() {
+		g.g = group{force: State} // "does it say how many rails there are"
+	}
 	if gives(t.token) && g.wishes(i) || i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kGoal {
 		return true
 	}
@@ -116,6 +130,19 @@ func (g *grouping) wh(i int) bool {
 		return true
 	}
 	g.flush(group{force: Ask, head: t.token, sense: []sense{senseOf(t.token)}})
+	return true
+}
+
+// onlyAsks reports whether the sentence so far does no more than ask whether something is known.
+func (g *grouping) onlyAsks() bool {
+	if g.g.force != Check && g.g.force != State || g.g.cmd != "" || g.g.sealed || len(g.g.items) == 0 {
+		return false
+	}
+	for _, it := range g.g.items {
+		if it.value() || it.kind != kIt && it.kind != kKnowing && it.kind != kHave && it.kind != kTailFill {
+			return false
+		}
+	}
 	return true
 }
 
@@ -175,6 +202,10 @@ func (g *grouping) quest(i int) bool {
 	if bareNoun(t.token) && (!g.alone(i) || !g.asksFor(t.key()) || g.g.force == Why && hasValue(g.g.items)) {
 		return false
 	}
+	if c := t.as(kCmd); c != nil && c.key == "recap" && strings.HasPrefix(t.text, "what did") {
+		t.kind = kCmd // "what did I ask for"
+		return g.command(i)
+	}
 	if t.text == "look like" && g.g.force == Ask && g.g.topic != "" && !g.atBreak(i) {
 		return true // "what does my shopping list look like"
 	}
@@ -207,7 +238,8 @@ func (g *grouping) quest(i int) bool {
 	if strings.HasPrefix(t.text, "how") && (strings.Contains(t.text, " that many") || strings.Contains(t.text, " so many")) {
 		force = Why // "how did you get that many boards to buy"
 	}
-	g.flush(group{force: force, head: t.token, topic: t.key()})
+	g.flush(group{force: force, head: t.token, topic: t.key(), csv: g.asCsv})
+	g.asCsv = false
 	return true
 }
 
@@ -222,7 +254,13 @@ func (g *grouping) asksFor(table string) bool {
 // goesWith reports whether the parts named in the question so far can be asked after with a table: "which size are the
 // posts" is after no list of posts.
 func (g *grouping) goesWith(table string) bool {
-	for _, it := range g.g.items {
+	items := g.g.items
+	for i, it := range items {
+		if it.breaks() {
+			items = g.g.items[i+1:]
+		}
+	}
+	for _, it := range items {
 		if !it.value() && it.kind == kPart && !senseOf(it.token).all().hasName("?"+table) {
 			return false
 		}
@@ -291,12 +329,17 @@ func (g *grouping) nameWord(i int) bool {
 	return true
 }
 
-func (g *grouping) csv(int) bool {
+func (g *grouping) csv(i int) bool {
 	switch n := len(g.s.groups); {
-	case g.g.topic != "" || g.g.force == Ask:
+	case g.g.topic != "" || g.g.force == Ask && !g.empty():
 		g.g.csv = true
 	case n > g.first:
 		g.s.groups[n-1].csv = true
+	case i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kQuest:
+		if g.empty() && g.g.force == WhatIf && g.g.head != nil && !strong(g.g.head) {
+			g.g = group{force: State} // "can I get a spreadsheet of the cuts"
+		}
+		g.asCsv = true
 	default:
 		return false
 	}

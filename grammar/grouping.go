@@ -11,6 +11,7 @@ type grouping struct {
 	g     group
 	first int // the sentence's first group
 	asked bool
+	asCsv bool // the table asked for next is wanted as a spreadsheet
 }
 
 // whyNotAlone gives a "why not" at the end what stands before it: "he says seven won't go in, why not".

@@ -8,12 +8,20 @@ import (
 
 // asked reads a question: after a table, or after one quantity or several.
 func (s *speech) asked(g *group) {
+	for _, it := range g.items {
+		if !it.value() && it.kind == kMeasured && askedMeasure(it.text) {
+			g.sense = append(g.sense, sense{may: lengthAspects}) // "what do the bays measure"
+		}
+	}
 	list := strip(idleGone(g.items))
 	if g.topic == "" && len(list) == 0 && g.head != nil && g.head.as(kQuest) != nil {
 		g.topic = g.head.as(kQuest).key
 	}
 	if g.topic != "" {
 		if g.topic == "layout" && named(list) && s.askedInstead(g, list) {
+			return
+		}
+		if g.topic == "cost" && g.head != nil && strings.HasPrefix(g.head.text, "how much is") && s.lengthAsked(g, list) {
 			return
 		}
 		wall, list := withoutWall(list)
@@ -31,7 +39,7 @@ func (s *speech) asked(g *group) {
 		s.act(g, a)
 		return
 	}
-	names, ok := s.names(g, list)
+	names, ok := s.names(g, measuredHow(list))
 	if !ok && hasValue(list) && (s.askedOf(g, list) || s.wouldDo(g, list)) {
 		return
 	}
@@ -90,6 +98,9 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 	if !k.sort() || k.breaks > 0 || len(k.values) > 0 && g.force == Ask {
 		return Act{}, false
 	}
+	if g.force == Ask && counting(g) && k.lastOf("between posts") {
+		k.things = k.things[:len(k.things)-1] // "how many courses of boards go up between the posts"
+	}
 	senses := append(append([]sense{}, g.sense...), k.senses(0, len(list))...)
 	for _, i := range k.words {
 		t := k.items[i]
@@ -99,6 +110,13 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 			x.add(aspectIndex["?"+t.as(kQuest).key])
 			senses = append(senses, sense{sure: x})
 		case g.force == Ask && k.rail > 0 && (t.is(kTop) || t.is(kAt)):
+		case g.force == Ask && t.kind == kThanNow && strings.HasPrefix(t.text, "what"):
+			k.it = true // "tell me what it is"
+		case t.kind == kAnother && k.about("post"):
+			senses = append(senses, meaning("added posts"))
+		case g.force == Ask && (t.kind == kPer || t.kind == kGoesIn):
+		case g.force == Ask && t.is(kCutWord):
+			senses = append(senses, meaning("?cuts"))
 		case g.force == Why && dimensionOf(t.token) != nil:
 			senses = append(senses, *dimensionOf(t.token))
 		case t.is(kItem):
@@ -112,6 +130,9 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 	}
 	if at := k.has(kAt); g.force == Ask && k.rail > 0 && (k.has(kTop) != nil || at != nil && at.as(kAt).key == "top") {
 		return Act{Name: &solver.Name{Quantity: solver.RailTop, Rail: k.rail}}, true
+	}
+	if a, ok := k.askedAfter(g, senses); ok {
+		return a, true
 	}
 	if len(k.things)+len(k.dims)+len(k.sides)+len(k.values) == 0 && s.carry.name != nil && len(senses) <= 1 && s.askable(senses) && (g.force != Ask || k.it || len(senses) == 0 || senses[0].all() != everything) {
 		n := *s.carry.name
@@ -174,6 +195,8 @@ func (k *clause) preferred(best []int) []int {
 	}
 	rank := func(a int) int {
 		switch q := solver.Quantity(aspects[a]); {
+		case q == solver.Bays && k.about("post") && !k.about("bay"):
+			return 0 // "how many posts go between the end posts"
 		case q == solver.Bays || q == solver.Openings:
 			if plural && k.bay == 0 {
 				return 3
@@ -228,6 +251,9 @@ func (s *speech) why(g *group) {
 	names, ok := s.names(g, list)
 	if len(list) == 1 && !list[0].value() && list[0].kind == kPart && list[0].key() == "post" {
 		names, ok = []Act{{Topic: "posts"}}, true
+		if list[0].index > 1 && strings.HasSuffix(list[0].before, "a") {
+			names = []Act{{Name: &solver.Name{Quantity: solver.AddedPosts}}} // "why do I need a second post"
+		}
 	}
 	if !ok {
 		s.notUnderstood(g, list)
@@ -279,6 +305,9 @@ func (s *speech) teach(g *group) {
 		return
 	}
 	a, ok := s.nameOf(g, strip(idleGone(g.items)))
+	if !ok {
+		a, ok = s.nameOf(g, joined(strip(idleGone(g.items)))) // "teach me the bays, how to work out their width"
+	}
 	if !ok || a.Name == nil {
 		s.notUnderstood(g, g.items)
 		return

@@ -30,7 +30,7 @@ type lexing struct {
 
 // lex cuts a line into tokens.
 func lex(atoms []atom, c Context) []token {
-	l := &lexing{reader: reader{fold(atoms)}, c: c}
+	l := &lexing{reader: reader{fold(whatFor(atoms))}, c: c}
 	for i := 0; i < len(l.atoms); {
 		next := l.step(i)
 		if next <= i {
@@ -124,6 +124,10 @@ func (l *lexing) step(i int) int {
 	if l.word(i) == "of" && (l.word(i+1) == "them" || l.word(i+1) == "those") && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare && l.before == "" {
 		l.add(kIt, i, i+2) // "six of them"
 		return i + 2
+	}
+	if l.word(i) == "left" && l.word(i+1) == "for" && (l.word(i-1) == "is" || l.word(i-1) == "be" || l.word(i-1) == "are") && len(f) > 0 && f[0].entry.kind == kSide {
+		l.empty("left") // "what width is left for the opening"
+		return i + 1
 	}
 	if l.word(i) == "left" && saidBy[l.word(i-1)] && len(f) > 0 && f[0].entry.kind == kSide {
 		l.empty("left") // "if we left 3 inches below"

@@ -80,7 +80,7 @@ func (l *lexing) tail(t *token, i int) int {
 	end := l.nameEnd(t.key(), start)
 	if k := t.key(); k == "draw to" || k == "print to" {
 		name := l.text(start, end)
-		if !strings.Contains(name, ".") && !strings.HasPrefix(t.text, "draw") && !strings.HasPrefix(t.text, "print") {
+		if !strings.Contains(name, ".") && !strings.HasPrefix(t.text, "draw ") && t.text != "drawing to" && t.text != "drawing as" && t.text != "drawing into" && !strings.HasPrefix(t.text, "print ") {
 			first = false
 		}
 		want := ""
@@ -104,6 +104,9 @@ func (l *lexing) tail(t *token, i int) int {
 	}
 	if t.key() == "save" && (t.text == "save" && saved[l.word(start)] || wished(t.before)) {
 		first = false // "I'd save on lumber with five rails"
+	}
+	if w := l.word(end - 1); t.key() == "save" && (w == "csv" || w == "spreadsheet" || w == "excel") {
+		first = false // "save the cuts as csv"
 	}
 	if t.key() == "save" && l.measures(start, end) {
 		first = false // "save 2 inches at the bottom"

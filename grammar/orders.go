@@ -14,6 +14,9 @@ func (g *grouping) command(i int) bool {
 		if t.text == "clear" && i > 0 && g.list[i-1].value() {
 			return true // "2-3/4 clear between them"
 		}
+		if t.text == "clear" && g.g.force == Ask && g.empty() {
+			return true // "tell me the clear space between the rails"
+		}
 		if key == "take" && !g.takes(i) {
 			return true
 		}
@@ -30,6 +33,13 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: ActKind(key), head: t.token})
 	case "recap":
+		if t.as(kWh) != nil && i+1 < len(g.list) && !g.list[i+1].value() && (g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc) {
+			t.kind = kWh
+			return g.wh(i) // "remind me what the gap is"
+		}
+		if g.empty() && g.g.force == Ask && g.g.head != nil && !strings.Contains(g.g.head.text, "what") {
+			g.g = group{force: State} // "let me hear what you've got from me"
+		}
 		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kPart {
 			return true // "what I gave you for the opening, …"
 		}
@@ -100,6 +110,9 @@ func (g *grouping) command(i int) bool {
 	default:
 		if (key == "start over" && (t.text == "reset" || t.text == "new wall") || key == "undo" && strings.HasPrefix(t.text, "go back")) && g.setsNext(i) {
 			return true // "reset the gap to 2", "go back to a gap of 2"
+		}
+		if key == "redo" && i+1 < len(g.list) && !g.list[i+1].value() && (g.list[i+1].kind == kQuest || g.list[i+1].kind == kCsv) {
+			return true // "redo my shopping list"
 		}
 		if n := len(g.s.groups); key == "undo" && t.as(kForgetTail) != nil && (g.g.force == Forget || g.empty() && n > g.first && g.s.groups[n-1].force == Forget) && g.dropTail(i) {
 			return true // "never mind the opening, forget it"

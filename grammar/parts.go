@@ -4,13 +4,13 @@ package grammar
 // speaks of surely, and after the bar what it may speak of in company.
 var parts = []entry{
 	{kind: kPart, key: "wall", sense: meaning("wall height | *"), ways: "WALL"},
-	{kind: kPart, key: "rail", sense: meaning("rails, rail size | rail face, gap, rail top, fixed rail top, stock, measured, bracket reach, fit, cut, ?cuts, price, extra, have, boards, short, marks, stiffeners, bottom gap, tape, tolerance, bays, trim"), ways: "RAIL"},
+	{kind: kPart, key: "rail", sense: meaning("rails, rail size | rail face, gap, rail top, fixed rail top, stock, measured, bracket reach, fit, cut, ?cuts, ?shopping, price, extra, have, boards, short, marks, stiffeners, bottom gap, tape, tolerance, bays, trim"), ways: "RAIL"},
 	{kind: kPart, key: "gap", sense: meaning("gap | bottom gap, bracket clearance"), ways: "GAP"},
 	{kind: kPart, key: "gap", sense: meaning("gap | stiffener spacing"), ways: "spacing"},
 	{kind: kPart, key: "gap", sense: meaning("gap"), ways: `
-		(gap|gaps|space|spaces|spacing|daylight|air|room|clearance|distance|opening|slot|slots) [(in|left)] BETWEEN [(any|two|neighboring|adjacent)] (RAIL|them|others)
+		(gap|gaps|space|spaces|spacing|daylight|air|room|clearance|distance|opening|slot|slots) [(in|left)] BETWEEN [(any|two|neighboring|neighbouring|adjacent)] (RAIL|them|others)
 		(gap|space|spaces|spacing|gaps|distance) from RAIL to RAIL`},
-	{kind: kLoc, key: "between rails", sense: meaning("gap"), ways: "in BETWEEN [(any|two|neighboring|adjacent)] RAIL\nBETWEEN [(any|two|neighboring|adjacent)] (RAIL|them|others) \n from RAIL to [the next] RAIL\n from (one|each) RAIL to (next|another) [(one|RAIL)]\nBETWEEN (one|each|any|a) RAIL and (next|other|another) [(one|RAIL|up|over)]"},
+	{kind: kLoc, key: "between rails", sense: meaning("gap"), ways: "in BETWEEN [(any|two|neighboring|neighbouring|adjacent)] RAIL\nBETWEEN [(any|two|neighboring|neighbouring|adjacent)] (RAIL|them|others) \n from RAIL to [the next] RAIL\n from (one|each) RAIL to (next|another) [(one|RAIL)]\nBETWEEN (one|each|any|a) RAIL and (next|other|another) [(one|RAIL|up|over)]"},
 	{kind: kLoc, key: "between", sense: meaning("gap, added posts, added post size |"), ways: "in between"},
 	{kind: kPart, key: "bottom", sense: meaning("bottom gap | rails, rail size"), ways: "LOWEST [(most)] (RAIL|one)"},
 	{kind: kPart, key: "bottom gap", sense: meaning("bottom gap"), ways: `
@@ -27,9 +27,10 @@ var parts = []entry{
 		FLOOR to [(underside|bottom) of] (LOWEST|first) (RAIL|one)
 		(underside|bottom edge|bottom) of (LOWEST|first) (RAIL|one)
 		(SPACE|) between (LOWEST|first) (RAIL|one) and FLOOR
+		(between|from) FLOOR (and|to) [(the underside of|underside of|bottom of)] (LOWEST|first) (RAIL|one)
 		bottom clearance
 		FLOOR (clearance|gap|space)`},
-	{kind: kLoc, key: "underneath", sense: meaning("bottom gap |"), ways: "underneath [it]\nunder it\nat [very] bottom\nalong bottom\ndown (low|below|at bottom)"},
+	{kind: kLoc, key: "underneath", sense: meaning("bottom gap |"), ways: "underneath [it]\nunder it\nunder (there|here)\ndown there\nat [very] bottom\nalong bottom\ndown (low|below|at bottom)"},
 	{kind: kPart, key: "wall height", sense: meaning("wall height"), ways: `
 		[(overall|total|finished|full|whole)] WALL HEIGHT
 		wallheight
@@ -72,6 +73,7 @@ var parts = []entry{
 		(centers|centres) of [END] POST
 		POST (center|centre) to POST (center|centre)
 		END POST (centers|centres)`},
+	{kind: kDim, key: "edge to edge", sense: meaning("| gap, opening, bay, span"), ways: "[from] edge to edge"},
 	{kind: kDim, key: "face to face", sense: meaning("span | bay, opening"), ways: `
 		[from] face to face
 		ff
@@ -113,6 +115,7 @@ var parts = []entry{
 		[from] (inside|inner face|inner edge|inside face|face) of [(one|first|left)] [END] POST to (inside|inner face|inner edge|inside face|face) of [(other|next|second|right|another)] [END] POST
 		[from] POST (face|faces) to POST (face|faces)
 		clear opening between [END] POST`},
+	{kind: kPart, key: "added post", sense: meaning("added posts, added post size | post height, post from left, post from right, base height, cut, ?posts"), ways: "in between (post|column|upright)"},
 	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size"), ways: "[from] [(in|clear)] between [(two|inside|faces of)] [END] (POST|uprights)\nbetween POST faces\n[(in)] between END ones"},
 	{kind: kPart, key: "post", sense: meaning("post size | post height, added posts, post from left, post from right, span, centers, overall, cut, base height, post leans, ?posts, stock, price, bay, bays, added post size, end post size, ?anchors"), ways: "POST"},
 	{kind: kPart, key: "added post", sense: meaning("added posts, added post size | post height, post from left, post from right, base height, cut, ?posts"), ways: `
@@ -147,7 +150,8 @@ var parts = []entry{
 		face (width|measure)
 		face of [(a|one)] RAIL`},
 	{kind: kPart, key: "rail top", sense: meaning("rail top"), ways: "rail top [edge]\nRAIL (top|upper) edge"},
-	{kind: kPart, key: "bay", sense: meaning("bay, bays | stiffeners, stiffener spacing, measured, rails, gap, stiffener size, short, cut, ?cuts, opening, span"), ways: "BAY\n(each|every|any|no|longest|widest|one|a|the|per) run\nBAY (width|widths|length|lengths)\n(width|length|size) of BAY\nBAY BETWEEN POST"},
+	{kind: kPart, key: "bay", sense: meaning("bay, bays | stiffeners, stiffener spacing, measured, rails, gap, stiffener size, short, cut, ?cuts, opening, span"), ways: "BAY\n(each|every|any|no|longest|widest|one|a|the|per) run\nBAY BETWEEN POST"},
+	{kind: kPart, key: "bay", sense: meaning("bay | stiffener spacing, measured, short, cut, ?cuts"), ways: "BAY (width|widths|length|lengths)\n(width|widths|length|size) of BAY [BETWEEN POST]\n[clear] (distance|space|room|width) BETWEEN POST (in|of|for|within) [(each|every|one|any)] BAY"},
 	{kind: kLoc, key: "per bay", sense: meaning("bay | stiffeners, stiffener spacing, rails, gap, stiffener size, rail size, bays, short, cut, measured, opening, added posts"), ways: `
 		(in|per|for|to|along|of|within|by) [(each|every|any|one|a|either|long|short|wide|big|narrow)] BAY
 		(each|every|either) BAY
@@ -204,7 +208,7 @@ var parts = []entry{
 		BRACKET (stands|sticks|projects|extends) out
 		(stands|sticks) out [above and below]
 		above and below`},
-	{kind: kPart, key: "fit", sense: meaning("fit"), ways: `
+	{kind: kPart, key: "fit", sense: meaning("fit | ?cuts"), ways: `
 		fit
 		(play|slack|wiggle room|wiggle|leeway) [(in all|all told|all up|altogether|in total|total|overall|both ends together)]
 		RAIL [(get|gets|are|is|being|i)] cut

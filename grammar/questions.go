@@ -16,6 +16,7 @@ var questions = []entry{
 		what
 		which
 		what is
+		what are
 		[(can|could|would|will) you] [please] (TELL ME|show|list|tell|name)
 		let ME (know|see|have|hear)
 		(i|we) (want|need|would like|like) to (know|see|hear|have)

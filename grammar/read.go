@@ -55,7 +55,7 @@ func danglers(in []token) []token {
 		return in
 	}
 	for i := range in[:n-1] {
-		if k := in[i].kind; k == kWh || k == kQuest {
+		if k := in[i].kind; k == kWh || k == kQuest || k == kWhere || k == kHead && in[i].key() == string(Why) {
 			return append(in[:n-1:n-1], in[n:]...)
 		}
 	}

@@ -6,6 +6,7 @@ var saids = []entry{
 		(rundown|list|overview|review|readback|run down|summary|recital|account) of [(everything|all|what)] (i|we) [(have)] (told|given|gave|said|entered|asked|set) [(you)] [(so far)]
 		(give|read|show|tell|let) [ME] [(have)] (a|the) (rundown|overview|summary|recap|readback|run down) [of [(everything|all|what)] (i|we) [(have)] (told|given|gave|said|entered|set) [(you)] [(so far)]]
 		what (i|we) have (entered|told you|said|given you|given|put in|set|asked for|typed) [(so far|up to now|until now)]
+		what did (i|we) (ask for|specify|order|wish for|say i wanted)
 		what have (i|we) (entered|told you|said|given you|given|put in|set|asked for|typed) [(so far|up to now|until now)]
 		(repeat|read|say|play|give|tell) back [(to ME)] [(all|everything)] [(of)] (my|our|the) (numbers|figures|measurements|settings|entries|values|inputs|wishes|words)
 		(repeat|read|say|give|tell) [ME] [(all|everything)] (my|our) (numbers|figures|measurements|settings|entries|values|inputs|wishes) back [(to ME)]
@@ -29,8 +30,20 @@ var saids = []entry{
 		(every|each) (bit|step|line|piece|scrap|detail) of (the|your) (arithmetic|math|maths|sums|sum|calculation|calculations|workings|proof|derivation)
 		all the (arithmetic|math|maths|sums|workings|calculations) [for ME] [, do not skip (any|anything|a step|any of it)]
 		whole (sum|calculation|derivation) , not just (where it ends up|the answer|the result|the end)`},
+	{kind: kCmd, key: "draw to", ways: `
+		[(make|do|get|give ME|let ME have|want|like|need|save|put|send|export|write|output)] [(a|the|my|that|this)] (drawing|picture|sketch|elevation|dwg|diagram|image|svg|draw) [file] [(is|to be|be|goes|go|should go|should be|gets|can go)] [(saved|stored|written|put|exported|sent|named|called|filed|out|over)] (to|in|into|as|onto|- >|->|named|called|under)
+		[(make|do|get|give ME|let ME have|want|like|need|save|put|send|export|write|output)] [(a|the|my|that|this)] (drawing|picture|sketch|elevation|dwg|diagram|image|svg) [file] [(,|and)] (name|call|save|file) it [as]`},
+	{kind: kCmd, key: "print to", ways: `
+		[(make|do|get|give ME|let ME have|want|like|need|save|put|send|export|write|output|print)] [(a|the|my|that|this)] (printout|print out|print-out|printable|printable sheet|printable page|printable version|printable copy|job sheet|sheet|page|hard copy|paper copy|html|handout|report|paperwork|web page|webpage|print|job) [file] [(is|to be|be|goes|go|should go|should be|gets|can go)] [(saved|stored|written|put|exported|sent|named|called|filed|out|over)] (to|in|into|as|onto|- >|->|named|called|under)
+		[(make|do|get|give ME|let ME have|want|like|need|save|put|send|export|write|output|print)] [(a|the|my|that|this)] (printout|print out|print-out|printable|printable sheet|printable page|printable version|printable copy|job sheet|sheet|page|hard copy|paper copy|html|handout|report|paperwork|web page|webpage|print) [file] [(,|and)] (name|call|save|file) it [as]`},
 	{kind: kFill, key: "fill", ways: `
 		as for
+		(put|write|jot|note) down [(as|for|at)]
+		(i|we) [would] [(really|very much|so)] appreciate
+		(i|we) would be (grateful|glad|thankful|obliged|much obliged) for
+		(i am|we are) (after|looking for)
+		a list of [all]
+		(screwing|nailing|fastening|attaching|bolting|mounting) [(on|up|in|down)]
 		(with regard|in regard|as) to
 		regarding
 		concerning
@@ -41,5 +54,5 @@ var saids = []entry{
 		(i am|we are|i will be) (ordering|buying|picking up|getting|fetching|collecting|drilling|digging|pouring|cutting|marking|painting|sanding) [(the|my|our)] (bases|anchors|brackets|screws|hardware|caps|slab|concrete|footings|holes|post bases) [(today|tomorrow|now|this (morning|afternoon|week)|tonight|next)] [,]
 		(saw is|saw 's) (set up|ready|plugged in|running|warm|on|out) [,]
 		i do not mean to (question|doubt|second guess|bother|pester|nag|argue with) you [(but|,)]`},
-	{kind: kCsv, key: "csv", loose: true, ways: "[(as|in|to|into)] [(a|an)] (csv|spreadsheet|excel|comma separated values) [(file|format|form|sheet)] [(of)]\n, (csv|spreadsheet|excel) [(format|file|form)]\nexport [(the|my|our)]\n(put|get|export) (in|into|to) [(a|an)] (csv|spreadsheet|excel)"},
+	{kind: kCsv, key: "csv", loose: true, ways: "[(as|in|to|into)] [(a|an)] (csv|spreadsheet|excel|comma separated values) [(file|format|form|sheet)] [(of)]\n, (csv|spreadsheet|excel) [(format|file|form)]\nexport [(the|my|our)]\nsave\n(put|get|export) (in|into|to) [(a|an)] (csv|spreadsheet|excel)"},
 }

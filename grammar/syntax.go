@@ -132,9 +132,25 @@ func (b itemBuilder) item(p *phraseSyntax) item {
 	case p.Value != nil:
 		v := b.tok(p.Value.Value)
 		l := &limit{lead: b.toks(p.Value.Lead), tail: b.toks(p.Value.Tail), lo: v.amt, loTok: v}
+		if l.saysApart() {
+			l.tail = append(l.tail, apart)
+		}
 		return item{v, l.takeTo()}
 	}
 	return item{b.tok(p.Word[0]), nil}
+}
+
+// apart is the dimension of "no farther apart than".
+var apart = &token{kind: kDim, text: "apart", found: []found{{entry: &entry{kind: kDim, key: "apart", sense: meaning("| gap, stiffener spacing, span, centers, bay")}}}}
+
+// saysApart reports whether a limit is one of how far things are apart: "no farther apart than 30".
+func (l *limit) saysApart() bool {
+	for _, t := range l.lead {
+		if t.kind == kRel && strings.Contains(t.text, " apart") {
+			return true
+		}
+	}
+	return false
 }
 
 func (b itemBuilder) rangeOf(lead []lexer.Token, low, high lexer.Token, dims, tail []lexer.Token) item {

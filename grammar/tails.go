@@ -20,6 +20,9 @@ func (g *grouping) tail(i int) bool {
 			g.g.force = Why
 			return true
 		}
+		if strings.HasPrefix(t.text, "seem") && g.g.force == State && onlyNames(g.g.items) {
+			return true // "the gap seems big, why is that"
+		}
 		return g.g.force == Teach
 	case "why not":
 		if g.g.force == Why && !g.empty() && g.g.topic == "" {
@@ -27,6 +30,8 @@ func (g *grouping) tail(i int) bool {
 			return true
 		}
 		return g.g.force == WhyNot
+	case "sum":
+		return (g.g.force == Teach || g.g.force == Why) && !g.empty() // "walk me through the gap calculation"
 	case "verify":
 		if strings.HasPrefix(t.text, ",") && i+1 < len(g.list) && (g.list[i+1].value() || !g.list[i+1].breaks() && g.list[i+1].kind != kIt && g.list[i+1].kind != kTailFill) {
 			g.flush(group{force: Check, head: t.token}) // "wall 45, then check his gap of 2"

@@ -11,7 +11,8 @@ import (
 func (k *clause) tolerance() (reading, bool) {
 	each := k.has(kOffEach) != nil || k.offEach() || k.has(kEach) != nil && k.about("rail") && k.has(kOffTail) != nil && k.force == WhatIf
 	each = each || k.force == WhatIf && (k.has(kOff) != nil || k.has(kOffTail) != nil) && k.everyOne()
-	if !each || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kEach, kOff, kRunWide, kMore, kOut, kFor) {
+	each = each || k.eachOff()
+	if !each || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kEach, kPer, kOff, kRunWide, kMore, kOut, kFor) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
@@ -26,6 +27,27 @@ func (k *clause) tolerance() (reading, bool) {
 	m := made{st: solver.Of(solver.Tolerance, solver.Eq, v), at: k.at(), kind: solver.Length}
 	m.doubt = k.s.doubt(m, *k.items[k.values[0]].lim.lo, amount{})
 	return k.finish(reading{made: []made{m}})
+}
+
+// eachOff reports whether each piece is said to be off by less than an inch: "every board's half a millimeter out".
+func (k *clause) eachOff() bool {
+	if k.force != WhatIf && k.force != State || len(k.values) != 1 {
+		return false
+	}
+	v, ok := k.length(k.values[0])
+	if small := v.Num; !ok || v.Unit == solver.Inch && !small.Less(exact.New(3, 4)) || v.Unit == solver.Millimeter && !small.Less(exact.Int(20)) {
+		return false
+	}
+	every, off := false, false
+	for _, i := range k.words {
+		switch t := k.items[i]; {
+		case t.is(kEach), t.is(kPer), t.as(kOffTail) != nil && strings.HasPrefix(t.text, "every"):
+			every = true
+		case t.kind == kOff, t.as(kOffTail) != nil, t.kind == kOut && t.text == "out":
+			off = off || i > k.values[0]
+		}
+	}
+	return every && off
 }
 
 // everyOne reports whether all pieces are spoken of: "on each one", "everywhere".

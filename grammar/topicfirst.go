@@ -14,13 +14,25 @@ func (g *grouping) topicFirst() {
 			a.force, a.head = WhyNot, b.head
 		case b.force == WhyNot && wanted(a) && g.s.sameFigures(a, b):
 			*a = *b
-		case a.force == State && a.head == nil && onlyNames(a.items) && !names(b.items) && (b.cmd != "" || g.free(b)):
+		case a.force == State && a.head == nil && onlyNames(a.items) && b.force != WhyNot && sameNames(a.items, b.items):
+			*a = *b // "the gap seems big, why is that gap so wide"
+		case a.force == Ask && a.topic == "layout" && bareNoun(a.head) && b.cmd == "recap" && strings.HasPrefix(b.head.text, "what have you got"):
+			// "as for the layout, what have you got so far"
+		case a.force == Ask && a.topic != "" && bareNoun(a.head) && a.head.as(kPart) != nil && onlyWords(a.items) && b.force == Ask && b.topic == "" && !names(b.items):
+			t := *a.head
+			t.kind = kPart
+			b.items = append([]item{{token: &t}}, b.items...) // "the posts, how tall are they"
+			*a = *b
+		case (a.force == State && a.head == nil || a.force == WhatIf && a.head != nil && strings.HasSuffix(a.head.text, "about")) && onlyNames(a.items) && !names(b.items) && (b.cmd == "why that" || b.cmd == "" && g.free(b)):
+			if b.topic == "cost" {
+				b.topic, b.sense = "", []sense{meaning("| *")} // "floor to the first board, how much is it"
+			}
 			if b.cmd == "why that" {
 				b.force, b.cmd = Why, ""
 			}
-			b.items = append(append([]item{}, strip(a.items)...), b.items...)
+			b.items = append(onlyThings(a.items), b.items...)
 			*a = *b
-		case a.force == Ask && a.topic != "" && bareNoun(a.head) && len(strip(a.items)) == 0 && (b.force == Why || b.cmd == "why that") && b.topic == "" && len(strip(idleGone(b.items))) == 0:
+		case a.force == Ask && a.topic != "" && bareNoun(a.head) && onlyWords(a.items) && (b.force == Why || b.cmd == "why that") && b.topic == "" && len(strip(idleGone(b.items))) == 0:
 			a.force, a.head = Why, b.head // "the cuts, how did you figure them"
 		default:
 			continue
@@ -35,13 +47,13 @@ func (g *grouping) asksOf(b *group) bool {
 	case Ask, Why, WhyNot, Teach:
 		return b.cmd == ""
 	}
-	return b.cmd == "why that"
+	return b.cmd == "why that" || b.cmd == "recap"
 }
 
 // free reports whether a question can be after a thing named before it: it names no table, or one that is asked after by
 // the place or the length of a thing alone.
 func (g *grouping) free(b *group) bool {
-	return b.topic == "" || b.topic == "posts" && b.head != nil && strings.HasPrefix(b.head.text, "where")
+	return b.topic == "" || b.topic == "cost" && b.head != nil && strings.HasPrefix(b.head.text, "how much is it") || b.topic == "posts" && b.head != nil && strings.HasPrefix(b.head.text, "where")
 }
 
 // onlyNames reports whether a stretch does nothing but name a thing.
@@ -68,7 +80,7 @@ func onlyNames(list []item) bool {
 // names reports whether a stretch names a thing of its own.
 func names(list []item) bool {
 	for _, it := range list {
-		if !it.value() && (it.kind == kPart || it.kind == kFromSide) {
+		if !it.value() && (it.kind == kPart && !bareSpacing(it.token) || it.kind == kFromSide) {
 			return true
 		}
 	}
@@ -119,4 +131,42 @@ func (s *speech) reasonOf() (Act, bool) {
 		return Act{}, false
 	}
 	return Act{Kind: Why, Name: last.Name, Topic: last.Topic, Wall: last.Wall}, true
+}
+
+// sameNames reports whether a stretch names nothing that the other does not name as well.
+func sameNames(a, b []item) bool {
+	for _, x := range a {
+		if x.value() || x.kind != kPart && x.kind != kLoc {
+			continue
+		}
+		found := false
+		for _, y := range b {
+			found = found || !y.value() && y.kind == x.kind && y.key() == x.key() && y.index == x.index
+		}
+		if !found {
+			return false
+		}
+	}
+	return true
+}
+
+// onlyWords reports whether nothing of a stretch names a thing or a value.
+func onlyWords(list []item) bool {
+	for _, it := range list {
+		if it.value() || it.kind != kDim && it.kind != kWhyFill && !it.breaks() && !idle(it.token) {
+			return false
+		}
+	}
+	return true
+}
+
+// onlyThings drops from what is named before a question the words that lead over to it: "gap comes out at what".
+func onlyThings(list []item) []item {
+	var out []item
+	for _, it := range strip(list) {
+		if it.kind != kRel && it.kind != kMeasured && it.kind != kPer && it.kind != kIt {
+			out = append(out, it)
+		}
+	}
+	return strip(out)
 }

@@ -11,6 +11,8 @@ var whys = []entry{
 		what (is|was) [(the|your)] (reason|idea|thinking|logic|rationale) [(that|why)] (i am|we are|you are|it is|i|we|you|it|there is|there are)
 		what (is|was) (up|going on|the deal|the story) with
 		(could|can|would|will) you [please] (explain|tell ME|say|show ME|let ME know) (why|how come)
+		(show|give) ME (the|your) (math|maths|sum|arithmetic|working|workings|calculation|figuring) (on|for|of|behind)
+		show (the|your) (math|maths|sum|arithmetic|work|working|workings|calculation|figuring) (on|for|of|behind)
 		why (in the world|on earth|the heck|exactly|do you think|would you say|must|should)
 		why (am|are) (i|we) (supposed|meant|made|told|being told|forced|having|expected) to
 		why (do|does|did|would|should|must) (i|we|you|it|the wall|they) [(have to|need to|want to|need|want|require|end up)] [(with)]
@@ -29,7 +31,6 @@ var whys = []entry{
 		what is so (bad|terrible|wrong|awful|hard|difficult|impossible) about
 		what is (bad|wrong|terrible|awful|the matter|not to like|not ok|not okay) (about|with|in)
 		(whats|what is) wrong with`},
-	{kind: kTail, key: "why not", ways: "why not i\nwhy can not (i|we)\nwhy can not (i|we) [(do|have|use)] (it|that)"},
 	{kind: kTeachHead, key: "teach", loose: true, ways: `
 		(walk|take|step|talk|guide|lead|run|go) [(ME|PERSON|class)] (through|over) [(the|all the)] (math|maths|sum|sums|arithmetic|calculation|calculations|figuring|working|workings|computation|derivation|numbers) (for|of|on|behind|that gives|to get)
 		(run|go) (through|over) GAP math with ME
@@ -39,7 +40,8 @@ var whys = []entry{
 		teach (ME|PERSON|class) [(the|all)] [(about)] [(how)]
 		(show|teach) ME (the way|how) to (find|get|figure|work out|calculate|compute|figure out)
 		(never|have never|not) done [this kind of] math before`},
-	{kind: kTail, key: "sum", ways: "(calculation|calculations|math|maths|arithmetic|computation|figuring|derivation|sum|sums|working)\nhow to (work out|figure|figure out|find|get|calculate|compute) (its|their)\nwith ME"},
+	{kind: kTail, key: "sum", ways: "(calculation|calculations|math|maths|arithmetic|computation|derivation|sum|sums)\nhow to (work out|figure|figure out|find|get|calculate|compute) (its|their)"},
+	{kind: kOffTail, key: "off", ways: "(everything|every thing) (is|was|comes out|came out|were|goes|may be|might be|could be)"},
 	{kind: kOffEach, key: "tolerance", loose: true, ways: `
 		(everything|every board|every rail|every piece|every cut|every mark|each board|each rail|each piece|each cut|each mark|all of it|all of them|all my cuts|my cuts|the cuts|my marks|each|every one|each one) [(is|are|was|were|may|might|could|can|should|may each|might each|could each|each|goes|went)] [(be)] [(all|each)] (off|out|wrong|over|long or short) [by]
 		(tol|tolerance|tolerances)

@@ -2,18 +2,18 @@ package grammar
 
 // wonders are still more ways to ask: for tables, after quantities and for reasons.
 var wonders = []entry{
+	{kind: kWh, key: "side", sense: meaning("opening side |"), ways: "(which|what) (side|end)"},
 	{kind: kQuest, key: "layout", ways: "(figure|calculate|compute|solve|crunch|reckon) (it|this|that) [(up|out)] [for ME]\n(work|run) (it|this|that) (up|out) [for ME]"},
 	{kind: kQuest, key: "layout", loose: true, ways: `
 		(crunch|run) [(the|my|all the)] (numbers|figures|measurements)
-		(work|figure|working|figuring|lay|laying|sort|sorting|reckon|reckoning|calculate|calculating) (the|my|our) [(whole|full|entire)] (wall|thing|lot|layout|job) [(out|up)]
-		(calculate|compute|solve|figure|calculating|computing|solving|figuring) (the|my|our) [(whole|full|entire)] (wall|layout|thing|lot|job)
+		(work|figure|working|figuring|lay|laying|sort|sorting|reckon|reckoning|calculate|calculating) [(whole|full|entire)] (WALL|thing|lot|layout|job) (out|up)
+		(calculate|compute|solve|figure|calculating|computing|solving|figuring) [(whole|full|entire)] (WALL|layout|thing|lot|job)
 		what (layout|arrangement|design|result|answer|setup|plan|solution) (you|it|this|that) [(all)] (arrive at|get|got|come up with|came up with|come to|come out with|end up with|ended up with|land on|landed on|reach|reached|make|made|give|gives|find|found|have|propose|suggest|recommend|settle on|settled on)
 		what you (come up with|came up with|end up with|ended up with|arrive at|arrived at|make of it|make of that|find out|work out)
 		(let us hear|let ME hear|let us have|let ME have|hear) [(the|your)] (layout|result|results|answer|verdict)
-		(as for) (the|your) layout
 		(give|tell|show|read) ME (the|your) (layout|answer|result|results|verdict|solution) [(when (you|ready))]
 		(what|how) (does|did) [(it|this|that)] all (come|work|shake|boil|add) [(out|down)] [(to|as)]`},
-	{kind: kWh, key: "many", sense: meaning("| rails"), loose: true, ways: `
+	{kind: kWh, key: "many", sense: meaning("rails |"), loose: true, ways: `
 		how many (courses|rows|layers|tiers) of (RAIL)
 		how many (two by|two bys|2 bys|2 by)
 		how many RAIL (high|tall|up)`},
@@ -24,12 +24,16 @@ var wonders = []entry{
 		what (does|would|will|did) (that|this|it|doing that|doing so) (do|mean|be doing) (to|for)
 		what (effect|impact|influence|bearing) (does|would|will) (that|this|it) have on
 		how (does|would|will) (that|this|it) (change|affect|alter|influence)
-		(what|how) about (that|the) effect on
+		what do you (make|get|figure|reckon) (it|for it|for that|for that one)
 		what (happens|would happen|will happen) to
 		(does|did|do) (it|that|this|you) [(also)] (say|show|tell|mention|know|have) (what|which)
 		(have|did) you (work|worked|figure|figured|find|found|calculate|calculated|determine|determined) [out] (what|which)
 		[(i|we)] (forget|forgot|lost track of|can not remember|can not recall|do not remember|do not recall|have forgotten) (what|which)
 		remind ME [(again|once more|one more time)] (what|which)`},
+	{kind: kPart, key: "cut list", sense: meaning("?cuts"), ways: "(on|in|from|of) [(my|the|your|our)] (cut|cutting) (list|sheet)"},
+	{kind: kPart, key: "shopping list", sense: meaning("?shopping"), ways: "(on|in|from|of) [(my|the|your|our)] (shopping|buying|buy|lumber|material|materials) list"},
+	{kind: kPart, key: "added post", sense: meaning("added posts |"), loose: true, ways: "POST (am|are|will|would|should|must|do|did) (i|we|you) [(be|have to|need to)] (adding|add|putting in|put in|setting|set in|buying|putting up|planting|plant)\nPOST to (add|be added|put in)"},
+	{kind: kPart, key: "stiffener spacing", sense: meaning("stiffener spacing"), ways: "space [out] STIFF"},
 	{kind: kQuest, key: "options", loose: true, ways: `
 		how many RAIL (could|can|might|may) (i|we) (go with|choose|pick|go for|settle on|choose from|pick from) [(from)]
 		(other|any other|more|further|different) (options|choices|possibilities|alternatives|layouts|combinations|solutions|arrangements)
@@ -40,7 +44,7 @@ var wonders = []entry{
 	{kind: kQuest, key: "marks", loose: true, ways: `
 		(story pole|storey pole|story stick) (marks|marking|markings)
 		where [(on|along)] POST (do|should|must|will|would|shall|can) (i|we) (put|make|draw|set|place|pencil|scribe|strike|mark) [(my|the|all)] [MARK]
-		(heights|places|spots|points|positions|lines|measurements|numbers) [(that|which)] [(i|we)] (should|have to|need to|must|ought to|am to|will|do) (mark|pencil|scribe|put|transfer|lay out) [(on|onto|at|up|to)] [POST]
+		[(read|call|sing|give|tell|show) [ME] [(off|out)]] (heights|places|spots|points|positions|lines|measurements|numbers) [(that|which)] [(i|we)] (should|have to|need to|must|ought to|am to|will|do) (mark|pencil|scribe|put|transfer|lay out) [(on|onto|at|up|to)] [POST]
 		(read|call|sing|give) [ME] (off|out) [(the|my|all|all the)] [pencil] (marks|heights|holes|lines|mark heights) [(for|on) POST]
 		(call out|read out|read off|give ME|tell ME) [(the|my|all|all the)] (marks|heights)
 		(i am|we are) (at|standing at) POST with [a] pencil

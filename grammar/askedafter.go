@@ -1,0 +1,122 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// askedAfter reads a question that leans on what the line spoke of before: "one added post, how tall is it", "stiffeners at
+// most 30 apart, how many per bay is that", "two stiffeners a bay, what spacing is that".
+func (k *clause) askedAfter(g *group, senses []sense) (Act, bool) {
+	s := k.s
+	if g.force != Ask || len(k.values) > 0 || len(k.sides) > 0 || s.carry.name == nil {
+		return Act{}, false
+	}
+	if len(k.things) == 1 && len(k.dims) == 0 && k.items[k.things[0]].kind == kPart {
+		if strings.HasPrefix(string(s.carry.name.Quantity), "stiffener") && bareSpacing(k.items[k.things[0]].token) {
+			return Act{Name: &solver.Name{Quantity: solver.StiffenerSpacing, Wall: k.wallName()}}, true
+		}
+		return Act{}, false
+	}
+	for _, i := range k.things {
+		if k.items[i].key() != "per bay" || k.items[i].index > 0 {
+			return Act{}, false
+		}
+	}
+	if len(s.carry.senses) == 0 || len(senses) == 0 || !spokenOfAgain(g.items) && len(k.things) == 0 && !(len(k.items) == 0 && g.head != nil && g.head.text == "how many") || s.askable(senses) && len(k.things) == 0 {
+		return Act{}, false
+	}
+	if common(senses).hasName(string(s.carry.name.Quantity)) {
+		return Act{}, false
+	}
+	carried := s.carry.senses
+	if strings.HasPrefix(string(s.carry.name.Quantity), "stiffener") {
+		carried = []sense{meaning("| stiffeners, stiffener spacing, stiffener size")}
+	}
+	return k.namePick(append(append([]sense{}, carried...), senses...))
+}
+
+// spokenOfAgain reports whether a word stands for what was spoken of last: "how tall is it".
+func spokenOfAgain(list []item) bool {
+	for _, it := range list {
+		if !it.value() && (it.kind == kIt || it.kind == kThanNow) {
+			return true
+		}
+	}
+	return false
+}
+
+// bareSpacing reports whether a part is no more than the word for a distance between like things.
+func bareSpacing(t *token) bool { return t.text == "spacing" || t.text == "spacings" }
+
+// askedMeasure reports whether a verb only tells that a length is after: "what do the bays measure".
+func askedMeasure(text string) bool {
+	switch text {
+	case "measure", "measures", "measured", "measuring":
+		return true
+	}
+	return false
+}
+
+// measuredHow drops from the end of a question how a length is measured: "how far apart do the boards sit, edge to edge",
+// "what do the bays measure, post face to post face".
+func measuredHow(list []item) []item {
+	for i := len(list) - 2; i > 0; i-- {
+		if !list[i].breaks() {
+			continue
+		}
+		for _, it := range list[i+1:] {
+			if it.value() || it.kind != kDim && !(it.kind == kPart && it.key() == "span" && strings.Contains(it.text, "face")) {
+				return list
+			}
+		}
+		if len(list[i+1:]) == 1 && list[i+1].kind == kDim {
+			return append(append([]item{}, list[:i]...), list[i+1])
+		}
+		return list[:i]
+	}
+	return list
+}
+
+// lengthAsked reads "how much is it" of a length that is named with it: "how much is it under there".
+func (s *speech) lengthAsked(g *group, list []item) bool {
+	if !named(list) {
+		return false
+	}
+	was := s.carry
+	a, ok := s.nameOf(&group{force: Ask}, list)
+	if !ok || a.Name == nil || solver.KindOf(a.Name.Quantity) != solver.Length {
+		s.carry = was
+		return false
+	}
+	a.Kind = Ask
+	s.act(g, a)
+	return true
+}
+
+// joined drops the breaks of a stretch.
+func joined(list []item) []item {
+	var out []item
+	for _, it := range list {
+		if !it.breaks() {
+			out = append(out, it)
+		}
+	}
+	return out
+}
+
+// lastOf reports whether the last part that is named is of a kind.
+func (k *clause) lastOf(key string) bool {
+	return len(k.things) > 0 && k.items[k.things[len(k.things)-1]].key() == key
+}
+
+// counting reports whether rails are counted: "how many courses of boards".
+func counting(g *group) bool {
+	for _, s := range g.sense {
+		if s.sure.hasName("rails") {
+			return true
+		}
+	}
+	return false
+}
