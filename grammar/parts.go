@@ -30,7 +30,7 @@ var parts = []entry{
 		(between|from) FLOOR (and|to) [(the underside of|underside of|bottom of)] (LOWEST|first) (RAIL|one)
 		bottom clearance
 		FLOOR (clearance|gap|space)`},
-	{kind: kLoc, key: "underneath", sense: meaning("bottom gap |"), ways: "underneath [it]\nunder it\nunder (there|here)\ndown there\nat [very] bottom\nalong bottom\ndown (low|below|at bottom)"},
+	{kind: kLoc, key: "underneath", sense: meaning("bottom gap |"), ways: "underneath [it]\nunder it\nunder (there|here)\nat [very] bottom\nalong bottom\ndown (low|below|at bottom)"},
 	{kind: kPart, key: "wall height", sense: meaning("wall height"), ways: `
 		[(overall|total|finished|full|whole)] WALL HEIGHT
 		wallheight

@@ -10,7 +10,7 @@ func (g *grouping) topicFirst() {
 		switch {
 		case a.cmd != "" || a.sealed && a.force != State || !g.asksOf(b):
 			continue
-		case b.force == WhyNot && hasFigure(a.items) && (a.force == State || a.force == WhatIf) && len(strip(idleGone(b.items))) == 0:
+		case b.force == WhyNot && b.head != nil && (strings.HasPrefix(b.head.text, "why") || strings.HasPrefix(b.head.text, "how come")) && hasFigure(a.items) && (a.force == State || a.force == WhatIf) && len(strip(idleGone(b.items))) == 0:
 			a.force, a.head = WhyNot, b.head
 		case b.force == WhyNot && wanted(a) && g.s.sameFigures(a, b):
 			*a = *b
