@@ -86,7 +86,7 @@ func (s *speech) command(g *group) {
 			return
 		}
 	case "save", "open", "same as", "draw to", "print to":
-		if g.name == "" {
+		if g.name == "" || (g.cmd == "open" || g.cmd == "same as") && nameless(g.name) {
 			s.fail(g.head.at, solver.Question{Text: "Under which name?", Example: g.cmd + " porch"})
 			return
 		}

@@ -200,7 +200,7 @@ func nothingOfTheWall(list []token, reason, led bool) bool {
 			}
 		case kPart, kLoc, kDim, kSide, kItem, kVague, kNot, kNo, kMore, kFixed, kTail:
 			if !reason && !led {
-				if t.kind != kPart || t.key() != "rail" && t.key() != "lumber" {
+				if t.kind != kPart || t.key() != "rail" && !strings.HasSuffix(t.text, "lumber") {
 					return false
 				}
 			}

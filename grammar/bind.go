@@ -196,7 +196,7 @@ func indexable(t token) int {
 	case "bay":
 		return 20
 	case "per bay":
-		if w := strings.Fields(t.text); len(w) == 2 && (w[0] == "in" || w[0] == "of" || w[0] == "for") {
+		if w := strings.Fields(strings.Replace(t.text, " the ", " ", 1)); len(w) == 2 && (w[0] == "in" || w[0] == "of" || w[0] == "for") {
 			return 20
 		}
 	case "rail", "rail top":

@@ -69,7 +69,33 @@ var claims = []entry{
 		PERSON (charge|charges|charging|bill|bills|billed|charged) [(ME)] [for]
 		(per|according to) (county|city|town|code|building department|inspector|official)
 		(answer|result|solution) (is|was) [that]`},
+	{kind: kHead, key: "check", loose: true, ways: `
+		[(the|my|one of my|other|second|first)] [PERSONKIND] [PERSONKIND] PERSON (calls|called|call) (out|for)
+		[(the|my|one of my|other|second|first)] [PERSONKIND] [PERSONKIND] PERSON (swears by|swore by|vouches for|goes with|goes for|specced|specced out|spec'd|speced|penciled|scribbled|jotted|scrawled|marked down|put down|noted down|is calling for|is calling out|has called for)
+		[(the|my|other|second|first)] [PERSONKIND] PERSON (wrote|put|rang|signed|priced) (ME|it|that) (up|down) [(for|at|as)]
+		[(the|my)] (lumber|sales|order|contractor|pro|front|service) (desk|counter|office|dept|department) (SAYS|SUBMITS|DRAWS|(wrote|put|rang) (ME|it|that) (up|down)) [(for|at|as|down|that|ME)]
+		[(one|other|another|same|this|that|my|his|her|their|our|second|first)] [PAPERKIND] [PAPERKIND] PAPER (calls|called|call) (out|for)
+		[(one|other|another|same|this|that|my|his|her|their|our|second|first)] [PERSON] [PAPERKIND] PAPER (starts|start|leaves|leave|left|begins|holds|places|spaces|stops|adds|(adds|add|sums|works) up to|spells out|lays out|works out|comes up with|carries|splits)
+		[on] [(his|her|their)] PAPER (has|have) (drawn|marked|noted|written)
+		(in|on|under|by|with) (his|her|their|PERSON 's) (version|layout|setup|set up|scheme|draft|model|idea|mind|opinion|view|book|head|way|arrangement|system|numbers|figures|math) [,]
+		PERSON (wants|wanted|told|asked|tells|asks|would have|had|has) (ME|it) [to] (mark|marking|drill|drilling) [(POST|it|them|BRACKET)] [at]`},
+	{kind: kTheirs, key: "theirs", loose: true, ways: `
+		(his|her|their|PERSON 's) (numbers|figures|dimensions|measurements|specs|dims|values|sizes|calculations|math|sums|answer|answers|particulars|details|data|findings|results) [(are|is|say|says|were|was|come to|comes to)]`},
+	{kind: kTail, key: "verify", loose: true, ways: `
+		(does|do|did|will|would|can|could) (that|it|this|they|those|these|mine|ours|yours|his|hers|theirs|my numbers|my figures|the numbers|the figures|(his|her|their) (numbers|figures|math|count|arithmetic|sums)) [(all|both|really|even|still|seem to|appear to)] AGREE [(up|out|water|right|ok|okay|true|good|well|together|muster|in|plausible|sensible)] [(with|to|against)] [(mine|yours|ours|that|you|me|us|what you (get|got|have|make it|come up with|figure|see|say|calculate)|what (we|i) (get|got|have|make it|figure|said)|the rest|the layout|everything else|your (numbers|figures|count|math|sums|answer)|my (numbers|figures|count|math|layout))]
+		(fair|fine|sound|good|legit|plausible|reasonable|accurate|kosher|close|agreed|possible|doable|sane|realistic|sensible|believable|credible|valid) ?
+		[,] (can|could|would|will) you [please] (check|verify|confirm|vet|double check|doublecheck|test|validate|look into|look at) (it|that|this|them|those) [(for me|for us|out|please|over)]
+		[,] (please|kindly) (check|verify|confirm|vet|double check|validate) (it|that|this|them|those) [(for me|for us|out|over)]
+		(is|are|was|were) (that|it|they|those|these|this) [(really|even|actually)] (enough|too many|too much|too few|too little|sufficient|plenty|overkill|the right (number|amount|count|size|figure)|the correct (number|amount|count|size|figure)|how many [it takes]|what (i|we|you) (need|needed|get|got|have|make it)|anywhere near (it|right)|close|in the ballpark|off|way off|kosher|legit|fair|for real|reasonable|sensible|sane)
+		(have|has|did) (he|she|they|PERSON) (lost|got) (his|her|their) (mind|marbles|sums right|math right|numbers right)
+		(do|does|can) (i|we) (trust|believe|accept|go by) (that|it|him|her|them|those|this)
+		should (i|we) (trust|believe|accept|go by) (that|it|him|her|them|those|this)
+		what do you (think|say) [(of (that|it|those|them))]
+		what do you make of (that|it|those|them)
+		(how|does) (does|do) (that|it|those|they) (sit|square|compare|stack up|hold up|look|sound) with (you|yours|what you (get|got|have))`},
 	{kind: kTail, key: "claimed", loose: true, ways: `
+		or so (it|he|she|they|PERSON|PAPER) (says|say|said|claims|claim|claimed|reckons|thinks|insists|tells me|told me)
+		(drawn|sketched|specced|pencilled|penciled) [(in|up|out|on (it|there))]
 		(is|are|was|were|being|been) [(also|all)] (shown|listed|given|drawn|noted|specified|indicated|claimed|quoted|stated|reported|alleged|advertised|marked|called out|put down|written|dimensioned|called|submitted|pencilled in|penciled in) [(as|to be|being|down)]
 		(is|are) said to [be]
 		(is|are) supposedly
@@ -108,7 +134,8 @@ var claims = []entry{
 		(enter|record|copy|use|take|put in|put down|log|input|type in|key in|transfer) (what|everything|whatever) is (on|in) [PERSON] [PAPERKIND] PAPER [:]
 		(enter|record|copy|put in|put down|log|input|type in|key in|transfer) [(these|those|this|the following|the|his|her|their|its|my|our|all the|all)] [(numbers|figures|values|dimensions|measurements|measures|readings|data)] (from|off|out of|on|of|in|as per|per|as on) [PERSON] [PAPERKIND] PAPER [:]
 		(enter|record|copy|put in|put down|log|input|type in|key in|transfer) (these|those|this|the following) [(numbers|figures|values|dimensions|measurements|readings|data)] [:]
-		(enter|record|log|input|key in|type in)`},
+		(enter|record|log|input|key in|type in)
+		(put|write|note|jot|pencil) [ME] down`},
 	{kind: kHead, key: "state", loose: true, ways: `
 		(on|at) site (i|we) (found|find|measured|measure|get|got|read|have|see)
 		(i|we) (found|find|read) on site

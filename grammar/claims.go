@@ -120,8 +120,8 @@ func (k *clause) claimedCut() (reading, bool) {
 
 func (k *clause) claimedCost() (reading, bool) {
 	head := k.head()
-	said := k.topic("cost") || head != nil && totals(head.text)
-	if len(k.values) != 1 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kQuest, kPriceVerb, kRel, k.comesIn()) || len(k.things) > 0 && !k.topic("cost") && !k.about("size") && !k.forMaterial() {
+	said := k.topic("cost") || head != nil && totals(head.text) || k.forMaterial()
+	if len(k.values) != 1 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kQuest, kPriceVerb, kRel, k.comesIn()) || len(k.things) > 0 && !k.topic("cost") && !k.about("size") && !k.forMaterial() && !k.inAll() {
 		return reading{}, false
 	}
 	lim := k.items[k.values[0]].lim
@@ -140,6 +140,16 @@ func (k *clause) claimedCost() (reading, bool) {
 // forMaterial reports whether the one part named is what the money is for: "450 for the material".
 func (k *clause) forMaterial() bool {
 	return len(k.things) == 1 && k.items[k.things[0]].key() == "budget" && strings.HasPrefix(k.items[k.things[0]].text, "for ")
+}
+
+// inAll reports whether all that is named is the whole: "298.75 all in".
+func (k *clause) inAll() bool {
+	for _, i := range k.things {
+		if k.items[i].key() != "in all" {
+			return false
+		}
+	}
+	return true
 }
 
 // comesIn is the class of "come in", which says nothing of lumber where it is said of a total.
@@ -186,6 +196,9 @@ func cutWord(s string) bool {
 
 // totals reports whether the words that began a claim speak of a total: "the quote comes to".
 func totals(s string) bool {
+	if strings.Contains(s, "adds up") || strings.Contains(s, "add up") || strings.Contains(s, "sums up") {
+		return true
+	}
 	for _, w := range strings.Fields(s) {
 		switch w {
 		case "come", "comes", "came", "totals", "runs", "amounts", "charge", "charges", "bill", "quote", "bid", "estimate", "price", "priced", "quotes", "quoted", "rang", "rung", "totalled", "totaled", "added":

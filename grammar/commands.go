@@ -150,18 +150,6 @@ var commands = []entry{
 		how is that
 		how come
 		says who`},
-	{kind: kCmd, key: "set aside guard", loose: true, ways: `
-		set [the] guard [(thing|rule|limit|question|matter)] aside
-		set aside [the] guard [(rule|limit)]
-		guard [(|is|has been|that is|,)] (signed off|settled|taken care of|dealt with|sorted|handled|approved|cleared) [(,)] [(set it aside|already)]
-		(know|aware) [(about|of)] guard [(,|rule|limit|thing)] [(that|it)] [(is|has been|that has been)] [(been)] (signed off|settled|taken care of|dealt with|sorted|handled|approved|cleared|fine|ok) [(,)] [(set it aside)]
-		(ignore|skip|drop|forget|waive|leave out|never mind|disregard|overrule|override) [the] guard [(rule|limit|code|thing|requirement|height)]
-		guard [business] (is|has been) (settled|signed off|cleared|approved) [(with|by) (the) inspector] [so quit fussing over it]
-		(the) inspector has (settled|cleared|approved|signed off) (it|that|guard) [(with|for) (us|me)]
-		guard (does not|doesn't) (apply|matter)
-		(inspector|building department) (signed off|settled|ok) on [the] guard
-		no guard (needed|required)
-		put [the] guard aside`},
 	{kind: kCmd, key: "forget", loose: false, ways: `
 		(forget|drop|scrap|scratch|remove|rm|delete|del|clear|erase|ditch|nix|lose|cancel|withdraw|strike|toss|kill|unset|disregard|ignore|discard|release|lift|void) [(only|just)] [(out|away)] [(about|that|what|i|everything|all|anything|i said|whatever)] [(i)] [(said|gave|told|measured|set|have|asked|say|give|tell)] [(you)] [(anything|something)] [(about|for|on|of|as|at)] [(limit|value|figure|measurement|reading|number|rule|price|(upper|lower) limit)] [(of|on|for|that|at)]
 		(throw|take|cross|strike|leave|toss|wipe) (out|away|off|back) [(what|everything)] [(i)] [(said|gave|told|measured|set)] [(you)] [(about|for|on|of)] [(limit|value|figure|measurement|reading|number|price)] [(of|on|for)]
@@ -285,10 +273,6 @@ var commands = []entry{
 		(go back|switch back|change back|return) to (inches|feet|feet and inches|imperial)
 		no more metric
 		in inches from now on`},
-	{kind: kCmd, key: "save", ways: "keep [(this|it|that|these)] [(one|plan|design|wall|version)] as\n(save|store|file) [(this|it|that|these|her|all|mine|everything|ours|what we have|the wall|the plan|design|[(my|our|the)] (work|wall|plan|layout|numbers|project|job|design|stuff|lot|session))] [(one|plan|design|wall|version|numbers|job|of mine|layout|lot)] [(away|down)] (as|under [the] [name] [of]|under name|by the name of|with the name)\n(put|lay|set) (this|it|that) [(one|wall|plan)] (by|aside|away) as\n(name|call) (this|it|that) [(one|wall|plan|version)]\nsave [(this|it|that)]"},
-	{kind: kCmd, key: "open", ways: "(open|load|reopen|bring up|pull up|fetch|call up|get out|restore|recall|bring back) [(up)] [(plan|wall|job|design|one|file|version|thing)] [(saved as|called|named|i called|i saved as|i named|that i saved as|that i called)]\nopen up"},
-	{kind: kCmd, key: "compare", ways: "(compare|cmp|contrast) [(this|it)] [(one)] [(with|to|against)]\n(put|hold|set|stack|lay) (mine|this|this one|it) (next to|against|beside|alongside|up against)\nhow (does|do|is|would) (this|it|this one|mine|that) [(one)] (compare|stack up|measure up|differ|look) [(with|to|against|from)] [(one saved as|plan called)]\n(this|this one) (vs|versus|against|next to)\nhow (do|does)\n[what is] [the] difference between\n(which|what) is (cheaper|better|taller|longer|bigger) ,"},
-	{kind: kCmd, key: "same as", ways: "(do|make|build|set|have|want) (this|it|that) [(one|wall)] [(exactly|just)] (same as|like|just like|the same as|a copy of|identical to)\n(same as|like|copy|just like|identical to)\nsame [thing] [here] as [(we have|i have|we did|you have|there is)] (on|at|for)"},
 	{kind: kCmd, key: "draw to", ways: "(draw|put|save|export|write|send|make|sketch|output) [(it|that|this|a|the|me)] [(drawing|picture|sketch|wall|elevation|svg|image)] [(out)] [(of it)] (to|in|into|as|onto)\nsvg to\ndrawing (to|as|into)"},
 	{kind: kCmd, key: "print to", ways: "(print|put|save|export|write|send|make|output) [(it|that|this|a|the|me|all|your|my|everything)] [(whole|entire|full)] [(job|thing|all|version|lot|plan|wall|sheet|page|job sheet|everything|report|summary|results|result|answer|pages|paperwork|layout)] [(out)] (to|in|into|as|onto)\n[job] sheet (to|as)"},
 	{kind: kCsv, key: "csv", loose: true, ways: "[(as|in|for)] [(a|the|an)] (csv|spreadsheet|excel|comma separated values) [(file|format|form|sheet|please)] [so they can open it as a spreadsheet]\n, csv\nso they can open it as a spreadsheet\nthat opens in a spreadsheet"},

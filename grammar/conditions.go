@@ -16,6 +16,10 @@ func (g *grouping) conditions() {
 			a.force = Ask // "what would happen to the gap if …"
 			*a, *b = *b, *a
 			k++
+		case a.force == WhatIf && b.force == WhatIf && b.inside && hasFigure(a.items) && hasFigure(b.items) && b.head != nil && strings.HasPrefix(b.head.text, "if"):
+			a.items = append(append(a.items[:len(a.items):len(a.items)], comma(b.items[0])), b.items...) // "would six boards fit if the wall was 44"
+			g.s.groups = append(list[:k+1:k+1], list[k+2:]...)
+			list = g.s.groups
 		case a.force == WhatIf && b.force == WhatIf && !hasValue(b.items) && named(b.items):
 			b.force = Ask // "if I drop a rail, what happens to the gap"
 		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && supposes(a.items) && (hasValue(a.items) || a.items[0].kind == kNot):
@@ -65,7 +69,7 @@ func (s *speech) wouldDo(g *group, list []item) bool {
 		return false
 	}
 	for _, it := range list[1:] {
-		if conditional(it) {
+		if conditional(it) && !hasFigure(list[:1]) {
 			return false // "how would the bays come out with three posts"
 		}
 	}
@@ -85,7 +89,7 @@ func (s *speech) wouldDo(g *group, list []item) bool {
 	if !ok {
 		return false
 	}
-	if end == len(list) {
+	if end == len(list) || onlyIt(list[end+1:]) {
 		s.act(g, tried)
 		return true
 	}
@@ -96,6 +100,16 @@ func (s *speech) wouldDo(g *group, list []item) bool {
 	s.act(g, tried)
 	a.Kind = Ask
 	s.act(g, a)
+	return true
+}
+
+// onlyIt reports whether a stretch is no more than "it" or "us".
+func onlyIt(list []item) bool {
+	for _, it := range list {
+		if it.value() || it.kind != kIt && !it.breaks() {
+			return false
+		}
+	}
 	return true
 }
 

@@ -43,6 +43,12 @@ var basic = func() map[string]bool {
 func contractions(in []atom) []atom {
 	out := make([]atom, 0, len(in)+4)
 	for i, a := range in {
+		if a.text == "/" && a.glued && i > 0 && in[i-1].text == "w" && !(in[i-1].glued && i > 1 && in[i-2].kind == aDigits) {
+			continue // "6 rls w/ 2-1/2 gaps"
+		}
+		if a.kind == aWord && a.text == "w" && i+1 < len(in) && in[i+1].text == "/" && in[i+1].glued && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
+			a.text = "with"
+		}
 		if a.kind != aWord {
 			if a.text == "'" && i+1 < len(in) && (in[i+1].text == "em" || in[i+1].text == "til") && in[i+1].glued && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
 				continue // "cut 'em"

@@ -71,6 +71,9 @@ func (g *grouping) dropTail(i int) bool {
 	if i+1 < len(g.list) && !g.list[i+1].breaks() {
 		return strings.HasSuffix(g.list[i].text, " go") // "I can go 50 more"
 	}
+	if g.list[i].key() == "bad" && g.g.force == State {
+		return !hasFigure(g.list) // "the reading was bad, throw it away"
+	}
 	switch n := len(g.s.groups); {
 	case g.g.force == Forget:
 		return true

@@ -50,6 +50,10 @@ func (g *grouping) headWord(i int) bool {
 			return true
 		}
 	case Check:
+		if strings.HasPrefix(t.text, "say ") && g.g.force == State && g.atBreak(i) {
+			force = WhatIf // "say they had fourteens too"
+			break
+		}
 		if t.as(kFill) != nil && !g.empty() {
 			return true // "two spare boards in the order"
 		}
@@ -205,6 +209,9 @@ func (g *grouping) quest(i int) bool {
 	if c := t.as(kCmd); c != nil && c.key == "recap" && strings.HasPrefix(t.text, "what did") {
 		t.kind = kCmd // "what did I ask for"
 		return g.command(i)
+	}
+	if g.g.force == Check && g.empty() && i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].text == ":" && i+2 < len(g.list) && g.list[i+2].value()) {
+		return false // "his marks: 7-3/4, 15-1/2"
 	}
 	if t.text == "look like" && g.g.force == Ask && g.g.topic != "" && !g.atBreak(i) {
 		return true // "what does my shopping list look like"

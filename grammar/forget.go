@@ -27,6 +27,9 @@ func (s *speech) forget(g *group) {
 		return
 	}
 	for i, part := range parts {
+		if i > 0 && onlyLimit(part) {
+			continue // "the three inch limit on the gap can go, just the limit"
+		}
 		var a Act
 		ok := false
 		if i == 0 || !hasValue(part) {
@@ -56,6 +59,45 @@ func (s *speech) forget(g *group) {
 		if i == len(parts) {
 			return
 		}
+	}
+}
+
+// onlyLimit reports whether a part says no more than that a limit is meant.
+func onlyLimit(part []item) bool {
+	for _, it := range part {
+		if it.value() || it.kind != kLim && it.kind != kOnly && it.kind != kIt {
+			return false
+		}
+	}
+	return true
+}
+
+// noMore takes "I don't need … any more" for what it is: it is to be forgotten.
+func (g *group) noMore() {
+	list := strip(g.items)
+	if g.force != State || g.cmd != "" || len(list) < 3 {
+		return
+	}
+	last := list[len(list)-1]
+	if last.value() || last.kind != kSellLess || last.text != "any more" && last.text != "anymore" && last.text != "any longer" {
+		return
+	}
+	var kept []item
+	needs, denied := false, false
+	for i, it := range list[:len(list)-1] {
+		if !it.value() && it.kind == kNot && it.text == "not" && !denied {
+			denied = true
+			for _, w := range strings.Fields(list[i+1].before) {
+				needs = needs || w == "need" || w == "want" || w == "like" || w == "care" || w == "matter"
+			}
+			continue
+		}
+		if it.value() || it.text != "do" {
+			kept = append(kept, it)
+		}
+	}
+	if denied && needs && named(kept) {
+		g.force, g.items, g.head = Forget, kept, list[0].token
 	}
 }
 
@@ -188,83 +230,4 @@ func (s *speech) keep(g *group) {
 		return
 	}
 	s.act(g, a)
-}
-
-// comparands splits what is compared: "garden and driveway", "this with the one saved as shed".
-func comparands(names, head string) []string {
-	names = " " + names + " "
-	if rest, ok := strings.CutPrefix(strings.ToLower(head), "how do"); ok && (rest == "" || rest == "es") {
-		for _, verb := range comparing {
-			names = strings.Replace(names, verb, " with ", 1)
-		}
-		cut := strings.Contains(names, " with ")
-		for _, verb := range []string{" compare ", " stack up ", " measure up ", " differ "} {
-			if rest, ok := strings.CutSuffix(names, verb); ok {
-				names, cut = rest+" ", true
-			}
-		}
-		if !cut {
-			return nil
-		}
-	}
-	for _, w := range []string{" with ", " to ", " against ", " vs ", " versus ", " and ", ", "} {
-		if a, b, ok := strings.Cut(names, w); ok {
-			list := []string{comparand(a), comparand(b)}
-			if list[0] == "" {
-				list[0] = "this"
-			}
-			if list[1] == "" {
-				return nil
-			}
-			return list
-		}
-	}
-	if one := comparand(names); one != "" && (strings.Contains(head, "this") || strings.Contains(head, "mine") || strings.Contains(head, "it")) {
-		return []string{"this", one}
-	}
-	return nil
-}
-
-// savedAs takes a name out of "the plan we saved as shed", "one called shed".
-func savedAs(s string) string {
-	words := strings.Fields(s)
-	for i, w := range words {
-		switch w {
-		case "saved", "called", "named", "stored", "filed", "kept":
-			if i+1 < len(words) && (words[i+1] == "as" || words[i+1] == "under") {
-				i++
-			}
-			if i+1 < len(words) {
-				return strings.Join(words[i+1:], " ")
-			}
-		}
-		if i > 4 {
-			break
-		}
-	}
-	return s
-}
-
-// comparing are the words between two names that are compared: "how does garage stack up against patio".
-var comparing = []string{" compare with ", " compare to ", " compare against ", " stack up against ", " stack up to ", " stack up with ", " measure up to ", " measure up against ", " differ from ", " hold up against ", " look next to "}
-
-// comparand takes a name out of the words around it.
-func comparand(s string) string {
-	s = strings.TrimSpace(s)
-	if strings.Contains(s+" ", "looking at ") || strings.HasSuffix(s, " at hand") || strings.HasSuffix(s, "have here") {
-		return "this"
-	}
-	s = savedAs(s)
-	for _, lead := range []string{"the one saved as ", "the one i saved as ", "one i saved as ", "the plan called ", "the one called ", "one saved as ", "what we have now", "what we have", "this one", "the "} {
-		if rest, ok := strings.CutPrefix(s+" ", lead); ok || s == strings.TrimSpace(lead) {
-			s = strings.TrimSpace(rest)
-			if lead == "this one" || strings.HasPrefix(lead, "what") {
-				s = "this"
-			}
-		}
-	}
-	if s == "mine" || s == "it" || s == "what i have now" {
-		return "this"
-	}
-	return s
 }

@@ -52,7 +52,7 @@ func (g *grouping) step(i int) {
 	if !it.value() {
 		if open := openers[it.kind]; open != nil && open(g, i) {
 			return
-		} else if open != nil && it.kind != kFix {
+		} else if open != nil && it.kind != kFix && it.kind != kChange {
 			if !it.demote(i+1 < len(g.list) && g.list[i+1].value()) && vocab().neutral[it.text] {
 				return
 			}
@@ -67,7 +67,7 @@ func (g *grouping) step(i int) {
 			return
 		}
 	}
-	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our")) && g.atBreak(i) && !g.empty() {
+	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our") || strings.Contains(it.before, "i measured") || strings.Contains(it.before, "we measured")) && g.atBreak(i) && !g.empty() {
 		g.flush(group{force: State, sealed: true})
 	}
 	if i == 0 && (g.negated(it) || g.doWe(it)) {

@@ -165,7 +165,7 @@ var heads = []entry{
 		can that work out
 		could that be (right|correct|true|so)
 		could that be
-		does that (come out|hold|hold up|hold water|work out|add up|check out|sound right|make sense|look right|square|agree|tally|check|work|match|seem right|compute)
+		does that (pass|come out|hold|hold up|hold water|work out|add up|check out|sound right|make sense|look right|square|agree|tally|check|work|match|seem right|compute)
 		does it (come out|hold|hold up|hold water|work out|add up|check out|make sense|square|agree|tally|work|check)
 		do (they|those|these) (come out|hold|hold up|work out|add up|check out|agree|tally|work|check)
 		does that all (work|hold|add up|fit together)

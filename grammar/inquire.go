@@ -40,7 +40,7 @@ func (s *speech) asked(g *group) {
 		return
 	}
 	names, ok := s.names(g, measuredHow(list))
-	if !ok && hasValue(list) && (s.askedOf(g, list) || s.wouldDo(g, list)) {
+	if !ok && hasValue(list) && (s.askedOf(g, list) || s.wouldDo(g, list) || s.wouldDo(g, strip(g.items))) {
 		return
 	}
 	if !ok {

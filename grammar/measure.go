@@ -75,7 +75,7 @@ func (r reader) unit(i int) (k unitKind, size exact.Rat, next int, ok bool) {
 
 // dot steps over the point of "in." where more of the sentence follows.
 func (r reader) dot(i int) int {
-	if r.word(i) == "." && r.glued(i) && i+1 < len(r.atoms) {
+	if r.word(i) == "." && r.glued(i) && i+1 < len(r.atoms) && len(r.word(i-1)) < 4 {
 		return i + 1
 	}
 	return i

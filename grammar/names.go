@@ -55,6 +55,48 @@ func (l *lexing) says(i int, name string) int {
 // saved is what is saved that is no wall.
 var saved = map[string]bool{"on": true, "money": true, "time": true, "lumber": true, "wood": true, "some": true, "any": true, "anything": true, "more": true, "much": true, "cost": true, "costs": true}
 
+// asItIs are words that go on after an "as" that leads to no name.
+var asItIs = map[string]bool{"it": true, "is": true, "they": true, "i": true, "we": true, "you": true, "possible": true, "usual": true, "before": true, "planned": true, "follows": true, "well": true, "if": true}
+
+// compares reports whether plans were compared before the last token, and saves whether one was saved.
+func (l *lexing) compares() bool { return l.commanded("compare") }
+func (l *lexing) saves() bool    { return l.commanded("save") }
+
+func (l *lexing) commanded(key string) bool {
+	for i := range l.tokens[:len(l.tokens)-1] {
+		if t := &l.tokens[i]; t.kind == kCmd && t.key() == key {
+			return true
+		}
+	}
+	return false
+}
+
+// calledLater returns the atom after a "called" or "saved as" that stands a few words on in the same breath, and i where there
+// is none: "my pergola plan called garden two".
+func (l *lexing) calledLater(i int) int {
+	for j := i; j < i+6 && l.kind(j) == aWord && l.word(j) != "and" && l.word(j) != "with" && l.word(j) != "to"; j++ {
+		switch w, next := l.word(j), l.word(j+1); {
+		case w == "called" || w == "named" || w == "labeled":
+			return j + 1
+		case (w == "saved" || w == "stored" || w == "filed") && (next == "as" || next == "under"):
+			return j + 2
+		}
+	}
+	return i
+}
+
+// speaksOfLength reports whether a number follows atom i in its sentence, or a length.
+func (l *lexing) speaksOfLength(i int) bool {
+	n := 0
+	for ; i < len(l.atoms) && l.word(i) != "." && l.word(i) != "?" && l.word(i) != ","; i++ {
+		if _, _, ok := l.length(i); ok {
+			return n > 1
+		}
+		n++
+	}
+	return false
+}
+
 // wished reports whether what stands before a verb only tells what somebody would or could do.
 func wished(before string) bool {
 	words := strings.Fields(before)
@@ -77,6 +119,9 @@ func (l *lexing) tail(t *token, i int) int {
 	}
 	first := len(l.tokens) == 1 || l.breaks(l.tokens[len(l.tokens)-2])
 	start := l.nameStart(i)
+	if key := t.key(); key == "open" || key == "compare" {
+		start = l.calledLater(start)
+	}
 	end := l.nameEnd(t.key(), start)
 	if k := t.key(); k == "draw to" || k == "print to" {
 		name := l.text(start, end)
@@ -95,6 +140,16 @@ func (l *lexing) tail(t *token, i int) int {
 				t.found[0], t.found[i] = t.found[i], t.found[0]
 			}
 		}
+	}
+	if t.key() == "compare" && nameless(l.text(start, end)) && l.compares() {
+		return end // "put this next to shed and compare them"
+	}
+	if t.key() == "save" && end == start && (l.word(start-1) == "it" || l.word(start-1) == "this" || l.word(start-1) == "that") && l.saves() {
+		l.tokens = l.tokens[:len(l.tokens)-1]
+		return end // "call this one shed and save it"
+	}
+	if t.key() == "save" && asItIs[l.word(start)] {
+		first = false // "save the plan as it is"
 	}
 	if _, _, number := l.length(start); number && t.key() == "save" && (t.text == "call it" || t.text == "call that") {
 		first = false // "well, call it 350"
@@ -227,6 +282,10 @@ func (l *lexing) breaks(t token) bool {
 // nameStart steps over what may stand before a name.
 func (l *lexing) nameStart(i int) int {
 	for {
+		if f := callVocab().match(l.reader, i); len(f) > 0 {
+			i = f[0].next
+			continue
+		}
 		switch l.word(i) {
 		case "the", ":", `"`, "'", "as", "called", "named":
 			i++
@@ -279,7 +338,9 @@ func (l *lexing) nameEnd(key string, i int) int {
 				continue
 			}
 			return j
-		case w == "for" && (l.word(j+1) == "me" || l.word(j+1) == "us" || l.word(j+1) == "the"), w == "please", w == "so" && j > i, w == "now" && j > i && key != "compare", w == "instead", w == "again" && j > i:
+		case w == "and" && (l.word(j+1) == "then" || l.speaksOfLength(j)) && key != "compare" && j > i:
+			return j
+		case w == "for" && (l.word(j+1) == "me" || l.word(j+1) == "us" || l.word(j+1) == "the" || l.word(j+1) == "later" || l.word(j+1) == "now"), w == "please", w == "so" && j > i, w == "now" && j > i && key != "compare", w == "instead", w == "again" && j > i:
 			return j
 		case key == "same as" && j > i && (w == "but" || w == "except" || w == "only" || w == "with"):
 			return j
@@ -312,7 +373,7 @@ var leads = map[string]bool{"then": true, "and": true, "also": true, "uh": true,
 func (l *lexing) opensGap(i, end int) bool {
 	for j := i; j < end; j++ {
 		for _, f := range vocab().match(l.reader, j) {
-			if k := f.entry.kind; j == i && (k == kPart && f.entry.key != "wall" || k == kUp || k == kOut || k == kIt) {
+			if k := f.entry.kind; j == i && (k == kPart && f.entry.key != "wall" && f.entry.key != "pool" || k == kUp || k == kOut || k == kIt) {
 				return true
 			}
 		}

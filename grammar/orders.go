@@ -23,6 +23,10 @@ func (g *grouping) command(i int) bool {
 		if t.as(kForgetTail) != nil && g.dropTail(i) {
 			return true
 		}
+		if key == "forget" && g.closes(i) && g.g.force == State && !g.empty() && !hasFigure(g.g.items) && named(g.g.items) {
+			g.g.force, g.g.head = Forget, t.token // "opening side: delete"
+			return true
+		}
 		if key == "forget" && g.changes(i) {
 			return false
 		}
@@ -40,6 +44,9 @@ func (g *grouping) command(i int) bool {
 		if g.empty() && g.g.force == Ask && g.g.head != nil && !strings.Contains(g.g.head.text, "what") {
 			g.g = group{force: State} // "let me hear what you've got from me"
 		}
+		if g.g.force == Ask && g.g.topic != "" && strings.HasPrefix(g.list[0].before, "as for") {
+			return true // "as for the layout, what have you got so far"
+		}
 		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kPart {
 			return true // "what I gave you for the opening, …"
 		}
@@ -55,6 +62,9 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "forget rest":
+		if g.g.force == ForgetAllBut && !g.empty() {
+			return true // "keep only the gap, drop the rest"
+		}
 		if g.empty() || g.g.force != State || hasValue(g.g.items) {
 			return false
 		}
@@ -98,7 +108,7 @@ func (g *grouping) command(i int) bool {
 		if i+1 < len(g.list) && (g.list[i+1].value() || !g.list[i+1].breaks() && openers[g.list[i+1].kind] == nil && g.list[i+1].kind != kIt && g.list[i+1].kind != kFix && g.list[i+1].kind != kNo) {
 			return false // something is said on: no farewell
 		}
-		if i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kAnd && !g.empty() {
+		if i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kAnd && !g.empty() && g.g.cmd == "" {
 			return true // "… and that's it"
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
@@ -114,7 +124,7 @@ func (g *grouping) command(i int) bool {
 		if key == "redo" && i+1 < len(g.list) && !g.list[i+1].value() && (g.list[i+1].kind == kQuest || g.list[i+1].kind == kCsv) {
 			return true // "redo my shopping list"
 		}
-		if n := len(g.s.groups); key == "undo" && t.as(kForgetTail) != nil && (g.g.force == Forget || g.empty() && n > g.first && g.s.groups[n-1].force == Forget) && g.dropTail(i) {
+		if n := len(g.s.groups); (key == "undo" || key == "start over") && t.as(kForgetTail) != nil && (g.g.force == Forget || key == "start over" && g.g.force == State && !hasFigure(g.g.items) && named(g.g.items) || g.empty() && n > g.first && g.s.groups[n-1].force == Forget) && g.dropTail(i) {
 			return true // "never mind the opening, forget it"
 		}
 		if key == "undo" && g.forgets(i) {

@@ -66,6 +66,7 @@ func (g *grouping) provisos() {
 			next = words[i+1].word
 		}
 		switch {
+		case w.word == "when" && (next == "i" || next == "we") && i+2 < len(words) && measuring[words[i+2].word]: // "when I measured the drop it was 29"
 		case conditions[w.word] && last > w.at:
 			g.s.fail(w.at, onlyThen)
 		case otherWalls[w.word] && walls[next] && tells(words[i+1:]):
@@ -73,6 +74,9 @@ func (g *grouping) provisos() {
 		}
 	}
 }
+
+// measuring are verbs of finding a figure on site.
+var measuring = map[string]bool{"measured": true, "measure": true, "checked": true, "taped": true, "remeasured": true, "looked": true}
 
 // tells reports whether what follows tells of what was.
 func tells(words []saidAt) bool {

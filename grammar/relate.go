@@ -36,6 +36,8 @@ func (k *clause) related() (reading, bool) {
 			}
 		case t.kind == kNot:
 			not = true
+		case t.kind == kBound && w > p && op == solver.Eq && t.key() != "=":
+			op = solver.Op(t.key()) // "twice the gap or more"
 		case w < p && t.as(kAt) != nil:
 		case t.kind == kTimes || t.kind == kChange || t.kind == kBetween || idle(t) || t.kind == kLim:
 		default:

@@ -44,9 +44,9 @@ var relations = []entry{
 		in excess of`},
 	{kind: kUnder, key: "<", ways: "under\nbelow\nbeneath"},
 	{kind: kOver, key: ">", ways: "over\nabove\npast\nproud of\nbeyond\nhigher than\ntaller than\nover [the] top of\nabove [the] top of\npast [the] top of\nover and above"},
-	{kind: kRel, key: "=", ways: "as\ndown (as|for|at)\n=\n==\nequals\n(equal|equals|equalling) to\namounts to\n(tops|top|topping) out at\ncomes (to|out at|out to|in at)\nworks out (to|at|as)\nexactly equal to\n:="},
-	{kind: kLim, key: ">=", ways: "min\nminimum\nmin .\nas a minimum\nat a minimum"},
-	{kind: kLim, key: "<=", ways: "max\nmaximum\nmax .\nas a maximum\nat a maximum"},
+	{kind: kRel, key: "=", ways: "as\ndown (as|for|at)\n=\n==\nequals\n(equal|equals|equalling) to\namounts to\n(adds|add|added|adding|sums) up to\n(tops|top|topping) out at\ncomes (to|out at|out to|in at)\nworks out (to|at|as)\nexactly equal to\n:="},
+	{kind: kLim, key: ">=", ways: "lower limit\nmin\nminimum\nmin .\nas a minimum\nat a minimum"},
+	{kind: kLim, key: "<=", ways: "(upper|) limit\nceiling\nmax\nmaximum\nmax .\nas a maximum\nat a maximum"},
 	{kind: kBound, key: ">=", ways: "or (more|better|wider|over|above|greater|up|larger|bigger|higher|taller|longer|upwards|thicker)\nand (up|over|above|more|upwards)\n+ or more\nat least\nnot less\nno less\nno fewer\nand no less\nand not less"},
 	{kind: kBound, key: "<=", ways: "or (less|fewer|under|below|smaller|lower|narrower|shorter|tighter|thinner|closer)\nand (under|below|less)\ntops\nat most\nat the most\nat the outside\nno more\nand no more\nnot more"},
 	{kind: kBound, key: "=", ways: "no more and no (less|fewer)\nno more no less\nno (less|fewer) and no more\nexactly\non the (nose|dot|button)\neven\non the money\nto the inch\nno more nor less\nneither more nor less\nsharp\nflat\ndead on"},
@@ -120,7 +120,7 @@ var relations = []entry{
 	{kind: kDown, key: "down", ways: "down"},
 	{kind: kOff, key: "off", ways: "off [of]"},
 	{kind: kOut, key: "out", ways: "out [of (there|here|it)]\nin"},
-	{kind: kMove, key: "move", ways: "(move|moves|moved|bring|brings|brought|bump|push|pull|nudge|knock|shift|slide|change|changes|switch|alter|adjust|come|slip|suck|pinch)"},
+	{kind: kMove, key: "move", ways: "(switched|switching|swap|swaps|swapped|swapping|changed|changing|altered|adjusted|adjusting|knocked|knocking|bringing|pushed|pushing|moving|bumped|bumping|nudged|nudging|shifted|shifting|shove|shoves|shoved|shoving|scoot|scoots|scooted|scooting|drag|drags|dragged|slides|slid|turned into)\n(move|moves|moved|bring|brings|brought|bump|push|pull|nudge|knock|shift|slide|change|changes|switch|alter|adjust|come|slip|suck|pinch)"},
 	{kind: kChange, key: "+=", ways: `
 		(raise|raises|raised|raising|increase|increases|increased|increasing|add|adds|adding|widen|widens|widened|lengthen|lengthens|enlarge|enlarges|expand|expands|grow|grows|boost|heighten|heightens|climb|climbs|climbed|grew|grown|rose|ease|eases)
 		(stretch|spread|loosen|extend|up) [out] (it|them)

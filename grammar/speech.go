@@ -116,6 +116,9 @@ func (s *speech) sentence(list []item, asked bool) {
 		g.step(i)
 	}
 	g.flush(group{})
+	for k := g.first; k < len(s.groups); k++ {
+		s.groups[k].noMore()
+	}
 	g.whyNotAlone()
 	g.interrogative()
 	g.topicFirst()

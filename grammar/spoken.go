@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -48,11 +50,11 @@ func (k *clause) priced(values []int) bool {
 
 // overage reads "ten percent extra": lumber to buy beyond what is needed.
 func (k *clause) overage() (reading, bool) {
-	if k.has(kExtra) == nil || len(k.values) != 1 || len(k.dims)+len(k.sides) > 0 || !k.only(kExtra, kSell) || k.items[k.values[0]].lim.lo.unit != percent {
+	if k.has(kExtra) == nil && !k.buysSpare() || len(k.values) != 1 || len(k.dims)+len(k.sides) > 0 || !k.only(kExtra, kSell) || k.items[k.values[0]].lim.lo.unit != percent {
 		return reading{}, false
 	}
 	for _, i := range k.things {
-		if key := k.items[i].key(); key != "rail" && key != "size" && key != "in all" {
+		if key := k.items[i].key(); key != "rail" && key != "size" && key != "in all" && key != "spare" {
 			return reading{}, false
 		}
 	}
@@ -62,6 +64,12 @@ func (k *clause) overage() (reading, bool) {
 		return reading{}, false
 	}
 	return k.finish(reading{made: []made{m}})
+}
+
+// buysSpare reports whether spare lumber is said to be bought: "buy ten percent extra lumber".
+func (k *clause) buysSpare() bool {
+	t := k.has(kSell)
+	return t != nil && k.about("spare") && strings.HasPrefix(t.text, "b")
 }
 
 // sizedAfter reads "both 2x6" after prices that were told without a size: it names what they are the prices of.

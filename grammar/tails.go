@@ -13,6 +13,9 @@ func (g *grouping) tail(i int) bool {
 		if g.g.force == Ask && endsUp(t.text) && g.g.head != nil && !plainHow(g.g.head.text) {
 			return true // "how many rails did we end up with"
 		}
+		if i+1 < len(g.list) && g.list[i+1].value() && (strings.HasSuffix(t.before, "we") || strings.HasSuffix(t.before, "i")) {
+			return false // "how tall it gets, we settled on 46"
+		}
 		if g.g.force == Ask || g.g.force == Why {
 			if g.g.force == Ask && g.g.head != nil && g.g.head.kind == kWhere {
 				g.g.sense = nil // "where does the height come from"

@@ -14,6 +14,10 @@ var hesitation = &entry{kind: kFix, key: "soft"}
 var thinks = map[string]bool{"uh": true, "um": true, "umm": true, "er": true, "erm": true, "hm": true, "hmm": true, "mm": true, "ah": true, "well": true,
 	"let me think": true, "let me see": true, "let us see": true, "oh": true, "actually": true}
 
+// agreeing are words that a sentence goes on with after a "right" that only agrees.
+var agreeing = map[string]bool{"that": true, "so": true, "now": true, "let": true, "well": true, "ok": true, "okay": true, "i": true, "we": true, "then": true, "what": true, "how": true, "where": true,
+	"show": true, "give": true, "can": true, "could": true, "bye": true, "done": true, "thanks": true, "thank": true, "next": true, "would": true, "make": true, "tell": true, "you": true}
+
 // hesitations turns a comma into a hesitation where words of thinking stand beside it and a value follows.
 func (l *lexing) hesitations() {
 	for i := 1; i+1 < len(l.tokens); i++ {

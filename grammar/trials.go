@@ -26,7 +26,9 @@ var trials = []entry{
 		(wondering|wonder|curious|want to know|like to know|want to see|like to see) what (if|would happen if|happens if|happens with|would happen with|becomes of it if)
 		(i|we) (thought of|was thinking of|am thinking of|am thinking about|was thinking about|were thinking of|are thinking of|are thinking about|am considering|are considering|am tempted to|was considering) [(using|having|making|going with|trying|doing)]
 		(thinking|considering) (of|about) [(using|having|making|going with|trying|doing)]
-		(just|only) (for fun|as a test|as a trial|to see|hypothetically|for argument's sake|for the sake of argument) [(,)] [(what if|if|say|try|suppose)]
+		[(just|only)] for (kicks|fun|laughs|the heck of it|the fun of it|grins|curiosity's sake|curiosity) [(,)] [(what if|if|say|try|suppose|let us try)]
+		[(just|only)] for argument 's sake [(,)] [(what if|if|say|try|suppose|let us say)]
+		(just|only) (for fun|as a test|as a trial|to see|hypothetically|for the sake of argument) [(,)] [(what if|if|say|try|suppose)]
 		hypothetically [(,)] [(if|say|speaking)]
 		for the sake of argument [(,)] [(say|suppose|if)]
 		(give|gave) (it|that) a try with
@@ -49,6 +51,50 @@ var trials = []entry{
 		(is|would) it (ok|okay|fine|all right|possible|allowed|safe) (to|if) [(use|have|make|go with|put|set|leave|do|we|i)]
 		(would|could) (i|we) be (ok|okay|fine|all right|safe|allowed) (with|to) [(use|have|make|go with|put|set|leave|do)]
 		(am|are) (i|we) (ok|okay|fine|all right|safe|allowed) (with|to) [(use|have|make|go with|put|set|leave|do)]`},
+	{kind: kHead, key: "what if", loose: true, ways: `
+		(would|will|could|can|does|do|might|should) IT [(all|still|even|really|just|maybe|then)] FLIES [(out|up|together|anything|at all|nicely|fine|well|all right|alright|ok|okay|for us|for me)] (if|with|when|using|should)
+		(would|will|could|can|does|do|might|should) IT [(all|still|even|really|just|maybe|then)] (work|fit|fly|hold|pass|work out|go together|come together|line up) (at|in|by)
+		(could|can|would|will|might) IT [(all|still|even)] be (done|built|made|managed|worked|put together|made to work|carried out|pulled off) (with|using|in|at|if|from|out of|by)
+		(would|will|could|might|does|can) IT [(all|still|even)] (hurt|harm|spoil|ruin|break|upset|mess up|throw off|kill|wreck) (anything|it|things|much|us|me|the layout|the look|everything) [(at all|much)] (if|to|with|when)
+		what (would|will|might|could|does|may) (come|become|be) of (it|that|this|things|the wall|us|everything) (if|with|when|should)
+		what (would|will|might|could|does|do) IT (do|look like|come to|be like|give|turn into|become|come out like|work out like|end up like) (if|with|when|at|using|should)
+		(how|where) (would|will|might|do|does) IT (stand|end up|land|be left|leave ME|hold up|fare|do|shape up) (if|with|when|at|using|should)
+		(any|what are the) (chance|chances|odds|hope) [(that|of|on)] [IT] (works|work|fits|fit|goes|going|fitting|working) (if|with|at)
+		[(i|we)] (wonder|wondered|was wondering|were wondering|am wondering|are wondering) (if|whether|how|about) [IT] [(would|could|will|might)] [(work|fit|go|do|look|be|come out|hold)] (if|with|at|using)
+		(can|could|may|might|would) (i|we) (get away|get by|live|make do|manage|scrape by|squeak by|do fine|be fine|be ok|be okay) (with|on|using|if)
+		(run|rerun|redo|rework|recalculate|figure|refigure|recompute) (it|that|this|everything|the numbers|the layout|things|the wall) [(again|over|once more)] (with|for|at|using|as if|assuming|like)
+		(assume|assuming|presume|suppose|supposing|imagine|pretend|say) for (a|the) (sec|second|minute|moment|bit|now|sake of argument) [that]
+		(assume|assuming|presume|presuming|supposing|picture|figure|granted|given) [that] (i|we|you|they|it|there)
+		hypothetically speaking [(,)] [(if|say|what if|suppose)]
+		in theory [(,)] [(if|what if|could we|could i)]
+		theoretically [(,)] [(if|what if)]
+		(suppose|supposing|say) (i|we|you|they) [(went|go)] (with|for|to)
+		(what if|suppose|imagine|if|say) (i|we|you|they|it) [(just|only|simply|instead)] (went|go|switched|settled|opted|plumped) (for|with)
+		what if (i|we|you) [(just|only|simply|instead)] (threw|throw|toss|tossed|chuck|chucked|stuck|stick|popped|pop|slipped|slip|drop|dropped) in
+		(see|tell ME|show ME|let us see|wonder|wondering|find out|know|curious) how (it|that|this|things|everything|the wall|the layout) (go|goes|look|looks|works|work|comes out|turns out|does|fares|would look|would go|would work|would do|would be|would come out|would turn out) (with|if|at|using)
+		how did (it|that|things|everything|the wall|the layout) (be|look|fall out|come out|go|work out|turn out|do|fare) (if|with|were)
+		how about if
+		(suppose|supposing|say|assuming|assume|imagine|pretend|if|what if) (he|she|they|PERSON) (is|are|was|were) [(actually|really)] right [(and|,|about|that)] [(it|there|that)] [(is|are|was|were)]
+		(could|can|would) (the whole (lot|thing|works|shebang)|the lot|all of it) be (done|built|made) (with|in|from|out of|using)
+		what of it if
+		(could|can|would) (i|we|you) (ever|possibly|conceivably|realistically) [(use|have|do|go with|run|get|get away with|make it with)]
+		would you object (to|if)
+		(thoughts|opinions|feelings) on`},
+	{kind: kWh, key: "what", sense: meaning("| *"), ways: `
+		what (happens|would happen|will happen|might happen|becomes|would become|will become) (to|of) [(the|my|our|all the)]
+		what (does|would|will) (that|it|this) do to [(the|my|our|all the)]
+		how (does|would|will) (that|it|this) (affect|change|alter|move) [(the|my|our|all the)]`},
+	{kind: kTail, key: "fit", loose: true, ways: `
+		(would|will|could|can|does|do|might|should) IT [(all|still|even|really|then)] FLIES [(out|up|together|anything|at all|nicely|fine|well|all right|alright|ok|okay|for us|for me)]
+		be (workable|doable|feasible|viable|practical|practicable|manageable|any good|any use|any better|good enough|all right|alright|out of the question|realistic|reasonable|acceptable|worth it|worthwhile)
+		(would|will|could|might|does) IT (hurt|harm|spoil|ruin|break|upset|mess up|throw off) (anything|it|things|much|the layout|the look|everything)
+		what (would|will|might|could|does|do) (give|that do|it do|that change|it change|that mean|it mean|that give|it give|that look like|it look like|that break)
+		how (would|will|does|might|do) IT (go|look|be|turn out|come out|work out|do|go over|pan out|fare|shake out|end up|shape up)
+		where (would|will|does) (that|it|this) leave (ME|things|it)
+		(fly|flies) [then]
+		(change|help|affect|alter) (anything|things|much|a thing|the rest|a lot)
+		make (a|any|much) difference
+		and (all|everything) still (works|fits|lines up|comes out)`},
 	{kind: kOffEach, key: "tolerance", loose: true, ways: `
 		(each|every|everything|all|every one|each one|whatever) [(single)] [(RAIL|cut|piece|mark|one|of them)] [(i|we)] [(cut|saw|mark|make)] [(is|are|was|were|comes out|came out|runs|turns out|could be|might be)] [(out|off|wrong)] (off|out|wrong) [by]
 		(i|we|he|she|they) (am|are|is|was|were) [(always|each time|every time)] (off|out|wrong) [(on|by)]

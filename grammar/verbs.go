@@ -51,12 +51,94 @@ func (l *lexing) pronoun(i, next int) bool {
 	if t := l.last(); l.word(i) != "one" || next != i+1 || t != nil && t.kind == kFix {
 		return false
 	}
+	if l.word(i-1) == "the" && (l.word(i-2) == "just" || l.word(i-2) == "only") {
+		return false // "bay 2 just the one"
+	}
 	switch l.word(i - 1) {
 	case "left", "right":
 		return l.word(i+1) == "" || l.kind(i+1) == aSign // "at the left-hand one"
 	case "nor", "little", "this", "that", "which", "other", "another", "each", "every", "same", "new", "the", "first", "last", "second", "third", "bottom", "top", "any", "old", "his", "her", "wrong", "good",
 		"longer", "shorter", "wider", "narrower", "taller", "lower", "higher", "bigger", "smaller", "larger", "cheaper", "tighter", "longest", "shortest", "widest", "tallest", "lowest", "biggest", "smallest", "cheapest":
 		return true // "the shorter one"
+	}
+	return false
+}
+
+// rightFor reports whether "right" asks after a value before it: "is $400 right for the material".
+func (l *lexing) rightFor(i int) bool {
+	switch l.word(0) {
+	case "is", "are", "was", "were":
+	default:
+		return false
+	}
+	if t := l.last(); t == nil || t.kind != kNum && t.kind != kPart {
+		return false
+	}
+	return l.word(i+1) == "for" || i+1 == len(l.atoms) || l.word(i+1) == "?"
+}
+
+// becomes reports whether the words between two atoms ask what becomes of something.
+func (l *lexing) becomes(i, end int) bool {
+	for ; i < end; i++ {
+		switch l.word(i) {
+		case "happens", "happen", "becomes", "become", "affect", "alter":
+			return true
+		case "do":
+			if l.word(i+1) == "to" {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// partAfter reports whether a part of the wall, and not the wall itself, is named at atom i.
+func (l *lexing) partAfter(i int) bool {
+	for vocab().articles[l.word(i)] {
+		i++
+	}
+	f := vocab().match(l.reader, i)
+	return len(f) > 0 && (f[0].entry.kind == kPart || f[0].entry.kind == kQuest) && f[0].entry.key != "wall"
+}
+
+// keepsPart reports whether a part that is not lumber is named at atom i.
+func (l *lexing) keepsPart(i int) bool {
+	for vocab().articles[l.word(i)] {
+		i++
+	}
+	f := vocab().match(l.reader, i)
+	if len(f) == 0 || f[0].entry.kind != kPart {
+		return false
+	}
+	switch f[0].entry.key {
+	case "rail", "size", "stock", "post", "stiffener", "bracket":
+		return false
+	}
+	return true
+}
+
+// said reports whether a part of that key was named before in this sentence.
+func (l *lexing) said(key string) bool {
+	return l.saidSince(func(t *token) bool { return t.kind == kPart && t.key() == key })
+}
+
+// numbered reports whether a value was said before in this sentence, and moving whether a verb of moving was.
+func (l *lexing) numbered() bool {
+	return l.saidSince(func(t *token) bool { return t.kind == kNum || t.kind == kSize || t.is(kItem) })
+}
+
+func (l *lexing) moving() bool {
+	return l.saidSince(func(t *token) bool { return t.kind == kMove })
+}
+
+func (l *lexing) saidSince(is func(*token) bool) bool {
+	for i := len(l.tokens) - 1; i >= 0; i-- {
+		switch t := &l.tokens[i]; {
+		case t.kind == kStop || t.kind == kQMark:
+			return false
+		case is(t):
+			return true
+		}
 	}
 	return false
 }

@@ -40,10 +40,12 @@ var classes = []wordClass{
 	{"PERSON", `he she they neighbor neighbour neighbors neighbours guy fellow fella chap builder contractor carpenter salesman saleswoman salesperson clerk dealer
 		inspector student students kid kids apprentice helper mate boss foreman husband wife son daughter dad mom father mother brother sister friend buddy
 		designer architect engineer lad girl boy man woman somebody someone partner crew yard lumberyard merchant store shop relative uncle teacher owner client customer applicant homeowner landlord tenant vendor bidder installer framer joiner supplier pupil pupils trainee learner bench
-		son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift`},
+		son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift
+		oldtimer timer sawmill millwright bookkeeper accountant drafter draftsman drafting rep salesrep realtor dude bloke geezer gaffer surveyors builders contractors carpenters`},
 	{"PAPER", `sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
-		elevation detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt key`},
+		elevation detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt key
+		dwg dwgs drg drgs sketches mockup rendering printout fax blueprints brief scope text`},
 	{"SAYS", `says say said claims claim claimed thinks think thought figures figured reckons reckon reckoned tells told states state stated insists insist believes believe believed
 		swears swear guesses guessed maintains argues writes wrote noted notes suggests suggest suggested proposes propose proposed
 		estimates estimated calculates calculated reports reported assures assured`},
@@ -55,8 +57,9 @@ var classes = []wordClass{
 	{"NTH", "one two three four five six seven eight 1 2 3 4 5 6 7 8 a b c d"},
 	{"PAPERKIND", `answer permit shop cut framing field working original revised final site plan job work material materials lumber county city official approved stamped written printed
 		bid price cost order cutting rail post layout wall front rear inspection building signed issued latest older earlier previous current handwritten typed supplier supplier's yard yard's contractor's builder's
-		neighbor's owner's architect's designer's engineer's hardware estimate estimator's carpenter's clerk's`},
-	{"PERSONKIND", "general framing site building lumber yard sales desk head lead senior old young next local other new permit county city counter store shop plan my son-in-law brother-in-law"},
+		neighbor's owner's architect's designer's engineer's hardware estimate estimator's carpenter's clerk's
+		spec specification tech technical product installer's manufacturer's manufacturer mill packing detail pencil rough neat proposed first second third marked redlined sample reference safety instruction`},
+	{"PERSONKIND", "crusty grizzled experienced retired paint hardware pro general framing site building lumber yard sales desk head lead senior old young next local other new permit county city counter store shop plan my son-in-law brother-in-law"},
 	{"SUBMITS", `submits submit submitted reports report reported maintains maintain maintained asserts assert asserted contends contend contended affirms affirmed attests declares declare declared certifies certify certified
 		represents represented testifies testified alleges allege alleged advises advise advised indicates indicate indicated quotes quote quoted argues argue argued holds
 		specify details dimensions dimensioned drew puts gives give gave announces announced remarks mentions mention mentioned feels felt guarantees guarantee guaranteed vows promises promise recommends recommend recommended`},
@@ -81,6 +84,12 @@ var classes = []wordClass{
 	{"WASTE", "waste scrap offcuts leftovers scraps wastage"},
 	{"LEAST", "least minimum min minimal little lowest smallest"},
 	{"ADJ", "big large huge wide broad high tall small tiny narrow tight short long low close thick thin deep far odd strange weird uneven wee"},
+	{"STORE", "save store file stash keep bank park preserve remember"},
+	{"IT", "it that this they everything things wall layout those these"},
+	{"FLIES", "work fit go hold do fly pass play gel jell add line hang pan square matter suit suffice function survive balance"},
+	{"AGREE", "agree agrees match matches jive jives jibe jibes tally tallies square squares add adds check checks hold holds compute computes fit fits gel jell line reconcile reconciles correspond corresponds pass passes pan ring sound look seem figure"},
+	{"TRIED", "tried tested ran did showed had considered sketched floated suggested"},
+	{"THISONE", "this it that these her mine ours"},
 	{"EQUAL", "equal same even identical alike eq uniform matching"},
 }
 
@@ -159,7 +168,7 @@ const neutralWords = `
 	having
 	made
 	looking losing hug hugs hugging started took ended began lie lies paved tiled ugh gee phew argh dear divide divided split morning evening tonight afternoon
-	remain remains remained strictly belong belongs
+	remain remains remained stayed staying strictly belong belongs
 	
 	once
 	mess

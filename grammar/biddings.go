@@ -1,0 +1,76 @@
+package grammar
+
+// biddings are still more ways to tell the program what to do: to take a trial, to take something back, to forget, to begin
+// again.
+var biddings = []entry{
+	{kind: kCmd, key: "take that", loose: true, ways: `
+		(make|call) (that|it|this) (the plan|the one|our plan|my plan|the design|the layout|it|final|official|real)
+		[go ahead and] (apply|keep|use|adopt|take|accept|enter|make) (what|whatever) (we|you|i) [(just|last)] TRIED [(just now|a moment ago|last|before)]
+		[go ahead and] (apply|keep|use|adopt|take|accept) (that|the|this|my|our) [last] (what if|whatif|trial|experiment|test|try|attempt|idea|suggestion) [(one|of yours|of mine|then)]
+		[that] what if (is good|is the one|works|it is) [,] (keep|use|take) (it|that)
+		(that|it|this) (will|would) (work|do|be fine|be perfect|be great|be good|suit ME|serve) [(nicely|fine|perfectly|well|for ME)] [,] [(so|and)] (keep|take|use|adopt|let us go with|let us keep|let us take|let us use|go with|we will take|i will take|we will keep|i will keep|we will go with|i will go with) (it|that|this) [(one|then)]
+		(you know what|perfect|great|lovely|excellent|wonderful|nice|bingo|sounds good|good) [,] (keep|take|use|adopt|let us go with|let us keep|let us take|let us use|go with|i will take|we will take) (it|that|this) [(one|then)]
+		(that|this|it) (is|was) (the winner|a winner|a keeper|a deal|perfect as it is)
+		we have a winner
+		(we|i) (are|am) (going|sticking|staying|running) with (that|it|this|what we just tried|what you just tried)
+		(you|we) (have|got|have got) (yourself|ourselves) a deal
+		(make|let) the (change|trial|experiment) (permanent|stick|stand|official|real)
+		(commit|lock|bake) (it|that|this) [in]`},
+	{kind: kCmd, key: "undo", loose: true, ways: `
+		(one|a) step back [(please|if you would)]
+		(step|jump|move|hop|roll|wind) (back|backwards) [(by|up)] [(one|a)] [(step|notch|bit|change|time)]
+		(go|take it|take me|take us) back [(by|up)] (one|a step|one step|a notch|one notch|one change)
+		(back|undo) [(by|up)] one
+		(reverse|revert|roll back|walk back|unwind|back out|undo) (the|my|that|what) [(last|latest)] (thing|one|step|change|move|edit|entry|line|bit|part|command|instruction) [(i|you|we)] [(just|last)] [(said|did|made|gave|entered|changed|set|typed)] [(you|me)]
+		(back|roll|walk) (that|it|my last change|the last change|the last one|the last thing) (out|back) [again]
+		(get rid of|take out|take off|throw out|chuck|bin|lose|cut|kill|can) (the|my|that) last (thing|one|step|change|move|edit|entry|line|bit|part|command|instruction) [(i|you|we)] [(just|last)] [(said|did|made|gave|entered|changed|set|typed)] [(you|me)]
+		(i|we) (did not|do not) (mean|want) (to say|to do|to change|that last|the last) (that|it|one|thing|change|bit)`},
+	{kind: kCmd, key: "redo", loose: true, ways: `
+		(redo|repeat|reapply|reinstate|restore) (the|my|that|what) [(last|latest)] (thing|one|step|change|move|edit|entry|line|bit|part|command|instruction) [(i|you|we|that was)] [(just|had|have)] [(undid|undone|took back|taken back|took out|reversed|reverted|withdrew|cancelled|removed|scratched|dropped)] [(just now)]
+		(put|bring|add|give|get|stick|pop) [ME] (that|the|my|it) [last] (thing|one|step|change|move|edit|entry|line|bit|part) back [(in|on)] [again]
+		(put|bring|add|stick|pop) (that|it|the change|that change|my change|the last change|that one|the last one) back (in|on) [again]
+		(i|we) (should not have|did not mean to|did not want to|should never have) (undone|undo|taken back|take back|reversed|reverse) (that|it|the|my) [last] [(one|thing|change|step|bit)] [after all] [,] [(so|;)] [(could|can|would|will)] [you] [please] [(redo|restore|bring back|put back) (it|that)]
+		(undo|reverse|cancel) (the|that|my|your) (undo|undoing)
+		(on second thought|no) [,] (i|we) (do want|want|did want|liked) (that|it) [back] [after all]
+		(step|go|move|roll) (forward|forwards) [(again|one|a step|one step)]`},
+	{kind: kCmd, key: "start over", loose: true, ways: `
+		(chuck|toss|bin|dump|trash|junk|ditch|kill|can|lose|nix|scrap|burn|throw out|throw away|get rid of|do away with|wipe|clear|erase) (it all|everything|all of it|all of that|all of this|all that|all this|the lot|the whole lot|the whole thing|the whole mess|the whole shebang|the works) [(out|away|up to now|so far|and start over|and begin again|and start again)]
+		[(let us|i want to|i would like to|we want to)] (start|begin|go|try|do it) (again|over|all over|afresh|anew) from (zero|nothing|scratch|the top|the beginning|the start|square one|the ground up|a clean slate)
+		[let us] wipe (it|everything|this|that) [all] clean
+		(take|bring) (it|me|us|everything) [(all)] back to (zero|nothing|square one|the beginning|the start|scratch)
+		(empty|blank) (slate|sheet|page)`},
+	{kind: kCmd, key: "forget", loose: false, ways: `
+		(chuck|bin|dump|trash|junk|axe|rescind|revoke|retract|abandon|quash|eliminate|wipe|lift off|take off|strike off|do away with|get shot of|get rid of) [(only|just)] [out] [what] [i] [(said|gave|told|measured|set|have|asked)] [you] [(about|for|on)] [(limit|value|figure|measurement|reading|rule|price|(upper|lower) limit)] [(of|on|for|that|at)]
+		(i|we) (do not|no longer) (need|want|require|care about|insist on|mind about) [(a|any|the)] (limit|maximum|minimum|max|min|cap) [(of|on|for)]`},
+	{kind: kForgetTail, key: "forget", ways: `
+		just forget (it|that|them|about it|about that)
+		(chuck|bin|dump|ditch|lose|nix|kill|clear|ignore|disregard|void|cancel|withdraw|get rid of|do away with|never mind|dump|trash) (it|that|them|this) [(out|away|off|again)]
+		(throw|take|chuck|toss|cross|strike) (it|that|them|this) (out|away|off|back|down)
+		no longer (needed|wanted|required|necessary|relevant|valid|true|good)
+		(is|are) no longer (needed|wanted|required|necessary|relevant|valid)
+		(ignore|disregard|forget|drop|discard|scrap|delete|strike|chuck) what (i|we) (measured|said|gave|told|set|read|got|have|put|entered) [you] [(there|here|for it|for that|about it|about that)]`},
+	{kind: kForgetTail, key: "bad", ways: "(was|is|were|are|must be|must have been|has to be) [(plain|just|all)] (bad|wrong|no good|off|a mistake|junk|rubbish|unreliable|mistaken|garbage|suspect)"},
+	{kind: kCmd, key: "forget all but", loose: true, ways: `
+		(chuck|toss|bin|dump|trash|junk|ditch|kill|can|lose|nix|scrap|throw out|throw away|get rid of|do away with|wipe|clear|erase|forget|drop|discard|ignore|cancel) (all|everything|whatever|the lot|the rest|all of it) [that] (i|we) [have] (said|told|gave|set|entered|put in|given|asked for) [you] [(so far|up to now)] (but|except|except for|save|besides|apart from|other than|save for|bar)
+		(all|the only thing) (i|we) (want|need|care about|wish) [to] (keep|left|kept|remaining|left over|stay|keep of it) [(is|are)]
+		(chuck|toss|bin|dump|trash|junk|ditch|kill|lose|nix|discard|cancel|get rid of|do away with) (all|everything|the lot|the rest) (but|except|except for|save|besides|apart from|other than|save for|bar)`},
+	{kind: kCmd, key: "forget rest", ways: "(ditch|chuck|bin|dump|trash|junk|nix|kill|discard|ignore|cancel|get rid of|throw out|throw away|toss out|do away with) [(all|everything)] (the rest|else|everything else|the others|all the others|the other ones|all other things|anything else)"},
+	{kind: kCmd, key: "quit", loose: true, ways: `
+		(that is|this is) (me|us) (done|finished|off|out|through|all done|all set|sorted)
+		(i am|we are) (all set|all done|good|good to go|off now|off then|out of here|on (my|our) way)
+		[(i|we)] (have got|have|got) [all|everything] [(what)] (i|we) (need|needed|wanted|came for)
+		(time|have) to (go|run|head out|pack up|knock off|quit)
+		(wrap|wrapping|winding|shutting|closing) (it|this|things) (up|down) [(for (now|today|the day))]
+		(close|shut) (up|down) (shop|the program|this)`},
+	{kind: kFill, key: "fill", ways: `
+		(as for|when it comes to|as regards|with regard to|regarding|concerning|as far as)
+		smack
+		whoa
+		woah
+		yikes
+		eek
+		you know what
+		for (a|just a) (sec|second|minute|moment|bit)
+		(money|cost|price) (is|'s) no (object|issue|problem|concern|matter)
+		(i|we) (mentioned|brought up|talked about|spoke of|listed) [(earlier|before|to you|just now)]`},
+}

@@ -1,0 +1,154 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver/exact"
+)
+
+// A way out is chosen by its number in many words: "I'll go with your second option", "number two please", "the first one
+// sounds best to me". What is said is heard as a whole: every word of it must be one that can be said of a choice.
+
+// takeWay is the command that it comes to.
+var takeWay = &entry{kind: kCmd, key: "take"}
+
+// chooseWord is what a word does where a way out is chosen.
+type chooseWord uint8
+
+const (
+	chooseIdle  chooseWord = iota + 1
+	chooseNoun             // what is chosen from: "option"
+	chooseVerb             // that it is chosen
+	choosePoint            // "number", "#": a number follows
+)
+
+var chooseWords = func() map[string]chooseWord {
+	m := map[string]chooseWord{}
+	for role, list := range map[chooseWord]string{
+		chooseIdle: `i we you me us will would let please just then ok okay yes yeah yep well so now the your that those these of out it is to for with can could may kindly alright fine
+			think believe guess am are going gonna be as on in all one way / w give gave listed offered showed shown suggested proposed mentioned had came up by said told named from
+			a an my go love rather our here there sir maam thanks really do`,
+		chooseNoun: "option options choice choices fix fixes remedy remedies suggestion suggestions solution solutions proposal proposals idea ideas alternative alternatives offer offers way ways",
+		chooseVerb: `take pick choose want prefer use have like try adopt select accept opt settle vote run apply keep pick picking taking choosing sounds looks seems suits best nicest better good great fine perfect
+			nice works appeals do does`,
+		choosePoint: "number # nr num",
+	} {
+		for _, w := range strings.Fields(list) {
+			if old, twice := m[w]; !twice || role > old {
+				m[w] = role
+			}
+		}
+	}
+	return m
+}()
+
+// chosenWay reads the choice of a way out at the beginning of a part of the line. It returns the atom after it, and i where
+// anything else may be meant.
+func (l *lexing) chosenWay(i int) int {
+	if t := l.last(); l.before != "" || t != nil && !l.breaks(*t) {
+		return i
+	}
+	switch l.word(i) {
+	case "is", "are", "does", "do":
+		if next := l.word(i + 1); (subjects[next] || next == "you") && !(l.word(i) == "do" && next == "the") {
+			return i
+		}
+	}
+	end, n, noun, verb, point, among := i, 0, false, false, false, false
+	for ; end < len(l.atoms) && !choiceEnds(l, end); end++ {
+		w := l.word(end)
+		role := chooseWords[w]
+		if w == "way" {
+			role = chooseNoun
+		}
+		k, ordinal := l.choiceNumber(end)
+		switch {
+		case k > 0 && (ordinal || role == 0 || w == "one" && (l.word(end-1) == "number" || l.word(end-1) == "#" || chooseWords[l.word(end-1)] == chooseNoun && l.word(end-1) != "way")):
+			if n > 0 {
+				return i
+			}
+			n = k
+			point = point || !ordinal && (chooseWords[l.word(end-1)] == choosePoint || chooseWords[l.word(end-1)] == chooseNoun)
+			if !ordinal && !point {
+				return i // a bare number may be anything
+			}
+			continue
+		case role == 0:
+			return i
+		}
+		noun = noun || role == chooseNoun
+		verb = verb || role == chooseVerb
+		among = among || w == "of" && (l.word(end+1) == "those" || l.word(end+1) == "these" || l.word(end+1) == "your")
+		among = among || w == "one" && end > i && ordinals[l.word(end-1)] > 0
+	}
+	if n == 0 || !noun && !point && !(verb && among) {
+		return i
+	}
+	if noun && !verb && !point && !l.politeChoice(i, end) {
+		return i // "the second way" alone is none
+	}
+	if next := l.notOthers(end); next > end {
+		end = next
+	}
+	t := l.add(kCmd, i, end)
+	t.found, t.text = []found{{entry: takeWay}}, "take"
+	a := amount{number: number{val: exact.Int(n)}}
+	l.add(kNum, end-1, end).amt = &a
+	return end
+}
+
+// choiceEnds reports whether what is said of a choice ends before atom i.
+func choiceEnds(l *lexing, i int) bool {
+	switch w := l.word(i); w {
+	case ",", ".", ";", "!", "-", "--", ":":
+		return true
+	case "and", "but", "so", "then":
+		return l.commandAt(i+1) || l.word(i+1) == "not" || w == "so"
+	}
+	return false
+}
+
+// notOthers steps over "and not his" after what is chosen.
+func (l *lexing) notOthers(i int) int {
+	for l.word(i) == "," || l.word(i) == "and" {
+		i++
+	}
+	if l.word(i) != "not" {
+		return 0
+	}
+	switch l.word(i + 1) {
+	case "his", "hers", "theirs", "mine", "that":
+		if w := l.word(i + 2); w == "" || w == "." || w == "," {
+			return i + 2
+		}
+	}
+	return 0
+}
+
+// choiceNumber returns the number of a way out at atom i, and whether it is told as a place.
+func (l *lexing) choiceNumber(i int) (n int, ordinal bool) {
+	if n := ordinals[l.word(i)]; n > 0 {
+		return n, true
+	}
+	if l.kind(i) == aDigits {
+		if n, ok := atoi(l.word(i)); ok && n < 20 && n > 0 && !(i+1 < len(l.atoms) && l.glued(i+1) && l.word(i+1) != "." && l.word(i+1) != ",") {
+			return n, false
+		}
+		return 0, false
+	}
+	if n := units[l.word(i)]; n > 0 && n < 13 && l.word(i) != "to" && l.word(i) != "for" {
+		return n, false
+	}
+	return 0, false
+}
+
+// politeChoice reports whether a word between two atoms wishes, where no verb does: "your first idea please".
+func (l *lexing) politeChoice(i, end int) bool {
+	for ; i < end; i++ {
+		switch l.word(i) {
+		case "please", "it", "go", "let":
+			return true
+		}
+	}
+	return false
+}

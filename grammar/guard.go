@@ -1,0 +1,167 @@
+package grammar
+
+import "strings"
+
+// That the rule about guards is to be set aside is said in many ways, often in several breaths: "the guard thing's
+// settled with the inspector, so quit holding us up on it". What is said of it is heard as a whole: every word of it must be
+// one that can be said of that matter, and one of them must settle it or wave it off.
+
+// setAsideGuard is the command that it comes to.
+var setAsideGuard = &entry{kind: kCmd, key: "set aside guard"}
+
+// guardWords are the words that can be said of the guard, by what they do.
+var guardWords = func() map[string]guardWord {
+	m := map[string]guardWord{}
+	for role, list := range map[guardWord]string{
+		guardIdle: `the a an my our his her their that this it its we i you me us they he she them inspector inspectors county city town council village township state building
+			department office official officials authorities permit permits code rule rules limit limits thing things stuff business question issue matter matters requirement requirements
+			check height part bit warning warnings caution cautions point topic architect engineer boss people fellow guy man folks lady woman neighbor contractor board committee
+			now already all with by on off about over of for from and so but too well please just kindly go ahead can could may would yes yeah yep yup ok okay right sure alright
+			know knew aware heard am are is was were has had have got been both long ago last week month year today yesterday once then there separate separately different own other
+			railing railings rail rails handrail handrails up side one put set lay laid leave left hear hey look listen 's what here w / dept me myself ourselves being as in person writing do does
+			since because anyway anyhow mind let`,
+		guardNamed: "guard guards guardrail guardrails",
+		guardDone: `settled sorted handled cleared approved signed resolved agreed okayed waived addressed dealt taken squared ironed seen
+			done finished covered excused exempted exempt granted accepted fine happy aside arranged straightened discussed`,
+		guardWaved: "skip ignore forget drop waive disregard overrule override bypass dismiss scratch pass",
+		guardFuss: `worry worrying fuss fussing nag nagging hold holding block blocking bother bothering warn warning remind reminding bug bugging stopping complain complaining
+			fussin naggin botherin harp harping fret fretting flag flagging refuse refusing balk balking pester pestering hassle hassling whine whining bring bringing mention mentioning
+			apply applies matter needed required necessary concern concerns keep keeping going need needs`,
+		guardNo: "not never no quit stop without cease",
+	} {
+		for _, w := range strings.Fields(list) {
+			if _, twice := m[w]; !twice || role == guardFuss {
+				m[w] = role
+			}
+		}
+	}
+	delete(m, "matter") // "the guard matter", and "does not matter"
+	m["matter"], m["warning"] = guardIdle, guardFuss
+	return m
+}()
+
+// guardWord is what a word does where the guard is spoken of.
+type guardWord uint8
+
+const (
+	guardIdle  guardWord = iota + 1
+	guardNamed           // the guard itself
+	guardDone            // it is settled
+	guardWaved           // it is waved off
+	guardFuss            // what is done about it, and shall not be
+	guardNo
+)
+
+// guarded reads all that is said of the guard from atom i on, where it is to be set aside. It returns the atom after it, and i
+// where anything else may be meant.
+func (l *lexing) guarded(i int) int {
+	if t := l.last(); l.before != "" || t != nil && !l.breaks(*t) && t.kind != kComma {
+		return i
+	}
+	if l.asksOfGuard(i) {
+		return i
+	}
+	named, settled, end := false, false, i
+	for j := i; j < len(l.atoms); {
+		next := l.guardPart(j)
+		here, does, ok := l.saidOfGuard(j, next)
+		if !ok || next < len(l.atoms) && l.word(next) == "?" {
+			break
+		}
+		named, settled = named || here, settled || does
+		end = next
+		for j = next; j < len(l.atoms) && guardBreak(l.word(j)); j++ {
+		}
+		if j == next && j < len(l.atoms) {
+			break
+		}
+	}
+	if !named || !settled {
+		return i
+	}
+	t := l.add(kCmd, i, end)
+	t.found = []found{{entry: setAsideGuard}}
+	return end
+}
+
+// guardBreak reports whether a word or a sign parts what is said of the guard.
+func guardBreak(w string) bool {
+	switch w {
+	case ",", ".", ";", "!", "-", "--", ":", "and", "so", "but", "then", "(", ")":
+		return true
+	}
+	return false
+}
+
+// guardPart returns the atom at which the part that begins at i ends.
+func (l *lexing) guardPart(i int) int {
+	for i < len(l.atoms) && !guardBreak(l.word(i)) && l.word(i) != "?" {
+		i++
+	}
+	return i
+}
+
+// asksOfGuard reports whether a question begins at atom i: "is the guard settled", "do I need a guard".
+func (l *lexing) asksOfGuard(i int) bool {
+	next := l.word(i + 1)
+	switch l.word(i) {
+	case "is", "are", "was", "were", "did", "does", "should", "must", "will", "what", "why", "how", "when", "who", "where", "which":
+		return true
+	case "has", "have", "had":
+		return subjects[next] || next == "you"
+	case "do":
+		return next != "not"
+	case "can", "could", "would", "may":
+		return next != "you"
+	}
+	return false
+}
+
+// saidOfGuard reports whether the part between two atoms can be said of the guard: whether it names it, and whether it settles
+// it or waves it off.
+func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
+	no, fuss, does := false, false, false
+	for j := i; j < end; j++ {
+		w, before, after := l.word(j), l.word(j-1), l.word(j+1)
+		role := guardWords[w]
+		switch {
+		case w == "to" && (before == "seen" || after == "one" || guardWords[after] == guardFuss || after == "me" || after == "us"), w == "care" && before == "taken", w == "away" && before == "squared":
+			role = guardIdle
+		case w == "matter" && before == "not":
+			role = guardFuss
+		case w == "never" && after == "mind":
+			role = guardWaved
+		case w == "would" && (before == "ok" || before == "okay"), w == "out" && l.leavesOut(i, j), w == "alone" && l.leavesOut(i, j), w == "slide" && l.leavesOut(i, j), w == "ok" && (before == "is" || before == "are" || after == "on" || after == "with"):
+			role = guardDone // "ok'd"
+		case w == "out" && guardWords[before] == guardDone, w == "on" && before == "going":
+			role = guardIdle
+		}
+		switch role {
+		case 0:
+			return false, false, false
+		case guardNamed:
+			named = true
+		case guardNo:
+			no = true
+		case guardFuss:
+			fuss = true
+		case guardDone, guardWaved:
+			does = true
+		}
+	}
+	if no != fuss || no && does {
+		return named, false, false // "don't skip the guard", "I worry about the guard"
+	}
+	return named, no || does, end > i
+}
+
+// leavesOut reports whether the word at atom j ends a wish to leave something out: "leave the guard out of it".
+func (l *lexing) leavesOut(i, j int) bool {
+	for ; i < j; i++ {
+		switch l.word(i) {
+		case "leave", "let", "left":
+			return true
+		}
+	}
+	return false
+}
