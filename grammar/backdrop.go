@@ -44,7 +44,7 @@ func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
 var joints = map[string]bool{"and": true, "but": true, "so": true, "then": true}
 
 // causes begin a clause that tells why.
-var causes = map[string]bool{"because": true, "since": true, "as": true, "cause": true, "cos": true, "cuz": true, "so": true, "or": true, "otherwise": true, "lest": true, "for": true}
+var causes = map[string]bool{"because": true, "since": true, "as": true, "cause": true, "cos": true, "cuz": true, "so": true, "or": true, "otherwise": true, "lest": true}
 
 func withoutJoint(part []atom) []atom {
 	for len(part) > 1 && (joints[part[0].text] || part[0].kind == aSign) {
@@ -115,6 +115,10 @@ func isBackdrop(part []atom, c Context, next string) bool {
 			if a.text == "?" || a.text == `"` {
 				return false
 			}
+		case aDigits:
+			if next != "so" {
+				return false
+			}
 		default:
 			return false
 		}
@@ -127,9 +131,10 @@ func isBackdrop(part []atom, c Context, next string) bool {
 	if len(w) < 3 || !narrates(w, reason) {
 		return false
 	}
+	looked := speakers[w[0]] && len(w) > 1 && looks[w[1]]
 	led := next == "so" || next == "but" // what follows is what is wanted, and goes before what this says
 	for _, word := range w {
-		if turning[word] || !led && !reason && (withheld[word] || viewed[word] || pointing[word] && next != "and") {
+		if turning[word] || !led && !reason && (withheld[word] || viewed[word] || pointing[word] && next != "and" && !looked) {
 			return false
 		}
 	}
@@ -178,6 +183,9 @@ var viewed = wordSet(`
 	argue argues argued believe expert chart table book code rule rules
 `)
 
+// looks are verbs of making sure: "I shot it with a laser".
+var looks = wordSet("shot checked measured counted verified confirmed sighted taped eyeballed leveled levelled laid held put pulled")
+
 func wordSet(text string) map[string]bool {
 	m := map[string]bool{}
 	for _, w := range strings.Fields(text) {
@@ -189,18 +197,30 @@ func wordSet(text string) map[string]bool {
 // nothingOfTheWall reports whether the tokens of a clause hold nothing that could be set, asked or ordered, and a word that no
 // table knows. A reason, and what leads up to a wish, may speak of parts.
 func nothingOfTheWall(list []token, reason, led bool) bool {
-	unknown := 0
+	unknown, figures, parts := 0, false, false
 	for i := range list {
 		switch t := &list[i]; t.kind {
-		case kComma, kStop, kAnd, kBut, kOr, kIt, kFill, kOnly, kOut, kOver, kUnder, kUp, kDown, kOff, kAt, kFrom, kTo, kReason, kHave, kMove, kTop, kX, kMeasured, kAbout, kBetween:
-		case kStockWord, kSell, kPriceVerb, kCutWord, kLevel:
+		case kComma, kStop, kAnd, kBut, kOr, kIt, kFill, kOnly, kOut, kOver, kUnder, kUp, kDown, kOff, kAt, kFrom, kTo, kReason, kTheirs, kHave, kMove, kTop, kX, kMeasured, kAbout, kBetween:
+		case kStockWord, kCutWord, kLevel:
+		case kSell, kPriceVerb:
+			unknown++ // "we bought the lumber"
+		case kQuest:
+			if !led {
+				return false
+			}
+		case kNum: // "the wheelbarrow is 29 wide, so …"
+			if !led || list[0].kind != kUnknown {
+				return false
+			}
+			figures = true
 		case kHead:
 			if t.key() != string(State) {
 				return false
 			}
 		case kPart, kLoc, kDim, kSide, kItem, kVague, kNot, kNo, kMore, kFixed, kTail:
+			parts = parts || t.kind != kDim && t.kind != kVague
 			if !reason && !led {
-				if t.kind != kPart || t.key() != "rail" && !strings.HasSuffix(t.text, "lumber") {
+				if t.kind != kPart || t.key() != "rail" && t.key() != "size" {
 					return false
 				}
 			}
@@ -213,7 +233,7 @@ func nothingOfTheWall(list []token, reason, led bool) bool {
 			return false
 		}
 	}
-	return unknown > 0 || led
+	return (unknown > 0 || led || reason) && !(figures && parts)
 }
 
 // numberish reports whether a word may be a misspelled number or unit.

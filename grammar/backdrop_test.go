@@ -16,7 +16,7 @@ func TestBackdropIsLeftOut(t *testing.T) {
 		"because the planks might bow, we'd like two stiffeners in each bay": "stiffeners = 2",
 		"gap 2 since the puppy squeezes through anything":                    "gap = 2 in",
 		"we never liked the old fence, so six rails please":                  "rails = 6",
-		"my wife pushes a lawnmower, so opening at least 34":               "opening >= 34 in",
+		"my wife pushes a lawnmower, so opening at least 34":                 "opening >= 34 in",
 	} {
 		r := Read(line, Context{})
 		require.Nil(t, r.Ask, line)

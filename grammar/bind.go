@@ -214,7 +214,7 @@ func partIndex(in []token, i int) (n, next int) {
 	t := in[i]
 	limit := indexable(t)
 	j := i + 1
-	named := j < len(in) && (in[j].kind == kKnowing || in[j].text == "number" && in[j].as(kKnowing) != nil)
+	named := j < len(in) && (in[j].kind == kKnowing || in[j].text == "number" && in[j].as(kKnowing) != nil || in[j].text == "no ." || in[j].text == "nr")
 	if named {
 		j++
 	}

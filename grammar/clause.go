@@ -174,6 +174,8 @@ func (k *clause) only(kinds ...tokenKind) bool {
 // idle reports whether a word adds nothing where it does not change the clause: "up" in "stacked up", "@" in "gap @ 2".
 func idle(t *token) bool {
 	switch t.kind {
+	case kSell:
+		return t.is(kHave) // "we got"
 	case kUp, kOnly, kHave, kKnowing, kMeasured, kGoesIn, kEach, kTheirs, kMove, kTailFill, kEnter:
 		return true
 	case kOut:

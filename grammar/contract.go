@@ -27,6 +27,9 @@ var unmarked = map[string]string{
 	"wich": "which", "ther": "there", "thier": "their", "shoud": "should", "shuld": "should", "wuld": "would", "woud": "would", "coud": "could",
 	"cud": "could", "wud": "would", "shud": "should", "srry": "sorry", "sry": "sorry", "ment": "meant", "wiht": "with", "rly": "really", "gud": "good",
 	"whatcha": "what are you", "dunno": "do not know", "s'pose": "suppose", "spose": "suppose", "coulda": "could have", "woulda": "would have", "shoulda": "should have",
+	"whatve": "what have", "whered": "where did", "whyd": "why did", "howre": "how are", "whyre": "why are", "itd": "it would", "theyd": "they would", "youd": "you would", "howm": "how am",
+	"thru": "through", "mat'l": "material", "matl": "material", "mtl": "material", "mtrl": "material", "clr": "clear", "rnd": "round", "pls": "please", "dwg": "drawing", "dwgs": "drawings", "b4": "before", "abv": "above", "blw": "below",
+	"btm": "bottom", "btmst": "bottom", "eql": "equal", "ctrd": "centered", "ok'd": "okayed", "okd": "okayed", "exist'g": "existing", "req'd": "required", "reqd": "required",
 	"c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }
 
@@ -91,12 +94,16 @@ func chatWord(in []atom, i int) string {
 	switch w := in[i].text; {
 	case w == "then" && comparatives[before]:
 		return "than"
-	case !alone || len(w) > 1 || after == "":
+	case !alone || len(w) > 1 || after == "" && !sidesBefore[before]:
 		return ""
 	case w == "n" && i > 0 && (number || after == "a"): // else it may be a "no" cut short
 		return "and"
 	case w == "w" && i > 0 && number:
 		return "with"
+	case w == "h" && number && (i == 0 || in[i-1].kind == aSign):
+		return "height" // `H 44", 4 rls`
+	case (w == "l" || w == "r") && (after == "post" || after == "end" || after == "side" || sidesBefore[before] && (i+1 == len(in) || in[i+1].kind != aWord || in[i+1].text == "by")):
+		return map[string]string{"l": "left", "r": "right"}[w]
 	case w == "r" && before != "the" && before != "to" && before != "on" && before != "at" && before != "" && before != "from" && before != "," && after != "post":
 		return "are"
 	case w == "y" && i == 0 && (number || after == "not"): // else it may be a "my"
@@ -104,6 +111,9 @@ func chatWord(in []atom, i int) string {
 	}
 	return ""
 }
+
+// sidesBefore are words after which a lone letter is a side: "leans L", "on R".
+var sidesBefore = wordSet("on at @ to from off of leans lean leaning")
 
 func appendContracted(out []atom, a atom) []atom {
 	if strings.ContainsAny(a.text, "./-") && abbreviations[letters(a.text)] {

@@ -205,6 +205,11 @@ func (k *clause) railTop() (reading, bool) {
 	for _, i := range k.things {
 		switch t := k.items[i]; t.key() {
 		case "rail", "off floor", "of wall", "more or less nothing":
+		case "bottom":
+			if len(rails) > 0 {
+				return reading{}, false
+			}
+			rails = []int{1}
 		case "rail top", "wall height":
 			top = true
 		default:

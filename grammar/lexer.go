@@ -9,7 +9,7 @@ import (
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, heads, fills, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, places, wonders, whys, saids)
+	return compile(classes, heads, fills, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, places, wonders, whys, saids, idioms)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -198,6 +198,18 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.kind == kPerFoot && l.last() != nil && l.last().kind == kNum {
 		return l.phrase(f, i)
 	}
+	if len(f) > 0 && f[0].entry.key == "quit" && f[0].next == i+1 && l.fallsShort(i+1) {
+		l.empty(l.word(i)) // "have the post stop an inch shy of the top"
+		return i + 1
+	}
+	if l.word(i) == "out" && l.word(i+1) == "of" && l.madeOf(i+2) {
+		l.empty("of") // "stiffeners out of one by fours"
+		return i + 2
+	}
+	if n, next := l.figureOrdinal(i); n > 0 {
+		l.add(kOrdinal, i, next).index = n
+		return next
+	}
 	if a, kind, next := l.value(i); next > i && next >= fEnd && !l.pronoun(i, next) {
 		t := l.add(kind, i, next)
 		t.amt = &a
@@ -359,6 +371,14 @@ func (l *lexing) phrase(f []found, i int) int {
 		for k, g := range f {
 			if g.entry.kind == kSellMore { // "they've got fourteens as well"
 				f[0], f[k], kind = f[k], f[0], kSellMore
+				break
+			}
+		}
+	}
+	if kind == kFill || kind == kHead {
+		for k, g := range f {
+			if g.entry.kind == kExtra && l.pieces(next) { // "I also need five 2x6 at 30"
+				f[0], f[k], kind = f[k], f[0], kExtra
 				break
 			}
 		}

@@ -261,6 +261,12 @@ func (r reader) countFollows(i int, n number) bool {
 
 // centimeters reads "a metre twenty", "1 m 20", "two metres forty".
 func (r reader) centimeters(a amount, i int) (amount, int, bool) {
+	if w := r.word(i); w == "oh" || w == "o" || w == "zero" || w == "nought" {
+		if v, ok := units[r.word(i+1)]; ok && v > 0 && v < 10 && !r.countFollows(i+2, wordInt(v)) {
+			a.val = a.val.Add(exact.Int(v).Mul(mm(10))) // "a metre oh five"
+			return a, i + 2, true
+		}
+	}
 	n, j, ok := r.whole(i)
 	if !ok || n.point || n.bad != "" || r.countFollows(j, n) {
 		return a, i, false

@@ -20,7 +20,7 @@ func dropPrefaces(in []token) []token {
 		case (t.kind == kAnd || t.kind == kBut) && i > start+1 && in[i-1].kind == kComma && i+1 < len(in) && background(in[start:i-1]):
 			in = append(in[:start:start], in[i+1:]...)
 			i = start
-		case t.kind == kUnknown && purpose(t.before):
+		case t.kind == kUnknown && (purpose(t.before) || anyPurpose(t.before) && beside(in[start:i])):
 			end := i
 			for end < len(in) && in[end].kind == kUnknown && foreign(&in[end]) {
 				end++
@@ -49,6 +49,29 @@ func purpose(before string) bool {
 	switch f[len(f)-1] {
 	case "my", "our", "his", "her", "their":
 		return true
+	}
+	return false
+}
+
+// anyPurpose reports whether the empty words before a token end in "for a" or "for the".
+func anyPurpose(before string) bool {
+	f := strings.Fields(before)
+	if len(f) < 2 || f[len(f)-2] != "for" {
+		return false
+	}
+	switch f[len(f)-1] {
+	case "a", "an", "the", "some", "another":
+		return true
+	}
+	return false
+}
+
+// beside reports whether lumber that is there, or wanted beside the wall, is spoken of: what for is not asked then.
+func beside(list []token) bool {
+	for i := range list {
+		if k := list[i].kind; k == kExtra || k == kHave {
+			return true
+		}
 	}
 	return false
 }

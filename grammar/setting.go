@@ -9,7 +9,7 @@ import (
 
 // plain reads values that are set or limited: "gap two and a half", "no bay longer than eight feet", "five rails 2x6".
 func (k *clause) plain() (reading, bool) {
-	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall, kBest, k.possible()) {
+	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall, kBest, k.possible(), k.sawn()) {
 		return reading{}, false
 	}
 	values, ok := k.unsaid()
@@ -144,8 +144,29 @@ func (k *clause) set(i int) (made, bool) {
 	m := made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].startAt(), lim: lim, kind: kind}
 	if m, ok = k.fill(m); ok && m.doubt == nil {
 		m.doubt = k.longWall(m)
+		if m.doubt == nil {
+			m.doubt = k.loneCenters(m)
+		}
 	}
 	return m, ok
+}
+
+// sawn is the class of "cut" where the clause tells how much shorter that is than the space.
+func (k *clause) sawn() tokenKind {
+	if k.about("fit") {
+		return kCutWord
+	}
+	return kNot
+}
+
+// loneCenters asks what is so far apart where only that is said, and it may be stiffeners: `24" o.c.`.
+func (k *clause) loneCenters(m made) *solver.Question {
+	if m.st.Name.Quantity != solver.Centers || len(k.things) > 0 || k.carry.name != nil || exact.Int(60).Less(m.st.Value.Num) || m.st.Value.Of != nil {
+		return nil
+	}
+	other := m.st
+	other.Name.Quantity = solver.StiffenerSpacing
+	return &solver.Question{Text: "From center to center of what?", Choices: []string{other.String(), m.st.String()}, Example: other.String()}
 }
 
 // tall reports whether "high" or "tall" stands after a value.

@@ -2,6 +2,7 @@ package grammar
 
 import (
 	"io"
+	"strings"
 
 	"github.com/alecthomas/participle/v2/lexer"
 )
@@ -87,6 +88,23 @@ var ordinals = map[string]int{"first": 1, "second": 2, "third": 3, "fourth": 4, 
 func (l *lexing) ordinal(i int) (n, next int) {
 	if n := ordinals[l.word(i)]; n > 0 {
 		return n, i + 1
+	}
+	return l.figureOrdinal(i)
+}
+
+// figureOrdinal reads "1st", "2nd", "3rd"; "4th" and on only in front of a part, for "a 4th" may be a fraction.
+func (l *lexing) figureOrdinal(i int) (n, next int) {
+	n, ok := atoi(l.word(i))
+	end := l.word(i + 1)
+	if !ok || l.kind(i) != aDigits || !l.glued(i+1) || n < 1 || n > 12 || !ordinalEnds[end] || strings.HasSuffix(end, "s") {
+		return 0, i
+	}
+	want := map[int]string{1: "st", 2: "nd", 3: "rd"}[n]
+	switch {
+	case l.last() != nil && l.last().kind == kNum && l.before == "":
+		return 0, i
+	case want != "" && end == want, want == "" && end == "th" && l.names(i+2):
+		return n, i + 2
 	}
 	return 0, i
 }

@@ -142,3 +142,39 @@ func (l *lexing) saidSince(is func(*token) bool) bool {
 	}
 	return false
 }
+
+// fallsShort reports whether a length and "shy" or "short" stand at i.
+func (l *lexing) fallsShort(i int) bool {
+	_, kind, next := l.value(i)
+	return kind == kNum && (l.word(next) == "shy" || l.word(next) == "short" || l.word(next) == "below" || l.word(next) == "under")
+}
+
+// madeOf reports whether a lumber size stands at i that what was named before is made of.
+func (l *lexing) madeOf(i int) bool {
+	if _, _, ok := l.size(i); !ok {
+		return false
+	}
+	for k := len(l.tokens) - 1; k >= 0; k-- {
+		switch t := &l.tokens[k]; t.kind {
+		case kPart, kItem:
+			return l.before == "" || l.before == "made" || l.before == "cut" || l.before == "ripped"
+		case kComma, kLoc, kNum:
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// pieces reports whether lumber cut to a length is told of from i on: a lumber size, and what it is cut at.
+func (l *lexing) pieces(i int) bool {
+	for size := false; i < len(l.atoms) && !breaksClause(l.atoms, i); i++ {
+		switch _, _, ok := l.size(i); {
+		case ok:
+			size = true
+		case size && (l.word(i) == "at" || l.word(i) == "@" || l.word(i) == "long"):
+			return true
+		}
+	}
+	return false
+}

@@ -113,6 +113,7 @@ var compounds = []struct{ ways, word string }{
 	{"a piece", "apiece"}, {"up right", "upright"}, {"off cuts", "offcuts"}, {"left overs", "leftovers"}, {"on hand", "onhand"},
 	{"o c | on (center|centre|centers|centres|ctr|ctrs)", "oc"},
 	{"two by fors", "two by fours"},
+	{"w / o", "without"}, {"w /", "with"},
 }
 
 // articleWords may stand between any two words of the tables.
