@@ -77,6 +77,9 @@ func (k *clause) between(from, to int) *clause {
 // dimensionHeld is the dimension that a word of likeness compares: "as tall as", "flush with the tops of".
 func dimensionHeld(t *token) []sense {
 	if s := dimensionOf(t); s != nil {
+		if s.may.hasName(string(solver.Opening)) {
+			return []sense{meaning("| opening, bay, gap, rail face")}
+		}
 		return []sense{*s}
 	}
 	if t.kind != kSame {
@@ -87,7 +90,7 @@ func dimensionHeld(t *token) []sense {
 		case "tall", "high", "height":
 			return []sense{meaning("| wall height, post height, base height, rail top")}
 		case "wide", "broad", "width":
-			return []sense{meaning("| opening, bay, gap, rail face, bottom gap")}
+			return []sense{meaning("| opening, bay, gap, rail face")}
 		case "flush", "level", "even":
 			return []sense{meaning("| wall height, post height, rail top")}
 		}

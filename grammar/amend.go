@@ -71,7 +71,7 @@ func (a *amended) amend(part []item) bool {
 func (a *amended) dangles() bool {
 	n := len(a.acc)
 	it, before := a.acc[n-1], a.acc[n-2]
-	return it.value() && it.lim.lo.unit == bare && it.lim.lo.size == "" && it.lim.hi == nil && it.lim.of == nil && before.breaks()
+	return it.value() && it.lim.lo.unit == bare && it.lim.lo.size == "" && it.lim.hi == nil && it.lim.of == nil && (before.breaks() || !before.value() && (before.kind == kHave || before.kind == kExtra))
 }
 
 // beyond puts a value and its "over" in the place of the last that leans on something: "two inches over the wall, no, three
@@ -250,5 +250,5 @@ func kindOfValue(v solver.Value) solver.Kind {
 // repeatsWord reports whether a correction is a value and the very word that stands behind the value it corrects.
 func (a *amended) repeatsWord(chunk []item) bool {
 	n := len(a.acc)
-	return n > 1 && chunk[0].value() && !chunk[1].value() && chunk[1].is(kMore) && a.acc[n-2].value() && !a.acc[n-1].value() && a.acc[n-1].text == chunk[1].text
+	return n > 1 && chunk[0].value() && !chunk[1].value() && (chunk[1].is(kMore) || chunk[1].kind == kPerFoot) && a.acc[n-2].value() && !a.acc[n-1].value() && a.acc[n-1].text == chunk[1].text
 }

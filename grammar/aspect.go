@@ -14,6 +14,7 @@ func (s set) has(i int) bool        { return s[i>>6]&(1<<(i&63)) != 0 }
 func (s *set) add(i int)            { s[i>>6] |= 1 << (i & 63) }
 func (s set) and(t set) set         { return set{s[0] & t[0], s[1] & t[1]} }
 func (s set) or(t set) set          { return set{s[0] | t[0], s[1] | t[1]} }
+func (s set) without(i int) set     { s[i>>6] &^= 1 << (i & 63); return s }
 func (s set) empty() bool           { return s[0]|s[1] == 0 }
 func (s set) hasName(n string) bool { return s.has(aspectIndex[n]) }
 

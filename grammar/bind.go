@@ -127,6 +127,8 @@ func (l *lexing) onCenters() {
 		switch {
 		case t.kind == kPart && t.key() == "centers" && l.tokens[i-1].kind == kNum && t.as(kDim) != nil:
 			t.kind = kDim
+		case t.kind == kDim && t.key() == "oc" && i > 1 && l.tokens[i-1].kind == kNum && l.tokens[i-2].kind == kFixed && strings.HasSuffix(l.tokens[i-2].text, " on"):
+			l.tokens[i-2].kind, l.tokens[i-2].found = kTailFill, nil // "the end posts are on 148 inch centers"
 		case t.kind == kTail && t.text == "fit" && t.as(kPart) != nil && strings.HasSuffix(t.before, "the"):
 			t.kind = kPart // "an eighth for the fit"
 		}

@@ -26,6 +26,7 @@ var unmarked = map[string]string{
 	"hw": "how", "teh": "the", "hte": "the", "adn": "and", "taht": "that", "ths": "this", "thsi": "this", "waht": "what", "hwat": "what", "wat": "what", "hwo": "how",
 	"wich": "which", "ther": "there", "thier": "their", "shoud": "should", "shuld": "should", "wuld": "would", "woud": "would", "coud": "could",
 	"cud": "could", "wud": "would", "shud": "should", "srry": "sorry", "sry": "sorry", "ment": "meant", "wiht": "with", "rly": "really", "gud": "good",
+	"neighbouring": "neighboring", "neighbour": "neighbor", "neighbours": "neighbors", "greyed": "grayed",
 	"whatcha": "what are you", "dunno": "do not know", "s'pose": "suppose", "spose": "suppose", "coulda": "could have", "woulda": "would have", "shoulda": "should have",
 	"whatve": "what have", "whered": "where did", "whyd": "why did", "howre": "how are", "whyre": "why are", "itd": "it would", "theyd": "they would", "youd": "you would", "howm": "how am",
 	"thru": "through", "mat'l": "material", "matl": "material", "mtl": "material", "mtrl": "material", "clr": "clear", "rnd": "round", "pls": "please", "dwg": "drawing", "dwgs": "drawings", "b4": "before", "abv": "above", "blw": "below",

@@ -155,3 +155,22 @@ func (k *clause) runs(i int) bool {
 	}
 	return false
 }
+
+// twoLimits reports whether two limits of one thing stand on both sides of an "and": "no less than two and no more than
+// three inches between the rails".
+func (k *clause) twoLimits() bool {
+	if len(k.values) != 2 || k.values[1] != k.values[0]+2 || k.items[k.values[0]+1].kind != kAnd || len(k.sides) > 0 || len(k.words) > 0 {
+		return false
+	}
+	a, b := k.items[k.values[0]].lim, k.items[k.values[1]].lim
+	x, ok1 := a.relation()
+	y, ok2 := b.relation()
+	if !ok1 || !ok2 || !(lower(x) && upper(y) || upper(x) && lower(y)) || a.of != nil || b.of != nil || a.lo.size != "" || b.lo.size != "" {
+		return false
+	}
+	if a.lo.unit == bare && b.lo.unit != bare {
+		like := inUnitOf(*a.lo, *b.lo)
+		a.lo = &like
+	}
+	return true
+}

@@ -201,9 +201,16 @@ func (k *clause) railTop() (reading, bool) {
 	if len(rails) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FixedRail {
 		rails = []int{k.carry.name.Rail}
 	}
-	top, fixed := k.has(kTop) != nil || k.has(kAt) != nil && k.has(kAt).as(kAt).key == "top", k.has(kFixed) != nil
+	top, fixed := k.has(kTop) != nil || k.has(kAt) != nil && k.has(kAt).as(kAt).key == "top", k.has(kFixed) != nil || k.putUp()
+	if len(rails) == 0 && fixed && top && k.about("bottom") {
+		rails = []int{1} // "the bottom rail is up already, the top of it is at 7-1/2"
+	}
 	for _, i := range k.things {
 		switch t := k.items[i]; t.key() {
+		case "bottom":
+			if !fixed || len(rails) != 1 || rails[0] != 1 {
+				return reading{}, false
+			}
 		case "rail", "off floor", "of wall", "more or less nothing":
 		case "bottom":
 			if len(rails) > 0 {
@@ -280,4 +287,19 @@ func (k *clause) saysShort() bool {
 func (k *clause) offEach() bool {
 	t := k.has(kOffTail)
 	return t != nil && k.force == WhatIf && (strings.Contains(t.text, "each") || strings.Contains(t.text, "every"))
+}
+
+// putUp reports whether a rail is told to have been put up: "we put rail 3 up yesterday".
+func (k *clause) putUp() bool {
+	for _, i := range k.things {
+		if t := k.items[i]; t.key() == "rail" && t.index > 0 && i+1 < len(k.items) && !k.items[i+1].value() && k.items[i+1].kind == kUp {
+			words := strings.Fields(t.before)
+			for j, w := range words {
+				if w == "put" && j > 0 && (words[j-1] == "we" || words[j-1] == "i" || words[j-1] == "have" || words[j-1] == "already") {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }

@@ -83,7 +83,7 @@ func squareSize(s string) bool { return s == "4x4" || s == "5x5" || s == "6x6" |
 // boardsOffFloor reports whether boards, not one of them by its number, are a little off the floor: that is the gap at the
 // bottom.
 func (k *clause) boardsOffFloor(best []int, lim *limit) bool {
-	if !k.about("off floor") || k.rail > 0 || !lim.lo.val.Less(exact.Int(25)) && lim.lo.unit != metric {
+	if !k.about("off floor") || k.rail > 1 || !lim.lo.val.Less(exact.Int(25)) && lim.lo.unit != metric {
 		return false
 	}
 	boards := k.about("rail")

@@ -9,7 +9,7 @@ import (
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, heads, fills, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, places, wonders, whys, saids, idioms)
+	return compile(classes, heads, fills, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, places, sells, wonders, whys, saids, idioms)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -306,6 +306,9 @@ func (l *lexing) value(i int) (amount, tokenKind, int) {
 		return amount{number: wordInt(0)}, kNum, i + 1
 	}
 	if d, next, ok := l.denominator(i); ok && d > 2 && l.last() != nil && l.last().key() == "tape" {
+		if l.word(next) == "of" && (l.word(next+1) == "an" || l.word(next+1) == "a") && inchWords[l.word(next+2)] {
+			next += 3 // "to the nearest sixteenth of an inch"
+		}
 		return amount{number: number{val: exact.New(1, int64(d)), frac: true, words: true}}, kNum, next
 	}
 	if a, next, ok := l.size(i); ok {

@@ -52,6 +52,9 @@ var afterIn = map[string]bool{
 	"second": true, "third": true, "his": true, "her": true, "their": true, "our": true, "your": true, "order": true, "from": true,
 }
 
+// numbered are parts that are told by number.
+var numbered = map[string]bool{"bay": true, "rail": true, "post": true, "opening": true, "section": true, "board": true, "panel": true}
+
 // unit reads a unit at i: its kind, how many inches it is, and where it ends.
 func (r reader) unit(i int) (k unitKind, size exact.Rat, next int, ok bool) {
 	w := r.word(i)
@@ -62,6 +65,8 @@ func (r reader) unit(i int) (k unitKind, size exact.Rat, next int, ok bool) {
 		return inches, exact.Int(1), i + 2, true
 	case inchWords[w]:
 		return inches, exact.Int(1), r.dot(i + 1), true
+	case w == "'" && r.word(i+1) == "s" && r.glued(i+1) && numbered[r.word(i-2)]:
+		return 0, size, i, false // "bay 1's 62"
 	case footWords[w]:
 		return feet, exact.Int(12), r.dot(i + 1), true
 	case yardWords[w]:
@@ -91,6 +96,9 @@ func (r reader) length(i int) (amount, int, bool) {
 	if r.word(i) == "$" || r.word(i) == "€" || r.word(i) == "£" {
 		n, j, ok := r.mixed(i + 1)
 		return amount{number: n, unit: money}, r.dollarWord(j), ok
+	}
+	if w := r.word(i); (w == "a" || w == "one") && (r.word(i+1) == "dollar" || r.word(i+1) == "buck") {
+		return r.cash(amount{number: wordInt(1)}, i+1)
 	}
 	if n, ok := lumberFeet[r.word(i)]; ok {
 		return amount{number: wordInt(12 * n), unit: feet, footer: true, per: exact.Int(12)}, i + 1, true

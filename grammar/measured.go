@@ -45,6 +45,10 @@ var perEach = &entry{kind: kPer, key: "per"}
 // trailingBounds drops the comma before a limit that ends its clause: "$400, no more".
 func (l *lexing) trailingBounds() {
 	l.andNots()
+	if n := len(l.tokens); n > 3 && l.tokens[n-2].kind == kComma && l.tokens[n-1].as(kBound) != nil && l.tokens[n-1].text == "tops" && l.moneyBefore(n-2) {
+		l.tokens[n-1].kind = kBound // "we've got 450 dollars for the lumber, tops"
+		l.tokens = append(l.tokens[:n-2], l.tokens[n-1])
+	}
 	for i := 1; i+1 < len(l.tokens); i++ {
 		t, next := &l.tokens[i], &l.tokens[i+1]
 		if t.kind != kComma || next.as(kBound) == nil || next.as(kPart) != nil || l.tokens[i-1].kind != kNum {

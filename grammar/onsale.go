@@ -40,6 +40,9 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if len(g.longs) == 0 && !k.soldByNumber() {
 		return reading{}, false // "just use five"
 	}
+	if k.sizeAfterComma() {
+		return reading{}, false // "… and sixteens, 4x4s in eights"
+	}
 	list, ok := k.lengths()
 	if !ok {
 		return reading{}, false
@@ -121,4 +124,14 @@ func (k *clause) lengths() ([]solver.Value, bool) {
 		out = append(out, v)
 	}
 	return out, len(out) > 0
+}
+
+// sizeAfterComma reports whether a size opens another list: lengths stand before the comma in front of it, and after it.
+func (k *clause) sizeAfterComma() bool {
+	for i, it := range k.items {
+		if it.value() && it.lim.lo.size != "" && i > 1 && !k.items[i-1].value() && k.items[i-1].kind == kComma && k.values[0] < i && k.values0() > i {
+			return true
+		}
+	}
+	return false
 }

@@ -11,8 +11,12 @@ func (k *clause) leans() (reading, bool) {
 	if k.has(kLean) == nil || len(k.values) != 2 || !k.only(kLean, kLeanWay, kPer, kOut, kOver, kMeasured, kTo, kIt2, kTheirs) {
 		return reading{}, false
 	}
-	by, ok1 := k.length(k.values[0])
-	run, ok2 := k.s.value(*k.items[k.values[1]].lim.lo, solver.Length)
+	first, second := k.values[0], k.values[1]
+	if lead := k.items[first].lim.lead; len(lead) == 1 && lead[0].kind == kOver && len(k.items[second].lim.lead) == 0 {
+		first, second = second, first // "over 40 inches the right post leans half an inch left"
+	}
+	by, ok1 := k.length(first)
+	run, ok2 := k.s.value(*k.items[second].lim.lo, solver.Length)
 	posts, way := k.leaning()
 	if !ok1 || !ok2 || way == "" || len(posts) == 0 {
 		return reading{}, false
@@ -82,10 +86,14 @@ func (k *clause) leaning() (posts []solver.Name, way string) {
 // falls reads a floor that falls: "the deck falls 3/16 a foot".
 func (k *clause) falls() (reading, bool) {
 	over := k.fallsOver()
-	if k.has(kFall) == nil && !k.about("drop") || k.has(kPerFoot) == nil && k.has(kPer) == nil && !over || !k.downhill() || !k.only(kFall, kPerFoot, kPer) {
+	loses := k.has(kChange) != nil && strings.HasPrefix(k.has(kChange).text, "lose") && k.about("floor")
+	if k.has(kChange) != nil && !loses {
 		return reading{}, false
 	}
-	if len(k.things) > 0 && !k.about("floor") && !k.about("drop") && !k.about("off floor") {
+	if k.has(kFall) == nil && !k.about("drop") && !loses || k.has(kPerFoot) == nil && k.has(kPer) == nil && !over || !k.downhill() || !k.only(kFall, kPerFoot, kPer, kDown, kChange) {
+		return reading{}, false
+	}
+	if k.has(kDown) != nil && !k.about("floor") || len(k.things) > 0 && !k.about("floor") && !k.about("drop") && !k.about("off floor") {
 		return reading{}, false
 	}
 	run := solver.Inches(twelve)
@@ -129,7 +137,7 @@ func (k *clause) downhill() bool {
 
 // isLevel reads "the floor is level": it is as high at the right end post as at the left.
 func (k *clause) isLevel() (reading, bool) {
-	if k.has(kLevel) == nil || len(k.values)+len(k.sides)+len(k.dims) > 0 || len(k.things) != 1 || !k.about("floor") || !k.only(kLevel) {
+	if k.has(kLevel) == nil || len(k.values)+len(k.sides)+len(k.dims) > 0 || len(k.things) != 1 && !(len(k.things) == 2 && k.across()) || !k.about("floor") || !k.only(kLevel) {
 		return reading{}, false
 	}
 	n := solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}
@@ -159,7 +167,7 @@ func (k *clause) floorAt() (reading, bool) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
-		if key := k.items[i].key(); key != "floor" && key != "off floor" && key != "drop" && key != "end post" && key != "post" && !(across && k.items[i].text != "edge of") {
+		if key := k.items[i].key(); key != "floor" && key != "off floor" && key != "drop" && key != "end post" && key != "post" && !strings.HasPrefix(k.items[i].text, "compared") && !strings.HasPrefix(k.items[i].text, "relative") && !(across && k.items[i].text != "edge of") {
 			return reading{}, false
 		}
 	}
@@ -206,7 +214,7 @@ func (k *clause) floorAt() (reading, bool) {
 // across reports whether "from left to right" tells which way the floor goes.
 func (k *clause) across() bool {
 	for _, i := range k.things {
-		if strings.HasSuffix(k.items[i].text, "left to right") {
+		if t := k.items[i].text; k.items[i].key() == "more or less nothing" && strings.Contains(t, "left ") && strings.Contains(t, "right") && !strings.Contains(t, "compared") {
 			return len(k.sides) == 0
 		}
 	}
@@ -241,12 +249,12 @@ func (k *clause) unnamedFloor() bool {
 		return false
 	}
 	at := k.items[k.sides[0]].text
-	return strings.HasPrefix(at, "at ") || strings.HasPrefix(at, "on ")
+	return strings.HasSuffix(at, " end") || strings.HasPrefix(at, "at ") || strings.HasPrefix(at, "on ")
 }
 
 // dropped reads "the ground beyond is 45 cm lower".
 func (k *clause) dropped() (reading, bool) {
-	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") && !k.about("beyond") || k.has(kMore) == nil && k.has(kDown) == nil && k.items[k.values[0]].lim.of == nil || !k.only(kMore, kChange, kFall, kDown) || k.has(kMore) != nil && k.has(kMore).as(kMore).key != "-=" {
+	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") && !k.about("beyond") || k.has(kMore) == nil && k.has(kDown) == nil && !(k.has(kUnder) != nil && k.about("beyond") && k.about("floor")) && k.items[k.values[0]].lim.of == nil || !k.only(kMore, kChange, kFall, kDown, kUnder) || k.has(kMore) != nil && k.has(kMore).as(kMore).key != "-=" {
 		return reading{}, false
 	}
 	for _, i := range k.things {

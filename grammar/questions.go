@@ -7,11 +7,11 @@ var questions = []entry{
 	{kind: kQuest, key: "steps", ways: "(what|which) (order|sequence)\nin (what|which) (order|sequence)"},
 	{kind: kWh, key: "wide", sense: meaning("| opening, bay, rail face, gap, kerf, measured"), loose: true, ways: "how (WIDE|narrow)\nwhat width"},
 	{kind: kWh, key: "high", sense: meaning("wall height | post height, base height, rail top, bottom gap"), loose: true, ways: "how (HIGH|low)\nwhat height\nhow far up"},
-	{kind: kWh, key: "long", sense: meaning("?cuts | span, bay, overall, screw length"), loose: true, ways: "how long\nwhat length\nwhat lengths\nhow short"},
+	{kind: kWh, key: "long", sense: meaning("?cuts | span, bay, overall, screw length, bracket ear, bracket reach"), loose: true, ways: "how long\nwhat length\nwhat lengths\nhow short"},
 	{kind: kWh, key: "big", sense: meaning("| gap, bottom gap, opening, bay, rail size, post size, stiffener spacing, span, kerf, bracket ear, bracket clearance, bracket reach, fit, trim, spare, drop, stiffener size, end post size, added post size, cap size, anchor size"), loose: true, ways: "how (big|large|small|tight)\nwhat size\nhow much (room|space|air|clearance|daylight|of a gap)\nhow close"},
 	{kind: kWh, key: "apart", sense: meaning("| gap, stiffener spacing, centers, span, opening from left, opening from right, post from left, post from right, bottom gap, drop, bracket ear, bracket reach, rail top, base height, post leans, floor at right"), loose: true, ways: "how (far|close|wide) (apart|together)\nhow (far|close) between\nhow far"},
 	{kind: kWh, key: "thick", sense: meaning("| bracket thickness, slab thickness, kerf"), loose: true, ways: "how thick"},
-	{kind: kWh, key: "much", sense: meaning("?cost | spare, gap, bottom gap, fit, kerf, trim, budget, drop, bracket clearance, bracket ear, bracket reach"), loose: true, ways: "how much\nhow far (down|up)"},
+	{kind: kWh, key: "much", sense: meaning("?cost | spare, gap, bottom gap, fit, kerf, trim, budget, drop, bracket clearance, bracket ear, bracket reach, floor at right"), loose: true, ways: "how much\nhow far (down|up)"},
 	{kind: kWh, key: "what", sense: meaning("| *"), loose: true, ways: `
 		what
 		which

@@ -55,6 +55,9 @@ func (l *limit) ofLengths() bool {
 // name finds which quantity a value belongs to, from all words of the clause, or from what was spoken of before.
 func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Kind, bool) {
 	kinds := lim.kinds()
+	if lim.tall() && exact.Int(20).Less(lim.lo.val) {
+		kinds = kinds.without(aspectIndex[string(solver.Rails)]) // "48 high" counts no rails
+	}
 	if k.open > 0 && k.ordinal {
 		kinds = kinds.and(lengthAspects)
 	}
@@ -92,11 +95,10 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 			kinds = kinds.and(sure)
 		}
 		if n.key() == "post" && n.plural() && n.as(kLoc) == nil {
-			kinds = kinds.and(ofKind[solver.Count].or(ofKind[solver.Money]).or(ofKind[solver.Plain]))
+			posts := set{}
+			posts.add(aspectIndex[string(solver.AddedPosts)])
+			kinds = kinds.and(posts.or(ofKind[solver.Money]).or(ofKind[solver.Plain]))
 		}
-	}
-	if n := k.noun(i + 1); n != nil && n.key() == "rail" && n.index == 0 && n.plural() && len(k.things) == 2 && k.about("between posts") && lim.lo.unit == bare && lim.lo.val.IsInt() && lim.lo.size == "" {
-		return k.build(aspectIndex[string(solver.Rails)]) // "six boards between the posts"
 	}
 	if sub := k.s.subject(); len(k.things) == 1 && k.items[k.things[0]].kind == kFromSide && len(k.carry.senses) == 0 && sub != nil {
 		return k.named(append(sub, senses...), lengthAspects, lim, i) // "40 from the left post", after the opening

@@ -12,8 +12,9 @@ func (k *clause) plain() (reading, bool) {
 	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall, kBest, k.possible(), k.sawn()) {
 		return reading{}, false
 	}
+	k.spokenHundreds()
 	values, ok := k.unsaid()
-	if !ok || k.inner() || k.movesBy() || k.topAlone() || k.runsOn() || k.besideOpening() || k.centeredAt() {
+	if !ok || k.inner() && !k.twoLimits() || k.movesBy() || k.topAlone() || k.runsOn() || k.besideOpening() || k.centeredAt() {
 		return reading{}, false
 	}
 	r := reading{carry: k.carry}
@@ -142,6 +143,12 @@ func (k *clause) set(i int) (made, bool) {
 		op = solver.Eq // "they hit one another once the gap is under 1-3/4"
 	}
 	m := made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].startAt(), lim: lim, kind: kind}
+	if name.Quantity == solver.Fit && k.about("each end") && lim.of == nil && lim.hi == nil {
+		twice := *lim.lo
+		twice.val, twice.plain = twice.val.Add(twice.val), ""
+		both := *lim
+		both.lo, m.lim = &twice, &both
+	}
 	if m, ok = k.fill(m); ok && m.doubt == nil {
 		m.doubt = k.longWall(m)
 		if m.doubt == nil {

@@ -53,7 +53,7 @@ func (k *clause) goods() (g goods, ok bool) {
 			g.cash = append(g.cash, lim)
 		case a.unit == percent || a.times:
 			return g, false
-		case a.unit != bare:
+		case a.unit != bare || lim.long():
 			g.longs = append(g.longs, lim)
 		case a.val.IsInt() && !a.point:
 			g.counts = append(g.counts, lim)
@@ -107,7 +107,7 @@ func (k *clause) price(g goods) (reading, bool) {
 	if !k.only(kPriceVerb, kEach, kX, kItem, kBoxOf, kPer, kRel, kSell, kHave, kTo, kMore) || k.has(kHave) != nil && k.has(kEach) == nil || k.boughtMore() {
 		return reading{}, false
 	}
-	said := k.has(kPriceVerb) != nil || k.has(kEach) != nil || len(g.cash) == 1
+	said := k.has(kPriceVerb) != nil || k.has(kEach) != nil || len(g.cash) == 1 || len(g.items) == 1 && k.carry.item != nil && k.carry.item.Quantity == solver.Price
 	cash, g, ok := k.cash(g)
 	if !ok {
 		return reading{}, false
@@ -122,7 +122,7 @@ func (k *clause) price(g goods) (reading, bool) {
 		if n.Item == "screws" && len(g.counts) == 1 {
 			v, _ := g.counts[0].lo.val.Int64()
 			n.Box = int(v)
-		} else if len(g.counts) > 0 && !(k.has(kEach) != nil && g.counts[0].lo.val.Eq(oneRat)) {
+		} else if len(g.counts) > 0 && !((k.has(kEach) != nil || said && k.items[0].value() && k.items[0].lim == g.counts[0]) && g.counts[0].lo.val.Eq(oneRat)) {
 			return reading{}, false
 		}
 	case len(g.items) == 0 && len(g.longs) == 1:
@@ -169,9 +169,9 @@ func (k *clause) cash(g goods) (*limit, goods, bool) {
 	switch {
 	case len(g.others) == 1 && g.others[0] == last:
 		g.others = nil
-	case len(g.others) == 1 && g.others[0].lo.money2 && k.has(kPriceVerb) != nil:
+	case len(g.others) == 1 && g.others[0].lo.money2 && (k.has(kPriceVerb) != nil || len(g.longs) == 1 && (strings.HasSuffix(k.items[k.valueOf(g.others[0])].before, "are") || strings.HasSuffix(k.items[k.valueOf(g.others[0])].before, "is"))):
 		last, g.others = g.others[0], nil // "I paid 14.50 for a sixteen foot 2x6"
-	case len(g.counts) > 0 && g.counts[len(g.counts)-1] == last && k.has(kPriceVerb) != nil:
+	case len(g.counts) > 0 && g.counts[len(g.counts)-1] == last && (k.has(kPriceVerb) != nil || len(g.items) == 1 && k.carry.item != nil && k.carry.item.Quantity == solver.Price && len(g.counts) == 1):
 		g.counts = g.counts[:len(g.counts)-1]
 	default:
 		return nil, g, k.spokenCash(&g)
@@ -192,7 +192,8 @@ func (k *clause) values0() int {
 
 // have reads lumber at hand: "I've already got six twelve-foot two by sixes".
 func (k *clause) have(g goods) (reading, bool) {
-	if k.has(kHave) == nil && k.has(kHaveTail) == nil || k.boughtMore() || !k.only(kHave, kHaveTail, kEach, kPriceVerb, kSell, kX, kIt2) {
+	again := k.carry.item != nil && k.carry.item.Quantity == solver.Have && g.size != "" // "eight 2x6 twelve footers and two 4x4 eights"
+	if k.has(kHave) == nil && k.has(kHaveTail) == nil && !again || k.boughtMore() || !k.only(kHave, kHaveTail, kEach, kPriceVerb, kSell, kX, kIt2) {
 		return reading{}, false
 	}
 	return k.counted(solver.Have, g)
@@ -200,7 +201,7 @@ func (k *clause) have(g goods) (reading, bool) {
 
 // extra reads pieces wanted besides: "and twelve more two by sixes at 45 and a half".
 func (k *clause) extra(g goods) (reading, bool) {
-	if k.has(kExtra) == nil && !k.boughtMore() || !k.only(kExtra, kMore, kEach, kPriceVerb, kX, kCutWord, kHave, kChange, kSell, kHaveTail) {
+	if k.has(kExtra) == nil && !k.boughtMore() || !k.only(kExtra, kMore, kAnother, kEach, kPriceVerb, kX, kCutWord, kHave, kChange, kSell, kHaveTail) {
 		return reading{}, false
 	}
 	if len(g.longs) == 0 && len(g.counts)+len(g.others) == 2 { // the length is bare
@@ -225,7 +226,7 @@ func (k *clause) counted(q solver.Quantity, g goods) (reading, bool) {
 		return reading{}, false
 	}
 	st := solver.Statement{Name: solver.Name{Quantity: q, Item: g.size, Long: long}, Op: solver.Each, Value: solver.Number(int(n))}
-	return k.one(st, carry{})
+	return k.one(st, carry{item: &st.Name})
 }
 
 // thickWide reports whether a dimension that no lumber or part is sold by stands after a value.
@@ -246,4 +247,24 @@ func (k *clause) sized() bool {
 		}
 	}
 	return false
+}
+
+// long reports whether "long" stands after a value.
+func (l *limit) long() bool {
+	for _, t := range l.tail {
+		if t.kind == kDim && t.key() == "long" {
+			return true
+		}
+	}
+	return false
+}
+
+// valueOf is the place of a value.
+func (k *clause) valueOf(l *limit) int {
+	for _, i := range k.values {
+		if k.items[i].lim == l {
+			return i
+		}
+	}
+	return 0
 }

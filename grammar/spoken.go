@@ -45,6 +45,7 @@ func (k *clause) priced(values []int) bool {
 	for _, i := range k.things {
 		part = part || k.items[i].as(kItem) != nil
 	}
+	said = said || len(values) == 1 && k.values[len(values)] > 0 && strings.HasSuffix(k.items[k.values[len(values)]].before, "are") && k.items[values[0]].lim.lo.footer
 	return long && (size || said) || part && (said || k.has(kItem) != nil && k.has(kItem).key() != "bracket" || len(k.things) == 1 && k.items[k.things[0]].key() != "bracket")
 }
 
@@ -100,4 +101,40 @@ func sizePrices(in []made) []made {
 		out = append(out, m)
 	}
 	return out
+}
+
+// spokenHundreds reads "one fifty one" as 151 where a length along the wall is told: no other can be meant.
+func (k *clause) spokenHundreds() {
+	n := len(k.values)
+	if n != 2 || k.values[1] != k.values[0]+1 || len(k.words) > 0 {
+		return
+	}
+	a, b := k.items[k.values[0]].lim, k.items[k.values[1]].lim
+	if len(a.tail)+len(b.lead) > 0 || a.hi != nil || b.hi != nil || b.of != nil || !a.lo.words || !b.lo.words || a.lo.unit != bare || a.lo.size != "" || b.lo.size != "" || !a.lo.val.IsInt() || !b.lo.val.IsInt() || k.items[k.values[1]].before != "" {
+		return
+	}
+	if a.lo.val.Less(oneRat) || !a.lo.val.Less(exact.Int(10)) || b.lo.val.Less(exact.Int(20)) || !b.lo.val.Less(exact.Int(100)) || !k.alongWall() {
+		return
+	}
+	v := *b.lo
+	v.val, v.plain = a.lo.val.Mul(exact.Int(100)).Add(b.lo.val), ""
+	first, last := k.values[0], k.values[1]
+	items := append([]item{}, k.items...)
+	items[first].lim = &limit{lead: a.lead, tail: b.tail, lo: &v, loTok: a.loTok, to: a.to}
+	fresh := clause{s: k.s, force: k.force, carry: k.carry, items: append(items[:first+1:first+1], items[last+1:]...)}
+	if fresh.sort() {
+		*k = fresh
+	}
+}
+
+// alongWall reports whether the clause speaks of the whole length of the wall.
+func (k *clause) alongWall() bool {
+	for _, i := range k.things {
+		switch k.items[i].key() {
+		case "span", "overall", "centers", "between posts":
+			return true
+		}
+	}
+	n := k.carry.name
+	return len(k.things) == 0 && n != nil && (n.Quantity == solver.Span || n.Quantity == solver.Overall || n.Quantity == solver.Centers)
 }

@@ -42,7 +42,7 @@ var classes = []wordClass{
 		designer architect engineer lad girl boy man woman somebody someone partner crew yard lumberyard merchant store shop relative uncle teacher owner client customer applicant homeowner landlord tenant vendor bidder installer framer joiner supplier pupil pupils trainee learner bench
 		son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift
 		oldtimer timer sawmill millwright bookkeeper accountant drafter draftsman drafting rep salesrep realtor dude bloke geezer gaffer surveyors builders contractors carpenters`},
-	{"PAPER", `sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
+	{"PAPER", `catalog catalogue website listing flyer leaflet datasheet pamphlet sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
 		elevation detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt key
 		dwg dwgs drg drgs sketches mockup rendering printout fax blueprints brief scope text`},
@@ -173,6 +173,7 @@ const neutralWords = `
 	
 	once
 	mess
+	copper galvanized galvanised stainless steel brass bronze vinyl plastic aluminum aluminium powdercoated
 	happily
 	oddball 
 	fuss fussing

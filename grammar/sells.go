@@ -1,0 +1,67 @@
+package grammar
+
+// sells are more words of measuring, cutting and buying, beside those of trade.
+var sells = []entry{
+	{kind: kSell, key: "sell", ways: `
+		(they|yard|store|shop|lumberyard|merchant|supplier|he|we|you) (are|is) (selling|stocking|carrying|offering) [(in)]
+		(i|we|you) (can|could|are able to) [(only|just|also)] (get|buy|order|find) [(only|just|also)] [(it|them)] [(in|as)]
+		(i|we|you) (can|could) [(only|just|also)] (get|buy|order|find) [(around here|here|locally|in town)]
+		(left|remaining) (at|in|from) [the] (yard|store|shop|lumberyard|merchant)
+		(around here|locally|in town)`},
+	{kind: kSellMore, key: "+=", ways: "(as|for) another length [(for|of|in)]\nalso [(in)]\n(added|put) to the list of lengths"},
+	{kind: kSellLess, key: "-=", ways: `
+		(can not|could not) (get|buy|find|order) [(any|hold of any)] [(more)]
+		(off|from) [the] (list|stock list|rack list) [(of (lengths|stock lengths|stock|lumber lengths))]
+		(quit|stopped) (keeping|offering)
+		(do|does) not sell (them|it|those) [(any more|anymore|now|here)]
+		no longer (get|buy|find|available|offered|stocked|sold)`},
+	{kind: kStockWord, key: "stock", sense: meaning("stock | price, have"), ways: "(list of|stock list of) (stock|lumber|board) lengths\nlist of lengths\nstock list"},
+	{kind: kHaveTail, key: "have", ways: "(offcuts|offcut|cutoffs|cutoff|remnants|remnant)"},
+	{kind: kExtra, key: "extra", ways: "to [the] (cut|cutting|cuts) list\nbesides\non the side\nfor something else"},
+	{kind: kEach, key: "each", ways: "for (a|each|every) [single] (one|piece|board|stick)\nper [single] (one|piece|board|stick|length)"},
+	{kind: kItem, key: "post cap", ways: "(cap|caps) (for|on) POST\ncaps"},
+	{kind: kItem, key: "anchor", ways: "(concrete|wedge|masonry|sleeve|expansion|drop in|screw) (anchor|anchors|bolt|bolts)\nanchor (screw|screws)"},
+	{kind: kItem, key: "post base", ways: "(base|bases) (for|under) POST\npost (anchor|anchors|shoe|shoes|standoff|standoffs)\n(metal|steel|adjustable|surface) post (base|bases)"},
+	{kind: kPriceVerb, key: "price", ways: "paying [(out)] [for]\nasking [for]\n(charging|charge me|charges me|charged me) [for]\n(is|are) what (they|i|we|you) (charge|charges|paid|pay|ask|want) [for]\n(he|they|yard|store|shop|merchant|lumberyard) (wants|want)\nset (me|us) back"},
+	{kind: kMeasured, key: "measured", ways: "(tapes|taped|tape|checks|checked|pulls|pulled) out [(at|to|as)]\n(measures|measured|measure) out [(to|at|as)]\n(comes|came) out (to|at)\ntapes"},
+	{kind: kFall, key: "falls", ways: "(slants|slant|drains|runs downhill|goes downhill|is sloped|pitched|slanted|tips)"},
+	{kind: kPer, key: "per", ways: "in (every|each)\nto (each|every)\nover (every|each)\nfor every"},
+	{kind: kLoc, key: "more or less nothing", sense: meaning("| *"), ways: "from LEFT [(end|side|post|hand)] [(post)] to [the] RIGHT [(end|side|post|hand|one)] [(post)]\nLEFT [(end|post)] to RIGHT [(end|post)]\n(compared|relative|next) (to|with) [the] LEFT [(end|side|post)] [(post)]\nfrom one end to the other\nof height"},
+	{kind: kLoc, key: "each end", sense: meaning("fit |"), ways: "(at|on|off|from) (each|either|every) end\n(each|either) end\nper end"},
+	{kind: kSide, key: "right", sense: meaning("opening side"), ways: "(by|at|on|near) RIGHT one"},
+	{kind: kSide, key: "left", sense: meaning("opening side"), ways: "(by|at|on|near) LEFT one"},
+	{kind: kLoc, key: "past rail", sense: meaning("| bracket ear, bracket reach"), ways: "(top and bottom|both top and bottom|top and bottom both|at [the] top and [at] [the] bottom|at top and bottom|above and below|on either edge|on both edges|top and bottom alike)\n(past|beyond|above|over|proud of) RAIL (at|on) [the] (top and bottom|top and at the bottom|both edges|either edge|top and the bottom)"},
+	{kind: kPart, key: "bracket ear", sense: meaning("bracket ear"), ways: "BRACKET (extends|extend|protrudes|protrude|juts|jut|pokes|poke|overhangs|overhang) [out]\nBRACKET (stick|sticks|stands|stand|poke|pokes) out (past|beyond|above|over) RAIL [by]"},
+	{kind: kLoc, key: "on neighbors", sense: meaning("| bracket clearance, gap, bracket ear"), ways: "(on|of|from) [two] (neighboring|adjacent|adjoining) RAIL"},
+	{kind: kPart, key: "bracket clearance", sense: meaning("bracket clearance"), ways: `
+		BRACKET (bump|run|knock|rub|bang|crash|butt|smash) (into|against) (each other|one another|their neighbors) [(at|if|when|any|with|in)] [(gap|RAIL|gaps|they|it)] (|drops|goes|is|are|gets|falls) [any] (|below|under|less than|closer than|tighter than|smaller than|at)
+		(least|smallest|minimum|tightest|closest|narrowest) gap (where|at which|before|so|so that|that lets) BRACKET (do not|not|never|will not|can not|still) (touch|meet|clash|bump|collide|hit|overlap|interfere|foul|clear)
+		(makes|make|lets|let|has|have|gets) (them|BRACKET) (clash|meet|bump|touch|foul|collide|hit|overlap|interfere)
+		(to|so they|so that they) clear (one another|each other)
+		(one another's|each other's) BRACKET`},
+	{kind: kPart, key: "bracket reach", sense: meaning("bracket reach"), ways: `
+		[to] (center|centre|middle) of [BRACKET] (top|upper|highest|topmost|uppermost) [BRACKET] (hole|screw|screw hole|screwhole|bolt hole) [(of|in|on) BRACKET]
+		from [the] (top|upper) [edge] of RAIL [up] to [the] (center|centre|middle) of [BRACKET] (top|upper|highest) [BRACKET] (hole|screw|screw hole)
+		from RAIL (top|upper|top edge|upper edge) [up] to [the] (center|centre|middle) of [BRACKET] (top|upper|highest) [BRACKET] (hole|screw|screw hole)
+		BRACKET (top|upper) (hole|screw) (center|centre)`},
+	{kind: kPart, key: "spare", sense: meaning("spare | rails, have"), ways: `
+		(lumber|material|wood|board|timber) (overage|allowance|contingency|surplus)
+		(more|over|extra|beyond|additional|on top) [(than|of|to)] [what] [(is|we|i|you|it|are)] (need|needed|needs|required|require|strictly need|actually need)
+		for (waste|mistakes|breakage|spoilage|miscuts|bad boards|culls|bad cuts|knots|splits) [(and (mistakes|waste|breakage|spoilage|miscuts))]
+		(surplus|safety margin|margin for error|cushion)`},
+	{kind: kFill, key: "fill", ways: `
+		in case (i|we|one|something|any|some) (cut|ruin|spoil|mess up|mess|break|split|splits|goes|crack|cracks|screw up|screw|botch) [(one|it|some|them|a board|any)] [(wrong|short|up|bad|warped|split|off)]
+		when (you|we|i) (count|figure|order|buy|add up|total|price|work out|tally) [up] [the] (lumber|wood|boards|order|material|materials|list)
+		(are|is) (you|it) (allowing|assuming|counting|taking|reckoning|working) [(for|on|with)]
+		(you|it|we) (are|is) (figuring|allowing|assuming|counting|reckoning|working|using|going|planning) (with|on|for|by|from)
+		with (this|that|these|those|my|the) (model|make|brand|type|kind|style|set|version)
+		(last|this) (night|week|month|weekend)
+		(yesterday|the other day|earlier today|this noon)
+		(line|lines|lining) up (at|with)
+		(put|held|laid|set) a level on (it|the floor|the slab|that) and
+		is that what (is|was) (meant|intended)`},
+	{kind: kReason, key: "reason", ways: "so [that] (it|they|you|we|i) [(can|could|will|would)] (drop|drops|slide|slides|slip|slips|fit|fits|go|goes|fall|falls|pop|pops) [(right|straight|easily|just)] (in|into place|between|together|home)"},
+	{kind: kLoc, key: "per bay", sense: meaning("bay | stiffeners, stiffener spacing, rails, gap, stiffener size, rail size, bays, short, cut, measured, opening, added posts"), ways: "(behind|on|against|across) (each|every) (run|stretch|BAY) [of RAIL]\n(same|the same) (in|for) (all|every|each|both) [of] BAY"},
+	{kind: kTail, key: "verify", ways: "is that what (we|you|i) (have|have got|got|get|see|make it|are using|figured|figure)\ndoes that match what (we|you|i) (have|have got|got|get|see|figured)\nis that what you (have|have got|got|get)"},
+	{kind: kWh, key: "apart", sense: meaning("| floor at right, drop, bottom gap, base height"), loose: true, ways: "how (far|much) (down|lower|below)\nhow (low|much lower)"},
+}
