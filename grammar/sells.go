@@ -55,8 +55,6 @@ var sells = []entry{
 		(are|is) (you|it) (allowing|assuming|counting|taking|reckoning|working) [(for|on|with)]
 		(you|it|we) (are|is) (figuring|allowing|assuming|counting|reckoning|working|using|going|planning) (with|on|for|by|from)
 		with (this|that|these|those|my|the) (model|make|brand|type|kind|style|set|version)
-		(last|this) (night|week|month|weekend)
-		(yesterday|the other day|earlier today|this noon)
 		(line|lines|lining) up (at|with)
 		(put|held|laid|set) a level on (it|the floor|the slab|that) and
 		is that what (is|was) (meant|intended)`},
