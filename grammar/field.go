@@ -202,15 +202,8 @@ func (k *clause) railTop() (reading, bool) {
 		rails = []int{k.carry.name.Rail}
 	}
 	top, fixed := k.has(kTop) != nil || k.has(kAt) != nil && k.has(kAt).as(kAt).key == "top", k.has(kFixed) != nil || k.putUp()
-	if len(rails) == 0 && fixed && top && k.about("bottom") {
-		rails = []int{1} // "the bottom rail is up already, the top of it is at 7-1/2"
-	}
 	for _, i := range k.things {
 		switch t := k.items[i]; t.key() {
-		case "bottom":
-			if !fixed || len(rails) != 1 || rails[0] != 1 {
-				return reading{}, false
-			}
 		case "rail", "off floor", "of wall", "more or less nothing":
 		case "bottom":
 			if len(rails) > 0 {
