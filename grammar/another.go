@@ -71,3 +71,20 @@ func share(l *limit) bool {
 	d := den.Int64()
 	return d&(d-1) != 0
 }
+
+// builtIt reports whether "it" can only be the wall: "built it four inches lower".
+func (k *clause) builtIt() bool {
+	built, tall := false, false
+	for _, it := range k.items {
+		if it.value() {
+			continue
+		}
+		if it.kind == kIt {
+			for _, w := range strings.Fields(it.before) {
+				built = built || w == "build" || w == "built" || w == "building" || w == "builds"
+			}
+		}
+		tall = tall || it.is(kMore) && (it.text == "lower" || it.text == "higher" || it.text == "taller" || it.text == "shorter")
+	}
+	return built && tall
+}

@@ -15,6 +15,7 @@ var biddings = []entry{
 		(we|i) (are|am) (going|sticking|staying|running) with (that|it|this|what we just tried|what you just tried)
 		(you|we) (have|got|have got) (yourself|ourselves) a deal
 		(make|let) the (change|trial|experiment) (permanent|stick|stand|official|real)
+		[let us] (roll|run|move ahead|move forward|go forward|go ahead|rock|proceed) with (it|that|this) [one]
 		(commit|lock|bake) (it|that|this) [in]`},
 	{kind: kCmd, key: "undo", loose: true, ways: `
 		(one|a) step back [(please|if you would)]
@@ -62,7 +63,31 @@ var biddings = []entry{
 		(time|have) to (go|run|head out|pack up|knock off|quit)
 		(wrap|wrapping|winding|shutting|closing) (it|this|things) (up|down) [(for (now|today|the day))]
 		(close|shut) (up|down) (shop|the program|this)`},
+	{kind: kWh, key: "what", sense: meaning("| *"), ways: "(what is|what are|how about) yours\nwhat do you make it\nwhat is your (figure|number|answer|count|value)\nwhat did you (get|come up with) for (it|that)"},
+	{kind: kUnits, key: "metric", loose: true, ways: `
+		(METRIC|the METRIC) (from here [on]|from now on|from this point on|going forward|throughout|all the way|today|from the start|for (this|the rest)) [(please|it is|then)]
+		(put|show|give|have|list|tell|read|display|convert|turn|print|say|write|get|switch) [ME] (it|everything|this|that|all|it all|the numbers|these|those|the lengths|the answers|answers|lengths|figures|measurements|the figures) [all] [back] (in|to|into|over to|as) METRIC [(instead|please|from now on|from here on|again)] [(instead of|rather than|not) [in] CUSTOMARY]
+		[(my|the|this)] (tape|ruler|rule|measure|tape measure) (is|reads|measures|goes by) [(in|only|all)] METRIC [(,)] [(so|and)] [everything] [(will be|is|comes)] [in] [METRIC]
+		(i am|we are) (on|using|holding|reading|working with|working off) (a|an|my) METRIC (tape|ruler|rule|measure) [(today|here|now|this time)]
+		(enough|no more|done|finished|through|that is enough|fed up) (with|of) [the] CUSTOMARY [(,)] [(let us|please|just)] [(use|go|switch to|back to|give ME|go back to|work in|do|go with)] [to] METRIC
+		(can|could|let) (i|we|you|us) (do|have|keep|run|stick to|go with|see) (it|this|everything|all of it|all this) in METRIC [(instead|please|from now on|from here on)] [(instead of|rather than|not) [in] CUSTOMARY]
+		[(i|we)] (prefer|like|want) METRIC [(units|instead|please|over CUSTOMARY|to CUSTOMARY)]
+		METRIC (instead of|rather than|over) CUSTOMARY [please]
+		(i am|we are) (thinking|working|measuring|building) in METRIC`},
+	{kind: kUnits, key: "customary", loose: true, ways: `
+		(CUSTOMARY|the CUSTOMARY) (from here [on]|from now on|from this point on|going forward|throughout|all the way|today|from the start|for (this|the rest)) [(please|it is|then)]
+		(put|show|give|have|list|tell|read|display|convert|turn|print|say|write|get|switch) [ME] (it|everything|this|that|all|it all|the numbers|these|those|the lengths|the answers|answers|lengths|figures|measurements|the figures) [all] [back] (in|to|into|over to|as) CUSTOMARY [(instead|please|from now on|from here on|again)] [(instead of|rather than|not) [in] METRIC]
+		[(my|the|this)] (tape|ruler|rule|measure|tape measure) (is|reads|measures|goes by) [(in|only|all)] CUSTOMARY [(,)] [(so|and)] [everything] [(will be|is|comes)] [in] [CUSTOMARY]
+		(i am|we are) (on|using|holding|reading|working with|working off) (a|an|my) CUSTOMARY (tape|ruler|rule|measure) [(today|here|now|this time)]
+		(enough|no more|done|finished|through|that is enough|fed up) (with|of) [the] METRIC [(,)] [(let us|please|just)] [(use|go|switch to|back to|give ME|go back to|work in|do|go with)] [to] CUSTOMARY
+		(can|could|let) (i|we|you|us) (do|have|keep|run|stick to|go with|see) (it|this|everything|all of it|all this) in CUSTOMARY [(instead|please|from now on|from here on)] [(instead of|rather than|not) [in] METRIC]
+		[(i|we)] (prefer|like|want) CUSTOMARY [(units|instead|please|over METRIC|to METRIC)]
+		CUSTOMARY (instead of|rather than|over) METRIC [please]
+		(i am|we are) (thinking|working|measuring|building) in CUSTOMARY`},
 	{kind: kFill, key: "fill", ways: `
+		(by|with|from|on|in) your (figures|reckoning|count|numbers|math|end)
+		(am|are|is) (delighted|pleased|thrilled|tickled|satisfied|content|taken) (with|by) (that|it|this) [one]
+		in (dollars|cash|money|dollars and cents)
 		(as for|when it comes to|as regards|with regard to|regarding|concerning|as far as)
 		smack
 		whoa

@@ -139,8 +139,8 @@ func (l *lexing) onCenters() {
 func (l *lexing) nearestUnits() {
 	for i := range l.tokens {
 		t := &l.tokens[i]
-		if t.kind != kUnit || i == 0 || l.tokens[i-1].key() != "tape" {
-			continue
+		if t.kind != kUnit || i == 0 || l.tokens[i-1].key() != "tape" || t.plural() || t.text == "feet" {
+			continue // "the marks in inches"
 		}
 		if k, size, _, ok := l.unit(t.first); ok {
 			t.kind, t.amt = kNum, &amount{number: number{val: size, words: true}, unit: k, per: size}

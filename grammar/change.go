@@ -259,23 +259,6 @@ func (k *clause) changedName(senses []sense, lim *limit, i int) (solver.Name, so
 	return solver.Name{}, 0, false
 }
 
-// builtIt reports whether "it" can only be the wall: "built it four inches lower".
-func (k *clause) builtIt() bool {
-	built, tall := false, false
-	for _, it := range k.items {
-		if it.value() {
-			continue
-		}
-		if it.kind == kIt {
-			for _, w := range strings.Fields(it.before) {
-				built = built || w == "build" || w == "built" || w == "building" || w == "builds"
-			}
-		}
-		tall = tall || it.is(kMore) && (it.text == "lower" || it.text == "higher" || it.text == "taller" || it.text == "shorter")
-	}
-	return built && tall
-}
-
 // stated reports whether a value is what its part is or stands at: "I moved it up, and the gap is 2" changes nothing by 2.
 func (k *clause) stated(i int) bool {
 	before := k.items[i].before

@@ -210,6 +210,10 @@ func (g *grouping) quest(i int) bool {
 		t.kind = kCmd // "what did I ask for"
 		return g.command(i)
 	}
+	if g.g.force == State && g.empty() && t.text == "marks" && g.claims(i) {
+		g.g.force = Check // "marks are at 8-1/2 and 16-1/2, are they right": no mark is set
+		return false
+	}
 	if g.g.force == Check && g.empty() && i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].text == ":" && i+2 < len(g.list) && g.list[i+2].value()) {
 		return false // "his marks: 7-3/4, 15-1/2"
 	}

@@ -128,7 +128,7 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 	if len(k.values) > 0 {
 		return s.forgottenValue(g, &k, list)
 	}
-	if len(k.things) == 0 && k.has(kStockWord) != nil {
+	if len(k.things) == 0 && k.names(kStockWord) {
 		return Act{Name: &solver.Name{Quantity: solver.Stock}}, true
 	}
 	for _, i := range k.words {
@@ -143,6 +143,16 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 		}
 	}
 	return s.nameOf(&group{force: Forget}, kept)
+}
+
+// names reports whether a word of the clause can be read as kind.
+func (k *clause) names(kind tokenKind) bool {
+	for _, it := range k.items {
+		if !it.value() && it.is(kind) {
+			return true
+		}
+	}
+	return false
 }
 
 // oneOfSeveral reports whether one post is picked out of those there are: "the middle post". Not all of them are to go.

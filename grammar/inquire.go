@@ -101,6 +101,7 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 	if g.force == Ask && counting(g) && k.lastOf("between posts") {
 		k.things = k.things[:len(k.things)-1] // "how many courses of boards go up between the posts"
 	}
+	k.it = k.it || g.force == Ask && g.head != nil && (strings.HasSuffix(g.head.text, "yours") || strings.HasSuffix(g.head.text, "make it"))
 	senses := append(append([]sense{}, g.sense...), k.senses(0, len(list))...)
 	for _, i := range k.words {
 		t := k.items[i]

@@ -140,7 +140,7 @@ var inquiries = []entry{
 		anything (to|i should|we should) (look|watch|watching) out for
 		what (should|do|must|ought|does) (i|we|one) [to] (worry|be worried|be concerned|be careful|be aware|be wary|beware|watch out|look out|watch|keep in mind|take care|pay attention) [(about|of|for|out for|with|to)]
 		(is|are) (it|this|that|the wall|this thing|they|what we have) [(really|all|going to be|even|structurally)] (safe|sound|dangerous|strong enough|up to code|to code|sturdy enough|solid enough|legal|ok to build|okay to build)
-		(will|would|does) (it|this|that|the wall) (pass|meet) [(inspection|code|the code)]
+		(will|would|does) (it|this|that|the wall) (pass|meet) (inspection|code|the code|the inspector)
 		what (could|can|might|would|will) (go|be|come) (wrong|bad|amiss|unsafe)
 		(is there|what is) the catch
 		what have i (overlooked|missed|forgotten)

@@ -94,14 +94,10 @@ func (l *lexing) step(i int) int {
 	if next := l.wall(i); next > 0 {
 		return next
 	}
-	if next := l.guarded(i); next > i {
-		return next
-	}
-	if next := l.pair(i); next > i {
-		return next
-	}
-	if next := l.chosenWay(i); next > i {
-		return next
+	for _, whole := range heardWhole {
+		if next := whole(l, i); next > i {
+			return next
+		}
 	}
 	if l.verbStay(i) {
 		l.empty(l.word(i))
@@ -128,49 +124,10 @@ func (l *lexing) step(i int) int {
 		l.empty("take") // "take that gap down to 2"
 		return i + 1
 	}
-	if len(f) > 0 && f[0].entry.kind == kSell && l.word(i) == "we" && l.keepsPart(f[0].next) {
-		l.empty(l.text(i, f[0].next)) // "if we keep the gap between 2 and 3"
-		return f[0].next
+	if next := l.passedOver(i, f); next > i {
+		return next
 	}
-	if len(f) > 0 && f[0].entry.kind == kTail && l.word(i) == "," {
-		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].entry.kind == kTail && g[0].next > f[0].next {
-			f = nil // ", do those check out"
-		}
-	}
-	if len(f) > 0 && f[0].entry.kind == kForgetTail && l.word(i) == "drop" && vocab().articles[l.word(i-1)] {
-		f = vocab().match(reader{l.atoms[:i+1]}, i) // "when I measured the drop it was 29"
-	}
-	if len(f) > 0 && f[0].entry.kind == kWh && l.becomes(i, f[0].next) && !l.partAfter(f[0].next) {
-		f = vocab().matchBut(l.reader, i, kWh) // "what happens to it if"
-	}
-	if l.word(i) == "right" && l.rightFor(i) {
-		l.empty("right")
-		return i + 1
-	}
-	if len(f) > 0 && f[0].entry.kind == kEach && l.word(i) == "a" && !l.numbered() {
-		f = vocab().matchBut(l.reader, i, kEach) // "if I drop a board"
-	}
-	if l.word(i) == "over" && l.word(i+1) == "to" && l.moving() {
-		l.empty("over") // "switch the rails over to 2x4s"
-		return i + 1
-	}
-	if len(f) > 0 && f[0].entry.kind == kOffTail && l.said("kerf") {
-		l.empty(l.text(i, f[0].next)) // "the saw eats 3/32 on each cut"
-		return f[0].next
-	}
-	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "do" && l.word(i+1) == "to" {
-		f = vocab().matchBut(l.reader, i, kCmd) // "what would a gap of 3 do to it"
-	}
-	if i == 0 && l.word(0) == "right" && l.word(1) == "," && agreeing[l.word(2)] {
-		return 2 // "right, that's me done"
-	}
-	if len(f) > 0 && f[0].entry.kind == kQuest && l.word(i) == "take" && f[0].next < len(l.atoms) {
-		f = vocab().matchBut(l.reader, i, kQuest) // "take off the max of 48"
-	}
-	if len(f) > 0 && f[0].entry.kind == kBestTail && l.word(i) == "you" && f[0].next == i+2 && l.commandAt(i+2) {
-		l.empty(l.text(i, i+2)) // "you can throw out my span"
-		return i + 2
-	}
+	f = l.unlike(i, f)
 	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "clear" && f[0].next == i+1 && l.last() != nil && l.last().kind == kNum {
 		l.empty("clear") // "there are 3.85 m clear"
 		return i + 1
@@ -335,19 +292,6 @@ func (l *lexing) noneIs(i int) bool {
 		}
 		if !vocab().neutral[l.word(j)] {
 			return false
-		}
-	}
-	return false
-}
-
-// sold reports whether lumber on sale was spoken of in this part of the line.
-func (l *lexing) sold() bool {
-	for i := len(l.tokens) - 1; i >= 0; i-- {
-		switch t := &l.tokens[i]; {
-		case t.kind == kStop || t.kind == kQMark:
-			return false
-		case t.kind == kNum && t.amt.footer, t.kind == kSell, t.kind == kStockWord:
-			return true
 		}
 	}
 	return false

@@ -36,6 +36,10 @@ func (g *grouping) tail(i int) bool {
 	case "sum":
 		return (g.g.force == Teach || g.g.force == Why) && !g.empty() // "walk me through the gap calculation"
 	case "verify":
+		if g.g.force == State && g.empty() && len(g.s.groups) == g.first && hasFigure(g.list[i:]) {
+			g.g.force, g.g.head = Check, t.token // "would you verify that the wall is 48 high"
+			return true
+		}
 		if strings.HasPrefix(t.text, ",") && i+1 < len(g.list) && (g.list[i+1].value() || !g.list[i+1].breaks() && g.list[i+1].kind != kIt && g.list[i+1].kind != kTailFill) {
 			g.flush(group{force: Check, head: t.token}) // "wall 45, then check his gap of 2"
 			return true
@@ -70,6 +74,10 @@ func (g *grouping) tail(i int) bool {
 		}
 		if g.g.force == Check && g.g.head == nil {
 			g.g.force = WhatIf
+			return true
+		}
+		if g.g.force == State && g.g.cmd == "" && g.empty() && len(g.s.groups) == g.first && i+1 < len(g.list) && !g.list[i+1].breaks() && (hasFigure(g.list[i:]) || without(g.list[i+1:])) {
+			g.g.force, g.g.head = WhatIf, t.token // "would it go without an added post"
 			return true
 		}
 		return g.turn(WhatIf, State)
@@ -133,4 +141,9 @@ func (g *grouping) turn(to, from ActKind) bool {
 		took = true
 	}
 	return took
+}
+
+// without reports whether a stretch does without something.
+func without(list []item) bool {
+	return len(list) > 0 && !list[0].value() && list[0].kind == kNot && list[0].text == "without"
 }

@@ -57,7 +57,19 @@ var trials = []entry{
 		(could|can|would|will|might) IT [(all|still|even)] be (done|built|made|managed|worked|put together|made to work|carried out|pulled off) (with|using|in|at|if|from|out of|by)
 		(would|will|could|might|does|can) IT [(all|still|even)] (hurt|harm|spoil|ruin|break|upset|mess up|throw off|kill|wreck) (anything|it|things|much|us|me|the layout|the look|everything) [(at all|much)] (if|to|with|when)
 		what (would|will|might|could|does|may) (come|become|be) of (it|that|this|things|the wall|us|everything) (if|with|when|should)
-		what (would|will|might|could|does|do) IT (do|look like|come to|be like|give|turn into|become|come out like|work out like|end up like) (if|with|when|at|using|should)
+		(could|can|might|would|may|will) (i|we|it|they|one) [(also|still|even|just|maybe|possibly|perhaps|ever|conceivably)] USE [(in|off|by|away)] [(with|on|for)]
+		what (would|will|do|might|could|does) (i|we|it|that) (lose|gain|win|give up|sacrifice) [(ME)] (if|by|with|when)
+		(humor|humour|indulge|bear with) ME [(here|for a second|a second|a sec|a minute)]
+		thinking (out loud|aloud|ahead) [here]
+		let ME (float|try|throw out|run|toss out|put out) (something|an idea|a thought|this|one) [(by|past|at)] [(you)]
+		let us play what if
+		(and|just|please) hear me out
+		[(i am|we are|was)] [just] (spitballing|brainstorming|daydreaming|fooling around|noodling|musing|toying|fiddling)
+		[(i am|we are|i was|we were)] [just] (toying with|kicking around|tempted by|tempted to try|leaning toward|leaning towards|mulling|mulling over|weighing|entertaining|debating|flirting with|playing with|tossing around|dreaming of|eyeing) [the] [(idea|notion|thought|possibility)] [of]
+		(crazy|wild|dumb|silly|stupid|quick|random|odd|another) (idea|thought|question|notion) [(:|,|but)] [what if]
+		here is (a|an|another) (thought|idea|notion) [(:|,)] [what if]
+		on a (whim|lark) [,]
+		what (would|will|might|could|does|do|is) IT (do|look like|come to|be like|give|turn into|become|come out like|work out like|end up like) (if|with|when|at|using|should)
 		(how|where) (would|will|might|do|does) IT (stand|end up|land|be left|leave ME|hold up|fare|do|shape up) (if|with|when|at|using|should)
 		(any|what are the) (chance|chances|odds|hope) [(that|of|on)] [IT] (works|work|fits|fit|goes|going|fitting|working) (if|with|at)
 		[(i|we)] (wonder|wondered|was wondering|were wondering|am wondering|are wondering) (if|whether|how|about) [IT] [(would|could|will|might)] [(work|fit|go|do|look|be|come out|hold)] (if|with|at|using)
@@ -92,6 +104,8 @@ var trials = []entry{
 		how (would|will|does|might|do) IT (go|look|be|turn out|come out|work out|do|go over|pan out|fare|shake out|end up|shape up)
 		where (would|will|does) (that|it|this) leave (ME|things|it)
 		(fly|flies) [then]
+		(doable|workable|feasible|viable)
+		(buy|get|gain|cost|save) ME (anything|much|a lot|something)
 		(change|help|affect|alter) (anything|things|much|a thing|the rest|a lot)
 		make (a|any|much) difference
 		and (all|everything) still (works|fits|lines up|comes out)`},

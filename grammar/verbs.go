@@ -68,6 +68,8 @@ func (l *lexing) pronoun(i, next int) bool {
 func (l *lexing) rightFor(i int) bool {
 	switch l.word(0) {
 	case "is", "are", "was", "were":
+	case "do", "did", "have", "had":
+		return l.word(i+1) == "at" && subjects[l.word(1)]
 	default:
 		return false
 	}

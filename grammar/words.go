@@ -45,7 +45,7 @@ var classes = []wordClass{
 	{"PAPER", `catalog catalogue website listing flyer leaflet datasheet pamphlet sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
 		elevation detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt key
-		dwg dwgs drg drgs sketches mockup rendering printout fax blueprints brief scope text`},
+		dwg dwgs drg drgs sketches mockup rendering printout fax blueprints brief scope text instructions directions guide guidelines booklet pamphlet leaflet flyer website article`},
 	{"SAYS", `says say said claims claim claimed thinks think thought figures figured reckons reckon reckoned tells told states state stated insists insist believes believe believed
 		swears swear guesses guessed maintains argues writes wrote noted notes suggests suggest suggested proposes propose proposed
 		estimates estimated calculates calculated reports reported assures assured`},
@@ -85,9 +85,12 @@ var classes = []wordClass{
 	{"LEAST", "least minimum min minimal little lowest smallest"},
 	{"ADJ", "big large huge wide broad high tall small tiny narrow tight short long low close thick thin deep far odd strange weird uneven wee"},
 	{"STORE", "save store file stash keep bank park preserve remember"},
-	{"IT", "it that this they everything things wall layout those these"},
+	{"IT", "it that this they everything things thing wall layout those these"},
 	{"FLIES", "work fit go hold do fly pass play gel jell add line hang pan square matter suit suffice function survive balance"},
 	{"AGREE", "agree agrees match matches jive jives jibe jibes tally tallies square squares add adds check checks hold holds compute computes fit fits gel jell line reconcile reconciles correspond corresponds pass passes pan ring sound look seem figure"},
+	{"USE", "use have do fit get go make run put manage squeeze swing wedge shoehorn cram stuff jam swallow handle afford pull accommodate support"},
+	{"METRIC", "metric millimeters millimetres mm centimeters centimetres cm"},
+	{"CUSTOMARY", "inches imperial customary"},
 	{"TRIED", "tried tested ran did showed had considered sketched floated suggested"},
 	{"THISONE", "this it that these her mine ours"},
 	{"EQUAL", "equal same even identical alike eq uniform matching"},

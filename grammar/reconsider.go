@@ -1,0 +1,73 @@
+package grammar
+
+// heardWhole are readers of what is heard as a whole, before any word of it is looked up.
+var heardWhole = []func(*lexing, int) int{(*lexing).guarded, (*lexing).pair, (*lexing).chosenWay}
+
+// passedOver steps over what the tables found at atom i where it says nothing beside what stands around it. It returns the
+// atom after it, and i where it counts.
+func (l *lexing) passedOver(i int, f []found) int {
+	switch w := l.word(i); {
+	case w == "right" && i == 0 && l.word(1) == "," && agreeing[l.word(2)]:
+		return 2 // "right, that's me done"
+	case w == "right" && l.rightFor(i), w == "over" && l.word(i+1) == "to" && l.moving():
+		l.empty(w) // "is 400 right for the material", "switch the rails over to 2x4s"
+		return i + 1
+	case len(f) == 0:
+		return i
+	}
+	if f[0].entry.kind == kFill && l.word(i) == "to" && f[0].next == i+2 {
+		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].entry.kind == kCmd && g[0].content > 1 && g[0].entry.key == "take that" {
+			l.empty("to") // "I have decided to keep the version you just tried"
+			return i + 1
+		}
+	}
+	switch k := f[0].entry.kind; {
+	case k == kSame && l.word(i) == "as" && l.word(f[0].next-1) == "as" && l.numberAt(f[0].next), // "as tight as two inches"
+		k == kSell && l.word(i) == "we" && l.keepsPart(f[0].next),                    // "if we keep the gap between 2 and 3"
+		k == kOffTail && l.said("kerf"),                                              // "the saw eats 3/32 on each cut"
+		k == kBestTail && l.word(i) == "you" && f[0].next == i+2 && l.commandAt(i+2): // "you can throw out my span"
+		l.empty(l.text(i, f[0].next))
+		return f[0].next
+	}
+	return i
+}
+
+// numberAt reports whether a value begins at atom i that no part follows at once.
+func (l *lexing) numberAt(i int) bool {
+	_, next, ok := l.length(i)
+	return ok && !l.partAfter(next)
+}
+
+// unlike takes what else the tables have at atom i where what stands around it rules out the likeliest.
+func (l *lexing) unlike(i int, f []found) []found {
+	if len(f) == 0 {
+		return f
+	}
+	switch k, w := f[0].entry.kind, l.word(i); {
+	case k == kTail && w == ",":
+		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].entry.kind == kTail && g[0].next > f[0].next {
+			return nil // ", do those check out"
+		}
+	case k == kForgetTail && w == "drop" && vocab().articles[l.word(i-1)]:
+		return vocab().match(reader{l.atoms[:i+1]}, i) // "when I measured the drop it was 29"
+	case k == kWh && l.becomes(i, f[0].next) && !l.partAfter(f[0].next), // "what happens to it if"
+		k == kEach && w == "a" && !l.numbered(),                // "if I drop a board"
+		k == kCmd && w == "do" && l.word(i+1) == "to",          // "what would a gap of 3 do to it"
+		k == kQuest && w == "take" && f[0].next < len(l.atoms): // "take off the max of 48"
+		return vocab().matchBut(l.reader, i, k)
+	}
+	return f
+}
+
+// sold reports whether lumber on sale was spoken of in this part of the line.
+func (l *lexing) sold() bool {
+	for i := len(l.tokens) - 1; i >= 0; i-- {
+		switch t := &l.tokens[i]; {
+		case t.kind == kStop || t.kind == kQMark:
+			return false
+		case t.kind == kNum && t.amt.footer, t.kind == kSell, t.kind == kStockWord:
+			return true
+		}
+	}
+	return false
+}
