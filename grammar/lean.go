@@ -127,16 +127,3 @@ func (k *clause) carried() []sense {
 	}
 	return k.carry.senses
 }
-
-// onlyCentered reports whether a short length is told on center, and no more.
-func (l *limit) onlyCentered() bool {
-	if l.lo.unit == bare || !l.lo.val.Less(exact.Int(60)) {
-		return false
-	}
-	for _, t := range l.tail {
-		if t.kind == kDim && t.key() == "oc" {
-			return true
-		}
-	}
-	return false
-}

@@ -76,9 +76,6 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if len(k.things) == 1 && len(k.dims) == 0 && k.things[0] == i+1 && k.items[i+1].key() == "of wall" && (strings.HasPrefix(k.items[i+1].text, "for") || strings.HasPrefix(k.items[i+1].text, "on")) && !lengthAspects.and(kinds).empty() && lim.lo.size == "" {
 		return k.build(aspectIndex[string(solver.WallHeight)]) // "47 for the wall"
 	}
-	if k.carry.name == nil && k.s.c.Subject == nil && len(k.things) == 0 && lim.onlyCentered() {
-		return solver.Name{}, 0, false // "24 o.c." alone: posts, or stiffeners
-	}
 	if len(senses) == 0 && k.carry.name == nil && k.s.c.Subject == nil && lim.risesOrFalls() {
 		return k.named([]sense{meaning("wall height")}, lengthAspects, lim, i) // "no higher than 44"
 	}
