@@ -33,14 +33,26 @@ func Read(line string, c Context) Reading {
 	if r.Ask == nil || c.deep {
 		return r
 	}
+	return reread(atoms, c, r)
+}
+
+// reread reads a line that could not be read as a whole without what changes nothing in it, and then with its misspelled
+// words set right.
+func reread(atoms []atom, c Context, r Reading) Reading {
 	if left, ok := withoutBackdrop(atoms, c); ok {
 		told := readAtoms(left, c)
 		if told.Ask != nil {
+			if loose, ok := readLoosely(left, c); ok {
+				return loose
+			}
 			told = mend(left, c, told)
 		}
 		if told.Ask == nil {
 			return told
 		}
+	}
+	if loose, ok := readLoosely(atoms, c); ok {
+		return loose
 	}
 	return mend(atoms, c, r)
 }

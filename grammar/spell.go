@@ -7,9 +7,9 @@ import (
 	"sync"
 )
 
-// englishText lists ordinary English words that lie close to a word of the vocabulary and mean something else: they are
-// never taken for a misspelling. From SCOWL (Kevin Atkinson), the small American list of Debian's wamerican-small
-// 2020.12.07, cut down to what lies near the vocabulary. Its license stands in english.LICENSE.
+// englishText lists ordinary English words of three letters and more: none is ever taken for a misspelling of a word of the
+// vocabulary. From SCOWL (Kevin Atkinson), the small American list of Debian's wamerican-small 2020.12.07. Its license
+// stands in english.LICENSE.
 //
 //go:embed english.txt
 var englishText string
