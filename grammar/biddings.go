@@ -10,6 +10,8 @@ var biddings = []entry{
 		[that] what if (is good|is the one|works|it is) [,] (keep|use|take) (it|that)
 		(that|it|this) (will|would) (work|do|be fine|be perfect|be great|be good|suit ME|serve) [(nicely|fine|perfectly|well|for ME)] [,] [(so|and)] (keep|take|use|adopt|let us go with|let us keep|let us take|let us use|go with|we will take|i will take|we will keep|i will keep|we will go with|i will go with) (it|that|this) [(one|then)]
 		(you know what|perfect|great|lovely|excellent|wonderful|nice|bingo|sounds good|good) [,] (keep|take|use|adopt|let us go with|let us keep|let us take|let us use|go with|i will take|we will take) (it|that|this) [(one|then)]
+		go ahead and (use|take|keep|do) (that|it|this) [one]
+		(that|this|it) one (is|was|'s) (the winner|a winner|a keeper|the one|the ticket|good|perfect) [,] [(keep|take|use|let us keep|let us take|let us use) it]
 		(that|this|it) (is|was) (the winner|a winner|a keeper|a deal|perfect as it is)
 		we have a winner
 		(we|i) (are|am) (going|sticking|staying|running) with (that|it|this|what we just tried|what you just tried)
@@ -23,6 +25,7 @@ var biddings = []entry{
 		(go|take it|take me|take us) back [(by|up)] (one|a step|one step|a notch|one notch|one change)
 		(back|undo) [(by|up)] one
 		(reverse|revert|roll back|walk back|unwind|back out|undo) (the|my|that|what) [(last|latest)] (thing|one|step|change|move|edit|entry|line|bit|part|command|instruction) [(i|you|we)] [(just|last)] [(said|did|made|gave|entered|changed|set|typed)] [(you|me)]
+		(take|pull|bring|put) (that|my|the) [very] last (thing|one|step|change|move|edit|entry|line|bit|part) back
 		(back|roll|walk) (that|it|my last change|the last change|the last one|the last thing) (out|back) [again]
 		(get rid of|take out|take off|throw out|chuck|bin|lose|cut|kill|can) (the|my|that) last (thing|one|step|change|move|edit|entry|line|bit|part|command|instruction) [(i|you|we)] [(just|last)] [(said|did|made|gave|entered|changed|set|typed)] [(you|me)]
 		(i|we) (did not|do not) (mean|want) (to say|to do|to change|that last|the last) (that|it|one|thing|change|bit)`},
@@ -37,6 +40,7 @@ var biddings = []entry{
 	{kind: kCmd, key: "start over", loose: true, ways: `
 		(chuck|toss|bin|dump|trash|junk|ditch|kill|can|lose|nix|scrap|burn|throw out|throw away|get rid of|do away with|wipe|clear|erase) (it all|everything|all of it|all of that|all of this|all that|all this|the lot|the whole lot|the whole thing|the whole mess|the whole shebang|the works) [(out|away|up to now|so far|and start over|and begin again|and start again)]
 		[(let us|i want to|i would like to|we want to)] (start|begin|go|try|do it) (again|over|all over|afresh|anew) from (zero|nothing|scratch|the top|the beginning|the start|square one|the ground up|a clean slate)
+		(chuck|toss|bin|dump|trash|junk|ditch|kill|can|lose|nix|scrap|wipe|clear|erase|drop|forget) (it|that|this|it all|everything) and (start|begin) (over|again|afresh|fresh|anew|from scratch)
 		[let us] wipe (it|everything|this|that) [all] clean
 		(take|bring) (it|me|us|everything) [(all)] back to (zero|nothing|square one|the beginning|the start|scratch)
 		(empty|blank) (slate|sheet|page)`},
@@ -61,6 +65,8 @@ var biddings = []entry{
 		(i am|we are) (all set|all done|good|good to go|off now|off then|out of here|on (my|our) way)
 		[(i|we)] (have got|have|got) [all|everything] [(what)] (i|we) (need|needed|wanted|came for)
 		(time|have) to (go|run|head out|pack up|knock off|quit)
+		(that|this) [(just|about|just about)] (wraps|does) (it|things) up
+		(that|this) (will do|does|is) it [,] (thanks|thank you|bye|goodbye|cheers|for now|for today)
 		(wrap|wrapping|winding|shutting|closing) (it|this|things) (up|down) [(for (now|today|the day))]
 		(close|shut) (up|down) (shop|the program|this)`},
 	{kind: kWh, key: "what", sense: meaning("| *"), ways: "(what is|what are|how about) yours\nwhat do you make it\nwhat is your (figure|number|answer|count|value)\nwhat did you (get|come up with) for (it|that)"},

@@ -31,6 +31,8 @@ var callings = []entry{
 		how (do|does)
 		[(what is|tell me|show me|give me)] [the] (difference|differences) between
 		what are [the] differences between
+		what (is|are) different (between|about)
+		how different (is|are)
 		(which|what) is (cheaper|better|taller|longer|bigger) ,`},
 	{kind: kCmd, key: "same as", ways: `
 		(do|make|build|set|have|want) (this|it|that) [(one|wall)] [(exactly|just)] (same as|like|just like|the same as|a copy of|identical to|match)
@@ -39,6 +41,7 @@ var callings = []entry{
 		same [(thing|setup|set up|layout|design|arrangement|numbers|measurements|dimensions|deal|build|specs|figures|settings|everything|idea|story|way)] [(here|again|too|over here)] as [(we|i|you|they)] [(have|did|had|there is|there was|used|built|got)] [(on|at|for|along)]
 		(this|this one|this wall|it) [(here|one|wall)] (should|has to|must|ought to|needs to|is to|will|shall|is supposed to|wants to) [just] (match|mirror|copy|be like|be just like|look like|look just like|be the same as|be identical to|be a twin of|be a copy of|be the twin of)
 		(use|copy|take|reuse|apply|borrow|repeat|carry over|bring over|follow) [(the|all|all the)] [same] (numbers|measurements|dimensions|setup|layout|figures|design|settings|sizes|everything|values) (from|of|off|as on|as|on|we used on|we have on)
+		everything [(is|should be|stays|exactly|just)] [the] (same as|like|just like|as on|as in)
 		(model|pattern|base) (this|it|this one|this wall) (on|after)`},
 }
 

@@ -25,7 +25,7 @@ var guardWords = func() map[string]guardWord {
 			done finished covered excused exempted exempt granted accepted fine happy aside arranged straightened discussed`,
 		guardWaved: "skip ignore forget drop waive disregard overrule override bypass dismiss scratch pass",
 		guardFuss: `worry worrying fuss fussing nag nagging hold holding block blocking bother bothering warn warning remind reminding bug bugging stopping complain complaining
-			fussin naggin botherin harp harping fret fretting flag flagging refuse refusing balk balking pester pestering hassle hassling whine whining bring bringing mention mentioning
+			ask asking talk talking yell yelling shout shouting holler hollering fussin naggin botherin harp harping fret fretting flag flagging refuse refusing balk balking pester pestering hassle hassling whine whining bring bringing mention mentioning
 			apply applies matter needed required necessary concern concerns keep keeping going need needs`,
 		guardNo: "not never no quit stop without cease",
 	} {

@@ -34,7 +34,7 @@ func (g *grouping) limitOf(i int) bool {
 		return false
 	}
 	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
-		if !g.list[k].value() && g.list[k].kind == kPart {
+		if !g.list[k].value() && (g.list[k].kind == kPart || g.list[k].kind == kLoc) {
 			return true
 		}
 	}
