@@ -88,3 +88,29 @@ func (k *clause) builtIt() bool {
 	}
 	return built && tall
 }
+
+// moreApart reports whether a comma parts the value at item i from a comparative before it, and no verb of change stands
+// in the clause.
+func (k *clause) moreApart(i int) bool {
+	if k.has(kChange) != nil || k.has(kMove) != nil || k.has(kThanNow) != nil {
+		return false
+	}
+	for j := i - 1; j >= 0; j-- {
+		if it := k.items[j]; it.breaks() && it.kind == kComma {
+			for _, w := range k.words {
+				if w < j && k.items[w].is(kMore) {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// moreKey is the sign of a comparative.
+func (t *token) moreKey() string {
+	if e := t.as(kMore); e != nil {
+		return e.key
+	}
+	return t.key()
+}

@@ -168,6 +168,9 @@ func (k *clause) counts() bool {
 // moved builds += and -=.
 func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	i := k.values[0]
+	if k.moreApart(i) {
+		return reading{}, false // "wider gaps, say 3 inches": no change by so much
+	}
 	if share(lim) { // "a tenth wider": no tape has tenths of an inch
 		return k.scaled(oneRat.Add(lim.lo.val.Mul(exact.Int(d.sign()))), lim)
 	}
@@ -337,12 +340,4 @@ func (k *clause) changedTo(lim *limit) (reading, bool) {
 		return reading{}, false
 	}
 	return k.finish(reading{made: []made{m}})
-}
-
-// moreKey is the sign of a comparative.
-func (t *token) moreKey() string {
-	if e := t.as(kMore); e != nil {
-		return e.key
-	}
-	return t.key()
 }

@@ -77,6 +77,7 @@ var claims = []entry{
 		[(one|other|another|same|this|that|my|his|her|their|our|second|first)] [PAPERKIND] [PAPERKIND] PAPER (calls|called|call) (out|for)
 		[(one|other|another|same|this|that|my|his|her|their|our|second|first)] [PERSON] [PAPERKIND] PAPER (starts|start|leaves|leave|left|begins|holds|places|spaces|stops|adds|(adds|add|sums|works) up to|spells out|lays out|works out|comes up with|carries|splits)
 		[on] [(his|her|their)] PAPER (has|have) (drawn|marked|noted|written)
+		(total|bottom line|grand total|sum|amount) (on|of|in|from) [PERSON] [PAPERKIND] PAPER (is|was|comes to|came to|says|reads)
 		(in|on|under|by|with) (his|her|their|PERSON 's) (version|layout|setup|set up|scheme|draft|model|idea|mind|opinion|view|book|head|way|arrangement|system|numbers|figures|math) [,]
 		PERSON (wants|wanted|told|asked|tells|asks|would have|had|has) (ME|it) [to] (mark|marking|drill|drilling) [(POST|it|them|BRACKET)] [at]`},
 	{kind: kTheirs, key: "theirs", loose: true, ways: `

@@ -196,7 +196,7 @@ func cutWord(s string) bool {
 
 // totals reports whether the words that began a claim speak of a total: "the quote comes to".
 func totals(s string) bool {
-	if strings.Contains(s, "adds up") || strings.Contains(s, "add up") || strings.Contains(s, "sums up") {
+	if strings.HasPrefix(s, "total ") || strings.HasPrefix(s, "bottom line") || strings.HasPrefix(s, "grand total") || strings.Contains(s, "adds up") || strings.Contains(s, "add up") || strings.Contains(s, "sums up") {
 		return true
 	}
 	for _, w := range strings.Fields(s) {

@@ -54,6 +54,9 @@ func (g *grouping) headWord(i int) bool {
 			force = WhatIf // "say they had fourteens too"
 			break
 		}
+		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kFixed && strings.HasPrefix(g.list[i+1].text, "already ") {
+			return true // "my brother has already screwed the lowest board on"
+		}
 		if t.as(kFill) != nil && !g.empty() {
 			return true // "two spare boards in the order"
 		}
@@ -277,23 +280,6 @@ func (g *grouping) goesWith(table string) bool {
 		}
 	}
 	return true
-}
-
-// asking are words that begin a question or a wish to be told, wherever they stand.
-var asking = []string{"what", "how", "where", "which", "tell", "show", "give", "read", "let", "see", "any", "list", "draw", "have", "want", "sketch", "work", "figure", "get"}
-
-// stray asks back where a question without a word of asking, or a command, stands in the middle of something else.
-func (g *grouping) stray(i int) {
-	if g.empty() || g.atBreak(i) || !hasValue(g.g.items) {
-		return
-	}
-	t := g.list[i]
-	for _, w := range asking {
-		if strings.Contains(t.text, w) {
-			return
-		}
-	}
-	g.s.fail(t.at, solver.Question{Text: "Is " + quoted(short(t.text)) + " a wish of its own?", Example: "gap 2-1/2, show me"})
 }
 
 // bareNoun reports whether a question is no more than a noun: "cuts", "marks", "drop".

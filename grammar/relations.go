@@ -135,7 +135,7 @@ var relations = []entry{
 		plus`},
 	{kind: kChange, key: "-=", ways: `
 		(lower|lowers|lowered|lowering|reduce|reduces|reduced|reducing|decrease|decreases|shrink|shrinks|shrinking|shrunk|shrank|tighten|tightens|tightened|tightening|narrow|narrows|narrowed|narrowing|shorten|shortens|shortening|shortened)
-		(subtract|deduct|minus|lose|loses|shave|shaves|shaved|lop|lops|lopped|trimmed|knock|trimming|snug|pinch|close|remove|removes|removing|drops|dropped)
+		(dropping|losing|shaving|lopping|subtracting|deducting|subtract|deduct|minus|lose|loses|shave|shaves|shaved|lop|lops|lopped|trimmed|knock|trimming|snug|pinch|close|remove|removes|removing|drops|dropped)
 		(close|closes|tighten|snug|shrink|draw|pull|bring|suck|pinch) [(it|them)] (in|up|down|together)
 		(take|takes|took|taking|shave|cut|trim|knock|pull|lop|slice) [(it|them)] (off|out|away|down|back)
 		(bump|bring|move|push|take|pull|nudge) (it|them|that) down

@@ -1,6 +1,10 @@
 package grammar
 
-import "strings"
+import (
+	"strings"
+
+	"saywright/solver"
+)
 
 // strayOrdinal reports whether an ordinal picks out one of several things that are not told apart: "the first gap", "the
 // first two boards".
@@ -82,4 +86,21 @@ func (k *clause) centeredAt() bool {
 		}
 	}
 	return false
+}
+
+// asking are words that begin a question or a wish to be told, wherever they stand.
+var asking = []string{"what", "how", "where", "which", "tell", "show", "give", "read", "let", "see", "any", "list", "draw", "have", "want", "sketch", "work", "figure", "get"}
+
+// stray asks back where a question without a word of asking, or a command, stands in the middle of something else.
+func (g *grouping) stray(i int) {
+	if g.empty() || g.atBreak(i) || !hasValue(g.g.items) {
+		return
+	}
+	t := g.list[i]
+	for _, w := range asking {
+		if strings.Contains(t.text, w) {
+			return
+		}
+	}
+	g.s.fail(t.at, solver.Question{Text: "Is " + quoted(short(t.text)) + " a wish of its own?", Example: "gap 2-1/2, show me"})
 }

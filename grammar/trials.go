@@ -58,6 +58,7 @@ var trials = []entry{
 		(would|will|could|might|does|can) IT [(all|still|even)] (hurt|harm|spoil|ruin|break|upset|mess up|throw off|kill|wreck) (anything|it|things|much|us|me|the layout|the look|everything) [(at all|much)] (if|to|with|when)
 		what (would|will|might|could|does|may) (come|become|be) of (it|that|this|things|the wall|us|everything) (if|with|when|should)
 		(could|can|might|would|may|will) (i|we|it|they|one) [(also|still|even|just|maybe|possibly|perhaps|ever|conceivably)] USE [(in|off|by|away)] [(with|on|for)]
+		(would|will|might|could) IT look [(any|much|a lot|still)] (better|nicer|good|ok|okay|fine|all right|alright|right|funny|odd|silly|worse|neater) (with|if|at|as)
 		what (would|will|do|might|could|does) (i|we|it|that) (lose|gain|win|give up|sacrifice) [(ME)] (if|by|with|when)
 		(humor|humour|indulge|bear with) ME [(here|for a second|a second|a sec|a minute)]
 		thinking (out loud|aloud|ahead) [here]
