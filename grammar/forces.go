@@ -1,10 +1,6 @@
 package grammar
 
-import (
-	"strings"
-
-	"saywright/solver"
-)
+import "strings"
 
 func (g *grouping) headWord(i int) bool {
 	t := g.list[i]
