@@ -73,8 +73,8 @@ func (l *lexing) chosenWay(i int) int {
 				return i // a bare number may be anything
 			}
 			continue
-		case role == 0:
-			return i
+		case role == 0, w == "fix" && vocab().articles[l.word(end+1)]:
+			return i // "fix the second one"
 		}
 		noun = noun || role == chooseNoun
 		verb = verb || role == chooseVerb

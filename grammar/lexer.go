@@ -211,35 +211,6 @@ func (l *lexing) yields(f found, i int) bool {
 	return false
 }
 
-// trimmed gives an empty word at the end of a phrase back to a phrase of some meaning that begins with it: "at least".
-func (l *lexing) trimmed(f found, i int) int {
-	last := f.next - 1
-	for j := i + 1; j < f.next; j++ {
-		if l.word(j) != "as" {
-			continue
-		}
-		if g := vocab().match(l.reader, j); len(g) > 0 && g[0].entry.kind == kBest && g[0].next > f.next {
-			return j // "come out | as wide as it will go"
-		}
-	}
-	switch f.entry.kind {
-	case kFill:
-		if l.word(last) != "as" {
-			return f.next
-		}
-	case kCmd, kForgetTail, kHead, kWh, kQuest, kPriceVerb, kMeasured:
-	default:
-		return f.next
-	}
-	if last <= i || !vocab().neutral[l.word(last)] && l.word(last) != "as" {
-		return f.next
-	}
-	if g := vocab().match(l.reader, last); len(g) > 0 && g[0].content > 0 && g[0].next > f.next {
-		return last
-	}
-	return f.next
-}
-
 // compared tells "wider than it is now" from "wider than three inches".
 func (l *lexing) compared(f []found, i int) []found {
 	if k := f[0].entry.kind; k != kRel && k != kOver && k != kUnder || l.word(f[0].next-1) != "than" {
