@@ -44,6 +44,9 @@ func (l *lexing) bind() {
 			if next, idx := ordinalPart(in, i); next > 0 {
 				p := in[next]
 				p.indexes, p.index, p.at = idx, idx[0], t.at
+				if p.before == "" && opensQuestion(t.before) {
+					p.before = t.before // "is the second bay wider than the first"
+				}
 				out = append(out, p)
 				i = next
 				continue

@@ -97,7 +97,7 @@ func (k *clause) besideOpening() bool {
 
 // runsOn reports whether the wall is said to run so far: that is no height.
 func (k *clause) runsOn() bool {
-	return k.has(kPriceVerb) != nil && k.has(kPriceVerb).text == "runs" && k.about("wall") && !k.about("overall") && !k.about("span") && len(k.dims) == 0
+	return k.has(kPriceVerb) != nil && k.has(kPriceVerb).text == "runs" && k.about("wall") && !k.about("overall") && !k.about("span") && !k.about("between posts") && len(k.dims) == 0
 }
 
 // clash reports whether brackets are said to meet: "they hit one another once the gap is under 1-3/4".

@@ -57,7 +57,7 @@ func (k *clause) measured() (reading, bool) {
 			continue
 		}
 		switch k.items[i].key() {
-		case "bay", "rail", "per bay", "of wall", "bottom", "off floor":
+		case "bay", "rail", "per bay", "of wall", "bottom", "off floor", "between posts":
 			if k.items[i].key() == "rail" && k.items[i].index == 0 && !k.items[i].plural() {
 				return reading{}, false
 			}

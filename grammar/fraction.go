@@ -73,7 +73,7 @@ func (r reader) fraction(i int) (number, int, bool) {
 	switch w := r.word(i); {
 	case w == "a" || w == "an" || w == "one":
 		j = r.skip(i + 1)
-	case w == "half" && r.word(i+1) == "a" && r.word(i+2) == "dozen":
+	case w == "half" && (r.word(i+1) == "dozen" || r.word(i+1) == "a" && r.word(i+2) == "dozen"):
 		return number{}, i, false
 	case denominators[w] == 2: // "half", and never "eighth" alone: that may be an ordinal
 		return number{val: exact.New(1, 2), frac: true, words: true}, i + 1, true

@@ -130,6 +130,9 @@ func (r reader) wordNumber(i int) (n, next int, ok bool) {
 	if r.word(i) == "half" && r.word(i+1) == "a" && r.word(i+2) == "dozen" {
 		return 6, i + 3, true
 	}
+	if r.word(i) == "half" && r.word(i+1) == "dozen" {
+		return 6, i + 2, true
+	}
 	if j := i + 1; (r.word(i) == "a" || r.word(i) == "one") && r.word(j) == "pair" && r.word(j+1) == "of" {
 		return 2, j + 2, true
 	}

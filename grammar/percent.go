@@ -8,7 +8,7 @@ import (
 
 // extraPercent reads a share of lumber that is bought beyond what is needed: "ten percent extra", "10% over on lumber".
 func (k *clause) extraPercent() (reading, bool) {
-	if len(k.values) != 1 || len(k.sides)+len(k.dims) > 0 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kExtra, kMore, kOver, kChange, kHave) {
+	if len(k.values) != 1 || len(k.sides)+len(k.dims) > 0 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kExtra, kMore, kOver, kChange, kHave, kSell) {
 		return reading{}, false
 	}
 	lim := k.items[k.values[0]].lim

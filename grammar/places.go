@@ -11,13 +11,15 @@ var places = []entry{
 		(SPACE|) between FLOOR and (LOWEST|first) RAIL
 		(SPACE|) from FLOOR [up] to [(underside|bottom) of] (LOWEST|first) (RAIL|one)
 		(SPACE|) below [(it|them)] (LOWEST|first) (RAIL|one)
+		(gap|space|clearance|opening|room|air) UNDER WALL
 		(under|below|beneath|underneath) the rails`},
-	{kind: kPart, key: "wall height", sense: meaning("wall height"), ways: "as (for|to) how HIGH [(it|WALL) (gets|is|should be|will be|goes|stands|ends up|comes out)]"},
+	{kind: kPart, key: "wall height", sense: meaning("wall height"), ways: "WALL (top|upper) edge\nas (for|to) how HIGH [(it|WALL) (gets|is|should be|will be|goes|stands|ends up|comes out)]"},
 	{kind: kPart, key: "post height", sense: meaning("post height"), ways: "(top|tops) of [(added|new|extra)] POST\n(top|tops) of (added|new|extra) (one|ones)"},
 	{kind: kLoc, key: "on base", sense: meaning("base height |"), ways: "(on|in|by|with) [(its|the|their|a)] [(post|metal|steel)] (base|bases|standoff|standoffs)"},
 	{kind: kPart, key: "base height", sense: meaning("base height"), ways: `
 		[POST] base (holds|lifts|carries|keeps|raises|sets|stands|puts) [(bottom|foot|end|underside|bottom end) of] (|added|new) POST [up]
-		(bottom|foot|underside|bottom end|end grain) of (|added|new) POST`},
+		(bottom|foot|underside|bottom end|end grain) of (|added|new) POST
+		(added|new|) POST (bottom|bottoms)`},
 	{kind: kLoc, key: "without posts", sense: meaning("| wall height, span, bay, bays, opening, rails"), ways: "(not|without) (counting|including) [(the|any|two|both)] [(END|added|new)] POST\nPOST not (counted|included)"},
 	{kind: kPart, key: "opening from left", sense: meaning("opening from left"), ways: "from LEFT [END] POST [(face|edge|side)] to [(near edge of|edge of|start of|nearest edge of)] OPENING\nbetween LEFT [END] POST [face] and OPENING\nbetween OPENING and LEFT [END] POST [face]"},
 	{kind: kPart, key: "opening from right", sense: meaning("opening from right"), ways: "from RIGHT [END] POST [(face|edge|side)] to [(near edge of|edge of|start of|nearest edge of)] OPENING\nbetween RIGHT [END] POST [face] and OPENING\nbetween OPENING and RIGHT [END] POST [face]"},

@@ -194,6 +194,9 @@ func (k *clause) floorAt() (reading, bool) {
 	if sign == 0 && rises(k.items[k.values[0]].before) {
 		sign = 1
 	}
+	if sign == 0 && k.items[k.values[0]].lim.tall() {
+		sign = 1 // "the right side of the floor is half an inch high"
+	}
 	if !across && k.items[k.sides[0]].key() == "left" {
 		sign = -sign
 	}

@@ -150,6 +150,11 @@ func (k *clause) relate(p int, op solver.Op, v solver.Value, lim *limit) (readin
 	}
 	from := -1
 	held := dimensionHeld(k.items[p].token)
+	for _, w := range k.words {
+		if len(held) == 0 && w > p {
+			held = dimensionHeld(k.items[w].token) // "at least as tall as the new post"
+		}
+	}
 	if len(object) == 0 {
 		if score(subject, below) < 2 {
 			return reading{}, false

@@ -79,6 +79,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if len(senses) == 0 && k.carry.name == nil && k.s.c.Subject == nil && lim.risesOrFalls() {
 		return k.named([]sense{meaning("wall height")}, lengthAspects, lim, i) // "no higher than 44"
 	}
+	if len(k.things) == 1 && k.about("rail") && len(k.dims) == 0 && lim.risesOrFalls() && exact.Int(20).Less(lim.lo.val) && k.rail == 0 {
+		return k.build(aspectIndex[string(solver.WallHeight)]) // "rails no higher than 48"
+	}
 	if len(senses) == 0 && k.carry.name == nil && lim.tightOrLoose() {
 		return k.named([]sense{meaning("gap")}, lengthAspects, lim, i) // "nothing tighter than two inches"
 	}
@@ -95,6 +98,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 			kinds = kinds.and(sure)
 		}
 		if n.key() == "post" && n.plural() && n.as(kLoc) == nil {
+			if len(k.dims) == 0 && k.post == 0 && (len(k.things) == 1 || len(k.things) == 2 && k.about("between posts")) {
+				return k.build(aspectIndex[string(solver.AddedPosts)])
+			}
 			posts := set{}
 			posts.add(aspectIndex[string(solver.AddedPosts)])
 			kinds = kinds.and(posts.or(ofKind[solver.Money]).or(ofKind[solver.Plain]))

@@ -7,6 +7,7 @@ var sells = []entry{
 		(i|we|you) (can|could|are able to) [(only|just|also)] (get|buy|order|find) [(only|just|also)] [(it|them)] [(in|as)]
 		(i|we|you) (can|could) [(only|just|also)] (get|buy|order|find) [(around here|here|locally|in town)]
 		(left|remaining) (at|in|from) [the] (yard|store|shop|lumberyard|merchant)
+		(order|purchase|ordering|purchasing)
 		(around here|locally|in town)`},
 	{kind: kSellMore, key: "+=", ways: "(as|for) another length [(for|of|in)]\nalso [(in)]\n(added|put) to the list of lengths"},
 	{kind: kSellLess, key: "-=", ways: `
@@ -16,7 +17,8 @@ var sells = []entry{
 		(do|does) not sell (them|it|those) [(any more|anymore|now|here)]
 		no longer (get|buy|find|available|offered|stocked|sold)`},
 	{kind: kStockWord, key: "stock", sense: meaning("stock | price, have"), ways: "(list of|stock list of) (stock|lumber|board) lengths\nlist of lengths\nstock list"},
-	{kind: kHaveTail, key: "have", ways: "(offcuts|offcut|cutoffs|cutoff|remnants|remnant)"},
+	{kind: kHave, key: "have", ways: "there (is|are) [already] (a stack|a pile|a bundle|a batch|stacks) of\n(i|we) [(have|have got|got)] (a stack|a pile|a bundle|a batch) of\n(a stack|a pile|a bundle) of"},
+	{kind: kHaveTail, key: "have", ways: "(behind|beside|next to|under|out by|out in|out back of) [the] (garage|shed|barn|house|deck|shop|porch)\n(offcuts|offcut|cutoffs|cutoff|remnants|remnant)"},
 	{kind: kExtra, key: "extra", ways: "to [the] (cut|cutting|cuts) list\nbesides\non the side\nfor something else"},
 	{kind: kEach, key: "each", ways: "for (a|each|every) [single] (one|piece|board|stick)\nper [single] (one|piece|board|stick|length)"},
 	{kind: kItem, key: "post cap", ways: "(cap|caps) (for|on) POST\ncaps"},
@@ -27,11 +29,11 @@ var sells = []entry{
 	{kind: kFall, key: "falls", ways: "(slants|slant|drains|runs downhill|goes downhill|is sloped|pitched|slanted|tips)"},
 	{kind: kPer, key: "per", ways: "in (every|each)\nto (each|every)\nover (every|each)\nfor every"},
 	{kind: kLoc, key: "more or less nothing", sense: meaning("| *"), ways: "from LEFT [(end|side|post|hand)] [(post)] to [the] RIGHT [(end|side|post|hand|one)] [(post)]\nLEFT [(end|post)] to RIGHT [(end|post)]\n(compared|relative|next) (to|with) [the] LEFT [(end|side|post)] [(post)]\nfrom one end to the other\nof height"},
-	{kind: kLoc, key: "each end", sense: meaning("fit |"), ways: "(at|on|off|from) (each|either|every) end\n(each|either) end\nper end"},
+	{kind: kLoc, key: "each end", sense: meaning("fit |"), ways: "(at|on|off|from) (each|either|every|both) (end|ends)\n(each|either) end\nper end"},
 	{kind: kSide, key: "right", sense: meaning("opening side"), ways: "(by|at|on|near) RIGHT one"},
 	{kind: kSide, key: "left", sense: meaning("opening side"), ways: "(by|at|on|near) LEFT one"},
 	{kind: kLoc, key: "past rail", sense: meaning("| bracket ear, bracket reach"), ways: "(top and bottom|both top and bottom|top and bottom both|at [the] top and [at] [the] bottom|at top and bottom|above and below|on either edge|on both edges|top and bottom alike)\n(past|beyond|above|over|proud of) RAIL (at|on) [the] (top and bottom|top and at the bottom|both edges|either edge|top and the bottom)"},
-	{kind: kPart, key: "bracket ear", sense: meaning("bracket ear"), ways: "BRACKET (extends|extend|protrudes|protrude|juts|jut|pokes|poke|overhangs|overhang) [out]\nBRACKET (stick|sticks|stands|stand|poke|pokes) out (past|beyond|above|over) RAIL [by]"},
+	{kind: kPart, key: "bracket ear", sense: meaning("bracket ear"), ways: "(above and below|over and under) [(each|every)] RAIL\nBRACKET (extends|extend|protrudes|protrude|juts|jut|pokes|poke|overhangs|overhang) [out]\nBRACKET (stick|sticks|stands|stand|poke|pokes) out (past|beyond|above|over) RAIL [by]"},
 	{kind: kLoc, key: "on neighbors", sense: meaning("| bracket clearance, gap, bracket ear"), ways: "(on|of|from) [two] (neighboring|adjacent|adjoining) RAIL"},
 	{kind: kPart, key: "bracket clearance", sense: meaning("bracket clearance"), ways: `
 		BRACKET (bump|run|knock|rub|bang|crash|butt|smash) (into|against) (each other|one another|their neighbors) [(at|if|when|any|with|in)] [(gap|RAIL|gaps|they|it)] (|drops|goes|is|are|gets|falls) [any] (|below|under|less than|closer than|tighter than|smaller than|at)
@@ -43,12 +45,17 @@ var sells = []entry{
 		[to] (center|centre|middle) of [BRACKET] (top|upper|highest|topmost|uppermost) [BRACKET] (hole|screw|screw hole|screwhole|bolt hole) [(of|in|on) BRACKET]
 		from [the] (top|upper) [edge] of RAIL [up] to [the] (center|centre|middle) of [BRACKET] (top|upper|highest) [BRACKET] (hole|screw|screw hole)
 		from RAIL (top|upper|top edge|upper edge) [up] to [the] (center|centre|middle) of [BRACKET] (top|upper|highest) [BRACKET] (hole|screw|screw hole)
-		BRACKET (top|upper) (hole|screw) (center|centre)`},
+		BRACKET (top|upper) (hole|screw) (center|centre)
+		[(top|upper)] (hole|screw) (in|of|on) BRACKET
+		(top|upper) (hole|screw|screw hole)`},
 	{kind: kPart, key: "spare", sense: meaning("spare | rails, have"), ways: `
 		(lumber|material|wood|board|timber) (overage|allowance|contingency|surplus)
 		(more|over|extra|beyond|additional|on top) [(than|of|to)] [what] [(is|we|i|you|it|are)] (need|needed|needs|required|require|strictly need|actually need)
 		for (waste|mistakes|breakage|spoilage|miscuts|bad boards|culls|bad cuts|knots|splits) [(and (mistakes|waste|breakage|spoilage|miscuts))]
 		(surplus|safety margin|margin for error|cushion)`},
+	{kind: kPart, key: "tape", sense: meaning("tape"), ways: "(i|we) (can|could) [(only|just)] (read|see|mark|make out) [(down to|to)] [the] [nearest]\n(i|we) (read|mark) (to|down to|in)"},
+	{kind: kPart, key: "drop", sense: meaning("drop"), ways: "drop (off|at|behind) [the] back [side]\n(off|at|behind) the back [side] of WALL"},
+	{kind: kPart, key: "budget", sense: meaning("budget"), ways: "to (work|play) with [for (lumber|materials|material|wood|everything)]\n[set] aside for (lumber|materials|material|wood|it)"},
 	{kind: kFill, key: "fill", ways: `
 		in case (i|we|one|something|any|some) (cut|ruin|spoil|mess up|mess|break|split|splits|goes|crack|cracks|screw up|screw|botch) [(one|it|some|them|a board|any)] [(wrong|short|up|bad|warped|split|off)]
 		when (you|we|i) (count|figure|order|buy|add up|total|price|work out|tally) [up] [the] (lumber|wood|boards|order|material|materials|list)

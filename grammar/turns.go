@@ -116,6 +116,7 @@ var turns = []entry{
 		(upper|top) limit [(of|is|at)]
 		(ceiling|maximum|cap|limit) (of|at)`},
 	{kind: kBetween, key: "between", sense: meaning("gap, added post size"), ways: "(somewheres|something) BETWEEN"},
+	{kind: kRel, key: "=", ways: "(tops|top|topping) out"},
 	{kind: kRel, key: ">=", ways: "(lower|bottom) limit [(of|is|at)]\n(floor|minimum) of"},
 	{kind: kFixed, key: "fixed", ways: "(i|we) [have] [already] (hung|fixed|mounted|installed|screwed|nailed|bolted|fastened|attached) [(up|in|on)] [already]\n[already] (nailed|hung|screwed|bolted|fastened|mounted|set) (up|in|in place) [(already|now|for good)]\n(in|up) already\n(can not|can not be) (move|moved|moving)"},
 	{kind: kFill, key: "fill", ways: `
@@ -127,7 +128,7 @@ var turns = []entry{
 		would you believe [(it|that)]
 		believe it or not
 		wrong (before|earlier|last time|the first time|yesterday|at first)`},
-	{kind: kBestTail, key: "tail", ways: "(you|we|i) (can|could|are able to) (give|offer|manage|find|make|get) [ME]\n(you|we|i) can squeeze in"},
+	{kind: kBestTail, key: "tail", ways: "as [the] (brackets|hardware|posts|boards|lumber|rule|rules|code|law|inspector) (allow|allows|permit|permits|let|lets|will allow|will permit|will let) [(me|us|you)]\n(you|we|i) (can|could|are able to) (give|offer|manage|find|make|get) [ME]\n(you|we|i) can squeeze in"},
 	{kind: kPart, key: "rail", sense: meaning("rails"), ways: "(board|rail|slat|plank) (count|tally|total|qty)\n(boards|rails|slats|planks) (count|tally)"},
 	{kind: kHead, key: "state", loose: true, ways: `
 		(try|trying|aim|aiming|hoping|hope|attempt|strive) to (get by|do|make do|get away|get along|manage|live|keep|keep it|stay|stick|build|build it|use|have|get|make it|leave|go) [(with|to|at)]`},

@@ -29,6 +29,7 @@ var wishes = []entry{
 		GAP (identical|uniform|equal|alike) [to one another] [,] [(and|so)] round [(each|every)] [(mark|marks)] [(by itself|on its own|separately|individually|independently|one by one)]
 		(round|rounding) [(off|up)] (each|every|the|all|my) (mark|marks) [(off|up)] (by itself|by themselves|on its own|on their own|separately|individually|independently|one by one|one at a time|singly|apart)
 		(each|every) mark [(is|gets|be|should be|to be)] rounded [off] (by itself|on its own|separately|individually|independently|one at a time|singly)
+		(keep|stop|prevent|avoid) [(the|any|my)] (rounding errors|errors|rounding|rounding error|error) [from] (piling|adding|building|creeping|stacking|accumulating|compounding) [(up|in)]
 		(no|not|without|avoid|do not let) [(any|the)] (creeping|creep|accumulating|accumulated|cumulative|growing|compounding|piled up) (error|errors|rounding|creep)
 		(do not|without|avoid|not|no) [let] [(the|any)] (rounding|error|errors|roundings|rounding errors|rounding error) [(to|from)] (pile|piles|piling|add|adds|adding|build|builds|building|creep|creeps|creeping|stack|stacks|stacking) (up|in)
 		(do not|without|avoid|not|never) (add|adding|sum|summing|stack|stacking|pile|piling|accumulate|accumulating) [(up)] [(the)] (rounded|rounding) [(ones|gaps|marks|figures|numbers|errors|values|spacings)] [up]
@@ -39,12 +40,14 @@ var wishes = []entry{
 		(do not|not|never) (spend|pay|cost) [a] (penny|cent|dime|dollar|nickel|thing) more than [(i|we|you|it)] (have to|need to|has to|must|needs to)
 		[(the)] cheapest (wins|is best|will do|does it|please|is fine|it is)
 		(keep|hold|get|make) [the] (cost|costs|price|bill|total|expense|spending) [(down)] [as] (as low|as small|low|small|down|as far down) as [(it|you|we|they)] (can|will|could|possibly can) [(be|go|get|manage|keep it|make it)]
-		(keep|hold|get) [the] (cost|costs|price|bill|total|expense|spending|outlay) (down|low|lowest|minimal|at a minimum|to a minimum|to the minimum|to the bare minimum|at rock bottom|rock bottom)
+		(keep|hold|get) [the] [(material|materials|lumber|total|overall|wood)] (cost|costs|price|bill|total|expense|spending|outlay) (down|low|lowest|minimal|at a minimum|to a minimum|to the minimum|to the bare minimum|at rock bottom|rock bottom)
 		(lowest|least|minimal|minimum|smallest|rock bottom) (cost|price|bill|expense|spending|outlay) [(possible|you can get|that works|please|wins)]
 		(for|with|on) (as little money|the least money|the least outlay) [(as possible|possible|as we can|as i can)]
 		(as cheaply|as cheap|as inexpensively|as economically) as (possible|you can|we can|it comes|they come|can be|can be done|it can be done|it can be built)
 		(go|build|buy|do it) (cheap|cheapest|the cheapest)`},
 	{kind: kGoal, key: "least waste", loose: true, ways: `
+		(waste|throw away|throw out|lose|scrap) [the] (least|smallest) (amount|quantity|bit) of (wood|lumber|timber|material|stock) [possible]
+		(least|smallest) amount of (waste|scrap|offcuts|leftovers) [possible]
 		(minimal|minimum|least|smallest|lowest|little|very little) (waste|wastage|scrap|offcuts|leftovers|cutoffs|loss)
 		so [that] there (is|will be|are) [the] (minimal|minimum|least|as little|hardly any|next to no) (waste|wastage|scrap|offcuts|leftovers|cutoffs) [(as possible|possible)]
 		(waste|wastes|wasting|throw away|throws away|throwing away|throw out|throws out|toss|tosses|bin|bins|lose|loses|scrap|scraps) [(as little|the least|least|as few|the fewest)] [(of)] [(the)] (wood|lumber|timber|material|stock|offcuts|scraps) [(as possible|possible|as you can|as we can)]
@@ -58,6 +61,9 @@ var wishes = []entry{
 	{kind: kGoal, key: "fewest posts", loose: true, ways: `
 		(do not|not|never) (use|add|set|put in|have) [(a|one|any)] (POST|posts) more than [(is|are|we|i)] (necessary|needed|need|have to|must|required|strictly necessary|absolutely necessary) [(, fewest (wins|is best))]
 		no more POST than [(is|are|we|i|you)] (necessary|needed|need|have to|must|required|strictly necessary|absolutely necessary)
+		(minimize|minimise) [the] (number|count) of POST
+		as few POST as [(you|we|i)] (can|could) (manage|get away with|get by with|live with|make do with|get)
+		(minimize|minimise) (posts|psts|columns|pillars)
 		(only|just) as many POST as [(is|are|we|i|you)] (necessary|needed|need|have to|must|required|it takes)
 		(keep|hold) [the] (number|count) of POST (down|low|to a minimum|to the minimum|to the bare minimum|minimal|at a minimum)
 		(keep|hold) POST (count|number|numbers) (down|low|to a minimum|to the minimum|to the bare minimum|minimal|at a minimum)
@@ -71,6 +77,7 @@ var wishes = []entry{
 	{kind: kGoal, key: "fewest rails", loose: true, ways: `
 		(keep|hold|get) [the] RAIL (count|number|numbers) (down|low|as low as possible|as small as possible|to a minimum|to the minimum|minimal|at a minimum)
 		(keep|hold|get) [the] (number|count) of RAIL (down|low|as low as possible|as small as possible|to a minimum|to the minimum|minimal|at a minimum)
+		(minimize|minimise) [the] (number|count) of RAIL
 		no more RAIL than [(is|are|we|i|you|it)] (necessary|needed|need|have to|must|required|takes|strictly necessary|absolutely necessary)
 		(only|just) as many RAIL as [(is|are|we|i|you)] (necessary|needed|need|have to|must|required|it takes)`},
 	{kind: kGoal, key: "smallest gap", loose: true, ways: `

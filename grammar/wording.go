@@ -96,7 +96,7 @@ func (l *lexing) capAt() {
 			l.tokens[i+1].kind, l.tokens[i+1].found, l.tokens[i+1].before = kPart, railNoun, "the" // "cap the board count at six"
 			t.text = "cap"
 		}
-		if t.kind != kPart || t.text != "cap" || l.tokens[i+1].kind != kPart && l.tokens[i+1].kind != kLoc {
+		if t.kind != kPart || t.text != "cap" && t.text != "cap the" || l.tokens[i+1].kind != kPart && l.tokens[i+1].kind != kLoc {
 			continue
 		}
 		j := i + 2
@@ -201,7 +201,7 @@ func (l *lexing) verbsFirst() {
 			continue
 		}
 		switch t.text {
-		case "stretch", "extend", "spread", "push":
+		case "stretch", "extend", "spread":
 			t.kind, t.found = kChange, []found{{entry: plusSign}}
 		case "squeeze", "pinch", "cinch", "trim", "shave", "cut":
 			t.kind, t.found = kChange, []found{{entry: minusSign}}
@@ -216,137 +216,4 @@ func (l *lexing) highGreeting() {
 			l.drop(i)
 		}
 	}
-}
-
-// asksNothing takes "is how thick" and "is what" after a value for what they are: "5/64 is how thick these brackets are".
-func (l *lexing) asksNothing() {
-	for i := 1; i+1 < len(l.tokens); i++ {
-		t, prev, next := &l.tokens[i], &l.tokens[i-1], &l.tokens[i+1]
-		if t.kind != kWh || prev.kind != kNum || !strings.HasSuffix(t.before, "is") && !strings.HasSuffix(t.before, "are") || next.kind != kPart && next.kind != kLoc {
-			continue
-		}
-		if i > 1 && l.tokens[i-2].kind != kStop && l.tokens[i-2].kind != kComma && l.tokens[i-2].kind != kAbout && l.tokens[i-2].kind != kRel {
-			continue
-		}
-		word, ok := strings.CutPrefix(t.text, "how ")
-		switch dim := dims[word]; {
-		case ok && dim != nil:
-			t.kind, t.found, t.before = kDim, dim, ""
-		case t.text == "what", t.text == "how far", t.text == "how much", t.text == "how far apart":
-			l.drop(i)
-		}
-	}
-}
-
-// dims are dimensions as they are asked after.
-var dims = map[string][]found{"thick": nounOf("thick"), "wide": nounOf("wide"), "high": nounOf("high"), "tall": nounOf("high"), "long": nounOf("long"), "deep": nounOf("deep")}
-
-// soldOut takes "no more" before lengths of lumber for what is not sold any longer.
-func (l *lexing) soldOut() {
-	for i := 0; i+1 < len(l.tokens); i++ {
-		t, next := &l.tokens[i], &l.tokens[i+1]
-		if (t.kind == kBound || t.kind == kRel) && (t.text == "no more" || t.text == "not more") && next.kind == kNum && next.amt.footer {
-			t.kind, t.found = kSellLess, []found{{entry: soldOut}}
-		}
-	}
-}
-
-var soldOut = &entry{kind: kSellLess, key: "-="}
-
-// offEach takes "off each" before boards for how much is taken off them.
-func (l *lexing) offEach() {
-	for i := 1; i+1 < len(l.tokens); i++ {
-		t, next := &l.tokens[i], &l.tokens[i+1]
-		if t.kind == kOffTail && (t.text == "off each" || t.text == "off every") && next.kind == kPart && next.key() == "rail" && l.tokens[i-1].kind == kNum {
-			t.kind, t.found = kOff, []found{{entry: takenOff}}
-		}
-	}
-}
-
-// alone drops an "every" before a goal, and takes what is asked after with a "min" for the part that it is.
-func (l *lexing) alone() {
-	for i := 0; i+1 < len(l.tokens); i++ {
-		t, next := &l.tokens[i], &l.tokens[i+1]
-		switch {
-		case t.kind == kPer && next.kind == kGoal:
-			l.drop(i)
-		case (t.kind == kLim || t.kind == kRel && t.as(kLim) != nil) && next.kind == kQuest && next.as(kPart) != nil && (i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma):
-			next.kind = kPart
-		case t.kind == kAnd && next.kind == kNum && tellsOn[next.before] && i > 0 && l.tokens[i-1].kind == kPart && !l.valueBefore(i):
-			l.drop(i) // "I measured the bracket ear and it's 13/16"
-		case t.kind == kAnd && next.kind == kIt && i+2 < len(l.tokens) && l.tokens[i+2].kind == kNum && onward[l.tokens[i+2].before] && i > 0 && l.tokens[i-1].kind == kPart && !l.valueBefore(i):
-			l.drop(i)
-		case t.kind == kCmd && t.text == "drop" && next.kind == kTo && i+2 < len(l.tokens) && l.tokens[i+2].kind == kNum && l.tokens[i+2].amt.unit == money:
-			t.kind, t.found = kPriceVerb, []found{{entry: costs}}
-			l.drop(i + 1)
-		case t.kind == kMove && next.kind == kNum && i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart && l.tokens[i+2].key() == "trim":
-			t.kind = kTailFill // "knock 3/4 off every board to square it up"
-		case t.kind == kChange && t.text == "trimming" && next.kind == kComma && strings.HasSuffix(t.before, "for"):
-			t.kind, t.found = kPart, trimNoun
-		case t.kind == kOff && next.kind == kPer && (next.text == "every" || next.text == "each") && i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart && l.tokens[i+2].key() == "rail":
-			l.drop(i + 1)
-		case t.kind == kSell && (t.text == "buy" || t.text == "get" || t.text == "order") && next.kind == kNum && l.speaks(i, "spare"):
-			t.kind = kTailFill
-		case t.kind == kNum && t.text == "one" && strings.HasSuffix(t.before, "for") && next.as(kItem) != nil && i > 0 && l.tokens[i-1].kind == kNum:
-			t.kind, t.found = kEach, []found{{entry: apiece}}
-		case t.kind == kOrdinal && (strings.HasPrefix(next.before, "one") || next.before == "'s") && (next.kind == kFixed || next.kind == kTop):
-			t.kind, t.found, t.indexes = kPart, railNoun, []int{t.index}
-		case next.kind == kForgetTail && next.as(kSellLess) != nil && t.kind == kComma && l.footerBefore(i):
-			next.kind = kSellLess
-		case t.kind == kBetween && t.text == "within" && next.kind == kNum && !(i+2 < len(l.tokens) && (l.tokens[i+2].kind == kAnd || l.tokens[i+2].kind == kTo || l.tokens[i+2].kind == kDash)):
-			t.kind, t.found = kRel, []found{{entry: atMost}}
-		}
-	}
-}
-
-// tellsOn are words by which a clause goes on with the value of what was named.
-var tellsOn = map[string]bool{"it is": true, "it was": true, "they are": true, "got": true, "i got": true, "that is": true, "it came to": true, "found": true}
-
-// valueBefore reports whether a value stands before token i in its sentence.
-func (l *lexing) valueBefore(i int) bool {
-	for i--; i >= 0 && l.tokens[i].kind != kStop; i-- {
-		if l.tokens[i].kind == kNum || l.tokens[i].kind == kSize {
-			return true
-		}
-	}
-	return false
-}
-
-// moneyBefore reports whether a sum of money stands before token i in its part of the line.
-func (l *lexing) moneyBefore(i int) bool {
-	for i--; i >= 0 && l.tokens[i].kind != kStop && l.tokens[i].kind != kComma; i-- {
-		if l.tokens[i].kind == kNum && l.tokens[i].amt.unit == money {
-			return true
-		}
-	}
-	return false
-}
-
-var (
-	costs    = &entry{kind: kPriceVerb, key: "price"}
-	apiece   = &entry{kind: kEach, key: "each"}
-	trimNoun = nounOf("trim")
-)
-
-// onward are words between "it" and its value.
-var onward = map[string]bool{"is": true, "was": true, "came to": true, "comes to": true, "measures": true, "reads": true}
-
-// speaks reports whether a part of that key stands behind token i in its sentence.
-func (l *lexing) speaks(i int, key string) bool {
-	for i++; i < len(l.tokens) && l.tokens[i].kind != kStop; i++ {
-		if l.tokens[i].kind == kPart && l.tokens[i].key() == key {
-			return true
-		}
-	}
-	return false
-}
-
-// footerBefore reports whether a length of lumber stands before token i in its sentence, with a word of having no more.
-func (l *lexing) footerBefore(i int) bool {
-	footer, less := false, false
-	for i--; i >= 0 && l.tokens[i].kind != kStop; i-- {
-		t := &l.tokens[i]
-		footer, less = footer || t.kind == kNum && t.amt.footer, less || t.kind == kSellLess || t.kind == kNo
-	}
-	return footer && less
 }
