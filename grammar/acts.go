@@ -92,6 +92,9 @@ func (s *speech) command(g *group) {
 		}
 		a.Words = []string{g.name}
 	case "compare":
+		if n := len(s.acts); n > 0 && s.acts[n-1].Kind == Compare && bothOf[g.name] {
+			return // "… next to shed and compare the two"
+		}
 		a.Words = comparands(g.name, g.head.text)
 		if len(a.Words) != 2 {
 			s.fail(g.head.at, solver.Question{Text: "Compare which two?", Example: "compare porch, shed"})
@@ -271,3 +274,6 @@ func (s *speech) take(g *group) {
 }
 
 var _ = exact.Int
+
+// bothOf stand for two walls that were named just before.
+var bothOf = map[string]bool{"": true, "two": true, "them": true, "both": true, "these": true, "those": true, "the two": true, "both of them": true}

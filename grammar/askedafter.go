@@ -120,3 +120,17 @@ func counting(g *group) bool {
 	}
 	return false
 }
+
+// perBayAsked takes "how many boards do I need in each section" for the count that it is: nothing is bought by the bay.
+func (s *speech) perBayAsked(g *group, list []item) bool {
+	if len(list) != 1 || list[0].value() || list[0].kind != kLoc || list[0].key() != "per bay" {
+		return false
+	}
+	for _, w := range strings.Fields(g.head.text) {
+		if strings.HasPrefix(w, "board") || strings.HasPrefix(w, "rail") || strings.HasPrefix(w, "slat") || strings.HasPrefix(w, "plank") {
+			s.act(g, Act{Kind: Ask, Name: &solver.Name{Quantity: solver.Rails}})
+			return true
+		}
+	}
+	return false
+}

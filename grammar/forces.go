@@ -142,7 +142,7 @@ func (g *grouping) onlyAsks() bool {
 		return false
 	}
 	for _, it := range g.g.items {
-		if it.value() || it.kind != kIt && it.kind != kKnowing && it.kind != kHave && it.kind != kTailFill {
+		if it.value() || it.kind != kIt && it.kind != kKnowing && it.kind != kHave && it.kind != kTailFill && it.kind != kAbout && it.kind != kSell && !(it.kind == kBound && it.text == "exactly") && !it.breaks() && !(it.kind == kSellMore && it.text == "also") {
 			return false
 		}
 	}
@@ -204,6 +204,9 @@ func (g *grouping) quest(i int) bool {
 	t := g.list[i]
 	if bareNoun(t.token) && (!g.alone(i) || !g.asksFor(t.key()) || g.g.force == Why && hasValue(g.g.items)) {
 		return false
+	}
+	if g.onlyAsks() {
+		g.g = group{force: State} // "and also give me the cuts"
 	}
 	if c := t.as(kCmd); c != nil && c.key == "recap" && strings.HasPrefix(t.text, "what did") {
 		t.kind = kCmd // "what did I ask for"

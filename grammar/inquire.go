@@ -24,6 +24,9 @@ func (s *speech) asked(g *group) {
 		if g.topic == "cost" && g.head != nil && strings.HasPrefix(g.head.text, "how much is") && s.lengthAsked(g, list) {
 			return
 		}
+		if g.topic == "shopping" && g.head != nil && strings.HasPrefix(g.head.text, "how many") && s.perBayAsked(g, list) {
+			return
+		}
 		wall, list := withoutWall(list)
 		if !s.beside(g, list) {
 			if s.tableOf(g, list) {
@@ -113,13 +116,15 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 		case g.force == Ask && k.rail > 0 && (t.is(kTop) || t.is(kAt)):
 		case g.force == Ask && t.kind == kThanNow && strings.HasPrefix(t.text, "what"):
 			k.it = true // "tell me what it is"
-		case t.kind == kAnother && k.about("post"):
+		case (t.kind == kAnother || g.force == Ask && t.as(kChange) != nil && t.text == "more") && k.about("post"):
 			senses = append(senses, meaning("added posts"))
 		case g.force == Ask && (t.kind == kPer || t.kind == kGoesIn):
 		case g.force == Ask && t.is(kCutWord):
 			senses = append(senses, meaning("?cuts"))
 		case g.force == Why && dimensionOf(t.token) != nil:
 			senses = append(senses, *dimensionOf(t.token))
+		case g.force == "help with" && t.is(kStockWord):
+			senses = append(senses, meaning("stock"))
 		case t.is(kItem):
 			senses = append(senses, meaning("?hardware | price"))
 		case t.kind == kRel && t.text == "up to", t.kind == kDown, t.kind == kUp, t.kind == kOff, t.kind == kBestTail, t.kind == kNo, t.kind == kOver, t.kind == kMore, t.kind == kBetween, t.kind == kSell, t.kind == kHave, t.kind == kPriceVerb:
@@ -128,6 +133,9 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 				return Act{}, false
 			}
 		}
+	}
+	if g.force == Ask && k.rail > 0 && len(k.things) == 1 && g.head != nil && (g.head.kind == kWhere || len(senses) > 0 && senses[0].all() != everything && common(senses).hasName(string(solver.RailTop))) {
+		return Act{Name: &solver.Name{Quantity: solver.RailTop, Rail: k.rail}}, true // "how high is the third rail"
 	}
 	if at := k.has(kAt); g.force == Ask && k.rail > 0 && (k.has(kTop) != nil || at != nil && at.as(kAt).key == "top") {
 		return Act{Name: &solver.Name{Quantity: solver.RailTop, Rail: k.rail}}, true
@@ -205,6 +213,8 @@ func (k *clause) preferred(best []int) []int {
 			return 1
 		case solver.KindOf(q) == solver.Count:
 			return 3
+		case q == solver.Span && k.about("opening"):
+			return 0
 		case q == solver.Span:
 			return 1
 		case solver.KindOf(q) == solver.Length && (q == solver.Bay || q == solver.Opening || q == solver.WallHeight || q == solver.PostHeight):

@@ -55,6 +55,10 @@ func (g *grouping) interrogative() {
 		return
 	}
 	p := &g.s.groups[g.first]
+	if knowing[o[1]] && (p.force == Check || p.force == State || p.force == WhatIf) && p.cmd == "" && alone && onlyNames(withoutSelling(p.items)) {
+		p.force, p.items = Ask, withoutSelling(p.items) // "have you got the gap", "do we need stiffeners"
+		return
+	}
 	if polite := (o[0] == "can" || o[0] == "could" || o[0] == "may") && (o[1] == "i" || o[1] == "we"); polite && (p.cmd != "" || !hasFigure(p.items)) {
 		return // "can we start over", "can we change to metric" are wishes
 	}
@@ -126,4 +130,18 @@ func speaksOfUnits(list []item) bool {
 		}
 	}
 	return false
+}
+
+// knowing are the subjects of a question that is after what is known or needed: "do you have", "will we need".
+var knowing = map[string]bool{"you": true, "i": true, "we": true}
+
+// withoutSelling drops words of having, getting and needing.
+func withoutSelling(list []item) []item {
+	var out []item
+	for _, it := range list {
+		if it.value() || it.kind != kSell && it.kind != kHave && it.kind != kHead && it.kind != kGoesIn {
+			out = append(out, it)
+		}
+	}
+	return out
 }

@@ -285,6 +285,10 @@ func (l *lexing) phrase(f []found, i int) int {
 			}
 		}
 	}
+	if kind == kOffTail && strings.Contains("on for with in at", l.word(i)) && l.namesPast(next) {
+		l.empty(l.text(i, next)) // "4x4 for all the posts"
+		return next
+	}
 	if kind == kFill && l.sold() {
 		for k, g := range f {
 			if g.entry.kind == kSellMore { // "they've got fourteens as well"
@@ -327,6 +331,19 @@ func (l *lexing) phrase(f []found, i int) int {
 func (l *lexing) names(i int) bool {
 	f := vocab().match(l.reader, i)
 	return len(f) > 0 && f[0].entry.kind == kPart
+}
+
+// namesPast is names, past articles.
+func (l *lexing) namesPast(i int) bool {
+	for vocab().articles[l.word(i)] {
+		i++
+	}
+	for _, f := range vocab().match(l.reader, i) {
+		if f.entry.kind == kPart {
+			return true
+		}
+	}
+	return false
 }
 
 func (l *lexing) negative(i int) int {

@@ -108,7 +108,7 @@ func (g *grouping) command(i int) bool {
 		if i+1 < len(g.list) && (g.list[i+1].value() || !g.list[i+1].breaks() && openers[g.list[i+1].kind] == nil && g.list[i+1].kind != kIt && g.list[i+1].kind != kFix && g.list[i+1].kind != kNo) {
 			return false // something is said on: no farewell
 		}
-		if i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kAnd && !g.empty() && g.g.cmd == "" {
+		if i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kAnd && !g.empty() && g.g.cmd == "" && !parting(t.text) {
 			return true // "… and that's it"
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})

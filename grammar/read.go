@@ -131,7 +131,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 			return Reading{Acts: []Act{a}}
 		}
 	}
-	tokens = dropReasons(dropPrefaces(tokens))
+	tokens = dropReasons(dropPrefaces(withoutRight(tokens, c)))
 	for i := range tokens {
 		t := &tokens[i]
 		if (t.kind == kNum || t.kind == kSize) && t.amt.bad != "" {
@@ -150,6 +150,10 @@ func readAtoms(atoms []atom, c Context) Reading {
 	if n := len(tokens); n > 0 && tokens[n-1].end == atoms[len(atoms)-1].end {
 		switch t := &tokens[n-1]; t.kind {
 		case kAnd, kOr, kBut, kTo, kFrom:
+			if t.text == "yet" && n > 1 {
+				tokens = tokens[:n-1] // "have you got the gap yet"
+				break
+			}
 			at := t.at
 			return Reading{Ask: &solver.Question{At: &at, Text: quoted(t.text) + " what?", Example: "gap two and a half"}}
 		}

@@ -15,6 +15,10 @@ var saids = []entry{
 		what (you|do you|have you) [(got|have)] [(down|written down|noted down|recorded|on file|on record)] [(for|about|on)] (me|us|my wall|so far)
 		what you (have|have got|got) down
 		(i|we) (lost track|lost count|forgot|forget|have lost track|can not remember|do not remember|do not recall|have forgotten) [(of)] [(what|everything)] [(i|we)] [(have)] [(told|said|given|entered|set|gave)] [you]`},
+	{kind: kCmd, key: "undo", loose: true, ways: "(one|a) step (back|backward|backwards)"},
+	{kind: kCmd, key: "quit", loose: true, ways: "that is me (done|finished|through|off|sorted|all set)\n(that is|that 's) (it|all|everything) for me [(today|now|for today|for now)]\n(settled|sorted) [(,)] (goodbye|bye)"},
+	{kind: kCmd, key: "save", ways: "(stash|stow|archive|park|bank|record|tuck|put|keep|save|store|file) [(this|it|that|these|all of this|all this|the lot|mine|ours|what (i|we) have [(so far|now|here|got)]|everything [(i|we)] [(have)] [(so far|said)])] [(one|plan|design|wall|version|layout|lot)] [(away|by|aside)] (as|under [the] [name] [of])"},
+	{kind: kCmd, key: "compare", ways: "(put|hold|set|stack|lay|place|stand) (this|the) (plan|wall|design|layout|version) (next to|against|beside|alongside|up against|side by side with)"},
 	{kind: kCmd, key: "help", loose: true, ways: `
 		what are [(all|some of)] [(the)] (things|commands|words|phrases|questions|sentences|sorts of things|kinds of things) [(that)] (i|we|you) (can|could|may|might|am allowed to) (say|ask|tell|use|type|do|say to|ask of|understand) [(to)] [(you)]
 		(which|what) (commands|words|phrases|questions|sentences|things) [(are|can|do|does)] [(there|i|we|you|it)] [(say|use|know|understand|take|type|have|give|answer)]
@@ -26,7 +30,7 @@ var saids = []entry{
 		(show|give|tell) ME [(some)] (examples|an example) (of|for|about)
 		(i|we) need help (with|on)`},
 	{kind: kCmd, key: "show it all", loose: true, ways: `
-		(see|show ME|let ME see|hear|give ME|walk ME through|take ME through|run through|go through|run ME through) [(all|all of|every bit of|every step of|every line of|every last bit of|each step of|each line of|the whole of)] (the|your) (arithmetic|math|maths|sums|sum|calculation|calculations|workings|working|proof|derivation) [(for ME|with ME)] [, (not just) (where it ends up|the answer|the result)]
+		(see|show ME|let ME see|hear|give ME|walk ME through|take ME through|run through|go through|run ME through) [(all|all of|every bit of|every step of|every line of|every last bit of|each step of|each line of|the whole of)] (the|your) (arithmetic|math|maths|sums|sum|calculation|calculations|workings|working|proof|derivation) [(for ME|with ME)] [, do not skip (any|anything|a step|a line|any of it)] [, (not just) (where it ends up|the answer|the result)]
 		(every|each) (bit|step|line|piece|scrap|detail) of (the|your) (arithmetic|math|maths|sums|sum|calculation|calculations|workings|proof|derivation)
 		all the (arithmetic|math|maths|sums|workings|calculations) [for ME] [, do not skip (any|anything|a step|any of it)]
 		whole (sum|calculation|derivation) , not just (where it ends up|the answer|the result|the end)`},
@@ -45,6 +49,11 @@ var saids = []entry{
 		a list of [all]
 		(screwing|nailing|fastening|attaching|bolting|mounting) [(on|up|in|down)]
 		(with regard|in regard|as) to
+		(may|might|can|could) (i|we) [(also|just)] (ask|bother you for|trouble you for|ask you for|get you to tell ME)
+		(any|is there any|is there a) (chance|way|hope) [(that)] (you could|you can|of getting|of hearing|of seeing|you would) [(tell ME|give ME|show ME|let ME know)]
+		[be] so (kind|good|nice) as to [(list|tell ME|give ME|show ME|read ME)]
+		[be] (kind|good|nice) enough to
+		(forget|ignore|disregard|leave aside|set aside) [about] (his|her|their) (drawing|sketch|plan|quote|numbers|layout|figures|sheet|bid|estimate|paper)
 		regarding
 		concerning
 		(when|if) it comes to

@@ -48,3 +48,17 @@ func (s *speech) whySoWide(g *group, list []item) (Act, bool) {
 	h.sense = append(append([]sense{}, g.sense...), g.soft...)
 	return s.nameOf(&h, list)
 }
+
+// withoutRight leaves out a "right" that only begins to speak: "right, that's me done". It stays where a side is spoken of.
+func withoutRight(in []token, c Context) []token {
+	if len(in) < 3 || in[0].kind != kSide || in[0].text != "right" || in[1].kind != kComma || c.Subject != nil {
+		return in
+	}
+	for i := range in[2:] {
+		switch t := &in[2+i]; {
+		case t.kind == kSide, t.kind == kFromSide, t.is(kFix), t.kind == kPart && strings.HasPrefix(t.key(), "opening"):
+			return in
+		}
+	}
+	return in[2:]
+}

@@ -21,6 +21,7 @@ func (g *grouping) tail(i int) bool {
 				g.g.sense = nil // "where does the height come from"
 			}
 			g.g.force = Why
+			g.g.soft = append(g.g.soft, soWide(t.text)...)
 			return true
 		}
 		if strings.HasPrefix(t.text, "seem") && g.g.force == State && onlyNames(g.g.items) {

@@ -108,10 +108,8 @@ func (s *speech) farewell(i int) bool {
 	if !strings.HasPrefix(text, " that is ") && !strings.HasPrefix(text, " this is ") && !strings.HasPrefix(text, " done ") && !strings.HasPrefix(text, " i am ") {
 		return true
 	}
-	for _, w := range []string{" today ", " day ", " bye ", " goodbye ", " now "} {
-		if strings.Contains(text, w) {
-			return true
-		}
+	if parting(text) {
+		return true
 	}
 	for _, g := range s.groups[i+1:] {
 		if g.force == Ask || g.force == Why || g.force == WhatIf || g.force == WhyNot || g.force == Check {
@@ -119,6 +117,17 @@ func (s *speech) farewell(i int) bool {
 		}
 	}
 	return true
+}
+
+// parting reports whether words can only take leave: "that's it for me today".
+func parting(text string) bool {
+	for _, w := range strings.Fields(text) {
+		switch w {
+		case "today", "day", "bye", "goodbye", "now", "night", "tomorrow":
+			return true
+		}
+	}
+	return false
 }
 
 // reasonOf names what a "why that" can only be after: what the same line asked just before.

@@ -24,6 +24,7 @@ var wonders = []entry{
 		what (does|would|will|did) (that|this|it|doing that|doing so) (do|mean|be doing) (to|for)
 		what (effect|impact|influence|bearing) (does|would|will) (that|this|it) have on
 		how (does|would|will) (that|this|it) (change|affect|alter|influence)
+		what would you (say|call|reckon|make) [(that)]
 		what do you (make|get|figure|reckon) (it|for it|for that|for that one)
 		what (happens|would happen|will happen) to
 		(does|did|do) (it|that|this|you) [(also)] (say|show|tell|mention|know|have) (what|which)
