@@ -24,7 +24,7 @@ func (k *clause) askedAfter(g *group, senses []sense) (Act, bool) {
 			return Act{}, false
 		}
 	}
-	if len(s.carry.senses) == 0 || len(senses) == 0 || !spokenOfAgain(g.items) && len(k.things) == 0 && !(len(k.items) == 0 && g.head != nil && g.head.text == "how many") || s.askable(senses) && len(k.things) == 0 {
+	if len(s.carry.senses) == 0 || len(senses) == 0 || !spokenOfAgain(g.items) && len(k.things) == 0 && !(len(k.items) == 0 && g.head != nil && (g.head.text == "how many" || g.head.key() == "apart")) || s.askable(senses) && len(k.things) == 0 {
 		return Act{}, false
 	}
 	if common(senses).hasName(string(s.carry.name.Quantity)) {

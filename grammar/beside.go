@@ -14,6 +14,9 @@ func (s *speech) askedOf(g *group, list []item) bool {
 		if len(head) == 0 || len(tail) == 0 || hasValue(head) {
 			continue
 		}
+		if o := opening(tail); (list[i].breaks() || list[i-1].breaks()) && helping[o[0]] == Check {
+			return false // "what's the wall height and is the gap 2"
+		}
 		before := s.carry
 		a, ok := s.nameOf(g, head)
 		if !ok || a.Name == nil {

@@ -43,7 +43,7 @@ func supposes(list []item) bool {
 	if len(list) == 0 {
 		return false
 	}
-	if o := opening(list); o[0] == "when" || o[0] == "once" {
+	if o := opening(list); o[0] == "when" || o[0] == "once" || o[0] == "at" && list[0].value() {
 		return true // "when we use six rails, what is the gap"
 	}
 	return conditional(list[0]) || !list[0].value() && list[0].kind == kNot && list[0].text == "without"

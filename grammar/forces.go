@@ -126,6 +126,9 @@ func (g *grouping) wh(i int) bool {
 		return true // "what gap does that give us"
 	}
 	if g.g.force == Ask && g.empty() || g.g.force == Teach && g.empty() {
+		if g.g.force == Ask && t.text == "how" {
+			g.g.head = t.token // "show me how the gap is worked out"
+		}
 		g.g.sense = append(g.g.sense, senseOf(t.token))
 		return true
 	}
@@ -133,19 +136,6 @@ func (g *grouping) wh(i int) bool {
 		return true
 	}
 	g.flush(group{force: Ask, head: t.token, sense: []sense{senseOf(t.token)}})
-	return true
-}
-
-// onlyAsks reports whether the sentence so far does no more than ask whether something is known.
-func (g *grouping) onlyAsks() bool {
-	if g.g.force != Check && g.g.force != State || g.g.cmd != "" || g.g.sealed || len(g.g.items) == 0 {
-		return false
-	}
-	for _, it := range g.g.items {
-		if it.value() || it.kind != kIt && it.kind != kKnowing && it.kind != kHave && it.kind != kTailFill && it.kind != kAbout && it.kind != kSell && !(it.kind == kBound && it.text == "exactly") && !it.breaks() && !(it.kind == kSellMore && it.text == "also") {
-			return false
-		}
-	}
 	return true
 }
 
@@ -202,6 +192,9 @@ func senseOf(t *token) sense {
 
 func (g *grouping) quest(i int) bool {
 	t := g.list[i]
+	if o := opening(g.list); t.key() == "posts" && bareNoun(t.token) && helping[o[0]] == Check && subjects[o[1]] {
+		return false // "do I really need that many posts"
+	}
 	if bareNoun(t.token) && (!g.alone(i) || !g.asksFor(t.key()) || g.g.force == Why && hasValue(g.g.items)) {
 		return false
 	}
@@ -311,33 +304,6 @@ func (g *grouping) alone(i int) bool {
 		if other(g.list[k]) {
 			return false
 		}
-	}
-	return true
-}
-
-func (g *grouping) teach(i int) bool {
-	g.flush(group{force: Teach, head: g.list[i].token})
-	return true
-}
-
-func (g *grouping) nameWord(i int) bool {
-	g.g.name = g.list[i].text
-	return true
-}
-
-func (g *grouping) csv(i int) bool {
-	switch n := len(g.s.groups); {
-	case g.g.topic != "" || g.g.force == Ask && !g.empty():
-		g.g.csv = true
-	case n > g.first:
-		g.s.groups[n-1].csv = true
-	case i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kQuest:
-		if g.empty() && g.g.force == WhatIf && g.g.head != nil && !strong(g.g.head) {
-			g.g = group{force: State} // "can I get a spreadsheet of the cuts"
-		}
-		g.asCsv = true
-	default:
-		return false
 	}
 	return true
 }

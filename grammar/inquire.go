@@ -134,7 +134,7 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 			}
 		}
 	}
-	if g.force == Ask && k.rail > 0 && len(k.things) == 1 && g.head != nil && (g.head.kind == kWhere || len(senses) > 0 && senses[0].all() != everything && common(senses).hasName(string(solver.RailTop))) {
+	if g.force == Ask && k.rail > 0 && len(k.things) == 1 && g.head != nil && (g.head.kind == kWhere && helping[strings.Fields(k.items[k.things[0]].before + " -")[0]] != "" || len(senses) > 0 && senses[0].all() != everything && common(senses).hasName(string(solver.RailTop))) {
 		return Act{Name: &solver.Name{Quantity: solver.RailTop, Rail: k.rail}}, true // "how high is the third rail"
 	}
 	if at := k.has(kAt); g.force == Ask && k.rail > 0 && (k.has(kTop) != nil || at != nil && at.as(kAt).key == "top") {
@@ -325,31 +325,4 @@ func (s *speech) teach(g *group) {
 	}
 	a.Kind = Teach
 	s.act(g, a)
-}
-
-func (s *speech) helpWith(g *group) {
-	list := strip(idleGone(corrected(g.items)))
-	a := Act{Kind: HelpMe, Topic: g.topic}
-	if len(list) > 0 || g.topic == "" {
-		n, ok := s.nameOf(g, list)
-		if !ok && len(list) > 0 {
-			s.notUnderstood(g, list)
-			return
-		}
-		a.Topic = n.Topic
-		if n.Name != nil {
-			a.Topic = string(n.Name.Quantity)
-		}
-	}
-	s.act(g, a)
-}
-
-// corrected returns what stands after the last word of correction: "with the gap, no, with the opening".
-func corrected(list []item) []item {
-	for i := len(list) - 1; i > 0; i-- {
-		if it := list[i]; !it.value() && (it.kind == kNo || it.kind == kFix) && len(strip(list[i+1:])) > 0 {
-			return list[i+1:]
-		}
-	}
-	return list
 }

@@ -189,7 +189,7 @@ var lessons = []entry{
 
 // asides are names of quantities as they stand in questions.
 var asides = []entry{
-	{kind: kWh, key: "size", sense: meaning("rail size, post size, stiffener size, end post size, added post size, cap size, anchor size | *"), loose: true, ways: "what (kind|sort|type|size|dimension|dimensions) of\nwhat (dimension|dimensions) (lumber|wood)"},
+	{kind: kWh, key: "size", sense: meaning("rail size, post size, stiffener size, end post size, added post size, cap size, anchor size | gap, bottom gap, opening, bay, span, stiffener spacing, wall height"), loose: true, ways: "what (kind|sort|type|size|dimension|dimensions) of\nwhat (dimension|dimensions) (lumber|wood)"},
 	{kind: kWh, key: "what", sense: meaning("| *"), loose: true, ways: "[(i|we)] [(am|are|was|were)] wondering\n(i|we) need to know"},
 	{kind: kFill, key: "fill", ways: "(next|another|one more|last|quick|one|first|second|final|new) question [is]\nfigure (on|in)"},
 	{kind: kPart, key: "stock", sense: meaning("stock"), loose: true, ways: "(what|which) [(lumber|board|stock)] (lengths|length) [(of (lumber|boards))] (sell|carry|carries|stock|sells|on sale|available|know|know of|have down|got down|set|entered|there|on the rack|in stock)\n(what|which) (lumber|board|stock) lengths [(are|do|does|have)] [(there|you|they)] [(have|got|know)] [(down|about)]"},

@@ -55,7 +55,7 @@ func (g *grouping) interrogative() {
 		return
 	}
 	p := &g.s.groups[g.first]
-	if knowing[o[1]] && (p.force == Check || p.force == State || p.force == WhatIf) && p.cmd == "" && alone && onlyNames(withoutSelling(p.items)) {
+	if knowing(o, g.list) && (p.force == Check || p.force == State || p.force == WhatIf) && p.cmd == "" && alone && onlyNames(withoutSelling(p.items)) && !onlyPost(p.items) {
 		p.force, p.items = Ask, withoutSelling(p.items) // "have you got the gap", "do we need stiffeners"
 		return
 	}
@@ -132,8 +132,20 @@ func speaksOfUnits(list []item) bool {
 	return false
 }
 
-// knowing are the subjects of a question that is after what is known or needed: "do you have", "will we need".
-var knowing = map[string]bool{"you": true, "i": true, "we": true}
+// knowing reports whether a question is after what is known or needed: "do you have the gap", "will we need stiffeners".
+func knowing(said []string, list []item) bool {
+	switch said[1] {
+	case "you":
+		return said[0] == "do" || said[0] == "did" || said[0] == "have"
+	case "i", "we":
+		for _, it := range list {
+			if !it.value() && (strings.Contains(it.before, "need") || strings.Contains(it.text, "need")) {
+				return true
+			}
+		}
+	}
+	return false
+}
 
 // withoutSelling drops words of having, getting and needing.
 func withoutSelling(list []item) []item {
@@ -144,4 +156,14 @@ func withoutSelling(list []item) []item {
 		}
 	}
 	return out
+}
+
+// onlyPost reports whether posts are named without a word that tells which: that is no question after their number.
+func onlyPost(list []item) bool {
+	for _, it := range list {
+		if !it.value() && it.kind == kPart && it.key() == "post" {
+			return true
+		}
+	}
+	return false
 }

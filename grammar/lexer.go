@@ -333,19 +333,6 @@ func (l *lexing) names(i int) bool {
 	return len(f) > 0 && f[0].entry.kind == kPart
 }
 
-// namesPast is names, past articles.
-func (l *lexing) namesPast(i int) bool {
-	for vocab().articles[l.word(i)] {
-		i++
-	}
-	for _, f := range vocab().match(l.reader, i) {
-		if f.entry.kind == kPart {
-			return true
-		}
-	}
-	return false
-}
-
 func (l *lexing) negative(i int) int {
 	a, next, ok := l.length(i + 1)
 	if !ok {

@@ -9,6 +9,9 @@ import (
 
 func (g *grouping) command(i int) bool {
 	t := g.list[i]
+	if k := t.key(); (k == "recap" || k == "help" || k == "show it all") && g.empty() && g.g.force == Ask && g.g.head != nil && !strings.Contains(g.g.head.text, "what") {
+		g.g = group{force: State} // "let me hear what you've got from me", "give me the long version"
+	}
 	switch key := t.key(); key {
 	case "forget", "forget all but", "help with", "take":
 		if t.text == "clear" && i > 0 && g.list[i-1].value() {
@@ -40,9 +43,6 @@ func (g *grouping) command(i int) bool {
 		if t.as(kWh) != nil && i+1 < len(g.list) && !g.list[i+1].value() && (g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc) {
 			t.kind = kWh
 			return g.wh(i) // "remind me what the gap is"
-		}
-		if g.empty() && g.g.force == Ask && g.g.head != nil && !strings.Contains(g.g.head.text, "what") {
-			g.g = group{force: State} // "let me hear what you've got from me"
 		}
 		if g.g.force == Ask && g.g.topic != "" && strings.HasPrefix(g.list[0].before, "as for") {
 			return true // "as for the layout, what have you got so far"

@@ -50,7 +50,7 @@ var saids = []entry{
 		(screwing|nailing|fastening|attaching|bolting|mounting) [(on|up|in|down)]
 		(with regard|in regard|as) to
 		(may|might|can|could) (i|we) [(also|just)] (ask|bother you for|trouble you for|ask you for|get you to tell ME)
-		(any|is there any|is there a) (chance|way|hope) [(that)] (you could|you can|of getting|of hearing|of seeing|you would) [(tell ME|give ME|show ME|let ME know)]
+		(any|is there any|is there a) (chance|way|hope) [(that)] (you could|you can|of getting|of hearing|of seeing|you would)
 		[be] so (kind|good|nice) as to [(list|tell ME|give ME|show ME|read ME)]
 		[be] (kind|good|nice) enough to
 		(forget|ignore|disregard|leave aside|set aside) [about] (his|her|their) (drawing|sketch|plan|quote|numbers|layout|figures|sheet|bid|estimate|paper)

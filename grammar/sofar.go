@@ -62,3 +62,16 @@ func withoutRight(in []token, c Context) []token {
 	}
 	return in[2:]
 }
+
+// namesPast is names, past articles.
+func (l *lexing) namesPast(i int) bool {
+	for vocab().articles[l.word(i)] {
+		i++
+	}
+	for _, f := range vocab().match(l.reader, i) {
+		if f.entry.kind == kPart {
+			return true
+		}
+	}
+	return false
+}

@@ -41,7 +41,7 @@ func (k *clause) eachOff() bool {
 	every, off := false, false
 	for _, i := range k.words {
 		switch t := k.items[i]; {
-		case t.is(kEach), t.is(kPer), t.as(kOffTail) != nil && strings.HasPrefix(t.text, "every"):
+		case t.is(kEach), t.is(kPer), t.as(kOffTail) != nil && (strings.HasPrefix(t.text, "every") || strings.HasPrefix(t.text, "each")):
 			every = true
 		case t.kind == kOff, t.as(kOffTail) != nil, t.kind == kOut && t.text == "out":
 			off = off || i > k.values[0]

@@ -41,7 +41,7 @@ var whys = []entry{
 		(show|teach) ME (the way|how) to (find|get|figure|work out|calculate|compute|figure out)
 		(never|have never|not) done [this kind of] math before`},
 	{kind: kTail, key: "sum", ways: "(calculation|calculations|math|maths|arithmetic|computation|derivation|sum|sums)\nhow to (work out|figure|figure out|find|get|calculate|compute) (its|their)"},
-	{kind: kOffTail, key: "off", ways: "(everything|every thing) (is|was|comes out|came out|were|goes|may be|might be|could be)"},
+	{kind: kOffTail, key: "off", ways: "(each|every) mark\n(everything|every thing) (is|was|comes out|came out|were|goes|may be|might be|could be)"},
 	{kind: kOffEach, key: "tolerance", loose: true, ways: `
 		(everything|every board|every rail|every piece|every cut|every mark|each board|each rail|each piece|each cut|each mark|all of it|all of them|all my cuts|my cuts|the cuts|my marks|each|every one|each one) [(is|are|was|were|may|might|could|can|should|may each|might each|could each|each|goes|went)] [(be)] [(all|each)] (off|out|wrong|over|long or short) [by]
 		(tol|tolerance|tolerances)

@@ -9,6 +9,7 @@ var wonders = []entry{
 		(work|figure|working|figuring|lay|laying|sort|sorting|reckon|reckoning|calculate|calculating) [(whole|full|entire)] (WALL|thing|lot|layout|job) (out|up)
 		(calculate|compute|solve|figure|calculating|computing|solving|figuring) [(whole|full|entire)] (WALL|layout|thing|lot|job)
 		what (layout|arrangement|design|result|answer|setup|plan|solution) (you|it|this|that) [(all)] (arrive at|get|got|come up with|came up with|come to|come out with|end up with|ended up with|land on|landed on|reach|reached|make|made|give|gives|find|found|have|propose|suggest|recommend|settle on|settled on)
+		where do things stand
 		what you (come up with|came up with|end up with|ended up with|arrive at|arrived at|make of it|make of that|find out|work out)
 		(let us hear|let ME hear|let us have|let ME have|hear) [(the|your)] (layout|result|results|answer|verdict)
 		(give|tell|show|read) ME (the|your) (layout|answer|result|results|verdict|solution) [(when (you|ready))]
@@ -28,6 +29,7 @@ var wonders = []entry{
 		what do you (make|get|figure|reckon) (it|for it|for that|for that one)
 		what (happens|would happen|will happen) to
 		(does|did|do) (it|that|this|you) [(also)] (say|show|tell|mention|know|have) (what|which)
+		(have|did) you (figure out|figured out|work out|worked out|calculate|calculated|determine|determined)
 		(have|did) you (work|worked|figure|figured|find|found|calculate|calculated|determine|determined) [out] (what|which)
 		[(i|we)] (forget|forgot|lost track of|can not remember|can not recall|do not remember|do not recall|have forgotten) (what|which)
 		remind ME [(again|once more|one more time)] (what|which)`},
