@@ -20,7 +20,7 @@ var unmarked = map[string]string{
 	"hes": "he is", "shes": "she is", "theyre": "they are", "youre": "you are", "weve": "we have", "theyve": "they have",
 	"itll": "it will", "thatll": "that will", "whatll": "what will", "howd": "how did", "wont've": "will not have", "can't": "can not",
 	"won't": "will not", "ain't": "is not", "shan't": "shall not", "let's": "let us", "lets": "let us", "gonna": "going to", "gotta": "got to", "wanna": "want to",
-	"hafta": "have to", "oughta": "ought to", "gimme": "give me", "lemme": "let me", "outta": "out of", "kinda": "kind of", "sorta": "sort of", "whaddya": "what do you", "whatve": "what have", "what've": "what have", "whered": "where did", "whyd": "why did", "thru": "through",
+	"hafta": "have to", "oughta": "ought to", "gimme": "give me", "lemme": "let me", "outta": "out of", "kinda": "kind of", "sorta": "sort of", "whaddya": "what do you",
 	"y'all": "you", "it's": "it is", "its": "its", "'em": "them", "em": "them", "ya": "you", "o'clock": "oclock",
 	"bc": "because", "cuz": "because", "coz": "because", "thx": "thanks", "tx": "thanks", "ty": "thanks", "u": "you", "ur": "your", "tho": "though",
 	"hw": "how", "teh": "the", "hte": "the", "adn": "and", "taht": "that", "ths": "this", "thsi": "this", "waht": "what", "hwat": "what", "wat": "what", "hwo": "how",
@@ -52,25 +52,19 @@ func contractions(in []atom) []atom {
 		}
 		if a.kind == aWord && a.text == "w" && i+1 < len(in) && in[i+1].text == "/" && in[i+1].glued && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
 			a.text = "with"
+			if i+2 < len(in) && in[i+2].text == "o" && in[i+2].glued {
+				a.text = "without"
+			}
 		}
 		if a.kind != aWord {
 			if a.text == "'" && i+1 < len(in) && (in[i+1].text == "em" || in[i+1].text == "til") && in[i+1].glued && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
 				continue // "cut 'em"
-			}
-			if a.text == "/" && a.glued && i > 0 && in[i-1].text == "w" {
-				continue // "w/ 2 inch gaps"
 			}
 			out = append(out, a)
 			continue
 		}
 		if strings.HasSuffix(a.text, "in") && len(a.text) > 4 && !basic[a.text] && basic[a.text+"g"] {
 			a.text += "g" // "layin", "talkin"
-		}
-		if a.text == "w" && i+1 < len(in) && in[i+1].text == "/" && in[i+1].glued {
-			a.text = "with"
-			if i+2 < len(in) && in[i+2].text == "o" && in[i+2].glued {
-				a.text = "without"
-			}
 		}
 		if a.text == "o" && a.glued && i > 1 && in[i-1].text == "/" && in[i-2].text == "w" {
 			continue

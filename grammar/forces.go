@@ -39,7 +39,11 @@ func (g *grouping) headWord(i int) bool {
 		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kTail && g.list[i+1].key() == "verify" {
 			return true // "I'd like to know whether that is right"
 		}
-		if g.g.force == Ask && !g.atBreak(i) && i+1 == len(g.list) {
+		if t.as(kQuest) != nil && g.closes(i) {
+			t.kind = kQuest // "figure it"
+			return g.quest(i)
+		}
+		if g.g.force == Ask && !g.atBreak(i) && !hasValue(g.list[i+1:]) && !named(g.list[i+1:]) {
 			return true // "how many rails can I fit"
 		}
 		if g.empty() && (g.g.force == WhatIf || g.g.force == WhyNot || g.g.force == Ask) && !strong(t.token) {

@@ -285,6 +285,10 @@ func (l *lexing) phrase(f []found, i int) int {
 			}
 		}
 	}
+	if kind == kQuest && l.word(i) == "steps" && next == i+1 && besideSteps[l.word(i-2)] && owned[l.word(i-1)] {
+		l.empty("steps") // "so that it lines up with our steps"
+		return next
+	}
 	if kind == kOffTail && strings.Contains("on for with in at", l.word(i)) && l.namesPast(next) {
 		l.empty(l.text(i, next)) // "4x4 for all the posts"
 		return next

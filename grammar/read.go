@@ -125,7 +125,7 @@ func said(v solver.Value) amount {
 // readAtoms reads a line that has been cut into atoms.
 func readAtoms(atoms []atom, c Context) Reading {
 	s := speech{c: c, metric: c.Metric}
-	tokens := lex(atoms, c)
+	tokens := pleased(atoms, lex(atoms, c))
 	if c.Teaching {
 		if a, ok := figures(tokens, s); ok {
 			return Reading{Acts: []Act{a}}

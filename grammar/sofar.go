@@ -75,3 +75,34 @@ func (l *lexing) namesPast(i int) bool {
 	}
 	return false
 }
+
+// pleased makes a question of names alone that end in a please: "rail count, please".
+func pleased(atoms []atom, in []token) []token {
+	n := len(atoms)
+	for n > 0 && (atoms[n-1].text == "." || atoms[n-1].text == "!") {
+		n--
+	}
+	if n == 0 || atoms[n-1].text != "please" && atoms[0].text != "please" {
+		return in
+	}
+	part := false
+	for i := range in {
+		switch in[i].kind {
+		case kPart, kLoc:
+			part = part || in[i].key() != "wall"
+		case kDim, kAnd, kComma, kStop, kKnowing:
+		default:
+			return in
+		}
+	}
+	for len(in) > 0 && (in[len(in)-1].kind == kStop || in[len(in)-1].kind == kComma) {
+		in = in[:len(in)-1]
+	}
+	if !part {
+		return in
+	}
+	return append(in, token{kind: kQMark, text: "?", at: atoms[n-1].at, end: atoms[n-1].end})
+}
+
+// besideSteps are words after which steps are a stair.
+var besideSteps = map[string]bool{"with": true, "of": true, "near": true, "by": true, "beside": true, "to": true, "up": true, "on": true, "from": true, "at": true, "over": true, "facing": true}
