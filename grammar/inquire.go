@@ -302,6 +302,10 @@ func (s *speech) whyOf(g *group, list []item) (Act, bool) {
 }
 
 func (s *speech) teach(g *group) {
+	if g.topic == "steps" {
+		s.act(g, Act{Kind: Ask, Topic: g.topic}) // "walk me through my steps"
+		return
+	}
 	if g.topic != "" {
 		s.act(g, Act{Kind: Teach, Topic: g.topic})
 		return
