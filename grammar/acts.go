@@ -201,15 +201,21 @@ func (s *speech) tried(g *group) {
 
 // sellers sets what a seller is said to have: that is no claim about the wall. It reports false for anything else.
 func (s *speech) sellers(g *group, found []made) bool {
-	if g.head == nil {
-		return false
-	}
 	seller := false
-	for _, w := range strings.Fields(g.head.text) {
-		seller = seller || selling[w]
+	if g.head != nil {
+		for _, w := range strings.Fields(g.head.text) {
+			seller = seller || selling[w]
+		}
 	}
 	for _, m := range found {
-		seller = (seller || m.st.Op == solver.Plus || m.st.Op == solver.Minus) && m.st.Name.Quantity == solver.Stock
+		if m.st.Name.Quantity == solver.FixedRail && (g.head == nil || strings.HasSuffix(g.head.text, " has") || strings.HasSuffix(g.head.text, " have")) {
+			s.act(g, Act{Kind: State, Statements: []solver.Statement{m.st}}) // "my brother has already screwed the lowest board on"
+			return true
+		}
+		if m.st.Name.Quantity == solver.Price {
+			seller = true // a price is told, whoever tells it
+		}
+		seller = (seller || m.st.Op == solver.Plus || m.st.Op == solver.Minus) && (m.st.Name.Quantity == solver.Stock || m.st.Name.Quantity == solver.Price)
 	}
 	if !seller {
 		return false

@@ -205,7 +205,7 @@ func nothingOfTheWall(list []token, reason, led bool) bool {
 		case kSell, kPriceVerb:
 			unknown++ // "we bought the lumber"
 		case kQuest:
-			if !led {
+			if !led && !reason {
 				return false
 			}
 		case kNum: // "the wheelbarrow is 29 wide, so …"

@@ -24,6 +24,7 @@ var countNouns = func() map[string]bool {
 func (l *lexing) bind() {
 	l.wordings()
 	l.limits()
+	l.vagueThenSaid()
 	l.nearestUnits()
 	l.shyOf()
 	l.onCenters()
@@ -43,12 +44,12 @@ func (l *lexing) bind() {
 		if t.kind == kOrdinal {
 			if next, idx := ordinalPart(in, i); next > 0 {
 				p := in[next]
-				p.indexes, p.index, p.at = idx, idx[0], t.at
-				if p.before == "" && opensQuestion(t.before) {
-					p.before = t.before // "is the second bay wider than the first"
-				}
+				p.indexes, p.index, p.at, p.before = idx, idx[0], t.at, strings.TrimSpace(t.before+" "+p.before)
 				out = append(out, p)
 				i = next
+				if i+1 < len(in) && in[i+1].is(kAt) && in[i+1].key() == "bottom" && strings.HasPrefix(in[i+1].text, "from") {
+					i++ // "the second board from the bottom"
+				}
 				continue
 			}
 		}
@@ -87,7 +88,7 @@ func (l *lexing) endsCount(i int) bool {
 // comesUp reports whether "up to" at an atom ends a verb of reaching: "the wall comes up to 42".
 func (l *lexing) comesUp(first int) bool {
 	switch l.word(first - 1) {
-	case "come", "comes", "coming", "reach", "reaches", "rise", "rises":
+	case "stand", "stands", "standing", "extend", "extends", "come", "comes", "coming", "reach", "reaches", "rise", "rises":
 		return true
 	}
 	return false

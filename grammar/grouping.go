@@ -281,7 +281,7 @@ func (g *grouping) question() {
 	}
 	for k := g.first; k < len(g.s.groups); k++ {
 		p := &g.s.groups[k]
-		if p.force != State || p.cmd != "" || p.sealed {
+		if p.force != State || p.cmd != "" || p.sealed || speaksOfUnits(p.items) && !hasFigure(p.items) {
 			continue
 		}
 		p.force = WhatIf

@@ -5,6 +5,27 @@ package grammar
 var idioms = []entry{
 	{kind: kHave, key: "have", ways: "(i|we) got"},
 	{kind: kFill, key: "fill", ways: `
+		if (that|it|this) (suits|pleases) [(you|me|us|everyone)]
+		(may|might|could|can) i [just] (ask|inquire|trouble you)
+		[(my|the|our)] (wife|husband|boss|client|customer|owner|mother|father|mom|dad|partner) [has] (put|set|capped|picked|chosen|settled on|decided on|agreed to|okayed)
+		[(,)] like at what (heights|height)
+		(near|close to|by|around) (us|me|here|town)
+		(down|up) the (road|street) [(from (us|me|here))]
+		on (that|the|your) list
+		(i|we) would be happiest (with|if)
+		(figure|figuring) [on]
+		so to speak
+		if (anything|need be|at all possible)`},
+	{kind: kTailFill, key: "does it", ways: "(will|would|should|ought to|shall) (do it|do the job|do the trick)"},
+	{kind: kEnter, key: "enter", ways: "[go ahead and] (put|plug|key|punch|enter|use|take) (his|her|their|these|those|the) (numbers|figures|dimensions|values) [in] [:]"},
+	{kind: kLoc, key: "ends", sense: meaning("end post size |"), ways: "[both] ends (are|is|will be|being)"},
+	{kind: kPart, key: "added post", sense: meaning("added post size"), ways: "added"},
+	{kind: kPart, key: "wall height", sense: meaning("wall height"), ways: "top [edge] of [(the|this|that)] [whole] thing"},
+	{kind: kFall, key: "falls", ways: "(runs|goes|slopes|slants|tilts|pitches|falls|drops|slants|leans) (downhill|down|away|off)\n(slants|slanting|slanted|dipping|dropping|drops off|falling away)"},
+	{kind: kPart, key: "kerf", sense: meaning("kerf"), ways: "(every|each) time [the] [saw] (saw|blade) (goes|cuts|runs|passes) [through]"},
+	{kind: kChange, key: "-=", ways: "(squeeze|squeezes|squish|compress|trim|dial back|ratchet down|knock down)"},
+	{kind: kChange, key: "+=", ways: "(crank up|jack up|dial up|bump up|hike up)"},
+	{kind: kFill, key: "fill", ways: `
 		(i|we) [have] (settled|agreed|landed|decided|gone|went) (on|upon|for|with)
 		(a|one) (moment|minute|while|second|week|month|day) ago
 		(earlier|yesterday|last night|last week|last weekend|the other day|over the weekend|after lunch|before lunch|a while back|a bit ago)

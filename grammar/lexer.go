@@ -155,6 +155,10 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.kind == kPerFoot && l.last() != nil && l.last().kind == kNum {
 		return l.phrase(f, i)
 	}
+	if len(f) > 0 && f[0].entry.key == "take that" && l.goalBefore() && (strings.HasPrefix(l.text(i, f[0].next), "do ") || strings.HasPrefix(l.text(i, f[0].next), "build ") || strings.HasPrefix(l.text(i, f[0].next), "use ")) {
+		l.empty("do") // "whichever costs the least, do that"
+		return f[0].next
+	}
 	if len(f) > 0 && f[0].entry.key == "quit" && f[0].next == i+1 && l.fallsShort(i+1) {
 		l.empty(l.word(i)) // "have the post stop an inch shy of the top"
 		return i + 1

@@ -213,11 +213,4 @@ func (l *lexing) sellsAfter(i int) bool {
 	return false
 }
 
-// opensQuestion reports whether the empty words before a word begin with a verb that asks.
-func opensQuestion(before string) bool {
-	first, _, _ := strings.Cut(before, " ")
-	_, asks := helping[first]
-	return asks
-}
-
 var addedPosts = nounOf("added post")

@@ -80,7 +80,7 @@ func (k *clause) possible() tokenKind {
 func (k *clause) set(i int) (made, bool) {
 	lim := k.items[i].lim
 	op, ok := lim.relation()
-	if !ok {
+	if !ok || endsIn(leadOf(k.items[i]), "by") && op == solver.Eq || k.thatBoard(i) {
 		return made{}, false
 	}
 	if n := k.noun(i + 1); n != nil && strings.HasPrefix(n.before, "of the") && lim.lo.frac && lim.lo.unit == bare {
@@ -164,6 +164,29 @@ func (k *clause) sawn() tokenKind {
 		return kCutWord
 	}
 	return kNot
+}
+
+// leadOf is the empty words in front of a value and of what bounds it.
+func leadOf(it item) string {
+	if it.value() && len(it.lim.lead) > 0 {
+		return it.lim.lead[0].before
+	}
+	return it.before
+}
+
+// endsIn reports whether a stretch of words ends in one.
+func endsIn(words, last string) bool {
+	return words == last || strings.HasSuffix(words, " "+last)
+}
+
+// thatBoard reports whether a bare number is told of one board: "that board is at 22" counts nothing.
+func (k *clause) thatBoard(i int) bool {
+	n := k.noun(i - 1)
+	if n == nil || n.key() != "rail" || n.plural() || k.has(kKnowing) != nil || k.items[i].lim.lo.unit != bare {
+		return false
+	}
+	f := strings.Fields(n.before)
+	return len(f) > 0 && (f[len(f)-1] == "that" || f[len(f)-1] == "this") && (endsIn(k.items[i].before, "at") || endsIn(k.items[i].before, "is"))
 }
 
 // loneCenters asks what is so far apart where only that is said, and it may be stiffeners: `24" o.c.`.

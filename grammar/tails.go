@@ -130,6 +130,9 @@ func (g *grouping) turn(to, from ActKind) bool {
 	took := false
 	if !g.empty() {
 		took = true
+		if g.g.force == to && to == Check && g.g.head != nil && g.g.head.kind == kTheirs {
+			return true // "the opening has to be 30, and does his 2 inch gap check out"
+		}
 		if g.g.force == from && g.g.cmd == "" {
 			g.g.force = to
 		}

@@ -77,7 +77,7 @@ var trials = []entry{
 		(can|could|may|might|would) (i|we) (get away|get by|live|make do|manage|scrape by|squeak by|do fine|be fine|be ok|be okay) (with|on|using|if)
 		(run|rerun|redo|rework|recalculate|figure|refigure|recompute) (it|that|this|everything|the numbers|the layout|things|the wall) [(again|over|once more)] (with|for|at|using|as if|assuming|like)
 		(assume|assuming|presume|suppose|supposing|imagine|pretend|say) for (a|the) (sec|second|minute|moment|bit|now|sake of argument) [that]
-		(assume|assuming|presume|presuming|supposing|picture|figure|granted|given) [that] (i|we|you|they|it|there)
+		(assume|assuming|presume|presuming|supposing|picture|granted|given) [that] (i|we|you|they|it|there)
 		hypothetically speaking [(,)] [(if|say|what if|suppose)]
 		in theory [(,)] [(if|what if|could we|could i)]
 		theoretically [(,)] [(if|what if)]

@@ -1,5 +1,7 @@
 package grammar
 
+import "strings"
+
 // leaning reports whether a post is said to lean before here.
 func (l *lexing) leaning() bool {
 	for i := range l.tokens {
@@ -175,6 +177,55 @@ func (l *lexing) pieces(i int) bool {
 		case ok:
 			size = true
 		case size && (l.word(i) == "at" || l.word(i) == "@" || l.word(i) == "long"):
+			return true
+		}
+	}
+	return false
+}
+
+// goalBefore reports whether a goal was the last thing said.
+func (l *lexing) goalBefore() bool {
+	for i := len(l.tokens) - 1; i >= 0; i-- {
+		switch t := &l.tokens[i]; t.kind {
+		case kComma:
+		case kGoal:
+			return true
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// vagueThenSaid drops a vague word that a figure puts right: "a touch larger, say by an eighth".
+func (l *lexing) vagueThenSaid() {
+	in := l.tokens
+	for i := 0; i+2 < len(in); i++ {
+		if in[i].kind != kVague {
+			continue
+		}
+		j := i + 1
+		if in[j].kind == kMore || in[j].kind == kUp || in[j].kind == kDown {
+			j++
+		}
+		comma := j
+		if j < len(in) && in[j].kind == kComma {
+			j++
+		}
+		if j >= len(in) || in[j].kind != kNum || !saysBefore(in[j].before) {
+			continue
+		}
+		out := append([]token{}, in[:i]...)
+		out = append(out, in[i+1:comma]...)
+		in[j].before = "by"
+		l.tokens = append(out, in[j:]...)
+		return
+	}
+}
+
+func saysBefore(before string) bool {
+	for _, w := range strings.Fields(before) {
+		if w == "say" || w == "maybe" {
 			return true
 		}
 	}
