@@ -1,6 +1,10 @@
 package grammar
 
-import "strings"
+import (
+	"slices"
+	"strings"
+	"sync"
+)
 
 // entry is one row of a vocabulary table: what a phrase is, and the ways to say it, a line each.
 //
@@ -22,6 +26,21 @@ type node struct {
 	entry *entry  // the entry that ends here
 	rank  int     // place of that entry in the tables: the earlier wins a tie
 	loose bool
+	edges []edge  // next, and next of all that is reached without a word, by number
+	ends  []*node // the ends of entries that are reached without a word
+	once  sync.Once
+}
+
+// edge is a way on from a node, by a word or a class.
+type edge struct {
+	id int
+	to *node
+}
+
+// wordInfo is what the tables know of a word by itself.
+type wordInfo struct {
+	ids                       []int // its number, and those of its classes
+	neutral, article, loosely bool
 }
 
 func (n *node) edge(id int, to *node) {
@@ -40,6 +59,7 @@ type vocabulary struct {
 	articles map[string]bool
 	loosely  map[string]bool // what may stand inside a loose entry
 	known    map[string]bool // every word that means something
+	info     map[string]*wordInfo
 	ranks    int
 }
 
@@ -72,7 +92,63 @@ func compile(classes []wordClass, tables ...[]entry) *vocabulary {
 			v.insert(&t[i])
 		}
 	}
+	v.seal()
 	return v
+}
+
+// seal gathers what is known of each word, so that it is looked up once.
+func (v *vocabulary) seal() {
+	v.info = map[string]*wordInfo{}
+	of := func(w string) *wordInfo {
+		if v.info[w] == nil {
+			v.info[w] = &wordInfo{neutral: v.neutral[w], article: v.articles[w], loosely: v.loosely[w]}
+		}
+		return v.info[w]
+	}
+	for w, id := range v.ids {
+		of(w).ids = append(of(w).ids, id)
+	}
+	for w, ids := range v.classes {
+		of(w).ids = append(of(w).ids, ids...)
+	}
+	for _, set := range []map[string]bool{v.neutral, v.articles, v.loosely} {
+		for w := range set {
+			of(w)
+		}
+	}
+}
+
+// reach gathers, when a node is first come to, all that can be reached from it without a word.
+func (n *node) reach() {
+	n.once.Do(func() {
+		n.gather(n)
+		slices.SortStableFunc(n.edges, func(a, b edge) int { return a.id - b.id })
+	})
+}
+
+func (n *node) gather(f *node) {
+	if f.entry != nil && !slices.Contains(n.ends, f) {
+		n.ends = append(n.ends, f)
+	}
+	for id, list := range f.next {
+		for _, to := range list {
+			if e := (edge{id, to}); len(f.free) == 0 || !slices.Contains(n.edges, e) {
+				n.edges = append(n.edges, e)
+			}
+		}
+	}
+	for _, g := range f.free {
+		n.gather(g)
+	}
+}
+
+var unheardOf = &wordInfo{}
+
+func (v *vocabulary) of(w string) *wordInfo {
+	if f := v.info[w]; f != nil {
+		return f
+	}
+	return unheardOf
 }
 
 func (v *vocabulary) insert(e *entry) {
@@ -183,12 +259,16 @@ func (v *vocabulary) match(r reader, i int) []found { return v.matchBut(r, i, 0)
 // matchBut is match without the entries of one kind.
 func (v *vocabulary) matchBut(r reader, i int, not tokenKind) []found {
 	m := matcher{v: v, r: r, not: not}
-	w := r.word(i)
+	w := v.of(r.word(i))
 	gain := 1
-	if v.neutral[w] {
+	if w.neutral {
 		gain = 0
 	}
-	m.enter(v.starts, w, func(n *node) { m.walk(n, i+1, gain, 0) })
+	for _, id := range w.ids {
+		for _, n := range v.starts[id] {
+			m.walk(n, i+1, gain, 0)
+		}
+	}
 	return m.best
 }
 
@@ -200,48 +280,39 @@ type matcher struct {
 	steps int
 }
 
-// enter follows the edges that a word opens: by itself, and by each class that it belongs to.
-func (m *matcher) enter(edges map[int][]*node, w string, walk func(*node)) {
-	if id, ok := m.v.ids[w]; ok {
-		for _, n := range edges[id] {
-			walk(n)
-		}
-	}
-	for _, id := range m.v.classes[w] {
-		for _, n := range edges[id] {
-			walk(n)
-		}
-	}
-}
-
 const (
 	maxSkip  = 5     // empty words in a row between two words of an entry
 	maxSteps = 20000 // states visited for one place in a line
 )
 
 func (m *matcher) walk(n *node, i, content, skipped int) {
-	if n.entry != nil && skipped == 0 && n.entry.kind != m.not {
-		m.keep(found{n.entry, n.rank, content, i})
+	n.reach()
+	if skipped == 0 {
+		for _, e := range n.ends {
+			if e.entry.kind != m.not {
+				m.keep(found{e.entry, e.rank, content, i})
+			}
+		}
 	}
-	if m.steps++; m.steps > maxSteps {
+	if m.steps++; m.steps > maxSteps || i >= len(m.r.atoms) || len(n.edges) == 0 {
 		return
 	}
-	for _, f := range n.free {
-		m.walk(f, i, content, skipped)
-	}
-	if i >= len(m.r.atoms) || n.next == nil {
-		return
-	}
-	w := m.r.word(i)
+	text := m.r.word(i)
+	w := m.v.of(text)
 	gain := 1
-	if m.v.neutral[w] {
+	if w.neutral {
 		gain = 0
 	}
-	m.enter(n.next, w, func(to *node) { m.walk(to, i+1, content+gain, 0) })
+	for _, id := range w.ids {
+		k, _ := slices.BinarySearchFunc(n.edges, id, func(e edge, id int) int { return e.id - id })
+		for ; k < len(n.edges) && n.edges[k].id == id; k++ {
+			m.walk(n.edges[k].to, i+1, content+gain, 0)
+		}
+	}
 	switch {
-	case w == "-" && m.r.glued(i) && m.r.glued(i+1):
+	case text == "-" && m.r.glued(i) && m.r.glued(i+1):
 		m.walk(n, i+1, content, skipped)
-	case skipped < maxSkip && (m.v.articles[w] || n.loose && m.v.loosely[w]):
+	case skipped < maxSkip && (w.article || n.loose && w.loosely):
 		m.walk(n, i+1, content, skipped+1)
 	}
 }
