@@ -139,7 +139,7 @@ func (k *clause) claimedCost() (reading, bool) {
 
 // forMaterial reports whether the one part named is what the money is for: "450 for the material".
 func (k *clause) forMaterial() bool {
-	return len(k.things) == 1 && k.items[k.things[0]].key() == "budget" && strings.HasPrefix(k.items[k.things[0]].text, "for ")
+	return len(k.things) == 1 && k.items[k.things[0]].key() == "budget" && (strings.HasPrefix(k.items[k.things[0]].text, "for ") || strings.HasPrefix(k.items[k.things[0]].text, "material") || strings.HasPrefix(k.items[k.things[0]].text, "lumber") || strings.HasPrefix(k.items[k.things[0]].text, "wood"))
 }
 
 // inAll reports whether all that is named is the whole: "298.75 all in".

@@ -29,7 +29,7 @@ var unmarked = map[string]string{
 	"neighbouring": "neighboring", "neighbour": "neighbor", "neighbours": "neighbors", "greyed": "grayed",
 	"whatcha": "what are you", "dunno": "do not know", "s'pose": "suppose", "spose": "suppose", "coulda": "could have", "woulda": "would have", "shoulda": "should have",
 	"whatve": "what have", "whered": "where did", "whyd": "why did", "howre": "how are", "whyre": "why are", "itd": "it would", "theyd": "they would", "youd": "you would", "howm": "how am",
-	"thru": "through", "mat'l": "material", "matl": "material", "mtl": "material", "mtrl": "material", "clr": "clear", "rnd": "round", "pls": "please", "dwg": "drawing", "dwgs": "drawings", "b4": "before", "rt": "right", "ct": "count", "cts": "counts", "opt": "option", "dbl": "double", "pic": "picture", "pics": "pictures", "abv": "above", "blw": "below",
+	"thru": "through", "mat'l": "material", "matl": "material", "mtl": "material", "mtrl": "material", "clr": "clear", "rnd": "round", "pls": "please", "dwg": "drawing", "dwgs": "drawings", "b4": "before", "rt": "right", "ct": "count", "cts": "counts", "opt": "option", "dbl": "double", "oall": "overall", "pic": "picture", "pics": "pictures", "abv": "above", "blw": "below",
 	"btm": "bottom", "btmst": "bottom", "eql": "equal", "ctrd": "centered", "ok'd": "okayed", "okd": "okayed", "exist'g": "existing", "req'd": "required", "reqd": "required",
 	"c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }

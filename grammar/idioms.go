@@ -16,6 +16,14 @@ var idioms = []entry{
 		(figure|figuring) [on]
 		so to speak
 		if (anything|need be|at all possible)`},
+	{kind: kVague, key: "vague", ways: "and (change|some)"},
+	{kind: kQuest, key: "cost", ways: "(what|where) (are|is) (we|i) at (on|with|for) (cost|money|price|dollars)\nhow much [(are|is)] (we|i) (at|up to) [(now|so far)]"},
+	{kind: kQuest, key: "shopping", ways: "what (is|do i have|have i got|have we got|do we have) left to (buy|get|purchase|pick up|order)"},
+	{kind: kSellLess, key: "-=", ways: "[just] sold [(me|us)] [the] last of\nlast of"},
+	{kind: kBestTail, key: "tail", ways: "as (you|we|i) [(can|could|possibly can)] (manage|possibly can|possibly could)"},
+	{kind: kLoc, key: "between rails", sense: meaning("gap"), ways: "RAIL to RAIL"},
+	{kind: kGoal, key: "cheapest", ways: "(whatever|whichever) [(one|way)] (comes|works|turns) out cheapest"},
+	{kind: kPart, key: "overall", sense: meaning("overall"), ways: "(oa|o - a|o / a)"},
 	{kind: kTailFill, key: "does it", ways: "(will|would|should|ought to|shall) (do it|do the job|do the trick)"},
 	{kind: kEnter, key: "enter", ways: "[go ahead and] (put|plug|key|punch|enter|use|take) (his|her|their|these|those|the) (numbers|figures|dimensions|values) [in] [:]"},
 	{kind: kLoc, key: "ends", sense: meaning("end post size |"), ways: "[both] ends (are|is|will be|being)"},

@@ -45,6 +45,7 @@ var perEach = &entry{kind: kPer, key: "per"}
 // trailingBounds drops the comma before a limit that ends its clause: "$400, no more".
 func (l *lexing) trailingBounds() {
 	l.andNots()
+	l.orBetter()
 	if n := len(l.tokens); n > 3 && l.tokens[n-2].kind == kComma && l.tokens[n-1].as(kBound) != nil && l.tokens[n-1].text == "tops" && l.moneyBefore(n-2) {
 		l.tokens[n-1].kind = kBound // "we've got 450 dollars for the lumber, tops"
 		l.tokens = append(l.tokens[:n-2], l.tokens[n-1])
@@ -57,6 +58,22 @@ func (l *lexing) trailingBounds() {
 		if i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma || l.tokens[i+2].kind == kStop {
 			next.kind = kBound
 			l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
+		}
+	}
+}
+
+// orBetter reads "or better" at the end as a bound, and not as a better word: "three quarters off the floor or better". What
+// stands over at the end is no count: "two boards over".
+func (l *lexing) orBetter() {
+	for i := range l.tokens {
+		t := &l.tokens[i]
+		last := i+1 == len(l.tokens) || l.tokens[i+1].kind == kStop || l.tokens[i+1].kind == kComma
+		switch {
+		case !last:
+		case t.kind == kFix && t.text == "or better" && t.as(kBound) != nil:
+			t.kind = kBound
+		case t.kind == kOver && i > 1 && l.tokens[i-1].kind == kPart && l.tokens[i-1].key() == "rail" && l.tokens[i-2].kind == kNum:
+			t.kind = kVague
 		}
 	}
 }

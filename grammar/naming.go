@@ -60,7 +60,7 @@ func (l *lexing) opensGap(i, end int) bool {
 // measures reports whether a length with a unit stands between two atoms: then "open" is no command with a name.
 func (l *lexing) measures(i, end int) bool {
 	for ; i < end; i++ {
-		if a, _, ok := l.length(i); ok && a.unit != bare {
+		if a, _, ok := l.length(i); ok && a.unit != bare || l.word(i) == "min" || l.word(i) == "max" {
 			return true
 		}
 	}

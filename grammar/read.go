@@ -98,6 +98,9 @@ func readNormal(line string, c Context) ([]Act, bool) {
 			if loosely(st) && Normal(acts) != strings.TrimSpace(line) {
 				return nil, false // `extra 4x4 40" x 2` is read with care
 			}
+			if solver.KindOf(st.Name.Quantity) == solver.Length && st.Op != solver.Times && st.Value.Of == nil && st.Value.Unit == solver.None && len(st.Value.List) == 0 && a.Kind != Forget {
+				return nil, false // "bay 1 = 58" lacks its unit
+			}
 			m := made{st: st, kind: solver.KindOf(st.Name.Quantity)}
 			if m.kind == 0 {
 				m.kind = kindOfValue(st.Value)

@@ -17,6 +17,9 @@ func (k *clause) plain() (reading, bool) {
 	if !ok || k.inner() && !k.twoLimits() || k.movesBy() || k.topAlone() || k.runsOn() || k.besideOpening() || k.centeredAt() {
 		return reading{}, false
 	}
+	if k.has(kWayOut) != nil || k.has(kOrdinal) != nil && len(k.sides) > 0 && len(values) > 0 {
+		return reading{}, false // "two walk-throughs, first one against the left post" is two things
+	}
 	r := reading{carry: k.carry}
 	if k.sizedCount() {
 		k.values[0], k.values[1] = k.values[1], k.values[0]

@@ -81,7 +81,7 @@ var classes = []wordClass{
 	{"FEWEST", "fewest least minimum min smallest"},
 	{"CHEAP", "cheap cheaply inexpensive inexpensively economical economically affordable low"},
 	{"CHEAPEST", "cheapest cheapest lowest"},
-	{"WASTE", "waste scrap offcuts leftovers scraps wastage"},
+	{"WASTE", "waste scrap offcut offcuts leftovers scraps wastage"},
 	{"LEAST", "least minimum min minimal little lowest smallest"},
 	{"ADJ", "big large huge wide broad high tall small tiny narrow tight short long low close thick thin deep far odd strange weird uneven wee"},
 	{"STORE", "save store file stash keep bank park preserve remember"},
