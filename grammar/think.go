@@ -125,6 +125,11 @@ var behind = map[string]bool{"rather": true, "i mean": true, "sorry": true, "ins
 
 // rejoined makes one sentence of what a word of correction between full stops puts right: "4x4 posts. Hang on. 6x6."
 func rejoined(list []item) []item {
+	for i := 1; i+2 < len(list); i++ {
+		if it := list[i]; stops(list[i-1]) && !it.value() && it.kind == kCmd && it.as(kFix) != nil && !list[i+1].value() && list[i+1].kind == kComma && placed(list[i+2]) {
+			it.kind = kFix // "opening 36. Scratch that, 38."
+		}
+	}
 	for i := 1; i+1 < len(list); i++ {
 		if !stops(list[i]) {
 			continue

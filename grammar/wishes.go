@@ -8,6 +8,7 @@ var wishes = []entry{
 		(do not make|no|not|never) [(one|any|a)] BAY (bigger|wider|longer|larger|narrower|smaller|shorter) than (another|the other|the others|the rest|any other|its neighbor|the next) [,] [(keep|make|leave) (them|it|BAY) (all|) (EQUAL|even)]
 		(keep|make|leave|have) [all] BAY [all] (matching|matched|even|balanced|equal|uniform|consistent)
 		(split|divide|share) [the] (WALL|span|run|length) [up] (into|in) (equal|even|identical|equally wide) BAY
+		BAY as (even|equal) as (can be|possible|you can [(make them|get them)]|they can be|they come)
 		(matching|matched|balanced) BAY
 		BAY (should|must|have to|need to|ought to) (match|be equal|be even|be alike|be identical|be uniform|match each other|match one another)`},
 	{kind: kGoal, key: "same length", loose: true, ways: `
@@ -24,6 +25,8 @@ var wishes = []entry{
 		(keep|leave|hold|make|have|get) [(all|every|each)] GAP [all] [(exactly|perfectly|dead|truly|really|nice and)] (even|equal|identical|uniform|exact|true|alike|the same|consistent)
 		(keep|leave|hold|make|have|get|want) [(all|every|each)] GAP [all] (exactly|perfectly|dead|truly|really|nice and) (even|equal|identical|uniform|exact|true|alike|the same|consistent)
 		GAP [(all|should|should all|must|must all|to|to all|all to)] (come out|turn out|end up|work out|be|stay) [(exactly|perfectly|dead|all)] (even|equal|identical|uniform|exact|alike|the same|consistent|true)
+		(same|equal|even) (gaps|spaces) [all] (the way up|all the way up|all the way|throughout|top to bottom|from top to bottom|everywhere)
+		GAP as even as (can be|possible|you can [(make them|get them)]|they can be|they come)
 		(even|equalize|equalise|smooth|true) (up|out) GAP
 		(equalize|equalise) GAP
 		GAP (identical|uniform|equal|alike) [to one another] [,] [(and|so)] round [(each|every)] [(mark|marks)] [(by itself|on its own|separately|individually|independently|one by one)]
@@ -38,6 +41,7 @@ var wishes = []entry{
 	{kind: kGoal, key: "cheapest", loose: true, ways: `
 		(whatever|whichever|what|the way that|the one that|which ever) [(way|one|layout|option)] (costs|comes to|runs|sets me back|sets us back|is) [me] (least|the least|cheapest|the cheapest|less|the lowest)
 		(do not|not|never) (spend|pay|cost) [a] (penny|cent|dime|dollar|nickel|thing) more than [(i|we|you|it)] (have to|need to|has to|must|needs to)
+		(whatever|whichever) (is|comes out|works out) [the] (cheapest|least expensive)
 		[(the)] cheapest (wins|is best|will do|does it|please|is fine|it is)
 		(keep|hold|get|make) [the] (cost|costs|price|bill|total|expense|spending) [(down)] [as] (as low|as small|low|small|down|as far down) as [(it|you|we|they)] (can|will|could|possibly can) [(be|go|get|manage|keep it|make it)]
 		(keep|hold|get) [the] [(material|materials|lumber|total|overall|wood)] (cost|costs|price|bill|total|expense|spending|outlay) (down|low|lowest|minimal|at a minimum|to a minimum|to the minimum|to the bare minimum|at rock bottom|rock bottom)
@@ -57,12 +61,14 @@ var wishes = []entry{
 		(offcuts|leftovers|leftover pieces|leftover bits|leftover wood|scraps|scrap|waste|cutoffs) [(are|is|be|to be|should be)] (kept|held) (down|low|small|to a minimum|at a minimum|to the minimum|minimal|as few as possible|as small as possible)
 		(as few|the fewest|fewest|least) (leftovers|leftover pieces|offcuts|cutoffs|scraps) [(as possible|possible|as you can)]
 		(get|make) the most out of (each|every|the) (board|stick|length|boards|sticks|lumber|stock)
+		(use|buy|need) as little (lumber|wood|timber|material) as (possible|you can|we can|i can|it takes)
 		(smallest|littlest) (scrap|waste) (pile|heap)`},
 	{kind: kGoal, key: "fewest posts", loose: true, ways: `
 		(do not|not|never) (use|add|set|put in|have) [(a|one|any)] (POST|posts) more than [(is|are|we|i)] (necessary|needed|need|have to|must|required|strictly necessary|absolutely necessary) [(, fewest (wins|is best))]
 		no more POST than [(is|are|we|i|you)] (necessary|needed|need|have to|must|required|strictly necessary|absolutely necessary)
 		(minimize|minimise) [the] (number|count) of POST
 		as few POST as [(you|we|i)] (can|could) (manage|get away with|get by with|live with|make do with|get)
+		(lowest|smallest|least) (number|count) of POST
 		(minimize|minimise) (posts|psts|columns|pillars)
 		(only|just) as many POST as [(is|are|we|i|you)] (necessary|needed|need|have to|must|required|it takes)
 		(keep|hold) [the] (number|count) of POST (down|low|to a minimum|to the minimum|to the bare minimum|minimal|at a minimum)

@@ -17,6 +17,7 @@ func (l *lexing) wordings() {
 	l.soldOut()
 	l.offEach()
 	l.alone()
+	l.onward()
 }
 
 // drop takes token i out. What stood before it stands before the next.

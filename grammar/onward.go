@@ -1,0 +1,64 @@
+package grammar
+
+import "strings"
+
+// onward sets right what words mean by the part that they are said of.
+func (l *lexing) onward() {
+	for i := 0; i+1 < len(l.tokens); i++ {
+		t, next := &l.tokens[i], &l.tokens[i+1]
+		switch {
+		case t.kind == kMore && (t.text == "additional" || t.text == "extra") && (t.before == "an" || strings.HasSuffix(t.before, " an")) && next.kind == kPart && !next.plural():
+			t.kind, t.found = kAnother, []found{{entry: oneMore}}
+		case t.kind == kPriceVerb && (t.text == "is now" || t.text == "are now") && next.kind == kNum && i > 0 && l.tokens[i-1].kind == kPart && !goodsKeys[l.tokens[i-1].key()]:
+			t.kind = kTailFill // "the budget is now 480"
+		case t.kind == kNum && next.kind == kPart && next.key() == "drop" && strings.HasSuffix(next.text, "wall") && l.postBefore(i):
+			l.pastWall(i + 1)
+		case t.kind == kPart && next.kind == kRel && next.text == "up to" && lifts[firstWord(t.before)]:
+			next.kind, next.found = kTo, nil // "get the wall up to 46"
+		case t.kind == kFactor && next.kind == kPart && next.key() == "bottom gap" && !strings.HasPrefix(next.text, "bottom") && keeps[firstWord(t.before)]:
+			t.kind = kUnclear // "leave twice the gap under the bottom board": of which gap?
+		case next.kind == kComma && i+2 < len(l.tokens) && l.tokens[i+2].kind == kBound && l.tokens[i+2].text == "tops" && i+3 == len(l.tokens) && t.kind == kPart && i > 0 && l.tokens[i-1].kind == kNum:
+			l.tokens = append(l.tokens[:i+1], l.tokens[i+2:]...) // "two inch gaps, tops"
+		}
+	}
+}
+
+var oneMore = &entry{kind: kAnother, key: "+="}
+
+// goodsKeys are parts that have a price.
+var goodsKeys = map[string]bool{"rail": true, "bracket": true, "size": true, "post": true, "anchor size": true, "screw length": true, "cap": true, "stiffener": true}
+
+// lifts are verbs that bring something to a value; keeps are verbs that leave it as it is said.
+var (
+	lifts = map[string]bool{"get": true, "bring": true, "take": true, "carry": true, "build": true, "run": true}
+	keeps = map[string]bool{"leave": true, "keep": true, "have": true, "want": true, "put": true, "set": true}
+)
+
+func firstWord(s string) string {
+	w, _, _ := strings.Cut(s, " ")
+	return w
+}
+
+// postBefore reports whether a post is named before token i in its part of the line.
+func (l *lexing) postBefore(i int) bool {
+	for i--; i >= 0 && l.tokens[i].kind != kStop && l.tokens[i].kind != kComma; i-- {
+		if e := l.tokens[i].as(kPart); e != nil && (e.key == "post" || e.key == "added post" || e.key == "post height") {
+			return true
+		}
+	}
+	return false
+}
+
+// pastWall takes "past the wall" at token i for what lies above it: "the posts stick up three inches past the wall".
+func (l *lexing) pastWall(i int) {
+	way := l.tokens[i]
+	way.kind, way.found, way.text = kOver, []found{{entry: over}}, "past"
+	t := &l.tokens[i]
+	t.found, t.text, t.before = wallNoun, "wall", "the"
+	l.tokens = append(l.tokens[:i], append([]token{way}, l.tokens[i:]...)...)
+	for j := range l.tokens[:i] {
+		if p := &l.tokens[j]; p.kind == kQuest && p.as(kPart) != nil {
+			p.kind = kPart
+		}
+	}
+}
