@@ -13,7 +13,7 @@ func (l *lexing) onward() {
 			t.kind = kTailFill // "the budget is now 480"
 		case t.kind == kNum && next.kind == kPart && next.key() == "drop" && strings.HasSuffix(next.text, "wall") && l.postBefore(i):
 			l.pastWall(i + 1)
-		case t.kind == kPart && next.kind == kRel && next.text == "up to" && lifts[firstWord(t.before)]:
+		case t.kind == kPart && next.kind == kRel && next.text == "up to" && (lifts[firstWord(t.before)] || i > 0 && lifts[l.tokens[i-1].text]):
 			next.kind, next.found = kTo, nil // "get the wall up to 46"
 		case t.kind == kFactor && next.kind == kPart && next.key() == "bottom gap" && !strings.HasPrefix(next.text, "bottom") && keeps[firstWord(t.before)]:
 			t.kind = kUnclear // "leave twice the gap under the bottom board": of which gap?

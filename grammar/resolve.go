@@ -93,6 +93,11 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if n := k.carry.name; n != nil && (n.Quantity == solver.Rails || n.Quantity == solver.RailSize) && len(k.things) == 0 && lim.tall() && exact.Int(20).Less(lim.lo.val) {
 		return k.build(aspectIndex[string(solver.WallHeight)]) // "two by six rails, 48 high"
 	}
+	if n := k.carry.name; n != nil && len(k.things) == 0 && len(k.dims) == 1 && k.items[k.dims[0]].key() == "height" && k.dims[0] < i && !strings.Contains(string(n.Quantity), "post") {
+		if a, ok := k.pick(senses, kinds, lim, i); ok {
+			return k.build(a) // "two by sixes; height 42"
+		}
+	}
 	if carried := k.carried(); len(k.things) == 0 && len(senses) > 0 && len(carried) > 0 { // "one added post, 50 tall"
 		all := append(append([]sense{}, carried...), senses...)
 		if a, ok := k.pick(all, kinds, lim, i); ok {
