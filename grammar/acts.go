@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -186,12 +187,21 @@ func (s *speech) tried(g *group) {
 	if !ok {
 		return
 	}
-	if g.force == Check && s.sellers(g, found) {
-		return
-	}
 	a := Act{Kind: g.force}
+	goods := !slices.ContainsFunc(found, func(m made) bool { return m.st.Name.Quantity != solver.Stock && m.st.Name.Quantity != solver.Price })
 	for _, m := range found {
-		a.Statements = append(a.Statements, m.st)
+		if g.force != Check || !noClaim(g.head, m.st, goods) {
+			a.Statements = append(a.Statements, m.st)
+			continue
+		}
+		if len(a.Statements) > 0 {
+			s.act(g, a)
+			a.Statements = nil
+		}
+		s.act(g, Act{Kind: State, Statements: []solver.Statement{m.st}})
+	}
+	if len(a.Statements) == 0 {
+		return
 	}
 	if len(found) == 1 && found[0].st.Name.Quantity == solver.Tolerance && g.force == WhatIf {
 		a.Kind = Tolerance
@@ -199,31 +209,18 @@ func (s *speech) tried(g *group) {
 	s.act(g, a)
 }
 
-// sellers sets what a seller is said to have: that is no claim about the wall. It reports false for anything else.
-func (s *speech) sellers(g *group, found []made) bool {
-	seller := false
-	if g.head != nil {
-		for _, w := range strings.Fields(g.head.text) {
-			seller = seller || selling[w]
-		}
+// noClaim reports whether what stands in a claim is no claim about the wall: a price, what a seller has or has no more, a rail
+// that somebody has fixed already. goods tells that nothing but lumber on sale is spoken of.
+func noClaim(head *token, st solver.Statement, goods bool) bool {
+	switch st.Name.Quantity {
+	case solver.Price:
+		return true
+	case solver.Stock:
+		return goods && (st.Op == solver.Plus || st.Op == solver.Minus || head != nil && slices.ContainsFunc(strings.Fields(head.text), func(w string) bool { return selling[w] }))
+	case solver.FixedRail:
+		return head == nil || strings.HasSuffix(head.text, " has") || strings.HasSuffix(head.text, " have")
 	}
-	for _, m := range found {
-		if m.st.Name.Quantity == solver.FixedRail && (g.head == nil || strings.HasSuffix(g.head.text, " has") || strings.HasSuffix(g.head.text, " have")) {
-			s.act(g, Act{Kind: State, Statements: []solver.Statement{m.st}}) // "my brother has already screwed the lowest board on"
-			return true
-		}
-		if m.st.Name.Quantity == solver.Price {
-			seller = true // a price is told, whoever tells it
-		}
-		seller = (seller || m.st.Op == solver.Plus || m.st.Op == solver.Minus) && (m.st.Name.Quantity == solver.Stock || m.st.Name.Quantity == solver.Price)
-	}
-	if !seller {
-		return false
-	}
-	for _, m := range found {
-		s.act(g, Act{Kind: State, Statements: []solver.Statement{m.st}})
-	}
-	return true
+	return false
 }
 
 // selling are who lumber is bought from.
