@@ -6,8 +6,9 @@ import "strings"
 // and …", "…, so that it lines up with our steps". It reports whether there was one. It is asked only where the line as
 // a whole could not be read. What is left must be read by itself, without a guess.
 //
-// A clause is backdrop where it has a subject of its own, names no figure, no part of the wall (in a reason it may), no
-// relation and no change, asks and orders nothing, tells nobody's view, and says something that no table knows.
+// A clause is backdrop where it has a subject of its own, names no figure, no part of the wall, no relation and no change, asks
+// and orders nothing, tells nobody's view, and says something that no table knows. A reason, and what a "so" or a "but" leads
+// on from, may name parts; the latter also the figure of a thing that no table knows: "the wheelbarrow is 29 wide, so …".
 func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
 	var left []atom
 	dropped := false
@@ -234,17 +235,4 @@ func nothingOfTheWall(list []token, reason, led bool) bool {
 		}
 	}
 	return (unknown > 0 || led || reason) && !(figures && parts)
-}
-
-// numberish reports whether a word may be a misspelled number or unit.
-func (d *dictionary) numberish(w string) bool {
-	if english()[w] {
-		return false
-	}
-	for _, n := range d.numbers {
-		if len(n) > 2 && slip(w, n, 1) <= 1 || len(n) > 6 && slip(w, n, 2) <= 2 {
-			return true
-		}
-	}
-	return false
 }

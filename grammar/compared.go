@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 )
 
 // comparands splits what is compared: "garden and driveway", "this with the one saved as shed".
@@ -130,10 +131,10 @@ func nameless(s string) bool {
 
 // paired finds two plans that are held against each other without a command in front: "porch against shed, how do they stack
 // up", "put plan a and plan b side by side". The names are what the first and the second group match.
-var pairedWays = func() []*regexp.Regexp {
+var pairedWays = sync.OnceValue(func() []*regexp.Regexp {
 	name := `((?:[a-z][a-z0-9]* ?){1,3}?|[a-z][a-z0-9]* [0-9])`
 	join := `(?:and|with|against|vs|versus|or|next to|beside|alongside|up against)`
-	close := `(?:next to|beside|alongside|against|up against)`
+	beside := `(?:next to|beside|alongside|against|up against)`
 	tail := `(?:how (?:do|would|will) (?:they|those|these|the two|both)(?: of them)? (?:compare|stack up|differ|measure up|line up|look)|(?:compare|cmp)(?: them| the two| both| those| these)?|` +
 		`(?:which|what)(?: one)?(?: of (?:them|the two))? (?:is|comes out|works out|would be|costs) (?:the )?(?:cheaper|better|taller|longer|bigger|less|more|dearer|simpler|wider|tighter|cheapest|best)|` +
 		`what is the difference|side by side|compared|next to each other|alongside each other|head to head|against each other|beside each other|together for comparison)`
@@ -141,15 +142,15 @@ var pairedWays = func() []*regexp.Regexp {
 	var out []*regexp.Regexp
 	for _, way := range []string{
 		name + ` ` + join + ` ` + name + `(?: ,)? ` + tail,
-		lead + ` (?:me |us )?` + name + ` (?:and|with|` + close + `) ` + name + `(?: ,)? ` + tail,
-		`(?:put|set|lay|hold|stack|place) ` + name + ` (?:up )?` + close + ` ` + name,
+		lead + ` (?:me |us )?` + name + ` (?:and|with|` + beside + `) ` + name + `(?: ,)? ` + tail,
+		`(?:put|set|lay|hold|stack|place) ` + name + ` (?:up )?` + beside + ` ` + name,
 		name + ` (?:vs|versus) ` + name,
 		`(?:which|what)(?: one)? (?:is|comes out|works out|would be|costs) (?:the )?(?:cheaper|better|taller|longer|bigger|less|more|dearer|simpler) ?,? ` + name + ` or ` + name,
 	} {
 		out = append(out, regexp.MustCompile(`^(?:(?:please|now|ok|so|then|can|could|would|you|i|we|let|me|us|want|to|love|like|just) )*?`+way+`(?: ,)?(?: please)?$`))
 	}
 	return out
-}()
+})
 
 // pair reads two plans held against each other at the beginning of a sentence. It returns the atom after it, and i where
 // there are none.
@@ -168,7 +169,7 @@ func (l *lexing) pair(i int) int {
 		}
 		said.WriteString(l.word(k))
 	}
-	for _, way := range pairedWays {
+	for _, way := range pairedWays() {
 		m := way.FindStringSubmatch(said.String())
 		if m == nil {
 			continue

@@ -36,7 +36,7 @@ func withoutLooseWords(atoms []atom, c Context) (left []atom, ok, verb bool) {
 			for k := from; k < to; k++ {
 				drop[k] = true
 			}
-		case at > 1 && tellers[atoms[at-1].text] && atoms[at-2].kind == aWord && foreignOrPart(atoms, at-2) && (strings.HasSuffix(w, "ed") || strings.HasSuffix(w, "ought")):
+		case at > 1 && tellers[atoms[at-1].text] && atoms[at-2].kind == aWord && namesThing(atoms, at-2) && (strings.HasSuffix(w, "ed") || strings.HasSuffix(w, "ought")):
 			drop[at], drop[at-1] = true, true // "the saw we borrowed"
 		case at > 0 && doers[atoms[at-1].text] && at+1 < len(atoms) && atoms[at+1].kind != aSign:
 			drop[at], verb = true, true
@@ -55,8 +55,8 @@ func withoutLooseWords(atoms []atom, c Context) (left []atom, ok, verb bool) {
 // tellers are the subjects of "the saw we borrowed".
 var tellers = wordSet("i we you they he she")
 
-// foreignOrPart reports whether a thing is named by the word at an atom, and no joint of a sentence stands there.
-func foreignOrPart(atoms []atom, i int) bool {
+// namesThing reports whether a thing is named by the word at an atom, and no joint of a sentence stands there.
+func namesThing(atoms []atom, i int) bool {
 	f := vocab().match(reader{atoms}, i)
 	return len(f) > 0 && (f[0].entry.kind == kPart || f[0].entry.kind == kItem)
 }
@@ -149,7 +149,7 @@ func firm(st solver.Statement, atoms []atom) bool {
 		return false
 	}
 	for i := 1; i < len(atoms); i++ {
-		if atoms[i].kind == aDigits || atoms[i].kind == aVulgar || words().known[atoms[i].text] && units[atoms[i].text] > 0 {
+		if atoms[i].kind == aDigits || atoms[i].kind == aVulgar || units[atoms[i].text] > 0 {
 			switch atoms[i-1].text {
 			case "at", "to", "is", "are", "be":
 				return true

@@ -20,7 +20,7 @@ func dropPrefaces(in []token) []token {
 		case (t.kind == kAnd || t.kind == kBut) && i > start+1 && in[i-1].kind == kComma && i+1 < len(in) && background(in[start:i-1]):
 			in = append(in[:start:start], in[i+1:]...)
 			i = start
-		case t.kind == kUnknown && (purpose(t.before) || anyPurpose(t.before) && beside(in[start:i])):
+		case t.kind == kUnknown && (purpose(t.before, owned) || purpose(t.before, noun) && beside(in[start:i])):
 			end := i
 			for end < len(in) && in[end].kind == kUnknown && foreign(&in[end]) {
 				end++
@@ -40,30 +40,10 @@ func concludes(t *token) bool {
 	return w == "so"
 }
 
-// purpose reports whether the empty words before a token end in "for my".
-func purpose(before string) bool {
+// purpose reports whether the empty words before a token end in "for" and one of these: "for my".
+func purpose(before string, then map[string]bool) bool {
 	f := strings.Fields(before)
-	if len(f) < 2 || f[len(f)-2] != "for" {
-		return false
-	}
-	switch f[len(f)-1] {
-	case "my", "our", "his", "her", "their":
-		return true
-	}
-	return false
-}
-
-// anyPurpose reports whether the empty words before a token end in "for a" or "for the".
-func anyPurpose(before string) bool {
-	f := strings.Fields(before)
-	if len(f) < 2 || f[len(f)-2] != "for" {
-		return false
-	}
-	switch f[len(f)-1] {
-	case "a", "an", "the", "some", "another":
-		return true
-	}
-	return false
+	return len(f) > 1 && f[len(f)-2] == "for" && then[f[len(f)-1]]
 }
 
 // beside reports whether lumber that is there, or wanted beside the wall, is spoken of: what for is not asked then.

@@ -252,6 +252,19 @@ func (d *dictionary) near(w string) []string {
 	return out
 }
 
+// numberish reports whether a word may be a misspelled number or unit.
+func (d *dictionary) numberish(w string) bool {
+	if english()[w] {
+		return false
+	}
+	for _, n := range d.numbers {
+		if len(n) > 2 && slip(w, n, 1) <= 1 || len(n) > 6 && slip(w, n, 2) <= 2 {
+			return true
+		}
+	}
+	return false
+}
+
 // weighty are words that do much by themselves: none is taken while another is nearly as near.
 var weighty = map[string]bool{"reset": true, "undo": true, "redo": true, "quit": true, "exit": true, "stop": true, "done": true, "forget": true, "clear": true, "scrap": true}
 

@@ -126,11 +126,12 @@ func (l *lexing) said(key string) bool {
 	return l.saidSince(func(t *token) bool { return t.kind == kPart && t.key() == key })
 }
 
-// numbered reports whether a value was said before in this sentence, and moving whether a verb of moving was.
+// numbered reports whether a value was said before in this sentence.
 func (l *lexing) numbered() bool {
 	return l.saidSince(func(t *token) bool { return t.kind == kNum || t.kind == kSize || t.is(kItem) })
 }
 
+// moving reports whether a verb of moving was said before in this sentence.
 func (l *lexing) moving() bool {
 	return l.saidSince(func(t *token) bool { return t.kind == kMove })
 }
