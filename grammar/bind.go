@@ -24,7 +24,6 @@ var countNouns = func() map[string]bool {
 func (l *lexing) bind() {
 	l.wordings()
 	l.limits()
-	l.vagueThenSaid()
 	l.nearestUnits()
 	l.shyOf()
 	l.onCenters()

@@ -163,10 +163,6 @@ func (l *lexing) step(i int) int {
 		l.empty(l.word(i)) // "have the post stop an inch shy of the top"
 		return i + 1
 	}
-	if l.word(i) == "out" && l.word(i+1) == "of" && l.madeOf(i+2) {
-		l.empty("of") // "stiffeners out of one by fours"
-		return i + 2
-	}
 	if n, next := l.figureOrdinal(i); n > 0 {
 		l.add(kOrdinal, i, next).index = n
 		return next

@@ -1,6 +1,5 @@
 package grammar
 
-import "strings"
 
 // leaning reports whether a post is said to lean before here.
 func (l *lexing) leaning() bool {
@@ -154,23 +153,6 @@ func (l *lexing) fallsShort(i int) bool {
 	return kind == kNum && (l.word(next) == "shy" || l.word(next) == "short" || l.word(next) == "below" || l.word(next) == "under")
 }
 
-// madeOf reports whether a lumber size stands at i that what was named before is made of.
-func (l *lexing) madeOf(i int) bool {
-	if _, _, ok := l.size(i); !ok {
-		return false
-	}
-	for k := len(l.tokens) - 1; k >= 0; k-- {
-		switch t := &l.tokens[k]; t.kind {
-		case kPart, kItem:
-			return l.before == "" || l.before == "made" || l.before == "cut" || l.before == "ripped"
-		case kComma, kLoc, kNum:
-		default:
-			return false
-		}
-	}
-	return false
-}
-
 // pieces reports whether lumber cut to a length is told of from i on: a lumber size, and what it is cut at.
 func (l *lexing) pieces(i int) bool {
 	for size := false; i < len(l.atoms) && !breaksClause(l.atoms, i); i++ {
@@ -193,41 +175,6 @@ func (l *lexing) goalBefore() bool {
 			return true
 		default:
 			return false
-		}
-	}
-	return false
-}
-
-// vagueThenSaid drops a vague word that a figure puts right: "a touch larger, say by an eighth".
-func (l *lexing) vagueThenSaid() {
-	in := l.tokens
-	for i := 0; i+2 < len(in); i++ {
-		if in[i].kind != kVague {
-			continue
-		}
-		j := i + 1
-		if in[j].kind == kMore || in[j].kind == kUp || in[j].kind == kDown {
-			j++
-		}
-		comma := j
-		if j < len(in) && in[j].kind == kComma {
-			j++
-		}
-		if j >= len(in) || in[j].kind != kNum || !saysBefore(in[j].before) {
-			continue
-		}
-		out := append([]token{}, in[:i]...)
-		out = append(out, in[i+1:comma]...)
-		in[j].before = "by"
-		l.tokens = append(out, in[j:]...)
-		return
-	}
-}
-
-func saysBefore(before string) bool {
-	for _, w := range strings.Fields(before) {
-		if w == "say" || w == "maybe" {
-			return true
 		}
 	}
 	return false

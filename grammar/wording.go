@@ -161,8 +161,8 @@ func (l *lexing) sizeNouns() {
 					l.drop(i + 1)
 				}
 			}
-		case (t.kind == kSellLess || t.kind == kOut) && t.text == "out of" && i+1 < len(l.tokens) && l.tokens[i+1].kind == kSize && l.partBefore(i):
-			l.drop(i)
+		case (t.kind == kSellLess || t.kind == kOut) && t.text == "out of" && i+1 < len(l.tokens) && l.tokens[i+1].kind == kSize && (l.partBefore(i) || i > 0 && t.before == "" && l.tokens[i-1].kind == kComma && l.partBefore(i-1)):
+			l.drop(i) // "two stiffeners in every bay, out of 1x4"
 		}
 	}
 }
