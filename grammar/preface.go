@@ -17,9 +17,6 @@ func dropPrefaces(in []token) []token {
 		case i > start && concludes(t) && onlyWhy(in[start:i]):
 			in = append(in[:start:start], in[i:]...)
 			i = start
-		case (t.kind == kAnd || t.kind == kBut) && i > start+1 && in[i-1].kind == kComma && i+1 < len(in) && background(in[start:i-1]):
-			in = append(in[:start:start], in[i+1:]...)
-			i = start
 		case t.kind == kUnknown && (purpose(t.before, owned) || purpose(t.before, noun) && beside(in[start:i])):
 			end := i
 			for end < len(in) && in[end].kind == kUnknown && foreign(&in[end]) {
@@ -54,31 +51,6 @@ func beside(list []token) bool {
 		}
 	}
 	return false
-}
-
-// background reports whether a stretch only tells of the speakers themselves: "we have just moved in, and …". Nothing of
-// it is a number, a part of the wall, a relation or a command, and no word of it may be a misspelled one.
-func background(list []token) bool {
-	first, _, _ := strings.Cut(strings.TrimSpace(list[0].before+" "+list[0].text), " ")
-	if first != "we" && first != "i" {
-		return false
-	}
-	for i := range list {
-		switch t := &list[i]; t.kind {
-		case kMove:
-			if t.text != "moved" || i+1 < len(list) && list[i+1].kind != kOut {
-				return false
-			}
-		case kOut, kOnly:
-		case kUnknown:
-			if !foreign(t) {
-				return false
-			}
-		default:
-			return false
-		}
-	}
-	return true
 }
 
 // onlyWhy reports whether a stretch holds nothing that could be set, asked or commanded.

@@ -1,6 +1,5 @@
 package grammar
 
-
 // leaning reports whether a post is said to lean before here.
 func (l *lexing) leaning() bool {
 	for i := range l.tokens {
