@@ -15,7 +15,11 @@ var idioms = []entry{
 		(i|we) would be happiest (with|if)
 		(figure|figuring) [on]
 		so to speak
-		if (anything|need be|at all possible)`},
+		if (anything|need be|at all possible)
+		(i|we) [have] (settled|agreed|landed|decided|gone|went) (on|upon|for|with)
+		(a|one) (moment|minute|while|second|week|month|day) ago
+		(earlier|yesterday|last night|last week|last weekend|the other day|over the weekend|after lunch|before lunch|a while back|a bit ago)
+		(here|there) on the (bench|tailgate|truck|sawhorses)`},
 	{kind: kVague, key: "vague", ways: "and (change|some)"},
 	{kind: kQuest, key: "cost", ways: "(what|where) (are|is) (we|i) at (on|with|for) (cost|money|price|dollars)\nhow much [(are|is)] (we|i) (at|up to) [(now|so far)]"},
 	{kind: kQuest, key: "shopping", ways: "what (is|do i have|have i got|have we got|do we have) left to (buy|get|purchase|pick up|order)"},
@@ -33,11 +37,6 @@ var idioms = []entry{
 	{kind: kPart, key: "kerf", sense: meaning("kerf"), ways: "(every|each) time [the] [saw] (saw|blade) (goes|cuts|runs|passes) [through]"},
 	{kind: kChange, key: "-=", ways: "(squeeze|squeezes|squish|compress|trim|dial back|ratchet down|knock down)"},
 	{kind: kChange, key: "+=", ways: "(crank up|jack up|dial up|bump up|hike up)"},
-	{kind: kFill, key: "fill", ways: `
-		(i|we) [have] (settled|agreed|landed|decided|gone|went) (on|upon|for|with)
-		(a|one) (moment|minute|while|second|week|month|day) ago
-		(earlier|yesterday|last night|last week|last weekend|the other day|over the weekend|after lunch|before lunch|a while back|a bit ago)
-		(here|there) on the (bench|tailgate|truck|sawhorses)`},
 	{kind: kMeasured, key: "measured", ways: "(tapes|taped|mics|mic|miked|calipers|calipered|clocks|clocked) [(in|out)] [(at|to)]"},
 	{kind: kRel, key: "=", ways: `
 		(clocks|pans|pencils) (out|in) at
@@ -50,12 +49,12 @@ var idioms = []entry{
 	{kind: kFromSide, key: "left", sense: meaning("| opening from left, post from left"), ways: "(off|past|beyond) [(inside|inner)] face of LEFT [(hand)] [END] [POST]"},
 	{kind: kFromSide, key: "right", sense: meaning("| opening from right, post from right"), ways: "(off|past|beyond) [(inside|inner)] face of RIGHT [(hand)] [END] [POST]"},
 	{kind: kSide, key: "left", sense: meaning("opening side"), ways: `
-		[(right|hard|tight|smack|smack dab|snug|snugged|jammed|butted|butting|tucked|pushed|shoved|crammed|pressed|squeezed|hugging|abutting|touching|flush)] [(right|hard|tight)] [(up)] (against|beside|next to|alongside|to) POST (on|at|to) LEFT [(side|end|hand)]
-		(smack|smack dab|snug|snugged|jammed|butted|butting|tucked|pushed|shoved|crammed|pressed|squeezed|slammed|parked) [(right|hard|tight)] [(up|over|in)] (on|at|against|to|into|by|beside|next to|alongside|over by) LEFT [(hand|side|end|edge)] [END] [(POST|side|end|edge)]
+		[(right|hard|tight|smack dab|hugging|abutting|touching|flush|SNUG)] [(right|hard|tight)] [(up)] (against|beside|next to|alongside|to) POST (on|at|to) LEFT [(side|end|hand)]
+		(smack dab|SNUG) [(right|hard|tight)] [(up|over|in)] (on|at|against|to|into|by|beside|next to|alongside|over by) LEFT [(hand|side|end|edge)] [END] [(POST|side|end|edge)]
 		(hugging|abutting|touching|butting) LEFT [(hand|side|end|edge)] [END] [(POST|side|end|edge)]`},
 	{kind: kSide, key: "right", sense: meaning("opening side"), ways: `
-		[(hard|tight|smack|smack dab|snug|snugged|jammed|butted|butting|tucked|pushed|shoved|crammed|pressed|squeezed|hugging|abutting|touching|flush)] [(right|hard|tight)] [(up)] (against|beside|next to|alongside|to) POST (on|at|to) RIGHT [(side|end|hand)]
-		(smack|smack dab|snug|snugged|jammed|butted|butting|tucked|pushed|shoved|crammed|pressed|squeezed|slammed|parked) [(hard|tight)] [(up|over|in)] (on|at|against|to|into|by|beside|next to|alongside|over by) RIGHT [(hand|side|end|edge)] [END] [(POST|side|end|edge)]
+		[(hard|tight|smack dab|hugging|abutting|touching|flush|SNUG)] [(right|hard|tight)] [(up)] (against|beside|next to|alongside|to) POST (on|at|to) RIGHT [(side|end|hand)]
+		(smack dab|SNUG) [(hard|tight)] [(up|over|in)] (on|at|against|to|into|by|beside|next to|alongside|over by) RIGHT [(hand|side|end|edge)] [END] [(POST|side|end|edge)]
 		(hugging|abutting|touching|butting) RIGHT [(hand|side|end|edge)] [END] [(POST|side|end|edge)]`},
 	{kind: kMove, key: "move", ways: "(shove|scoot|tuck|jam|butt|park|slam|cram)"},
 	{kind: kPart, key: "bays", sense: meaning("bays"), ways: "BAY (getting|to get|that get|filled with|full of|that need|with) RAIL"},

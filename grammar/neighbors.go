@@ -47,66 +47,110 @@ func (l *lexing) offEach() {
 	}
 }
 
-// alone drops an "every" before a goal, and takes what is asked after with a "min" for the part that it is.
-func (l *lexing) alone() {
+// beside settles what two words that stand side by side mean together. The first reader that knows them decides.
+func (l *lexing) beside() {
 	for i := range l.tokens {
 		if t := &l.tokens[i]; t.kind == kLoc && t.key() == "ends" && strings.Contains(t.text, "both") && i > 0 && l.tokens[i-1].kind == kPart && l.tokens[i-1].key() == "fit" {
 			t.found = eachEnd // "an eighth short at both ends"
 		}
 	}
 	for i := 0; i+1 < len(l.tokens); i++ {
-		t, next := &l.tokens[i], &l.tokens[i+1]
-		switch {
-		case t.kind == kNo && next.kind == kChange && next.text == "trimming":
-			next.kind, next.found = kPart, trimNoun
-		case t.kind == kCmd && t.key() == "forget" && next.kind == kNum && next.amt.footer && l.sellsAfter(i):
-			t.kind, t.found = kSellLess, []found{{entry: soldOut}} // "scratch the fourteens"
-		case t.kind == kNum && t.amt.footer && next.kind == kOut && next.text == "in" && i > 0 && (l.tokens[i-1].kind == kSell || l.tokens[i-1].kind == kHead) && strings.Contains(l.tokens[i-1].text, "got"):
-			next.kind, next.found = kSellMore, []found{{entry: soldToo}}
-		case t.kind == kChange && t.text == "add" && i > 0 && l.tokens[i-1].kind == kNot && next.as(kPart) != nil && next.as(kPart).key == "post" && next.plural():
-			next.kind, next.found = kPart, addedPosts // "don't add any posts"
-			l.drop(i)
-		case t.kind == kBestTail && t.text == "you can" && next.kind == kNot:
-			l.drop(i)
-		case t.kind == kPer && next.kind == kGoal:
-			l.drop(i)
-		case (t.kind == kLim || t.kind == kRel && t.as(kLim) != nil) && next.kind == kQuest && next.as(kPart) != nil && (i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma):
-			next.kind = kPart
-		case t.kind == kAnd && next.kind == kNum && tellsOn[next.before] && i > 0 && l.tokens[i-1].kind == kPart && !l.valueBefore(i):
-			l.drop(i) // "I measured the bracket ear and it's 13/16"
-		case t.kind == kAnd && next.kind == kIt && i+2 < len(l.tokens) && l.tokens[i+2].kind == kNum && onward[l.tokens[i+2].before] && i > 0 && l.tokens[i-1].kind == kPart && !l.valueBefore(i):
-			l.drop(i)
-		case t.kind == kCmd && t.text == "drop" && next.kind == kTo && i+2 < len(l.tokens) && l.tokens[i+2].kind == kNum && l.tokens[i+2].amt.unit == money:
-			t.kind, t.found = kPriceVerb, []found{{entry: costs}}
-			l.drop(i + 1)
-		case t.kind == kMove && next.kind == kNum && i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart && l.tokens[i+2].key() == "trim":
-			t.kind = kTailFill // "knock 3/4 off every board to square it up"
-		case t.kind == kChange && t.text == "trimming" && next.kind == kComma && strings.HasSuffix(t.before, "for"):
-			t.kind, t.found = kPart, trimNoun
-		case t.kind == kOffTail && forEach[t.text] && next.is(kPart) && !l.tolerates():
-			l.drop(i) // "6x6 for all the posts"
-		case (t.kind == kForgetTail || t.kind == kCmd) && t.text == "drop it" && (next.kind == kDown || next.kind == kTo) && l.numberSoon(i+1):
-			t.kind, t.found = kChange, []found{{entry: minusSign}}
-		case t.kind == kFrom && l.countsTo(i):
-			l.tokens = append(l.tokens[:i], l.tokens[i+2:]...) // "go from six boards to seven"
-		case t.kind == kFrom && next.kind == kSize && i > 0 && l.tokens[i-1].is(kPart):
-			l.drop(i) // "rails from 1x6"
-		case t.kind == kOff && next.kind == kPer && (next.text == "every" || next.text == "each") && i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart && l.tokens[i+2].key() == "rail":
-			l.drop(i + 1)
-		case t.kind == kSell && (t.text == "buy" || t.text == "get" || t.text == "order") && next.kind == kNum && l.speaks(i, "spare"):
-			t.kind = kTailFill
-		case t.kind == kNum && t.text == "one" && strings.HasSuffix(t.before, "for") && next.as(kItem) != nil && i > 0 && l.tokens[i-1].kind == kNum:
-			t.kind, t.found = kEach, []found{{entry: apiece}}
-		case t.kind == kOrdinal && (strings.HasPrefix(next.before, "one") || next.before == "'s") && (next.kind == kFixed || next.kind == kTop):
-			t.kind, t.found, t.indexes = kPart, railNoun, []int{t.index}
-		case next.kind == kForgetTail && next.as(kSellLess) != nil && t.kind == kComma && l.footerBefore(i):
-			next.kind = kSellLess
-		case t.kind == kHead && next.kind == kNum && letsSay[t.text] && i > 1 && l.tokens[i-1].kind == kComma && l.tokens[i-2].kind == kNum && (i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma || l.tokens[i+2].kind == kStop):
-			t.kind, t.found = kFix, []found{{entry: setRight}}
-		case t.kind == kBetween && t.text == "within" && next.kind == kNum && !(i+2 < len(l.tokens) && (l.tokens[i+2].kind == kAnd || l.tokens[i+2].kind == kTo || l.tokens[i+2].kind == kDash)):
-			t.kind, t.found = kRel, []found{{entry: atMost}}
+		for _, settle := range besides {
+			if settle(l, i) {
+				break
+			}
 		}
 	}
+}
+
+var besides = []func(*lexing, int) bool{(*lexing).onSaleBeside, (*lexing).cutBeside, (*lexing).countedBeside, (*lexing).saidBeside}
+
+// onSaleBeside settles words of buying and selling: "scratch the fourteens", "four for one bracket".
+func (l *lexing) onSaleBeside(i int) bool {
+	t, next := &l.tokens[i], &l.tokens[i+1]
+	switch {
+	case t.kind == kCmd && t.key() == "forget" && next.kind == kNum && next.amt.footer && l.sellsAfter(i):
+		t.kind, t.found = kSellLess, []found{{entry: soldOut}} // "scratch the fourteens"
+	case t.kind == kNum && t.amt.footer && next.kind == kOut && next.text == "in" && i > 0 && (l.tokens[i-1].kind == kSell || l.tokens[i-1].kind == kHead) && strings.Contains(l.tokens[i-1].text, "got"):
+		next.kind, next.found = kSellMore, []found{{entry: soldToo}}
+	case t.kind == kCmd && t.text == "drop" && next.kind == kTo && i+2 < len(l.tokens) && l.tokens[i+2].kind == kNum && l.tokens[i+2].amt.unit == money:
+		t.kind, t.found = kPriceVerb, []found{{entry: costs}}
+		l.drop(i + 1)
+	case t.kind == kSell && (t.text == "buy" || t.text == "get" || t.text == "order") && next.kind == kNum && l.speaks(i, "spare"):
+		t.kind = kTailFill
+	case t.kind == kNum && t.text == "one" && strings.HasSuffix(t.before, "for") && next.as(kItem) != nil && i > 0 && l.tokens[i-1].kind == kNum:
+		t.kind, t.found = kEach, []found{{entry: apiece}}
+	case next.kind == kForgetTail && next.as(kSellLess) != nil && t.kind == kComma && l.footerBefore(i):
+		next.kind = kSellLess
+	default:
+		return false
+	}
+	return true
+}
+
+// cutBeside settles words of sawing: "knock 3/4 off every board to square it up".
+func (l *lexing) cutBeside(i int) bool {
+	t, next := &l.tokens[i], &l.tokens[i+1]
+	switch {
+	case t.kind == kNo && next.kind == kChange && next.text == "trimming":
+		next.kind, next.found = kPart, trimNoun
+	case t.kind == kMove && next.kind == kNum && i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart && l.tokens[i+2].key() == "trim":
+		t.kind = kTailFill // "knock 3/4 off every board to square it up"
+	case t.kind == kChange && t.text == "trimming" && next.kind == kComma && strings.HasSuffix(t.before, "for"):
+		t.kind, t.found = kPart, trimNoun
+	case t.kind == kOffTail && forEach[t.text] && next.is(kPart) && !l.tolerates():
+		l.drop(i) // "6x6 for all the posts"
+	case t.kind == kOff && next.kind == kPer && (next.text == "every" || next.text == "each") && i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart && l.tokens[i+2].key() == "rail":
+		l.drop(i + 1)
+	default:
+		return false
+	}
+	return true
+}
+
+// countedBeside settles what is counted and what is told by its place: "go from six boards to seven", "don't add any posts".
+func (l *lexing) countedBeside(i int) bool {
+	t, next := &l.tokens[i], &l.tokens[i+1]
+	switch {
+	case t.kind == kChange && t.text == "add" && i > 0 && l.tokens[i-1].kind == kNot && next.as(kPart) != nil && next.as(kPart).key == "post" && next.plural():
+		next.kind, next.found = kPart, addedPosts // "don't add any posts"
+		l.drop(i)
+	case t.kind == kFrom && l.countsTo(i):
+		l.tokens = append(l.tokens[:i], l.tokens[i+2:]...) // "go from six boards to seven"
+	case t.kind == kFrom && next.kind == kSize && i > 0 && l.tokens[i-1].is(kPart):
+		l.drop(i) // "rails from 1x6"
+	case t.kind == kOrdinal && (strings.HasPrefix(next.before, "one") || next.before == "'s") && (next.kind == kFixed || next.kind == kTop):
+		t.kind, t.found, t.indexes = kPart, railNoun, []int{t.index}
+	default:
+		return false
+	}
+	return true
+}
+
+// saidBeside settles words that lead from what is named to what is said of it: "I measured the ear and it's 13/16".
+func (l *lexing) saidBeside(i int) bool {
+	t, next := &l.tokens[i], &l.tokens[i+1]
+	switch {
+	case t.kind == kBestTail && t.text == "you can" && next.kind == kNot:
+		l.drop(i)
+	case t.kind == kPer && next.kind == kGoal:
+		l.drop(i)
+	case (t.kind == kLim || t.kind == kRel && t.as(kLim) != nil) && next.kind == kQuest && next.as(kPart) != nil && (i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma):
+		next.kind = kPart
+	case t.kind == kAnd && next.kind == kNum && tellsOn[next.before] && i > 0 && l.tokens[i-1].kind == kPart && !l.valueBefore(i):
+		l.drop(i) // "I measured the bracket ear and it's 13/16"
+	case t.kind == kAnd && next.kind == kIt && i+2 < len(l.tokens) && l.tokens[i+2].kind == kNum && onward[l.tokens[i+2].before] && i > 0 && l.tokens[i-1].kind == kPart && !l.valueBefore(i):
+		l.drop(i)
+	case (t.kind == kForgetTail || t.kind == kCmd) && t.text == "drop it" && (next.kind == kDown || next.kind == kTo) && l.numberSoon(i+1):
+		t.kind, t.found = kChange, []found{{entry: minusSign}}
+	case t.kind == kHead && next.kind == kNum && letsSay[t.text] && i > 1 && l.tokens[i-1].kind == kComma && l.tokens[i-2].kind == kNum && (i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma || l.tokens[i+2].kind == kStop):
+		t.kind, t.found = kFix, []found{{entry: setRight}}
+	case t.kind == kBetween && t.text == "within" && next.kind == kNum && !(i+2 < len(l.tokens) && (l.tokens[i+2].kind == kAnd || l.tokens[i+2].kind == kTo || l.tokens[i+2].kind == kDash)):
+		t.kind, t.found = kRel, []found{{entry: atMost}}
+	default:
+		return false
+	}
+	return true
 }
 
 // tellsOn are words by which a clause goes on with the value of what was named.
@@ -162,7 +206,7 @@ func (l *lexing) footerBefore(i int) bool {
 }
 
 // letsSay are words of supposing that correct a value where another stands right before them.
-var letsSay = map[string]bool{"let us say": true, "let us call it": true, "let us try": false}
+var letsSay = map[string]bool{"let us say": true, "let us call it": true}
 
 var setRight = &entry{kind: kFix, key: "fix"}
 

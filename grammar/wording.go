@@ -16,7 +16,7 @@ func (l *lexing) wordings() {
 	l.asksNothing()
 	l.soldOut()
 	l.offEach()
-	l.alone()
+	l.beside()
 	l.onward()
 }
 

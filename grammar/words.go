@@ -75,6 +75,7 @@ var classes = []wordClass{
 	{"MOST", "most maximum max greatest"},
 	{"BIG", "big wide large broad generous roomy"},
 	{"BIGGEST", "biggest widest largest broadest greatest maximum max roomiest most longest"},
+	{"SNUG", "smack snug snugged jammed butted butting tucked pushed shoved crammed pressed squeezed slammed parked"},
 	{"SMALL", "small tight narrow close little"},
 	{"SMALLEST", "smallest tightest narrowest closest least minimum min minimal littlest"},
 	{"POSSIBLE", "possible can could may might will allowed manage possibly able"},
