@@ -12,6 +12,8 @@ type amended struct {
 	g    *group
 	acc  []item // what is not understood yet
 	done []made // what is
+	// meant is set where the correction to take in tells what was meant.
+	meant bool
 }
 
 // amend takes one correction in. ok is false where it is not clear what it corrects.
@@ -59,7 +61,9 @@ func (a *amended) amend(part []item) bool {
 	if !ok {
 		return false
 	}
-	if a.done, ok = replace(a.done, r.made); !ok {
+	if a.meant && len(a.done) == 1 && len(r.made) == 1 {
+		a.done = r.made
+	} else if a.done, ok = replace(a.done, r.made); !ok {
 		a.s.notUnderstood(a.g, part)
 		return false
 	}
@@ -163,6 +167,9 @@ func (a *amended) place(it item, rest []item) (at int, clear bool) {
 		}
 	}
 	if !it.value() && it.kind == kPart && it.index == 0 && at >= 0 && hasValue(a.acc) {
+		if a.meant && len(strip(rest)) == 0 {
+			return at, true // "gap 3, I meant the bottom gap"
+		}
 		return -1, true // a quantity in the place of another: too far to guess
 	}
 	if it.value() && it.lim.lo.unit == bare && exactAt >= 0 && exactAt != at {
@@ -249,6 +256,13 @@ func kindOfValue(v solver.Value) solver.Kind {
 
 // repeatsWord reports whether a correction is a value and the very word that stands behind the value it corrects.
 func (a *amended) repeatsWord(chunk []item) bool {
-	n := len(a.acc)
-	return n > 1 && chunk[0].value() && !chunk[1].value() && (chunk[1].is(kMore) || chunk[1].kind == kPerFoot) && a.acc[n-2].value() && !a.acc[n-1].value() && a.acc[n-1].text == chunk[1].text
+	if !chunk[0].value() || chunk[1].value() || !chunk[1].is(kMore) && chunk[1].kind != kPerFoot {
+		return false
+	}
+	for i := 1; i < len(a.acc); i++ {
+		if a.acc[i-1].value() && !a.acc[i].value() && a.acc[i].text == chunk[1].text {
+			return true
+		}
+	}
+	return false
 }

@@ -28,6 +28,8 @@ func (l *lexing) bind() {
 	l.shyOf()
 	l.onCenters()
 	l.hesitations()
+	l.rethink()
+	l.noneOf()
 	l.moreOf()
 	l.trailingBounds()
 	l.verbsOfChange()

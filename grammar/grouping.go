@@ -170,7 +170,7 @@ func (g *grouping) takenBack(next group) bool {
 	fixed := false
 	for len(list) > 0 {
 		it := list[len(list)-1]
-		if it.value() || it.kind != kFix && it.kind != kNo && it.kind != kIt && it.kind != kTo && !it.breaks() {
+		if it.value() || it.kind != kFix && it.kind != kNo && it.kind != kIt && it.kind != kTo && it.kind != kOnly && !it.breaks() {
 			break
 		}
 		fixed = fixed || it.kind == kFix || it.kind == kNo

@@ -34,6 +34,9 @@ func (l *lexing) wall(i int) int {
 	case "far", "other", "outer":
 		return 0
 	}
+	if n := len(l.tokens); n > 0 && l.tokens[n-1].kind == kUnknown && wallLead[l.tokens[n-1].text] {
+		l.tokens = l.tokens[:n-1] // "along the north wall"
+	}
 	l.add(kWall, i, i+2).text = w + " wall"
 	return i + 2
 }
@@ -211,18 +214,17 @@ func (l *lexing) namesWall(name string) bool {
 // nameAgain steps over a word of correction after a name, where another name follows: "… to porch.svg, no, to deck.svg".
 func (l *lexing) nameAgain(key string, end int) int {
 	i := end
-	if l.word(i) == "," {
+	if l.word(i) == "," || l.word(i) == "." && !l.glued(i+1) {
 		i++
 	}
-	f := vocab().match(l.reader, i)
-	switch {
-	case len(f) > 0 && f[0].entry.kind == kFix:
-		i = f[0].next
-	case l.word(i) == "no":
-		i++
-	default:
+	for (l.word(i) == "hmm" || l.word(i) == "hm" || l.word(i) == "oh") && l.word(i+1) == "," {
+		i += 2
+	}
+	next := l.pastFixes(i)
+	if next == i {
 		return end
 	}
+	i = next
 	for l.word(i) == "," || l.word(i) == "to" || l.word(i) == "as" || l.word(i) == "with" {
 		i++
 	}
@@ -230,6 +232,21 @@ func (l *lexing) nameAgain(key string, end int) int {
 		return end
 	}
 	return i
+}
+
+// pastFixes steps over words of correction: "no, sorry, …". It returns i where there are none.
+func (l *lexing) pastFixes(i int) int {
+	for from := i; ; {
+		f := vocab().match(l.reader, i)
+		switch {
+		case len(f) > 0 && f[0].entry.kind == kFix:
+			i = f[0].next
+		case l.word(i) == "no", l.word(i) == "," && i > from:
+			i++
+		default:
+			return i
+		}
+	}
 }
 
 func (l *lexing) breaks(t token) bool {

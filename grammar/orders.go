@@ -269,6 +269,9 @@ func (g *grouping) theirs(i int) bool {
 	if i == 0 {
 		g.mood(g.list[0])
 	}
+	if g.toldOnly(i) {
+		return true
+	}
 	if strings.HasPrefix(g.list[i].text, "yard") && g.speaksOf("drop") {
 		return true // "the yard's 30 inches down on the far side"
 	}
@@ -276,6 +279,22 @@ func (g *grouping) theirs(i int) bool {
 		g.flush(group{force: Check, head: g.list[i].token})
 	}
 	return true
+}
+
+// toldOnly reports whether what is somebody's has a verb of its own and a "so" after it: "his head could get stuck, so …".
+func (g *grouping) toldOnly(i int) bool {
+	verb, so := false, false
+	for _, it := range g.list[i+1:] {
+		for _, w := range strings.Fields(it.before) {
+			so = so || verb && w == "so"
+			verb = verb || auxiliary[w]
+		}
+		if so || it.value() || it.kind != kComma && it.kind != kMeasured && it.kind != kReason {
+			break
+		}
+		so = it.kind == kReason && verb && strings.HasPrefix(it.text, "so")
+	}
+	return so
 }
 
 // verbBefore reports whether the empty words before a pronoun end in a verb that takes it.

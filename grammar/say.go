@@ -21,6 +21,7 @@ func (s *speech) say(g *group, list []item) ([]made, bool) {
 		if len(part) == 0 || p.soft && a.think(part) {
 			continue
 		}
+		a.meant = p.meant
 		if !a.amend(part) {
 			return nil, false
 		}
@@ -50,17 +51,18 @@ func oneStock(in []made) []made {
 	return out
 }
 
-// correction is a part of a list, and whether only a hesitation put it apart from what stands before it.
+// correction is a part of a list, and what put it apart from what stands before it: a mere hesitation, or a word for what was meant.
 type correction struct {
 	items []item
 	soft  bool
+	meant bool // "I meant …": it may speak of another thing altogether
 }
 
 // corrections cuts a list where something is taken back: "two, no, two and a quarter".
 func corrections(list []item) []correction {
 	list = postfixed(list)
 	var out []correction
-	start, soft := 0, false
+	start, soft, meant := 0, false, false
 	for i, it := range list {
 		if !it.value() && it.kind == kFix && (!hasValue(list[:i]) || i > 0 && !list[i-1].value() && list[i-1].kind == kAnd && strings.HasPrefix(it.text, "make ")) {
 			list[i].lim, list[i].token = nil, nothing
@@ -72,10 +74,13 @@ func corrections(list []item) []correction {
 		if it.value() || it.kind != kFix && !(it.kind == kNo && i > 0 && !owns(list[i-1]) && correcting(list, i)) {
 			continue
 		}
-		out = append(out, correction{list[start:i], soft})
-		start, soft = i+1, it.as(kFix) == hesitation
+		if part := list[start:i]; len(strip(part)) > 0 || start == 0 {
+			out = append(out, correction{part, soft, meant})
+			meant = false
+		}
+		start, soft, meant = i+1, it.as(kFix) == hesitation, meant || strings.HasPrefix(it.text, "i mean") || strings.Contains(it.text, "i meant")
 	}
-	return append(out, correction{list[start:], soft})
+	return append(out, correction{list[start:], soft, meant})
 }
 
 // owns reports whether a word is one of having or selling: "I have no tens" corrects nothing.

@@ -126,23 +126,34 @@ var behind = map[string]bool{"rather": true, "i mean": true, "sorry": true, "ins
 // rejoined makes one sentence of what a word of correction between full stops puts right: "4x4 posts. Hang on. 6x6."
 func rejoined(list []item) []item {
 	for i := 1; i+2 < len(list); i++ {
-		if it := list[i]; stops(list[i-1]) && !it.value() && it.kind == kCmd && it.as(kFix) != nil && !list[i+1].value() && list[i+1].kind == kComma && placed(list[i+2]) {
+		it := list[i]
+		after := stops(list[i-1]) || i > 2 && !list[i-1].value() && list[i-1].kind == kComma && stops(list[i-3])
+		if after && !it.value() && it.kind == kCmd && it.as(kFix) != nil && !list[i+1].value() && list[i+1].kind == kComma && placed(list[i+2]) {
 			it.kind = kFix // "opening 36. Scratch that, 38."
 		}
 	}
 	for i := 1; i+1 < len(list); i++ {
-		if !stops(list[i]) {
+		if !stops(list[i]) && !questioned(list[i]) {
 			continue
 		}
 		j := i + 1
+		if !list[j].value() && list[j].kind == kComma && thinks[list[j].before] && j+1 < len(list) {
+			j++ // "hmm, no, …"
+		}
 		if list[j].value() || list[j].kind != kFix && list[j].kind != kNo {
 			continue
 		}
-		for j < len(list) && !list[j].value() && (list[j].kind == kFix || list[j].kind == kNo || list[j].kind == kComma) {
+		all := false
+		for j < len(list) && !list[j].value() && (list[j].kind == kFix || list[j].kind == kNo || list[j].kind == kComma || j > i+1 && (list[j].kind == kOnly || list[j].kind == kIt || stops(list[j]) && j+1 < len(list) && !list[j+1].value() && list[j+1].kind == kFix || list[j].kind == kHead && list[j].key() == string(State) && placed(list[j+1]))) {
+			if stops(list[j]) {
+				list[j] = comma(list[j])
+			}
+			all = all || takesBackAll(list, j)
 			j++
 		}
 		bare := j+1 < len(list) && stops(list[j]) && placed(list[j+1])
-		if bare || j < len(list) && placed(list[j]) {
+		bare = bare && stops(list[i])
+		if bare || j < len(list) && (stops(list[i]) && (placed(list[j]) || all && !stops(list[j])) || all && opens(list[j])) {
 			list[i] = comma(list[i])
 		}
 		if bare {
@@ -152,8 +163,17 @@ func rejoined(list []item) []item {
 	return list
 }
 
+// opens reports whether an item opens another question or command.
+func opens(it item) bool {
+	return !it.value() && (it.kind == kQuest || it.kind == kWh || it.kind == kWhere || it.kind == kCmd || it.kind == kHead)
+}
+
+func questioned(it item) bool { return !it.value() && it.kind == kQMark }
+
 // placed reports whether an item can take the place of another by itself: a value, a side.
-func placed(it item) bool { return it.value() || it.kind == kSide || it.kind == kFromSide }
+func placed(it item) bool {
+	return it.value() || it.kind == kSide || it.kind == kFromSide || it.kind == kOrdinal
+}
 
 func stops(it item) bool { return !it.value() && it.kind == kStop }
 

@@ -251,7 +251,6 @@ var fills = []entry{
 		(he|she|they|PERSON) will not believe me [otherwise]
 		(other|wrong) way [round]
 		i (looked|checked) again
-		let me look again
 		after all
 		what i really (want|need|meant) is
 		nothing else
@@ -337,7 +336,6 @@ var fills = []entry{
 		(a|an) (total|full|whole|clear|clean|good|nice|neat|solid|honest|exact|even)
 		one another
 		each other
-		i (misread|miscounted|mismeasured|mistyped|misspoke|goofed|messed up) [(it|that|this)]
 		i read you the wrong line
 		(the|my) wrong (line|number|figure)
 		to (me|us|you|him|them)

@@ -1,0 +1,150 @@
+package grammar
+
+import "strings"
+
+// The clauses of thinking again, by what they say: it was read wrong, or it will not do.
+var (
+	again = anyOf(`
+		i (misread|miscounted|mismeasured|mistyped|misspoke|misheard|misremembered|goofed|messed up|slipped|lied) [(it|that|this|there|up)]
+		i am (reading|counting|measuring|looking at|holding) (it|that|this) wrong
+		i am (lying|mistaken|wrong)
+		i was (wrong|mistaken|off) [(there|about that|on that)]
+		i (read|had|got|counted|measured|wrote|said|typed|took|put) (it|that|this|them) (wrong|wrongly|down wrong|backwards|upside down)
+		[i] [have] [just] (counted|measured|checked|looked|read it|counted them|measured it|checked it) [(it|them)] again
+		[i] [have] [just] (recounted|remeasured|rechecked|reread) [(it|them|that)]
+		let me (look|check|count|measure|see|count them|measure it|check it|read it|read that) (again|once more)
+		let me (recount|remeasure|recheck|reread) [(it|them|that)]
+		(that is|that was|it is) (wrong|not right|not it|incorrect|not what i meant|a mistake|my mistake)
+		(that is not|that was not|it is not) (right|it|correct|what i meant)
+		[that is] my (bad|fault|mistake|error)
+		(i have|i had|got) (it|that) (wrong|backwards)
+		i take (it|that) back`)
+	tooMuch = anyOf(`
+		[(way|far|a bit|a little|a touch|still|just|a tad)] too (much|many|little|few|low|high|tall|short|big|small|wide|narrow|tight|snug|loose|close|far|long|deep|thick|thin|skinny|fat|steep)
+		not enough`)
+	judged = anyOf(strings.ReplaceAll(`
+		(that is|that was|it is|that would be|that seems|that looks|that feels|that sounds) [(a bit|a little|a touch|way|far|still|just|really|kind of|kinda|a tad)] TOO
+		(that is|that was|it is|that would be) [(a bit|a little|a touch|a tad|kind of|kinda|pretty)] (snug|tight|tall|high|low|wide|narrow|short|big|small|much|steep) [for us]
+		(that is|that was|it is) not enough
+		(that will not|that would not|that does not) (do|work|cut it|be enough)
+		(that is|that was) no good`, "TOO", tooMuch))
+	ahem    = "(no|nope|nah|wait|oh|hm|hmm|er|uh|sorry|oops|hang on|hold on|well) [(,)] "
+	instead = " [(,)] [(make it|make that|it is|call it|should be|it should be|say|let us say|that is)]"
+)
+
+// anyOf makes one choice of ways, one a line.
+func anyOf(ways string) string {
+	return "(" + strings.Join(strings.FieldsFunc(ways, func(r rune) bool { return r == '\n' || r == '\t' }), "|") + ")"
+}
+
+// rethought are the clauses by which somebody takes back a figure before telling another: "…, no, that's too much, two
+// inches". They correct only where a figure or a side follows; a judgment in somebody's claim corrects nothing.
+var rethought = []entry{
+	{kind: kFix, key: "again", ways: again + instead + "\n" + ahem + again + instead},
+	{kind: kFix, key: "judged", ways: judged + instead + "\n" + ahem + "(" + judged + "|" + tooMuch + ")" + instead},
+	{kind: kFix, key: "fix", ways: `
+		(hm|hmm|oh|ah|er|uh|well|no|nah|nope|wait|hang on|hold on|actually|you know what|on second thought|on second thoughts) [(,)] (let us|let me|i will|we will|i would|we would) [(rather)] (say|call it|make it|make that|go with|go)
+		(hm|hmm|oh|ah|er|uh|well|nah|nope|hang on|hold on|you know what|on second thought|on second thoughts) [(,)] (say|call it|make it|make that|go with|better)
+		on second (thought|thoughts)
+		(thinking|having thought) about it [(again|more|some more)]
+		come to think [of it]
+		now (that|when) i (think|look|think about it|look at it) [again]`},
+	{kind: kFill, key: "fill", ways: `
+		(i|we) [(have|had)] [just] changed (my|our) mind (about|on|regarding|over)
+		(i|we) [(am|are)] (having|had) second thoughts (about|on|regarding|over)
+		(i|we) [(have|had)] (thought|been thinking) (again|twice) about`},
+}
+
+// aside is what corrects nothing: "let me check again, the span is 150".
+var aside = &entry{kind: kFill, key: "fill"}
+
+// rethink lets a clause of thinking again correct only where a figure or a side follows it, and no claim stands before a
+// judgment; else it is a word that is not known.
+func (l *lexing) rethink() {
+	claimed, figure := false, false
+	for i := range l.tokens {
+		t := &l.tokens[i]
+		claimed = claimed || t.kind == kHead && t.key() == string(Check) || t.kind == kTheirs
+		figure = figure || t.kind == kNum || t.kind == kSize
+		if t.kind != kFix || t.key() != "again" && t.key() != "judged" {
+			continue
+		}
+		switch placed := l.placedAfter(i); {
+		case t.key() == "judged" && (i == 0 || claimed || !placed), figure && (i+1 == len(l.tokens) || i+2 == len(l.tokens) && l.tokens[i+1].kind == kStop):
+			t.kind, t.found = kUnknown, nil
+		case !placed:
+			t.kind, t.found = kFill, []found{{entry: aside}}
+		}
+	}
+}
+
+// placedAfter reports whether a figure or a side comes next after token i, past breaks and empty words.
+func (l *lexing) placedAfter(i int) bool {
+	for j := i + 1; j < len(l.tokens); j++ {
+		switch t := &l.tokens[j]; t.kind {
+		case kNum, kSize, kSide, kFromSide, kOrdinal:
+			return true
+		case kComma, kStop, kIt, kOnly, kNo, kAbout, kRel, kMeasured:
+		case kFix:
+			return t.key() == "fix" && l.placedAfter(j)
+		case kHead:
+			if t.key() != string(State) {
+				return false
+			}
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// noneOf takes a length out of a list of lengths on sale: "eights, tens and twelves, no tens". With the list told again after
+// it ("no tens, just eights and twelves"), that one stands.
+func (l *lexing) noneOf() {
+	for i := 3; i+1 < len(l.tokens); i++ {
+		t := l.tokens[i+1]
+		if l.tokens[i].kind != kNo || t.kind != kNum || !t.amt.footer || t.before != "" {
+			continue
+		}
+		at := -1
+		for j := range l.tokens[:i] {
+			if w := &l.tokens[j]; w.kind == kNum && w.amt.footer && w.amt.val == t.amt.val {
+				at = j
+			}
+		}
+		switch rest := l.tokens[i+2:]; {
+		case at < 1:
+		case len(rest) > 2 && rest[0].kind == kComma && rest[1].kind == kOnly && rest[2].kind == kNum:
+			l.tokens[i].kind, l.tokens[i].found = kFix, []found{{entry: setRight}}
+			l.tokens = append(l.tokens[:i+1], l.tokens[i+4:]...)
+		case len(rest) == 0 || rest[0].kind == kStop || rest[0].kind == kFix || rest[0].kind == kComma:
+			out := append([]token{}, l.tokens[:at]...)
+			if k := out[len(out)-1].kind; k == kComma || k == kAnd {
+				out = out[:at-1]
+				out = append(out, l.tokens[at+1:i]...)
+			} else {
+				out = append(out, l.tokens[at+2:i]...)
+			}
+			for n := len(out); n > 0 && (out[n-1].kind == kComma || out[n-1].kind == kFix || out[n-1].kind == kStop); n-- {
+				out = out[:n-1]
+			}
+			l.tokens = append(out, rest...)
+		}
+	}
+}
+
+// takesBackAll reports whether a word of correction takes back what stands before a full stop or a question mark, whatever
+// follows: "no, …", "wait, no".
+func takesBackAll(list []item, i int) bool {
+	it := list[i]
+	if it.kind == kNo {
+		return i+1 < len(list) && !list[i+1].value() && (list[i+1].kind == kComma || list[i+1].kind == kFix)
+	}
+	for _, w := range strings.Fields(it.text) {
+		switch w {
+		case "no", "nope", "nah", "scratch", "strike":
+			return it.kind == kFix
+		}
+	}
+	return false
+}
