@@ -134,3 +134,13 @@ func (s *speech) perBayAsked(g *group, list []item) bool {
 	}
 	return false
 }
+
+// afterSpare reports whether boards are counted right after it was said how many extra ones to buy: they are those that are
+// bought, since no spare board goes into the wall.
+func (s *speech) afterSpare(list []item) bool {
+	if len(s.acts) == 0 || len(list) != 1 || list[0].value() || list[0].kind != kPart || !list[0].plural() || list[0].text != "boards" && list[0].text != "pieces" {
+		return false
+	}
+	last := s.acts[len(s.acts)-1]
+	return len(last.Statements) == 1 && last.Statements[0].Name.Quantity == solver.Spare
+}

@@ -72,7 +72,8 @@ var commands = []entry{
 		recap
 		summary
 		(summarize|summarise|sum up|review|restate|repeat) [(that|it|everything|what|all)] [(i|we|have)] [(told|gave|given|said|so|asked)] [(you|me)] [(so far|up to now|for me)]
-		(what|everything|all) [(have|did|that)] (i|we) [(have|had)] [(so far)] (told|given|gave|said|tell|asked|set|entered|give) [(you|to you)] [(so far|up to now|until now|already|thus far|now|till now)]
+		(what|everything|all) [(have|did|that)] (i|we) [(have|had)] [(so far)] (told|given|gave|said|asked|set|entered) [(you|to you)] [(so far|up to now|until now|already|thus far|now|till now)]
+		(what|everything|all) (have|did) (i|we) [(have|had)] (tell|give) [(you|to you)] [(so far|up to now|until now|already|thus far|now|till now)]
 		(read|say|play|repeat|tell|give|go|run) [(it|that|me|them|everything)] [(back|over|through)] [(to|over|through)] [(me)] [(what|everything|all)] [(that)] (i|we) [(have)] (gave|told|given|said|tell|put in|entered) [you] [(so far)]
 		remind (me|us) [(of|what|about)] [(everything|all|what)] [(i|we)] [(have)] [(told|gave|given|said)] [(you)] [(so far)]
 		go back over [(everything|what|all)] [(i)] [(told|gave)] [(you)]
@@ -107,7 +108,7 @@ var commands = []entry{
 		quit
 		exit
 		(good bye|goodbye|bye|bye bye|so long|see you|see ya|cheerio|farewell)
-		(that|this) (is|was|will be) (all|it|everything|enough) [(i|we)] [(needed|need|wanted|have|had)] [(for)] [(today|now|me|the day)] [(,)] [(bye|thanks|thank you|goodbye|cheers)]
+		(that|this) (is|was|will be) (all|it|everything|enough) [(i|we)] [(needed|need|wanted|have|had)] [(for)] [(today|now|me|the day)] [(,)] [(bye|thanks|thank you|goodbye|cheers|thank you [(very|so)] (much|kindly)|thanks [(very|so)] much|thanks a (lot|bunch|million))]
 		that is it [for] [(today|now|the day)]
 		(thank you|thanks|many thanks) [(very|so)] [much] [(,)] (that|this) (is|was|will be) (all|it|everything) [(i)] [(needed|need)] [(for)] [today] [(,)] [(bye|goodbye)]
 		(i am|we are) (done|finished|through|out|off) [(here|for today|for now|for the day)]

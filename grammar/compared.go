@@ -1,10 +1,8 @@
 package grammar
 
 import (
-	"regexp"
 	"slices"
 	"strings"
-	"sync"
 )
 
 // comparands splits what is compared: "garden and driveway", "this with the one saved as shed".
@@ -71,7 +69,9 @@ func comparand(s string) string {
 	if thisWall(s) {
 		return "this"
 	}
-	s = savedAs(s)
+	if name := savedAs(s); name != s && !nameless(name) {
+		return strings.TrimPrefix(name, "the ") // what is saved as "mine" is no wall at hand
+	}
 	for _, lead := range []string{"the one saved as ", "the one i saved as ", "one i saved as ", "the plan called ", "the one called ", "one saved as ", "the "} {
 		s = strings.TrimSpace(strings.TrimPrefix(s+" ", lead))
 	}
@@ -87,12 +87,17 @@ func comparand(s string) string {
 // thisWall reports whether words stand for the wall that is being worked on: "this one", "what I've got now".
 func thisWall(s string) bool {
 	s = strings.TrimSpace(s)
-	for _, lead := range []string{"the ", "my ", "our "} {
-		s = strings.TrimPrefix(s, lead)
+	s = strings.TrimPrefix(s, "the ")
+	own := strings.HasPrefix(s, "my ") || strings.HasPrefix(s, "our ")
+	if own {
+		_, s, _ = strings.Cut(s, " ")
 	}
 	f := strings.Fields(s)
 	if len(f) == 0 {
 		return false
+	}
+	if own && len(f) == 1 && planNouns[f[0]] && f[0] != "plan" && f[0] != "wall" {
+		return true // "my version"
 	}
 	switch f[0] {
 	case "this", "it", "mine", "ours":
@@ -127,63 +132,6 @@ func nameless(s string) bool {
 		return len(f) == 1 || f[0] == "it" || f[0] == "one" && f[1] == "from"
 	}
 	return false
-}
-
-// paired finds two plans that are held against each other without a command in front: "porch against shed, how do they stack
-// up", "put plan a and plan b side by side". The names are what the first and the second group match.
-var pairedWays = sync.OnceValue(func() []*regexp.Regexp {
-	name := `((?:[a-z][a-z0-9]* ?){1,3}?|[a-z][a-z0-9]* [0-9])`
-	join := `(?:and|with|against|vs|versus|or|next to|beside|alongside|up against)`
-	beside := `(?:next to|beside|alongside|against|up against)`
-	tail := `(?:how (?:do|would|will) (?:they|those|these|the two|both)(?: of them)? (?:compare|stack up|differ|measure up|line up|look)|(?:compare|cmp)(?: them| the two| both| those| these)?|` +
-		`(?:which|what)(?: one)?(?: of (?:them|the two))? (?:is|comes out|works out|would be|costs) (?:the )?(?:cheaper|better|taller|longer|bigger|less|more|dearer|simpler|wider|tighter|cheapest|best)|` +
-		`what is the difference|side by side|compared|next to each other|alongside each other|head to head|against each other|beside each other|together for comparison)`
-	lead := `(?:put|set|lay|hold|show|see|have|get|stack|line up|view|look at|want|run)`
-	var out []*regexp.Regexp
-	for _, way := range []string{
-		name + ` ` + join + ` ` + name + `(?: ,)? ` + tail,
-		lead + ` (?:me |us )?` + name + ` (?:and|with|` + beside + `) ` + name + `(?: ,)? ` + tail,
-		`(?:put|set|lay|hold|stack|place) ` + name + ` (?:up )?` + beside + ` ` + name,
-		name + ` (?:vs|versus) ` + name,
-		`(?:which|what)(?: one)? (?:is|comes out|works out|would be|costs) (?:the )?(?:cheaper|better|taller|longer|bigger|less|more|dearer|simpler) ?,? ` + name + ` or ` + name,
-	} {
-		out = append(out, regexp.MustCompile(`^(?:(?:please|now|ok|so|then|can|could|would|you|i|we|let|me|us|want|to|love|like|just) )*?`+way+`(?: ,)?(?: please)?$`))
-	}
-	return out
-})
-
-// pair reads two plans held against each other at the beginning of a sentence. It returns the atom after it, and i where
-// there are none.
-func (l *lexing) pair(i int) int {
-	if t := l.last(); l.before != "" || t != nil && t.kind != kStop && t.kind != kQMark {
-		return i
-	}
-	end := i
-	for end < len(l.atoms) && l.word(end) != "." && l.word(end) != "?" && l.word(end) != "!" && end < i+24 {
-		end++
-	}
-	var said strings.Builder
-	for k := i; k < end; k++ {
-		if k > i && !(l.glued(k) && l.kind(k) == aDigits) {
-			said.WriteByte(' ')
-		}
-		said.WriteString(l.word(k))
-	}
-	for _, way := range pairedWays() {
-		m := way.FindStringSubmatch(said.String())
-		if m == nil {
-			continue
-		}
-		a, b := comparand(m[1]), comparand(m[2])
-		if a == "" || b == "" || l.namesPart(a) || l.namesPart(b) {
-			continue
-		}
-		t := l.add(kCmd, i, end)
-		t.found, t.text = []found{{entry: heldAgainst}}, "compare"
-		l.add(kName, end-1, end).text = a + " with " + b
-		return end
-	}
-	return i
 }
 
 // heldAgainst is the command of plans that are held against each other without one.

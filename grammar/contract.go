@@ -129,8 +129,8 @@ func appendContracted(out []atom, a atom) []atom {
 	}
 	for _, e := range endings {
 		if stem, ok := strings.CutSuffix(a.text, e.end); ok && stem != "" {
-			if e.end == "'d" && stem == "how" {
-				return appendWords(out, a, "how did")
+			if e.end == "'d" && (stem == "how" || stem == "where" || stem == "why") {
+				return appendWords(out, a, stem+" did")
 			}
 			if e.end == "'s" && !pronouns[stem] {
 				return appendWords(out, a, stem+" 's")

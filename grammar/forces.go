@@ -1,6 +1,10 @@
 package grammar
 
-import "strings"
+import (
+	"strings"
+
+	"saywright/solver"
+)
 
 func (g *grouping) headWord(i int) bool {
 	t := g.list[i]
@@ -36,6 +40,9 @@ func (g *grouping) headWord(i int) bool {
 		}
 		return true
 	case WhatIf:
+		if g.closes(i) && strings.HasPrefix(t.text, "do you ") && (len(g.s.groups) > g.first || !g.empty()) {
+			return true // "would five boards look right, do you suppose"
+		}
 		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kTail && g.list[i+1].key() == "verify" {
 			return true // "I'd like to know whether that is right"
 		}
@@ -121,6 +128,9 @@ func (g *grouping) wh(i int) bool {
 	if i > 0 && (g.list[i-1].value() && g.list[i-1].lim.lo.times || !g.list[i-1].value() && (g.list[i-1].kind == kFactor || g.list[i-1].kind == kTimes)) && t.as(kSame) != nil {
 		t.kind = kSame // "twice what is between the others"
 		return false
+	}
+	if t.text == "number" && g.g.force != State && !g.atBreak(i) && g.uncounted() {
+		return true // "where does that gap number come from"
 	}
 	if (g.g.force == Why || g.g.force == Teach || g.g.force == "help with" || g.g.force == Forget) && !g.atBreak(i) {
 		g.g.sense = append(g.g.sense, senseOf(t.token))
@@ -233,7 +243,7 @@ func (g *grouping) quest(i int) bool {
 		return true
 	}
 	if g.empty() && (g.g.force == Ask || g.g.force == Why || g.g.force == Teach || g.g.force == "help with") {
-		g.g.topic = t.key()
+		g.g.topic, g.g.named = t.key(), t.text
 		if g.g.force == Ask {
 			g.g.head = t.token
 		}
@@ -311,3 +321,15 @@ func (g *grouping) alone(i int) bool {
 	}
 	return true
 }
+
+// uncounted reports whether the last thing that the question names has no count: "that gap number".
+func (g *grouping) uncounted() bool {
+	if n := len(g.g.items); n > 0 {
+		t := g.g.items[n-1]
+		return !t.value() && t.kind == kPart && !t.plural() && !senseOf(t.token).sure.empty() && countless(senseOf(t.token).sure)
+	}
+	return false
+}
+
+// countless reports whether none of what a word surely speaks of is counted.
+func countless(s set) bool { return s.and(ofKind[solver.Count]).empty() }

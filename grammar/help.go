@@ -17,6 +17,9 @@ func Topics() []string {
 }
 
 func isTopic(s string) bool {
+	if s == string(solver.Price) {
+		return true
+	}
 	for _, t := range Topics() {
 		if t == s {
 			return true
@@ -33,6 +36,9 @@ var general = []string{"wall 48 high, gap 2-1/2", "6 rails", "opening at least 3
 func Help(topic string) []string {
 	if topic == "" {
 		return append([]string{"Say what you want, or ask. For example:"}, indented(general)...)
+	}
+	if topic == string(solver.Price) {
+		return append([]string{"price: what lumber and hardware cost", "For example:"}, indented(Examples(topic))...)
 	}
 	if a := solver.Tell(solver.Quantity(topic)); a.Kind != 0 {
 		lines := []string{topic + ": " + a.What}
@@ -90,6 +96,8 @@ func Examples(topic string) []string {
 		return []string{"spare 10%", "ask spare"}
 	case solver.Stock:
 		return []string{"they sell eights, twelves and sixteens", "stock = 96 in, 144 in"}
+	case solver.Price:
+		return []string{"sixteen foot 2x6 are 14.50", "brackets are 3.49 each", "price 2x6 192 in = 14.50"}
 	case solver.Budget:
 		return []string{"budget $350", "ask budget"}
 	}

@@ -1,8 +1,18 @@
 package grammar
 
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
 func (s *speech) helpWith(g *group) {
 	list := strip(idleGone(corrected(g.items)))
 	a := Act{Kind: HelpMe, Topic: g.topic}
+	if g.tellsPrice() {
+		s.act(g, Act{Kind: HelpMe, Topic: string(solver.Price)}) // "how do I put in a price"
+		return
+	}
 	if len(list) > 0 || g.topic == "" {
 		n, ok := s.nameOf(g, list)
 		if !ok && len(list) > 0 {
@@ -25,4 +35,23 @@ func corrected(list []item) []item {
 		}
 	}
 	return list
+}
+
+// tellsPrice reports whether help is wanted with telling what something costs, not with asking what all of it does.
+func (g *group) tellsPrice() bool {
+	if g.topic == "cost" && (g.named == "price" || g.named == "prices") {
+		return true
+	}
+	priced, thing := g.topic == "cost", false
+	for _, it := range g.items {
+		switch {
+		case it.value():
+			thing = true
+		case it.kind == kPriceVerb, it.kind == kQuest && it.key() == "cost":
+			priced = true
+		case it.kind == kPart, it.kind == kItem:
+			thing = true
+		}
+	}
+	return priced && thing && (g.head == nil || !strings.Contains(g.head.text, "ask"))
 }

@@ -50,6 +50,9 @@ func (s *speech) asked(g *group) {
 		s.notUnderstood(g, list)
 		return
 	}
+	if s.afterSpare(list) {
+		names = []Act{{Topic: "shopping"}}
+	}
 	for _, n := range names {
 		n.Kind = Ask
 		if g.csv {
@@ -127,6 +130,7 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 			senses = append(senses, meaning("stock"))
 		case t.is(kItem):
 			senses = append(senses, meaning("?hardware | price"))
+		case g.force == Ask && t.kind == kRel && t.key() == "=" && strings.HasSuffix(t.text, " to"): // "how many boards that comes to"
 		case t.kind == kRel && t.text == "up to", t.kind == kDown, t.kind == kUp, t.kind == kOff, t.kind == kBestTail, t.kind == kNo, t.kind == kOver, t.kind == kMore, t.kind == kBetween, t.kind == kSell, t.kind == kHave, t.kind == kPriceVerb:
 		default:
 			if g.force == Ask || g.force == Teach || g.force == "help with" {
@@ -308,6 +312,10 @@ func (s *speech) teach(g *group) {
 	}
 	if g.topic != "" {
 		s.act(g, Act{Kind: Teach, Topic: g.topic})
+		return
+	}
+	if g.head != nil && len(strip(g.items)) == 0 && strings.Contains(g.head.text, " gap ") {
+		s.act(g, Act{Kind: Teach, Name: &solver.Name{Quantity: solver.Gap}}) // "run through gap math with me"
 		return
 	}
 	if hasValue(g.items) {

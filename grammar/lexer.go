@@ -9,7 +9,7 @@ import (
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, heads, fills, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, rethought, places, sells, wonders, whys, saids, idioms)
+	return compile(classes, queries, heads, fills, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, rethought, places, sells, wonders, whys, saids, idioms)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -32,7 +32,7 @@ type lexing struct {
 
 // lex cuts a line into tokens.
 func lex(atoms []atom, c Context) []token {
-	l := &lexing{reader: reader{fold(whatFor(atoms))}, c: c}
+	l := &lexing{reader: reader{fold(whatFor(mindings(atoms)))}, c: c}
 	for i := 0; i < len(l.atoms); {
 		next := l.step(i)
 		if next <= i {
@@ -272,8 +272,8 @@ func (l *lexing) noneIs(i int) bool {
 func (l *lexing) phrase(f []found, i int) int {
 	next := l.trimmed(f[0], i)
 	if next < f[0].next {
-		if g := vocab().match(reader{l.atoms[:next]}, i); len(g) > 0 && g[0].next == next {
-			f = g
+		if g := vocab().match(reader{l.atoms[:next]}, i); len(g) > 0 && (g[0].next == next || f[0].entry.kind == kQuest && g[0].entry.kind == kQuest) {
+			f, next = g, g[0].next // "the first thing I do when I | get out there" asks for no list
 		}
 	}
 	kind := f[0].entry.kind

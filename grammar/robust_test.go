@@ -34,7 +34,7 @@ func TestNormalFormsAreRead(t *testing.T) {
 
 // Everything that help shows as a line to say is read.
 func TestHelpExamplesAreRead(t *testing.T) {
-	for _, topic := range append(Topics(), "") {
+	for _, topic := range append(Topics(), "", "price") {
 		lines := Help(topic)
 		require.NotEmpty(t, lines, topic)
 		for _, l := range lines {

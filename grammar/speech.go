@@ -39,6 +39,7 @@ type group struct {
 	sense   []sense // of a question: what its words ask for
 	soft    []sense // of a why: what may be meant besides, where it fits
 	topic   string
+	named   string // the words that named the topic
 	cmd     string
 	name    string
 	csv     bool

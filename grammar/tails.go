@@ -20,12 +20,18 @@ func (g *grouping) tail(i int) bool {
 			if g.g.force == Ask && g.g.head != nil && g.g.head.kind == kWhere {
 				g.g.sense = nil // "where does the height come from"
 			}
+			if placedAt(t.text) && g.g.topic == "" && onlyPosts(g.g.items) {
+				g.g.topic = "posts" // "why did the new post end up there"
+			}
 			g.g.force = Why
 			g.g.soft = append(g.g.soft, soWide(t.text)...)
 			return true
 		}
 		if strings.HasPrefix(t.text, "seem") && g.g.force == State && onlyNames(g.g.items) {
 			return true // "the gap seems big, why is that"
+		}
+		if g.g.force == Teach && strings.HasSuffix(t.text, "from") {
+			g.g.sense = nil // "walk me through where the gap comes from"
 		}
 		return g.g.force == Teach
 	case "why not":
@@ -37,6 +43,10 @@ func (g *grouping) tail(i int) bool {
 	case "sum":
 		return (g.g.force == Teach || g.g.force == Why) && !g.empty() // "walk me through the gap calculation"
 	case "verify":
+		if h := t.as(kHead); h != nil && h.key == string(WhatIf) && g.empty() && hasFigure(g.list[i:]) {
+			t.kind = kHead // "would it look all right with five boards"
+			return g.headWord(i)
+		}
 		if g.g.force == State && g.empty() && len(g.s.groups) == g.first && hasFigure(g.list[i:]) {
 			g.g.force, g.g.head = Check, t.token // "would you verify that the wall is 48 high"
 			return true
@@ -67,6 +77,10 @@ func (g *grouping) tail(i int) bool {
 		}
 		return true
 	case "fit":
+		if g.g.force == Ask && g.empty() && i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kWh && strings.HasPrefix(g.list[i-1].text, "how ") {
+			t.kind = kIt // "how far up does it go"
+			return false
+		}
 		if wishes := strings.HasSuffix(t.text, "be fine") || strings.HasSuffix(t.text, "be ok") || strings.HasSuffix(t.text, "be okay") || t.text == "would do" || t.text == "will do" || t.text == "be enough"; wishes && g.g.force == State && !g.asked {
 			return true // "five to eight boards would be fine"
 		}
@@ -88,7 +102,29 @@ func (g *grouping) tail(i int) bool {
 
 // endsUp reports whether a tail tells of what came out, and not from where.
 func endsUp(text string) bool {
-	return !strings.HasSuffix(text, "from") && !strings.HasSuffix(text, "about")
+	return !strings.HasSuffix(text, "from") && !strings.HasSuffix(text, "about") && !strings.HasSuffix(text, "on") && !strings.HasPrefix(text, "based")
+}
+
+// placedAt reports whether a tail speaks of a place: "end up there", "land where it did".
+func placedAt(text string) bool {
+	return strings.HasSuffix(text, " there") || strings.HasSuffix(text, " here") || strings.Contains(text, " where it ")
+}
+
+// onlyPosts reports whether a stretch names posts, and nothing else.
+func onlyPosts(list []item) bool {
+	posts := false
+	for _, it := range list {
+		switch {
+		case it.value():
+			return false
+		case it.kind == kPart || it.kind == kLoc:
+			if it.key() != "post" && it.key() != "added post" {
+				return false
+			}
+			posts = true
+		}
+	}
+	return posts
 }
 
 // plainHow reports whether a question is after the way, not after how many or how wide.

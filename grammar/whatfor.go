@@ -1,5 +1,7 @@
 package grammar
 
+import "strings"
+
 // whatFor turns "what do I need a second post for" into "why do I need a second post": what is asked after is a reason.
 func whatFor(in []atom) []atom {
 	end := len(in)
@@ -51,4 +53,39 @@ func reasoned(w string) bool {
 		return true
 	}
 	return false
+}
+
+// mindings turns "would you mind reminding me" into "would you remind me": what is asked for so is a plain wish.
+func mindings(in []atom) []atom {
+	for i := 0; i+3 < len(in); i++ {
+		if in[i+2].text != "mind" || in[i+1].text != "you" || in[i].text != "would" && in[i].text != "do" {
+			continue
+		}
+		verb := plainVerb(in[i+3].text)
+		if verb == "" {
+			continue
+		}
+		out := append(append([]atom{}, in[:i+2]...), in[i+3:]...)
+		out[i].text, out[i+2].text = "would", verb
+		return out
+	}
+	return in
+}
+
+// plainVerb takes the "ing" from a verb, where what is left is a word that the tables know; "" elsewhere.
+func plainVerb(w string) string {
+	stem, ok := strings.CutSuffix(w, "ing")
+	if !ok || len(stem) < 2 {
+		return ""
+	}
+	n := len(stem)
+	for _, v := range []string{stem, stem + "e"} {
+		if vocab().known[v] {
+			return v
+		}
+	}
+	if stem[n-1] == stem[n-2] && vocab().known[stem[:n-1]] {
+		return stem[:n-1] // "putting"
+	}
+	return ""
 }

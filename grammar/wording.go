@@ -16,6 +16,7 @@ func (l *lexing) wordings() {
 	l.asksNothing()
 	l.soldOut()
 	l.offEach()
+	l.ordered()
 	l.beside()
 	l.onward()
 }
@@ -214,6 +215,16 @@ func (l *lexing) verbsFirst() {
 func (l *lexing) highGreeting() {
 	for i := len(l.tokens) - 1; i >= 0; i-- {
 		if t := &l.tokens[i]; t.kind == kDim && t.text == "hi" && (i == 0 || l.tokens[i-1].kind != kNum) {
+			l.drop(i)
+		}
+	}
+}
+
+// ordered drops a verb of buying before a share of lumber: "ordered fifteen percent extra".
+func (l *lexing) ordered() {
+	for i := 0; i+1 < len(l.tokens); i++ {
+		t, next := &l.tokens[i], &l.tokens[i+1]
+		if t.kind == kUnknown && (t.text == "ordered" || t.text == "ordering" || t.text == "order") && next.kind == kNum && next.amt.unit == percent {
 			l.drop(i)
 		}
 	}
