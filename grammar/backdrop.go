@@ -23,6 +23,10 @@ func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
 		if to < len(atoms) {
 			next = atoms[to].text
 		}
+		if kept := throughWhat(part); kept != nil && next == "so" {
+			left, dropped = append(left, kept...), true
+			continue
+		}
 		if isBackdrop(part, c, next) {
 			dropped = true
 			if stop := part[len(part)-1]; len(left) > 0 && stop.kind == aSign && left[len(left)-1].kind != aSign {
@@ -60,6 +64,10 @@ func clauseStarts(atoms []atom) []int {
 	for i := 1; i < len(atoms); i++ {
 		switch {
 		case breaksClause(atoms, i-1):
+		case atoms[i].text == "so" && pleads(plainWords(atoms[starts[len(starts)-1]:i])): // "digging is hard so as few posts as possible"
+		case atoms[i].text == "to" && i > 1 && aims(wordsAhead(atoms[i:])):
+		case atoms[i].text == "and" && i-starts[len(starts)-1] == 2 && atoms[i-2].text == "any":
+			continue // "any taller and it blocks the view"
 		case atoms[i].kind == aWord && (joints[atoms[i].text] || causes[atoms[i].text]) && !joints[atoms[i-1].text] && subjectAt(atoms, i+1):
 		default:
 			continue
@@ -102,11 +110,33 @@ func subjectAt(atoms []atom, i int) bool {
 		return false
 	}
 	w := atoms[i].text
-	return speakers[w] || otherOnes[w] || pointing[w] || owned[w] || noun[w]
+	return speakers[w] || otherOnes[w] || pointing[w] || owned[w] || noun[w] || outsiders[w] && pleads(plainWords(atoms[i:]))
+}
+
+// plainWords are the words of a clause, up to the first sign.
+func plainWords(part []atom) (w []string) {
+	for len(part) > 1 && (joints[part[0].text] || causes[part[0].text]) {
+		part = part[1:]
+	}
+	return wordsAhead(part)
+}
+
+// wordsAhead are the words up to the first sign.
+func wordsAhead(part []atom) (w []string) {
+	for _, a := range part {
+		if a.kind != aWord {
+			break
+		}
+		w = append(w, a.text)
+	}
+	return w
 }
 
 // isBackdrop reports whether a clause says nothing of the wall.
 func isBackdrop(part []atom, c Context, next string) bool {
+	if tellsSize(part) {
+		return true
+	}
 	var w []string
 	for _, a := range part {
 		switch a.kind {
@@ -128,6 +158,9 @@ func isBackdrop(part []atom, c Context, next string) bool {
 	for len(w) > 0 && (joints[w[0]] || causes[w[0]] || stepBefore[w[0]] && !(w[0] == "you" && len(w) > 1 && w[1] != "see" && w[1] != "know") && w[0] != "that" || reason && w[0] == "that") {
 		reason = reason || causes[w[0]] && (w[0] != "so" || len(w) > 1 && (w[1] == "that" || pointing[w[1]]))
 		w = w[1:]
+	}
+	if pleads(w) || aims(w) {
+		return true
 	}
 	if len(w) < 3 || !narrates(w, reason) {
 		return false

@@ -21,6 +21,11 @@ func (s *speech) forget(g *group) {
 		s.notUnderstood(g, g.items) // "forget what he said, the opening is 30"
 		return
 	}
+	if at := g.saysNext(); at > 0 {
+		said := g.items[at:]
+		g.items = g.items[:at]
+		defer s.state(&group{force: State, items: said, head: g.head})
+	}
 	parts := chunks(strip(g.items))
 	if len(parts) == 0 {
 		s.fail(g.head.at, solver.Question{Text: "Forget what?", Example: "forget gap"})
@@ -240,4 +245,37 @@ func (s *speech) keep(g *group) {
 		return
 	}
 	s.act(g, a)
+}
+
+// saysNext finds where something is said behind what is to be forgotten, though no sign parts them: "scratch the overall
+// the span is 161". It returns 0 where nothing is.
+func (g *group) saysNext() int {
+	at := 0
+	for i, it := range g.items {
+		switch {
+		case it.breaks():
+			return 0
+		case it.value():
+			if f := strings.Fields(leadOf(it)); at > 0 && (g.items[at].kind == kHave || len(f) > 0 && handsOver[f[0]]) {
+				return at
+			}
+			return 0
+		case i > 0 && at == 0 && (it.kind == kPart || it.kind == kDim) && determined(it.before), i > 0 && at == 0 && it.kind == kHave && strings.HasPrefix(it.text, "there "):
+			at = i
+		}
+	}
+	return 0
+}
+
+// handsOver are verbs that give what stands before them the value behind them.
+var handsOver = wordSet("is are 's was were has have gets get needs need should will must equals measures")
+
+// determined reports whether the empty words before a noun begin a new stretch with it: "the", "my", "this".
+func determined(before string) bool {
+	first, _, _ := strings.Cut(before, " ")
+	switch first {
+	case "the", "my", "our", "its", "each", "every", "this", "that", "these", "those":
+		return true
+	}
+	return false
 }

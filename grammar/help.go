@@ -65,7 +65,7 @@ func indented(list []string) []string {
 
 // sampleValues are values that each kind of quantity is shown with.
 var sampleValues = map[solver.Quantity][]string{
-	solver.WallHeight: {"42", "48"}, solver.Span: {"12 ft 6", "150"}, solver.Overall: {"13 ft", "14 ft"}, solver.Centers: {"12 ft 10", "13 ft"},
+	solver.WallHeight: {"42", "48"}, solver.Span: {"12 ft 6", "160"}, solver.Overall: {"13 ft", "14 ft"}, solver.Centers: {"12 ft 10", "13 ft"},
 	solver.Opening: {"30", "36"}, solver.Bay: {"60", "96"}, solver.PostHeight: {"44", "50"}, solver.StiffenerSpacing: {"24", "32"},
 	solver.OpeningFromLeft: {"40", "60"}, solver.OpeningFromRight: {"40", "60"}, solver.RailFace: {"5-3/8", "5-1/2"}, solver.Drop: {"24", "36"},
 	solver.Kerf: {"3/32", "1/8"}, solver.Tape: {"1/32", "1/16"}, solver.BracketThickness: {"3/32", "1/8"}, solver.SlabThickness: {"4", "5"}, solver.EdgeDistance: {"5", "6"},

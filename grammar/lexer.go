@@ -9,7 +9,7 @@ import (
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, queries, heads, fills, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, rethought, places, sells, wonders, whys, saids, idioms)
+	return compile(classes, queries, heads, fills, amounts, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, rethought, places, sells, wonders, whys, saids, idioms)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

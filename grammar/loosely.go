@@ -26,6 +26,14 @@ func withoutLooseWords(atoms []atom, c Context) (left []atom, ok, verb bool) {
 			continue
 		}
 		w := atoms[at].text
+		if outsiders[w] {
+			if from, to := purposeAt(atoms, at); from < to {
+				for k := from; k < to; k++ {
+					drop[k] = true
+				}
+				continue
+			}
+		}
 		if seen++; seen > mostLoose || atoms[at].kind != aWord || !foreign(t) || words().numberish(w) || turning[w] || withheld[w] || viewed[w] || bending[w] {
 			return nil, false, false
 		}
@@ -98,7 +106,7 @@ func purposeAt(atoms []atom, at int) (from, to int) {
 
 // foreignWord reports whether a word is of no table and can be no misspelling.
 func foreignWord(w string) bool {
-	return !vocab().known[w] && !vocab().neutral[w] && len(w) > 2 && len(words().near(w)) == 0 && !words().numberish(w)
+	return outsiders[w] || !vocab().known[w] && !vocab().neutral[w] && len(w) > 2 && len(words().near(w)) == 0 && !words().numberish(w)
 }
 
 func atomAt(atoms []atom, at int) int {

@@ -275,6 +275,9 @@ func (g *grouping) theirs(i int) bool {
 	if strings.HasPrefix(g.list[i].text, "yard") && g.speaksOf("drop") {
 		return true // "the yard's 30 inches down on the far side"
 	}
+	if i+1 < len(g.list) && g.list[i+1].ofTools() {
+		return true // "their saw eats an eighth"
+	}
 	if g.g.force == State && !g.g.sealed && g.atBreak(i) && g.claims(i) && !(g.list[i].text == "their" && i > 0 && g.list[i-1].kind == kComma) {
 		g.flush(group{force: Check, head: g.list[i].token})
 	}
@@ -295,6 +298,15 @@ func (g *grouping) toldOnly(i int) bool {
 		so = it.kind == kReason && verb && strings.HasPrefix(it.text, "so")
 	}
 	return so
+}
+
+// ofTools reports whether an item is somebody's tool at work: what it does is a fact, whoever owns it.
+func (it item) ofTools() bool {
+	if it.value() || it.kind != kPart {
+		return false
+	}
+	f := strings.Fields(it.text)
+	return it.key() == "kerf" && (f[0] == "saw" || f[0] == "blade") && len(f) > 1 || it.key() == "tape" && len(f) > 1
 }
 
 // verbBefore reports whether the empty words before a pronoun end in a verb that takes it.

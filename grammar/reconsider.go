@@ -44,6 +44,8 @@ func (l *lexing) unlike(i int, f []found) []found {
 		return f
 	}
 	switch k, w := f[0].entry.kind, l.word(i); {
+	case k == kPart && w == "overall" && f[0].next > i+2 && vocab().articles[l.word(i+1)]:
+		return vocab().match(reader{l.atoms[:i+1]}, i) // "scratch the overall the span is 161"
 	case k == kTail && w == ",":
 		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].entry.kind == kTail && g[0].next > f[0].next {
 			return nil // ", do those check out"

@@ -78,7 +78,7 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 		if sure := counted(n); !sure.empty() {
 			kinds = kinds.and(sure)
 		}
-		if n.key() == "post" && n.plural() && n.as(kLoc) == nil {
+		if one := lim.lo.val.Eq(oneRat) && lim.lo.words; n.key() == "post" && (n.plural() || one) && n.as(kLoc) == nil {
 			if len(k.dims) == 0 && k.post == 0 && (len(k.things) == 1 || len(k.things) == 2 && k.about("between posts")) {
 				return k.build(aspectIndex[string(solver.AddedPosts)])
 			}

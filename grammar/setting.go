@@ -278,7 +278,7 @@ func (k *clause) fill(m made) (made, bool) {
 		if m.st.Upper, ok = k.s.value(hi, m.kind); !ok {
 			return m, false
 		}
-		if m.st.Upper.Num.Less(m.st.Value.Num) {
+		if !m.st.Value.Num.Less(m.st.Upper.Num) {
 			return m, false
 		}
 	}

@@ -1,0 +1,204 @@
+package grammar
+
+import "strings"
+
+// A plea tells why something is wished of those who are to live with the wall: "my hand has to fit", "the cat gets out",
+// "snow melts there". Its words come from closed lists, so that nothing in it can set, deny or doubt what stands beside it.
+
+// outsiders are those who and what goes through, over or past a wall, and the weather on it.
+var outsiders = wordSet(`
+	cat cats dog dogs pup puppy puppies kitten kittens pet pets chicken chickens hen hens rabbit rabbits bunny raccoon raccoons squirrel squirrels mouse mice possum goat goats critter critters animal animals
+	bird birds varmint varmints deer horse cow cows
+	baby babies toddler toddlers kid kids kiddo child children boy boys girl girls son sons daughter daughters grandkid grandkids grandchild grandchildren granddaughter grandson
+	wife husband mom mum mother dad father grandma grandmother grandpa grandfather sister brother aunt uncle family parents helper guests visitors folks people everybody everyone somebody someone anybody nobody
+	stroller strollers pram wheelchair chair chairs wheelbarrow wheelbarrows barrow mower lawnmower cart carts wagon trolley bike bikes bicycle scooter trike grill barbecue bbq smoker table tables couch
+	sofa bench hammock hose broom brush shovel rake vacuum leaf leaves blower hand hands arm arms fist knee knees leg legs elbow shoulder shoulders finger fingers toes ball balls toy toys
+	snow ice rain water runoff puddles puddle wind breeze sun sunlight light shade dirt mud dust slush hail view lake street road traffic windowsill sill window windows cushion cushions planter planters
+	flowerpot pots pot plants plant bushes hedge crew truck trailer van money cash budget digging sawing sweeping mowing painting sanding cleaning
+`)
+
+// timber are nouns of wood at whose growing and drying a plea may point: "otherwise the boards cup".
+var timber = wordSet("tape ruler board boards rail rails slat slats plank planks lumber wood timber stock ends end stick sticks pieces they it them those these")
+
+// pleaActs are what outsiders do.
+var pleaActs = wordSet(`
+	see sees seeing reach reaches reaching get gets getting fit fits fitting squeeze squeezes squeezing crawl crawls crawling climb climbs climbing slip slips slipping step steps stepping sneak sneaks
+	wriggle wriggles jump jumps jumping fall falls roll rolls rolling pass passes passing come comes walk walks run runs running ride rides drive drives drain drains draining blow blows sweep sweeps
+	clean cleans mow mows look looks lean leans leaning sit sits sitting stand stands stuck caught hurt trip trips bump bumps bumping scratch chew chews chewing escape escapes poke pokes push pushes hang
+	melt melts melting collect collects collecting pool pools pooling pile piles piling splash splashes drip drips freeze freezes freezing block blocks blocking shine shines let lets
+	go goes going read reads sleep sleeps play plays playing eat eats cook cooks visit visits live lives use uses breathe peek peeks peer peers wander wanders bark barks nap yell yells yelling wait waiting
+`)
+
+// pleaStates are what outsiders, and those who speak, are like.
+var pleaStates = wordSet(`
+	picky fussy choosy particular fancy rich wealthy broke poor stubborn handy strong weak tiny little small big large old young short tall wide heavy loud noisy hungry sleepy curious clumsy shy nervous scared private privacy
+	cozy lonely wet muddy slippery windy rainy hot cold sunny dark bright chilly tight scarce miserable awful murder hell dear made money gold patient impatient blind deaf lame forgetful messy tired exhausted
+	busy late outside inside out here there everywhere room space
+`)
+
+// woodStates are what wood does and is like.
+var woodStates = wordSet(`
+	cup cups cupping cupped warp warps warping warped bow bows bowing bowed sag sags sagging sagged twist twists twisting twisted split splits splitting rot rots rotting rotted crack cracks cracking cracked
+	swell swells swelled swollen shrink shrinks shrunk shrank rough wet damp green knotty crooked bent wavy gnarly weathered square checked dull slipped slack kinked stretched flex flexes flexing wobble wobbles wobbling droop droops rattle dry dries
+	wiggle wiggles banana bananas
+`)
+
+// pleaLinks are the words that hold a plea together.
+var pleaLinks = wordSet(`
+	my our the a an his her some these those this that its
+	he she i we you them him us me it
+	is are was were be been being am 's 're 've 'll has have had do does did will would can could cannot must may might should need needs to going gonna keeps keep stay stays gets got get
+	not never always still too so just otherwise because since as or else and
+	in into out of on off over under underneath beneath below through thru past by up down across around behind at from with for there here back
+	very really pretty awfully terribly kind sort bit lot all both sometimes easily properly well anymore again one ones other side corner corners mill yard shop today millimeters millimetres inches fractions metric
+`)
+
+// plea is what the words of a clause come to.
+type plea struct{ acts, states, wood, denied, wants, placed bool }
+
+// pleads reports whether the words of a clause are a plea.
+func pleads(w []string) bool {
+	if len(w) > 4 && w[0] == "any" && strings.HasSuffix(w[1], "er") && w[2] == "and" {
+		return pleads(append([]string{"they"}, w[4:]...)) || pleads(append([]string{"somebody"}, w[4:]...)) // "any taller and it blocks the view"
+	}
+	at := 0
+	for at < len(w) && (owned[w[at]] || noun[w[at]] && w[at] != "one" || w[at] == "no" || pleaStates[w[at]] && at > 0) {
+		at++
+	}
+	if at == len(w) || len(w) < 2 {
+		return false
+	}
+	var p plea
+	for i := at; i < len(w); i++ {
+		if !p.takes(w, i, at) {
+			return false
+		}
+	}
+	switch head := w[at]; {
+	case timber[head]:
+		return p.wood && !p.acts && !p.wants
+	case p.wants:
+		return !p.denied && p.states && !p.acts
+	case speakers[head]:
+		return p.states && !p.acts || p.acts && reachesOut(w[at:])
+	}
+	return p.acts || p.states || p.wood || p.placed && !p.denied
+}
+
+// takes counts word i of a clause, whose subject stands at the word at. It reports false where the word is none of a plea.
+func (p *plea) takes(w []string, i, at int) bool {
+	v := w[i]
+	switch {
+	case i == at:
+		return outsiders[v] || timber[v] || speakers[v] || v == "he" || v == "she" || (v == "one" || v == "ones") && at > 0 && pleaStates[w[at-1]]
+	case timber[w[at]] && (settles[v] || i+1 < len(w) && w[i+1] == "enough"), v == "enough":
+		p.wood = p.wood || v == "enough"
+	case woodStates[v]:
+		p.wood = true
+	case pleaActs[v]:
+		p.acts = true
+	case pleaStates[v]:
+		p.states = true
+	case v == "want" || v == "wants" || v == "like" || v == "likes" || v == "love" || v == "loves":
+		p.wants = true
+	case outsiders[v], v == "wood" || v == "boards" || v == "lumber":
+	case v == "not" || v == "never":
+		p.denied = true
+	case v == "on" || v == "by" || v == "at":
+		p.placed = true
+	default:
+		return pleaLinks[v]
+	}
+	return true
+}
+
+// settles are verbs that say nothing of wood by themselves.
+var settles = wordSet("come comes get gets run runs look looks sit sits stay stays lean leans fall falls hang")
+
+// reachesOut reports whether a clause of those who speak tells of their body or their view: "so I can see the lake".
+func reachesOut(w []string) bool {
+	for i, v := range w {
+		switch v {
+		case "see", "read", "reach", "fit", "squeeze", "climb", "step", "sweep", "mow", "sit", "lean", "walk", "trip":
+			return i+1 == len(w) || w[i+1] != "it" && w[i+1] != "them" && w[i+1] != "that"
+		}
+	}
+	return false
+}
+
+// tellsSize reports whether a clause tells how big an outsider is: "the wheelbarrow is 29 inches wide".
+func tellsSize(part []atom) bool {
+	i := 0
+	for i < len(part) && (owned[part[i].text] || noun[part[i].text] || joints[part[i].text] || causes[part[i].text]) {
+		i++
+	}
+	subject := i
+	for i < len(part) && outsiders[part[i].text] {
+		i++
+	}
+	if i == subject || i == len(part) {
+		return false
+	}
+	verb, figure, dim := false, false, false
+	for ; i < len(part); i++ {
+		switch w := part[i].text; {
+		case w == "is", w == "are", w == "'s", w == "measures", w == "stands":
+			verb = true
+		case part[i].kind == aDigits, part[i].kind == aVulgar, words().numberish(w), w == "inch", w == "inches", w == "in", w == "feet", w == "foot", w == "ft", w == "cm", w == "mm":
+			figure = true
+		case w == "wide", w == "tall", w == "high", w == "long", w == "across", w == "deep", w == "around":
+			dim = true
+		case part[i].kind == aSign && w != "?", w == "and", w == "a", w == "about", w == "at", w == "the", w == "handles", w == "wheels", w == "shoulder", w == "shoulders", w == "of", w == "half":
+		default:
+			return false
+		}
+	}
+	return verb && figure && dim
+}
+
+// throughWhat finds the wall's opening, or its gap, at the end of a plea: "the mower has to get through the opening". What
+// is told of it next must not be lost with the plea.
+func throughWhat(part []atom) []atom {
+	n := len(part)
+	for n > 0 && part[n-1].kind == aSign {
+		n--
+	}
+	f := n - 1
+	if f < 3 || !vocab().articles[part[f-1].text] || !passing[part[f-2].text] {
+		return nil
+	}
+	if m := vocab().match(reader{part[:n]}, f); len(m) == 0 || m[0].entry.kind != kPart || m[0].entry.key != "opening" && m[0].entry.key != "gap" {
+		return nil
+	}
+	var w []string
+	for _, a := range part[:f-1] {
+		w = append(w, a.text)
+	}
+	for len(w) > 0 && (joints[w[0]] || causes[w[0]]) {
+		w = w[1:]
+	}
+	if !pleads(w) {
+		return nil
+	}
+	return part[f-1:]
+}
+
+var passing = wordSet("through thru past by into")
+
+// aims reports whether a clause tells what for in an infinitive: "to keep the boards from bowing", "to let water out".
+func aims(w []string) bool {
+	if len(w) < 3 || w[0] != "to" || !aimVerbs[w[1]] {
+		return false
+	}
+	var p plea
+	whom := false
+	for i := 2; i < len(w); i++ {
+		whom = whom || outsiders[w[i]] || timber[w[i]]
+		if !outsiders[w[i]] && !timber[w[i]] && !p.takes(w, i, 0) {
+			return false
+		}
+	}
+	return whom && !p.wants && !p.denied
+}
+
+var aimVerbs = wordSet("keep stop prevent let allow help give save protect shed catch block get")
