@@ -6,16 +6,125 @@ var amounts = []entry{
 		(first|second|third|fourth|fifth|last|other|next|previous) (option|choice|fix|solution|layout|way|remedy|suggestion|alternative|proposal|idea) [you (gave|offered|showed|listed)] [(me|us)] (has|have|had|gets|uses|gives|leaves|shows|needs|is|comes with|calls for)
 		(option|choice|solution|layout|alternative) NTH (has|have|had|gets|uses|gives|leaves|shows|needs|is|comes with|calls for)`},
 	{kind: kTailFill, key: "asked for", ways: `
-		(that|this|it|which) is (what|how|the way) [(the|my|our)] (PERSON|PERSONKIND PERSON) (wants|want|wanted|needs|need|likes|like|liked|asked for|ordered|prefers|prefer|picked|chose|has in mind|is after|insists on|has (their|his|her) heart set on) [it]
-		(that|this|it|which) is (what|how|the way) (i|we) (want|need|like|asked for|prefer|picked|have in mind|am after|are after|chose) [it]`},
+		(that|this|it|which) is (what|how|the way) [(the|my|our)] (PERSON|PERSONKIND PERSON) (wants|want|wanted|needs|need|likes|like|liked|asked for|ordered|prefers|prefer|picked|chose|has in mind|is after|insists on|has (their|his|her) heart set on|carries|carry|sells|sell|stocks|stock) [it]
+		(that|this|it|which) is (what|how|the way) (i|we) (want|need|like|asked for|prefer|picked|have in mind|am after|are after|chose) [it]
+		(that|this|it|which) is what (i|we) (have|got|have got|bought|brought|own|picked up) [(on|in) (the|my|our) (truck|trailer|garage|shed|rack|shop|barn|van|pile)]
+		(i|we) only have (RAIL|BRACKET|POST|screws|lumber|wood|money|room|space) for that (many|much)
+		(that|which) (he|she|they|it|PERSON) (did|do|does|has|have|had) not (count|counted|know|know about|known about|see|seen|notice|noticed|mention|mentioned|include|included|list|listed|allow for|figure in|reckon with)
+		(that|which) (he|she|they|PERSON) (forgot|missed|overlooked|left out|skipped)
+		so (i|we) [already] have (those|them|these) [already]
+		(those|which) (i|we) [already] (own|have) [already]
+		not what PAPER (SAYS|SHOWS|SUBMITS)
+		not the (published|nominal|stated|listed|catalog|book|official|printed) (width|size|face|figure|one|number|value|thickness)
+		(no matter|whatever|never mind|regardless of) what PAPER (SAYS|SHOWS|SUBMITS)
+		(it|that|which) is the (long|short|wide|narrow|big|small|odd|middle|wider|longer|shorter|bigger|smaller) (one|bay)
+		(the) same (in|for|on) (all|each|every|both) [of] [the] BAY
+		(i|we) had the wrong (BRACKET|tape|number|one|figure|drawing|board|page|catalog|sheet)
+		with (this|that|the|my|a) [new|old|other] (one|blade|saw)
+		as fine as (i|we|it) (go|goes|can go|get|gets|measure|work|mark)
+		(that|which) is as fine as (i|we|it) (go|goes|can go|get|gets|measure|work|mark)
+		(i|we) can not (see|read|mark|work|cut|measure) [any] finer [than that]
+		[so] [please] (stick|keep) (to|with) (that|those|it|them)
+		EARTH is (level|even|flush) with [the] FLOOR [(outside|out there|there|beyond|behind it)]
+		do not let [the] (GAP|errors|error|it|them|rounding) (creep|drift|wander|grow|add up|accumulate|run away)
+		(his|her|their|this|that) (way|layout|plan|version|design|one|drawing) (throws out|throws away|wastes|scraps|uses|takes|eats|tosses) [way|far] too (much|many) [(wood|lumber|boards|material|money|timber)]
+		(easier|simpler|quicker|faster) (for (me|us)|that way|to cut)
+		[so] each (pair|one|team|kid|student|group) (saws|cuts|works) alike
+		(i|we) (am|are) not sorting [through] (them|boards|RAIL|the pile)`},
+	{kind: kFill, key: "fill", ways: `
+		what (he|she|they|PERSON) (did not|forgot to|failed to|missed to) (notice|mention|say|see|count|tell (me|us|you)) is [that]
+		[it] (turns|turned) out [that]
+		what (he|she|they|PERSON) (missed|overlooked|forgot) is [that]
+		forget [about] (what|how|whatever) (he|she|they|PERSON) (drew|drew up|sketched|planned)
+		(to) (stick|poke|rise|reach|jut|pop|peek|protrude|project|extend) up
+		(stick|sticks|poke|pokes|poking|jut|juts|pop|pops|protrude|protrudes) up
+		(i|we) [(have|just|already)] (picked up|grabbed|rounded up|lined up|scored)
+		(picked up|grabbed|rounded up|lined up)
+		(i|we) [have] changed (my|our) mind (about|on|regarding)
+		(i|we) (misread|read) (the|my|our) (tape|ruler|rule|drawing|note|notes) [wrong]
+		misread (the|my|our) (tape|ruler|rule|drawing|note|notes)
+		(i|we) (held|hooked|put|ran|stretched|pulled|laid) (it|the tape|a tape|my tape) (on|across|from|over)
+		hooked (it|the tape|a tape|my tape) (on|across|from|over)
+		(i|we) [have] (switched|changed|swapped) (blades|saws|tapes)
+		(switched|changed|swapped) (blades|saws|tapes)
+		(children|class|kids|pupils|students|family|wife|husband|everyone|we all|all of us) [(has|have)] (settled|agreed|decided) (on|upon|for)
+		(i|we) (could|can) [also] do with
+		(i|we) [(have|got)] (set|put) [(aside|by)] [(some|a little|a bit of)] money [(aside|by)] [for (this|it|the wall|the job)]
+		(i|we) [have] (phoned|called|rang|asked|visited|tried) (the|our|my) (yard|store|shop|lumberyard|merchant|mill)
+		(i|we) [also] (borrowed|rented|have|got|use) (my|our|a|the) [(father|brother|neighbor|uncle|friend|dad|buddy)] ['s] saw [,] whose
+		(do not|no need to) (bother|fool|mess) (with|about)`},
 	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size, rails"), ways: `
 		[in] BETWEEN [(two|both|2)] (END|corner) (ones|pair|two)
 		[in] BETWEEN (two|both|2) (old|existing|present) ones
 		[in] BETWEEN (two|both|pair) [(of them)] that (are|is) [(already)] (there|up|standing|in)`},
 	{kind: kPart, key: "rail face", sense: meaning("rail face"), ways: `
-		[(put|held|laid|ran|stretched|pulled|hooked|took|set|got)] [(a|the|my)] (tape|ruler|rule|calipers|caliper|straightedge|tapemeasure) (across|on|to|over|against) [the face of] [(one|two|some|each|all|a few|a couple|any|both)] [of] (RAIL) and [(it|they|i|we|the face)] [(is|are|was|were|says|say|reads|read|shows|show|showed|measures|measure|measured|comes to|come to|came to|gives|give|gave|get|got|found)]
+		[(put|held|laid|ran|stretched|pulled|hooked|took|set|got)] [(a|the|my)] (tape|ruler|rule|calipers|caliper|straightedge) (across|on|to|over|against) [the face of] [(one|two|some|each|all|a few|a couple|any|both)] [of] RAIL [to be sure] [,] [and] [(it|they|i|we|its face|the face)] [(is|are|was|were|says|say|reads|read|shows|show|showed|measures|measure|measured|comes to|come to|came to|gives|give|gave|get|got|found|turned out to be|really is|is really)]
 		(measured|taped|checked|calipered|miked) [across] [the face of] [(one|two|some|each|all|a few|a couple|any|both)] [of] RAIL and (it|they|the face) (is|are|was|were|says|say|reads|read|shows|show|showed|measures|measure|measured|comes to|come to|came to|gives|give|gave)
 		RAIL (show|shows|have|has|give|gives|measure|measures|come to|comes to) [a] face [of]
-		of face
-		of face width`},
+		(of|across the) face
+		of face width
+		(mine|ours|RAIL) (plane|planes|planed|dress|dresses|dressed|mill|mills|milled|sand|sands|sanded|shrink|shrinks|shrank|dry|dries|dried) (down|out) to`},
+	{kind: kPart, key: "bracket", sense: meaning("| bracket thickness, bracket clearance, bracket reach, bracket ear, price, fit, ?hardware"), ways: "rail BRACKET"},
+	{kind: kPart, key: "bracket ear", sense: meaning("bracket ear"), ways: `
+		BRACKET (stand|stands|stick|sticks|hang|hangs|jut|juts|poke|pokes|project|projects|extend|extends|protrude|protrudes|lap|laps|overhang|overhangs) [out]
+		and (each|each one|they|it) (stand|stands|stick|sticks|hang|hangs|jut|juts|poke|pokes|project|projects|extend|extends|protrude|protrudes) out`},
+	{kind: kPart, key: "base height", sense: meaning("base height"), ways: `
+		[POST] (base|foot|standoff|bases) [(we|i) (picked|picked out|chose|bought|got|have)] [(will|should|has to|is to)] (hold|holds|lift|lifts|carry|carries|keep|keeps|raise|raises) [(that|this|its)] (added|new|) POST [up]
+		(metal|steel|POST) (base|foot|standoff) [(we|i) (picked|picked out|chose|bought|got|have)] [(will|should|has to|is to)] (hold|holds|lift|lifts|carry|carries|keep|keeps|raise|raises) [(that|this|its)] [(added|new)] (POST|it) [up]
+		[(added|new)] POST base (holding|lifting|keeping|carrying|raising) (it|POST|the post)`},
+	{kind: kPart, key: "post height", sense: meaning("post height"), ways: "TOP of (that|this) [(added|new)] POST"},
+	{kind: kLoc, key: "to top edge", sense: meaning("wall height |"), ways: "[up] to (its|the) (TOP|upper) edge [of (TOP|) (RAIL|WALL)]\n[up] to (its|the) very top"},
+	{kind: kDim, key: "height", sense: meaning("wall height | post height, base height, rail top"), ways: "of HEIGHT"},
+	{kind: kLoc, key: "of wall", sense: meaning("| *"), ways: "in [(this|the|that)] WALL"},
+	{kind: kLoc, key: "per bay", sense: meaning("bay | stiffeners, stiffener spacing, rails, gap, stiffener size, rail size, bays, short, cut, measured, opening, added posts"), ways: `
+		(behind|on|in|per|for) (each|every) (run|stretch) [of RAIL]`},
+	{kind: kPart, key: "stiffener", sense: meaning("stiffeners, stiffener size | stiffener spacing"), ways: "as STIFF"},
+	{kind: kDim, key: "face to face", sense: meaning("span | bay, opening"), ways: `
+		(measured|measuring|taken) (clear|inside|face to face|inside to inside) [between them]
+		from one (inside|inner) (edge|face|side) to other
+		[from] (inside|inner face|inside face|inner edge) of (one|first|left) [END] POST to (inside|inner face|inside face|inner edge) of (other|next|second|right)
+		of open (space|air|room) between their (inner|inside) (faces|face|sides|edges)`},
+	{kind: kPart, key: "overall", sense: meaning("overall"), ways: `
+		[from] one (outside|outer) (edge|face|side) to other
+		[from] (outside|outer face|outside face|outer edge) of (one|first|left) [END] POST to (outside|outer face|outside face|outer edge) of (other|next|second|right)`},
+	{kind: kPart, key: "span", sense: meaning("span"), ways: "(clear) [,] [END] POST to [END] POST\n[END] POST to [END] POST"},
+	{kind: kFall, key: "falls", ways: "that is (how|what|the way) FLOOR (falls|drops|slopes|runs|pitches)"},
+	{kind: kPerFoot, key: "per foot", ways: "(a|an) ft\nfor (each|every) foot [(you|we|i|it)] [(go|goes|run|runs|travel|travels|walk|move|moves)] [(along|across|over)] [to the right]"},
+	{kind: kPart, key: "floor", sense: meaning("| wall height, bottom gap, post height, base height, rail top, drop, floor at right, floor falls, slab thickness"), ways: "PERSON (sloped|pitched|graded|poured|laid|tilted|built) FLOOR [so [that]] [it]"},
+	{kind: kSide, key: "right", sense: meaning("opening side"), ways: "by the time (you|we|it|i) (reach|get to|gets to|hit|hits|reaches|come to|comes to) RIGHT [(hand)] [END] [(POST|side|end)]\n(on|at|to) r"},
+	{kind: kSide, key: "left", sense: meaning("opening side"), ways: "(on|at|to) l"},
+	{kind: kPart, key: "drop", sense: meaning("drop"), ways: "[down] from FLOOR [(here|there|up here)] [down] to [the] EARTH"},
+	{kind: kPart, key: "trim", sense: meaning("trim"), ways: "squaring [up] [(the|an)] (end|ends) [up] (costs|takes|eats|loses|wastes|uses) [me] [up]\n(i|we) (whack|lop|chop|slice|hack|saw|nip|shave) (off|from) (each|every|a) RAIL squaring [up] [the] [(end|ends)]"},
+	{kind: kPart, key: "spare", sense: meaning("spare | rails, have"), ways: `
+		(RAIL|sticks) over (for luck|for safety|to be safe|just in case|in case (i|we) (split|crack|ruin|botch|spoil|break|mess up|miscut|need) (some|one|a few|any|it|them))
+		on top [for] (bad|split|cracked|crooked|ruined|spoiled|warped|cull) (RAIL|cuts)
+		on top for (waste|mistakes|breakage|luck|insurance|errors|spares)`},
+	{kind: kPart, key: "tape", sense: meaning("tape"), ways: "(hold|holding|keep|keeping|cut|cutting) everything to [the nearest]\non (my|the) (tape|rule|ruler)"},
+	{kind: kLoc, key: "beside brackets", sense: meaning("fit |"), ways: "(past|beyond|besides|on top of|apart from|over and above|not counting) BRACKET [(thickness|themselves)]"},
+	{kind: kRel, key: "=", ways: "(tagged|marked|stickered|ticketed|labeled|labelled) at\ntipped at"},
+	{kind: kPriceVerb, key: "price", ways: `
+		(ring|rings|rang|rung) up (at|for|as)
+		(tagged|marked|stickered|ticketed|labeled|labelled|advertised) at
+		(will|would) (set|run|cost|knock) (you|me|us) back
+		(set|sets) (you|me|us) back
+		(is|are) up to
+		went up [,] (they|it) (is|are)`},
+	{kind: kSell, key: "sell", ways: `
+		[it] (turns|turned) out (they|yard|store|shop|lumberyard|merchant|supplier) (have|has|have got|has got|carry|carries|sell|sells|stock|stocks)
+		(they|yard|store|shop|lumberyard|merchant|supplier) (do|does|did|will) [(also|still|now)] (have|carry|sell|stock|get|keep|offer)
+		[hardware] (yard|store|shop|lumberyard|lumber yard|merchant|mill|co - op|coop|depot|dealer) [(near|by|around|close to) (us|me|here|you|town)] [(only|just|also|still)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|does|has|has got|got|is) [(its|their|the)] [(RAIL|lumber|stock)] [(in|as|of)]
+		(PERSON|PERSONKIND PERSON) [(in|at) the (yard|store|shop|counter)] [just] (rolled out|brought in|got in|put out|unloaded|took in) [some]
+		to be had`},
+	{kind: kSellLess, key: "-=", ways: "(they|yard|store|shop|lumberyard|we) (are|is) (wiped|cleaned|picked|sold|bought) (out|clean) of\n(wiped|cleaned|picked) (out|clean) of"},
+	{kind: kHave, key: "have", ways: `
+		[(the|our)] [(previous|last|old|former)] (owner|owners|people|PERSON) left (us|me|behind|here)
+		on site
+		(leave off)`},
+	{kind: kExtra, key: "extra", ways: "(i|we) also (need|want)\n(i|we) (could|can) also (use|do with)\n(besides|in addition)"},
+	{kind: kFrom, key: "from", ways: "someplace from"},
+	{kind: kUnits, key: "metric", loose: true, ways: "(used to|at home with|brought up on|raised on|grew up with|grew up on) [(working|work|measuring|thinking)] [in] (millimeters|millimetres|metric|mm|cm|centimeters|centimetres)"},
+	{kind: kGoal, key: "same length", loose: true, ways: "(RAIL|all RAIL|every RAIL) CUT to (one|the one|a single|the same|one and the same) length\nCUT to (the one|one) length"},
+	{kind: kGoal, key: "least waste", loose: true, ways: "as (few|little) WASTE as (you|we|i) (can|could) (manage|get away with|arrange)\nwaste as (few|little) (lumber|timber|wood|material|stock) as (possible|you can|you can manage)"},
+	{kind: kGoal, key: "even gaps", loose: true, ways: "round (ea|each|every) (mark|marks) (by itself|on its own|separately|individually)"},
+	{kind: kGoal, key: "fewest posts", loose: true, ways: "(least|smallest|minimum|lowest) number of POST [(you|we|i)] [(can|could)] [(manage|get away with)]\n(min|minimum) (posts|psts|columns) please"},
 }

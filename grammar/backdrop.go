@@ -68,6 +68,8 @@ func clauseStarts(atoms []atom) []int {
 		case atoms[i].text == "to" && i > 1 && aims(wordsAhead(atoms[i:])):
 		case atoms[i].text == "and" && i-starts[len(starts)-1] == 2 && atoms[i-2].text == "any":
 			continue // "any taller and it blocks the view"
+		case atoms[i].text == "so" && i+1 < len(atoms) && atoms[i+1].text == "that" && isFloor(atoms[i-1].text):
+			continue // "he sloped our patio so that it falls a quarter a foot"
 		case atoms[i].kind == aWord && (joints[atoms[i].text] || causes[atoms[i].text]) && !joints[atoms[i-1].text] && subjectAt(atoms, i+1):
 		default:
 			continue
@@ -111,6 +113,15 @@ func subjectAt(atoms []atom, i int) bool {
 	}
 	w := atoms[i].text
 	return speakers[w] || otherOnes[w] || pointing[w] || owned[w] || noun[w] || outsiders[w] && pleads(plainWords(atoms[i:]))
+}
+
+func isFloor(w string) bool {
+	for _, c := range vocab().classes[w] {
+		if c == vocab().ids["FLOOR"] {
+			return true
+		}
+	}
+	return false
 }
 
 // plainWords are the words of a clause, up to the first sign.

@@ -26,13 +26,21 @@ func (k *clause) spareBoards(i int) bool {
 	for _, t := range k.things {
 		if it := k.items[t]; it.key() == "spare" {
 			first, noun, _ := strings.Cut(it.text, " ")
-			return noun != "" && (boardNouns[noun] || boardNouns[first]) || t == i+1 && it.text == "spares"
+			return noun != "" && (isRail(noun) || isRail(first)) || t == i+1 && it.text == "spares"
 		}
 	}
 	return false
 }
 
-var boardNouns = map[string]bool{"board": true, "boards": true, "rail": true, "rails": true, "piece": true, "pieces": true, "plank": true, "planks": true, "sticks": true, "slat": true, "slats": true}
+// isRail reports whether a word is one for boards.
+func isRail(w string) bool {
+	for _, c := range vocab().classes[w] {
+		if c == vocab().ids["RAIL"] {
+			return true
+		}
+	}
+	return w == "sticks" || w == "pieces"
+}
 
 // counted is what a number right before a noun can be a number of.
 func counted(n *token) set {

@@ -18,7 +18,10 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if t := k.has(kSellLess); t != nil && strings.HasSuffix(t.text, "out of") && !strings.Contains(t.text, "are") && k.force == WhatIf && k.items[0].token != t {
 		return reading{}, false // "can I get it all out of twelves"
 	}
-	if v := k.has(kPriceVerb); v != nil && v.text != "@" || !k.only(kSell, kSellMore, kSellLess, kHave, kNo, kNot, kBut, kChange, kMore, kRel, kGoesIn, kHaveTail, kTo) {
+	if k.lessAndMore() {
+		return reading{}, false
+	}
+	if v := k.has(kPriceVerb); v != nil && v.text != "@" || !k.only(kSell, kSellMore, kSellLess, kHave, kNo, kNot, kBut, kChange, kMore, kRel, kGoesIn, kHaveTail, kTo, kDown) {
 		return reading{}, false
 	}
 	if len(g.longs) == 0 && k.about("rail") && len(g.counts) == 1 && len(k.values) == 1 && !k.about("stock") {
@@ -89,6 +92,8 @@ func (k *clause) stockOp() solver.Op {
 	switch {
 	case k.has(kSellLess) != nil || k.has(kNo) != nil || change == "-=":
 		return solver.Minus
+	case k.carry.name != nil && k.carry.name.Quantity == solver.Stock && k.carry.op == solver.Minus && k.hasThem():
+		return solver.Plus // "they're out of sixteens but they do have tens"
 	case k.has(kSellMore) != nil || change == "+=" || k.has(kSell) != nil && strings.Contains(k.has(kSell).text, " also "):
 		return solver.Plus
 	}
@@ -135,3 +140,33 @@ func (k *clause) sizeAfterComma() bool {
 	}
 	return false
 }
+
+// lessAndMore reports whether lengths that are gone and lengths that are there are told side by side: "they're out of
+// twelves, they have tens" is two things.
+func (k *clause) lessAndMore() bool {
+	less, more := -1, -1
+	for i, it := range k.items {
+		switch {
+		case it.value():
+			if i > k.values[0] && holds[firstWord(leadOf(it))] {
+				more = i
+			}
+		case it.kind == kSellLess && less < 0:
+			less = i
+		case (it.kind == kSell || it.kind == kHave) && it.text != "on the rack" && it.text != "in stock":
+			more = i
+		}
+	}
+	return less >= 0 && more > k.values[0] && less < more && k.values0() >= more
+}
+
+// hasThem reports whether the clause says that lengths are there, not that they are all that is sold.
+func (k *clause) hasThem() bool {
+	t := k.has(kSell)
+	if k.has(kHave) != nil || holds[firstWord(leadOf(k.items[k.values[0]]))] {
+		return true
+	}
+	return t == nil && k.force == Check || t != nil && (strings.Contains(t.text, "have") || strings.Contains(t.text, "got") || strings.Contains(t.text, " has"))
+}
+
+var holds = wordSet("have has got")

@@ -276,7 +276,7 @@ func (g *grouping) theirs(i int) bool {
 		return true // "the yard's 30 inches down on the far side"
 	}
 	if i+1 < len(g.list) && g.list[i+1].ofTools() {
-		return true // "their saw eats an eighth"
+		return true // "their saw eats an eighth", "the rails came wet and their faces run 5-9/16"
 	}
 	if g.g.force == State && !g.g.sealed && g.atBreak(i) && g.claims(i) && !(g.list[i].text == "their" && i > 0 && g.list[i-1].kind == kComma) {
 		g.flush(group{force: Check, head: g.list[i].token})
@@ -306,7 +306,7 @@ func (it item) ofTools() bool {
 		return false
 	}
 	f := strings.Fields(it.text)
-	return it.key() == "kerf" && (f[0] == "saw" || f[0] == "blade") && len(f) > 1 || it.key() == "tape" && len(f) > 1
+	return it.key() == "kerf" && (f[0] == "saw" || f[0] == "blade") && len(f) > 1 || it.key() == "tape" && len(f) > 1 || it.key() == "rail face" && strings.HasPrefix(f[0], "face")
 }
 
 // verbBefore reports whether the empty words before a pronoun end in a verb that takes it.

@@ -86,7 +86,7 @@ func (k *clause) leaning() (posts []solver.Name, way string) {
 // falls reads a floor that falls: "the deck falls 3/16 a foot".
 func (k *clause) falls() (reading, bool) {
 	over := k.fallsOver()
-	loses := k.has(kChange) != nil && strings.HasPrefix(k.has(kChange).text, "lose") && k.about("floor")
+	loses := k.has(kChange) != nil && (strings.HasPrefix(k.has(kChange).text, "lose") || k.has(kChange).is(kFall)) && k.about("floor")
 	if k.has(kChange) != nil && !loses {
 		return reading{}, false
 	}

@@ -9,7 +9,7 @@ import (
 
 // plain reads values that are set or limited: "gap two and a half", "no bay longer than eight feet", "five rails 2x6".
 func (k *clause) plain() (reading, bool) {
-	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall, kBest, k.possible(), k.sawn()) {
+	if len(k.values)+len(k.sides) == 0 || !k.only(kNot, kNo, kLim, kRel, kBound, kBut, kAbout, kPer, kFall, kBest, k.possible(), k.sawn(), k.offBoards()) {
 		return reading{}, false
 	}
 	k.spokenHundreds()
@@ -103,6 +103,8 @@ func (k *clause) set(i int) (made, bool) {
 			op = solver.GE
 		case solver.GT:
 			op = solver.LE
+		case solver.GE:
+			op = solver.LT // "no gap may reach four inches"
 		default:
 			if !k.about("budget") { // "don't let the material go past 425"
 				return made{}, false
@@ -165,6 +167,14 @@ func (k *clause) set(i int) (made, bool) {
 func (k *clause) sawn() tokenKind {
 	if k.about("fit") {
 		return kCutWord
+	}
+	return kNot
+}
+
+// offBoards is the class of "on each board" where what is lost on one is told.
+func (k *clause) offBoards() tokenKind {
+	if k.about("trim") || k.about("fit") {
+		return kOffTail
 	}
 	return kNot
 }

@@ -201,7 +201,7 @@ func (k *clause) have(g goods) (reading, bool) {
 
 // extra reads pieces wanted besides: "and twelve more two by sixes at 45 and a half".
 func (k *clause) extra(g goods) (reading, bool) {
-	if k.has(kExtra) == nil && !k.boughtMore() || !k.only(kExtra, kMore, kAnother, kEach, kPriceVerb, kX, kCutWord, kHave, kChange, kSell, kHaveTail) {
+	if k.has(kExtra) == nil && !k.boughtMore() || !k.only(kExtra, kMore, kAnother, kEach, kPriceVerb, kX, kCutWord, kHave, kChange, kSell, kHaveTail, kThanNow) {
 		return reading{}, false
 	}
 	if len(g.longs) == 0 && len(g.counts)+len(g.others) == 2 { // the length is bare

@@ -54,6 +54,9 @@ func (l *lexing) pronoun(i, next int) bool {
 	if l.word(i-1) == "the" && (l.word(i-2) == "just" || l.word(i-2) == "only") {
 		return false // "bay 2 just the one"
 	}
+	if l.word(i-1) == "the" && partNext(l.reader, i+1) {
+		return false // "bay 2 needs the one stiffener"
+	}
 	switch l.word(i - 1) {
 	case "left", "right":
 		return l.word(i+1) == "" || l.kind(i+1) == aSign // "at the left-hand one"

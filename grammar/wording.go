@@ -19,6 +19,12 @@ func (l *lexing) wordings() {
 	l.ordered()
 	l.beside()
 	l.onward()
+	l.reaching()
+	l.noMoreOf()
+	l.plusOrMinus()
+	l.eitherLength()
+	l.sayBy()
+	l.thatIsAll()
 }
 
 // drop takes token i out. What stood before it stands before the next.
