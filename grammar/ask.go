@@ -47,7 +47,7 @@ func (s *speech) notUnderstood(g *group, list []item) {
 	if len(list) > 0 {
 		at = list[0].startAt()
 	}
-	if s.odd(list) {
+	if s.odd(list) || s.lacks(list, at) {
 		return
 	}
 	values, things := 0, 0
@@ -78,6 +78,34 @@ func (s *speech) notUnderstood(g *group, list []item) {
 		}
 		s.fail(at, solver.Question{Text: "What is meant here?", Example: "gap 2-1/2, opening at least 24"})
 	}
+}
+
+// lacks asks for what boards at hand, or a post out of plumb, are short of.
+func (s *speech) lacks(list []item, at int) bool {
+	values, long, size, have, lean := 0, false, false, false, false
+	for _, it := range list {
+		switch {
+		case it.value():
+			values++
+			long = long || it.lim.lo.footer || it.lim.lo.unit == feet || it.lim.lo.unit == metric
+			size = size || it.lim.lo.size != ""
+		case it.kind == kHave:
+			have = true
+		case it.kind == kSell:
+			have = have || ours(it.text)
+		case it.kind == kLean:
+			lean = true
+		}
+	}
+	switch {
+	case have && values == 2 && long && !size:
+		s.fail(at, solver.Question{Text: "Of what size are they?", Example: "I have 4 ten foot 2x6"})
+	case lean && values == 1:
+		s.fail(at, solver.Question{Text: "Over what height does it lean so?", Example: "left post leans 3/8 in right in 48 in"})
+	default:
+		return false
+	}
+	return true
 }
 
 // odd asks after two numbers in a row, a choice that is left open, or a vague word.

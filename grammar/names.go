@@ -272,7 +272,11 @@ func (l *lexing) nameStart(i int) int {
 				return i
 			}
 			i++
-		case "one":
+		case "one", "won":
+			if l.word(i+1) == "as" {
+				i += 2
+				continue
+			}
 			if l.word(i+1) == "saved" && l.word(i+2) == "as" {
 				i += 3
 				continue

@@ -43,6 +43,9 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if len(g.longs) == 0 && !k.soldByNumber() {
 		return reading{}, false // "just use five"
 	}
+	if k.countsBoards() {
+		return reading{}, false // "we have four ten foot boards"
+	}
 	if k.sizeAfterComma() {
 		return reading{}, false // "… and sixteens, 4x4s in eights"
 	}
@@ -61,6 +64,23 @@ func (k *clause) stock(g goods) (reading, bool) {
 		return k.finish(r)
 	}
 	return k.one(solver.Statement{Name: n, Op: op, Value: v}, carry{})
+}
+
+// shortestSold is the shortest lumber, in feet, that a bare number before a length can be: below it, it counts boards.
+var shortestSold = exact.Int(6)
+
+// countsBoards reports whether the values are a number of boards and how long they are.
+func (k *clause) countsBoards() bool {
+	if len(k.values) != 2 || k.breaks > 0 {
+		return false
+	}
+	n, l := k.items[k.values[0]].lim, k.items[k.values[1]].lim
+	return n.lo.unit == bare && n.lo.size == "" && !n.lo.footer && n.lo.val.IsInt() && (l.lo.unit == feet || l.lo.footer) && (n.lo.val.Less(shortestSold) || k.values[1] > k.values[0]+1 || k.has(kSell) == nil || ours(k.has(kSell).text))
+}
+
+// ours reports whether a word of having is said of what the speaker has.
+func ours(text string) bool {
+	return strings.HasPrefix(text, "we ") || strings.HasPrefix(text, "i ")
 }
 
 // soldByNumber reports whether bare numbers can only be lengths on sale: a yard, a rack or the word stock is named.

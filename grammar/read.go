@@ -25,7 +25,7 @@ func Read(line string, c Context) Reading {
 	if acts, ok := readNormal(line, c); ok {
 		return Reading{Acts: acts}
 	}
-	atoms := split(letters)
+	atoms := toBuy(split(letters))
 	if len(atoms) == 0 {
 		return askedBack(0, "What would you like to build?", "wall 48 high, gap 2-1/2")
 	}
@@ -53,6 +53,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 	}
 	if loose, ok := readLoosely(atoms, c); ok {
 		return loose
+	}
+	if heard, ok := byEar(atoms, c); ok {
+		return heard
 	}
 	return mend(atoms, c, r)
 }

@@ -1,0 +1,244 @@
+package grammar
+
+import (
+	"strings"
+	"sync"
+)
+
+// soundsLike are words that a phone writes for words of the vocabulary that sound like them, as far as they are words at all: on each
+// line what may be meant, and what is written for it. A word is taken for another only where the line cannot be read as it
+// stands, and only where every choice of words that can be read says the same.
+const soundsLike = `
+	one: won wun
+	two: too tu to
+	three: threa
+	four: fore for
+	six: sicks sics
+	eight: ate ait
+	five: fife
+	inches: inchs
+	feet: feat feats fete
+	cents: sense scents sents
+	eighth: eight
+	sixteenth: sixteen
+	by: bye buy
+	buy: bye by
+	be: bee
+	than: then
+	would: wood
+	not: knot knots
+	no: know
+	new: knew gnu
+	need: knead kneed
+	right: write rite wright
+	wear: ware
+	where: wear ware
+	which: witch wich
+	here: hear
+	high: hi
+	higher: hire
+	height: hite hight
+	way: weigh whey
+	wait: weight
+	wider: whiter
+	wide: whyd
+	whole: hole
+	some: sum
+	so: sew sow
+	seems: seams
+	see: sea
+	sure: shore
+	through: threw
+	made: maid
+	you: ewe
+	your: yore
+	i: eye
+	might: mite
+	must: mussed
+	please: pleas
+	none: nun
+	more: moor
+	whether: weather
+	told: tolled
+	very: vary
+	floor: flore
+	boards: bored boreds bords boreds
+	board: bored bord
+	rails: rales rayls raels wrails
+	rail: rale rayl
+	post: poast poste
+	posts: poasts postes
+	marks: marx marques
+	mark: marc marque
+	pieces: peaces
+	piece: peace
+	sell: cell
+	sells: cells
+	selling: celling
+	sale: sail
+	build: bild billed
+	cheap: cheep
+	waste: waist
+	kerf: curf kirf kerve curve
+	plumb: plum
+	leans: leens liens
+	lean: lien
+	lumber: lumbar
+	timber: timbre
+	gap: gab
+	cost: caust
+	saw: sore
+	steps: stepps
+	step: stepp
+	stiffeners: stiffners
+	measured: measurd
+	saved: safed
+	draw: drawer
+	shown: shone
+	cut: kut
+	already: allready
+	length: linkth
+	plane: plain
+	stock: stalk
+	brackets: brakets
+	price: prize
+	prices: prizes
+	stairs: stares
+	side: sighed
+	raise: rays raze
+	tight: tite
+	level: levil
+`
+
+// soundsLikePairs are two words that a phone writes for one.
+var soundsLikePairs = map[string]string{
+	"all ready": "already", "half to": "have to", "cheep est": "cheapest", "cheap est": "cheapest", "why dest": "widest", "wide est": "widest", "stiffen er": "stiffener", "stiffen ers": "stiffeners",
+	"stiff ners": "stiffeners", "stiff eners": "stiffeners", "brack it": "bracket", "brack its": "brackets", "have wall": "half wall", "in chess": "inches", "bore d": "board",
+	"six teen": "sixteen", "may be": "maybe", "a cross": "across", "a part": "apart", "a round": "around", "a long": "along", "a bove": "above", "be tween": "between", "be low": "below",
+	"an other": "another", "some thing": "something", "with out": "without", "in stead": "instead", "sun deck": "sundeck",
+}
+
+var alikes = sync.OnceValue(func() map[string][]string {
+	m := map[string][]string{}
+	for _, line := range strings.Split(strings.TrimSpace(soundsLike), "\n") {
+		meant, heard, _ := strings.Cut(strings.TrimSpace(line), ": ")
+		for _, w := range strings.Fields(heard) {
+			m[w] = append(m[w], meant)
+		}
+	}
+	return m
+})
+
+const (
+	mostAlike  = 7   // words in a line that may stand for another
+	mostHeard  = 160 // readings tried for them
+	leastHeard = 3   // words that a line must have to be read by its sound
+)
+
+// countsNext are words after which a number is likelier than a "to" or a "for" before a noun in the plural.
+var countsNext = wordSet("have had got want need needs use using are is there take takes buy bought put set add adds make only just with and has")
+
+// mayMean reports whether a small word stands where a number can be meant: "an eight of an inch", "we have for boards".
+func mayMean(atoms []atom, i int) bool {
+	next := ""
+	if i+1 < len(atoms) {
+		next = atoms[i+1].text
+	}
+	switch atoms[i].text {
+	case "eight", "sixteen":
+		return next == "of"
+	case "by":
+		return i > 1 && atoms[i-1].text == "to" && countsNext[atoms[i-2].text]
+	case "to", "for":
+		plural := countNouns[next] && strings.HasSuffix(next, "s") || units[next] > 0 && i+2 < len(atoms) && (atoms[i+2].text == "by" || atoms[i+2].text == "buy")
+		return plural && i > 0 && countsNext[atoms[i-1].text]
+	}
+	return true
+}
+
+// byEar reads a line again with words in the place of those that sound like them. It reports whether every choice that can be
+// read says the same; the one with the fewest words changed is taken.
+func byEar(atoms []atom, c Context) (Reading, bool) {
+	atoms, pairs := pairsJoined(atoms)
+	var places []int
+	var options [][]string
+	for i, a := range atoms {
+		if a.kind != aWord || namesWall(atoms, i, c) {
+			continue
+		}
+		meant := alikes()[a.text]
+		if len(meant) == 0 || !mayMean(atoms, i) {
+			continue
+		}
+		opts := meant
+		if words().known[a.text] || vocab().known[a.text] {
+			opts = append([]string{a.text}, meant...)
+		}
+		places, options = append(places, i), append(options, opts)
+	}
+	if len(places)+len(pairs) == 0 || len(places) > mostAlike || len(atoms) < leastHeard || len(atoms) > 100 {
+		return Reading{}, false
+	}
+	c.deep = true
+	pick := make([]int, len(places))
+	found, least := map[string]bool{}, len(places)+len(pairs)+1
+	var best Reading
+	for tries := 0; tries < mostHeard; tries++ {
+		fixed := append([]atom{}, atoms...)
+		taken := append([]Taken{}, pairs...)
+		for k, i := range places {
+			if now := options[k][pick[k]]; now != atoms[i].text {
+				fixed[i].text = now
+				taken = append(taken, Taken{Was: atoms[i].text, Now: now, At: atoms[i].at})
+			}
+		}
+		if len(taken) > 0 {
+			if got := readAtoms(contractions(fixed), c); got.Ask == nil {
+				if len(taken) < least {
+					best, least = got, len(taken)
+					best.Taken = taken
+				}
+				if found[Normal(got.Acts)] = true; len(found) > 1 {
+					return Reading{}, false
+				}
+			}
+		}
+		if !advance(pick, options) {
+			return best, len(found) == 1
+		}
+	}
+	return Reading{}, false
+}
+
+// toBuy sets "what do I have to by" right: no size and no figure follows.
+func toBuy(atoms []atom) []atom {
+	for i := 2; i < len(atoms); i++ {
+		if atoms[i].text != "by" || atoms[i-1].text != "to" || !countsNext[atoms[i-2].text] || i+1 < len(atoms) && (atoms[i+1].kind == aDigits || atoms[i+1].kind == aVulgar || units[atoms[i+1].text] > 0) {
+			continue
+		}
+		atoms = append([]atom{}, atoms...)
+		atoms[i].text = "buy"
+	}
+	return atoms
+}
+
+// pairsJoined joins two words that a phone writes for one, and tells which.
+func pairsJoined(atoms []atom) (out []atom, taken []Taken) {
+	for i := 0; i < len(atoms); i++ {
+		a := atoms[i]
+		if i+1 < len(atoms) {
+			pair := a.text + " " + atoms[i+1].text
+			if w, ok := soundsLikePairs[pair]; ok {
+				taken = append(taken, Taken{Was: pair, Now: w, At: a.at})
+				if first, _, two := strings.Cut(w, " "); two {
+					a.text = first
+				} else {
+					a.text, a.end = w, atoms[i+1].end
+					i++
+				}
+			}
+		}
+		out = append(out, a)
+	}
+	return out, taken
+}
