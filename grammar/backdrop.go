@@ -100,7 +100,7 @@ var (
 	noun       = map[string]bool{"the": true, "a": true, "an": true, "some": true, "these": true, "those": true, "one": true, "most": true}
 	auxiliary  = map[string]bool{"is": true, "are": true, "was": true, "were": true, "has": true, "have": true, "had": true, "will": true, "would": true, "can": true, "could": true, "do": true, "does": true, "did": true, "might": true, "may": true, "should": true, "must": true, "needs": true, "wants": true, "likes": true, "loves": true, "gets": true, "got": true, "goes": true, "came": true, "comes": true, "keeps": true, "kept": true}
 	pointsBack = wordSet("it its they their he his she her him them that this those these")
-	stepBefore = map[string]bool{"before": true, "while": true, "that": true, "then": true, "also": true, "now": true, "well": true, "look": true, "see": true, "oh": true, "ok": true, "okay": true, "uh": true, "um": true, "honestly": true, "please": true, "just": true, "you": true}
+	stepBefore = map[string]bool{"that": true, "then": true, "also": true, "now": true, "well": true, "look": true, "see": true, "oh": true, "ok": true, "okay": true, "uh": true, "um": true, "honestly": true, "please": true, "just": true, "you": true}
 )
 
 // subjectAt reports whether a subject may begin at i.
@@ -193,6 +193,8 @@ func narrates(w []string, reason bool) bool {
 		return true
 	case pointing[w[0]]:
 		return reason
+	case auxiliary[w[1]] && !auxiliary[w[0]] && foreignSubject(w[0]):
+		return true // "kids are yelling"
 	case owned[w[0]] || noun[w[0]] || reason:
 		for i, v := range w[1:] {
 			if auxiliary[v] || i > 0 && len(v) > 3 && (strings.HasSuffix(v, "ed") || strings.HasSuffix(v, "s") && !strings.HasSuffix(v, "ss")) {
@@ -201,6 +203,15 @@ func narrates(w []string, reason bool) bool {
 		}
 	}
 	return false
+}
+
+// foreignSubject reports whether a word may name who or what a clause tells of without an article: "kids", "supper".
+func foreignSubject(w string) bool {
+	switch w {
+	case "what", "which", "who", "how", "where", "when", "why", "not", "no", "none", "nothing", "nobody", "if", "to", "please", "let":
+		return false
+	}
+	return !pointing[w] && !turning[w] && !withheld[w] && !viewed[w]
 }
 
 // turning are words by which a clause takes back, doubts or bounds what is said beside it, whatever joins the two.
@@ -265,7 +276,7 @@ func nothingOfTheWall(list []token, reason, led bool) bool {
 		case kPart, kLoc, kDim, kSide, kItem, kVague, kNot, kNo, kMore, kFixed, kTail:
 			parts = parts || t.kind != kDim && t.kind != kVague
 			if !reason && !led {
-				if t.kind != kPart || t.key() != "rail" && t.key() != "size" {
+				if t.kind != kPart || t.key() != "rail" && t.key() != "size" && t.key() != "tape" {
 					return false
 				}
 			}

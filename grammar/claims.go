@@ -35,7 +35,7 @@ func (k *clause) topic(key string) bool {
 }
 
 func (k *clause) claimedMarks() (reading, bool) {
-	if !k.topic("marks") && !k.marked() || !k.only(kQuest, kPriceVerb, kBut, kFixed, k.comesIn()) {
+	if !k.topic("marks") && !k.marked() || !k.only(kQuest, kPriceVerb, kBut, kFixed, kFall, k.comesIn()) {
 		return reading{}, false
 	}
 	for _, i := range k.things {

@@ -78,7 +78,10 @@ func comparand(s string) string {
 	if thisWall(s) {
 		return "this"
 	}
-	if nameless(s) {
+	if rest, ok := strings.CutSuffix(s, " one"); ok {
+		s = rest // "the contractor one"
+	}
+	if s = strings.TrimSuffix(s, " 's"); nameless(s) {
 		return ""
 	}
 	return s
@@ -102,8 +105,10 @@ func thisWall(s string) bool {
 	switch f[0] {
 	case "this", "it", "mine", "ours":
 		return len(f) == 1 || len(f) == 2 && planNouns[f[1]]
-	case "current", "present":
+	case "current", "present", "own":
 		return len(f) == 2 && planNouns[f[1]]
+	case "version", "layout", "design", "setup":
+		return len(f) == 1
 	case "what", "one", "plan":
 		return strings.Contains(s+" ", " have now ") || strings.Contains(s, "looking at") || strings.Contains(s, "working on") || strings.HasSuffix(s, " at hand") || strings.HasSuffix(s, "have here") ||
 			f[0] == "what" && len(f) < 8 && (f[1] == "i" || f[1] == "we") && (f[2] == "have" || f[2] == "got") && !slices.ContainsFunc(f[3:], func(w string) bool {
@@ -127,8 +132,10 @@ func nameless(s string) bool {
 	}
 	switch f[0] {
 	case "other", "another", "that", "those", "these", "last", "previous", "first", "second", "third", "next", "earlier", "old", "older", "original", "different", "any", "each", "both", "all", "every", "some":
-		return len(f) == 1 || len(f) == 2 && (planNouns[f[1]] || f[1] == "other" || f[1] == "two" || f[1] == "ones" || f[1] == "plans")
-	case "them", "two", "others", "one", "his", "hers", "theirs", "himself", "something", "anything", "it", "ones", "rest", "plan", "plans", "is", "they", "possible", "before", "usual", "planned", "follows", "well", "pair":
+		return len(f) == 1 || len(f) == 2 && (planNouns[strings.TrimSuffix(f[1], "s")] || f[1] == "other" || f[1] == "two" || f[1] == "ones" || f[1] == "plans")
+	case "two", "saved":
+		return len(f) < 4 && (len(f) == 1 || planNouns[strings.TrimSuffix(f[1], "s")] || f[1] == "i" || f[1] == "we" || f[1] == "saved")
+	case "them", "others", "one", "his", "hers", "theirs", "himself", "something", "anything", "it", "ones", "rest", "plan", "plans", "is", "they", "possible", "before", "usual", "planned", "follows", "well", "pair":
 		return len(f) == 1 || f[0] == "it" || f[0] == "one" && f[1] == "from"
 	}
 	return false

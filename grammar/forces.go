@@ -46,6 +46,9 @@ func (g *grouping) headWord(i int) bool {
 		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kTail && g.list[i+1].key() == "verify" {
 			return true // "I'd like to know whether that is right"
 		}
+		if strings.HasPrefix(t.text, "do you") && g.closes(i) && !g.empty() {
+			return true // "would five boards do, do you suppose"
+		}
 		if t.as(kQuest) != nil && g.closes(i) {
 			t.kind = kQuest // "figure it"
 			return g.quest(i)

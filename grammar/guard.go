@@ -17,9 +17,9 @@ var guardWords = func() map[string]guardWord {
 			department office official officials authorities permit permits code rule rules limit limits thing things stuff business question issue matter matters requirement requirements
 			check height part bit warning warnings caution cautions point topic architect engineer boss people fellow guy man folks lady woman neighbor contractor board committee
 			now already all with by on off about over of for from and so but too well please just kindly go ahead can could may would yes yeah yep yup ok okay right sure alright
-			know knew aware heard am are is was were has had have got been both long ago last week month year today yesterday once then there separate separately different own other
+			know knew aware heard realize realise understand realized understood appreciate gather see saw am are is was were has had have got been both long ago last week month year today yesterday once then there separate separately different own other
 			railing railings rail rails handrail handrails up side one put set lay laid leave left hear hey look listen 's what here w / dept me myself ourselves being as in person writing do does
-			since because anyway anyhow mind let`,
+			since because anyway anyhow mind let any more longer anymore`,
 		guardNamed: "guard guards guardrail guardrails",
 		guardDone: `settled sorted handled cleared approved signed resolved agreed okayed waived addressed dealt taken squared ironed seen
 			done finished covered excused exempted exempt granted accepted fine happy aside arranged straightened discussed`,
@@ -72,7 +72,7 @@ func (l *lexing) guarded(i int) int {
 		end = next
 		for j = next; j < len(l.atoms) && guardBreak(l.word(j)); j++ {
 		}
-		if j == next && j < len(l.atoms) {
+		if j == next && j < len(l.atoms) && l.word(j) == "?" {
 			break
 		}
 	}
@@ -95,7 +95,11 @@ func guardBreak(w string) bool {
 
 // guardPart returns the atom at which the part that begins at i ends.
 func (l *lexing) guardPart(i int) int {
+	from := i
 	for i < len(l.atoms) && !guardBreak(l.word(i)) && l.word(i) != "?" {
+		if w := l.word(i); i > from && (w == "i" || w == "we" || w == "that" || w == "it") && (l.word(i-1) == "more" || l.word(i-1) == "anymore" || l.word(i-1) == "longer") {
+			break // "no more I already settled that"
+		}
 		i++
 	}
 	return i

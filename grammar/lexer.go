@@ -9,7 +9,7 @@ import (
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, queries, heads, fills, amounts, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, rethought, places, sells, wonders, whys, saids, idioms)
+	return compile(classes, queries, heads, fills, amounts, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, rethought, places, sells, wonders, whys, saids, idioms, tryouts, hearsay)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -117,7 +117,7 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare {
 		f = vocab().matchBut(l.reader, i, kGoal) // "3 bays eq"
 	}
-	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i-1) == "no" || l.word(i+1) == "of") {
+	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i-1) == "no" || l.word(i+1) == "of" || l.word(i-1) == "the" && l.word(i+1) != "the") {
 		f = vocab().matchBut(l.reader, i, kCmd) // "a drop of 30"
 	}
 	if len(f) > 0 && (f[0].entry.key == "take that" || f[0].entry.kind == kEnter) && l.word(i) == "take" && l.names(f[0].next) && l.word(f[0].next+1) != "up" {

@@ -46,5 +46,14 @@ func (g *grouping) forgets(i int) bool {
 	if !strings.HasPrefix(g.list[i].text, "never") || i+1 >= len(g.list) || g.list[i+1].value() || g.list[i+1].kind != kPart {
 		return false
 	}
-	return !hasValue(g.list[i+1:])
+	end := i + 1
+	for end < len(g.list) && !g.list[end].breaks() {
+		end++
+	}
+	return !hasValue(g.list[i+1:end]) && (end == len(g.list) || end+1 < len(g.list) && !hasValue(g.list[end+1:]) || len(g.list) > end+1 && fixes(g.list[end+1]))
+}
+
+// fixes reports whether an item sets right what stands before it: "make it zero".
+func fixes(it item) bool {
+	return !it.value() && it.kind == kFix || imperative(it.before)
 }

@@ -7,6 +7,9 @@ func (l *lexing) onward() {
 	for i := 0; i+1 < len(l.tokens); i++ {
 		t, next := &l.tokens[i], &l.tokens[i+1]
 		switch {
+		case t.kind == kNot && next.kind == kOnly && t.text != "not" && denials[t.text], // "instead of just the one"
+			t.kind == kNum && next.kind == kRel && (next.text == "down for" || next.text == "down as") && i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart: // "he put 2-3/4 down for the gap"
+			l.tokens = append(l.tokens[:i+1], l.tokens[i+2:]...)
 		case t.kind == kMore && (t.text == "additional" || t.text == "extra") && (t.before == "an" || strings.HasSuffix(t.before, " an")) && next.kind == kPart && !next.plural():
 			t.kind, t.found = kAnother, []found{{entry: oneMore}}
 		case t.kind == kPriceVerb && (t.text == "is now" || t.text == "are now") && next.kind == kNum && i > 0 && l.tokens[i-1].kind == kPart && !goodsKeys[l.tokens[i-1].key()]:

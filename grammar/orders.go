@@ -79,10 +79,6 @@ func (g *grouping) command(i int) bool {
 		if (g.g.force == Ask || g.g.force == Why) && !g.atBreak(i) {
 			return false // "which cautions go with it"
 		}
-		if !g.s.c.Tried && strings.HasSuffix(t.text, " will do") {
-			g.s.fail(t.at, solver.Question{Text: "Nothing was tried. Stop here?", Choices: []string{"quit"}, Example: "quit"})
-			return true
-		}
 		if i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc || g.list[i+1].kind == kGoal || g.list[i+1].kind == kBest || g.list[i+1].kind == kUnits || g.list[i+1].kind == kSame) {
 			return true // "keep that doorway …"
 		}
@@ -134,6 +130,14 @@ func (g *grouping) command(i int) bool {
 		if key == "undo" && g.forgets(i) {
 			g.flush(group{force: Forget, head: t.token}) // "never mind the budget"
 			return true
+		}
+		if key == "undo" && strings.HasPrefix(t.text, "forget i") && i+2 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kAbout && g.list[i+1].text == "about" && !g.list[i+2].value() && g.list[i+2].kind == kPart {
+			g.list[i+1].kind = kTailFill
+			g.flush(group{force: Forget, head: t.token}) // "forget I ever said anything about the gap"
+			return true
+		}
+		if key == "show it all" && g.g.force == Teach && !g.empty() {
+			return true // "walk me through the gap, I want to follow the arithmetic"
 		}
 		if key == "undo" && strings.HasPrefix(t.text, "forget that") && i+1 < len(g.list) && g.limitOf(i+1) {
 			g.flush(group{force: Forget, head: t.token}) // "forget that three inch max I put on the gap"

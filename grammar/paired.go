@@ -26,7 +26,7 @@ var pairedWays = sync.OnceValue(func() []heldWay {
 			`(?:which|what)(?: one)?(?: of (?:them|the two))? (?:is|comes out|works out|would be|costs) (?:the )?(?:cheaper|better|taller|longer|bigger|less|more|dearer|simpler|wider|tighter|cheapest|best)|` +
 			`what is the difference|side by side|compared|next to each other|alongside each other|head to head|against each other|beside each other|together for comparison)`
 		lead  = `(?:put|set|lay|hold|show|see|have|get|stack|line up|view|look at|want|run|compare)`
-		plans = `(?:the |my |our |those |these )?(?:two |both |saved )*(?:plans|designs|versions|layouts|ones|walls|jobs|drawings|sketches)(?: (?:i|we) saved)?`
+		plans = `(?:the |my |our |those |these )?(?:two |both |saved )*(?:plans|designs|versions|layouts|ones|walls|jobs|drawings|sketches|both|two)(?: (?:i|we) saved)?`
 		apart = `(?:side by side|next to each other|alongside each other|head to head|against each other|beside each other|together)`
 		end   = `(?:(?: ,)? (?:for (?:me|us|him|her|them|everybody)|please|again|now|then|and (?:compare|cmp)(?: them| the two| both| those| these)?))*$`
 	)
@@ -38,18 +38,17 @@ var pairedWays = sync.OnceValue(func() []heldWay {
 		name + ` (?:vs|versus) ` + name,
 		`(?:which|what)(?: one)? (?:is|comes out|works out|would be|costs) (?:the )?(?:cheaper|better|taller|longer|bigger|less|more|dearer|simpler) ?,? ` + name + ` or ` + name,
 		`(?:wonder(?:ing)? |curious |know |see |tell me |show me )?how ` + name + ` (?:compares|stacks up|measures up|differs|holds up|looks|squares up) (?:with|to|against|from|next to|beside|alongside) ` + name,
-		`(?:would |will |is |does )` + name + ` or ` + name + ` (?:be |come out |work out |turn out |end up )?(?:the )?(?:cheaper|better|taller|longer|bigger|dearer|simpler)(?: one)?`,
 		lead + ` (?:me |us )?` + plans + ` ` + apart + `(?: [,:])? ` + name + ` ` + join + ` ` + name,
 		`(?:compare|cmp) ` + plans + ` [,:] ` + name + ` ` + join + ` ` + name,
 	} {
 		out = append(out, heldWay{regexp.MustCompile(`^(?:(?:please|now|ok|so|then|can|could|would|will|you|i|we|let|me|us|want|to|love|like|just|am) )*?` + way + end), false})
 	}
 	told := `([a-z][a-z0-9]*(?: [a-z0-9]+)?) (?:and|with|versus|vs) ([a-z][a-z0-9]*(?: [a-z0-9]+)?)`
-	return append(out, heldWay{regexp.MustCompile(`^(?:please |can you |could you )?(?:compare|cmp) [a-z ]+ , (?:they are|which are|both are)(?: both)? ` + called + ` ` + told + end), true})
+	return append(out, heldWay{regexp.MustCompile(`^(?:please |can you |could you )?(?:compare|cmp) [a-z' ]+ , (?:(?:they are|those are|these are|which are|both are)(?: both)? )?` + called + ` ` + told + end), true})
 })
 
 // holding are words without one of which no two plans are held against each other.
-var holding = wordSet("against side beside alongside next vs versus compare compares cmp compared comparison difference differ differs stack stacks measure measures which what head hold holds cheaper better dearer taller simpler bigger longer")
+var holding = wordSet("against side beside alongside next vs versus compare compares cmp compared comparison difference differ differs stack stacks measure measures which what head hold holds")
 
 // pair reads two plans held against each other at the beginning of a sentence. It returns the atom after it, and i where
 // there are none.
@@ -75,7 +74,7 @@ func (l *lexing) pair(i int) int {
 		if !w.literal {
 			a, b = comparand(a), comparand(b)
 		}
-		if a == "" || b == "" || !w.literal && (l.namesPart(a) || l.namesPart(b)) {
+		if a == "" || b == "" || strings.HasSuffix(b, " and") || !w.literal && (l.namesPart(a) || l.namesPart(b)) {
 			continue
 		}
 		t := l.add(kCmd, i, end)

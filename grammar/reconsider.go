@@ -1,7 +1,13 @@
 package grammar
 
 // heardWhole are readers of what is heard as a whole, before any word of it is looked up.
-var heardWhole = []func(*lexing, int) int{(*lexing).guarded, (*lexing).pair, (*lexing).chosenWay}
+var heardWhole []func(*lexing, int) int
+
+func init() {
+	heardWhole = []func(*lexing, int) int{
+		(*lexing).guarded, (*lexing).takesLeave, (*lexing).stepAway, (*lexing).calledNothing, (*lexing).planSaid, (*lexing).pair, (*lexing).chosenWay,
+	}
+}
 
 // passedOver steps over what the tables found at atom i where it says nothing beside what stands around it. It returns the
 // atom after it, and i where it counts.
@@ -46,6 +52,9 @@ func (l *lexing) unlike(i int, f []found) []found {
 	switch k, w := f[0].entry.kind, l.word(i); {
 	case k == kPart && w == "overall" && f[0].next > i+2 && vocab().articles[l.word(i+1)]:
 		return vocab().match(reader{l.atoms[:i+1]}, i) // "scratch the overall the span is 161"
+	case k == kPer && (w == "every" || w == "each") && f[0].next == i+1 && l.everyOne(i+1), // "is every opening at least 30"
+		k == kTail && f[0].entry.key == "verify" && (l.word(f[0].next-1) == "with" || l.word(f[0].next-1) == "if"): // "would it look right with"
+		return vocab().matchBut(l.reader, i, k)
 	case k == kTail && w == ",":
 		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].entry.kind == kTail && g[0].next > f[0].next {
 			return nil // ", do those check out"
@@ -101,4 +110,13 @@ func (l *lexing) trimmed(f found, i int) int {
 		return last
 	}
 	return f.next
+}
+
+// everyOne reports whether a part is named at atom i of which every one is meant, where no length comes before it.
+func (l *lexing) everyOne(i int) bool {
+	if t := l.last(); t != nil && t.kind == kNum {
+		return false
+	}
+	f := vocab().match(l.reader, i)
+	return len(f) > 0 && f[0].entry.kind == kPart && (f[0].entry.key == "opening" || f[0].entry.key == "rail" && l.word(f[0].next) == "in" || f[0].entry.key == "gap")
 }

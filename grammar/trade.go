@@ -155,7 +155,7 @@ var fills = []entry{
 		on top of what (is|we|i) (need|needed|needs)
 		if (it|that) can be (had|done|managed|arranged)
 		i (think|guess|believe|suppose|reckon|hope)
-		i am (afraid|sure|thinking|guessing|told)
+		i am (afraid|sure|thinking|guessing)
 		my (husband|wife|son|daughter|boss|dad|mom|partner|client|customer|mother|father) (would like|wants|likes|prefers|needs|asked for|says)
 		[(my|the|our)] PERSON (told|asked|wants|wanted|begged) (me|us) to [(make|have|build|keep|use|put|leave|set|go with|give)] [it]
 		let us see

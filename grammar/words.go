@@ -94,6 +94,9 @@ var classes = []wordClass{
 	{"CUSTOMARY", "inches imperial customary"},
 	{"TRIED", "tried tested ran did showed had considered sketched floated suggested"},
 	{"THISONE", "this it that these her mine ours"},
+	{"DESIGN", "design designs plan plans layout version sketch drawing proposal scheme setup arrangement idea"},
+	{"WHOSE", "his her hers their theirs your my our its"},
+	{"ORG", "school church club town city county village company outfit business association committee council district parish league camp troop family household owners landlord office department customer clients people boss congregation kindergarten library museum"},
 	{"EQUAL", "equal same even identical alike eq uniform matching"},
 }
 

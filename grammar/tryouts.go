@@ -1,0 +1,85 @@
+package grammar
+
+// tryouts are ways to try something out that speak of somebody's design, and turns of phrase about what was said and what is
+// to be kept, taken back, or left.
+var tryouts = []entry{
+	{kind: kHead, key: "what if", loose: true, ways: `
+		(would|will|could|can|does|do|might|should) [(WHOSE|PERSON 's)] [(old|new|own|original|first|other)] DESIGN [(all|still|even|really|just|maybe|then)] (FLIES|work out|stand|stand up|hold up|come out|make sense) [(out|up|together|anything|at all|nicely|fine|well|all right|alright|ok|okay|for us|for me)] (if|with|when|using|at)
+		(would|will|could|can|does|do|might|should) IT [(all|still|even|really|just|then)] (stand|stand up|hold up|stay up|make sense|come out right|look right|work out) (if|with|when|using|should)
+		(how|what) (would|will|does|do|might|about) [(WHOSE|PERSON 's)] [(old|new|own|original|first|other)] DESIGN (look|look like|be|be like|work|work out|do|go|come out|change|hold up|fare|turn out) (if|with|when|at|using)
+		(suppose|supposing|say|imagine|pretend|assume|assuming|if|what if|let us|let us say) [that] (i|we|you|they|) [(just|only|simply|instead)] (do|did|take|took|use|used|build|built|go with|went with|adopt|adopted|follow|followed|borrow|borrowed|copy|copied|run|ran|try|tried|keep|kept|have|had|went by|go by) [(WHOSE|PERSON 's|the|that|this)] [(old|new|own|original|first|other)] DESIGN [(,)] [(but|only|just|though|instead)] (with|at|using|make it|made it|having)
+		(take|use|try|keep|run|have) [(WHOSE|PERSON 's)] DESIGN (but|only) (with|at|using|make it)
+		(let us|let ME|i want to|i would like to|want to|like to|can we|could we|can i|could i) (try|test|look at|play with|toy with|check out|explore|run) (something|something else|something different|something new|an idea|another idea|one thing|one more thing|a thing|a little something|it another way|a different way|another way|a variation) [(out)] [(else|different|new)] [(here|first|quick|quickly|for a second|for a minute|for a moment)] [(:|,|;|-|--)] [(pretend|suppose|what if|say|imagine|assume|if|let us say|how about|what about|and|so)] [that]
+		(try|test) (this|this one|this out|this on|this for size|it this way|one more thing) [(:|,|;|-)] [(pretend|suppose|what if|say|imagine|assume|if|let us say|how about|what about)] [that]
+		(just|) out of (curiosity|interest) [(,|:)] [(pretend|suppose|what if|say|imagine|assume|if|let us say|how about|what about)]
+		what do you say (we|i|to)
+		picture (this|it) [(:|,)] [(if|what if)]`},
+	{kind: kTail, key: "fit", loose: true, ways: `
+		do you (suppose|think|reckon|believe|figure|guess)
+		(would|will|could|does|might) [(WHOSE|PERSON 's)] DESIGN [(still|even|then)] (FLIES|work out|stand|stand up|hold up)`},
+	{kind: kCmd, key: "take that", loose: true, ways: `
+		(take|keep|use|do|go with|adopt|accept|run with|stick with|apply|choose|pick|make it|want|like) [the] (last|latest|newest|previous) (thing|one|try|trial|version|idea|attempt|what if|layout|setup|go) [(that)] [(we|you|i)] [(just)] [(tried|showed|did|looked at|tested|had|ran)]
+		(keep|use|adopt|take) what (we|i|you) [just] (tried|tested|had|did|ran|came up with|looked at)`},
+	{kind: kCmd, key: "quit", ways: `
+		(shut|close|turn|switch|power) (it|this|that|her|everything|you|yourself) (down|off|up)
+		close up shop
+		(wrap|pack|call|end) (it|this|things) (up|quits|in|there|here) [for] [(today|the day|now|tonight)]
+		[ok] that is it from (me|us|our end|my end|my side|here) [(today|for today|for now)]
+		let us (stop|leave it|end|quit|call it) [(there|here|at that|a day|quits)] [for] [(today|the day|now|tonight)]
+		(i|we) (will|can|could|should) (stop|leave it|end|quit) (here|there|at that|now)
+		(that|this) (wraps|about wraps|about covers|covers|sums|pretty much covers) (it|everything|things) [up]
+		(nothing|no) (further|more) [(questions|from ME|to ask|to say|for ME|today|for now)]
+		(sign|signing|log|logging) (off|out)
+		(catch|see) you (next time|around|another time|some other time)
+		until (next time|tomorrow|then)
+		(take care|so long|ta ta|toodle oo|bye now|bye for now|good day)
+		have a good (one|day|night|evening|weekend|afternoon)
+		(i am|we are) (all set|all done|good|out of here|off home|heading out|heading home|leaving|going home|done with you|set) [(now|here|for today|for the day|for now|thanks)]
+		(i|we) (must|have to|got to|need to|better|had better) (go|run|leave|be off|head out|head home|get going|dash|fly|scoot|stop|stop here|be going) [(now|here)]
+		you can (go|close|stop|shut down|turn off) [now]`},
+	{kind: kFill, key: "fill", ways: `
+		you (have been|were|are|have) [(such|very|so|ever so|most|a great|a big|a real|really|of great|a)] (helpful|kind|patient|help)
+		(thank you|thanks|many thanks) (very|so|ever so|awfully) (much|kindly)
+		(thank you|thanks) (kindly|a lot|a bunch|a million|a ton|again|for everything|for all your help|for your help|for your time)
+		(that|this) is [(that|the|this|our|my)] (argument|matter|question|debate|dispute|bet|issue) (settled|sorted|closed|over|done|answered)
+		that (settles|answers) (it|that|everything|the argument|the matter|the question|my question|my questions|our bet)
+		oh (dear|no|my|boy|well|man|heck|shoot|darn)
+		(whoops|oops|oopsie|whoopsie|uh oh|my mistake|my bad|my fault|my error|silly me|bear with me)
+		(let us see|let me see|let me think|hang on|hold on) (now|here|a second|a sec|a minute|a moment) [,]`},
+	{kind: kCmd, key: "undo", loose: true, ways: `
+		(take|call|want|like to take|wish to take) back [(that|it|the|my|what)] (last|what) (thing|one|bit|statement|change|line|part|entry|remark|step|i said|i just said|i told you|i just told you|i did|i just did) [(i said|i told you|i gave you|i did)]
+		(roll|wind|dial) (that|it|things|the last one|the last thing|the last change) back
+		(back|back me|back us) out [of] (that|it|the last one|that last one|the last change|that change)
+		(unsay|unmake|undid|erase) (that|it|the last one|the last thing)
+		(ignore|disregard|forget|scratch|strike|scrap|erase|cancel|delete) what i (just|last) (said|told you|gave you|did|typed|entered|wrote)
+		(forget|pretend|act like|act as if) i (ever|just|) (said|did|typed|entered|mentioned) (that|it|anything|so)
+		(forget|pretend|act like|act as if) i (never|did not) (say|said|did|do|mention|mentioned|type|typed) (that|it|anything|so)
+		(undo|cancel|revert|reverse|erase|delete|take back) (my|that|the) last [(thing|one|step|change|entry|statement|move|edit|line|remark|bit)]
+		(that|it) was (a mistake|wrong|an error|a slip|a slip of the tongue|not right) [(,|;|.)] (undo|go back|take it back|scratch that|scratch it|cancel that|undo that|undo it|take that back|strike that|back up|revert)`},
+	{kind: kQuest, key: "cost", loose: true, ways: `
+		[(what|how much|how far)] [(is|will|would|does|do|could|might)] [(it|this|that|all this|all of this|all that|everything|the whole thing|the lot|the wall|the job|the material|the materials|the lumber|the wood)] [(all|going to|gonna|likely to|about to)] set (ME|PERSON|ORG|my PERSON|the PERSON) back [(by|in all|altogether|all told)]`},
+	{kind: kBestTail, key: "tail", ways: `
+		as (you|we|i|one|anyone|anybody) [(can|could|possibly can|possibly could|are able to|will)] (manage|get away with|possibly|make it|get it|arrange|swing)
+		(you|we|i|one) (can|could) (possibly|ever|at all) (manage|get|do|find|arrange|make|get away with)
+		(you|we|i|one) (can|could) (arrange|swing|pull off|get it|make it|come up with)`},
+	{kind: kGoal, key: "least waste", loose: true, ways: `
+		(LEAST|as little|very little|little) [(possible)] [of] (WASTE|offcut|cutoff|cutoffs|leftover|trash|garbage) [(of|in|on|from)] [(timber|lumber|wood|boards|material|stock)] [as] (you|we|i|one) (can|could) [possibly] (manage|get|make|arrange|get away with|do|help)
+		(LEAST|as little|as few) (offcut|cutoff|cutoffs|leftover|trash|garbage) [(as possible|possible|as you can|as can be|as it gets|as we can)]`},
+	{kind: kGoal, key: "cheapest", loose: true, ways: "(CHEAPEST|as CHEAP|lowest cost|lowest price) [(way|one|option|layout|wall)] [as] (you|we|i|one) (can|could) [possibly] (manage|get [it]|make [it]|find|do [it]|come up with|build [it]|arrange|swing)"},
+	{kind: kFill, key: "fill", ways: `
+		(i|we) [(must have|may have|must of|probably|think i)] (read|heard|measured|typed|wrote|entered|copied|took|added) (it|that|them|this|that one|this one) (wrong|wrongly|backwards|upside down|badly|off|down wrong)
+		(i|we) [(must have|may have|probably|think i)] (misread|mismeasured|misspoke|mistyped|miscounted|goofed|slipped up|messed up|botched|fumbled|misheard|misjudged) [(it|that|them|there)]`},
+	{kind: kFill, key: "fill", ways: `
+		(i|we) (am|are) (not|un) [(quite|so|too|at all|entirely|really|yet)] (sure|certain|positive|decided) (which|what) [(one|of (them|the two|these|those))] (i|we) (prefer|like|want|should take|should use|should build|will take|would rather have) [(best|better|more|most)] [yet]
+		(i|we) (can|do|have) not (decide|decided|made up my mind|made up our minds|make up my mind|make up our minds|choose|chosen|know) [yet] [(between (them|the two)|which [(one|of (them|the two))] [(is better|is best|i prefer|we prefer|i like|we like|to (take|choose|pick|build))])] [(best|better|more|most)] [yet]
+		(i am|we are) torn [between (them|the two)]`},
+	{kind: kCmd, key: "recap", loose: true, ways: `
+		(reading|telling|repeating|reminding|going over|summing up|listing|saying|running through|recapping|running ME through) [(back|ME|over|of|to|for)] [(ME)] [(of|to|back)] (what|everything|all) [(that)] (i|we) [(have)] (told|given|gave|said|entered|asked|set) [(you)] [(so far|up to now|until now|thus far)]
+		(repeat|read|say|play|tell|give|run|go) [ME] back [(to|over|through)] [ME] (what|everything|all) [(that)] (i|we) [(have)] (told|given|gave|said|entered|asked|set) [(you)] [(so far|up to now|until now|thus far|today)]
+		(bring|catch) ME up (to date|to speed)
+		where (do|did) (we|things) (stand|leave off|stop|left off)
+		(what|which) (numbers|figures|settings|values|measurements) (do you have|have you got|are you (using|going by|working with|working from)|have i (given|told) you|did i (give|tell) you) [so far]`},
+	{kind: kCmd, key: "save", ways: "(stick|shove|slip|pop|throw|enter|list|log) (this|it|that|these|mine) [(one|plan|design|wall|version|layout|lot)] [(away|in|by|aside)] under [the] name [of]"},
+	{kind: kCmd, key: "draw to", ways: "[(make|do|get|give ME|have|having|want|like|need)] [(a|the|my|that|this)] (drawing|picture|sketch|elevation|diagram|image) of (it|this|that|the wall|everything|the whole thing) [(is|to be|be)] [(saved|stored|written|put|exported|sent|drawn|named|called|out)] (to|in|into|as|onto|called|named|under)"},
+	{kind: kCmd, key: "print to", ways: "[(make|do|get|give ME|have|having|want|like|need)] [(a|the|my|that|this)] (printout|print-out|sheet|job sheet|page|copy|hard copy|paper copy|handout|report) of (it|this|that|the wall|everything|the whole thing|it all|the lot) [(is|to be|be)] [(saved|stored|written|put|exported|sent|printed|named|called|out)] (to|in|into|as|onto|called|named|under)"},
+}
