@@ -144,3 +144,15 @@ func (s *speech) afterSpare(list []item) bool {
 	last := s.acts[len(s.acts)-1]
 	return len(last.Statements) == 1 && last.Statements[0].Name.Quantity == solver.Spare
 }
+
+// ofPost reports whether an added post was spoken of last.
+func (s *speech) ofPost() bool {
+	if s.carry.name == nil {
+		return false
+	}
+	switch s.carry.name.Quantity {
+	case solver.AddedPosts, solver.AddedPostSize, solver.PostHeight, solver.PostFromLeft, solver.PostFromRight, solver.BaseHeight:
+		return true
+	}
+	return false
+}

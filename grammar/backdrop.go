@@ -100,7 +100,7 @@ var (
 	noun       = map[string]bool{"the": true, "a": true, "an": true, "some": true, "these": true, "those": true, "one": true, "most": true}
 	auxiliary  = map[string]bool{"is": true, "are": true, "was": true, "were": true, "has": true, "have": true, "had": true, "will": true, "would": true, "can": true, "could": true, "do": true, "does": true, "did": true, "might": true, "may": true, "should": true, "must": true, "needs": true, "wants": true, "likes": true, "loves": true, "gets": true, "got": true, "goes": true, "came": true, "comes": true, "keeps": true, "kept": true}
 	pointsBack = wordSet("it its they their he his she her him them that this those these")
-	stepBefore = map[string]bool{"that": true, "then": true, "also": true, "now": true, "well": true, "look": true, "see": true, "oh": true, "ok": true, "okay": true, "uh": true, "um": true, "honestly": true, "please": true, "just": true, "you": true}
+	stepBefore = map[string]bool{"before": true, "while": true, "that": true, "then": true, "also": true, "now": true, "well": true, "look": true, "see": true, "oh": true, "ok": true, "okay": true, "uh": true, "um": true, "honestly": true, "please": true, "just": true, "you": true}
 )
 
 // subjectAt reports whether a subject may begin at i.

@@ -84,22 +84,21 @@ func (k *clause) equalBays() (reading, bool) {
 	return k.finish(reading{made: []made{m, {st: st, at: same.at}}})
 }
 
-// nextBay reads how many there are in another bay, right after the first: "bay 1 got three stiffeners and bay 2 just the one".
+// nextBay reads how many of what was counted in one bay stand in another: "three stiffeners in bay 1 and just the one in bay 2".
 func (k *clause) nextBay() (reading, bool) {
 	n := k.carry.name
-	if n == nil || n.Bay == 0 || k.bay == 0 || k.bay == n.Bay || k.carry.kind != solver.Count || len(k.values) != 1 || len(k.things) != 1 || len(k.dims)+len(k.sides) > 0 || !k.only() {
+	if n == nil || n.Bay == 0 || k.bay == 0 || solver.KindOf(n.Quantity) != solver.Count || len(k.things) != 1 || len(k.values) != 1 || len(k.dims)+len(k.sides) > 0 || len(k.many) > 1 || !k.only() {
 		return reading{}, false
 	}
 	lim := k.items[k.values[0]].lim
-	if op, ok := lim.relation(); !ok || op != solver.Eq || lim.lo.unit != bare || lim.of != nil {
-		return reading{}, false
-	}
-	v, ok := k.s.value(*lim.lo, solver.Count)
-	if !ok {
+	if op, ok := lim.relation(); !ok || op != solver.Eq || lim.of != nil || lim.hi != nil || lim.lo.unit != bare || !lim.lo.val.IsInt() {
 		return reading{}, false
 	}
 	name := *n
 	name.Bay = k.bay
-	m := made{st: solver.Statement{Name: name, Op: solver.Eq, Value: v}, at: k.at(), lim: lim, kind: solver.Count}
+	m, ok := k.fill(made{st: solver.Statement{Name: name, Op: solver.Eq}, at: k.at(), lim: lim, kind: solver.Count})
+	if !ok {
+		return reading{}, false
+	}
 	return k.finish(reading{made: []made{m}})
 }

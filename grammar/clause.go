@@ -54,7 +54,7 @@ var clauseKinds []func(*clause) (reading, bool)
 
 func init() {
 	clauseKinds = []func(*clause) (reading, bool){
-		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).sizedAfter, (*clause).overage, (*clause).shop, (*clause).best, (*clause).related, (*clause).extraPercent, (*clause).comparedTo, (*clause).shifted, (*clause).changed, (*clause).none, (*clause).nextBay, (*clause).soMany, (*clause).plain,
+		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).sizedAfter, (*clause).overage, (*clause).shop, (*clause).best, (*clause).related, (*clause).extraPercent, (*clause).comparedTo, (*clause).shifted, (*clause).changed, (*clause).none, (*clause).soMany, (*clause).nextBay, (*clause).plain,
 	}
 }
 

@@ -117,6 +117,8 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 			x.add(aspectIndex["?"+t.as(kQuest).key])
 			senses = append(senses, sense{sure: x})
 		case g.force == Ask && k.rail > 0 && (t.is(kTop) || t.is(kAt)):
+		case g.force == Ask && t.is(kTop) && strings.HasSuffix(t.before, "its") && s.ofPost():
+			return Act{Name: &solver.Name{Quantity: solver.PostHeight}}, true // "the post is a 4x4, how high is its top"
 		case g.force == Ask && t.kind == kThanNow && strings.HasPrefix(t.text, "what"):
 			k.it = true // "tell me what it is"
 		case (t.kind == kAnother || g.force == Ask && t.as(kChange) != nil && t.text == "more") && k.about("post"):
@@ -242,6 +244,13 @@ func (s *speech) why(g *group) {
 	list := strip(idleGone(g.items))
 	for i, it := range list {
 		if !it.value() && it.kind == kNot {
+			if s.whyAndNot(g, list, i) {
+				return
+			}
+			if hasFigure(list[:i]) && hasFigure(list[i+1:]) {
+				s.notUnderstood(g, list)
+				return
+			}
 			g.force = WhyNot
 			g.items = append(append([]item{}, list[:i]...), list[i+1:]...)
 			s.tried(g)

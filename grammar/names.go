@@ -84,6 +84,10 @@ func (l *lexing) tail(t *token, i int) int {
 		start = l.calledLater(start)
 	}
 	end := l.nameEnd(t.key(), start)
+	past := end
+	if t.key() == "open" && end > start+1 && l.word(end-1) == "one" && foreignOrWall(l.word(end-2)) {
+		end-- // "the patio one"
+	}
 	if k := t.key(); k == "draw to" || k == "print to" {
 		name := l.text(start, end)
 		if !strings.Contains(name, ".") && !strings.HasPrefix(t.text, "draw ") && t.text != "drawing to" && t.text != "drawing as" && t.text != "drawing into" && !strings.HasPrefix(t.text, "print ") {
@@ -149,7 +153,7 @@ func (l *lexing) tail(t *token, i int) int {
 	if strings.ContainsAny(l.text(start, end), ":;") || t.key() == "open" && clauseWord[l.word(start)] {
 		first = false
 	}
-	if !first || end == start || (t.key() == "open" || t.key() == "same as") && l.opensGap(start, end) {
+	if !first || end == start || (t.key() == "open" || t.key() == "same as") && past == end && l.opensGap(start, end) {
 		if t.key() != "compare" {
 			l.tokens = l.tokens[:len(l.tokens)-1]
 			if next := l.otherwise(t.first); next > t.first {
@@ -173,7 +177,12 @@ func (l *lexing) tail(t *token, i int) int {
 	}
 	n := l.add(kName, start, end)
 	n.text = l.text(start, end)
-	return end
+	return max(end, past)
+}
+
+// foreignOrWall reports whether a word can be the name of a plan: that of a place, or one that no table knows.
+func foreignOrWall(w string) bool {
+	return wallNames[w] && ordinals[w] == 0 && w != "other" || foreignWord(w)
 }
 
 // aNoun reports whether the empty words before a word make a noun of it.

@@ -79,6 +79,10 @@ func (g *grouping) command(i int) bool {
 		if (g.g.force == Ask || g.g.force == Why) && !g.atBreak(i) {
 			return false // "which cautions go with it"
 		}
+		if !g.s.c.Tried && strings.HasSuffix(t.text, " will do") {
+			g.s.fail(t.at, solver.Question{Text: "Nothing was tried. Stop here?", Choices: []string{"quit"}, Example: "quit"})
+			return true
+		}
 		if i+1 < len(g.list) && (g.list[i+1].value() || g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc || g.list[i+1].kind == kGoal || g.list[i+1].kind == kBest || g.list[i+1].kind == kUnits || g.list[i+1].kind == kSame) {
 			return true // "keep that doorway …"
 		}

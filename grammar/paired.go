@@ -38,6 +38,7 @@ var pairedWays = sync.OnceValue(func() []heldWay {
 		name + ` (?:vs|versus) ` + name,
 		`(?:which|what)(?: one)? (?:is|comes out|works out|would be|costs) (?:the )?(?:cheaper|better|taller|longer|bigger|less|more|dearer|simpler) ?,? ` + name + ` or ` + name,
 		`(?:wonder(?:ing)? |curious |know |see |tell me |show me )?how ` + name + ` (?:compares|stacks up|measures up|differs|holds up|looks|squares up) (?:with|to|against|from|next to|beside|alongside) ` + name,
+		`(?:would |will |is |does )` + name + ` or ` + name + ` (?:be |come out |work out |turn out |end up )?(?:the )?(?:cheaper|better|taller|longer|bigger|dearer|simpler)(?: one)?`,
 		lead + ` (?:me |us )?` + plans + ` ` + apart + `(?: [,:])? ` + name + ` ` + join + ` ` + name,
 		`(?:compare|cmp) ` + plans + ` [,:] ` + name + ` ` + join + ` ` + name,
 	} {
@@ -48,7 +49,7 @@ var pairedWays = sync.OnceValue(func() []heldWay {
 })
 
 // holding are words without one of which no two plans are held against each other.
-var holding = wordSet("against side beside alongside next vs versus compare compares cmp compared comparison difference differ differs stack stacks measure measures which what head hold holds")
+var holding = wordSet("against side beside alongside next vs versus compare compares cmp compared comparison difference differ differs stack stacks measure measures which what head hold holds cheaper better dearer taller simpler bigger longer")
 
 // pair reads two plans held against each other at the beginning of a sentence. It returns the atom after it, and i where
 // there are none.

@@ -38,7 +38,30 @@ var queries = []entry{
 	{kind: kCmd, key: "quit", loose: true, ways: `
 		(that|this) (is|was|will be|would be|ought to be|should be) (it|all|everything|plenty|enough|the lot) (from|for|on) (me|us|my (end|side)|our (end|side)) [(today|now|for today|for now|tonight)]
 		(i|we) have [got] (all|everything) (i|we) (need|needed|came for|wanted|was after|were after) [(now|for now|for today|today)]`},
+	{kind: kQuest, key: "shopping", loose: true, ways: `
+		(run|redo|rerun|do|make|print|figure|work up|write out) (the|my|our|that) [(shopping|lumber|buy|buying|material|materials)] list [(up|out)] (again|over|over again|once more|afresh|anew)
+		(run|redo|rerun) (the|my|our|that) (shopping|lumber|buy|buying|material|materials) list`},
+	{kind: kTeachHead, key: "teach", loose: true, ways: `
+		[(i|we|PERSON|class|pupils|students)] (want|wants|would like|need|needs|would love|hope|hopes) to be (taken|walked|led|guided|talked|stepped|brought|taught|shown) [(through|over|along)] [how (to|you|we)] [(find|get|work out|calculate|figure)]
+		(lets|let us) go [(over|through)] how (you|we|to) (find|get|work out|calculate|figure|came up with|come up with|arrived at)`},
+	{kind: kPart, key: "drop", sense: meaning("drop"), ways: "drop [(off)] (to|down to|onto) EARTH [(out there|outside|beyond|on the (far|other|outer|outside) side)]"},
+	{kind: kTailFill, key: "line by line", ways: "(line by line|bit by bit|piece by piece|blow by blow|one line at a time|line for line|step for step)"},
+	{kind: kTailFill, key: "not elsewhere", ways: `
+		(and|but) not (someplace|somewhere|anywhere|some place) else
+		(instead of|rather than) (someplace|somewhere|anywhere|some place) else`},
+	{kind: kGoal, key: "cheapest", ways: "CHEAPEST (version|layout|plan|design|setup|set up|arrangement|build|combination|solution|wall|choice|thing) [(there is|you (have|can find|can come up with|have got)|possible)]"},
+	{kind: kCmd, key: "forget all but", loose: true, ways: `
+		(forget|drop|clear|scrap|delete|erase|toss|wipe|lose|remove|scratch|throw out|throw away|toss out|wipe out|dump|chuck) [out] all of (it|that|this|them|what i (said|told you|gave you)) (but|except|except for|save|besides|apart from|other than|save for)
+		(wipe|clear|scrub|dump|chuck|clean) [out] (all|everything|the lot|it all|the rest) (but|except|except for|save|besides|apart from|other than|save for)`},
+	{kind: kHead, key: "state", loose: true, ways: `
+		(i|we) (want|would like|need|prefer|would love|would prefer) (us|you|it|them) to`},
 	{kind: kFill, key: "fill", ways: `
+		[(one|a|another|some)] PERSON (asks|asked|wonders|wants to know|keeps asking|is asking|would like to know) [me]
+		if (i|we) (may|might|could) [just] ask
+		if you do not mind [(me|my)] asking
+		if (it is|that is) (not too much|no) (trouble|bother)
+		(his|her|their|my|your) (version|way|take) (with|using|but with)
+		(instead of|rather than) (just|only|merely) [the] (one|two|three|four|five|six|seven|eight)
 		(thank you|thanks) [(very|so|ever so)] (much|kindly)
 		thanks a (lot|bunch|million|ton|heap)
 		you (have been|are|were) [(ever so|so|very|really|most|a (big|great|real))] (helpful|kind|patient|help|a help)

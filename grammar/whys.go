@@ -1,5 +1,7 @@
 package grammar
 
+import "saywright/solver"
+
 // whys are still more ways to ask for a reason, to be taught, and to try.
 var whys = []entry{
 	{kind: kHead, key: "why", loose: true, ways: `
@@ -48,4 +50,48 @@ var whys = []entry{
 		(allow|figure|figuring|assume|assuming|count|counting|reckon) [(on|for)] (each|every|each one|every one|each board|each rail|each cut|each piece|each mark|every board|every cut|every piece|everything|all of them) [(cut|board|rail|piece|mark)] [(being|to be|is|coming out|may be|could be)] [(off|out|wrong)] [by]
 		how (bad|far off|far out|much trouble) [(does|would|will|could|can)] (it|that|things) (get|be|end up|come out|turn out|go) (if|when) (each|every) [(board|rail|cut|piece|mark|one)] (is|are|was|were) (off|out|wrong) [by]
 		how bad [(does|would|will|could|can)] (it|that|things) (get|be|end up) (if|when) (each|every|everything|all) [(board|rail|cut|piece|mark|one)] [(is|are|was|were)] (off|out|wrong) [by]`},
+}
+
+// whyAndNot reads both questions of "why that gap and not 2-3/8", "why six boards and not seven": why the one, and why not the
+// other, of the same thing.
+func (s *speech) whyAndNot(g *group, list []item, i int) bool {
+	if i == 0 || i+1 >= len(list) || !list[i-1].breaks() && !hasFigure(list[:i]) || len(g.sense) > 0 || g.topic != "" {
+		return false
+	}
+	was := s.carry
+	first, ok := s.whyOf(&group{force: Why}, strip(list[:i]))
+	if !ok {
+		first, ok = s.nameOf(&group{force: Why}, strip(list[:i]))
+	}
+	var other []item
+	for _, it := range list[i+1:] {
+		if it.value() || it.kind != kTheirs {
+			other = append(other, it)
+		}
+	}
+	if !ok || first.Name == nil || len(other) == 0 || !hasFigure(other) || first.Name.Quantity == solver.Goal {
+		s.carry = was
+		return false
+	}
+	if !named(other) && (len(other) != 1 || !other[0].value() || !goesBy(*first.Name, other[0].lim)) {
+		s.carry = was
+		return false
+	}
+	r := s.cut(other, carry{name: first.Name, kind: solver.KindOf(first.Name.Quantity), senses: s.carry.senses}, WhyNot)
+	if len(r) != 1 || len(r[0].made) != 1 || r[0].made[0].st.Name.String() != first.Name.String() || r[0].made[0].doubt != nil {
+		s.carry = was
+		return false
+	}
+	first.Kind = Why
+	s.act(g, first)
+	s.act(g, Act{Kind: WhyNot, Statements: []solver.Statement{r[0].made[0].st}})
+	return true
+}
+
+// goesBy reports whether a value can be one of a quantity by its unit: no length is a count.
+func goesBy(n solver.Name, l *limit) bool {
+	if l.lo.size != "" || l.hi != nil || l.of != nil {
+		return false
+	}
+	return solver.KindOf(n.Quantity) == solver.Length || solver.KindOf(n.Quantity) == solver.Count && l.lo.unit == bare && l.lo.val.IsInt()
 }
