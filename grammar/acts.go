@@ -179,8 +179,12 @@ func (g *group) endOf(int) int { _, end := g.place(); return end }
 // tried reads what is tried or claimed: all of it together is one act.
 func (s *speech) tried(g *group) {
 	list := strip(g.items)
-	if len(list) == 0 {
-		s.notUnderstood(g, list)
+	if len(strip(idleGone(list))) == 0 {
+		if g.force == WhyNot && s.c.Answered && len(s.acts) == 0 {
+			s.act(g, Act{Kind: Why, Topic: "that"}) // "what's stopping it"
+			return
+		}
+		s.notUnderstood(g, nil)
 		return
 	}
 	found, ok := s.say(g, list)

@@ -28,6 +28,7 @@ func (l *lexing) bind() {
 	l.shyOf()
 	l.onCenters()
 	l.hesitations()
+	l.howMuch()
 	l.rethink()
 	l.noneOf()
 	l.moreOf()

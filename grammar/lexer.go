@@ -9,7 +9,14 @@ import (
 
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
-	return compile(classes, queries, heads, fills, amounts, questions, callings, commands, parts, relations, trade, reasons, inquiries, lessons, asides, claims, orders, trials, biddings, wishes, turns, rethought, places, sells, wonders, whys, saids, idioms, tryouts, hearsay)
+	return compile(classes,
+		queries, heads, fills, amounts,
+		questions, callings, commands, parts, relations,
+		trade, reasons, inquiries, lessons, asides,
+		claims, orders, trials, biddings, wishes,
+		turns, rethought, stuck, places, sells,
+		wonders, whys, saids, idioms, tryouts,
+		hearsay)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

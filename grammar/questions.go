@@ -274,7 +274,9 @@ var questions = []entry{
 		(what|how) (stain|paint|finish)`},
 	{kind: kQuest, key: "anchors", loose: true, ways: `
 		(anchors|anchoring|anchorage)
-		how (fasten|anchor|fix|bolt|attach|secure|mount) [(added|new|)] (POST|base|it) [(to|down|into|onto)] [(FLOOR)]
+		how (fasten|anchor|fix|bolt|attach|secure|mount) [(added|new|)] (POST|base) [(to|down|into|onto)] [(FLOOR)]
+		how (fasten|anchor|bolt|attach|secure|mount) it [(to|down|into|onto)] [(FLOOR)]
+		how fix it (to|down|into|onto) [(FLOOR)]
 		how deep [(i|do)] [(drill|holes|anchors|are)] [(anchor)] [(holes|hole)]
 		what anchors
 		where anchors
