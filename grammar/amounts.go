@@ -122,9 +122,41 @@ var amounts = []entry{
 		(leave off)`},
 	{kind: kExtra, key: "extra", ways: "(i|we) also (need|want)\n(i|we) (could|can) also (use|do with)\n(besides|in addition)"},
 	{kind: kFrom, key: "from", ways: "someplace from"},
+	{kind: kFix, key: "fix", ways: "[no ,] i tell a lie"},
 	{kind: kUnits, key: "metric", loose: true, ways: "(used to|at home with|brought up on|raised on|grew up with|grew up on) [(working|work|measuring|thinking)] [in] (millimeters|millimetres|metric|mm|cm|centimeters|centimetres)"},
 	{kind: kGoal, key: "same length", loose: true, ways: "(RAIL|all RAIL|every RAIL) CUT to (one|the one|a single|the same|one and the same) length\nCUT to (the one|one) length"},
 	{kind: kGoal, key: "least waste", loose: true, ways: "as (few|little) WASTE as (you|we|i) (can|could) (manage|get away with|arrange)\nwaste as (few|little) (lumber|timber|wood|material|stock) as (possible|you can|you can manage)"},
 	{kind: kGoal, key: "even gaps", loose: true, ways: "round (ea|each|every) (mark|marks) (by itself|on its own|separately|individually)"},
 	{kind: kGoal, key: "fewest posts", loose: true, ways: "(least|smallest|minimum|lowest) number of POST [(you|we|i)] [(can|could)] [(manage|get away with)]\n(min|minimum) (posts|psts|columns) please"},
+	{kind: kBound, key: ">=", ways: `
+		(is|are|be) [the] (least|smallest|narrowest|lowest|shortest|tightest|fewest|minimum|slimmest) [that] (i|we|you|they|he|she) [(would|will|could|can|should|am willing to|are willing to)] [(ever)] (leave|accept|take|want|have|go|allow|stand|put up with|live with|tolerate|do|settle for|get by with|get away with|need|like|make) [it] [(for|on|with|in|as|to)]
+		(is|are|be) as (small|narrow|low|tight|short|little|slim|few) as (i|we|you) (would|will|can|could|want to|am willing to|are willing to|care to|dare) [(go|have|leave|accept|get|make it|make them|take)]
+		[,] (more|wider|bigger|larger|higher|taller|longer) is (ok|okay|fine|good|better|all right|welcome)
+		[,] (more|wider|bigger|larger|higher|taller|longer) (will do|would be fine|would do|does no harm|does not hurt)`},
+	{kind: kBound, key: "<=", ways: `
+		(is|are|be) [the] (biggest|largest|widest|tallest|highest|longest|most|maximum|farthest|loosest|thickest) [that] (i|we|you|they|he|she) [(would|will|could|can|should|am willing to|are willing to)] [(ever)] (leave|accept|take|want|have|go|allow|stand|put up with|live with|tolerate|do|settle for|get by with|get away with|need|like|make) [it] [(for|on|with|in|as|to)]
+		(is|are|be) as (big|wide|high|tall|long|large|much|loose|many) as (i|we|you) (would|will|can|could|want to|am willing to|are willing to|care to|dare) [(go|have|leave|accept|get|make it|make them|take)]
+		[,] (less|narrower|smaller|tighter|lower|shorter) is (ok|okay|fine|good|better|all right|welcome)`},
+	{kind: kPart, key: "base height", sense: meaning("base height"), ways: "base on [(added|new)] POST (hold|holds|lift|lifts|carry|carries|keep|keeps|raise|raises) (it|POST|that) [up]"},
+	{kind: kSellLess, key: "-=", ways: "(yard|yards|store|stores|shop|shops|lumberyard) [(is|are)] (out|fresh out|all out|clean out) of\n(yard|store|shop|lumberyard|lumber yard) [just] sold [the] last of [(its|their|the|our)]"},
+	{kind: kSell, key: "sell", ways: "[lumber] (yard|store|shop|lumberyard) [(is|are)] (stocking|selling|carrying|offering) [(in)]"},
+	{kind: kAt, key: "bottom", ways: "[at] [the] bot"},
+	{kind: kGoal, key: "same length", loose: true, ways: "[all] RAIL [all] (one|the same|same) (cut length|cut)\n(trim|saw|dock|chop|crosscut) [(all|every|each)] RAIL to (one|the same|a single|one and the same) length"},
+	{kind: kGoal, key: "least waste", loose: true, ways: "as (few|little) WASTE (in|on|for) [the] (scrap|trash|burn|junk) (pile|heap|bin|barrel) as (possible|you can|you can manage|can be)"},
+	{kind: kLean, key: "leans", ways: "(has|have|is|are) (gone|went|going|fallen|heeled|canted|keeled) over\n(tipping|tilting|canting|canted|cants|listing|keeling|heeling|keeled|heeled) [over]"},
+	{kind: kUnits, key: "customary", loose: true, ways: "(put|bring|turn|set|switch|change) (it|everything|that|all) back (to|into|in) (feet and inches|inches|inches and feet|feet|imperial|customary)"},
+	{kind: kUnits, key: "metric", loose: true, ways: "(put|bring|turn|set|switch|change) (it|everything|that|all) back (to|into|in) (metric|millimeters|millimetres|mm)"},
+	{kind: kTailFill, key: "as told", ways: `
+		so [that] GAP (stay|stays|come out|are|keep|remain) (true|even|exact|equal)
+		, (falls|falling|sloping|slopes|slanting) [from] (left to right|l to r)
+		, the (rogue|thief|crook|robber|bandit|swine|cheat|devil|shark|scoundrel)
+		(off|over|past) [the] edge [it is]`},
+	{kind: kFill, key: "fill", ways: "while (i|we) (am|are) at (it|bench|saw|that)"},
+	{kind: kExtra, key: "extra", ways: "besides"},
+	{kind: kPart, key: "trim", sense: meaning("trim"), ways: "(losing|lose) (apiece|each) squaring (them|it|those)\nsquaring (them|those|each one|every one) [(up|off)]"},
+	{kind: kPart, key: "spare", sense: meaning("spare | rails, have"), ways: "(extra|more|additional) RAIL (just in case|in case|to be safe|for safety|for luck|for insurance|as backup|as insurance|in reserve)"},
+	{kind: kPart, key: "span", sense: meaning("span"), ways: "(daylight|open space|clear space|air) BETWEEN [(two|both)] [END] POST\n(in the clear) BETWEEN [(two|both)] [END] POST"},
+	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size, rails"), ways: "BETWEEN ends"},
+	{kind: kLoc, key: "per bay", sense: meaning("bay | stiffeners, stiffener spacing, stiffener size"), ways: "to (stiffen|brace|strengthen) (each|every) BAY"},
+	{kind: kMeasured, key: "measured", ways: "(put|held|laid|hooked|ran) (a|the|my) (tape|ruler|rule) (on|to|across|against|in|over|along)"},
 }

@@ -31,7 +31,7 @@ var unmarked = map[string]string{
 	"whatve": "what have", "whered": "where did", "whyd": "why did", "howre": "how are", "whyre": "why are", "itd": "it would", "theyd": "they would", "youd": "you would", "howm": "how am",
 	"thru": "through", "mat'l": "material", "matl": "material", "mtl": "material", "mtrl": "material", "clr": "clear", "rnd": "round", "pls": "please", "dwg": "drawing", "dwgs": "drawings", "b4": "before", "rt": "right", "ct": "count", "cts": "counts", "opt": "option", "dbl": "double", "oall": "overall", "pic": "picture", "pics": "pictures", "abv": "above", "blw": "below",
 	"btm": "bottom", "btmst": "bottom", "eql": "equal", "ctrd": "centered", "ok'd": "okayed", "okd": "okayed", "exist'g": "existing", "req'd": "required", "reqd": "required",
-	"c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
+	"t'other": "the other", "tother": "the other", "c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }
 
 // basic are words that need no entry of a table.

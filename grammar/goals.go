@@ -168,7 +168,9 @@ func (k *clause) none() (reading, bool) {
 			}
 			m := made{st: solver.Statement{Name: n, Op: solver.Eq, Value: v}, at: k.at(), kind: kind}
 			r, ok := k.finish(reading{made: []made{m}})
-			r.carry.senses = nil // nothing can be said of what is not there
+			if k.bay == 0 {
+				r.carry.senses = nil // nothing can be said of what is not there
+			}
 			return r, ok
 		}
 	}

@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -25,8 +26,8 @@ func (k *clause) perBay(i int) bool {
 func (k *clause) spareBoards(i int) bool {
 	for _, t := range k.things {
 		if it := k.items[t]; it.key() == "spare" {
-			first, noun, _ := strings.Cut(it.text, " ")
-			return noun != "" && (isRail(noun) || isRail(first)) || t == i+1 && it.text == "spares"
+			words := strings.Fields(it.text)
+			return len(words) > 1 && slices.ContainsFunc(words, isRail) || t == i+1 && it.text == "spares"
 		}
 	}
 	return false

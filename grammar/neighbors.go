@@ -154,7 +154,7 @@ func (l *lexing) saidBeside(i int) bool {
 }
 
 // tellsOn are words by which a clause goes on with the value of what was named.
-var tellsOn = map[string]bool{"it is": true, "it was": true, "they are": true, "got": true, "i got": true, "that is": true, "it came to": true, "found": true}
+var tellsOn = map[string]bool{"it is": true, "it was": true, "they are": true, "got": true, "i got": true, "that is": true, "it came to": true, "found": true, "she is": true, "he is": true, "she came to": true, "she was": true}
 
 // valueBefore reports whether a value stands before token i in its sentence.
 func (l *lexing) valueBefore(i int) bool {

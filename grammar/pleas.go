@@ -53,6 +53,20 @@ var pleaLinks = wordSet(`
 	very really pretty awfully terribly kind sort bit lot all both sometimes easily properly well anymore again one ones other side corner corners mill yard shop today millimeters millimetres inches fractions metric
 `)
 
+// onlyWood reports whether a clause says no more than what wood is like: "sopping wet".
+func onlyWood(w []string) bool {
+	wood := false
+	for _, v := range w {
+		if !woodStates[v] && !veryMuch[v] {
+			return false
+		}
+		wood = wood || woodStates[v]
+	}
+	return wood
+}
+
+var veryMuch = wordSet("sopping soaking dripping bone still pretty very quite real really all a bit kind of and kiln freshly")
+
 // plea is what the words of a clause come to.
 type plea struct{ acts, states, wood, denied, wants, placed bool }
 
@@ -60,6 +74,9 @@ type plea struct{ acts, states, wood, denied, wants, placed bool }
 func pleads(w []string) bool {
 	if len(w) > 4 && w[0] == "any" && strings.HasSuffix(w[1], "er") && w[2] == "and" {
 		return pleads(append([]string{"they"}, w[4:]...)) || pleads(append([]string{"somebody"}, w[4:]...)) // "any taller and it blocks the view"
+	}
+	if onlyWood(w) {
+		return true
 	}
 	at := 0
 	for at < len(w) && (owned[w[at]] || noun[w[at]] && w[at] != "one" || w[at] == "no" || pleaStates[w[at]] && at > 0) {
@@ -101,6 +118,7 @@ func (p *plea) takes(w []string, i, at int) bool {
 		p.states = true
 	case v == "want" || v == "wants" || v == "like" || v == "likes" || v == "love" || v == "loves":
 		p.wants = true
+	case i == at+1 && timber[v] && timber[w[at]]: // "the board ends"
 	case outsiders[v], v == "wood" || v == "boards" || v == "lumber":
 	case v == "not" || v == "never":
 		p.denied = true

@@ -257,7 +257,7 @@ func (k *clause) unnamedFloor() bool {
 
 // dropped reads "the ground beyond is 45 cm lower".
 func (k *clause) dropped() (reading, bool) {
-	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") && !k.about("beyond") || k.has(kMore) == nil && k.has(kDown) == nil && !(k.has(kUnder) != nil && k.about("beyond") && k.about("floor")) && k.items[k.values[0]].lim.of == nil || !k.only(kMore, kChange, kFall, kDown, kUnder) || k.has(kMore) != nil && k.has(kMore).as(kMore).key != "-=" {
+	if len(k.values) != 1 || len(k.sides) > 0 || !k.about("drop") && !k.about("beyond") || k.has(kMore) == nil && k.has(kDown) == nil && !(k.has(kUnder) != nil && (k.about("beyond") || k.about("drop")) && k.about("floor")) && k.items[k.values[0]].lim.of == nil || !k.only(kMore, kChange, kFall, kDown, kUnder) || k.has(kMore) != nil && k.has(kMore).as(kMore).key != "-=" {
 		return reading{}, false
 	}
 	for _, i := range k.things {

@@ -55,6 +55,8 @@ func (l *lexing) unlike(i int, f []found) []found {
 	case k == kPer && (w == "every" || w == "each") && f[0].next == i+1 && l.everyOne(i+1), // "is every opening at least 30"
 		k == kTail && f[0].entry.key == "verify" && (l.word(f[0].next-1) == "with" || l.word(f[0].next-1) == "if"): // "would it look right with"
 		return vocab().matchBut(l.reader, i, k)
+	case k == kWh && w == "figure" && f[0].next == i+1 && (i == 0 || l.word(i-1) == "uh" || l.word(i-1) == "just") && l.startsNumber(i+1):
+		return vocab().matchBut(l.reader, i, k) // "figure three spare boards"
 	case k == kTail && w == ",":
 		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].entry.kind == kTail && g[0].next > f[0].next {
 			return nil // ", do those check out"
@@ -70,13 +72,18 @@ func (l *lexing) unlike(i int, f []found) []found {
 	return f
 }
 
+// startsNumber reports whether a number begins at an atom.
+func (l *lexing) startsNumber(i int) bool {
+	return l.kind(i) == aDigits || l.kind(i) == aVulgar || units[l.word(i)] > 0 || words().numberish(l.word(i)) || l.word(i) == "a" || l.word(i) == "an"
+}
+
 // sold reports whether lumber on sale was spoken of in this part of the line.
 func (l *lexing) sold() bool {
 	for i := len(l.tokens) - 1; i >= 0; i-- {
 		switch t := &l.tokens[i]; {
 		case t.kind == kStop || t.kind == kQMark:
 			return false
-		case t.kind == kNum && t.amt.footer, t.kind == kSell, t.kind == kStockWord:
+		case t.kind == kNum && t.amt.footer, t.kind == kSell, t.kind == kStockWord, t.kind == kDim && t.text == "lengths":
 			return true
 		}
 	}

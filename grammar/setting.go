@@ -73,7 +73,7 @@ func nounOf(key string) []found {
 
 // possible is the class of words such as "allowed", which say nothing more where something is tried or claimed.
 func (k *clause) possible() tokenKind {
-	if k.force == State || k.has(kBest) != nil {
+	if k.force == State && k.has(kNot) == nil && k.has(kNo) == nil || k.has(kBest) != nil {
 		return kNot
 	}
 	return kBestTail
@@ -167,14 +167,6 @@ func (k *clause) set(i int) (made, bool) {
 func (k *clause) sawn() tokenKind {
 	if k.about("fit") {
 		return kCutWord
-	}
-	return kNot
-}
-
-// offBoards is the class of "on each board" where what is lost on one is told.
-func (k *clause) offBoards() tokenKind {
-	if k.about("trim") || k.about("fit") {
-		return kOffTail
 	}
 	return kNot
 }

@@ -25,6 +25,17 @@ func (l *lexing) wordings() {
 	l.eitherLength()
 	l.sayBy()
 	l.thatIsAll()
+	l.goingUp()
+	l.loneMarks()
+	l.rightAt()
+	l.spareOver()
+	l.sizeOfFace()
+	l.bodyMeasures()
+	l.byHowMuch()
+	l.lastNeither()
+	l.lowInBay()
+	l.lengthsHad()
+	l.besidesFor()
 }
 
 // drop takes token i out. What stood before it stands before the next.
@@ -39,6 +50,10 @@ func (l *lexing) drop(i int) {
 func (l *lexing) asOf() {
 	for i := 1; i+1 < len(l.tokens); i++ {
 		t, prev, next := &l.tokens[i], &l.tokens[i-1], &l.tokens[i+1]
+		if t.kind == kTo && prev.kind == kNum && next.kind == kPart && next.key() == "wall height" && strings.HasPrefix(next.text, "top") && (i < 2 || l.tokens[i-2].kind != kFrom) {
+			l.drop(i) // "46 to the top of the wall"
+			continue
+		}
 		if t.kind == kRel && t.text == "as" && (prev.kind == kNum || prev.kind == kSize || prev.kind == kDim) && (next.kind == kPart || next.kind == kLoc) {
 			l.drop(i)
 		}
