@@ -156,3 +156,26 @@ func (s *speech) ofPost() bool {
 	}
 	return false
 }
+
+// bought reads "how many twelve footers do I buy", "how many sixteens is that": lengths of lumber are counted to be bought.
+func (s *speech) bought(g *group, list []item) bool {
+	if g.head == nil || !strings.HasPrefix(g.head.text, "how many") {
+		return false
+	}
+	footers := 0
+	for _, it := range list {
+		switch {
+		case it.value() && it.lim.lo.footer && len(it.lim.lead)+len(it.lim.tail) == 0 && it.lim.hi == nil:
+			footers++
+		case it.value() && it.kind == kSize:
+		case !it.value() && (it.kind == kGoesIn || it.kind == kSell || it.kind == kIt || it.kind == kTail || it.breaks()):
+		default:
+			return false
+		}
+	}
+	if footers == 0 {
+		return false
+	}
+	s.act(g, Act{Kind: Ask, Topic: "shopping"})
+	return true
+}

@@ -83,7 +83,7 @@ func (s *speech) tableOf(g *group, list []item) bool {
 func (s *speech) beside(g *group, list []item) bool {
 	for _, it := range list {
 		if it.value() {
-			if g.topic == "shopping" && it.kind == kSize && len(it.lim.lead)+len(it.lim.tail) == 0 {
+			if g.topic == "shopping" && (it.kind == kSize || it.lim.lo.footer) && len(it.lim.lead)+len(it.lim.tail) == 0 {
 				continue // "how many sticks of 2x6"
 			}
 			return false
@@ -94,6 +94,10 @@ func (s *speech) beside(g *group, list []item) bool {
 				return false
 			}
 		case kPart, kLoc, kSide, kComma, kAnd, kUp, kOut, kDown, kIt, kBestTail, kFixed, kHaveTail, kSell, kEach, kTop, kAt, kWh, kKnowing, kRest:
+		case kDim, kCutWord:
+			if g.topic != "cuts" || it.kind == kDim && it.key() != "long" {
+				return false
+			}
 		default:
 			return false
 		}

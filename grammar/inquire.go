@@ -42,6 +42,9 @@ func (s *speech) asked(g *group) {
 		s.act(g, a)
 		return
 	}
+	if s.bought(g, list) {
+		return
+	}
 	names, ok := s.names(g, measuredHow(list))
 	if !ok && hasValue(list) && (s.askedOf(g, list) || s.wouldDo(g, list) || s.wouldDo(g, strip(g.items))) {
 		return

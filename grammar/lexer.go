@@ -10,7 +10,7 @@ import (
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
 	return compile(classes,
-		queries, heads, fills, amounts,
+		queries, soundings, heads, fills, amounts,
 		questions, callings, commands, parts, relations,
 		trade, reasons, inquiries, lessons, asides,
 		claims, orders, trials, biddings, wishes,

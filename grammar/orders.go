@@ -48,10 +48,20 @@ func (g *grouping) command(i int) bool {
 			return true // "as for the layout, what have you got so far"
 		}
 		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kPart {
+			if strings.HasPrefix(t.text, "what do ") || strings.HasPrefix(t.text, "what did ") || strings.HasPrefix(t.text, "what have ") {
+				g.flush(group{force: Ask, head: t.token, sense: []sense{meaning("| *")}}) // "what did I say the opening was"
+			}
 			return true // "what I gave you for the opening, …"
+		}
+		if i+2 < len(g.list) && g.list[i+1].kind == kAbout && !g.list[i+1].value() && !g.list[i+2].value() && g.list[i+2].kind == kQuest && bareNoun(g.list[i+2].token) {
+			g.list[i+2].kind = kTailFill // "remind me what I told you about the posts"
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "why that":
+		if i+1 < len(g.list) && g.list[i+1].value() && g.list[i+1].lim.lo.footer && strings.Contains(t.text, "many") {
+			g.flush(group{force: Why, head: t.token, topic: "shopping"}) // "why that many twelve footers"
+			return true
+		}
 		if !g.alone(i) || i+1 < len(g.list) && !g.list[i+1].breaks() {
 			if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].key() == "rail" && (strings.Contains(t.text, "need") || strings.Contains(t.text, "buy") || strings.Contains(t.text, "many") && strings.HasPrefix(g.list[i+1].text, "board")) {
 				g.flush(group{force: Why, head: t.token, topic: "shopping"})
@@ -97,6 +107,10 @@ func (g *grouping) command(i int) bool {
 		g.stray(i)
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "help":
+		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kPart && strings.HasPrefix(t.text, "what ") && strings.HasSuffix(t.text, " say") {
+			g.flush(group{force: "help with", head: t.token}) // "what do I say for the gap"
+			return true
+		}
 		if g.g.force == WhatIf && hasValue(g.g.items) && i+1 == len(g.list) {
 			return true // "would adding a post help"
 		}

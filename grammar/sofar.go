@@ -33,6 +33,9 @@ func soWide(text string) []sense {
 // whyFill takes "so small" where a reason is asked for: it tells in which direction, where the thing has several.
 func (g *grouping) whyFill(i int) bool {
 	if g.g.force == Why {
+		if placedAt(g.list[i].text) && g.g.topic == "" && onlyPosts(g.g.items) {
+			g.g.topic = "posts" // "why's the new post over there"
+		}
 		g.g.soft = append(g.g.soft, soWide(g.list[i].text)...)
 		return true
 	}
