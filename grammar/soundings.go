@@ -46,13 +46,13 @@ var soundings = []entry{
 	{kind: kHead, key: "why", loose: true, ways: `
 		what is (driving|pushing|running|jacking) up`},
 	{kind: kTail, key: "teach", ways: "(by hand|with a pencil|with pencil and paper|without a computer|without you)"},
-	{kind: kWhyFill, key: "over there", ways: "(right|over|way over|out|way out|clear over) (there|here)"},
-	{kind: kFill, key: "over there", ways: "(right|over|way over|out|way out|clear over) (there|here)"},
+	{kind: kWhyFill, key: "over there", ways: "(right|over|way over|out|way out|clear over) there"},
+	{kind: kFill, key: "over there", ways: "(right|over|way over|out|way out|clear over) there"},
 	{kind: kFill, key: "no odd number", ways: "[and] not (a|an|some) [(nice|plain)] (even|round|whole|rounder|clean|cleaner|simple|simpler) (number|figure|inch|size|one)"},
 	{kind: kCmd, key: "help with", loose: true, ways: `
 		how (do|can|could|should|would|to) (i|we|you|one) (change|edit|alter|adjust|update|modify|correct|switch|redo) [(my|the|your)]
 		what (do|should|would|can) (i|we) (say|type) (for|about|to set|to change)`},
-	{kind: kCmd, key: "help", loose: true, ways: "how (do|can|could|should|would) (i|we|you|one) (save|undo|go back|start over|open|print|compare|quit|get out) [(a|the|my|this|it|that|something|things|one|anything|of (here|this|it))]"},
+	{kind: kCmd, key: "help", loose: true, ways: "how (do|can|could|should|would) (i|we|you|one) (save|open|print|compare) [(a|the|my|this|it|that|something|things|one|anything|two)] [(plan|plans|wall|walls|layout|design|job)]"},
 	{kind: kWh, key: "what", sense: meaning("| *"), loose: true, ways: `
 		what (are|were|did|do|have) (you|we) [(got|been)] (using|use|used|taking|take|took|assuming|assume|assumed|counting|figuring|figured) (for|as|on)`},
 	{kind: kCmd, key: "recap", loose: true, ways: `
@@ -60,5 +60,5 @@ var soundings = []entry{
 		(what|which) (numbers|figures|values|measurements|facts) (are|were|do|have) (you|we) [got] (working with|working from|going by|going on|using|have|down|so far)`},
 	{kind: kOffEach, key: "tolerance", loose: true, ways: `
 		(i|we|he|she) (miss|missed|misses) (each|every) [(single)] (mark|cut|board|rail|one|line) by
-		(i|we|he|she) (am|are|is|was) (off|out) [by]`},
+		(i|we|he|she) (am|are|is|was) (off|out) by`},
 }
