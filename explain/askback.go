@@ -45,6 +45,43 @@ var plainQuestions = map[string]string{
 	"one wall":         "That speaks of two walls at once. Which one is to be tried?",
 }
 
+// Wanted names the quantities that an answer's question asks for: any one of them answers it.
+func Wanted(a *solver.Answer) []solver.Name {
+	if a.Ask == nil {
+		return nil
+	}
+	of := func(list ...solver.Quantity) (names []solver.Name) {
+		for _, q := range list {
+			names = append(names, solver.Name{Quantity: q})
+		}
+		return names
+	}
+	switch a.Ask.Key {
+	case "want height":
+		if a.Options != nil && len(a.Options.Up) == 1 {
+			return of(solver.WallHeight, solver.Gap)
+		}
+		return of(solver.WallHeight, solver.Rails)
+	case "want gap":
+		return of(solver.Gap, solver.WallHeight)
+	case "want bays":
+		return of(solver.Opening, solver.Bay)
+	case "want span":
+		return of(solver.Span)
+	case "layout first", "slab first":
+		var list []solver.Quantity
+		for _, f := range a.Ask.Facts {
+			if f.Key == "missing" {
+				for _, n := range f.Names {
+					list = append(list, solver.Quantity(n))
+				}
+			}
+		}
+		return of(list...)
+	}
+	return nil
+}
+
 func first(list []string) string {
 	if len(list) == 0 {
 		return ""

@@ -68,6 +68,7 @@ type Context struct {
 	Ear      bool          // the line came by ear: what sounds alike is asked back
 	Subject  *solver.Name  // what was spoken of last, where that is certain
 	Lately   []solver.Name // all that the last line spoke of, in order
+	Asked    []solver.Name // what the last answer asked for: one of them
 	Choices  []string      // normal forms that an open question offers
 	Settled  []string      // normal forms that were chosen when this very line was asked back about
 	Answered bool          // there is an answer to ask "why that" of

@@ -82,19 +82,22 @@ func (s *speech) notUnderstood(g *group, list []item) {
 
 // lacks asks for what boards at hand, or a post out of plumb, are short of.
 func (s *speech) lacks(list []item, at int) bool {
-	values, long, size, have, lean := 0, false, false, false, false
+	values, long, size, have, lean, cash, boards := 0, false, false, false, false, false, false
 	for _, it := range list {
 		switch {
 		case it.value():
 			values++
 			long = long || it.lim.lo.footer || it.lim.lo.unit == feet || it.lim.lo.unit == metric
 			size = size || it.lim.lo.size != ""
+			cash = cash || it.lim.lo.unit == money || it.lim.lo.money2
 		case it.kind == kHave:
 			have = true
 		case it.kind == kSell:
 			have = have || ours(it.text)
 		case it.kind == kLean:
 			lean = true
+		case it.kind == kPart && (it.key() == "rail" || it.key() == "size"):
+			boards = true
 		}
 	}
 	switch {
@@ -102,6 +105,8 @@ func (s *speech) lacks(list []item, at int) bool {
 		s.fail(at, solver.Question{Text: "Of what size are they?", Example: "I have 4 ten foot 2x6"})
 	case lean && values == 1:
 		s.fail(at, solver.Question{Text: "Over what height does it lean so?", Example: "left post leans 3/8 in right in 48 in"})
+	case cash && !long && (values == 1 && boards || values == 2 && size):
+		s.fail(at, solver.Question{Text: "Which length costs that?", Example: "8 ft 2x6 are 9.50"})
 	default:
 		return false
 	}

@@ -96,8 +96,8 @@ var commands = []entry{
 		how do i (use|talk to) (this|you)
 		(instructions|usage|manual|commands)
 		what (sorts|kinds|sort|kind) of (sentences|things|questions|words|stuff) [(do|can)] (you|i|we) (understand|ask|say|know|ask you)
-		i am (lost|stuck|confused)
-		what now`},
+		i am (lost|stuck|confused)`},
+	{kind: kCmd, key: "help", ways: "what now"},
 	{kind: kCmd, key: "help with", loose: true, ways: `
 		help [(me|on|about|for)] [(with)]
 		what [(can|may|could|do|should|all can|else can)] [(i|we|one|students|the students|kids)] (say|ask) about

@@ -14,7 +14,7 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		questions, callings, commands, parts, relations,
 		trade, reasons, inquiries, lessons, asides,
 		claims, orders, trials, biddings, wishes,
-		turns, rethought, stuck, places, sells,
+		turns, rethought, stuck, inhand, places, sells,
 		wonders, whys, saids, idioms, tryouts,
 		hearsay)
 })

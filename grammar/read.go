@@ -33,7 +33,14 @@ func Read(line string, c Context) Reading {
 	if r.Ask == nil || c.deep {
 		return r
 	}
-	return reread(atoms, c, r)
+	if r = reread(atoms, c, r); r.Ask == nil {
+		return r
+	}
+	if short, ok := shortly(atoms, c); ok {
+		return short
+	}
+	r, _ = replied(line, c, r)
+	return r
 }
 
 // reread reads a line that could not be read as a whole without what changes nothing in it, and then with its misspelled

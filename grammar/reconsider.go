@@ -50,6 +50,12 @@ func (l *lexing) unlike(i int, f []found) []found {
 		return f
 	}
 	switch k, w := f[0].entry.kind, l.word(i); {
+	case k == kHead && f[0].entry.key == string(State) && len(l.tokens) == 0 && l.endsAt(f[0].next):
+		for _, g := range f {
+			if g.entry.key == "take that" {
+				return []found{g} // "I'll take that", and nothing more
+			}
+		}
 	case k == kPart && w == "overall" && f[0].next > i+2 && vocab().articles[l.word(i+1)]:
 		return vocab().match(reader{l.atoms[:i+1]}, i) // "scratch the overall the span is 161"
 	case k == kPer && (w == "every" || w == "each") && f[0].next == i+1 && l.everyOne(i+1), // "is every opening at least 30"
@@ -126,4 +132,16 @@ func (l *lexing) everyOne(i int) bool {
 	}
 	f := vocab().match(l.reader, i)
 	return len(f) > 0 && f[0].entry.kind == kPart && (f[0].entry.key == "opening" || f[0].entry.key == "rail" && l.word(f[0].next) == "in" || f[0].entry.key == "gap")
+}
+
+// endsAt reports whether nothing but signs and thanks follow atom i.
+func (l *lexing) endsAt(i int) bool {
+	for ; i < len(l.atoms); i++ {
+		switch w := l.word(i); {
+		case l.kind(i) == aSign, w == "please", w == "thanks", w == "then":
+		default:
+			return false
+		}
+	}
+	return true
 }

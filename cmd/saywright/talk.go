@@ -27,6 +27,7 @@ type Talk struct {
 	last   *remark                   // the last answer that can be asked "why that"
 	lesson *solver.Lesson            // in progress
 	lately []solver.Name             // what the last line spoke of
+	wanted []solver.Name             // what the last answer that was understood asked for
 	before map[string]bool           // defaults and cautions told already
 	claims string                    // claims that the next line may go on from
 	stepAt int                       // steps told by "next" so far
@@ -123,7 +124,7 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 func (t *Talk) context() grammar.Context {
 	c := grammar.Context{
 		Metric: t.now.metric(), Subject: theOne(t.lately), Lately: t.lately, Answered: t.last != nil, Tried: t.tried != nil,
-		Teaching: t.lesson != nil, Walls: t.now.walls(), Saved: t.shelf.names(),
+		Asked: t.wanted, Teaching: t.lesson != nil, Walls: t.now.walls(), Saved: t.shelf.names(),
 	}
 	if t.asked != nil {
 		c.Choices = t.asked.choices
@@ -180,6 +181,9 @@ func (t *Talk) nothingDone(line string, read grammar.Reading, q *solver.Question
 
 // remember keeps a question with choices open.
 func (t *Talk) remember(a *solver.Answer, about *asked) {
+	if a.Verdict != solver.Unclear {
+		t.wanted = explain.Wanted(a)
+	}
 	t.asked = nil
 	if a.Ask != nil && len(a.Ask.Choices) > 0 {
 		t.asked = &asked{a.Ask.Choices, about.line, about.settled}

@@ -1,0 +1,18 @@
+package grammar
+
+// inhand is what people say of the answer that is in their hands: that they take it, what it means now, what comes next.
+var inhand = []entry{
+	{kind: kCmd, key: "take that", loose: true, ways: `
+		(i|we) (will|would|shall) [just] (take|have|keep|use|go for|go with|accept|settle for|stick with|run with) (that|it|this|that one|this one) [(then|please|thanks)]
+		(i am|we are) (taking|keeping|using|going with|going for) (that|it|this|that one|this one) [then]`},
+	{kind: kQuest, key: "layout", loose: true, ways: `
+		what (happens|changes|comes out|have we got|do we have|do i have) [(now|then)]
+		(where|how) (does|do) (that|this|it) leave (me|us|it|things) [(now|then)]
+		where (are|am) (we|i) [(now|then|at)]`},
+	{kind: kCmd, key: "next", loose: true, ways: `
+		[(ok|okay|right|alright|and|so)] then what [(next|then|now|do i do)]
+		what (do i do|comes|is there to do) (after|then)`},
+	{kind: kQuest, key: "cautions", loose: true, ways: `
+		(do|will|would|must|should) (i|we|you|it) [(need|have|want)] [to] [(need|have)] (a|any) (guard|guardrail|railing|handrail|balustrade|guard rail|safety rail|hand rail)
+		(is|are) (a|any|there) [(a|any)] (guard|guardrail|railing|handrail|balustrade|guard rail|safety rail|hand rail) (required|needed|necessary|called for|mandatory|obligatory)`},
+}

@@ -1,0 +1,71 @@
+package grammar
+
+import (
+	"unicode/utf8"
+
+	"saywright/solver"
+)
+
+// A value alone, after the program has asked for one thing: "How far apart do the end posts stand?" — "12 feet". A bare number
+// answers only where one thing was asked for; with its unit, it answers what it can be meant for.
+
+// replied reads a line that is no more than a value as the answer to what was asked for last. ok is false where it is no such
+// line, or may answer two things; then the question has those to choose from.
+func replied(line string, c Context, r Reading) (Reading, bool) {
+	one, unit := onlyValue(line, c)
+	if len(c.Asked) == 0 || c.deep || !one {
+		return r, false
+	}
+	c.deep = true
+	var found []Reading
+	var choices []string
+	for _, n := range c.Asked {
+		if got, ok := toldOf(n, line, c); ok {
+			found = append(found, got)
+			choices = append(choices, Normal(got.Acts))
+		}
+	}
+	if len(found) == 1 && (len(c.Asked) == 1 || unit) {
+		return found[0], true
+	}
+	if len(found) > 1 && r.Ask != nil {
+		q := *r.Ask
+		q.Choices = choices
+		return Reading{Ask: &q}, false
+	}
+	return r, false
+}
+
+// toldOf reads a value as said of a quantity.
+func toldOf(n solver.Name, line string, c Context) (Reading, bool) {
+	for _, lead := range []string{n.String() + " ", n.String() + ", "} {
+		got := Read(lead+line, c)
+		if got.Ask != nil || len(got.Acts) != 1 || got.Acts[0].Kind != State || len(got.Acts[0].Statements) != 1 || got.Acts[0].Statements[0].Name != n {
+			continue
+		}
+		shift := utf8.RuneCountInString(lead)
+		got.Acts[0].At, got.Acts[0].End = max(0, got.Acts[0].At-shift), got.Acts[0].End-shift
+		return got, true
+	}
+	return Reading{}, false
+}
+
+// onlyValue reports whether a line is one value, with words of bounds and empty ones, and whether the value has a unit.
+func onlyValue(line string, c Context) (ok, unit bool) {
+	letters, bad := foldLine(line)
+	if bad >= 0 {
+		return false, false
+	}
+	values := 0
+	for _, t := range lex(split(letters), c) {
+		switch t.kind {
+		case kNum, kSize:
+			values++
+			unit = t.amt.unit != bare
+		case kAbout, kRel, kBound, kFill, kTailFill, kComma, kStop, kIt, kOnly:
+		default:
+			return false, false
+		}
+	}
+	return values == 1, unit
+}

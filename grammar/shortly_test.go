@@ -1,0 +1,68 @@
+package grammar
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"saywright/solver"
+)
+
+// Short lines lean on the answer before them; without one, or after a trial, they are asked back.
+func TestShortLines(t *testing.T) {
+	for line, want := range map[string]string{
+		"does it work":           "ask layout",
+		"so will it fit then":    "ask layout",
+		"is it ok":               "ask layout",
+		"how many will fit":      "ask rails",
+		"how many can I get in":  "ask rails",
+		"what happens now":       "ask layout",
+		"ok I'll take that then": "take that",
+	} {
+		r := Read(line, Context{Answered: true})
+		require.Nil(t, r.Ask, line)
+		require.Equal(t, want, Normal(r.Acts), line)
+	}
+	require.NotNil(t, Read("does it work", Context{}).Ask)
+	require.NotNil(t, Read("does it work", Context{Answered: true, Tried: true}).Ask)
+	for line, text := range map[string]string{
+		"save it":              "Under which name?",
+		"how many do I need":   "How many of what?",
+		"how wide":             "How wide is what?",
+		"boards are 9.50 each": "Which length costs that?",
+	} {
+		r := Read(line, Context{})
+		require.NotNil(t, r.Ask, line)
+		require.Equal(t, text, r.Ask.Text, line)
+	}
+	r := Read("how many do I need", Context{Settled: []string{"ask shopping"}})
+	require.Nil(t, r.Ask)
+	require.Equal(t, "ask shopping", Normal(r.Acts))
+}
+
+// A value alone answers what the program asked for, where it can answer only one thing.
+func TestAskedForIsAnswered(t *testing.T) {
+	height, rails, gap, span := solver.Name{Quantity: solver.WallHeight}, solver.Name{Quantity: solver.Rails}, solver.Name{Quantity: solver.Gap}, solver.Name{Quantity: solver.Span}
+	for _, c := range []struct {
+		said  string
+		asked []solver.Name
+		want  string
+	}{
+		{"12 feet", []solver.Name{span}, "span = 144 in"},
+		{"144", []solver.Name{span}, "span = 144 in"},
+		{"about 12 ft", []solver.Name{span}, "span ~ 144 in"},
+		{"four feet", []solver.Name{height, rails}, "wall height = 48 in"},
+		{"40 inches", []solver.Name{gap, height}, "wall height = 40 in"},
+		{"2 1/2 in", []solver.Name{gap, height}, "gap = 2-1/2 in"},
+	} {
+		r := Read(c.said, Context{Asked: c.asked})
+		require.Nil(t, r.Ask, c.said)
+		require.Equal(t, c.want, Normal(r.Acts), c.said)
+	}
+	r := Read("48", Context{Asked: []solver.Name{height, rails}})
+	require.NotNil(t, r.Ask)
+	require.Equal(t, []string{"wall height = 48 in", "rails = 48"}, r.Ask.Choices)
+	require.NotNil(t, Read("6", Context{Asked: []solver.Name{height, rails}}).Ask) // 6 rails, or 6 ft?
+	require.NotNil(t, Read("20 in", Context{Asked: []solver.Name{gap, height}}).Ask)
+	require.NotNil(t, Read("48", Context{}).Ask)
+}
