@@ -52,5 +52,6 @@ var callLeads = []entry{
 		[(my|our|that|the)] [saved] (plan|wall|job|design|one|file|version|thing|layout|project|sketch|drawing|setup|copy) (saved|stored|called|named|filed|kept|stashed|labeled|labelled) [(as|under|by)] [the name] [of]
 		(what|whatever) (i|we|you) [have] (saved|stored|called|named|filed|kept) [it] (as|under|by) [the name] [of]
 		(what|whatever|everything) (we|i|you|they) [have] (did|have|had|used|built|made|put|got|done) (on|at|for|in|along|with)
+		(we|i|you|they) [have] (did|had|used|built|made|put|got|done) [it] (on|at|for|in|along|with)
 		[the] name of`},
 }

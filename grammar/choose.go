@@ -146,7 +146,7 @@ func (l *lexing) choiceNumber(i int) (n int, ordinal bool) {
 func (l *lexing) politeChoice(i, end int) bool {
 	for ; i < end; i++ {
 		switch l.word(i) {
-		case "please", "it", "go", "let":
+		case "please", "it", "go", "let", "give":
 			return true
 		}
 	}

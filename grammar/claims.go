@@ -35,7 +35,7 @@ func (k *clause) topic(key string) bool {
 }
 
 func (k *clause) claimedMarks() (reading, bool) {
-	if !k.topic("marks") && !k.marked() || !k.only(kQuest, kPriceVerb, kBut, kFixed, kFall, k.comesIn()) {
+	if !k.topic("marks") && !k.marked() || !k.only(kQuest, kPriceVerb, kBut, kFixed, kFall, kGoesIn, k.comesIn()) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
@@ -120,7 +120,7 @@ func (k *clause) claimedCut() (reading, bool) {
 
 func (k *clause) claimedCost() (reading, bool) {
 	head := k.head()
-	said := k.topic("cost") || head != nil && totals(head.text) || k.forMaterial()
+	said := k.topic("cost") || head != nil && totals(head.text) || k.forMaterial() || len(k.things) == 1 && strings.HasSuffix(k.items[k.things[0]].text, "all in")
 	if len(k.values) != 1 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kQuest, kPriceVerb, kRel, k.comesIn()) || len(k.things) > 0 && !k.topic("cost") && !k.about("size") && !k.forMaterial() && !k.inAll() {
 		return reading{}, false
 	}
@@ -201,7 +201,7 @@ func totals(s string) bool {
 	}
 	for _, w := range strings.Fields(s) {
 		switch w {
-		case "come", "comes", "came", "totals", "runs", "amounts", "charge", "charges", "bill", "quote", "bid", "estimate", "price", "priced", "quotes", "quoted", "rang", "rung", "totalled", "totaled", "added":
+		case "come", "comes", "came", "totals", "runs", "amounts", "charge", "charges", "bill", "quote", "bid", "estimate", "price", "priced", "quotes", "quoted", "rang", "rung", "totalled", "totaled", "added", "total", "total's":
 			return true
 		}
 	}

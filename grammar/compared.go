@@ -119,7 +119,7 @@ func thisWall(s string) bool {
 }
 
 // planNouns are what a plan is called.
-var planNouns = map[string]bool{"one": true, "plan": true, "wall": true, "layout": true, "design": true, "version": true, "setup": true}
+var planNouns = map[string]bool{"one": true, "plan": true, "wall": true, "layout": true, "design": true, "version": true, "setup": true, "job": true, "house": true, "time": true}
 
 // nameless reports whether words point at a plan without its name: "the other one", "them".
 func nameless(s string) bool {

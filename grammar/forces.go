@@ -80,6 +80,9 @@ func (g *grouping) headWord(i int) bool {
 			return true
 		}
 	case Why, WhyNot:
+		if g.empty() && g.g.force == Teach && force == Why {
+			return true // "run me through how you work out the gap"
+		}
 		if g.empty() && (g.g.force == Ask || g.g.force == Why) {
 			g.g.force, g.g.head = force, t.token
 			return true

@@ -180,7 +180,7 @@ func (k *clause) placeName() (solver.Name, bool) {
 		n.At = at.as(kAt).key
 	}
 	for _, i := range k.things {
-		if key := k.items[i].key(); key != "bay" && key != "rail" && key != "per bay" && key != "of wall" {
+		if key := k.items[i].key(); key != "bay" && key != "rail" && key != "per bay" && key != "of wall" && key != "tape" {
 			return n, false
 		}
 	}

@@ -76,6 +76,9 @@ func (k *clause) best() (reading, bool) {
 	if way == "" || !k.only(kBest, kLim, kBestTail, kChange, kOut, kUp, kDown) {
 		return reading{}, false
 	}
+	k.things = slices.DeleteFunc(slices.Clone(k.things), func(i int) bool {
+		return k.items[i].key() == "per bay" && k.items[i].index == 0 && k.has(kBestTail) != nil
+	})
 	word, ok := k.goal(way)
 	if !ok {
 		return reading{}, false

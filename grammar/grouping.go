@@ -252,7 +252,9 @@ func (g *grouping) mood(it item) {
 	}
 	switch word {
 	case "would", "will", "could", "can", "might", "may":
-		if (it.value() || it.kind != kGoal) && next != "like" && next != "prefer" && next != "love" && next != "you" && next != "be" {
+		if doubtful(g.list) {
+			g.g.force = Check // "can six boards really make a wall of 36"
+		} else if (it.value() || it.kind != kGoal) && next != "like" && next != "prefer" && next != "love" && next != "you" && next != "be" {
 			g.g.force = WhatIf
 		}
 	case "were":
@@ -298,6 +300,19 @@ func hasValue(list []item) bool {
 		}
 		switch it.kind {
 		case kSide, kGoal, kUnits, kChange, kFactor, kNo, kBest, kMore:
+			return true
+		}
+	}
+	return false
+}
+
+// doubtful reports whether a "really" stands in a sentence that asks whether something can be.
+func doubtful(list []item) bool {
+	if first := firstWord(list[0].before); first != "can" && first != "does" && first != "do" {
+		return false
+	}
+	for _, it := range list[1:] {
+		if f := strings.Fields(it.before); len(f) > 0 && f[0] == "really" {
 			return true
 		}
 	}

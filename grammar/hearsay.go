@@ -6,7 +6,8 @@ var hearsay = []entry{
 	{kind: kHead, key: "check", loose: true, ways: `
 		[PERSON] [PAPERKIND] PAPER for (material|materials|lumber|job|wall|wood|hardware|everything|the lot|it all|the whole thing|the whole job|all of it) [(and|plus|&) (hardware|brackets|posts|materials|lumber|wood|everything|fittings)] (is|was|comes to|came to|comes in at|came in at|comes out at|came out at|runs to|amounts to|totals|adds up to|works out to|works out at|stands at|says) [for]
 		PAPER (i|we) (was|were|am|are|have been|got) (handed|given|sent|shown|quoted|told|mailed|emailed|texted) [(by|from) PERSON] (is|was|comes to|came to|comes in at|came in at|comes out at|came out at|runs to|amounts to|totals|adds up to|works out to|says|has|shows|calls for) [for]
-		(quote|bid|quotation) [(of|at|is|was|came in|came in at|came to)]
+		(quote|bid|quotation) [(of|at|is|was|came in|came in at|came to|came back|came back at|came back as|came out at|comes back at)]
+		PERSON 's (saying|claiming|telling ME|insisting|of the opinion|certain|convinced|quoting|proposing|suggesting|reporting|showing|sure|positive|swearing) [that]
 		[(lumber|hardware|building|general)] PERSON (sent|gave|handed|mailed|emailed|texted|wrote|made|left|showed|got|brought|offered) ME (a|an|the|his|her|their|this) PAPER (of|for|at|saying|that says|showing|with|which says|that has)
 		PERSON [(at|from|in|behind) (counter|yard|desk|register|till|store|shop|mill|office)] (rang|rung|rings|adds|added|totaled|totalled|totted|toted|figured|tallied|priced|worked|wrote|sized) (it|that|everything|me|us|the lot|it all|it everything) [all] (up|out|in) [(at|to|for|as)]
 		(other|last|previous|old|next) PERSON (SAYS|DRAWS|cut|cuts|has cut|sawed|made|marked|marks|put) [(that|ME)]
@@ -49,7 +50,6 @@ var hearsay = []entry{
 		BRACKET (can|may|must|should|will) not (be|get|go|come|sit|stand|end up) [any] (closer|nearer|tighter) [(together|to each other)] than
 		BRACKET (need|needs|require|requires|want|wants|take) [(at least|only)] BETWEEN [them]`},
 	{kind: kPart, key: "tape", sense: meaning("tape"), ways: "(hit|work to|measure to|read to|mark to|get to|cut to|manage|see) [(it|things|everything)] [(to|down to)] [the] nearest"},
-	{kind: kQuest, key: "marks", ways: "MARK (fall|land) at"},
 	{kind: kBestTail, key: "tail", ways: "as there is (room|space|height) (for|)"},
 	{kind: kGoal, key: "least waste", loose: true, ways: `
 		(hate|hating|loath|dislike|do not like|do not want|would rather not|rather not|prefer not|sooner not|no sense|no point|no sense in|silly) [to] (throw away|throwing away|throw out|throwing out|waste|wasting|toss|tossing|bin|scrapping) [(much|good|any|a lot of|too much|so much|more|perfectly good)] (lumber|wood|timber|material|boards|money on wood|money on lumber)

@@ -140,7 +140,7 @@ func (l *lexing) tail(t *token, i int) int {
 	if t.key() == "open" && (l.measures(start, end) || l.word(start) == "to") {
 		first = false
 	}
-	if name := l.text(start, end); t.key() == "same as" && !l.namesWall(name) || (t.key() == "draw to" || t.key() == "print to") && strings.Contains(name, " to ") {
+	if name := l.text(start, end); t.key() == "same as" && (!l.namesWall(name) || nameless(name)) || (t.key() == "draw to" || t.key() == "print to") && strings.Contains(name, " to ") {
 		first = false
 	}
 	if rest, ok := strings.CutPrefix(t.text, "how do"); ok && (rest == "" || rest == "es") && comparands(l.text(start, end), t.text) == nil {

@@ -7,7 +7,12 @@ func (l *lexing) onward() {
 	for i := 0; i+1 < len(l.tokens); i++ {
 		t, next := &l.tokens[i], &l.tokens[i+1]
 		switch {
-		case t.kind == kNot && next.kind == kOnly && t.text != "not" && denials[t.text], // "instead of just the one"
+		case t.kind == kNot && next.kind == kPriceVerb && strings.HasPrefix(next.text, "pay") && i+2 < len(l.tokens) && (l.tokens[i+2].kind == kOver || l.tokens[i+2].kind == kMore || l.tokens[i+2].kind == kRel):
+			next.kind, next.found = kPart, []found{{entry: spending}} // "I won't pay over 500 for materials"
+		case t.kind == kNum && next.kind == kSide && next.text == "right" && next.before == "" && (i+2 == len(l.tokens) || l.tokens[i+2].kind == kStop) && l.asksOf(i):
+			l.tokens = append(l.tokens[:i+1], l.tokens[i+2:]...) // "is his total of 390 right"
+		case t.kind == kGoal && next.kind == kBestTail && next.as(kBest) == nil, // "make it the cheapest you can"
+			t.kind == kNot && next.kind == kOnly && t.text != "not" && denials[t.text],                                                                       // "instead of just the one"
 			t.kind == kNum && next.kind == kRel && (next.text == "down for" || next.text == "down as") && i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart: // "he put 2-3/4 down for the gap"
 			l.tokens = append(l.tokens[:i+1], l.tokens[i+2:]...)
 		case t.kind == kMore && (t.text == "additional" || t.text == "extra") && (t.before == "an" || strings.HasSuffix(t.before, " an")) && next.kind == kPart && !next.plural():
@@ -64,4 +69,17 @@ func (l *lexing) pastWall(i int) {
 			p.kind = kPart
 		}
 	}
+}
+
+// spending is what is paid for the material.
+var spending = &entry{kind: kPart, key: "budget", sense: meaning("budget")}
+
+// asksOf reports whether a claim that ends at token i is asked about: "is his total of …".
+func (l *lexing) asksOf(i int) bool {
+	for ; i >= 0 && l.tokens[i].kind != kStop; i-- {
+		if t := &l.tokens[i]; t.kind == kHead && t.key() == string(Check) {
+			return firstWord(t.text) == "is" || firstWord(t.text) == "are"
+		}
+	}
+	return false
 }

@@ -47,7 +47,7 @@ func (g *grouping) command(i int) bool {
 		if g.g.force == Ask && g.g.topic != "" && strings.HasPrefix(g.list[0].before, "as for") {
 			return true // "as for the layout, what have you got so far"
 		}
-		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kPart {
+		if i+1 < len(g.list) && !g.list[i+1].value() && (g.list[i+1].kind == kPart || g.list[i+1].kind == kTop || g.list[i+1].kind == kAt) {
 			if strings.HasPrefix(t.text, "what do ") || strings.HasPrefix(t.text, "what did ") || strings.HasPrefix(t.text, "what have ") {
 				g.flush(group{force: Ask, head: t.token, sense: []sense{meaning("| *")}}) // "what did I say the opening was"
 			}

@@ -28,7 +28,7 @@ var pairedWays = sync.OnceValue(func() []heldWay {
 		lead  = `(?:put|set|lay|hold|show|see|have|get|stack|line up|view|look at|want|run|compare)`
 		plans = `(?:the |my |our |those |these )?(?:two |both |saved )*(?:plans|designs|versions|layouts|ones|walls|jobs|drawings|sketches|both|two)(?: (?:i|we) saved)?`
 		apart = `(?:side by side|next to each other|alongside each other|head to head|against each other|beside each other|together)`
-		end   = `(?:(?: ,)? (?:for (?:me|us|him|her|them|everybody)|please|again|now|then|and (?:compare|cmp)(?: them| the two| both| those| these)?))*$`
+		end   = `(?:(?: ,)? (?:for (?:me|us|him|her|them|everybody)|please|again|now|then|and (?:compare|cmp)(?: them| the two| both| those| these)?|and (?:tell|show) (?:me|us) (?:how they (?:differ|compare|stack up|measure up)|the difference|the differences|what is different|which is (?:better|cheaper|best|cheapest))))*$`
 	)
 	var out []heldWay
 	for _, way := range []string{

@@ -10,7 +10,7 @@ var parts = []entry{
 	{kind: kPart, key: "gap", sense: meaning("gap"), ways: `
 		(gap|gaps|space|spaces|spacing|daylight|air|room|clearance|distance|opening|slot|slots) [(in|left)] BETWEEN [(any|two|neighboring|neighbouring|adjacent)] (RAIL|them|others)
 		(gap|space|spaces|spacing|gaps|distance) from RAIL to RAIL`},
-	{kind: kLoc, key: "between rails", sense: meaning("gap"), ways: "in BETWEEN [(any|two|neighboring|neighbouring|adjacent)] RAIL\nBETWEEN [(any|two|neighboring|neighbouring|adjacent)] (RAIL|them|others) \n from RAIL to [the next] RAIL\n from (one|each) RAIL to (next|another) [(one|RAIL)]\nBETWEEN (one|each|any|a) RAIL and (next|other|another) [(one|RAIL|up|over)]"},
+	{kind: kLoc, key: "between rails", sense: meaning("gap | bracket clearance"), ways: "in BETWEEN [(any|two|neighboring|neighbouring|adjacent)] RAIL\nBETWEEN [(any|two|neighboring|neighbouring|adjacent)] (RAIL|them|others) \n from RAIL to [the next] RAIL\n from (one|each) RAIL to (next|another) [(one|RAIL)]\nBETWEEN (one|each|any|a) RAIL and (next|other|another) [(one|RAIL|up|over)]"},
 	{kind: kLoc, key: "between", sense: meaning("gap, added posts, added post size |"), ways: "in between"},
 	{kind: kPart, key: "bottom", sense: meaning("bottom gap | rails, rail size"), ways: "LOWEST [(most)] (RAIL|one)"},
 	{kind: kPart, key: "bottom gap", sense: meaning("bottom gap"), ways: `

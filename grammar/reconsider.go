@@ -59,6 +59,9 @@ func (l *lexing) unlike(i int, f []found) []found {
 	case k == kPart && w == "overall" && f[0].next > i+2 && vocab().articles[l.word(i+1)]:
 		return vocab().match(reader{l.atoms[:i+1]}, i) // "scratch the overall the span is 161"
 	case k == kPer && (w == "every" || w == "each") && f[0].next == i+1 && l.everyOne(i+1), // "is every opening at least 30"
+		k == kCmd && f[0].entry.key == "undo" && l.word(f[0].next-1) == "back" && (l.word(f[0].next) == "into" || l.word(f[0].next) == "in"), // "put it back into inches"
+		k == kCmd && f[0].entry.key == "recap" && l.word(f[0].next-1) == "forget" && !subjectsAlone[l.word(i-1)],
+		k == kPart && f[0].entry.key == "kerf" && l.word(f[0].next-1) == "cut" && l.missesBy(f[0].next),            // "if every cut is 2 mm out"
 		k == kTail && f[0].entry.key == "verify" && (l.word(f[0].next-1) == "with" || l.word(f[0].next-1) == "if"): // "would it look right with"
 		return vocab().matchBut(l.reader, i, k)
 	case k == kWh && w == "figure" && f[0].next == i+1 && (i == 0 || l.word(i-1) == "uh" || l.word(i-1) == "just") && l.startsNumber(i+1):
@@ -144,4 +147,16 @@ func (l *lexing) endsAt(i int) bool {
 		}
 	}
 	return true
+}
+
+// subjectsAlone are what stands before "I forget" where no wish is told: nothing, or a sign.
+var subjectsAlone = map[string]bool{"": true, ",": true, ".": true, "sorry": true, "and": true, "so": true, "because": true}
+
+// missesBy reports whether a length and "out" or "off" follow atom i: cuts are said to miss.
+func (l *lexing) missesBy(i int) bool {
+	for l.word(i) == "is" || l.word(i) == "was" || l.word(i) == "comes" || l.word(i) == "are" {
+		i++
+	}
+	_, next, ok := l.length(i)
+	return ok && (l.word(next) == "out" || l.word(next) == "off")
 }

@@ -12,7 +12,7 @@ func (k *clause) tolerance() (reading, bool) {
 	each := k.has(kOffEach) != nil || k.offEach() || k.has(kEach) != nil && k.about("rail") && k.has(kOffTail) != nil && k.force == WhatIf
 	each = each || k.force == WhatIf && (k.has(kOff) != nil || k.has(kOffTail) != nil) && k.everyOne()
 	each = each || k.eachOff()
-	if !each || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kEach, kPer, kOff, kRunWide, kMore, kOut, kFor) {
+	if !each || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kEach, kPer, kOff, kRunWide, kMore, kOut, kFor, kCutWord) {
 		return reading{}, false
 	}
 	for _, i := range k.things {

@@ -13,6 +13,7 @@ var tryouts = []entry{
 		(try|test) (this|this one|this out|this on|this for size|it this way|one more thing) [(:|,|;|-)] [(pretend|suppose|what if|say|imagine|assume|if|let us say|how about|what about)] [that]
 		(just|) out of (curiosity|interest) [(,|:)] [(pretend|suppose|what if|say|imagine|assume|if|let us say|how about|what about)]
 		what do you say (we|i|to)
+		(see|show ME|tell ME|let ME see|find out|know) how (things|it|that|everything|the wall|the layout) (stand|stands|stood|would stand|end up|ends up|would end up|hold up|holds up|shake out|shakes out) (if|with|when|at)
 		picture (this|it) [(:|,)] [(if|what if)]`},
 	{kind: kTail, key: "fit", loose: true, ways: `
 		do you (suppose|think|reckon|believe|figure|guess)
@@ -82,4 +83,23 @@ var tryouts = []entry{
 	{kind: kCmd, key: "save", ways: "(stick|shove|slip|pop|throw|enter|list|log) (this|it|that|these|mine) [(one|plan|design|wall|version|layout|lot)] [(away|in|by|aside)] under [the] name [of]"},
 	{kind: kCmd, key: "draw to", ways: "[(make|do|get|give ME|have|having|want|like|need)] [(a|the|my|that|this)] (drawing|picture|sketch|elevation|diagram|image) of (it|this|that|the wall|everything|the whole thing) [(is|to be|be)] [(saved|stored|written|put|exported|sent|drawn|named|called|out)] (to|in|into|as|onto|called|named|under)"},
 	{kind: kCmd, key: "print to", ways: "[(make|do|get|give ME|have|having|want|like|need)] [(a|the|my|that|this)] (printout|print-out|sheet|job sheet|page|copy|hard copy|paper copy|handout|report) of (it|this|that|the wall|everything|the whole thing|it all|the lot) [(is|to be|be)] [(saved|stored|written|put|exported|sent|printed|named|called|out)] (to|in|into|as|onto|called|named|under)"},
+	{kind: kTailFill, key: "does it", ways: "what (is|does|will|would|can|could|might) (that|it|this) do to (ME|things|it|the top|the layout|the wall|my wall|the top rail)"},
+	{kind: kTailFill, key: "wrong", loose: true, ways: "(was|were|is) (mismeasured|misread|miscounted|mistaken|botched|mistyped|misheard|(a|an) (misreading|mistake|slip|error|typo))"},
+	{kind: kGoal, key: "same length", loose: true, ways: `
+		RAIL (one|a single|the same|identical) (cut length|cut size|saw length|cut)
+		(trim|crosscut|square) [(all|every|each|the)] RAIL [all] [(down|off)] to (one|a single|the same|an equal|a common) (length|size)`},
+	{kind: kCmd, key: "start over", loose: true, ways: `
+		(rub|wipe|scrub|strike|cross|blot) (the whole lot|the lot|it all|everything|all of it|the whole thing|all that) (out|away|off)
+		(rub|wipe|scrub|strike|cross|blot) (out|away) (the whole lot|the lot|it all|everything|all of it|the whole thing|all that)
+		(tear|rip) (it|it all|everything) up [and (start|begin) (again|over|afresh)]
+		(from the top|from the beginning|from zero|square one) [again]`},
+	{kind: kUnits, key: "customary", ways: `
+		(i|we) (hold with|go by|reckon in|deal in|swear by|live in|grew up on|grew up with|was raised on|were raised on|only read) (inches|feet and inches|imperial) [,] [(and)] [(none of|not|never mind|no|forget)] [(your|that|those|this|them|the|any)] [(millimeters|millimetres|metric|mm|centimeters|centimetres)] [(stuff|nonsense|business)]
+		(put|turn|switch|change|flip|bring) (it|everything|that|things|this) back (to|in|into) (inches|feet and inches|feet|imperial|customary) [(for ME|please|again)]`},
+	{kind: kUnits, key: "metric", ways: `
+		(i|we) (hold with|go by|reckon in|deal in|swear by|live in|grew up on|grew up with|was raised on|were raised on|only read) (millimeters|millimetres|metric|mm) [,] [(and)] [(none of|not|never mind|no|forget)] [(your|that|those|this|them|the|any)] [(inches|feet and inches|imperial|feet)] [(stuff|nonsense|business)]
+		(put|turn|switch|change|flip|bring) (it|everything|that|things|this) back (to|in|into) (millimeters|millimetres|metric|mm) [(for ME|please|again)]`},
+	{kind: kFill, key: "fill", ways: "in [the] (scrap pile|scrap heap|scrap bin|scrap box|waste bin|dumpster|trash|garbage|skip|burn pile|firewood pile)"},
+	{kind: kQuest, key: "drawing", ways: "(show ME|let ME see|can i see|can we see|could i see|may i see|i want to see|draw ME|draw) [(the|my|our|this|that)] [(whole|entire|finished)] (wall|screen|fence|halfwall) [(again|now|please|once more|as it (is|stands)|as it (is|stands) now)]"},
+	{kind: kCmd, key: "draw to", ways: "(stick|shove|pop|dump|throw|slap|put|save) (a|the|my|that|this) (drawing|picture|sketch|elevation) [(out|down)] (to|in|into|as|onto)"},
 }

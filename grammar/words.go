@@ -41,6 +41,7 @@ var classes = []wordClass{
 		inspector student students kid kids apprentice helper mate boss foreman husband wife son daughter dad mom father mother brother sister friend buddy
 		designer architect engineer lad girl boy man woman somebody someone partner crew yard lumberyard merchant store shop relative uncle teacher owner client customer applicant homeowner landlord tenant vendor bidder installer framer joiner supplier pupil pupils trainee learner bench
 		lady gentleman gent clerks staff landlady coworker colleague son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift
+		youngster youngsters rookie greenhorn intern novice journeyman laborer labourer foreperson granny nan auntie aunt
 		oldtimer timer sawmill millwright bookkeeper accountant drafter draftsman drafting rep salesrep realtor dude bloke geezer gaffer surveyors builders contractors carpenters`},
 	{"PAPER", `catalog catalogue website listing flyer leaflet datasheet pamphlet sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
@@ -87,7 +88,7 @@ var classes = []wordClass{
 	{"ADJ", "big large huge wide broad high tall small tiny narrow tight short long low close thick thin deep far odd strange weird uneven wee"},
 	{"STORE", "save store file stash keep bank park preserve remember"},
 	{"IT", "it that this they everything things thing wall layout those these"},
-	{"FLIES", "work fit go hold do fly pass play gel jell add line hang pan square matter suit suffice function survive balance"},
+	{"FLIES", "work fit serve go hold do fly pass play gel jell add line hang pan square matter suit suffice function survive balance"},
 	{"AGREE", "agree agrees match matches jive jives jibe jibes tally tallies square squares add adds check checks hold holds compute computes fit fits gel jell line reconcile reconciles correspond corresponds pass passes pan ring sound look seem figure"},
 	{"USE", "use have do fit get go make run put manage squeeze swing wedge shoehorn cram stuff jam swallow handle afford pull accommodate support"},
 	{"METRIC", "metric millimeters millimetres mm centimeters centimetres cm"},
