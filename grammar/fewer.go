@@ -45,8 +45,12 @@ func (g *grouping) countOf(i int) bool {
 	if !ok || op != solver.Eq || lim.lo.unit != bare || lim.lo.size != "" || !lim.lo.val.IsInt() || lim.hi != nil || n.before != "" {
 		return false
 	}
+	switch firstWord(g.list[i].text) {
+	case "forget", "disregard", "ignore", "cancel", "withdraw", "strike":
+		return false // "forget two posts": what was said of them
+	}
 	switch n.key() {
-	case "rail", "added post", "bay", "stiffener":
+	case "rail", "post", "added post", "bay", "stiffener":
 		return n.kind == kPart && n.index == 0
 	}
 	return false

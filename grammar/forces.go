@@ -67,6 +67,10 @@ func (g *grouping) headWord(i int) bool {
 		if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kFixed && strings.HasPrefix(g.list[i+1].text, "already ") {
 			return true // "my brother has already screwed the lowest board on"
 		}
+		if g.g.force == State && g.g.cmd == "" && !g.empty() && g.atBreak(i) && hasValue(g.g.items) && g.aside(i) {
+			g.g.force, g.g.head = Check, t.token // "seven boards, he says, with two inches between"
+			return true
+		}
 		if t.as(kFill) != nil && !g.empty() {
 			return true // "two spare boards in the order"
 		}
@@ -339,3 +343,12 @@ func (g *grouping) uncounted() bool {
 
 // countless reports whether none of what a word surely speaks of is counted.
 func countless(s set) bool { return s.and(ofKind[solver.Count]).empty() }
+
+// aside reports whether who says so stands between two commas at item i, or at the end behind one: "seven boards, he says, with two
+// inches between".
+func (g *grouping) aside(i int) bool {
+	if i == 0 || g.list[i-1].value() || g.list[i-1].kind != kComma {
+		return false
+	}
+	return i+1 == len(g.list) || !g.list[i+1].value() && g.list[i+1].kind == kComma
+}

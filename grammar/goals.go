@@ -150,7 +150,7 @@ func wayOf(way, goal string) bool {
 
 // none reads "no stiffeners", "without an opening", "no spare": a count of 0.
 func (k *clause) none() (reading, bool) {
-	if len(k.values)+len(k.sides)+len(k.dims) > 0 || len(k.things) == 0 || !k.only(kNo, kNot) {
+	if len(k.values)+len(k.sides)+len(k.dims) > 0 || len(k.things) == 0 || !k.only(kNo, kNot) || k.oneOfSeveral() {
 		return reading{}, false
 	}
 	denials := 0

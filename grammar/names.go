@@ -106,6 +106,9 @@ func (l *lexing) tail(t *token, i int) int {
 			}
 		}
 	}
+	if t.key() == "compare" && l.countsParts(start) {
+		return end // "compare five rails with six": these are no plans
+	}
 	if t.key() == "compare" && nameless(l.text(start, end)) && l.compares() {
 		return end // "put this next to shed and compare them"
 	}
@@ -124,6 +127,9 @@ func (l *lexing) tail(t *token, i int) int {
 	}
 	if t.key() == "save" && (t.text == "save" && saved[l.word(start)] || wished(t.before)) {
 		first = false // "I'd save on lumber with five rails"
+	}
+	if t.key() == "save" && t.text == "save" && (l.word(start) == "me" || l.word(start) == "us" || l.countsParts(start)) {
+		first = false // "save me some money", "save two boards for spares"
 	}
 	if w := l.word(end - 1); t.key() == "save" && (w == "csv" || w == "spreadsheet" || w == "excel") {
 		first = false // "save the cuts as csv"
@@ -218,44 +224,6 @@ func (l *lexing) namesWall(name string) bool {
 		return true
 	}
 	return len(l.tokens) < 3
-}
-
-// nameAgain steps over a word of correction after a name, where another name follows: "… to porch.svg, no, to deck.svg".
-func (l *lexing) nameAgain(key string, end int) int {
-	i := end
-	if l.word(i) == "," || l.word(i) == "." && !l.glued(i+1) {
-		i++
-	}
-	for (l.word(i) == "hmm" || l.word(i) == "hm" || l.word(i) == "oh") && l.word(i+1) == "," {
-		i += 2
-	}
-	next := l.pastFixes(i)
-	if next == i {
-		return end
-	}
-	i = next
-	for l.word(i) == "," || l.word(i) == "to" || l.word(i) == "as" || l.word(i) == "with" {
-		i++
-	}
-	if l.commandAt(i) || l.nameEnd(key, i) == i {
-		return end
-	}
-	return i
-}
-
-// pastFixes steps over words of correction: "no, sorry, …". It returns i where there are none.
-func (l *lexing) pastFixes(i int) int {
-	for from := i; ; {
-		f := vocab().match(l.reader, i)
-		switch {
-		case len(f) > 0 && f[0].entry.kind == kFix:
-			i = f[0].next
-		case l.word(i) == "no", l.word(i) == "," && i > from:
-			i++
-		default:
-			return i
-		}
-	}
 }
 
 func (l *lexing) breaks(t token) bool {

@@ -75,3 +75,54 @@ func (l *lexing) otherwise(i int) int {
 	}
 	return l.phrase(f, i)
 }
+
+// countsParts reports whether a number of parts, or a number alone beside one, stands at atom i where a name is looked for.
+func (l *lexing) countsParts(i int) bool {
+	_, next, ok := l.length(i)
+	if ok && l.word(next) == "and" {
+		_, next, ok = l.length(next + 1) // "between five and six rails"
+	}
+	if !ok {
+		return false
+	}
+	f := vocab().match(l.reader, next)
+	return len(f) > 0 && f[0].entry.kind == kPart
+}
+
+// nameAgain steps over a word of correction after a name, where another name follows: "… to porch.svg, no, to deck.svg".
+func (l *lexing) nameAgain(key string, end int) int {
+	i := end
+	if l.word(i) == "," || l.word(i) == "." && !l.glued(i+1) {
+		i++
+	}
+	for (l.word(i) == "hmm" || l.word(i) == "hm" || l.word(i) == "oh") && l.word(i+1) == "," {
+		i += 2
+	}
+	next := l.pastFixes(i)
+	if next == i {
+		return end
+	}
+	i = next
+	for l.word(i) == "," || l.word(i) == "to" || l.word(i) == "as" || l.word(i) == "with" {
+		i++
+	}
+	if l.commandAt(i) || l.nameEnd(key, i) == i {
+		return end
+	}
+	return i
+}
+
+// pastFixes steps over words of correction: "no, sorry, …". It returns i where there are none.
+func (l *lexing) pastFixes(i int) int {
+	for from := i; ; {
+		f := vocab().match(l.reader, i)
+		switch {
+		case len(f) > 0 && f[0].entry.kind == kFix:
+			i = f[0].next
+		case l.word(i) == "no", l.word(i) == "," && i > from:
+			i++
+		default:
+			return i
+		}
+	}
+}

@@ -145,6 +145,10 @@ func (g *grouping) command(i int) bool {
 		if n := len(g.s.groups); (key == "undo" || key == "start over") && t.as(kForgetTail) != nil && (g.g.force == Forget || key == "start over" && g.g.force == State && !hasFigure(g.g.items) && named(g.g.items) || g.empty() && n > g.first && g.s.groups[n-1].force == Forget) && g.dropTail(i) {
 			return true // "never mind the opening, forget it"
 		}
+		if key == "undo" && strings.HasPrefix(t.text, "never mind") && i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kWh {
+			g.s.fail(t.at, solver.Question{Text: "Never mind what?", Example: "forget gap"}) // "never mind how high the wall is"
+			return true
+		}
 		if key == "undo" && g.forgets(i) {
 			g.flush(group{force: Forget, head: t.token}) // "never mind the budget"
 			return true

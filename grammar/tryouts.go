@@ -102,4 +102,24 @@ var tryouts = []entry{
 	{kind: kFill, key: "fill", ways: "in [the] (scrap pile|scrap heap|scrap bin|scrap box|waste bin|dumpster|trash|garbage|skip|burn pile|firewood pile)"},
 	{kind: kQuest, key: "drawing", ways: "(show ME|let ME see|can i see|can we see|could i see|may i see|i want to see|draw ME|draw) [(the|my|our|this|that)] [(whole|entire|finished)] (wall|screen|fence|halfwall) [(again|now|please|once more|as it (is|stands)|as it (is|stands) now)]"},
 	{kind: kCmd, key: "draw to", ways: "(stick|shove|pop|dump|throw|slap|put|save) (a|the|my|that|this) (drawing|picture|sketch|elevation) [(out|down)] (to|in|into|as|onto)"},
+	{kind: kHead, key: "what if", loose: true, ways: `
+		(run|rerun|redo|rework|recalculate|figure|refigure|recompute|work|do|go) [(through)] (it|that|this|everything|the numbers|the layout|things|the wall) [(again|over|once more|one more time|another time)] (but|only|except) (with|for|at|using|as if|assuming|this time with)
+		(go|run|work|step) through (it|that|this|everything|the numbers|things) [(again|over|once more|one more time)] [(but|only)] (with|at|using|assuming|this time with)`},
+	{kind: kTail, key: "fit", ways: "(hurt|harm|spoil|ruin|help|matter|change|break|upset|improve) (anything|things|much|a lot|us|any)"},
+	{kind: kHead, key: "check", loose: true, ways: "(did|do|have) i (hear|read|understand|get|got|heard|understood) [(that|it|you|him|her|this|them)] (right|correctly|straight) [(,|:)] [that]"},
+	{kind: kCmd, key: "redo", loose: true, ways: "(want|give ME|put|bring|like|have) [(that|the)] last (one|thing|change|bit) back [(in|again)]"},
+	{kind: kCmd, key: "start over", loose: true, ways: `
+		(scrap|forget|toss|scratch|dump|junk|bin|trash|chuck|ditch) (the|this) whole (plan|design|layout|idea|wall|job|project|setup) [and (start|begin) (fresh|over|again|afresh|anew|from scratch)]`},
+	{kind: kCmd, key: "recap", loose: true, ways: "(hear|have|read|play|say|give ME|tell ME|run) (it|that|this|everything) [all] back [(to|for)] [ME] [again]"},
+	{kind: kCmd, key: "forget all but", loose: true, ways: "(keep|hold on to|hang on to) (just|nothing but|nothing except)"},
+	{kind: kCmd, key: "forget", ways: "(let go|let loose) of [the limit on]"},
+	{kind: kCmd, key: "save", ways: `
+		STORE (what|whatever) (i|we) (have|have got|got|did|have done) [(so far|now|here|up to now|at the moment)] [,] [and] (name|call|label|title) (it|this|that)`},
+	{kind: kCmd, key: "quit", ways: "that is all (she wrote|folks)\n(good|great|perfect) , (i am|we are) done [here]\nwe are all (done|set|through|finished) [here]"},
+	{kind: kGoal, key: "cheapest", loose: true, ways: "(whatever|whichever|which ever) [(one|way)] ('s|is) [the] (cheapest|least expensive|least costly) [(please|to (build|buy|do))]"},
+	{kind: kGoal, key: "least waste", loose: true, ways: `
+		(do not want|no|not|without|avoid|hate) [to] [(have|having|end up with|be left with|see)] [a] (pile|heap|mountain|bunch|load|lot|bin|truckload) of (scrap|scraps|offcuts|leftovers|waste|cutoffs|firewood|kindling) [(left over|left|lying around|at the end)]
+		(use|use up|get) as much [out] of (each|every|the) (board|stick|length|boards|lumber|wood) as (you can|possible|we can|i can)`},
+	{kind: kGoal, key: "same length", loose: true, ways: "(cut|saw|chop|make) (everything|them all|all of them|the lot|every one) [(to|at)] (the same|alike|one length|a single length|the same length|identical) [so [that] (i|we) can (gang cut|stack cut|cut them in a stack|gang saw|batch cut) [them]]"},
+	{kind: kGoal, key: "cheapest", ways: "save ME [(some|a little|a few|as much)] (money|bucks|dollars|cash) [(as you can|wherever you can|where you can|if you can)]"},
 }
