@@ -179,3 +179,17 @@ func (s *speech) bought(g *group, list []item) bool {
 	s.act(g, Act{Kind: Ask, Topic: "shopping"})
 	return true
 }
+
+// changesHow drops the verb of "how does the gap change with 2x4s".
+func changesHow(g *group, list []item) []item {
+	if g.head == nil || g.head.text != "how" || !hasFigure(list) {
+		return list
+	}
+	var out []item
+	for _, it := range list {
+		if it.value() || it.kind != kWayOut || !strings.HasPrefix(it.text, "change") {
+			out = append(out, it)
+		}
+	}
+	return out
+}

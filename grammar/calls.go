@@ -55,3 +55,8 @@ var callLeads = []entry{
 		(we|i|you|they) [have] (did|had|used|built|made|put|got|done) [it] (on|at|for|in|along|with)
 		[the] name of`},
 }
+
+// foreignOrWall reports whether a word can be the name of a plan: that of a place, or one that no table knows.
+func foreignOrWall(w string) bool {
+	return wallNames[w] && ordinals[w] == 0 && w != "other" || foreignWord(w)
+}

@@ -7,12 +7,17 @@ import (
 
 // comparands splits what is compared: "garden and driveway", "this with the one saved as shed".
 func comparands(names, head string) []string {
+	if head == asTold {
+		return strings.Split(names, ", ")
+	}
 	names = " " + names + " "
 	if rest, ok := strings.CutPrefix(strings.ToLower(head), "how do"); ok && (rest == "" || rest == "es") {
+		cut := false
 		for _, verb := range comparing {
-			names = strings.Replace(names, verb, " with ", 1)
+			if strings.Contains(names, verb) {
+				names, cut = strings.Replace(names, verb, " with ", 1), true
+			}
 		}
-		cut := strings.Contains(names, " with ")
 		for _, verb := range []string{" compare ", " stack up ", " measure up ", " differ "} {
 			if rest, ok := strings.CutSuffix(names, verb); ok {
 				names, cut = rest+" ", true

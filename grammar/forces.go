@@ -1,10 +1,6 @@
 package grammar
 
-import (
-	"strings"
-
-	"saywright/solver"
-)
+import "strings"
 
 func (g *grouping) headWord(i int) bool {
 	t := g.list[i]
@@ -131,6 +127,13 @@ func (g *grouping) wh(i int) bool {
 	}
 	if g.onlyAsks() {
 		g.g = group{force: State} // "does it say how many rails there are"
+	}
+	if t.text == "count" && g.g.force == Why && g.empty() && whoCounts(t.before) {
+		return true // "how did you count the spare"
+	}
+	if (t.text == "what is" || t.text == "what are") && g.g.force == State && g.empty() && g.utmost(i) {
+		g.flush(group{force: WhatIf, head: t.token}) // "what's the widest opening I can have" sets nothing
+		return true
 	}
 	if gives(t.token) && g.wishes(i) || i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kGoal {
 		return true
@@ -330,25 +333,4 @@ func (g *grouping) alone(i int) bool {
 		}
 	}
 	return true
-}
-
-// uncounted reports whether the last thing that the question names has no count: "that gap number".
-func (g *grouping) uncounted() bool {
-	if n := len(g.g.items); n > 0 {
-		t := g.g.items[n-1]
-		return !t.value() && t.kind == kPart && !t.plural() && !senseOf(t.token).sure.empty() && countless(senseOf(t.token).sure)
-	}
-	return false
-}
-
-// countless reports whether none of what a word surely speaks of is counted.
-func countless(s set) bool { return s.and(ofKind[solver.Count]).empty() }
-
-// aside reports whether who says so stands between two commas at item i, or at the end behind one: "seven boards, he says, with two
-// inches between".
-func (g *grouping) aside(i int) bool {
-	if i == 0 || g.list[i-1].value() || g.list[i-1].kind != kComma {
-		return false
-	}
-	return i+1 == len(g.list) || !g.list[i+1].value() && g.list[i+1].kind == kComma
 }

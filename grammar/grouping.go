@@ -155,6 +155,9 @@ func (it item) breaks() bool {
 
 func (g *grouping) flush(next group) {
 	g.g.dropped = g.takenBack(next)
+	if g.g.force == Check && g.g.head == nil && g.works() {
+		g.g.force = WhatIf // "does 2-3/8 work for the gap"
+	}
 	if n := len(g.g.items); g.g.force == Check && g.g.head == nil && n > 1 && !g.g.items[n-1].value() && (g.g.items[n-1].kind == kGoesIn || g.g.items[n-1].kind == kBestTail) {
 		g.g.force = WhatIf // "does a 3 inch gap work"
 	}

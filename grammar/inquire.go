@@ -42,6 +42,7 @@ func (s *speech) asked(g *group) {
 		s.act(g, a)
 		return
 	}
+	list = changesHow(g, list)
 	if s.bought(g, list) {
 		return
 	}

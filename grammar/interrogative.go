@@ -55,6 +55,10 @@ func (g *grouping) interrogative() {
 		return
 	}
 	p := &g.s.groups[g.first]
+	if p.force == Check && o[0] == "do" && (o[1] == "i" || o[1] == "we") && alone && buysOnly(p.items) {
+		p.force, p.items, p.topic = Ask, nil, "shopping" // "do I need to buy any 4x4s"
+		return
+	}
 	if knowing(o, g.list) && (p.force == Check || p.force == State || p.force == WhatIf) && p.cmd == "" && alone && onlyNames(withoutSelling(p.items)) && !onlyPost(p.items) {
 		p.force, p.items = Ask, withoutSelling(p.items) // "have you got the gap", "do we need stiffeners"
 		return
@@ -162,6 +166,33 @@ func withoutSelling(list []item) []item {
 func onlyPost(list []item) bool {
 	for _, it := range list {
 		if !it.value() && it.kind == kPart && it.key() == "post" {
+			return true
+		}
+	}
+	return false
+}
+
+// buysOnly reports whether nothing but lumber that is bought is spoken of.
+func buysOnly(list []item) bool {
+	buys, goods := false, false
+	for _, it := range list {
+		switch {
+		case it.value() && (it.kind == kSize || it.lim.lo.footer) && len(it.lim.lead)+len(it.lim.tail) == 0:
+			goods = true
+		case !it.value() && it.kind == kSell:
+			buys = true
+		case !it.value() && (it.kind == kGoesIn || it.breaks()):
+		default:
+			return false
+		}
+	}
+	return buys && goods
+}
+
+// works reports whether a verb of fitting stands between a value and what it is the value of.
+func (g *grouping) works() bool {
+	for i, it := range g.g.items {
+		if i > 0 && !it.value() && it.kind == kGoesIn && (it.text == "work" || it.text == "fit" || it.text == "hold") && hasFigure(g.g.items[:i]) {
 			return true
 		}
 	}

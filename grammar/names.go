@@ -186,11 +186,6 @@ func (l *lexing) tail(t *token, i int) int {
 	return max(end, past)
 }
 
-// foreignOrWall reports whether a word can be the name of a plan: that of a place, or one that no table knows.
-func foreignOrWall(w string) bool {
-	return wallNames[w] && ordinals[w] == 0 && w != "other" || foreignWord(w)
-}
-
 // aNoun reports whether the empty words before a word make a noun of it.
 func aNoun(before string) bool {
 	words := strings.Fields(before)

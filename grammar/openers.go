@@ -1,5 +1,11 @@
 package grammar
 
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
 // onlyAsks reports whether the sentence so far does no more than ask whether something is known.
 func (g *grouping) onlyAsks() bool {
 	if g.g.force != Check && g.g.force != State || g.g.cmd != "" || g.g.sealed || len(g.g.items) == 0 {
@@ -38,4 +44,50 @@ func (g *grouping) csv(i int) bool {
 		return false
 	}
 	return true
+}
+
+// uncounted reports whether the last thing that the question names has no count: "that gap number".
+func (g *grouping) uncounted() bool {
+	if n := len(g.g.items); n > 0 {
+		t := g.g.items[n-1]
+		return !t.value() && t.kind == kPart && !t.plural() && !senseOf(t.token).sure.empty() && countless(senseOf(t.token).sure)
+	}
+	return false
+}
+
+// countless reports whether none of what a word surely speaks of is counted.
+func countless(s set) bool { return s.and(ofKind[solver.Count]).empty() }
+
+// whoCounts reports whether a subject stands before a verb.
+func whoCounts(before string) bool {
+	f := strings.Fields(before)
+	return len(f) > 0 && subjects[f[len(f)-1]] || len(f) > 0 && f[len(f)-1] == "you"
+}
+
+// utmost reports whether the most or the least of something follows item i, and how much of it there can be.
+func (g *grouping) utmost(i int) bool {
+	if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kGoal && (strings.Contains(g.list[i+1].text, " can ") || strings.Contains(g.list[i+1].text, " could ")) {
+		return true
+	}
+	if i+2 >= len(g.list) || g.list[i+1].value() || g.list[i+1].kind != kBest && g.list[i+1].kind != kGoal {
+		return false
+	}
+	for _, it := range g.list[i+2:] {
+		if it.breaks() {
+			return false
+		}
+		if !it.value() && (it.kind == kBestTail || it.kind == kTail || it.kind == kGoesIn) {
+			return true
+		}
+	}
+	return false
+}
+
+// aside reports whether who says so stands between two commas at item i, or at the end behind one: "seven boards, he says, with two
+// inches between".
+func (g *grouping) aside(i int) bool {
+	if i == 0 || g.list[i-1].value() || g.list[i-1].kind != kComma {
+		return false
+	}
+	return i+1 == len(g.list) || !g.list[i+1].value() && g.list[i+1].kind == kComma
 }

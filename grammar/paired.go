@@ -48,6 +48,9 @@ var pairedWays = sync.OnceValue(func() []heldWay {
 	return append(out, heldWay{regexp.MustCompile(`^(?:please |can you |could you )?(?:compare|cmp) [a-z' ]+ , (?:(?:they are|those are|these are|which are|both are)(?: both)? )?` + called + ` ` + told + end), true})
 })
 
+// asTold marks a comparison of two names as they are told, even where one of them is "mine".
+const asTold = "compare as told"
+
 // holding are words without one of which no two plans are held against each other.
 var holding = wordSet("against side beside alongside next vs versus compare compares cmp compared comparison difference differ differs stack stacks measure measures which what head hold holds cheaper better dearer taller simpler bigger longer")
 
@@ -82,7 +85,7 @@ func (l *lexing) pair(i int) int {
 		t.found, t.text = []found{{entry: heldAgainst}}, "compare"
 		l.add(kName, end-1, end).text = a + " with " + b
 		if w.literal {
-			l.last().text = "one called " + a + " with one called " + b
+			l.last().text, l.tokens[len(l.tokens)-2].text = a+", "+b, asTold
 		}
 		return end
 	}

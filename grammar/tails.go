@@ -49,6 +49,9 @@ func (g *grouping) tail(i int) bool {
 		}
 		if g.g.force == State && g.empty() && len(g.s.groups) == g.first && hasFigure(g.list[i:]) {
 			g.g.force, g.g.head = Check, t.token // "would you verify that the wall is 48 high"
+			if strings.HasSuffix(t.text, " it be") {
+				g.g.force = WhatIf // "could it be 44 high"
+			}
 			return true
 		}
 		if strings.HasPrefix(t.text, ",") && i+1 < len(g.list) && (g.list[i+1].value() || !g.list[i+1].breaks() && g.list[i+1].kind != kIt && g.list[i+1].kind != kTailFill) {

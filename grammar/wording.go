@@ -17,6 +17,7 @@ func (l *lexing) wordings() {
 	l.soldOut()
 	l.offEach()
 	l.ordered()
+	l.isItOK()
 	l.beside()
 	l.onward()
 	l.reaching()
@@ -250,3 +251,38 @@ func (l *lexing) ordered() {
 		}
 	}
 }
+
+// isItOK takes an "ok" after what a question speaks of for what asks whether it can be: "is a 3 inch gap alright".
+func (l *lexing) isItOK() {
+	if len(l.tokens) == 0 || l.tokens[0].kind == kHead || l.tokens[0].kind == kTail {
+		return
+	}
+	if o := firstWord(l.tokens[0].before); o != "is" && o != "are" {
+		return
+	}
+	named := func(t *token) bool { return t.kind == kNum || t.kind == kSize || t.kind == kPart || t.kind == kDim }
+	for i := 1; i < len(l.tokens); i++ {
+		t := &l.tokens[i]
+		if t.kind == kStop || t.kind == kComma {
+			return
+		}
+		if t.kind == kTail && t.key() == "verify" && fine[firstWord(t.text)] && named(&l.tokens[i-1]) {
+			t.text, t.found = "fit", []found{{entry: canBe}}
+			return
+		}
+		if fine[firstWord(t.before)] && named(&l.tokens[i-1]) {
+			at := t.at
+			_, t.before, _ = strings.Cut(t.before, " ")
+			l.tokens = append(l.tokens[:i], append([]token{{kind: kTail, text: "fit", at: at, end: at, found: []found{{entry: canBe}}}}, l.tokens[i:]...)...)
+			return
+		}
+	}
+	if at := l.atoms[len(l.atoms)-1]; fine[firstWord(l.before)] && named(l.last()) {
+		l.tokens = append(l.tokens, token{kind: kTail, text: "fit", at: at.at, end: at.end, found: []found{{entry: canBe}}})
+	}
+}
+
+var canBe = &entry{kind: kTail, key: "fit"}
+
+// fine are words of consent.
+var fine = map[string]bool{"ok": true, "okay": true, "fine": true, "alright": true, "allowed": true, "okay?": true, "ok?": true, "alright?": true}
