@@ -107,12 +107,11 @@ var amounts = []entry{
 		(tagged|marked|stickered|ticketed|labeled|labelled|advertised) at
 		(will|would) (set|run|cost|knock) (you|me|us) back
 		(set|sets) (you|me|us) back
-		(is|are) up to
 		went up [,] (they|it) (is|are)`},
 	{kind: kSell, key: "sell", ways: `
 		[it] (turns|turned) out (they|yard|store|shop|lumberyard|merchant|supplier) (have|has|have got|has got|carry|carries|sell|sells|stock|stocks)
 		(they|yard|store|shop|lumberyard|merchant|supplier) (do|does|did|will) [(also|still|now)] (have|carry|sell|stock|get|keep|offer)
-		[hardware] (yard|store|shop|lumberyard|lumber yard|merchant|mill|co - op|coop|depot|dealer) [(near|by|around|close to) (us|me|here|you|town)] [(only|just|also|still)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|does|has|has got|got|is) [(its|their|the)] [(RAIL|lumber|stock)] [(in|as|of)]
+		[hardware] (yard|store|shop|lumberyard|lumber yard|merchant|mill|co - op|coop|depot|dealer) [(near|by|around|close to) (us|me|here|you|town|my place|our place|my house|our house)] [(only|just|also|still)] (sell|sells|carry|carries|stock|stocks|keep|keeps|offer|offers|does|has|has got|got|is) [(its|their|the)] [(RAIL|lumber|stock)] [(in|as|of)]
 		(PERSON|PERSONKIND PERSON) [(in|at) the (yard|store|shop|counter)] [just] (rolled out|brought in|got in|put out|unloaded|took in) [some]
 		to be had`},
 	{kind: kSellLess, key: "-=", ways: "(they|yard|store|shop|lumberyard|we) (are|is) (wiped|cleaned|picked|sold|bought) (out|clean) of\n(wiped|cleaned|picked) (out|clean) of"},
@@ -147,12 +146,14 @@ var amounts = []entry{
 	{kind: kUnits, key: "customary", loose: true, ways: "(put|bring|turn|set|switch|change) (it|everything|that|all) back (to|into|in) (feet and inches|inches|inches and feet|feet|imperial|customary)"},
 	{kind: kUnits, key: "metric", loose: true, ways: "(put|bring|turn|set|switch|change) (it|everything|that|all) back (to|into|in) (metric|millimeters|millimetres|mm)"},
 	{kind: kTailFill, key: "as told", ways: `
+		would suit [(me|us)] [(fine|well|nicely)]
 		so [that] GAP (stay|stays|come out|are|keep|remain) (true|even|exact|equal)
 		, (falls|falling|sloping|slopes|slanting) [from] (left to right|l to r)
 		, the (rogue|thief|crook|robber|bandit|swine|cheat|devil|shark|scoundrel)
 		(off|over|past) [the] edge [it is]`},
 	{kind: kFill, key: "fill", ways: "while (i|we) (am|are) at (it|bench|saw|that)"},
 	{kind: kExtra, key: "extra", ways: "besides"},
+	{kind: kBoxOf, key: "box", ways: "/ (box|pack|package|carton|bucket|tub) [of]\n(for|in|by) (a|the) (box|pack|package|carton|bucket|tub) of"},
 	{kind: kPart, key: "trim", sense: meaning("trim"), ways: "(losing|lose) (apiece|each) squaring (them|it|those)\nsquaring (them|those|each one|every one) [(up|off)]"},
 	{kind: kPart, key: "spare", sense: meaning("spare | rails, have"), ways: "(extra|more|additional) RAIL (just in case|in case|to be safe|for safety|for luck|for insurance|as backup|as insurance|in reserve)"},
 	{kind: kPart, key: "span", sense: meaning("span"), ways: "(daylight|open space|clear space|air) BETWEEN [(two|both)] [END] POST\n(in the clear) BETWEEN [(two|both)] [END] POST"},

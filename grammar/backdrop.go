@@ -64,7 +64,7 @@ func clauseStarts(atoms []atom) []int {
 	for i := 1; i < len(atoms); i++ {
 		switch {
 		case breaksClause(atoms, i-1):
-		case atoms[i].text == "so" && pleads(plainWords(atoms[starts[len(starts)-1]:i])): // "digging is hard so as few posts as possible"
+		case atoms[i].text == "so" && (pleads(plainWords(atoms[starts[len(starts)-1]:i])) || tellsSize(atoms[starts[len(starts)-1]:i])): // "digging is hard so as few posts as possible"
 		case atoms[i].text == "to" && i > 1 && aims(wordsAhead(atoms[i:])):
 		case atoms[i].text == "and" && i-starts[len(starts)-1] == 2 && atoms[i-2].text == "any":
 			continue // "any taller and it blocks the view"

@@ -184,3 +184,22 @@ func (k *clause) offBoards() tokenKind {
 	}
 	return kNot
 }
+
+// handing are empty words before a value that hand it to the noun before them.
+var handing = wordSet("is of at should will to needs must has 's was")
+
+// wayThenValue drops a word of direction between a figure and the one that takes its place: "46, no, lower, 44".
+func (l *lexing) wayThenValue() {
+	for i := 1; i+2 < len(l.tokens); i++ {
+		t, comma, num := &l.tokens[i], &l.tokens[i+1], &l.tokens[i+2]
+		if t.kind != kMore && !(t.kind == kChange && t.text == "lower") || comma.kind != kComma || num.kind != kNum || endsIn(num.before, "by") || !l.valueBefore(i) {
+			continue
+		}
+		if prev := l.tokens[i-1].kind; prev == kComma || prev == kFix || prev == kNo {
+			l.drop(i)
+			if l.tokens[i-1].kind == kComma {
+				l.drop(i)
+			}
+		}
+	}
+}

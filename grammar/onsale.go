@@ -92,6 +92,9 @@ func (k *clause) soldByNumber() bool {
 	if t == nil {
 		return false
 	}
+	if strings.Contains(t.text, "come") && (k.about("size") || k.about("rail")) {
+		return true // "lumber comes in 8, 10 and 12"
+	}
 	for _, w := range []string{"sell", "carr", "stock", "offer", "sale", "rack", "length"} {
 		if strings.Contains(t.text, w) {
 			return true

@@ -1,6 +1,9 @@
 package grammar
 
-import "strings"
+import (
+	"strings"
+	"sync"
+)
 
 // A plea tells why something is wished of those who are to live with the wall: "my hand has to fit", "the cat gets out",
 // "snow melts there". Its words come from closed lists, so that nothing in it can set, deny or doubt what stands beside it.
@@ -14,7 +17,7 @@ var outsiders = wordSet(`
 	stroller strollers pram wheelchair chair chairs wheelbarrow wheelbarrows barrow mower lawnmower cart carts wagon trolley bike bikes bicycle scooter trike grill barbecue bbq smoker table tables couch
 	sofa bench hammock hose broom brush shovel rake vacuum leaf leaves blower hand hands arm arms fist knee knees leg legs elbow shoulder shoulders finger fingers toes ball balls toy toys
 	snow ice rain water runoff puddles puddle wind breeze sun sunlight light shade dirt mud dust slush hail view lake street road traffic windowsill sill window windows cushion cushions planter planters
-	flowerpot pots pot plants plant bushes hedge crew truck trailer van money cash budget digging sawing sweeping mowing painting sanding cleaning
+	walker walkers carriage fridge refrigerator dresser dolly tractor snowblower tiller cooler cot stretcher rollator bin bins flowerpot pots pot plants plant bushes hedge crew truck trailer van money cash budget digging sawing sweeping mowing painting sanding cleaning
 `)
 
 // timber are nouns of wood at whose growing and drying a plea may point: "otherwise the boards cup".
@@ -162,8 +165,10 @@ func tellsSize(part []atom) bool {
 		switch w := part[i].text; {
 		case w == "is", w == "are", w == "'s", w == "measures", w == "stands":
 			verb = true
-		case part[i].kind == aDigits, part[i].kind == aVulgar, words().numberish(w), w == "inch", w == "inches", w == "in", w == "feet", w == "foot", w == "ft", w == "cm", w == "mm":
+		case part[i].kind == aDigits, part[i].kind == aVulgar, words().numberish(w) || numerals()[w]:
 			figure = true
+		case w == "inch", w == "inches", w == "in", w == "feet", w == "foot", w == "ft", w == "cm", w == "mm", w == `"`, w == "'":
+			dim = true
 		case w == "wide", w == "tall", w == "high", w == "long", w == "across", w == "deep", w == "around":
 			dim = true
 		case part[i].kind == aSign && w != "?", w == "and", w == "a", w == "about", w == "at", w == "the", w == "handles", w == "wheels", w == "shoulder", w == "shoulders", w == "of", w == "half":
@@ -220,3 +225,33 @@ func aims(w []string) bool {
 }
 
 var aimVerbs = wordSet("keep stop prevent let allow help give save protect shed catch block get")
+
+// numerals are the words of numbers.
+var numerals = sync.OnceValue(numberWords)
+
+// withoutSizes leaves out the clauses that tell how big an outsider is, so that no figure in them is taken for one of the
+// wall. It reports false where nothing else is said.
+func withoutSizes(atoms []atom) ([]atom, bool) {
+	cuts := clauseStarts(atoms)
+	var left []atom
+	dropped := false
+	for k, from := range cuts {
+		to := len(atoms)
+		if k+1 < len(cuts) {
+			to = cuts[k+1]
+		}
+		part := atoms[from:to]
+		if tellsSize(part) {
+			dropped = true
+			continue
+		}
+		if dropped && len(left) == 0 {
+			part = withoutJoint(part)
+		}
+		left = append(left, part...)
+	}
+	if !dropped {
+		return atoms, true
+	}
+	return left, len(left) > 0
+}

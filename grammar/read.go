@@ -29,6 +29,11 @@ func Read(line string, c Context) Reading {
 	if len(atoms) == 0 {
 		return askedBack(0, "What would you like to build?", "wall 48 high, gap 2-1/2")
 	}
+	left, ok := withoutSizes(atoms)
+	if !ok {
+		return askedBack(0, "What does that come to for the wall?", "opening at least 32")
+	}
+	atoms = left
 	r := readAtoms(atoms, c)
 	if r.Ask == nil || c.deep {
 		return r

@@ -66,6 +66,8 @@ func (l *lexing) unlike(i int, f []found) []found {
 		return vocab().matchBut(l.reader, i, k)
 	case k == kWh && w == "figure" && f[0].next == i+1 && (i == 0 || l.word(i-1) == "uh" || l.word(i-1) == "just") && l.startsNumber(i+1):
 		return vocab().matchBut(l.reader, i, k) // "figure three spare boards"
+	case k == kQuest && f[0].entry.key == "hardware" && w == "get" && l.word(f[0].next) == "for":
+		return vocab().matchBut(l.reader, i, k) // "I can get brackets for three dollars each"
 	case k == kTail && w == ",":
 		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].entry.kind == kTail && g[0].next > f[0].next {
 			return nil // ", do those check out"

@@ -148,6 +148,9 @@ func (k *clause) set(i int) (made, bool) {
 		op = solver.Eq // "they hit one another once the gap is under 1-3/4"
 	}
 	m := made{st: solver.Statement{Name: name, Op: op}, at: k.items[i].startAt(), lim: lim, kind: kind}
+	if name.Quantity == solver.Fit && k.about("each end") && !k.about("fit") && (k.carry.name == nil || k.carry.name.Quantity != solver.Fit) {
+		return made{}, false // "two openings, one at each end"
+	}
 	if name.Quantity == solver.Fit && k.about("each end") && lim.of == nil && lim.hi == nil {
 		twice := *lim.lo
 		twice.val, twice.plain = twice.val.Add(twice.val), ""

@@ -116,7 +116,7 @@ func (k *clause) price(g goods) (reading, bool) {
 	switch {
 	case len(g.items) == 1 && g.size == "" && len(g.longs) == 0:
 		n.Item = g.items[0]
-		if !said && !cash.lo.money2 {
+		if !said && !cash.lo.money2 && k.has(kBoxOf) == nil {
 			return reading{}, false
 		}
 		if n.Item == "screws" && len(g.counts) == 1 {
@@ -169,7 +169,7 @@ func (k *clause) cash(g goods) (*limit, goods, bool) {
 	switch {
 	case len(g.others) == 1 && g.others[0] == last:
 		g.others = nil
-	case len(g.others) == 1 && g.others[0].lo.money2 && (k.has(kPriceVerb) != nil || len(g.longs) == 1 && (strings.HasSuffix(k.items[k.valueOf(g.others[0])].before, "are") || strings.HasSuffix(k.items[k.valueOf(g.others[0])].before, "is"))):
+	case len(g.others) == 1 && g.others[0].lo.money2 && (k.has(kPriceVerb) != nil || k.has(kBoxOf) != nil || len(g.longs) == 1 && (strings.HasSuffix(k.items[k.valueOf(g.others[0])].before, "are") || strings.HasSuffix(k.items[k.valueOf(g.others[0])].before, "is"))):
 		last, g.others = g.others[0], nil // "I paid 14.50 for a sixteen foot 2x6"
 	case len(g.counts) > 0 && g.counts[len(g.counts)-1] == last && (k.has(kPriceVerb) != nil || len(g.items) == 1 && k.carry.item != nil && k.carry.item.Quantity == solver.Price && len(g.counts) == 1):
 		g.counts = g.counts[:len(g.counts)-1]
@@ -201,7 +201,8 @@ func (k *clause) have(g goods) (reading, bool) {
 
 // extra reads pieces wanted besides: "and twelve more two by sixes at 45 and a half".
 func (k *clause) extra(g goods) (reading, bool) {
-	if k.has(kExtra) == nil && !k.boughtMore() || !k.only(kExtra, kMore, kAnother, kEach, kPriceVerb, kX, kCutWord, kHave, kChange, kSell, kHaveTail, kThanNow) {
+	plus := k.has(kChange) != nil && k.has(kChange).text == "plus" && len(g.counts) > 0
+	if k.has(kExtra) == nil && !k.boughtMore() && !plus || !k.only(kExtra, kMore, kAnother, kEach, kPriceVerb, kX, kCutWord, kHave, kChange, kSell, kHaveTail, kThanNow) {
 		return reading{}, false
 	}
 	if len(g.longs) == 0 && len(g.counts)+len(g.others) == 2 { // the length is bare

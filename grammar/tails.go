@@ -8,6 +8,9 @@ func (g *grouping) tail(i int) bool {
 	if t.as(kPart) != nil && i+1 < len(g.list) && (g.list[i+1].value() && g.list[i+1].before == "" || !g.list[i+1].value() && g.list[i+1].kind == kRel) {
 		return false // "fit" the quantity
 	}
+	if t.text == "fit" && t.as(kPart) != nil && i+1 < len(g.list) && g.list[i+1].value() && g.empty() && g.g.force == State && handing[firstWord(leadOf(g.list[i+1]))] {
+		return false // "the fit should be an eighth"
+	}
 	switch t.key() {
 	case "why":
 		if g.g.force == Ask && endsUp(t.text) && g.g.head != nil && !plainHow(g.g.head.text) {
