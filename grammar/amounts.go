@@ -125,7 +125,7 @@ var amounts = []entry{
 	{kind: kUnits, key: "metric", loose: true, ways: "(used to|at home with|brought up on|raised on|grew up with|grew up on) [(working|work|measuring|thinking)] [in] (millimeters|millimetres|metric|mm|cm|centimeters|centimetres)"},
 	{kind: kGoal, key: "same length", loose: true, ways: "(RAIL|all RAIL|every RAIL) CUT to (one|the one|a single|the same|one and the same) length\nCUT to (the one|one) length"},
 	{kind: kGoal, key: "least waste", loose: true, ways: "as (few|little) WASTE as (you|we|i) (can|could) (manage|get away with|arrange)\nwaste as (few|little) (lumber|timber|wood|material|stock) as (possible|you can|you can manage)"},
-	{kind: kGoal, key: "even gaps", loose: true, ways: "round (ea|each|every) (mark|marks) (by itself|on its own|separately|individually)"},
+	{kind: kGoal, key: "even gaps", loose: true, ways: "round (ea|each|every) (mark|marks) (by itself|on its own|separately|individually) [so [that]] [GAP] [(stay|stays|keep|come out|remain)] [(exact|even|true)]"},
 	{kind: kGoal, key: "fewest posts", loose: true, ways: "(least|smallest|minimum|lowest) number of POST [(you|we|i)] [(can|could)] [(manage|get away with)]\n(min|minimum) (posts|psts|columns) please"},
 	{kind: kBound, key: ">=", ways: `
 		(is|are|be) [the] (least|smallest|narrowest|lowest|shortest|tightest|fewest|minimum|slimmest) [that] (i|we|you|they|he|she) [(would|will|could|can|should|am willing to|are willing to)] [(ever)] (leave|accept|take|want|have|go|allow|stand|put up with|live with|tolerate|do|settle for|get by with|get away with|need|like|make) [it] [(for|on|with|in|as|to)]

@@ -203,3 +203,48 @@ func (l *lexing) wayThenValue() {
 		}
 	}
 }
+
+// oneBay asks which bay is meant where one of several is told by what it is like: "no stiffener in the short bay".
+func (l *lexing) oneBay() {
+	stiffened := false
+	for i := range l.tokens {
+		stiffened = stiffened || l.tokens[i].key() == "stiffener"
+	}
+	for i := range l.tokens {
+		t := &l.tokens[i]
+		if !stiffened || t.kind != kLoc || t.key() != "per bay" || t.index > 0 {
+			continue
+		}
+		for _, like := range []string{" the long ", " the short ", " the wide ", " the big ", " the narrow "} {
+			if strings.Contains(" "+t.text+" ", like) && !t.plural() {
+				t.kind = kUnclear
+			}
+		}
+	}
+}
+
+// belowFloor takes ground that lies so far below the floor for the drop that it is: "the ground lies 18 inches below the floor
+// on the far side".
+func (l *lexing) belowFloor() {
+	for i := 0; i+3 < len(l.tokens); i++ {
+		ground, num, under, floor := &l.tokens[i], &l.tokens[i+1], &l.tokens[i+2], &l.tokens[i+3]
+		if ground.kind == kPart && ground.key() == "floor" && num.kind == kNum && under.kind == kUnder && floor.kind == kPart && floor.key() == "drop" {
+			ground.found, ground.text, ground.end = floor.found, floor.text, floor.end
+			l.tokens = append(l.tokens[:i+2], l.tokens[i+4:]...)
+		}
+	}
+}
+
+// pastTop takes "past the top" of a post for past the top of the wall.
+func (l *lexing) pastTop() {
+	post := false
+	for i := 0; i+1 < len(l.tokens); i++ {
+		t, next := &l.tokens[i], &l.tokens[i+1]
+		post = post || t.kind == kPart && (t.key() == "added post" || t.key() == "post")
+		if post && t.kind == kOver && (next.kind == kAt || next.kind == kTop) && next.key() == "top" && next.text == "top" && (i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma || l.tokens[i+2].kind == kStop) {
+			next.kind, next.found = kPart, wallTop
+		}
+	}
+}
+
+var wallTop = nounOf("wall height")

@@ -11,6 +11,10 @@ import (
 // lumber with its size or a word of pricing, a part with a word of pricing.
 func (k *clause) spokenPrice() {
 	n := len(k.values)
+	if n > 2 && k.values[1] == k.values[0]+1 && strings.HasPrefix(leadOf(k.items[k.values[2]]), "for") && k.priced(k.values[2:]) {
+		k.joinPrice(k.values[0], k.items[k.values[0]].lim, k.items[k.values[1]].lim) // "eleven forty for a twelve foot 2x6"
+		return
+	}
 	if n < 2 || k.values[n-1] != k.values[n-2]+1 {
 		return
 	}
@@ -18,8 +22,15 @@ func (k *clause) spokenPrice() {
 	if !dollars(a) || !dollars(b) || b.lo.val.Less(exact.Int(10)) || !k.priced(k.values[:n-2]) {
 		return
 	}
+	k.joinPrice(k.values[n-2], a, b)
+}
+
+// joinPrice makes one price of the dollars at item last and the cents behind them.
+func (k *clause) joinPrice(last int, a, b *limit) {
+	if !dollars(a) && !(a.lo.unit == money && a.lo.val.IsInt() && a.hi == nil && len(a.lead)+len(a.tail) == 0) || !dollars(b) || b.lo.val.Less(exact.Int(10)) {
+		return
+	}
 	v := amount{number: number{val: a.lo.val.Add(b.lo.val.Div(exact.Int(100)))}, unit: money}
-	last := k.values[n-2]
 	items := append([]item{}, k.items...)
 	items[last].lim = &limit{lo: &v, loTok: a.loTok}
 	fresh := clause{s: k.s, force: k.force, carry: k.carry, items: append(items[:last+1:last+1], items[last+2:]...)}
