@@ -194,7 +194,7 @@ func (s *speech) tried(g *group) {
 	a := Act{Kind: g.force}
 	goods := !slices.ContainsFunc(found, func(m made) bool { return m.st.Name.Quantity != solver.Stock && m.st.Name.Quantity != solver.Price })
 	for _, m := range found {
-		if g.force != Check || !noClaim(g.head, m.st, goods) {
+		if g.force != Check || !noClaim(g.head, m.st, goods) && !(m.st.Name.Quantity == solver.Budget && len(found) == 1) {
 			a.Statements = append(a.Statements, m.st)
 			continue
 		}
@@ -211,13 +211,14 @@ func (s *speech) tried(g *group) {
 		a.Kind = Tolerance
 	}
 	s.act(g, a)
+	s.ownPlace(g, len(s.acts)-1)
 }
 
 // noClaim reports whether what stands in a claim is no claim about the wall: a price, what a seller has or has no more, a rail
 // that somebody has fixed already. goods tells that nothing but lumber on sale is spoken of.
 func noClaim(head *token, st solver.Statement, goods bool) bool {
 	switch st.Name.Quantity {
-	case solver.Price:
+	case solver.Price, solver.Have:
 		return true
 	case solver.Stock:
 		return goods && (st.Op == solver.Plus || st.Op == solver.Minus || head != nil && slices.ContainsFunc(strings.Fields(head.text), func(w string) bool { return selling[w] }))

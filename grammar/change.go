@@ -244,6 +244,9 @@ func (k *clause) falling() bool {
 
 // changedName is name, where "it", or nothing, stands for what was spoken of last.
 func (k *clause) changedName(senses []sense, lim *limit, i int) (solver.Name, solver.Kind, bool) {
+	if lim.lo.size != "" && k.has(kMove) == nil {
+		return solver.Name{}, 0, false // no size is made more by another
+	}
 	if n, kind, ok := k.name(senses, lim, i); ok {
 		if noun := k.noun(i + 2); noun != nil && noun.plural() && !k.items[i+1].value() && k.items[i+1].is(kMore) && lim.lo.unit == bare && !lim.lo.frac && kind == solver.Length {
 			return n, kind, false // "two more posts between the end posts" adds no inches

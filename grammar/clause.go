@@ -98,6 +98,10 @@ func (k *clause) sort() bool {
 				k.open, k.ordinal = it.index, true
 				continue
 			}
+			if n := k.carry.name; n != nil && n.Quantity == solver.AddedPosts && k.post == 0 && k.fromSide() {
+				k.post, k.ordinal = it.index, true // "two posts get added, and the first one goes 52 from the left"
+				continue
+			}
 			if n := k.carry.name; n != nil && n.Post > 0 && k.post == 0 && (n.Quantity == solver.PostFromLeft || n.Quantity == solver.PostFromRight) {
 				k.post, k.ordinal = it.index, true // "the first post at 60 from the left, the second at 120"
 				continue
@@ -237,6 +241,9 @@ func (k *clause) lasting() []sense {
 	var sure, all []sense
 	sided := true
 	for _, i := range k.things {
+		if len(k.things) > 1 && k.items[i].key() == "between posts" {
+			continue // where it is, and not what
+		}
 		sided = sided && k.items[i].kind == kFromSide
 		s := senseOf(k.items[i].token)
 		all = append(all, s)

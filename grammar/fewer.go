@@ -72,6 +72,11 @@ func (g *grouping) speaksOf(key string) bool {
 }
 
 func (g *grouping) dropTail(i int) bool {
+	for _, it := range g.g.items {
+		if g.g.force == State && !it.value() && it.kind == kSellLess {
+			return true // "we sold the last fourteens, so scratch those" says it twice
+		}
+	}
 	if i+1 < len(g.list) && !g.list[i+1].breaks() {
 		return strings.HasSuffix(g.list[i].text, " go") // "I can go 50 more"
 	}

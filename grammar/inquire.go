@@ -40,6 +40,9 @@ func (s *speech) asked(g *group) {
 			a.As = "csv"
 		}
 		s.act(g, a)
+		if g.topic == "posts" && s.carry.name == nil {
+			s.carry = carry{senses: []sense{senseOf(&token{found: addedPost})}} // "where does the post go? he has it 54 from the left"
+		}
 		return
 	}
 	list = changesHow(g, list)

@@ -16,7 +16,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		claims, orders, trials, biddings, wishes,
 		turns, rethought, stuck, inhand, places, sells,
 		wonders, whys, saids, idioms, tryouts,
-		hearsay)
+		hearsay,
+		counter, classroom)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -134,10 +135,18 @@ func (l *lexing) step(i int) int {
 	if next := l.passedOver(i, f); next > i {
 		return next
 	}
-	f = l.unlike(i, f)
+	g, next := l.noCommand(i, f)
+	if next > i {
+		return next
+	}
+	f = l.unlike(i, g)
 	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "clear" && f[0].next == i+1 && l.last() != nil && l.last().kind == kNum {
 		l.empty("clear") // "there are 3.85 m clear"
 		return i + 1
+	}
+	if l.word(i) == "of" && l.word(i+1) == "those" && l.last() != nil && l.last().kind == kNum && l.names(i+2) {
+		l.empty("of") // "two of those stiffeners"
+		return i + 2
 	}
 	if l.word(i) == "of" && (l.word(i+1) == "them" || l.word(i+1) == "those") && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare && l.before == "" {
 		l.add(kIt, i, i+2) // "six of them"
@@ -281,6 +290,9 @@ func (l *lexing) phrase(f []found, i int) int {
 	if next < f[0].next {
 		if g := vocab().match(reader{l.atoms[:next]}, i); len(g) > 0 && (g[0].next == next || f[0].entry.kind == kQuest && g[0].entry.kind == kQuest) {
 			f, next = g, g[0].next // "the first thing I do when I | get out there" asks for no list
+		} else if f[0].entry.kind == kHead && f[0].entry.key == string(Check) && len(g) == 0 {
+			l.empty(l.word(i)) // "can you just | show me a picture" claims nothing
+			return i + 1
 		}
 	}
 	kind := f[0].entry.kind

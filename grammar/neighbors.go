@@ -76,6 +76,8 @@ func (l *lexing) onSaleBeside(i int) bool {
 	case t.kind == kCmd && t.text == "drop" && next.kind == kTo && i+2 < len(l.tokens) && l.tokens[i+2].kind == kNum && l.tokens[i+2].amt.unit == money:
 		t.kind, t.found = kPriceVerb, []found{{entry: costs}}
 		l.drop(i + 1)
+	case t.kind == kExtra && (strings.HasSuffix(t.text, " in") || strings.HasSuffix(t.text, " on")) && next.kind == kNum && l.speaks(i, "spare"):
+		t.kind = kTailFill // "toss in two spare boards"
 	case t.kind == kSell && (t.text == "buy" || t.text == "get" || t.text == "order") && next.kind == kNum && l.speaks(i, "spare"):
 		t.kind = kTailFill
 	case t.kind == kNum && t.text == "one" && strings.HasSuffix(t.before, "for") && next.as(kItem) != nil && i > 0 && l.tokens[i-1].kind == kNum:

@@ -196,6 +196,8 @@ func readAtoms(atoms []atom, c Context) Reading {
 		return Reading{Ask: s.ask}
 	}
 	s.endPosts()
+	s.placesStated()
+	s.helpOnce()
 	if len(s.acts) == 0 {
 		return askedBack(0, "What would you like to know, or to set?", "gap 2-1/2")
 	}
@@ -291,6 +293,9 @@ func reasonEnd(in []token, i int) int {
 			}
 			if j == i+1 && endsInPronoun(in[i].text) {
 				continue // "so they drop in"
+			}
+			if j > i+1 && in[j-1].kind == kUnknown && in[j-1].text != "please" {
+				continue // "so the helpers quit early" tells of others
 			}
 			return i
 		case kNum, kSize, kHead, kQuest, kWh, kRel, kGoal, kBest, kUnits:

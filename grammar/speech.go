@@ -18,6 +18,7 @@ type speech struct {
 	carry      carry
 	groups     []group
 	head       *token // what gave the group at hand its force
+	owned      []int  // acts that tell what is somebody's
 }
 
 // carry is what was spoken of last, for a part of the line that leaves it out: "gap two, but no more than three".
@@ -73,7 +74,7 @@ func (s *speech) endPosts() {
 			}
 		}
 	}
-	if sized < 0 || !apart || added || s.mentions("end post") > 1 {
+	if sized < 0 || !apart || added || s.mentions("end post") > 1 || s.saysBoth() {
 		return
 	}
 	for j := range s.acts[sized].Statements {

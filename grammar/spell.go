@@ -154,6 +154,11 @@ func tryMended(atoms []atom, c Context, r Reading, places []int, options [][]str
 			break
 		}
 	}
+	if len(found) == 0 {
+		if got, ok := aroundMended(atoms, c, places, options); ok {
+			return got
+		}
+	}
 	switch len(found) {
 	case 0:
 		return didYouMean(atoms, r, places, options)

@@ -15,6 +15,7 @@ func (l *lexing) wordings() {
 	l.highGreeting()
 	l.asksNothing()
 	l.soldOut()
+	l.hasNone()
 	l.offEach()
 	l.ordered()
 	l.isItOK()

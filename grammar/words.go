@@ -40,6 +40,7 @@ var classes = []wordClass{
 	{"PERSON", `he she they neighbor neighbour neighbors neighbours guy fellow fella chap builder contractor carpenter salesman saleswoman salesperson clerk dealer
 		inspector student students kid kids apprentice helper mate boss foreman husband wife son daughter dad mom father mother brother sister friend buddy
 		designer architect engineer lad girl boy man woman somebody someone partner crew yard lumberyard merchant store shop relative uncle teacher owner client customer applicant homeowner landlord tenant vendor bidder installer framer joiner supplier pupil pupils trainee learner bench
+		girls boys lads freshman freshmen sophomore sophomores junior juniors
 		lady gentleman gent clerks staff landlady coworker colleague son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift
 		youngster youngsters rookie greenhorn intern novice journeyman laborer labourer foreperson granny nan auntie aunt
 		oldtimer timer sawmill millwright bookkeeper accountant drafter draftsman drafting rep salesrep realtor dude bloke geezer gaffer surveyors builders contractors carpenters`},
@@ -108,10 +109,11 @@ var compounds = []struct{ ways, word string }{
 	{"(half|knee|pony|low|privacy|slat|slatted|board|screen|wooden|timber|whole|entire|complete|finished) wall", "halfwall"},
 	{"cross (piece|board|bar|rail|member|slat) | horizontal (board|rail|slat|plank|member|piece)", "rail"},
 	{"cross (pieces|boards|bars|rails|members|slats) | horizontal (boards|rails|slats|planks|members|pieces)", "rails"},
-	{"(vertical|upright) (stiffener|brace|batten|stay|support|member|piece|board|strip|slat|cleat|strut)", "stiffener"},
-	{"(vertical|upright) (stiffeners|braces|battens|stays|supports|members|pieces|boards|strips|slats|cleats|struts)", "stiffeners"},
+	{"(vertical|upright|up and down) (stiffener|stiffner|brace|batten|stay|support|member|piece|board|strip|slat|cleat|strut)", "stiffener"},
+	{"(vertical|upright|up and down) (stiffeners|stiffners|braces|battens|stays|supports|members|pieces|boards|strips|slats|cleats|struts)", "stiffeners"},
 	{"(son|brother|father|mother|sister|daughter) in law", "relative"},
 	{"(a|one|just one) single", "one"},
+	{"(chop|miter|mitre|table|circular|skil|skill|band|radial arm|track|power|panel|hand|cutoff|cut off|compound miter|sliding miter|sliding|trim|back|bench|portable) saw", "saw"},
 	{"support post", "post"}, {"support posts", "posts"},
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
 	{"pencil (lines|line|mark|marks)", "marks"},
@@ -185,7 +187,7 @@ const neutralWords = `
 	happily
 	oddball 
 	fuss fussing
-	
+	everybody gang fellas teenagers freshmen seniors
 	wanting myself ourselves themselves
 	ready willing happy glad
 	building builds built

@@ -1,0 +1,67 @@
+package grammar
+
+// classroom are words of whoever speaks for a class or a crew: groups at their benches, what they ask, what they taped.
+var classroom = []entry{
+	{kind: kFill, key: "fill", ways: `
+		(okay|ok|all right|alright|now|listen up|so|hey|hi|hello|good morning|morning|well|right) (everybody|everyone|class|folks|gang|people|team|kids|students|boys and girls|ladies and gentlemen|crew|fellas|friends)
+		(listen up|eyes up front|settle down|quiet please|pay attention|heads up) [(everybody|everyone|class|folks|gang|people|team|kids|students)]
+		[(somebody|someone|PERSON|one PERSON|a PERSON|group|bench|table|team)] [(NTH)] [(in|at|by|over by|from)] [the] [(back|front|corner|window|middle|far side|back row|front row|third row|second row|door)] (is|was|are|keeps|just|has been) (asking|asked|wondering|curious|asking ME|asking about|asking ME about|wondering about|dying to know|itching to know)
+		one of [(my|the|our|these|his|her|their)] [(own)] PERSON (wants|would like|needs|asked|is asking|is dying|was asking|is wondering|wonders|asks|is curious) [(to know|ME|about|to hear|to see|to ask)]
+		(some|a few|a couple|two|several|most|all) of [(my|the|our|these)] PERSON (want|would like|need|asked|are asking|are dying|were asking|are wondering|wonder|ask|are curious) [(to know|ME|about|to hear|to see|to ask)]
+		let us [(go ahead and)] (start|begin|open|kick off|lead off) [(the|this|our|today's)] [(exercise|lesson|problem|class|day|session|period|job|project|unit|example)] (with|from|by|on|at)
+		(for|in|to start) (the|this|our|today's) (exercise|lesson|problem|example|session|period|unit|assignment)
+		(kids|students|teenagers|teens|freshmen|sophomores|juniors|seniors|apprentices|beginners|boys|girls|children|they) (will|always|tend to|do|are going to|usually) (ruin|waste|wreck|spoil|botch|mess up|miscut|break|lose) [(a lot of|some|plenty of|lots of|good)] (lumber|wood|boards|material|things|stuff|it) [(,)] (so|hence)
+		(teenagers|teens|kids|students|freshmen|beginners|children) (ruin|waste|wreck|spoil|botch|mess up|miscut|break) [(a lot of|some|plenty of|lots of|good)] (lumber|wood|boards|material|things|stuff) [(,)] (so|hence)
+		[(that is|there is|there goes)] [(the|our)] (bell|school bell|last bell) [(rang|just rang|has rung|is ringing|went|is about to ring|rings)] [(,|so)]
+		[(the|this)] (class|period|lesson|hour|school day) (is|'s) (over|done|out|up|dismissed) [(,|so)]
+		(out of|with|on|for) this (one|job|wall|build|project|assignment)
+		(last|previous|prior) (year|semester|term|week|period|fall|spring) 's
+		by (trades|trade)
+		as [the] (teacher|instructor)`},
+	{kind: kHave, key: "have", ways: `
+		[(the|my|our|last)] [(year|semester|term|period)] ['s] (PERSON|group|class|crew|bunch|owner|owners|tenant|tenants|school) left (ME|behind|us with|me with)
+		(left|gave|handed|donated|passed on|handed down|bequeathed|brought|sent) (us|me) [(with|down)]
+		(inherited|scrounged|scavenged|salvaged|reclaimed|rescued|saved up|held on to|held onto)
+		(we|i) (was|were|got|have been) (given|donated|left|handed|gifted)`},
+	{kind: kPart, key: "budget", sense: meaning("budget"), ways: `
+		[the] (ORG|PERSON|district|principal|department|office|PTA|pta|parents|boosters|grant) (gave|gives|allotted|allots|allowed|allows|granted|grants|approved|approves|budgeted|budgets|set aside|sets aside|put up|is giving|is allowing|has given|handed) (me|us|the class|the project|my class|our class) [(a|up to|to spend)]
+		(i|we|he|she|they|PERSON) (got|was|were|have been|has been) (allotted|granted|allowed|budgeted|approved for) [(up to)]
+		(in|from) petty cash`},
+	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size, rails"), ways: "[in] between [(the|both|two|both the)] (ends|end ones)"},
+	{kind: kSide, key: "right", sense: meaning("opening side"), ways: "(on|at|to|over on|over at) [the] RIGHT [(hand)] [(side|end)] [(right|hard|tight|snug|smack|flush)] [up] (against|beside|next to|alongside|by) [the] [END] POST"},
+	{kind: kSide, key: "left", sense: meaning("opening side"), ways: "(on|at|to|over on|over at) [the] LEFT [(hand)] [(side|end)] [(right|hard|tight|snug|smack|flush)] [up] (against|beside|next to|alongside|by) [the] [END] POST"},
+	{kind: kUnits, key: "metric", loose: true, ways: "(i am|we are|i work|we work|everything is|all is|tape is|it is) [working] in (mm|millimeters|millimetres|cm|centimeters|metric) [(,|and)] not [in] (inches|imperial|feet|feet and inches)\nin (mm|millimeters|millimetres|cm|centimeters|metric) [(,|and)] not [in] (inches|imperial|feet|feet and inches)"},
+	{kind: kUnits, key: "customary", loose: true, ways: "in (inches|imperial|feet and inches) [(,|and)] not [in] (mm|millimeters|millimetres|cm|centimeters|metric)"},
+	{kind: kLoc, key: "more or less nothing", sense: meaning("| *"), ways: `
+		one (above|over|on top of|atop|upon|below|under|beneath|after) (another|next|other|last)
+		[stacked] one on (another|other)
+		from (floor|ground|bottom) up
+		(up|all the way up) WALL`},
+	{kind: kCmd, key: "show it all", loose: true, ways: `
+		every (bit|scrap|part|piece|line|step|word|last bit|last step|last line|single bit|single step|single line|number|detail) of (it|that)
+		(put|write|throw|spell|lay|get|print) [(the|your)] (whole|full|entire|complete) (calculation|sum|derivation|working|workings|arithmetic|math|proof|solution) [(up|out)] [(on|for)] [(the|a)] [(screen|board|projector|wall|whiteboard|blackboard|ME|class)]`},
+	{kind: kQuest, key: "steps", loose: true, ways: `
+		(what|which) [(job|part|bit|step|thing|piece|task)] [(do|does|should|shall|must|will|would|can|ought)] [(i|we|they|he|she|you|PERSON|class)] [(to)] (tackle|attack|start on|start with|begin with|begin on|take on|knock out|get to|get going on|work on|have at|dig into|jump on|go at) [(first|first of all|to begin)]
+		(what|which) [(job|part|bit|step|thing|piece|task)] [(do|does|should|shall|must|will|would|can)] (they|he|she|PERSON|class) (do|build|make|cut|mark|put up|set up) first
+		how (do|does|should|would|shall|can) (they|he|she|PERSON|class) (start|begin|go about it|go about this|get started|proceed|build it|build this)
+		(what|in what|which|in which) (order|sequence) [(do|does|should|shall|must|will|would|can)] (they|he|she|PERSON|class) [(do|work|build|go|put)] [(things|it|this)] [(in|together|up)]`},
+	{kind: kQuest, key: "cautions", loose: true, ways: `
+		what [(all)] [(do|should|must|would|have)] (i|we) [(have|need|ought)] [(to)] (warn|caution|alert|remind|tell) (them|him|her|PERSON|class|everybody|everyone) (about|of|to watch for|to watch out for|to look out for|to be careful of|to be careful with)
+		(anything|something) [(that)] (i|we|he|she|they|PERSON) (should|ought to|need to|needs to|has to|have to|must|had better) (warn|caution|watch|look|mind|know|worry|be careful|be told|be warned|beware|tell|keep) [(for|out for|about|of|with|on|them about|him about|her about|PERSON about|an eye on|them of|in mind)]
+		what (should|must|does|do|ought|will) (he|she|they|PERSON) [(have|need|ought|want)] [(to)] (watch|look|worry|be careful|beware|mind|watch out|look out|be wary|be warned|take care|know) [(for|out for|about|of|with)]`},
+	{kind: kGoal, key: "same length", loose: true, ways: `
+		[all] RAIL [(have to|must|should|need to|ought to|can|could|are to|will|want to|to|all)] (come off|leave|come out of|come from|go through|come through) [the] saw [(at|all|with|all at)] (one|a single|the same|an equal|an identical|same|identical|equal) (length|size|setting|measurement)
+		(one|a single|just one|only one) stop [block] [(setting|position)] (for|does) (all|every|them all|the lot|RAIL|the whole batch)
+		(one|a single|the same) (length|size|cut) (across|throughout|right through|all round|all around) [(the board|all of them)]
+		(only|just) [(have to|want to|need to)] (set|setting|set up|setting up|move|adjust|clamp) [(the|a|one|our|my)] [single] stop [block] once
+		(only|just) (set|setting|set up|setting up|using|use|need|clamp|clamping|make|making) [up] (one|a single) stop [block]
+		so [that] (i|we|they|he|she|PERSON) [(can|could|only|just|only have to|just have to|only need to)] [(have to)] (set|move|clamp|touch) [the] stop [block] [(just|only)] once`},
+	{kind: kMeasured, key: "measured", ways: `
+		(tapes|taped|ran a tape on|put a tape on|put a tape to|pulled a tape on|laid a tape on|held a tape to|checked|shot) (it|that|this|them|the span|the thing) [(at|to be|as)]
+		and (came up with|got|get|gets|read|reads|came to|made it|makes it|found|called it|came out at)`},
+	{kind: kHead, key: "state", loose: true, ways: `
+		(PERSON|he|she|they|group NTH|team NTH|(first|second|third|fourth|fifth|sixth|seventh|last) (period|hour|class|group|bench|table|team|crew|shift)) [(just|has|have)] (taped|ran a tape on|put a tape on|put a tape to|pulled a tape on|laid a tape on|remeasured) [(it|that|this|them|the span|the thing)] [(at|to be|as)]
+		(PERSON|he|she|they|(first|second|third|fourth|fifth|sixth|seventh|last) (period|hour|class|group|bench|table|team|crew|shift)) [(just|has|have)] measured [(it|that|this|them|the span|the thing)] [(at|to be|as)]`},
+	{kind: kPart, key: "added post", sense: meaning("added posts |"), ways: "POST [(to|will|are to|going to|should)] (get|gets|be|are|is|getting|being) (added|put in|put|set|set in|slipped in|inserted)"},
+	{kind: kReason, key: "reason", ways: "(as|since|because) (we are|we will be|i am|they are) (only|just)"},
+}

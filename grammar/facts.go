@@ -1,0 +1,102 @@
+package grammar
+
+import (
+	"slices"
+	"strings"
+
+	"saywright/solver"
+)
+
+// What a person has, can spend, or builds on is a fact, whoever tells it: "his slab's an inch lower at the right". What somebody
+// says of the wall itself is a claim.
+
+// ofPlace are quantities of the place that is built on.
+var ofPlace = map[solver.Quantity]bool{solver.FloorAtRight: true, solver.FloorFalls: true, solver.Drop: true, solver.PostLeans: true}
+
+// ownPlace notes a claim that rests on no more than whose the place is: "his slab falls an eighth a foot".
+func (s *speech) ownPlace(g *group, i int) {
+	if g.force != Check || g.head == nil || g.head.kind != kTheirs || i < 0 || !whose[firstWord(g.head.text)] {
+		return
+	}
+	if !slices.ContainsFunc(s.acts[i].Statements, func(st solver.Statement) bool { return !ofPlace[st.Name.Quantity] }) {
+		s.owned = append(s.owned, i)
+	}
+}
+
+var whose = wordSet("his her their")
+
+// placesStated states what is told of somebody's place, unless another figure is told for it: "his drop is 28, but I
+// measured 31" doubts the first.
+func (s *speech) placesStated() {
+	for _, i := range s.owned {
+		if i >= len(s.acts) {
+			continue // taken back since
+		}
+		if a := &s.acts[i]; len(a.Statements) == 1 && !s.toldTwice(i, a.Statements[0].Name.Quantity) {
+			a.Kind = State
+		}
+	}
+}
+
+// toldTwice reports whether another act than the one at i speaks of a quantity.
+func (s *speech) toldTwice(i int, q solver.Quantity) bool {
+	for j, a := range s.acts {
+		if j != i && slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.Name.Quantity == q }) {
+			return true
+		}
+	}
+	return false
+}
+
+// helpOnce drops a call for help beside the same with its topic, and "I'm lost" beside anything else that is asked.
+func (s *speech) helpOnce() {
+	if len(s.acts) < 2 {
+		return
+	}
+	topic := slices.ContainsFunc(s.acts, func(a Act) bool { return a.Kind == HelpMe && a.Topic != "" })
+	lost := slices.ContainsFunc(s.groups, func(g group) bool { return g.cmd == "help" && g.head != nil && strings.HasPrefix(g.head.text, "i am ") })
+	if topic || lost {
+		s.acts = slices.DeleteFunc(s.acts, func(a Act) bool { return a.Kind == HelpMe && a.Topic == "" })
+	}
+}
+
+// saysBoth reports whether a size is said of two posts alone: "96 center to center, both 6x6".
+func (s *speech) saysBoth() bool {
+	for _, g := range s.groups {
+		for _, it := range g.items {
+			if it.kind == kSize && strings.HasPrefix(leadOf(it), "both") {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// addedPost is the noun of a post that is set between the end posts.
+var addedPost = nounOf("added post")
+
+// fromSide reports whether a place is told from one side in the clause.
+func (k *clause) fromSide() bool {
+	return slices.ContainsFunc(k.items, func(it item) bool { return !it.value() && it.kind == kFromSide })
+}
+
+// hasNone takes "the yard doesn't have twelves" for lengths that are gone.
+func (l *lexing) hasNone() {
+	for i := 0; i+3 < len(l.tokens); i++ {
+		t, not, have, long := &l.tokens[i], &l.tokens[i+1], &l.tokens[i+2], &l.tokens[i+3]
+		if t.kind != kSell || !strings.HasSuffix(t.text, " does") && !strings.HasSuffix(t.text, " do") || not.kind != kNot || not.text != "not" || have.kind != kHave && have.kind != kSell || long.kind != kNum || !long.amt.footer {
+			continue
+		}
+		t.kind, t.found = kSellLess, []found{{entry: soldOut}}
+		t.text = "do not have"
+		l.tokens = append(l.tokens[:i+1], l.tokens[i+3:]...)
+		for j := i + 2; j < len(l.tokens); j++ {
+			if k := l.tokens[j].kind; k == kSellLess && strings.HasPrefix(l.tokens[j].text, "any") {
+				l.tokens = append(l.tokens[:j], l.tokens[j+1:]...)
+				break
+			} else if k == kStop || k == kQMark {
+				break
+			}
+		}
+	}
+}

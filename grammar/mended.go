@@ -1,0 +1,42 @@
+package grammar
+
+// mostAround is the number of choices of words that are read without what is round them.
+const mostAround = 12
+
+// aroundMended reads a line with its misspelled words set right, and without what changes nothing in it: "my strolller is 31 wide
+// so the opening has to be 34". It reports whether every choice of words that can be read says the same.
+func aroundMended(atoms []atom, c Context, places []int, options [][]string) (best Reading, ok bool) {
+	pick := make([]int, len(places))
+	found := map[string]bool{}
+	for tries := 0; tries < mostAround; tries++ {
+		fixed := append([]atom{}, atoms...)
+		var taken []Taken
+		for k, i := range places {
+			fixed[i].text = options[k][pick[k]]
+			taken = append(taken, Taken{Was: atoms[i].text, Now: fixed[i].text, At: atoms[i].at})
+		}
+		fixed = contractions(fixed)
+		got := Reading{Ask: nil}
+		read := false
+		if left, without := withoutBackdrop(fixed, c); without {
+			got = readAtoms(left, c)
+			read = got.Ask == nil
+		}
+		if !read {
+			got, read = readLoosely(fixed, c)
+		}
+		if read {
+			if found[Normal(got.Acts)] = true; len(found) > 1 {
+				return Reading{}, false
+			}
+			if len(best.Acts) == 0 {
+				got.Taken = taken
+				best = got
+			}
+		}
+		if !advance(pick, options) {
+			break
+		}
+	}
+	return best, len(found) == 1
+}

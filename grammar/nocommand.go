@@ -1,0 +1,109 @@
+package grammar
+
+// noCommand tells words that command from the same words said of something else: "set the stop once", "a file he can open at
+// home", "keep it as cheap as it will go". It returns what may still be meant at atom i, or the atom after what it took.
+func (l *lexing) noCommand(i int, f []found) ([]found, int) {
+	if len(f) > 0 && (f[0].entry.kind == kCmd && (l.othersDo(i) || l.nounHere(i) && f[0].next == i+1)) {
+		l.add(kUnknown, i, i+1)
+		return f, i + 1
+	}
+	if len(f) > 0 && f[0].entry.key == "take that" && (l.word(i) == "like" || l.word(f[0].next) == "like" || l.word(f[0].next) == "the" && l.word(f[0].next+1) == "way") {
+		f = vocab().matchBut(l.reader, i, kCmd) // "do it like the last one I built"
+	}
+	if l.allowed(i) {
+		l.empty(l.word(i)) // "figure half an inch lost off every board"
+		return f, i + 1
+	}
+	if len(f) > 0 && f[0].entry.key == "take that" && l.word(i) == "do" && l.last() != nil && l.last().kind == kWh {
+		l.add(kIt, i, f[0].next) // "how wide do you have it"
+		return f, f[0].next
+	}
+	if len(f) > 0 && f[0].entry.key == "save" && l.word(f[0].next-1) == "as" && (l.word(f[0].next+1) == "as" || l.word(i) == "keep" && l.word(f[0].next+1) == "") {
+		l.empty(l.text(i, f[0].next-1)) // "keep it as cheap as it will go" gives no name
+		return f, f[0].next - 1
+	}
+	if len(f) > 0 && f[0].entry.key == "forget" && l.clearSpace(i) {
+		l.empty("clear")
+		return f, i + 1
+	}
+	return f, i
+}
+
+// nounHere reports whether a word that also commands is a noun at atom i: "set the stop once", "a stop block".
+func (l *lexing) nounHere(i int) bool {
+	switch l.word(i) {
+	case "stop", "exit", "reset", "save", "quit":
+	default:
+		return false
+	}
+	switch l.word(i - 1) {
+	case "the", "a", "an", "our", "my", "his", "her", "their", "your", "each", "every", "one", "single", "saw", "same", "another":
+		return true
+	}
+	return false
+}
+
+// othersDo reports whether a word of command at atom i tells what others do: "a file he can open at home".
+func (l *lexing) othersDo(i int) bool {
+	j := i - 1
+	for l.word(j) == "just" || l.word(j) == "then" || l.word(j) == "all" || l.word(j) == "also" {
+		j--
+	}
+	switch l.word(j) {
+	case "can", "could", "will", "would", "may", "might", "should", "must", "to":
+		j--
+	}
+	if l.word(j) == "wants" || l.word(j) == "needs" || l.word(j) == "able" || l.word(j) == "has" || l.word(j) == "likes" {
+		j--
+	}
+	switch l.word(j - 1) {
+	case "did", "does", "do", "will", "would", "can", "could", "should", "has":
+		return false // "did she do it right"
+	}
+	switch l.word(j) {
+	case "he", "she":
+		return true
+	case "they":
+		return j < i-1
+	}
+	return false
+}
+
+// clearSpace reports whether "clear" at atom i tells what kind of space is meant: "clear space from rail to rail has to stay
+// below four". After an article it commands.
+func (l *lexing) clearSpace(i int) bool {
+	if l.word(i) != "clear" || !spaceNouns[l.word(i+1)] {
+		return false
+	}
+	for j := i + 2; j < len(l.atoms) && !breaksClause(l.atoms, j); j++ {
+		if auxiliary[l.word(j)] || l.word(j) == "should" || l.word(j) == "stays" || l.word(j) == "stay" || l.word(j) == "be" {
+			return true
+		}
+	}
+	return false
+}
+
+// allowed reports whether a word of reckoning at atom i tells how much to allow, and asks nothing: "figure ten percent for waste".
+func (l *lexing) allowed(i int) bool {
+	switch l.word(i) {
+	case "figure", "reckon", "allow", "count", "plan", "assume":
+	default:
+		return false
+	}
+	if t := l.last(); t != nil && !l.breaks(*t) && t.kind != kReason || l.before != "" && l.before != "so" && l.before != "and" && l.before != "then" && l.before != "we" && l.before != "i" {
+		return false
+	}
+	_, next, ok := l.length(i + 1)
+	if !ok && l.word(i+1) == "on" {
+		_, next, ok = l.length(i + 2)
+	}
+	for ; ok && next < len(l.atoms) && !breaksClause(l.atoms, next); next++ {
+		switch l.word(next) {
+		case "lost", "waste", "wasted", "spare", "kerf", "trim", "extra", "off", "squaring", "overage", "play", "slack", "mistakes":
+			return true
+		}
+	}
+	return false
+}
+
+var spaceNouns = wordSet("space spaces gap gaps distance width room span opening height air daylight spacing")
