@@ -10,6 +10,7 @@ var counter = []entry{
 		(rack|racks|pile|piles|yard|shelf|lot|shed) (has|have|holds|hold|is full of|shows|show|got) [(only|just|nothing but)]`},
 	{kind: kSell, key: "sell", ways: `
 		(we|they|yard|store|shop) (are|is) [(now|currently)] (down to|left with|stuck with) [(just|only|nothing but)]
+		(they|yard|store|shop|lumberyard|we|you|supplier|merchant|he|place) (have|has) also (got|gotten)
 		(sold|sell|sells|selling|load|loaded) (him|her|them)
 		(set|fix|fixed) (him|her|them) up with
 		(put|start|started|send|sent) (him|her|them) (in|into|out with|home with)`},

@@ -304,6 +304,14 @@ func (l *lexing) phrase(f []found, i int) int {
 			}
 		}
 	}
+	if kind == kWhyFill && !l.asksWhy() {
+		for k, g := range f {
+			if g.entry.kind == kFill { // "they go for 8.95 over there"
+				f[0], f[k], kind = f[k], f[0], kFill
+				break
+			}
+		}
+	}
 	if kind == kQuest && l.word(i) == "steps" && next == i+1 && besideSteps[l.word(i-2)] && owned[l.word(i-1)] {
 		l.empty("steps") // "so that it lines up with our steps"
 		return next

@@ -10,6 +10,9 @@ func (l *lexing) noCommand(i int, f []found) ([]found, int) {
 	if len(f) > 0 && f[0].entry.key == "take that" && (l.word(i) == "like" || l.word(f[0].next) == "like" || l.word(f[0].next) == "the" && l.word(f[0].next+1) == "way") {
 		f = vocab().matchBut(l.reader, i, kCmd) // "do it like the last one I built"
 	}
+	if len(f) > 0 && f[0].entry.key == "take that" && l.speaksUnit(i, f[0].next) {
+		f = vocab().matchBut(l.reader, i, kCmd) // "we're using mm on this job"
+	}
 	if l.allowed(i) {
 		l.empty(l.word(i)) // "figure half an inch lost off every board"
 		return f, i + 1
@@ -27,6 +30,16 @@ func (l *lexing) noCommand(i int, f []found) ([]found, int) {
 		return f, i + 1
 	}
 	return f, i
+}
+
+// speaksUnit reports whether a unit stands between two atoms.
+func (l *lexing) speaksUnit(i, end int) bool {
+	for ; i < end; i++ {
+		if _, ok := metricWords[l.word(i)]; ok && l.word(i) != "m" {
+			return true
+		}
+	}
+	return false
 }
 
 // nounHere reports whether a word that also commands is a noun at atom i: "set the stop once", "a stop block".
