@@ -12,6 +12,12 @@ import (
 func (v *voice) fits() {
 	up, along := v.parts()
 	l := v.a.Layout
+	if list := v.untold(); len(list) > 0 {
+		v.p.say("Heard: "+and(list)+". Nothing stands in the way so far", noInk)
+		if l.Up != nil && !v.spoken()[aboutUp] && len(v.a.Change) == 0 || l.Along != nil && !v.spoken()[aboutAlong] && len(v.a.Change) == 0 {
+			return
+		}
+	}
 	if up {
 		v.upLead(l.Up)
 	}
@@ -23,6 +29,27 @@ func (v *voice) fits() {
 		v.onTape(l.Up)
 		v.wouldBe()
 	}
+}
+
+// untold is what this line set of a part of the layout that is not worked out yet, so that no layout shows it.
+func (v *voice) untold() (list []string) {
+	l := v.a.Layout
+	if l == nil || v.a.To.Kind != "state" {
+		return nil
+	}
+	for _, s := range v.a.To.Statements {
+		switch aspects[s.Name.Quantity] {
+		case aboutUp:
+			if l.Up == nil {
+				list = append(list, v.phrase(s.String()))
+			}
+		case aboutAlong:
+			if l.Along == nil {
+				list = append(list, v.phrase(s.String()))
+			}
+		}
+	}
+	return list
 }
 
 // parts reports which parts of the layout an answer tells: those that the line spoke of, and both where it spoke of

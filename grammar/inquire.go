@@ -28,6 +28,9 @@ func (s *speech) asked(g *group) {
 			return
 		}
 		wall, list := withoutWall(list)
+		if g.topic == "cuts" && g.head != nil && strings.HasPrefix(g.head.text, "how long") && numbersRail(list) {
+			list = nil // "how long is rail 3"
+		}
 		if !s.beside(g, list) {
 			if s.tableOf(g, list) {
 				return
@@ -150,6 +153,9 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 	if g.force == Ask && k.rail > 0 && len(k.things) == 1 && g.head != nil && (g.head.kind == kWhere && helping[strings.Fields(k.items[k.things[0]].before + " -")[0]] != "" || len(senses) > 0 && senses[0].all() != everything && common(senses).hasName(string(solver.RailTop))) {
 		return Act{Name: &solver.Name{Quantity: solver.RailTop, Rail: k.rail}}, true // "how high is the third rail"
 	}
+	if g.force == Ask && len(g.sense) > 0 && g.sense[0].all() != everything && g.sense[0].all().hasName("?cuts") && k.oneRail() {
+		return Act{Topic: "cuts"}, true // "how long is the top rail"
+	}
 	if at := k.has(kAt); g.force == Ask && k.rail > 0 && (k.has(kTop) != nil || at != nil && at.as(kAt).key == "top") {
 		return Act{Name: &solver.Name{Quantity: solver.RailTop, Rail: k.rail}}, true
 	}
@@ -164,6 +170,23 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 		senses = append(senses, meaning("| opening side, floor at right, post leans"))
 	}
 	return k.namePick(senses)
+}
+
+// numbersRail reports whether nothing but the number of a rail is left.
+func numbersRail(list []item) bool {
+	return len(list) == 1 && list[0].value() && list[0].lim.lo.unit == bare && list[0].lim.lo.size == "" && list[0].lim.lo.val.IsInt() && list[0].before == "" && list[0].lim.hi == nil
+}
+
+// oneRail reports whether one rail is spoken of, by its number or its place, and nothing else.
+func (k *clause) oneRail() bool {
+	if len(k.dims)+len(k.sides)+len(k.values) > 0 || len(k.things) > 1 {
+		return false
+	}
+	if len(k.things) == 1 {
+		t := k.items[k.things[0]]
+		return t.key() == "rail" && k.rail > 0 || strings.HasPrefix(t.text, "top ") && t.key() == "wall height"
+	}
+	return len(k.words) == 1 && (k.has(kTop) != nil || k.has(kOrdinal) != nil)
 }
 
 // askable reports whether the words of a question can be after what was spoken of last: "how many?" after a count.

@@ -47,6 +47,7 @@ var parts = []entry{
 		(overall|total|finished) HEIGHT
 		HEIGHT of the WALL`},
 	{kind: kDim, key: "height", sense: meaning("wall height | post height, base height, rail top"), ways: "[in] HEIGHT"},
+	{kind: kDim, key: "height", sense: meaning("wall height | post height, rail top"), ways: "(waist|hip|chest|elbow|belt|counter|bar) (high|height|level)"},
 	{kind: kDim, key: "high", sense: meaning("wall height | post height, base height, rail top, rails, marks"), ways: "HIGH\ntop to bottom\nbottom to top\nup and down"},
 	{kind: kDim, key: "wide", sense: meaning("| opening, bay, rail face, gap, kerf, bracket ear"), ways: "WIDE\n[(in|clear)] WIDTH\nacross\nside to side\nbroad"},
 	{kind: kDim, key: "long", sense: meaning("| span, overall, bay, cut, screw length, ?cuts, stock, price, have, extra, boards"), ways: "long\n[in] LENGTH"},

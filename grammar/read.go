@@ -44,6 +44,9 @@ func Read(line string, c Context) Reading {
 	if short, ok := shortly(atoms, c); ok {
 		return short
 	}
+	if onward, ok := wentOn(line, c, r); ok {
+		return onward
+	}
 	r, _ = replied(line, c, r)
 	return r
 }

@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"strings"
 	"unicode/utf8"
 
 	"saywright/solver"
@@ -68,4 +69,58 @@ func onlyValue(line string, c Context) (ok, unit bool) {
 		}
 	}
 	return values == 1, unit
+}
+
+// nouns are what a line may go on about that names nothing, by the quantity that was spoken of last.
+var nouns = []struct{ begins, noun string }{
+	{"opening", "opening"}, {"wall height", "wall"}, {"bay", "bay"}, {"rail", "rails"}, {"stiffener", "stiffeners"},
+}
+
+// wentOn reads a line that has a value with its dimension, or a side, and no name, as said of what was spoken of last: "28 wide" and
+// "at the right end" right after the opening.
+func wentOn(line string, c Context, r Reading) (Reading, bool) {
+	if c.Subject == nil || c.deep || !saysNoName(line, c) {
+		return r, false
+	}
+	c.deep = true
+	for _, n := range nouns {
+		if !strings.HasPrefix(string(c.Subject.Quantity), n.begins) {
+			continue
+		}
+		lead := n.noun + " "
+		got := Read(lead+line, c)
+		if got.Ask != nil || len(got.Acts) != 1 || got.Acts[0].Kind != State || len(got.Acts[0].Statements) != 1 {
+			return r, false
+		}
+		if st := got.Acts[0].Statements[0]; !strings.HasPrefix(string(st.Name.Quantity), n.begins) || st.Name.Quantity == solver.Openings || st.Name.Quantity == solver.Bays || st.Op == solver.Plus || st.Op == solver.Minus {
+			return r, false
+		}
+		shift := utf8.RuneCountInString(lead)
+		got.Acts[0].At, got.Acts[0].End = max(0, got.Acts[0].At-shift), got.Acts[0].End-shift
+		return got, true
+	}
+	return r, false
+}
+
+// saysNoName reports whether a line has a value with its dimension, or a side, and names nothing.
+func saysNoName(line string, c Context) bool {
+	letters, bad := foldLine(line)
+	if bad >= 0 {
+		return false
+	}
+	values, dims, sides := 0, 0, 0
+	for _, t := range lex(split(letters), c) {
+		switch t.kind {
+		case kNum:
+			values++
+		case kDim:
+			dims++
+		case kSide, kFromSide:
+			sides++
+		case kAbout, kRel, kBound, kFill, kTailFill, kComma, kStop, kIt, kOnly:
+		default:
+			return false
+		}
+	}
+	return values == 1 && dims == 1 && sides == 0 || sides == 1 && dims == 0 && values <= 1
 }

@@ -66,3 +66,27 @@ func TestAskedForIsAnswered(t *testing.T) {
 	require.NotNil(t, Read("20 in", Context{Asked: []solver.Name{gap, height}}).Ask)
 	require.NotNil(t, Read("48", Context{}).Ask)
 }
+
+// A value with its dimension, or a side, goes on about what was spoken of last.
+func TestGoesOn(t *testing.T) {
+	for _, c := range []struct {
+		subject solver.Quantity
+		said    string
+		want    string
+	}{
+		{solver.OpeningSide, "28 wide", "opening = 28 in"},
+		{solver.Openings, "28 wide", "opening = 28 in"},
+		{solver.Opening, "at the right end", "opening side = right"},
+		{solver.Openings, "20 from the left post", "opening from left = 20 in"},
+		{solver.Rails, "5 3/8 wide", "rail face = 5-3/8 in"},
+		{solver.WallHeight, "42 high", "wall height = 42 in"},
+	} {
+		r := Read(c.said, Context{Subject: &solver.Name{Quantity: c.subject}})
+		require.Nil(t, r.Ask, c.said)
+		require.Equal(t, c.want, Normal(r.Acts), c.said)
+	}
+	for _, line := range []string{"28", "3 wide", "28 wide and 40 high"} {
+		require.NotNil(t, Read(line, Context{Subject: &solver.Name{Quantity: solver.Gap}}).Ask, line)
+	}
+	require.NotNil(t, Read("28 wide", Context{}).Ask)
+}

@@ -163,6 +163,9 @@ func (v *solved) tellPosts(a *Answer) {
 		return w.Of != string(Bay) && w.Of != string(Span) && w.Of != string(PostHeight)
 	})
 	if a.Layout == nil || a.Layout.Along == nil {
+		if a.Verdict != Blocked && !v.p.speaksOf(Span, Overall, Centers) {
+			a.Options, a.Ask = nil, asking("layout first", Fact{Key: "missing", Names: []string{string(Span)}})
+		}
 		return
 	}
 	for i, post := range a.Layout.Posts {

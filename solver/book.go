@@ -186,6 +186,11 @@ func (b Book) Metric() bool {
 	return false
 }
 
+// startsAtNone reports whether there is none of a count until it is said or worked out.
+func startsAtNone(q Quantity) bool {
+	return q == Openings || q == AddedPosts || q == Stiffeners
+}
+
 // settle turns a relative change into what it results in.
 func (b Book) settle(s Statement, layout *Layout) (Statement, error) {
 	if s.Op != Plus && s.Op != Minus && s.Op != Times {
@@ -205,6 +210,9 @@ func (b Book) settle(s Statement, layout *Layout) (Statement, error) {
 				from, ok = Statement{Name: s.Name, Op: Eq, Value: Value{Num: face, Unit: Inch}}, true
 			}
 		}
+	}
+	if !ok && s.Op == Plus && startsAtNone(s.Name.Quantity) {
+		from, ok = Statement{Name: s.Name, Op: Eq}, true // "add a doorway" where none was spoken of
 	}
 	if !ok {
 		return s, Nothing{s.Name}
