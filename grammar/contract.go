@@ -73,6 +73,10 @@ func contractions(in []atom) []atom {
 		if w := chatWord(in, i); w != "" {
 			a.text = w
 		}
+		if (a.text == "what'd" || a.text == "when'd") && i+1 < len(in) && (subjects[in[i+1].text] || in[i+1].text == "you") && in[i+1].text != "it" && in[i+1].text != "that" && in[i+1].text != "this" {
+			out = appendWords(out, a, a.text[:4]+" did") // "what'd we say"; "what'd it cost" is a would
+			continue
+		}
 		if w, ok := unmarked[a.text]; ok && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
 			out = appendWords(out, a, w)
 			continue

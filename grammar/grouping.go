@@ -76,6 +76,12 @@ func (g *grouping) step(i int) {
 	if i == 0 {
 		g.mood(it)
 	}
+	if force := g.inverted(i); force != "" {
+		if !g.empty() {
+			g.flush(group{force: force})
+		}
+		g.g.force = force
+	}
 	if !it.value() && it.kind == kPart && asks(it.text) && g.g.force == State && g.empty() {
 		g.g.force, g.g.head = Ask, it.token // "which lengths do they sell"
 	}

@@ -305,7 +305,7 @@ func (s *speech) why(g *group) {
 	names, ok := s.names(g, list)
 	if len(list) == 1 && !list[0].value() && list[0].kind == kPart && list[0].key() == "post" {
 		names, ok = []Act{{Topic: "posts"}}, true
-		if list[0].index > 1 && strings.HasSuffix(list[0].before, "a") {
+		if list[0].index > 1 {
 			names = []Act{{Name: &solver.Name{Quantity: solver.AddedPosts}}} // "why do I need a second post"
 		}
 	}

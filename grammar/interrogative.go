@@ -9,7 +9,22 @@ import (
 // opening returns the first words of a sentence as they were said, at most four of them.
 func opening(list []item) []string {
 	var out []string
-	for _, it := range list {
+	for len(list) > 1 && list[0].breaks() {
+		list = list[1:]
+	}
+	for i, it := range list {
+		if i == 0 {
+			out = leadingTo(it)
+			if it.value() && len(it.lim.lead) > 0 {
+				out = append(out, strings.Fields(it.text)...)
+			} else {
+				out = append(out, strings.Fields(it.text)...)
+			}
+			if len(out) >= 4 {
+				return out[:4]
+			}
+			continue
+		}
 		if it.value() && len(it.lim.lead) > 0 {
 			out = append(out, strings.Fields(it.lim.lead[0].before)...)
 		}

@@ -342,6 +342,10 @@ func (l *lexing) phrase(f []found, i int) int {
 				return l.lone(i)
 			}
 		}
+		if f[0].entry.key == "lead" {
+			l.before = "" // who asks does not change what is asked
+			return next
+		}
 		l.empty(l.text(i, next))
 		return next
 	}

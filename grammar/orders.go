@@ -14,6 +14,9 @@ func (g *grouping) command(i int) bool {
 	}
 	switch key := t.key(); key {
 	case "forget", "forget all but", "help with", "take":
+		if t.text == "clear" && i+1 < len(g.list) && g.list[i+1].value() {
+			return true // "clear 2 inches between the boards"
+		}
 		if t.text == "clear" && i > 0 && g.list[i-1].value() {
 			return true // "2-3/4 clear between them"
 		}
@@ -40,6 +43,9 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: ActKind(key), head: t.token})
 	case "recap":
+		if w := firstWord(t.text); (w == "repeat" || w == "review" || w == "restate") && i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kQuest {
+			return true // "can you repeat the marks"
+		}
 		if t.as(kWh) != nil && i+1 < len(g.list) && !g.list[i+1].value() && (g.list[i+1].kind == kPart || g.list[i+1].kind == kLoc) {
 			t.kind = kWh
 			return g.wh(i) // "remind me what the gap is"

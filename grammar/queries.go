@@ -55,8 +55,8 @@ var queries = []entry{
 		(wipe|clear|scrub|dump|chuck|clean) [out] (all|everything|the lot|it all|the rest) (but|except|except for|save|besides|apart from|other than|save for)`},
 	{kind: kHead, key: "state", loose: true, ways: `
 		(i|we) (want|would like|need|prefer|would love|would prefer) (us|you|it|them) to`},
+	{kind: kFill, key: "lead", ways: "[(one|a|another|some)] PERSON (asks|asked|wonders|wants to know|keeps asking|is asking|would like to know) [me]"},
 	{kind: kFill, key: "fill", ways: `
-		[(one|a|another|some)] PERSON (asks|asked|wonders|wants to know|keeps asking|is asking|would like to know) [me]
 		if (i|we) (may|might|could) [just] ask
 		if you do not mind [(me|my)] asking
 		if (it is|that is) (not too much|no) (trouble|bother)

@@ -58,6 +58,25 @@ var soundings = []entry{
 	{kind: kCmd, key: "recap", loose: true, ways: `
 		(read|say|tell|give|repeat) [ME] back (everything|it all|all of it|the lot|what you have)
 		(what|which) (numbers|figures|values|measurements|facts) (are|were|do|have) (you|we) [got] (working with|working from|going by|going on|using|have|down|so far)`},
+	{kind: kTail, key: "means", ways: "(mean|stand for|refer to)"},
+	{kind: kUnclear, key: "unclear", ways: "what am i looking at here"},
+	{kind: kCmd, key: "help with", loose: true, ways: `
+		(define|(definition|meaning) of)
+		what (do|does|did) (you|he|she|they|people|carpenters) (mean|call) (by|with)
+		what is meant by`},
+	{kind: kWh, key: "what", sense: meaning("| *"), loose: true, ways: `
+		(i|we) (would be|am|are) (interested|curious|keen|eager|anxious) (to (know|hear|see|learn|find out)|in (knowing|hearing|seeing|learning))
+		(would|will|might|could) you be able to (say|tell ME|show ME|give ME|work out|figure out)
+		(would|will|might|could|can) you happen to (know|have|recall|remember)`},
+	{kind: kHead, key: "why", loose: true, ways: `
+		(i|we) (am|are) not [(quite|really|too|very|entirely|exactly|so)] (clear|certain) [(on|about|as to|of)] (why|how come|how you (got|get|came up with|arrived at))`},
+	{kind: kQuest, key: "cautions", loose: true, ways: `
+		(anything|something) [(about|in|with|on) (this|it|that|here|the (wall|plan|layout|design))] (that|which) (ought to|should|might|could|would|may|needs to) (worry|concern|trouble|bother|scare|alarm) ME`},
+	{kind: kHead, key: "why", loose: true, ways: `
+		[(it|that|this|which)] (does not|do not|makes no) [make] [(any|much|a lot of)] sense [to (me|us|him|her)] [(,|:|-)] (why|how come)`},
+	{kind: kFill, key: "lead", ways: `
+		pray [tell] [(ME|,)]
+		[(i|we)] [(have|got|have got)] [(a|one|another|a quick|one more)] question [(for you)] [(:|,|-)]`},
 	{kind: kOffEach, key: "tolerance", loose: true, ways: `
 		(i|we|he|she) (miss|missed|misses) (each|every) [(single)] (mark|cut|board|rail|one|line) by
 		(i|we|he|she) (am|are|is|was) (off|out) by`},

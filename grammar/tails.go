@@ -43,12 +43,21 @@ func (g *grouping) tail(i int) bool {
 			return true
 		}
 		return g.g.force == WhyNot
+	case "means":
+		if g.g.force == Ask && g.closes(i) && g.g.topic == "" && named(g.g.items) && g.g.head != nil && strings.HasPrefix(g.g.head.text, "what") {
+			g.g.force, g.g.sense = "help with", nil // "what does kerf mean"
+		}
+		return g.g.force == "help with"
 	case "sum":
 		return (g.g.force == Teach || g.g.force == Why) && !g.empty() // "walk me through the gap calculation"
 	case "verify":
 		if h := t.as(kHead); h != nil && h.key == string(WhatIf) && g.empty() && hasFigure(g.list[i:]) {
 			t.kind = kHead // "would it look all right with five boards"
 			return g.headWord(i)
+		}
+		if strings.HasSuffix(t.text, " it be") && !g.empty() && i+1 < len(g.list) && g.list[i+1].value() {
+			g.flush(group{force: WhatIf, head: t.token}) // "opening on the left, can it be 36"
+			return true
 		}
 		if g.g.force == State && g.empty() && len(g.s.groups) == g.first && hasFigure(g.list[i:]) {
 			g.g.force, g.g.head = Check, t.token // "would you verify that the wall is 48 high"
