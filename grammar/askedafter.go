@@ -193,3 +193,17 @@ func changesHow(g *group, list []item) []item {
 	}
 	return out
 }
+
+// muchOf reads "how much is it" right after the reason of an amount was asked for: "how come there's spare, and how much is it".
+func (s *speech) muchOf(g *group, list []item) bool {
+	if len(s.acts) == 0 || len(list) > 0 || !strings.HasSuffix(g.head.text, " it") && !strings.HasSuffix(g.head.text, " that") {
+		return false
+	}
+	last := s.acts[len(s.acts)-1]
+	if last.Kind != Why || last.Name == nil || last.Name.Quantity != solver.Spare && solver.KindOf(last.Name.Quantity) != solver.Length {
+		return false
+	}
+	n := *last.Name
+	s.act(g, Act{Kind: Ask, Name: &n})
+	return true
+}

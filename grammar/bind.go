@@ -277,6 +277,8 @@ func (l *lexing) limits() {
 			t.kind = kUnknown // only "as 72" gives a value
 		case t.kind == kRel && t.text == "up to" && (l.changing(i) || l.comesUp(t.first)):
 			t.kind = kTo // "bump it up to 8"
+		case t.kind == kRel && t.text == "up to" && num && i > 1 && l.tokens[i-1].kind == kNum && l.tokens[i-2].kind == kFrom:
+			t.kind = kTo // "from 26 up to 32"
 		case t.kind == kTo && num && strings.HasSuffix(t.text, " up to") && mayVerb[l.word(t.first-1)]:
 			t.kind, t.found = kRel, []found{{entry: upTo}} // "the opening can go up to 40"
 		case t.kind == kX && num && i > 0 && l.tokens[i-1].kind == kSize && l.tokens[i+1].amt.unit == bare && l.tokens[i+1].amt.val.IsInt() && l.tokens[i+1].amt.val.Less(exact.Int(25)):

@@ -77,7 +77,8 @@ func (l *lexing) chosenWay(i int) int {
 			return i // "fix the second one"
 		}
 		noun = noun || role == chooseNoun
-		verb = verb || role == chooseVerb
+		verb = verb || role == chooseVerb || w == "go" && (l.word(end+1) == "with" || l.word(end+1) == "for")
+		among = among || (w == "take" || w == "choose" || w == "pick") && l.endsWithOrdinal(end+1)
 		among = among || w == "of" && (l.word(end+1) == "those" || l.word(end+1) == "these" || l.word(end+1) == "your")
 		among = among || w == "one" && end > i && ordinals[l.word(end-1)] > 0
 	}
@@ -90,6 +91,7 @@ func (l *lexing) chosenWay(i int) int {
 	if next := l.notOthers(end); next > end {
 		end = next
 	}
+	end = l.choiceMeant(end)
 	t := l.add(kCmd, i, end)
 	t.found, t.text = []found{{entry: takeWay}}, "take"
 	a := amount{number: number{val: exact.Int(n)}}
@@ -123,6 +125,46 @@ func (l *lexing) notOthers(i int) int {
 		}
 	}
 	return 0
+}
+
+// endsWithOrdinal reports whether nothing but a place stands from atom i on: "we'll take the second".
+func (l *lexing) endsWithOrdinal(i int) bool {
+	if l.word(i) == "the" || l.word(i) == "your" {
+		i++
+	}
+	_, ordinal := l.choiceNumber(i)
+	return ordinal && (i+1 == len(l.atoms) || l.kind(i+1) == aSign || l.word(i+1) == "please" || l.word(i+1) == "then")
+}
+
+// choiceMeant steps over what only says once more that something is chosen: "…, can we use that".
+func (l *lexing) choiceMeant(end int) int {
+	i := end
+	for l.word(i) == "," || l.word(i) == "." || l.word(i) == "and" || l.word(i) == "so" || l.word(i) == ";" || l.word(i) == "-" {
+		i++
+	}
+	for chooseWords[l.word(i)] == chooseIdle && l.word(i) != "that" && l.word(i) != "it" && l.word(i) != "one" && l.word(i) != "go" {
+		i++
+	}
+	if chooseWords[l.word(i)] != chooseVerb && l.word(i) != "go" {
+		return end
+	}
+	i++
+	if l.word(i) == "with" || l.word(i) == "for" || l.word(i) == "on" {
+		i++
+	}
+	if w := l.word(i); w != "that" && w != "it" && w != "this" {
+		return end
+	}
+	if i++; l.word(i) == "one" {
+		i++
+	}
+	if w := l.word(i); w == "please" || w == "then" || w == "instead" {
+		i++
+	}
+	if w := l.word(i); w != "" && w != "." && w != "?" && w != "!" {
+		return end
+	}
+	return i
 }
 
 // choiceNumber returns the number of a way out at atom i, and whether it is told as a place.

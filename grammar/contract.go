@@ -30,7 +30,7 @@ var unmarked = map[string]string{
 	"whatcha": "what are you", "dunno": "do not know", "s'pose": "suppose", "spose": "suppose", "coulda": "could have", "woulda": "would have", "shoulda": "should have",
 	"whatve": "what have", "whered": "where did", "whyd": "why did", "howre": "how are", "whyre": "why are", "itd": "it would", "theyd": "they would", "youd": "you would", "howm": "how am",
 	"thru": "through", "mat'l": "material", "matl": "material", "mtl": "material", "mtrl": "material", "clr": "clear", "rnd": "round", "pls": "please", "dwg": "drawing", "dwgs": "drawings", "b4": "before", "rt": "right", "ct": "count", "cts": "counts", "opt": "option", "dbl": "double", "oall": "overall", "pic": "picture", "pics": "pictures", "abv": "above", "blw": "below",
-	"btm": "bottom", "btmst": "bottom", "eql": "equal", "ctrd": "centered", "ok'd": "okayed", "okd": "okayed", "exist'g": "existing", "req'd": "required", "reqd": "required",
+	"btm": "bottom", "bot": "bottom", "btmst": "bottom", "eql": "equal", "ctrd": "centered", "ok'd": "okayed", "okd": "okayed", "exist'g": "existing", "req'd": "required", "reqd": "required",
 	"idk": "i do not know", "imo": "i think", "tbh": "honestly", "iirc": "i think", "lol": "anyhow", "lmao": "anyhow", "haha": "anyhow", "hahaha": "anyhow", "omg": "anyhow", "fyi": "anyhow", "asap": "anyhow", "ikr": "anyhow", "plz": "please", "pleez": "please", "ppl": "people", "abt": "about", "bout": "about", "prob": "probably", "probs": "probably", "def": "definitely", "evry": "every", "evrything": "everything", "sth": "something", "smth": "something", "gd": "good",
 	"t'other": "the other", "tother": "the other", "c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }

@@ -71,7 +71,20 @@ func (k *clause) brokenBefore(i int) bool {
 
 func (k *clause) plainValue(i int) bool {
 	op, ok := k.items[i].lim.relation()
-	return ok && op == solver.Eq
+	return ok && op == solver.Eq && !k.notOne(i)
+}
+
+// notOne reports whether the value at item i is the "one" of "not one bay over six feet": that bounds them all.
+func (k *clause) notOne(i int) bool {
+	if n := k.noun(i + 1); k.items[i].lim.lo.plain != "" || !k.items[i].lim.lo.words || !k.items[i].lim.lo.val.Eq(oneRat) || k.items[i].lim.lo.unit != bare || n == nil {
+		return false
+	}
+	for _, v := range k.values {
+		if op, ok := k.items[v].lim.relation(); v > i && ok && op != solver.Eq {
+			return true
+		}
+	}
+	return false
 }
 
 // inner reports whether an "and" or a "but" stands inside the clause: there it would put two things together.

@@ -20,6 +20,7 @@ var guardWords = func() map[string]guardWord {
 			know knew aware heard said says told so realize realise understand realized understood appreciate gather see saw am are is was were has had have got been both long ago last week month year today yesterday once then there separate separately different own other
 			him her his hers design layout plan wall job project order work app progress building over up
 			railing railings rail rails handrail handrails up side one put set lay laid leave left hear hey look listen 's what here w / dept me myself ourselves being as in person writing do does
+			through hashed thrashed worked figured talked gone went conversation chat word
 			since because anyway anyhow mind let any more longer anymore`,
 		guardNamed: "guard guards guardrail guardrails",
 		guardDone: `settled sorted handled cleared approved signed resolved agreed okayed waived addressed dealt taken squared ironed seen
@@ -138,7 +139,13 @@ func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
 			role = guardWaved
 		case w == "would" && (before == "ok" || before == "okay"), w == "out" && l.leavesOut(i, j), w == "alone" && l.leavesOut(i, j), w == "slide" && l.leavesOut(i, j), w == "ok" && (before == "is" || before == "are" || after == "on" || after == "with"):
 			role = guardDone // "ok'd"
-		case w == "out" && guardWords[before] == guardDone, w == "on" && before == "going":
+		case w == "out" && guardWords[before] == guardDone, w == "on" && before == "going", w == "out" && (before == "it" || before == "that" || before == "talked"):
+			role = guardIdle
+		case w == "out" && l.hashesOut(i, j):
+			role = guardDone
+		case w == "be" && (before == "it" || before == "that") && l.word(j-2) == "leave", (w == "it" || w == "that") && after == "be" && before == "let", w == "be" && before == "guard" && l.leavesOut(i, j):
+			role = guardDone // "leave it be"
+		case w == "be" && role == 0:
 			role = guardIdle
 		}
 		switch role {
@@ -158,6 +165,17 @@ func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
 		return named, false, false // "don't skip the guard", "I worry about the guard"
 	}
 	return named, no || does, end > i
+}
+
+// hashesOut reports whether the word at atom j ends "hashed the guard out".
+func (l *lexing) hashesOut(i, j int) bool {
+	for ; i < j; i++ {
+		switch l.word(i) {
+		case "hashed", "thrashed", "worked", "sorted", "ironed", "straightened", "figured", "talked":
+			return true
+		}
+	}
+	return false
 }
 
 // leavesOut reports whether the word at atom j ends a wish to leave something out: "leave the guard out of it".

@@ -21,7 +21,7 @@ func (s *speech) asked(g *group) {
 		if g.topic == "layout" && named(list) && s.askedInstead(g, list) {
 			return
 		}
-		if g.topic == "cost" && g.head != nil && strings.HasPrefix(g.head.text, "how much is") && s.lengthAsked(g, list) {
+		if g.topic == "cost" && g.head != nil && strings.HasPrefix(g.head.text, "how much is") && (s.lengthAsked(g, list) || s.muchOf(g, list)) {
 			return
 		}
 		if g.topic == "shopping" && g.head != nil && strings.HasPrefix(g.head.text, "how many") && s.perBayAsked(g, list) {

@@ -11,10 +11,14 @@ import (
 // perBay reports whether a bare whole number stands before nothing but "in bay 2" or "to a bay", after something counted.
 func (k *clause) perBay(i int) bool {
 	lim := k.items[i].lim
-	if len(k.things) != 1 || len(k.dims) > 0 || k.things[0] != i+1 || k.items[i+1].key() != "per bay" || k.items[i+1].text == "" {
+	j := i + 1
+	if j < len(k.items) && !k.items[j].value() && k.items[j].kind == kIt && strings.HasPrefix(k.items[j].text, "of ") {
+		j++ // "two of them in every bay"
+	}
+	if len(k.things) != 1 || len(k.dims) > 0 || k.things[0] != j || k.items[j].key() != "per bay" || k.items[j].text == "" {
 		return false
 	}
-	switch w, _, _ := strings.Cut(k.items[i+1].text, " "); w {
+	switch w, _, _ := strings.Cut(k.items[j].text, " "); w {
 	case "in", "per", "for", "to", "each", "every", "a":
 	default:
 		return false

@@ -17,7 +17,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		turns, rethought, stuck, inhand, places, sells,
 		wonders, whys, saids, idioms, tryouts,
 		hearsay,
-		counter, classroom)
+		counter, classroom,
+		atEase)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -40,7 +41,7 @@ type lexing struct {
 
 // lex cuts a line into tokens.
 func lex(atoms []atom, c Context) []token {
-	l := &lexing{reader: reader{fold(whatFor(mindings(atoms)))}, c: c}
+	l := &lexing{reader: reader{fold(whatFor(mindings(fluent(asEver(shorthand(atoms))))))}, c: c}
 	for i := 0; i < len(l.atoms); {
 		next := l.step(i)
 		if next <= i {
@@ -171,6 +172,10 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.kind == kPerFoot && l.last() != nil && l.last().kind == kNum {
 		return l.phrase(f, i)
 	}
+	if len(f) > 0 && f[0].entry.key == "take that" && l.word(i) == "let" && l.keptAndCalled(f[0].next) {
+		l.empty("let us") // "let's keep this one and call it river deck"
+		return i + 2
+	}
 	if len(f) > 0 && f[0].entry.key == "take that" && l.goalBefore() && (strings.HasPrefix(l.text(i, f[0].next), "do ") || strings.HasPrefix(l.text(i, f[0].next), "build ") || strings.HasPrefix(l.text(i, f[0].next), "use ")) {
 		l.empty("do") // "whichever costs the least, do that"
 		return f[0].next
@@ -178,6 +183,9 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.key == "quit" && f[0].next == i+1 && l.fallsShort(i+1) {
 		l.empty(l.word(i)) // "have the post stop an inch shy of the top"
 		return i + 1
+	}
+	if next := l.sizedEnds(i); next > i {
+		return next
 	}
 	if n, next := l.figureOrdinal(i); n > 0 {
 		l.add(kOrdinal, i, next).index = n
@@ -210,7 +218,7 @@ func (l *lexing) yields(f found, i int) bool {
 	if f.content > 0 {
 		for j := i + 1; j < f.next; j++ {
 			g := vocab().match(l.reader, j)
-			if len(g) > 0 && (g[0].content > f.content || g[0].content == f.content && g[0].next > f.next) {
+			if len(g) > 0 && (g[0].content > f.content || g[0].content == f.content && g[0].next > f.next) && !(f.entry.kind == kTail && g[0].entry.kind == kTail && l.word(g[0].next-1) == "?") {
 				return true
 			}
 			if !vocab().neutral[l.word(j)] {
@@ -359,22 +367,5 @@ func (l *lexing) phrase(f []found, i int) int {
 	if (kind == kRel || kind == kChange) && l.word(next) == "-" && l.glued(next+1) && f[0].entry.key == "=" {
 		return l.negative(next)
 	}
-	return next
-}
-
-// names reports whether a part is named at i.
-func (l *lexing) names(i int) bool {
-	f := vocab().match(l.reader, i)
-	return len(f) > 0 && f[0].entry.kind == kPart
-}
-
-func (l *lexing) negative(i int) int {
-	a, next, ok := l.length(i + 1)
-	if !ok {
-		return i
-	}
-	a.val, a.minus = a.val.Neg(), true
-	t := l.add(kNum, i, next)
-	t.amt = &a
 	return next
 }

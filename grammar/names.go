@@ -116,13 +116,23 @@ func (l *lexing) tail(t *token, i int) int {
 		l.tokens = l.tokens[:len(l.tokens)-1]
 		return end // "call this one shed and save it"
 	}
+	if t.key() == "compare" && l.placedThere(t, start, end) {
+		l.tokens = l.tokens[:len(l.tokens)-1]
+		return l.lone(t.first) // "put it up against the right post"
+	}
+	if t.key() == "save" {
+		if again := l.savedAnew(i); again > i {
+			l.tokens = l.tokens[:len(l.tokens)-1]
+			return again // "call it, uh, save it as river deck"
+		}
+	}
 	if t.key() == "save" && asItIs[l.word(start)] {
 		first = false // "save the plan as it is"
 	}
 	if _, _, number := l.length(start); number && t.key() == "save" && (t.text == "call it" || t.text == "call that") {
 		first = false // "well, call it 350"
 	}
-	if t.text == "like" && l.word(start+1) != "wall" {
+	if t.text == "like" && l.word(start+1) != "wall" || t.key() == "same as" && l.onlyLikened(start, end) {
 		first = false
 	}
 	if t.key() == "save" && (t.text == "save" && saved[l.word(start)] || wished(t.before)) {
@@ -184,19 +194,6 @@ func (l *lexing) tail(t *token, i int) int {
 	n := l.add(kName, start, end)
 	n.text = l.text(start, end)
 	return max(end, past)
-}
-
-// aNoun reports whether the empty words before a word make a noun of it.
-func aNoun(before string) bool {
-	words := strings.Fields(before)
-	if len(words) == 0 {
-		return false
-	}
-	switch words[len(words)-1] {
-	case "a", "the", "new", "another", "next", "that", "this", "one", "his", "their", "fresh":
-		return true
-	}
-	return false
 }
 
 // clauseWord are words that begin a clause, and no name: "bring back what I undid".

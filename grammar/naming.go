@@ -1,5 +1,7 @@
 package grammar
 
+import "strings"
+
 // asItIs are words that go on after an "as" that leads to no name.
 var asItIs = map[string]bool{"it": true, "is": true, "they": true, "i": true, "we": true, "you": true, "possible": true, "usual": true, "before": true, "planned": true, "follows": true, "well": true, "if": true}
 
@@ -125,4 +127,17 @@ func (l *lexing) pastFixes(i int) int {
 			return i
 		}
 	}
+}
+
+// aNoun reports whether the empty words before a word make a noun of it.
+func aNoun(before string) bool {
+	words := strings.Fields(before)
+	if len(words) == 0 {
+		return false
+	}
+	switch words[len(words)-1] {
+	case "a", "the", "new", "another", "next", "that", "this", "one", "his", "their", "fresh":
+		return true
+	}
+	return false
 }

@@ -169,6 +169,9 @@ func (k *clause) sizeAfterComma() bool {
 func (k *clause) lessAndMore() bool {
 	less, more := -1, -1
 	for i, it := range k.items {
+		if !it.value() && it.kind == kSellMore && it.key() == backAgain.key && k.breaks > 0 && (k.has(kSellLess) != nil || k.has(kNo) != nil) {
+			return true // "12s out, 14s in"
+		}
 		switch {
 		case it.value():
 			if i > k.values[0] && holds[firstWord(leadOf(it))] {
@@ -193,3 +196,46 @@ func (k *clause) hasThem() bool {
 }
 
 var holds = wordSet("have has got")
+
+// asksFirst are words that make a question of a clause they open.
+var asksFirst = wordSet("is are was were do does did will would can could if")
+
+// backAgain is what is there again, or now.
+var backAgain = &entry{kind: kSellMore, key: "+= in"}
+
+// comesAndGoes reads what is told behind lengths of lumber: "12s gone, 14s in", "the sixteens are back". It returns the atom after
+// it, and i where something else is told.
+func (l *lexing) comesAndGoes(i int) int {
+	if t := l.last(); t == nil || t.kind != kNum || !t.amt.footer || l.before != "" {
+		return i
+	}
+	if before := l.tokens[len(l.tokens)-1].before; asksFirst[firstWord(before)] {
+		return i // "are the 12s in"
+	}
+	j := i
+	for w := l.word(j); w == "is" || w == "are" || w == "was" || w == "were" || w == "all" || w == "now" || w == "have" || w == "has" || w == "been" || w == "came" || w == "come" || w == "both"; w = l.word(j) {
+		j++
+	}
+	e := soldOut
+	switch l.word(j) {
+	case "gone", "out", "unavailable", "discontinued":
+	case "in", "back":
+		e = backAgain
+	default:
+		return i
+	}
+	if j++; l.word(j) == "in" && l.word(j-1) == "back" {
+		j++
+	}
+	if l.word(j) == "of" && l.word(j+1) == "stock" {
+		j++
+	}
+	for w := l.word(j); w == "again" || w == "now" || w == "today" || w == "stock" || w == "already" || w == "too" || w == "also"; w = l.word(j) {
+		j++
+	}
+	if w := l.word(j); w != "" && l.kind(j) != aSign && w != "and" && w != "but" && w != "so" {
+		return i
+	}
+	l.add(e.kind, i, j).found = []found{{entry: e}}
+	return j
+}

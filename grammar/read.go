@@ -287,7 +287,7 @@ func reasonEnd(in []token, i int) int {
 			}
 			return j
 		case kUnknown:
-			unknown = true
+			unknown = unknown || !foreign(&in[j]) || words().numberish(in[j].text)
 		case kPart, kLoc:
 			part = true
 		case kCmd:

@@ -5,7 +5,7 @@ var heardWhole []func(*lexing, int) int
 
 func init() {
 	heardWhole = []func(*lexing, int) int{
-		(*lexing).guarded, (*lexing).takesLeave, (*lexing).stepAway, (*lexing).calledNothing, (*lexing).planSaid, (*lexing).pair, (*lexing).chosenWay,
+		(*lexing).guarded, (*lexing).takesLeave, (*lexing).stepAway, (*lexing).calledNothing, (*lexing).planSaid, (*lexing).pair, (*lexing).chosenWay, (*lexing).anyAdded, (*lexing).comesAndGoes,
 	}
 }
 
@@ -62,6 +62,7 @@ func (l *lexing) unlike(i int, f []found) []found {
 		k == kCmd && f[0].entry.key == "undo" && l.word(f[0].next-1) == "back" && (l.word(f[0].next) == "into" || l.word(f[0].next) == "in"), // "put it back into inches"
 		k == kCmd && f[0].entry.key == "recap" && l.word(f[0].next-1) == "forget" && !subjectsAlone[l.word(i-1)],
 		k == kPart && f[0].entry.key == "kerf" && l.word(f[0].next-1) == "cut" && l.missesBy(f[0].next),            // "if every cut is 2 mm out"
+		k == kHead && w != "why" && l.wantsNot(i, f[0].next),                                                       // "I don't want to see any bay over six feet"
 		k == kTail && f[0].entry.key == "verify" && (l.word(f[0].next-1) == "with" || l.word(f[0].next-1) == "if"): // "would it look right with"
 		return vocab().matchBut(l.reader, i, k)
 	case k == kWh && w == "figure" && f[0].next == i+1 && (i == 0 || l.word(i-1) == "uh" || l.word(i-1) == "just") && l.startsNumber(i+1):

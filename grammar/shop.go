@@ -253,7 +253,7 @@ func (k *clause) sized() bool {
 // long reports whether "long" stands after a value.
 func (l *limit) long() bool {
 	for _, t := range l.tail {
-		if t.kind == kDim && t.key() == "long" {
+		if t.kind == kDim && t.key() == "long" && !(t.text == "lengths" && l.lo.unit == bare) { // "eight lengths of 2x6"
 			return true
 		}
 	}

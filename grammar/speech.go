@@ -74,7 +74,7 @@ func (s *speech) endPosts() {
 			}
 		}
 	}
-	if sized < 0 || !apart || added || s.mentions("end post") > 1 || s.saysBoth() {
+	if sized < 0 || !apart || added || s.mentions("end post") != 1 || s.saysBoth() {
 		return
 	}
 	for j := range s.acts[sized].Statements {

@@ -219,3 +219,78 @@ func (s *speech) subject() []sense {
 	}
 	return nil
 }
+
+// fluent leaves out the sounds of hesitation inside a number: "sixty one and uh eleven sixteenths", "six foot, um, two".
+func fluent(in []atom) []atom {
+	var out []atom
+	for i := 0; i < len(in); i++ {
+		if j := pastSounds(in, i); j > i && i > 0 && insideNumber(reader{in}, i-1, j) {
+			if out == nil {
+				out = append(make([]atom, 0, len(in)), in[:i]...)
+			}
+			i = j - 1
+			continue
+		}
+		if out != nil {
+			out = append(out, in[i])
+		}
+	}
+	if out == nil {
+		return in
+	}
+	return out
+}
+
+// asEver drops the "ever" of "as few posts as ever you can".
+func asEver(in []atom) []atom {
+	for i := 1; i+1 < len(in); i++ {
+		if in[i].text != "ever" || in[i-1].text != "as" {
+			continue
+		}
+		switch in[i+1].text {
+		case "you", "i", "we", "it", "they", "possible", "can", "could":
+			return append(append([]atom{}, in[:i]...), in[i+1:]...)
+		}
+	}
+	return in
+}
+
+// sounds of hesitation.
+var sounds = wordSet("uh um er erm ah eh hmm hm mm")
+
+// pastSounds returns the atom after sounds of hesitation and the commas around them, and i where there are none.
+func pastSounds(in []atom, i int) int {
+	j, heard := i, false
+	for j < len(in) && (sounds[in[j].text] || in[j].text == ",") {
+		heard = heard || sounds[in[j].text]
+		j++
+	}
+	if !heard {
+		return i
+	}
+	return j
+}
+
+// insideNumber reports whether a number that ends at one atom, or in an "and" there, goes on at another.
+func insideNumber(r reader, at, next int) bool {
+	f, _, ok := r.fraction(next)
+	fraction := ok && f.bad == "" && f.val.Less(oneRat)
+	switch w := r.word(at); {
+	case w == "and" || w == "&":
+		return fraction && at > 0 && endsNumber(r, at-1)
+	case (footWords[w] || w == "meter" || w == "metre") && r.kind(at) == aWord:
+		n, _, ok := r.whole(next)
+		return ok && n.bad == "" && at > 0 && endsNumber(r, at-1) && r.word(next-1) != "," && r.word(at+1) != "," // "8 feet, uh, 7 feet" corrects
+	case endsNumber(r, at) && r.word(next) == "and":
+		f, _, ok := r.fraction(next + 1)
+		return ok && f.bad == "" && f.val.Less(oneRat)
+	}
+	return false
+}
+
+// endsNumber reports whether a number, or the unit of one, ends at an atom.
+func endsNumber(r reader, i int) bool {
+	w := r.word(i)
+	_, unit := units[w]
+	return unit || tens[w] > 0 || r.kind(i) == aDigits || w == "inch" || w == "inches" || w == "foot" || w == "feet"
+}

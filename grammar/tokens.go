@@ -31,8 +31,8 @@ func (l *lexing) sound(i int) (amount, int, bool) {
 			return b, next, true
 		}
 	}
-	if l.word(i) == "ate" {
-		return a, i + 1, true
+	if l.word(i) == "ate" || l.word(i+1) == "of" && (l.word(i+2) == "them" || l.word(i+2) == "those" || l.word(i+2) == "these") {
+		return a, i + 1, true // "there's too of 'em"
 	}
 	return amount{}, i, false
 }
@@ -189,4 +189,21 @@ func (s *tokenStream) Next() (lexer.Token, error) {
 	out := lexer.Token{Type: kind, Value: t.text, Pos: lexer.Position{Offset: s.i, Line: 1, Column: t.at + 1}}
 	s.i++
 	return out, nil
+}
+
+// names reports whether a part is named at i.
+func (l *lexing) names(i int) bool {
+	f := vocab().match(l.reader, i)
+	return len(f) > 0 && f[0].entry.kind == kPart
+}
+
+func (l *lexing) negative(i int) int {
+	a, next, ok := l.length(i + 1)
+	if !ok {
+		return i
+	}
+	a.val, a.minus = a.val.Neg(), true
+	t := l.add(kNum, i, next)
+	t.amt = &a
+	return next
 }

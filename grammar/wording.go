@@ -44,6 +44,9 @@ func (l *lexing) wordings() {
 	l.lowInBay()
 	l.lengthsHad()
 	l.besidesFor()
+	l.multiplied()
+	l.thenWhat()
+	l.notHaving()
 }
 
 // drop takes token i out. What stood before it stands before the next.
