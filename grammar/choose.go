@@ -58,8 +58,11 @@ func (l *lexing) chosenWay(i int) int {
 	for ; end < len(l.atoms) && !choiceEnds(l, end); end++ {
 		w := l.word(end)
 		role := chooseWords[w]
-		if w == "way" {
+		switch {
+		case w == "way":
 			role = chooseNoun
+		case (w == "list" || w == "lists" || w == "menu") && !onList[l.word(end-2)]:
+			role = 0 // "the specs list two by sixes"
 		}
 		k, ordinal := l.choiceNumber(end)
 		switch {
@@ -68,7 +71,7 @@ func (l *lexing) chosenWay(i int) int {
 				return i
 			}
 			n = k
-			point = point || !ordinal && (chooseWords[l.word(end-1)] == choosePoint || chooseWords[l.word(end-1)] == chooseNoun)
+			point = point || end > i && !ordinal && (chooseWords[l.word(end-1)] == choosePoint || chooseWords[l.word(end-1)] == chooseNoun)
 			if !ordinal && !point {
 				return i // a bare number may be anything
 			}
@@ -98,6 +101,9 @@ func (l *lexing) chosenWay(i int) int {
 	l.add(kNum, end-1, end).amt = &a
 	return end
 }
+
+// onList stand before the list that something is chosen from: "the third one on your list".
+var onList = wordSet("on from of off in")
 
 // choiceEnds reports whether what is said of a choice ends before atom i.
 func choiceEnds(l *lexing, i int) bool {

@@ -64,4 +64,15 @@ var hearsay = []entry{
 	{kind: kPart, key: "drop", sense: meaning("drop"), ways: "(drop|fall|step|way|distance) [down] [from (FLOOR|porch|edge|edge of FLOOR|platform)] [down] to [the] EARTH [(outside|beyond|below|out there|behind it|on the other side|past it)]"},
 	{kind: kTheirs, key: "theirs", ways: "(his|her|their|PERSON 's) (total|grand total|bottom line) of"},
 	{kind: kEnter, key: "enter", ways: "[please] (plan for|plan on|allow for|account for|take account of|work from|work with|reckon with|build for) (that|it|them|those|this)"},
+	{kind: kHead, key: "why not", loose: true, ways: "what (hinders|hampers|bars|prohibits|precludes|blocks|stops|keeps|prevents) (me|us|you|it) [from] [(having|using|making|putting|getting|building|fitting|going with)]"},
+	{kind: kHead, key: "why not", ways: `
+		(why|how come|y) [(is it|is it that)] (i|we|you|it|they) (can|could|will|would|do|does|may) not (get|fit|have|take|hold|squeeze|cram|manage|go with|get away with)
+		(why|how come|y) (can|could|will|would|do|does|may) not (i|we|you|it|they) [just] (get|fit|have|take|hold|squeeze|cram|manage|go with|get away with)`},
+	{kind: kGoal, key: "even gaps", loose: true, ways: "(round|rounding) [off] (each|every|the) (mark|marks) (by itself|by themselves|on its own|on their own|separately|individually) so [that] (gaps|they|spaces) (stay|are|come out|remain|keep|end up|will be) (true|even|exact|honest|equal|alike|the same)"},
+	{kind: kHead, key: "check", loose: true, ways: `
+		[(building|local|county|town|city|state)] (code|codes|rulebook|book|codebook|rules|ordinance) (says|say|wants|want|requires|require|calls for|call for|asks for|allows|demands|specifies|insists on) [that]
+		(let ME know|tell ME|see|say|find out) (if|whether) (this|these|that|it|the following|those) (is|are) (right|correct|ok|okay|true|so|sound|good) [(:|,|-)]`},
+	{kind: kTail, key: "verify", loose: true, ways: "(did|does|do|has|have) (he|she|they|PERSON|i|we) (count|figure|add|measure|calculate|figured|counted|added|measured|calculated|work) [(it|that|them|those|out)] (right|correctly|up right|out right)"},
+	{kind: kGoesIn, key: "fit", ways: "pass [muster]\nsuffice\nserve\nmake it in\nsqueak by\nsqueeze by\nsqueak in"},
+	{kind: kHead, key: "what if", loose: true, ways: "(any|is there any|is there a|what are the) (chance|hope|odds|prayer) [(that|of)]"},
 }

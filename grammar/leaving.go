@@ -102,6 +102,35 @@ func (l *lexing) stepAway(i int) int {
 	return max(i, l.reasonToGo(i-1))
 }
 
+// looksAt reads "let's see seven rails", "let's look at five boards" as a trial where a number follows at once. It returns the atom
+// after the verb, and i where anything else is meant.
+func (l *lexing) looksAt(i int) int {
+	if l.word(i) != "let" || l.word(i+1) != "us" && l.word(i+1) != "me" {
+		return i
+	}
+	end := i + 3
+	switch {
+	case l.word(i+2) == "see":
+	case l.word(i+2) == "look" && l.word(i+3) == "at":
+		end++
+	default:
+		return i
+	}
+	_, next, ok := l.length(end)
+	if !ok {
+		_, next, ok = l.size(end)
+	}
+	if !ok || !l.partAfter(next) {
+		return i
+	}
+	t := l.add(kHead, i, end)
+	t.found = []found{{entry: trying}}
+	return end
+}
+
+// trying is the force of what is looked at.
+var trying = &entry{kind: kHead, key: string(WhatIf)}
+
 // calledNothing steps over "don't bother with" where a value follows its part at once: "don't bother with the kerf, call it
 // zero".
 func (l *lexing) calledNothing(i int) int {

@@ -104,6 +104,9 @@ func (g *grouping) command(i int) bool {
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
 	case "next":
+		if g.g.force == WhatIf && !g.empty() && i+1 == len(g.list) && strings.Contains(t.text, "what") {
+			return true // "say the opening goes on the right, then what"
+		}
 		if hasValue(g.list[i+1:]) {
 			return true // "next, the gap 2"
 		}

@@ -1,11 +1,13 @@
 package grammar
 
+import "strings"
+
 // heardWhole are readers of what is heard as a whole, before any word of it is looked up.
 var heardWhole []func(*lexing, int) int
 
 func init() {
 	heardWhole = []func(*lexing, int) int{
-		(*lexing).guarded, (*lexing).takesLeave, (*lexing).stepAway, (*lexing).calledNothing, (*lexing).planSaid, (*lexing).pair, (*lexing).chosenWay, (*lexing).anyAdded, (*lexing).comesAndGoes,
+		(*lexing).guarded, (*lexing).takesLeave, (*lexing).stepAway, (*lexing).calledNothing, (*lexing).looksAt, (*lexing).planSaid, (*lexing).pair, (*lexing).chosenWay, (*lexing).anyAdded, (*lexing).comesAndGoes,
 	}
 }
 
@@ -60,6 +62,7 @@ func (l *lexing) unlike(i int, f []found) []found {
 		return vocab().match(reader{l.atoms[:i+1]}, i) // "scratch the overall the span is 161"
 	case k == kPer && (w == "every" || w == "each") && f[0].next == i+1 && l.everyOne(i+1), // "is every opening at least 30"
 		k == kCmd && f[0].entry.key == "undo" && l.word(f[0].next-1) == "back" && (l.word(f[0].next) == "into" || l.word(f[0].next) == "in"), // "put it back into inches"
+		k == kCmd && f[0].entry.key == "take that" && strings.Contains(l.text(i, f[0].next), " mm "),                                         // "we're using mm on this job"
 		k == kCmd && f[0].entry.key == "recap" && l.word(f[0].next-1) == "forget" && !subjectsAlone[l.word(i-1)],
 		k == kPart && f[0].entry.key == "kerf" && l.word(f[0].next-1) == "cut" && l.missesBy(f[0].next),            // "if every cut is 2 mm out"
 		k == kHead && w != "why" && l.wantsNot(i, f[0].next),                                                       // "I don't want to see any bay over six feet"
