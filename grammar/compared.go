@@ -27,6 +27,9 @@ func comparands(names, head string) []string {
 			return nil
 		}
 	}
+	if lead, rest, ok := strings.Cut(names, ","); ok && nameless(strings.TrimSpace(lead)) && strings.TrimSpace(lead) != "" {
+		names = rest // "the two I kept, landing and ferry"
+	}
 	for _, w := range []string{" with ", " to ", " against ", " vs ", " versus ", " and ", ", "} {
 		if a, b, ok := strings.Cut(names, w); ok {
 			list := []string{comparand(a), comparand(b)}
@@ -139,7 +142,7 @@ func nameless(s string) bool {
 	case "other", "another", "that", "those", "these", "last", "previous", "first", "second", "third", "next", "earlier", "old", "older", "original", "different", "any", "each", "both", "all", "every", "some":
 		return len(f) == 1 || len(f) == 2 && (planNouns[strings.TrimSuffix(f[1], "s")] || f[1] == "other" || f[1] == "two" || f[1] == "ones" || f[1] == "plans")
 	case "two", "saved":
-		return len(f) < 4 && (len(f) == 1 || planNouns[strings.TrimSuffix(f[1], "s")] || f[1] == "i" || f[1] == "we" || f[1] == "saved")
+		return len(f) < 6 && (len(f) == 1 || planNouns[strings.TrimSuffix(f[1], "s")] || f[1] == "i" || f[1] == "we" || f[1] == "saved" || f[1] == "that" || f[1] == "which")
 	case "them", "others", "one", "his", "hers", "theirs", "himself", "something", "anything", "it", "ones", "rest", "plan", "plans", "is", "they", "possible", "before", "usual", "planned", "follows", "well", "pair":
 		return len(f) == 1 || f[0] == "it" || f[0] == "one" && f[1] == "from"
 	}
