@@ -248,3 +248,36 @@ func (l *lexing) pastTop() {
 }
 
 var wallTop = nounOf("wall height")
+
+// shared reports whether a value at item i follows a "per bay" that only shares out what was counted before it: "two
+// stiffeners a bay at 24 inches" gives no bay its width.
+func (k *clause) shared(i int) bool {
+	if len(k.things) != 1 || k.things[0] != i-1 || !endsIn(leadOf(k.items[i]), "at") {
+		return false
+	}
+	t := k.items[i-1]
+	if t.kind != kLoc || t.key() != "per bay" || t.index > 0 {
+		return false
+	}
+	switch w, _, _ := strings.Cut(t.text, " "); w {
+	case "in", "per", "a", "for", "to", "of", "within", "along", "/":
+		return true
+	}
+	return false
+}
+
+// withoutPurpose leaves out "for the brackets" after a limit on a gap: it tells why.
+func (k *clause) withoutPurpose(i int, senses []sense) []sense {
+	gap, last := false, -1
+	for _, t := range k.things {
+		if t < i {
+			gap = gap || k.items[t].key() == "gap" && strings.HasPrefix(k.items[t].text, "gap")
+		} else {
+			last = t
+		}
+	}
+	if !gap || last < 0 || len(k.things) != 2 || len(k.dims) > 0 || k.items[last].key() != "bracket" || !strings.HasPrefix(k.items[last].before, "for") {
+		return senses
+	}
+	return k.senses(0, last)
+}

@@ -3,8 +3,8 @@ package grammar
 // inhand is what people say of the answer that is in their hands: that they take it, what it means now, what comes next.
 var inhand = []entry{
 	{kind: kCmd, key: "take that", loose: true, ways: `
-		(i|we) (will|would|shall) [just] (take|have|keep|use|go for|go with|accept|settle for|stick with|run with) (that|it|this|that one|this one) [(then|please|thanks)]
-		(i am|we are) (taking|keeping|using|going with|going for) (that|it|this|that one|this one) [then]`},
+		(i|we) (will|would|shall) [just] (take|have|keep|use|go for|go with|accept|settle for|stick with|run with) (that|it|this|that one|this one) [(then|please|thanks)]`},
+	{kind: kCmd, key: "take that", ways: "(i am|we are) [just] (taking|keeping|using|going with|going for) (that|it|this|that one|this one) [then]"},
 	{kind: kQuest, key: "layout", loose: true, ways: `
 		what (happens|changes|comes out|have we got|do we have|do i have) [(now|then)]
 		(where|how) (does|do) (that|this|it) leave (me|us|it|things) [(now|then)]

@@ -135,7 +135,7 @@ func (k *clause) set(i int) (made, bool) {
 		senses = append(senses, meaning("| post height, rail top, opening from left, opening from right"))
 	}
 	name, kind, ok := k.name(senses, lim, i)
-	if !ok {
+	if !ok || name.Quantity == solver.Bay && k.shared(i) {
 		return made{}, false
 	}
 	if name.Quantity == solver.Rails && (k.vagueBoards(i) || lim.tall() && exact.Int(20).Less(lim.lo.val)) {
@@ -335,20 +335,4 @@ func (k *clause) side(i int) (made, bool) {
 	n := solver.Name{Wall: k.wallName(), Quantity: solver.OpeningSide, Opening: k.open}
 	st := solver.Statement{Name: n, Op: solver.Eq, Value: solver.Value{Word: k.items[i].key()}}
 	return made{st: st, at: k.items[i].at, kind: solver.Side}, true
-}
-
-// withoutPurpose leaves out "for the brackets" after a limit on a gap: it tells why.
-func (k *clause) withoutPurpose(i int, senses []sense) []sense {
-	gap, last := false, -1
-	for _, t := range k.things {
-		if t < i {
-			gap = gap || k.items[t].key() == "gap" && strings.HasPrefix(k.items[t].text, "gap")
-		} else {
-			last = t
-		}
-	}
-	if !gap || last < 0 || len(k.things) != 2 || len(k.dims) > 0 || k.items[last].key() != "bracket" || !strings.HasPrefix(k.items[last].before, "for") {
-		return senses
-	}
-	return k.senses(0, last)
 }
