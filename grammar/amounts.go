@@ -146,6 +146,7 @@ var amounts = []entry{
 	{kind: kUnits, key: "customary", loose: true, ways: "(put|bring|turn|set|switch|change) (it|everything|that|all) back (to|into|in) (feet and inches|inches|inches and feet|feet|imperial|customary)"},
 	{kind: kUnits, key: "metric", loose: true, ways: "(put|bring|turn|set|switch|change) (it|everything|that|all) back (to|into|in) (metric|millimeters|millimetres|mm)"},
 	{kind: kTailFill, key: "as told", ways: `
+		(i|we) [have] (checked|measured|counted|taped) (it|them|that) (twice|three times|two times|again|over)
 		would suit [(me|us)] [(fine|well|nicely)]
 		so [that] GAP (stay|stays|come out|are|keep|remain) (true|even|exact|equal)
 		, (falls|falling|sloping|slopes|slanting) [from] (left to right|l to r)

@@ -82,3 +82,26 @@ func (l *lexing) oneOfLength(i int) bool {
 	}
 	return false
 }
+
+// aStiffener counts "a stiffener" in a bay as one: "put a stiffener in every bay". Where it is added, asked after or denied,
+// it is left as it is.
+func (l *lexing) aStiffener() {
+	for i := 0; i+1 < len(l.tokens); i++ {
+		t, next := &l.tokens[i], &l.tokens[i+1]
+		switch t.kind {
+		case kChange, kMore, kAnother, kMove, kNo, kNot, kWh, kWhere, kCmd, kQuest:
+			return
+		case kHead:
+			if t.key() != string(State) && t.key() != string(WhatIf) && t.key() != string(Check) {
+				return
+			}
+		}
+		if t.kind != kPart || t.key() != "stiffener" || t.plural() || lastWord(t.before) != "a" || next.kind != kLoc || next.key() != "per bay" {
+			continue
+		}
+		one := token{kind: kNum, text: "one", amt: &amount{number: wordInt(1)}, at: t.at, end: t.at, first: t.first, before: strings.TrimSuffix(strings.TrimSuffix(t.before, "a"), " ")}
+		t.before = ""
+		l.tokens = append(l.tokens[:i:i], append([]token{one}, l.tokens[i:]...)...)
+		return
+	}
+}

@@ -69,7 +69,7 @@ func (g *grouping) provisos() {
 		case w.word == "when" && (next == "i" || next == "we") && i+2 < len(words) && measuring[words[i+2].word]: // "when I measured the drop it was 29"
 		case conditions[w.word] && last > w.at && !(w.word == "when" && i+2 < len(words) && (words[i+2].word == "comes" || words[i+2].word == "come" || words[i+2].word == "get")):
 			g.s.fail(w.at, onlyThen)
-		case otherWalls[w.word] && walls[next] && tells(words[i+1:]):
+		case otherWalls[w.word] && walls[next] && (tells(words[i+1:]) || tells(words[max(0, i-3):i])): // "the old wall was 40", "that was the old wall"
 			g.s.fail(w.at, solver.Question{Text: "Of that wall, or of the new one?", Example: "wall 48 high"})
 		}
 	}

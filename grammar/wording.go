@@ -29,6 +29,7 @@ func (l *lexing) wordings() {
 	l.thatIsAll()
 	l.openingsApart()
 	l.oneBay()
+	l.aStiffener()
 	l.pastTop()
 	l.belowFloor()
 	l.buying()
