@@ -73,6 +73,9 @@ func (g *grouping) step(i int) {
 	if i == 0 && (g.negated(it) || g.doWe(it)) {
 		return
 	}
+	if g.denies(i) {
+		return
+	}
 	if i == 0 {
 		g.mood(it)
 	}

@@ -34,6 +34,27 @@ func leadingTo(it item) []string {
 	return withoutLead(strings.Fields(before))
 }
 
+// modal are helping verbs that open a question where a value stands right behind them: "would six boards do".
+var modal = wordSet("would will could can might should does do did")
+
+// denies takes "wouldn't …" at a break for the question that it is, without its no: "six rails, wouldn't seven fit".
+func (g *grouping) denies(i int) bool {
+	it := g.list[i]
+	if i == 0 || !g.list[i-1].breaks() || it.value() || it.kind != kNot || it.text != "not" || g.g.force != State || g.g.sealed || i+1 >= len(g.list) {
+		return false
+	}
+	w := leadingTo(it)
+	next := g.list[i+1]
+	if len(w) != 1 || helping[w[0]] == "" || next.before != "" && !subjects[firstWord(next.before)] && !vocab().articles[firstWord(next.before)] {
+		return false
+	}
+	if next.before == "" && !next.value() && next.kind != kIt || !hasFigure(g.list[i:]) {
+		return false
+	}
+	g.flush(group{force: helping[w[0]]})
+	return true
+}
+
 // inverted returns what a clause does that begins at item i with its verb before its subject: "…, could the gap be 3", "and is the
 // wall 48". It is "" for other clauses: what asks never sets.
 func (g *grouping) inverted(i int) ActKind {
@@ -57,11 +78,11 @@ func (g *grouping) inverted(i int) ActKind {
 		return ""
 	}
 	w := leadingTo(it)
-	if len(w) < 2 && (len(w) == 0 || it.value() || it.kind != kIt) {
+	if len(w) == 0 || len(w) < 2 && !(it.value() && modal[w[0]]) && (it.value() || it.kind != kIt) {
 		return ""
 	}
 	force := helping[w[0]]
-	subject := it.kind == kIt && !it.value() && len(w) == 1 || len(w) > 1 && (subjects[w[1]] || vocab().articles[w[1]])
+	subject := it.value() && len(w) == 1 || it.kind == kIt && !it.value() && len(w) == 1 || len(w) > 1 && (subjects[w[1]] || vocab().articles[w[1]])
 	if force == "" || !subject {
 		return ""
 	}

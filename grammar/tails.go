@@ -181,6 +181,9 @@ func (g *grouping) turn(to, from ActKind) bool {
 	took := false
 	if !g.empty() {
 		took = true
+		if g.g.force == to && to == WhatIf && g.g.head == nil && len(g.s.groups) > g.first {
+			return true // "six rails, wouldn't seven fit" tries the seven alone
+		}
 		if g.g.force == to && to == Check && g.g.head != nil && g.g.head.kind == kTheirs {
 			return true // "the opening has to be 30, and does his 2 inch gap check out"
 		}
