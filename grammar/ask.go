@@ -167,6 +167,9 @@ func figureText(a *amount) string {
 	if a.size != "" {
 		return a.size
 	}
+	if a.unit == percent {
+		return a.says(false) + " %"
+	}
 	return a.says(false)
 }
 

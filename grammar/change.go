@@ -36,6 +36,8 @@ func (k *clause) changed() (reading, bool) {
 		return reading{}, false
 	}
 	switch {
+	case lim.lo.unit == percent && len(k.things)+len(k.dims) == 0 && !k.it && k.has(kMore) == nil:
+		return reading{}, false // "add ten percent": to what?
 	case lim.lo.unit == percent && !k.spare():
 		f := exact.Int(100).Add(lim.lo.val.Mul(exact.Int(d.sign()))).Div(exact.Int(100))
 		return k.scaled(f, lim)

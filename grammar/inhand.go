@@ -9,6 +9,12 @@ var inhand = []entry{
 		what (happens|changes|comes out|have we got|do we have|do i have) [(now|then)]
 		(where|how) (does|do) (that|this|it) leave (me|us|it|things) [(now|then)]
 		where (are|am) (we|i) [(now|then|at)]`},
+	{kind: kQuest, key: "shopping", ways: `
+		how (much|many) [(of (it|that|the (wood|lumber|board|boards)))] [(is|will be|would be|goes|is going|gets)] [to] (waste|wasted|scrap|offcut|offcuts|offcuts and scrap|left over|leftover) [(is there|are there|will there be|would there be|is left|do i (get|have|make)|does that (leave|make))]
+		how much [(wood|lumber)] (do|will|would) (i|we|it|that) waste
+		how (much|many) (waste|offcut|offcuts|scrap) (is there|are there|will there be|would there be|is left|do i (get|have|make)|does that (leave|make))
+		what is [the] (waste|offcut|scrap)
+		how (big|long) (is|are|will) the (offcut|offcuts|leftover|leftovers|scraps) [be]`},
 	{kind: kCmd, key: "next", loose: true, ways: `
 		[(ok|okay|right|alright|and|so)] then what [(next|then|now|do i do)]
 		what (do i do|comes|is there to do) (after|then)`},

@@ -23,7 +23,48 @@ func (c Context) spokenOf(tokens []token) *solver.Name {
 			}
 		}
 	}
-	return nil
+	return c.onlyFor(tokens)
+}
+
+// onlyFor returns the one thing of those spoken of last that the one value of a line can be said of: "make it 34" after
+// "opening 30 on the left".
+func (c Context) onlyFor(tokens []token) *solver.Name {
+	var value *token
+	for i := range tokens {
+		switch t := &tokens[i]; t.kind {
+		case kNum, kSize:
+			if value != nil {
+				return nil
+			}
+			value = t
+		case kPart, kLoc, kSide, kFromSide:
+			return nil
+		}
+	}
+	if value == nil || value.amt.unit == percent || value.amt.unit == money {
+		return nil
+	}
+	var one *solver.Name
+	for i := range c.Lately {
+		n := &c.Lately[i]
+		fits := false
+		switch solver.KindOf(n.Quantity) {
+		case solver.Length:
+			fits = value.kind == kNum
+		case solver.Count:
+			fits = value.kind == kNum && value.amt.unit == bare
+		case solver.Size:
+			fits = value.kind == kSize
+		}
+		if !fits || one != nil && *one == *n {
+			continue
+		}
+		if one != nil {
+			return nil
+		}
+		one = n
+	}
+	return one
 }
 
 // lately returns the name of a quantity that the last line spoke of, where it spoke of one such only.

@@ -183,7 +183,16 @@ func (r reader) lumberLength(a amount, i int) (amount, int, bool) {
 		a.val, a.unit, a.footer, a.per = a.val.Mul(exact.Int(12)), feet, true, exact.Int(12)
 		return a, j + 1, true
 	}
+	if r.glued(i) && r.word(j) == "s" && r.glued(j) && a.frac && inMeters(a.val) {
+		a.val, a.unit, a.footer, a.per = a.val.Mul(mm(1000)), metric, true, mm(1000)
+		return a, j + 1, true // "2.4s"
+	}
 	return a, i, true
+}
+
+// inMeters reports whether a figure can be the length in meters of lumber on sale: tenths from 1.5 to 8.
+func inMeters(v exact.Rat) bool {
+	return v.Mul(exact.Int(10)).IsInt() && exact.New(14, 10).Less(v) && v.Less(exact.New(81, 10))
 }
 
 // smaller reads the smaller part of a length: inches after feet, a fraction after inches, centimeters after meters.

@@ -142,6 +142,8 @@ func (k *clause) lengths() ([]solver.Value, bool) {
 			return nil, false
 		case a.unit == bare && like != nil:
 			a = inUnitOf(a, *like)
+		case a.unit == bare && k.s.metric && inMeters(a.val):
+			a.val, a.unit, a.per = a.val.Mul(mm(1000)), metric, mm(1000)
 		case a.unit == bare && !k.s.metric && a.val.IsInt() && a.val.Less(exact.Int(25)) && exact.Int(3).Less(a.val):
 			a.val, a.unit = a.val.Mul(twelve), feet
 		}

@@ -90,3 +90,29 @@ func TestGoesOn(t *testing.T) {
 	}
 	require.NotNil(t, Read("28 wide", Context{}).Ask)
 }
+
+// Of several things spoken of, "it" is the one that the value can be said of.
+func TestOnlyOneCanBeMeant(t *testing.T) {
+	lately := func(list ...solver.Quantity) (names []solver.Name) {
+		for _, q := range list {
+			names = append(names, solver.Name{Quantity: q})
+		}
+		return names
+	}
+	for _, c := range []struct {
+		lately []solver.Name
+		said   string
+		want   string
+	}{
+		{lately(solver.Opening, solver.OpeningSide), "make it 34", "opening = 34 in"},
+		{lately(solver.RailSize, solver.Gap), "make them 2x4", "rail size = 2x4"},
+		{lately(solver.Rails, solver.Gap), "make it 3 inches", "gap = 3 in"},
+	} {
+		r := Read(c.said, Context{Lately: c.lately})
+		require.Nil(t, r.Ask, c.said)
+		require.Equal(t, c.want, Normal(r.Acts), c.said)
+	}
+	require.NotNil(t, Read("make it 3", Context{Lately: lately(solver.Rails, solver.Gap)}).Ask)
+	require.NotNil(t, Read("make it 40", Context{Lately: lately(solver.WallHeight, solver.Opening)}).Ask)
+	require.NotNil(t, Read("add 10 percent", Context{Subject: &solver.Name{Quantity: solver.Trim}}).Ask)
+}
