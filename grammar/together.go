@@ -1,0 +1,94 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// What is done by one line must go together: a word that only talks may look like a command, and an act too many is a misreading.
+
+// together asks back where the acts of a line do not go together: something is taken back and brought back, a farewell or a call for
+// help stands in the middle of what is said, a name is no name.
+func together(r Reading, atoms []atom) Reading {
+	if r.Ask != nil {
+		return r
+	}
+	r.Acts = withoutEchoes(r.Acts)
+	for i := range r.Acts {
+		if q := oddOne(r.Acts, i, atoms); q != nil {
+			at := r.Acts[i].At
+			q.At = &at
+			return Reading{Ask: q}
+		}
+	}
+	return r
+}
+
+// withoutEchoes leaves out a question for the very thing that a "why" is after: "why has the list got that many boards on it".
+func withoutEchoes(acts []Act) []Act {
+	var out []Act
+	for i, a := range acts {
+		if i > 0 && a.Kind == Ask && acts[i-1].Kind == Why && a.Topic != "" && a.Topic == acts[i-1].Topic && a.As == "" {
+			continue
+		}
+		out = append(out, a)
+	}
+	return out
+}
+
+// oddOne is the question that one act of several raises, nil where there is none.
+func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
+	a := acts[i]
+	switch a.Kind {
+	case Redo:
+		for _, b := range acts {
+			if b.Kind == Undo {
+				return &solver.Question{Text: "Take it back, or bring it back?", Choices: []string{"undo", "redo"}, Example: "undo"}
+			}
+		}
+	case Save, Open, SameAs:
+		if len(a.Words) > 0 && noName(a.Words[0]) {
+			return &solver.Question{Text: "Under which name?", Example: string(a.Kind) + " porch"}
+		}
+	case Quit:
+		if i+1 < len(acts) {
+			return &solver.Question{Text: "Are you done, or is that meant another way?", Choices: []string{"quit"}, Example: "that's all"}
+		}
+		if i > 0 && inTheMiddle(a, atoms) {
+			return &solver.Question{Text: "Are you done, or is that meant another way?", Choices: []string{"quit"}, Example: "that's all"}
+		}
+	case HelpMe:
+		if i > 0 && a.Topic == "" && a.Name == nil && inTheMiddle(a, atoms) {
+			return &solver.Question{Text: "Help with what?", Example: "help gap"}
+		}
+	}
+	return nil
+}
+
+// opensNoName are words that no name of a plan begins with.
+var opensNoName = wordSet("at in by with from of so how what it up out a an we i you they he she because if when then now won to for is was and or but not like")
+
+func noName(name string) bool {
+	first, rest, _ := strings.Cut(strings.ToLower(name), " ")
+	return opensNoName[first] && rest != "" || strings.Count(name, " ") > 4
+}
+
+// inTheMiddle reports whether a command of one word stands where no clause begins: "so the boys only set the stop once".
+func inTheMiddle(a Act, atoms []atom) bool {
+	i := atomAt(atoms, a.At)
+	if i < 1 || atoms[i-1].kind == aSign {
+		return false
+	}
+	words := 0
+	for _, b := range atoms[i:] {
+		if b.at < a.End && b.kind == aWord {
+			words++
+		}
+	}
+	switch atoms[i-1].text {
+	case "and", "then", "so", "now", "please", "ok", "okay", "thanks", "just":
+		return false
+	}
+	return words == 1
+}
