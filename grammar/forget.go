@@ -21,6 +21,10 @@ func (s *speech) forget(g *group) {
 		s.notUnderstood(g, g.items) // "forget what he said, the opening is 30"
 		return
 	}
+	if n := len(g.items); g.head != nil && (g.head.text == "clear" || g.head.text == "clr") && n > 1 && g.items[n-1].value() && !g.items[0].value() && g.items[0].before == "" {
+		s.state(&group{force: State, items: g.items, head: g.head}) // "clr btwn rails 1-7/8"
+		return
+	}
 	if at := g.saysNext(); at > 0 {
 		said := g.items[at:]
 		g.items = g.items[:at]

@@ -25,12 +25,16 @@ func together(r Reading, atoms []atom) Reading {
 	return r
 }
 
-// withoutEchoes leaves out a question for the very thing that a "why" is after: "why has the list got that many boards on it".
+// withoutEchoes leaves out a question for the very thing that a "why" is after ("why has the list got that many boards on it"), and
+// a quantity after one limit of it.
 func withoutEchoes(acts []Act) []Act {
 	var out []Act
 	for i, a := range acts {
 		if i > 0 && a.Kind == Ask && acts[i-1].Kind == Why && a.Topic != "" && a.Topic == acts[i-1].Topic && a.As == "" {
 			continue
+		}
+		if n := len(out); n > 0 && a.Kind == Forget && out[n-1].Kind == Forget && a.Name != nil && len(out[n-1].Statements) == 1 && out[n-1].Statements[0].Name == *a.Name {
+			continue // "lose the 3 inch max on the gap but leave the rest"
 		}
 		out = append(out, a)
 	}
