@@ -194,7 +194,7 @@ func (s *speech) tried(g *group) {
 	a := Act{Kind: g.force}
 	goods := !slices.ContainsFunc(found, func(m made) bool { return m.st.Name.Quantity != solver.Stock && m.st.Name.Quantity != solver.Price })
 	for _, m := range found {
-		if g.force != Check || !noClaim(g.head, m.st, goods) && !(m.st.Name.Quantity == solver.Budget && len(found) == 1) {
+		if g.force != Check || !noClaim(g.head, m.st, goods, g.ownPosts()) && !(m.st.Name.Quantity == solver.Budget && len(found) == 1) {
 			a.Statements = append(a.Statements, m.st)
 			continue
 		}
@@ -215,13 +215,15 @@ func (s *speech) tried(g *group) {
 }
 
 // noClaim reports whether what stands in a claim is no claim about the wall: a price, what a seller has or has no more, a rail
-// that somebody has fixed already. goods tells that nothing but lumber on sale is spoken of.
-func noClaim(head *token, st solver.Statement, goods bool) bool {
+// that somebody has fixed already. goods tells that nothing but lumber on sale is spoken of, own that posts are called somebody's.
+func noClaim(head *token, st solver.Statement, goods, own bool) bool {
 	switch st.Name.Quantity {
-	case solver.Price, solver.Have:
+	case solver.Price, solver.Have, solver.Extra:
 		return true
 	case solver.Stock:
 		return goods && (st.Op == solver.Plus || st.Op == solver.Minus || head != nil && slices.ContainsFunc(strings.Fields(head.text), func(w string) bool { return selling[w] }))
+	case solver.Span, solver.Overall, solver.Centers:
+		return head != nil && (strings.HasSuffix(head.text, " got") || strings.HasSuffix(head.text, " has") || strings.HasSuffix(head.text, " have")) && own
 	case solver.FixedRail:
 		return head == nil || strings.HasSuffix(head.text, " has") || strings.HasSuffix(head.text, " have")
 	}

@@ -145,7 +145,7 @@ func wordsAhead(part []atom) (w []string) {
 
 // isBackdrop reports whether a clause says nothing of the wall.
 func isBackdrop(part []atom, c Context, next string) bool {
-	if tellsSize(part) {
+	if tellsSize(part) || tellsAge(part) {
 		return true
 	}
 	var w []string

@@ -8,6 +8,8 @@ var classroom = []entry{
 		[(somebody|someone|PERSON|one PERSON|a PERSON|group|bench|table|team)] [(NTH)] [(in|at|by|over by|from)] [the] [(back|front|corner|window|middle|far side|back row|front row|third row|second row|door)] (is|was|are|keeps|just|has been) (asking|asked|wondering|curious|asking ME|asking about|asking ME about|wondering about|dying to know|itching to know)
 		one of [(my|the|our|these|his|her|their)] [(own)] PERSON (wants|would like|needs|asked|is asking|is dying|was asking|is wondering|wonders|asks|is curious) [(to know|ME|about|to hear|to see|to ask)]
 		(some|a few|a couple|two|several|most|all) of [(my|the|our|these)] PERSON (want|would like|need|asked|are asking|are dying|were asking|are wondering|wonder|ask|are curious) [(to know|ME|about|to hear|to see|to ask)]
+		[(a|some|one|the)] PERSON (in|at|by) [the] [(back|front|third|second|first|last)] (row|corner|window|back|front|middle|door) (wants|would like|is dying|needs) to (know|hear|see)
+		class (dismissed|is over)
 		let us [(go ahead and)] (start|begin|open|kick off|lead off) [(the|this|our|today's)] [(exercise|lesson|problem|class|day|session|period|job|project|unit|example)] (with|from|by|on|at)
 		(for|in|to start) (the|this|our|today's) (exercise|lesson|problem|example|session|period|unit|assignment)
 		(kids|students|teenagers|teens|freshmen|sophomores|juniors|seniors|apprentices|beginners|boys|girls|children|they) (will|always|tend to|do|are going to|usually) (ruin|waste|wreck|spoil|botch|mess up|miscut|break|lose) [(a lot of|some|plenty of|lots of|good)] (lumber|wood|boards|material|things|stuff|it) [(,)] (so|hence)
@@ -21,6 +23,7 @@ var classroom = []entry{
 	{kind: kHave, key: "have", ways: `
 		[(the|my|our|last)] [(year|semester|term|period)] ['s] (PERSON|group|class|crew|bunch|owner|owners|tenant|tenants|school) left (ME|behind|us with|me with)
 		(left|gave|handed|donated|passed on|handed down|bequeathed|brought|sent) (us|me) [(with|down)]
+		(a|some|one of our|one of my|the) PERSON (donated|gave us|gave me|dropped off|brought in|sent over|sent us|contributed|let us have)
 		(inherited|scrounged|scavenged|salvaged|reclaimed|rescued|saved up|held on to|held onto)
 		(we|i) (was|were|got|have been) (given|donated|left|handed|gifted)`},
 	{kind: kPart, key: "budget", sense: meaning("budget"), ways: `
@@ -32,6 +35,19 @@ var classroom = []entry{
 	{kind: kSide, key: "left", sense: meaning("opening side"), ways: "(on|at|to|over on|over at) [the] LEFT [(hand)] [(side|end)] [(right|hard|tight|snug|smack|flush)] [up] (against|beside|next to|alongside|by) [the] [END] POST"},
 	{kind: kUnits, key: "metric", loose: true, ways: "(i am|we are|i work|we work|everything is|all is|tape is|it is) [working] in (mm|millimeters|millimetres|cm|centimeters|metric) [(,|and)] not [in] (inches|imperial|feet|feet and inches)\nin (mm|millimeters|millimetres|cm|centimeters|metric) [(,|and)] not [in] (inches|imperial|feet|feet and inches)"},
 	{kind: kUnits, key: "customary", loose: true, ways: "in (inches|imperial|feet and inches) [(,|and)] not [in] (mm|millimeters|millimetres|cm|centimeters|metric)"},
+	{kind: kHaveTail, key: "have", ways: "[left] [over] from [the] (last|previous) (year|semester|term|job|project|time|summer|fall|spring|class|week|build)"},
+	{kind: kPart, key: "spare", sense: meaning("spare | rails, have"), ways: "(kids|people|we|they|boys|students|teenagers|beginners|i|folks|apprentices|everybody|somebody) [(always|will|do|usually|tend to|are going to|will always)] (make|makes|making) [(a few|some|lots of|a lot of)] mistakes [(,)] so"},
+	{kind: kPart, key: "budget", sense: meaning("budget"), ways: "[(the|my|our|his|her)] (PERSON|ORG|wife|husband|boss) (will|would|does|do) not (let|allow|want) (me|us|him|her|them) [to] (spend|go|pay) [(any)] [(over|more than|above|past)]"},
+	{kind: kPart, key: "tape", sense: meaning("tape"), ways: "[(the|my|our|his|her|their)] (tapes|rulers|rules|yardsticks|tape measures|tape measure|measuring tapes|measuring tape|yardstick|folding rule|steel rule) [(we have|we use|in shop|in class|here)] [(only|just|all|are|is)] [(only|just|all)] (go|goes|read|reads|show|shows|marked|mark|measure|measures|have|has|graduated|are marked|are graduated) [(only)] [(down to|to|in|down in)]"},
+	{kind: kPart, key: "added post", sense: meaning("added posts, added post size | post height, post from left, post from right, base height, cut, ?posts"), ways: "one (in (the|) middle|in between|between them|between the ends|standing between)"},
+	{kind: kHead, key: "check", loose: true, ways: "(one|another|this one|that one) PERSON (SAYS|DRAWS|got|gets|came up with|comes up with)\n[on] PAPER [(no|number)] NTH (SAYS|SHOWS|DRAWS|has|have|calls for|gives)"},
+	{kind: kHead, key: "check", ways: "(on|per|in|from) PAPER [(no|number)] NTH [(it says|they show|,)]"},
+	{kind: kTail, key: "claimed", loose: true, ways: "(per|according to|as per) [the] [PAPERKIND] (PERSON|PAPER)"},
+	{kind: kEnter, key: "enter", ways: "(take|accept|use|treat|enter|adopt) [(the|his|her|their|these|those)] [PAPERKIND] [(PAPER|PERSON)] ['s] (figures|numbers|values|dimensions|measurements) [(as (given|read|stated|shown|it is|they are|they stand|drawn|gospel|correct|right|mine)|(from|off|on|in) [the] PAPER)] [:]"},
+	{kind: kCmd, key: "recap", loose: true, ways: "(state|read|list|give|recite|repeat|say|read out|read off) [ME] what (you|we|i) (have|got|have got) [(on record|on file|down|noted|so far|noted down|written|recorded|entered|in there)] [(for ME|so far|up to now)]"},
+	{kind: kCmd, key: "help with", loose: true, ways: "how (do|can|should|would|might|could) [(my|the|our|these)] (PERSON|class|he|she|they) (ask|talk|speak|say something|say things|tell you|say anything) (about|of|on)\n(how|what) (do|can|could|should) (i|we|you|one|they) (say|ask|tell you) (stuff|things|something|anything) (about|on|for)\nwhat (stuff|kind of stuff|sort of stuff) (do|can|could) (i|we) (say|ask) about"},
+	{kind: kQuest, key: "options", loose: true, ways: "what (are|would be) (my|the|our|their|his|her|your|all the|all my) (choices|options|possibilities|alternatives) [(for|on|as to|in|with)] [(number|count) of RAIL]"},
+	{kind: kQuest, key: "cautions", loose: true, ways: "(any|what|which|are there any) (hazards|dangers|risks|cautions|warnings|concerns|issues|problems) [that] (i|we) (should|must|ought to|need to|have to) (note|know about|flag|point out|report|write up|cite|mention|raise|bring up|record|put in my report|look into)"},
 	{kind: kLoc, key: "more or less nothing", sense: meaning("| *"), ways: `
 		one (above|over|on top of|atop|upon|below|under|beneath|after) (another|next|other|last)
 		[stacked] one on (another|other)

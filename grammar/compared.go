@@ -86,7 +86,7 @@ func comparand(s string) string {
 	if thisWall(s) {
 		return "this"
 	}
-	if rest, ok := strings.CutSuffix(s, " one"); ok {
+	if rest, ok := strings.CutSuffix(s, " one"); ok && !circles[rest] && !numberedGroup[rest] {
 		s = rest // "the contractor one"
 	}
 	if s = strings.TrimSuffix(s, " 's"); nameless(s) {
@@ -94,6 +94,9 @@ func comparand(s string) string {
 	}
 	return s
 }
+
+// numberedGroup are nouns with which "one" is a number: "period one", "counter one".
+var numberedGroup = wordSet("period counter station plan option version lot unit wall section room building house job number row student level round phase")
 
 // thisWall reports whether words stand for the wall that is being worked on: "this one", "what I've got now".
 func thisWall(s string) bool {

@@ -31,6 +31,9 @@ var unmarked = map[string]string{
 	"whatve": "what have", "whered": "where did", "whyd": "why did", "howre": "how are", "whyre": "why are", "itd": "it would", "theyd": "they would", "youd": "you would", "howm": "how am",
 	"thru": "through", "mat'l": "material", "matl": "material", "mtl": "material", "mtrl": "material", "clr": "clear", "rnd": "round", "pls": "please", "dwg": "drawing", "dwgs": "drawings", "b4": "before", "rt": "right", "ct": "count", "cts": "counts", "opt": "option", "dbl": "double", "oall": "overall", "pic": "picture", "pics": "pictures", "abv": "above", "blw": "below",
 	"btm": "bottom", "bot": "bottom", "btmst": "bottom", "eql": "equal", "ctrd": "centered", "ok'd": "okayed", "okd": "okayed", "exist'g": "existing", "req'd": "required", "reqd": "required",
+	"mnay": "many", "whre": "where", "wehre": "where", "jsut": "just", "thsoe": "those", "betwene": "between", "betwen": "between", "cna": "can", "yuo": "you", "hav": "have", "alredy": "already", "wnat": "want", "wiat": "wait",
+	"woudl": "would", "coudl": "could", "shoudl": "should", "becuase": "because", "becasue": "because", "abotu": "about", "agian": "again", "htis": "this", "tihs": "this", "fomr": "from", "frm": "from", "moer": "more", "eahc": "each",
+	"som": "some", "giv": "give", "plese": "please", "thansk": "thanks", "alot": "lots", "opne": "open", "mkae": "make", "amke": "make", "taek": "take", "befor": "before", "thign": "thing", "peice": "piece", "peices": "pieces", "lenght": "length", "widht": "width", "hieght": "height",
 	"idk": "i do not know", "imo": "i think", "tbh": "honestly", "iirc": "i think", "lol": "anyhow", "lmao": "anyhow", "haha": "anyhow", "hahaha": "anyhow", "omg": "anyhow", "fyi": "anyhow", "asap": "anyhow", "ikr": "anyhow", "plz": "please", "pleez": "please", "ppl": "people", "abt": "about", "bout": "about", "prob": "probably", "probs": "probably", "def": "definitely", "evry": "every", "evrything": "everything", "sth": "something", "smth": "something", "gd": "good",
 	"t'other": "the other", "tother": "the other", "c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }
@@ -106,6 +109,8 @@ func chatWord(in []atom, i int) string {
 	switch w := in[i].text; {
 	case w == "then" && comparatives[before]:
 		return "than"
+	case w == "its" && number:
+		return "it's" // "and its 60 1/2 at the top"
 	case w == "btw" && (after == "" || i+1 < len(in) && in[i+1].kind == aSign && after != "\"" || i == 0 && !number):
 		return "anyway" // "by the way", and not "between"
 	case !alone || len(w) > 1 || after == "" && !sidesBefore[before]:

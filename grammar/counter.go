@@ -20,7 +20,18 @@ var counter = []entry{
 		[just] (cleaned|sold|run|ran|clean|fresh|plumb) out of [our]
 		(is|are|was|were) (done|finished|discontinued|backordered|back ordered|on backorder|cleaned out|picked over|all sold|spoken for)
 		(do|does) not have [(any|a single one of|none of)] [(the|more)]`},
+	{kind: kSellLess, key: "-=", ways: `
+		(is|are|was|were) [all|just about|clean|nearly|now] (gone|sold out|cleaned out|out)
+		(is|are) all (gone|sold|out)`},
+	{kind: kFill, key: "fill", ways: `
+		[(the|my|our|this|that|some|a|next)] PERSON (on the phone|up front|at (the|) (counter|desk|register|door|window)|here|out front|in (the|) (back|front|office|truck|aisle)|on the line|in line|over there|in front of ME) (wants|needs|would like|asked for|is asking for|is getting|will take|insists on|wants it) [to (be|have)]
+		(on|for|at) (his|her|their|my|our) (porch|patio|deck|stoop|veranda|terrace|cabin|cottage|place)
+		on [the] back (porch|patio|deck|stoop)
+		on account of [(the|my|our|his|her|their)] (grandkids|grandchildren|kids|dog|dogs|baby|cat|cats|toddler|children|puppy)`},
+	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size, rails"), ways: "between (his|her|their) [(two|end|two end|existing|porch)] (POST|uprights)"},
+	{kind: kPart, key: "wall", sense: meaning("wall height | *"), ways: "[(the|my|our|this|that|some|next)] (PERSON|he|she|they) [(on the phone|up front|at (the|) (counter|desk|register)|here|out front)] [(is|are)] (putting in|putting up|building|making|doing|planning|thinking of|thinking about|having ME build|looking to build|wanting to build|going to build|setting up|replacing|redoing) [a] [(little|new|small|low|short)] WALL"},
 	{kind: kSellMore, key: "+=", ways: `
+		(a|another|some) [(new|fresh)] (truckload|shipment|load|delivery|pallet|bunk|unit|lift|boatload|trailer load|truck) of
 		just (came|rolled|got|gotten) in
 		(came|rolled) in (today|yesterday|this morning|now|just now|on the truck|on a truck|off the truck|on the last truck)
 		(are|is) in [(now|today|again)]`},
@@ -79,7 +90,7 @@ var counter = []entry{
 		(his|her|their|PERSON 's) (shopping list|material list|materials list|lumber list|buy list|pick list|order|ticket|pull list|load list)`},
 	{kind: kQuest, key: "cost", loose: true, ways: `
 		what (is|would|will|does) [(it|that|this|all that|everything)] [(going|gonna)] [to] (run|cost|set) (him|her|them|PERSON) [back] [(all told|all in|altogether|in all)]
-		what (do|would|will|should) (he|she|they|PERSON) (owe|owes|pay|end up paying|be paying|spend|be spending|be out)
+		what (do|would|will|should|is|are) (he|she|they|PERSON) [(going|gonna)] [to] (owe|owes|pay|end up paying|be paying|spend|be spending|be out)
 		(reprice|price) (it|that|this|everything|the lot|the whole thing|the job) [(out|up|again|over)] [(for (him|her|them|ME))]
 		(refigure|recalculate|rerun|redo|rework|recompute|run|work out|figure) [(his|her|the|their|my|our|me the)] (total|price|cost|bill)
 		(what|how much) (would|will|does|is) that (cost|run|set|come to|be) (him|her|them|PERSON) [back]`},
@@ -88,7 +99,7 @@ var counter = []entry{
 		(spend|spends|cost|costs|run|runs|charge) [(him|her|them|ME)] (as little|the least|least) [(money)] [(as|that)] (possible|it can|we can|you can|they can|he can|she can)
 		(he|she|PERSON) (wants|needs|likes|asked for|is after) (it|everything|the whole thing) [(done|built|made)] [(on|as)] (the cheap|cheap as possible|cheap as can be)`},
 	{kind: kGoal, key: "least waste", loose: true, ways: `
-		(i|we|he|she|they|PERSON) [(really|just|sure)] (hate|hates|despise|despises|loathe|loathes|abhor|abhors|detest|detests|dislike|dislikes|can not stand|can not abide|does not like|do not like|does not want|do not want|would hate) [(having|making|seeing|any|a lot of|too much|much|to see|to have|to make|all that|all those|leaving|throwing away|throwing out|to throw away|to throw out|to waste|to leave)] (waste|scrap|scraps|offcuts|leftovers|wasting|cutoffs|cut offs) [(wood|lumber|timber|boards|behind)]
+		(i|we|he|she|they|PERSON) [(really|just|sure)] (hate|hates|despise|despises|loathe|loathes|abhor|abhors|detest|detests|dislike|dislikes|can not stand|can not abide|does not like|do not like|does not want|do not want|would hate) [(having|making|seeing|any|a lot of|too much|much|to see|to have|to make|all that|all those|leaving|throwing away|throwing out|to throw away|to throw out|to waste|to leave|to be hauling|hauling|to haul|carting|to be carting|to end up with|ending up with|to be stuck with|being left with|to be left with|sweeping up|to pay for)] [(home|a pile of|a heap of|a bunch of|a truckload of)] (waste|scrap|scraps|offcuts|leftovers|wasting|cutoffs|cut offs) [(wood|lumber|timber|boards|behind)]
 		[(lay|plan|cut|set|arrange|work|figure|split|divide) (it|them|this|everything|the cuts|the boards|the lumber) [(out|up)]] so [that] (there is|we have|i have|he has|she has|it leaves|we get|there are|he gets|she gets|there will be|we end up with|he ends up with) (the|) (LEAST|fewest|as little|hardly any|next to nothing|almost nothing|very little) [(of it|wood|lumber|stuff|material|amount)] (thrown away|thrown out|wasted|left over|leftover|tossed|going to waste|in the (scrap|burn|trash) (pile|bin|heap)|on the floor)
 		(least|as little|the least|fewest|as few) [(wood|lumber|boards|material|stuff|amount|scraps|pieces)] (thrown away|thrown out|wasted|tossed out|tossed|binned|going to waste|going in the (scrap|burn|trash) (pile|bin|heap)) [as (possible|we can|you can)]
 		(waste|throw away|throw out) (as little|the least|least) [(of it|of his lumber|of her lumber|of my lumber)] as (possible|we can|you can|he can)`},
@@ -96,6 +107,7 @@ var counter = []entry{
 		(he|she|they|it|PERSON|PAPER) (show|shows|showed|draw|drew|draws|put|puts|place|places|mark|marks|set|sets|locate|locates|call|calls|list|lists|figure|figured|has|have) (it|them|that|this) [(at|as|being|down as|to be|down at|being at|sitting|standing)]
 		[(PAPERKIND|pencil|hand)] [PAPERKIND] PAPER [that] (he|she|they|PERSON) (brought|handed|gave|sent|drew|made|came in with|walked in with|left|showed|printed|printed out|carried in|pulled out|found|got) [(in|up|over|ME|with (him|her|them)|to ME|here|along|out|online|off the internet|at home|with it)] (SAYS|SHOWS|SUBMITS|DRAWS|has|have|calls for|call for) [(that|for|down|it)]
 		(other|another|competing|big box|next|rival) (store|yard|lumberyard|shop|place|outfit|dealer|supplier|counter|lumber yard) [(across town|down the (road|street))] (wrote|has|had|put|sold|quoted|priced|figured|signed|lined) (him|her|them|ME) [(up|down|out|in)] [(for|at|with|on)]
+		(some|one|another|this|that|other|a) [other] (outfit|place|fella|fellow|guy|store|yard|company|shop|dealer|lumberyard) [(across town|down the (road|street)|over (there|yonder)|in town|uptown|downtown|next door)] (wrote|quoted|priced|figured|charged|gave|sold|had|told|put|lined|signed) (him|her|them|ME) [(up|down|out|in)] [(for|at|with|on)]
 		(PERSON|he|she) (tells|told) ME (a|the|his|her|some|another|one) (PERSON|store|yard|shop|outfit|place|lumberyard) (SAYS|DRAWS|SUBMITS|quoted|gave|wrote|charged|priced|wants) [(him|her|them)] [(up|down)] [(for|at)]
 		(he|she|they|PERSON) (got|was|were|has been|got himself|got herself) (quoted|told|given|handed|priced) [(at|for)]`},
 	{kind: kFill, key: "fill", ways: `

@@ -11,7 +11,7 @@ import (
 // says of the wall itself is a claim.
 
 // ofPlace are quantities of the place that is built on.
-var ofPlace = map[solver.Quantity]bool{solver.FloorAtRight: true, solver.FloorFalls: true, solver.Drop: true, solver.PostLeans: true}
+var ofPlace = map[solver.Quantity]bool{solver.FloorAtRight: true, solver.FloorFalls: true, solver.Drop: true, solver.PostLeans: true, solver.RailFace: true}
 
 // ownPlace notes a claim that rests on no more than whose the place is: "his slab falls an eighth a foot".
 func (s *speech) ownPlace(g *group, i int) {
@@ -53,10 +53,19 @@ func (s *speech) helpOnce() {
 	if len(s.acts) < 2 {
 		return
 	}
+	s.leftLast()
 	topic := slices.ContainsFunc(s.acts, func(a Act) bool { return a.Kind == HelpMe && a.Topic != "" })
 	lost := slices.ContainsFunc(s.groups, func(g group) bool { return g.cmd == "help" && g.head != nil && strings.HasPrefix(g.head.text, "i am ") })
 	if topic || lost {
 		s.acts = slices.DeleteFunc(s.acts, func(a Act) bool { return a.Kind == HelpMe && a.Topic == "" })
+	}
+}
+
+// leftLast drops a farewell, or a "next", that something else follows: "we're done with him, start fresh" goes on.
+func (s *speech) leftLast() {
+	over := slices.IndexFunc(s.acts, func(a Act) bool { return a.Kind == StartOver })
+	if over > 0 {
+		s.acts = slices.Concat(slices.DeleteFunc(slices.Clone(s.acts[:over]), func(a Act) bool { return a.Kind == Quit || a.Kind == Next }), s.acts[over:])
 	}
 }
 
@@ -78,6 +87,22 @@ var addedPost = nounOf("added post")
 // fromSide reports whether a place is told from one side in the clause.
 func (k *clause) fromSide() bool {
 	return slices.ContainsFunc(k.items, func(it item) bool { return !it.value() && it.kind == kFromSide })
+}
+
+// madeOf drops "out of" between a wall or its boards and the size they are made of: "a wall 42 high out of two by sixes".
+func (l *lexing) madeOf() {
+	for i := 1; i+1 < len(l.tokens); i++ {
+		if t := &l.tokens[i]; t.kind == kSellLess && t.text == "out of" && l.tokens[i+1].kind == kSize && slices.ContainsFunc(l.tokens[:i], func(t token) bool { return t.kind == kPart && (t.key() == "wall" || t.key() == "rail") }) {
+			l.drop(i)
+		}
+	}
+}
+
+// ownPosts reports whether posts are somebody's: "between her posts" is a place, and no design.
+func (g *group) ownPosts() bool {
+	return slices.ContainsFunc(g.items, func(it item) bool {
+		return !it.value() && it.key() == "between posts" && (strings.Contains(it.text, " his ") || strings.Contains(it.text, " her ") || strings.Contains(it.text, " their "))
+	})
 }
 
 // hasNone takes "the yard doesn't have twelves" for lengths that are gone.

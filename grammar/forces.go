@@ -19,6 +19,9 @@ func (g *grouping) headWord(i int) bool {
 	if (force == Why || force == WhyNot) && g.g.force == WhyNot && !g.empty() && g.closes(i) {
 		return true // "what's wrong with a 2 inch gap, why can't I"
 	}
+	if force == Check && measuredBy(t.text) {
+		force = State // "he measured eleven four between the posts"
+	}
 	switch force {
 	case "say":
 		if !g.atBreak(i) || g.g.force != State {
@@ -244,6 +247,10 @@ func (g *grouping) quest(i int) bool {
 	}
 	if g.g.force == Teach && strings.HasPrefix(t.text, "step") && !g.empty() {
 		return true // "take me through the gap step by step"
+	}
+	if g.g.force == Why && strings.HasPrefix(t.text, "step by step") && !g.empty() && g.g.topic == "" && g.closes(i) {
+		g.g.force = Teach // "show me how you arrived at the gap, step by step"
+		return true
 	}
 	if g.empty() && g.g.force == WhatIf && g.g.head != nil && !strong(g.g.head) {
 		g.g = group{force: State} // "can I have the cut list"

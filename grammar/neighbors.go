@@ -82,6 +82,8 @@ func (l *lexing) onSaleBeside(i int) bool {
 		t.kind = kTailFill
 	case t.kind == kNum && t.text == "one" && strings.HasSuffix(t.before, "for") && next.as(kItem) != nil && i > 0 && l.tokens[i-1].kind == kNum:
 		t.kind, t.found = kEach, []found{{entry: apiece}}
+	case next.kind == kForgetTail && next.as(kSellLess) != nil && t.kind == kNum && t.amt.footer:
+		next.kind = kSellLess // "the fourteens are gone"
 	case next.kind == kForgetTail && next.as(kSellLess) != nil && t.kind == kComma && l.footerBefore(i):
 		next.kind = kSellLess
 	default:

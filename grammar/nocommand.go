@@ -3,7 +3,7 @@ package grammar
 // noCommand tells words that command from the same words said of something else: "set the stop once", "a file he can open at
 // home", "keep it as cheap as it will go". It returns what may still be meant at atom i, or the atom after what it took.
 func (l *lexing) noCommand(i int, f []found) ([]found, int) {
-	if len(f) > 0 && (f[0].entry.kind == kCmd && (l.othersDo(i) || l.nounHere(i) && f[0].next == i+1)) {
+	if len(f) > 0 && (f[0].entry.kind == kCmd && (heavy[f[0].entry.key] && l.othersDo(i) || l.nounHere(i) && f[0].next == i+1)) {
 		l.add(kUnknown, i, i+1)
 		return f, i + 1
 	}
@@ -12,6 +12,11 @@ func (l *lexing) noCommand(i int, f []found) ([]found, int) {
 	}
 	if len(f) > 0 && f[0].entry.key == "take that" && l.speaksUnit(i, f[0].next) {
 		f = vocab().matchBut(l.reader, i, kCmd) // "we're using mm on this job"
+	}
+	if len(f) > 1 && f[0].entry.kind == kHead {
+		if k := enteredHere(f, l.word(i), l.word(i+1)); k > 0 {
+			f[0], f[k] = f[k], f[0] // "record these: gap 2, rails 6"
+		}
 	}
 	if l.allowed(i) {
 		l.empty(l.word(i)) // "figure half an inch lost off every board"
@@ -31,6 +36,9 @@ func (l *lexing) noCommand(i int, f []found) ([]found, int) {
 	}
 	return f, i
 }
+
+// heavy are commands that nobody gives by telling what others do.
+var heavy = map[string]bool{"quit": true, "open": true, "save": true, "start over": true, "undo": true, "redo": true, "print to": true, "draw to": true, "compare": true, "forget": true, "forget all but": true, "same as": true}
 
 // speaksUnit reports whether a unit stands between two atoms.
 func (l *lexing) speaksUnit(i, end int) bool {

@@ -153,6 +153,9 @@ func tellsSize(part []atom) bool {
 	for i < len(part) && (owned[part[i].text] || noun[part[i].text] || joints[part[i].text] || causes[part[i].text]) {
 		i++
 	}
+	for n := 0; n < 2 && i+1 < len(part) && part[i].kind == aWord && !outsiders[part[i].text] && (leadingWords[part[i].text] || foreignWord(part[i].text)); n++ {
+		i++ // "his riding mower"
+	}
 	subject := i
 	for i < len(part) && outsiders[part[i].text] {
 		i++
@@ -178,6 +181,9 @@ func tellsSize(part []atom) bool {
 	}
 	return verb && figure && dim
 }
+
+// leadingWords are what may stand before the thing whose size is told.
+var leadingWords = wordSet("new old big little small large double garden push riding lawn electric two wheeled")
 
 // throughWhat finds the wall's opening, or its gap, at the end of a plea: "the mower has to get through the opening". What
 // is told of it next must not be lost with the plea.

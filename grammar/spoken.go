@@ -142,7 +142,7 @@ func (k *clause) spokenHundreds() {
 func (k *clause) alongWall() bool {
 	for _, i := range k.things {
 		switch k.items[i].key() {
-		case "span", "overall", "centers", "between posts":
+		case "span", "overall", "centers", "between posts", "budget":
 			return true
 		}
 	}

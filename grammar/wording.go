@@ -16,6 +16,7 @@ func (l *lexing) wordings() {
 	l.asksNothing()
 	l.soldOut()
 	l.hasNone()
+	l.madeOf()
 	l.offEach()
 	l.ordered()
 	l.isItOK()

@@ -40,6 +40,7 @@ var classes = []wordClass{
 	{"PERSON", `he she they neighbor neighbour neighbors neighbours guy fellow fella chap builder contractor carpenter salesman saleswoman salesperson clerk dealer
 		inspector student students kid kids apprentice helper mate boss foreman husband wife son daughter dad mom father mother brother sister friend buddy
 		designer architect engineer lad girl boy man woman somebody someone partner crew yard lumberyard merchant store shop relative uncle teacher owner client customer applicant homeowner landlord tenant vendor bidder installer framer joiner supplier pupil pupils trainee learner bench
+		principal parent parents coach dean superintendent instructor aide manufacturer maker
 		girls boys lads freshman freshmen sophomore sophomores junior juniors
 		lady gentleman gent clerks staff landlady coworker colleague son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift
 		youngster youngsters rookie greenhorn intern novice journeyman laborer labourer foreperson granny nan auntie aunt
@@ -66,7 +67,7 @@ var classes = []wordClass{
 		represents represented testifies testified alleges allege alleged advises advise advised indicates indicate indicated quotes quote quoted argues argue argued holds
 		specify details dimensions dimensioned drew puts gives give gave announces announced remarks mentions mention mentioned feels felt guarantees guarantee guaranteed vows promises promise recommends recommend recommended`},
 	{"CAN", "can could might may would will should shall"},
-	{"TELL", "tell give show read gimme list call name get print send hand fetch display pull provide lay spell"},
+	{"TELL", "email forward tell give show read gimme list call name get print send hand fetch display pull provide lay spell"},
 	{"ME", "me us them him her everybody everyone"},
 	{"FIRST", "first 1st"},
 	{"BUY", "buy purchase order acquire"},
