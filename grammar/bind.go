@@ -266,6 +266,8 @@ func (l *lexing) limits() {
 		num := i+1 < len(l.tokens) && l.tokens[i+1].kind == kNum
 		after := i > 0 && (l.tokens[i-1].kind == kNum || l.tokens[i-1].kind == kDim || l.tokens[i-1].kind == kSize || l.tokens[i-1].kind == kBound)
 		switch {
+		case t.kind == kRel && t.text == "at the outside" && num && (strings.HasPrefix(l.tokens[i+1].before, "is") || strings.HasPrefix(l.tokens[i+1].before, "measures")):
+			t.kind = kUnknown // where it is, and no limit
 		case t.kind == kBound && !after && t.as(kTop) != nil && l.endsCount(i):
 		case t.kind == kBound && !after && t.as(kTop) != nil:
 			t.kind = kTop

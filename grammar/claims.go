@@ -120,11 +120,15 @@ func (k *clause) claimedCut() (reading, bool) {
 
 func (k *clause) claimedCost() (reading, bool) {
 	head := k.head()
+	k.spokenHundreds()
 	said := k.topic("cost") || head != nil && totals(head.text) || k.forMaterial() || len(k.things) == 1 && strings.HasSuffix(k.items[k.things[0]].text, "all in")
 	if len(k.values) != 1 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kQuest, kPriceVerb, kRel, k.comesIn()) || len(k.things) > 0 && !k.topic("cost") && !k.about("size") && !k.forMaterial() && !k.inAll() {
 		return reading{}, false
 	}
 	lim := k.items[k.values[0]].lim
+	if !said && head != nil && head.kind == kHead && (strings.HasSuffix(head.text, " got") || strings.HasSuffix(head.text, " has")) {
+		return reading{}, false // "he's got four hundred bucks" to spend, and no total
+	}
 	op, ok := lim.relation()
 	if !ok || op == solver.Near || lim.lo.unit != money && !(said && lim.lo.unit == bare) {
 		return reading{}, false

@@ -10,6 +10,10 @@ var classroom = []entry{
 		(some|a few|a couple|two|several|most|all) of [(my|the|our|these)] PERSON (want|would like|need|asked|are asking|are dying|were asking|are wondering|wonder|ask|are curious) [(to know|ME|about|to hear|to see|to ask)]
 		[(a|some|one|the)] PERSON (in|at|by) [the] [(back|front|third|second|first|last)] (row|corner|window|back|front|middle|door) (wants|would like|is dying|needs) to (know|hear|see)
 		class (dismissed|is over)
+		(school|class|shop) (is|'s) out
+		who [(here|in class)] (can|could|will|knows|wants to) [(tell ME|show ME|say|work out|figure out)]
+		(can|could) (anybody|anyone|somebody|someone) [here] (tell ME|show ME|say)
+		(he|she|they|PERSON) (gets|get) [the] (contractor|pro|trade|builder|senior|member) (price|pricing|discount|rate)
 		let us [(go ahead and)] (start|begin|open|kick off|lead off) [(the|this|our|today's)] [(exercise|lesson|problem|class|day|session|period|job|project|unit|example)] (with|from|by|on|at)
 		(for|in|to start) (the|this|our|today's) (exercise|lesson|problem|example|session|period|unit|assignment)
 		(kids|students|teenagers|teens|freshmen|sophomores|juniors|seniors|apprentices|beginners|boys|girls|children|they) (will|always|tend to|do|are going to|usually) (ruin|waste|wreck|spoil|botch|mess up|miscut|break|lose) [(a lot of|some|plenty of|lots of|good)] (lumber|wood|boards|material|things|stuff|it) [(,)] (so|hence)
@@ -79,5 +83,9 @@ var classroom = []entry{
 		(PERSON|he|she|they|group NTH|team NTH|(first|second|third|fourth|fifth|sixth|seventh|last) (period|hour|class|group|bench|table|team|crew|shift)) [(just|has|have)] (taped|ran a tape on|put a tape on|put a tape to|pulled a tape on|laid a tape on|remeasured) [(it|that|this|them|the span|the thing)] [(at|to be|as)]
 		(PERSON|he|she|they|(first|second|third|fourth|fifth|sixth|seventh|last) (period|hour|class|group|bench|table|team|crew|shift)) [(just|has|have)] measured [(it|that|this|them|the span|the thing)] [(at|to be|as)]`},
 	{kind: kPart, key: "added post", sense: meaning("added posts |"), ways: "POST [(to|will|are to|going to|should)] (get|gets|be|are|is|getting|being) (added|put in|put|set|set in|slipped in|inserted)"},
+	{kind: kHead, key: "check", loose: true, ways: "according to (group|bench|team|table|pair|row|student|desk|crew|bidder|period|lane|station) NTH\n[(the|this|their|your)] [PAPERKIND] [PAPERKIND] set (shows|calls for|calls out|gives|indicates|lists|specifies|states|notes|has them at)\nPAPER (by|of|at|from) [the] (another|other|rival|next|big box|second|different) (store|yard|lumberyard|shop|outfit|place|PERSON|dealer) (SAYS|SHOWS|DRAWS|has|calls for|comes to|is)"},
+	{kind: kHead, key: "why", loose: true, ways: "what (did|do|are|were) (you|they|we) (base|based|basing)\nwhy (does|did|do|would) the (design|layout|program|computer|app|machine) (need|want|have|use|take|call for|require|say|show|give|come out with)"},
+	{kind: kTail, key: "verify", loose: true, ways: "(is|are) (correct|true|accurate|valid|in order|as it should be)"},
+	{kind: kPart, key: "trim", sense: meaning("trim"), ways: "(when|after|once|each time|every time) (i|we|you|he|she|they) (square|squared|squares|trim|trims|true|clean up|cleans up) [(up|off)] [(the|its|each|an|one)] (end|ends|it|board|boards|piece|pieces) [(up|off)]"},
 	{kind: kReason, key: "reason", ways: "(as|since|because) (we are|we will be|i am|they are) (only|just)"},
 }

@@ -164,13 +164,13 @@ var commands = []entry{
 		rid me of`},
 	{kind: kForgetTail, key: "forget", ways: `
 		(strike|drop|forget|scrap|take|cross|throw|leave|toss|scratch|delete|remove) (it|that|them|this|those|these) [(limit)] [(out|away|off)] [(again)]
-		(is|are|can go|can be|may go|has to go|must go|should go|goes) (out|away|off|gone|history|dropped|forgotten|void)
+		(is|are|can go|can be|may go|has to go|must go|should go|goes) (out|away|gone|history|dropped|forgotten|void)
+		(can go|can be|may go|has to go|must go|should go|goes) off
 		(can|may|should|must|has to) go
 		does not matter [(any more|anymore)]
 		do not matter
 		no longer (matters|applies|counts|holds|matter)
 		(forget|drop) that limit
-		is off
 		is out`},
 	{kind: kCmd, key: "forget all but", loose: true, ways: `
 		(forget|drop|clear|scrap|delete|erase|toss|wipe|lose|remove|scratch|throw out|throw away|toss out|take out) (all|everything|the lot|lot|it all|rest) [(,)] [(i said|i told you)] (but|except|except for|save|besides|apart from|other than|save for|keep|but keep)

@@ -34,6 +34,7 @@ var unmarked = map[string]string{
 	"mnay": "many", "whre": "where", "wehre": "where", "jsut": "just", "thsoe": "those", "betwene": "between", "betwen": "between", "cna": "can", "yuo": "you", "hav": "have", "alredy": "already", "wnat": "want", "wiat": "wait",
 	"woudl": "would", "coudl": "could", "shoudl": "should", "becuase": "because", "becasue": "because", "abotu": "about", "agian": "again", "htis": "this", "tihs": "this", "fomr": "from", "frm": "from", "moer": "more", "eahc": "each",
 	"som": "some", "giv": "give", "plese": "please", "thansk": "thanks", "alot": "lots", "opne": "open", "mkae": "make", "amke": "make", "taek": "take", "befor": "before", "thign": "thing", "peice": "piece", "peices": "pieces", "lenght": "length", "widht": "width", "hieght": "height",
+	"nvm": "never mind", "enuf": "enough", "nuff": "enough", "mebbe": "maybe", "gotcha": "ok", "prolly": "probably", "cuzz": "because", "insted": "instead", "maek": "make", "smae": "same", "tehre": "there", "tehy": "they", "hwere": "where", "whta": "what", "hwich": "which", "knwo": "know", "liek": "like", "jus": "just", "jst": "just", "wll": "will", "owrk": "work", "wrok": "work",
 	"idk": "i do not know", "imo": "i think", "tbh": "honestly", "iirc": "i think", "lol": "anyhow", "lmao": "anyhow", "haha": "anyhow", "hahaha": "anyhow", "omg": "anyhow", "fyi": "anyhow", "asap": "anyhow", "ikr": "anyhow", "plz": "please", "pleez": "please", "ppl": "people", "abt": "about", "bout": "about", "prob": "probably", "probs": "probably", "def": "definitely", "evry": "every", "evrything": "everything", "sth": "something", "smth": "something", "gd": "good",
 	"t'other": "the other", "tother": "the other", "c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }
@@ -82,6 +83,10 @@ func contractions(in []atom) []atom {
 		}
 		if w, ok := unmarked[a.text]; ok && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
 			out = appendWords(out, a, w)
+			continue
+		}
+		if stem, ok := strings.CutSuffix(a.text, "'s"); ok && i+1 < len(in) && doing[in[i+1].text] && len(stem) > 2 {
+			out = appendWords(out, a, stem+" is") // "the gentleman's putting in a wall"
 			continue
 		}
 		out = appendContracted(out, a)

@@ -30,6 +30,19 @@ var counter = []entry{
 		on account of [(the|my|our|his|her|their)] (grandkids|grandchildren|kids|dog|dogs|baby|cat|cats|toddler|children|puppy)`},
 	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size, rails"), ways: "between (his|her|their) [(two|end|two end|existing|porch)] (POST|uprights)"},
 	{kind: kPart, key: "wall", sense: meaning("wall height | *"), ways: "[(the|my|our|this|that|some|next)] (PERSON|he|she|they) [(on the phone|up front|at (the|) (counter|desk|register)|here|out front)] [(is|are)] (putting in|putting up|building|making|doing|planning|thinking of|thinking about|having ME build|looking to build|wanting to build|going to build|setting up|replacing|redoing) [a] [(little|new|small|low|short)] WALL"},
+	{kind: kRel, key: "<=", loose: true, ways: "(i|we|he|she|they|PERSON) (do|does|would|will|can) not (want|like|have|accept|allow|take|tolerate|permit|stand for) (anything|any|it|them|those|these) (wider|bigger|larger|more|taller|higher|longer|greater|looser) than"},
+	{kind: kRel, key: ">=", loose: true, ways: "(i|we|he|she|they|PERSON) (do|does|would|will|can) not (want|like|have|accept|allow|take|tolerate|permit|stand for) (anything|any|it|them|those|these) (narrower|smaller|less|lower|shorter|tighter) than"},
+	{kind: kPart, key: "through", sense: meaning("opening, openings | opening side, opening from left, opening from right"), ways: "to (get|push|fit|wheel|roll|drive|squeeze|carry|bring|pass|move|haul|let|take|run|ride) [(my|our|his|her|their|a|the)] [(riding|push|garden|new|big|old)] PASSING [(pass|come|go|get|walk)] (through|thru|in and out)\nfor [(my|our|his|her|their|a|the)] [(riding|push|garden|new|big|old)] PASSING to (get|go|pass|come|fit) (through|thru)\nso [that] [(my|our|his|her|their|a|the)] [(riding|push|garden|new|big|old)] PASSING (can|could|will) (get|go|pass|come|fit) (through|thru)"},
+	{kind: kLoc, key: "off ground", sense: meaning("| drop"), ways: "(above|over|off|off of|up from|up off|up off of|higher than) [the] (lawn|grass|dirt|soil|turf|yard|driveway|sidewalk|flower bed|flowerbed|garden)"},
+	{kind: kPart, key: "drop", sense: meaning("drop"), ways: "drop (at|on|to) the outside [of WALL]"},
+	{kind: kGoal, key: "even gaps", loose: true, ways: "(evenly|equally|uniformly) spaced GAP\nGAP (evenly|equally) spaced"},
+	{kind: kCmd, key: "start over", loose: true, ways: "(start|begin|open|do|write up|make) [a] (new|fresh|another|different|clean) (ticket|order|job|page|sheet|customer|problem|exercise|one|example|worksheet|estimate|quote)\n(new|next) (problem|exercise|ticket|example|worksheet)\n(next|new) customer [,] (start|begin|clear|wipe|scrap|clean)"},
+	{kind: kQuest, key: "shopping", loose: true, ways: "[(a|the|my|his|her|their)] (pull|pick|load|loading|will call|picking|yard) (list|sheet|ticket) [for (this|the|his|her|their) (order|job|customer|wall)]"},
+	{kind: kCmd, key: "quit", loose: true, ways: "(that|this) (will do|does|is) it for (him|her|them|this customer|this one|this job)\n(that|this) is (all|everything) (he|she|they|PERSON) (need|needs|needed|want|wants|wanted|came for) [(today|for now|for today)]"},
+	{kind: kGoal, key: "least waste", loose: true, ways: "(lay|plan|cut|set|arrange|work|figure|split|divide) (it|them|this|everything|the cuts|the boards|the lumber) [(out|up)] so [that] (there is|we have|i have|he has|she has|it leaves|we get|there are|he gets|she gets|there will be|we end up with|he ends up with) (LEAST|fewest|as little|hardly any|next to no|almost no|very little|little|not much) WASTE"},
+	{kind: kHave, key: "have", ways: "(am|are|is) (sitting on|hanging on to|hoarding|holding on to)"},
+	{kind: kSellMore, key: "+=", ways: "(found|dug up|turned up|unearthed) (some|a few|more|a stack of|a pile of|a few more|some more)"},
+	{kind: kTailFill, key: "so", ways: "add (those|them|those too|them too|those in|them in)"},
 	{kind: kSellMore, key: "+=", ways: `
 		(a|another|some) [(new|fresh)] (truckload|shipment|load|delivery|pallet|bunk|unit|lift|boatload|trailer load|truck) of
 		just (came|rolled|got|gotten) in
@@ -78,6 +91,7 @@ var counter = []entry{
 		(lost|lose|loses|gone|comes|come|cut|goes|taken|waste|wasted) (off|from|on|per|out of) [(every|each|a|the)] (RAIL|stick) [(to square|squaring|for squaring)] [(it|up|its|the)] [(end|ends)]
 		(squaring|square|squares|squared) [(up|off)] (ends|end|it|them|boards|sticks) [up] (costs|cost|takes|eats|loses|wastes)`},
 	{kind: kPart, key: "budget", sense: meaning("budget"), ways: `
+		to spend [(total|in all|altogether|all told|all in|on it all)]
 		[(is|are)] [(my|our|his|her|their|the)] (ceiling|limit|cap|max|maximum|top|tops|outside) [(on|for)] [(the|all)] (material|materials|lumber|wood|spending|cost|costs|timber|order|bill|money)
 		(he|she|they|PERSON|i|we) [only] (can|will|could|wants to|want to|is willing to|are willing to|am willing to|is able to|cares to) [only] (spend|part with|shell out|cough up) [(up to|as much as|as high as)]
 		(got|has|have|brought|with|only has|only have|only got) to (spend|work with) [(on|for)] [(the|all|this|it)] [(material|materials|lumber|wood)]`},

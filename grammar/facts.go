@@ -125,3 +125,12 @@ func (l *lexing) hasNone() {
 		}
 	}
 }
+
+// hasMoney reports whether somebody is said to have no more than money: "we've got two hundred forty dollars".
+func (k *clause) hasMoney() bool {
+	t := k.has(kHave)
+	if t == nil {
+		t = k.has(kSell)
+	}
+	return len(k.values) == 1 && (t != nil && ours(t.text) || k.s.head != nil && k.s.head.kind == kHead && (strings.HasSuffix(k.s.head.text, " got") || strings.HasSuffix(k.s.head.text, " has")))
+}

@@ -18,7 +18,7 @@ var guardWords = func() map[string]guardWord {
 			check height part bit warning warnings caution cautions point topic architect engineer boss people fellow guy man folks lady woman neighbor contractor board committee
 			now already all with by on off about over of for from and so but too well please just kindly go ahead can could may would yes yeah yep yup ok okay right sure alright
 			know knew aware heard said says told so realize realise understand realized understood appreciate gather see saw am are is was were has had have got been both long ago last week month year today yesterday once then there separate separately different own other
-			him her his hers design layout plan wall job project order work app progress building over up
+			school hoa association landlord landlady client customer zoning church county homeowners him her his hers design layout plan wall job project order work app progress building over up
 			railing railings rail rails handrail handrails up side one put set lay laid leave left hear hey look listen 's what here w / dept me myself ourselves being as in person writing do does
 			through hashed thrashed worked figured talked gone went conversation chat word
 			since because anyway anyhow mind let any more longer anymore`,

@@ -1,5 +1,7 @@
 package grammar
 
+import "strings"
+
 // noCommand tells words that command from the same words said of something else: "set the stop once", "a file he can open at
 // home", "keep it as cheap as it will go". It returns what may still be meant at atom i, or the atom after what it took.
 func (l *lexing) noCommand(i int, f []found) ([]found, int) {
@@ -29,6 +31,11 @@ func (l *lexing) noCommand(i int, f []found) ([]found, int) {
 	if len(f) > 0 && f[0].entry.key == "save" && l.word(f[0].next-1) == "as" && (l.word(f[0].next+1) == "as" || l.word(i) == "keep" && l.word(f[0].next+1) == "") {
 		l.empty(l.text(i, f[0].next-1)) // "keep it as cheap as it will go" gives no name
 		return f, f[0].next - 1
+	}
+	if len(f) > 0 && f[0].entry.key == "save" && l.word(f[0].next-1) == "under" {
+		if _, _, ok := l.length(f[0].next); ok {
+			f = vocab().matchBut(l.reader, i, kCmd) // "keep her under three fifty" gives no name
+		}
 	}
 	if len(f) > 0 && f[0].entry.key == "forget" && l.clearSpace(i) {
 		l.empty("clear")
@@ -128,3 +135,35 @@ func (l *lexing) allowed(i int) bool {
 }
 
 var spaceNouns = wordSet("space spaces gap gaps distance width room span opening height air daylight spacing")
+
+// takesUp reports whether a command takes up, with a pronoun, what stood before it: "disregard it".
+func takesUp(acts []Act, left []atom) bool {
+	for _, a := range acts {
+		if a.Kind != Undo && a.Kind != TakeThat && a.Kind != Redo {
+			continue
+		}
+		n := len(left)
+		for n > 0 && left[n-1].kind == aSign {
+			n--
+		}
+		if n > 0 && (left[n-1].text == "it" || left[n-1].text == "that" || left[n-1].text == "them") {
+			return true
+		}
+	}
+	return false
+}
+
+// costLimit takes what it may cost for a budget: "don't let it cost more than 240".
+func (l *lexing) costLimit() {
+	for i := 0; i+2 < len(l.tokens); i++ {
+		t, rel, num := &l.tokens[i], &l.tokens[i+1], &l.tokens[i+2]
+		if t.kind != kPriceVerb && t.kind != kQuest || !strings.HasPrefix(t.text, "cost") && !strings.HasPrefix(t.text, "run") || num.kind != kNum || num.amt.unit != bare && num.amt.unit != money || rel.kind != kRel && rel.kind != kOver && rel.kind != kUnder || rel.relKey() == "=" {
+			continue
+		}
+		if l.saidSince(func(t *token) bool { return t.is(kItem) || t.kind == kSize || t.kind == kNum && t.amt.footer }) || l.asksWhy() {
+			continue
+		}
+		t.kind, t.found = kPart, budgetNoun
+	}
+}
+

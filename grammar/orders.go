@@ -308,6 +308,9 @@ func (g *grouping) theirs(i int) bool {
 	if g.list[i].text == "her" && verbBefore(g.list[i].before) {
 		return true // "make her forty"
 	}
+	if whose[firstWord(g.list[i].text)] && wishedFor(g.list[i].before) {
+		return true // "make his gap 2-3/8", "she wants her opening 38 wide"
+	}
 	if i == 0 {
 		g.mood(g.list[0])
 	}

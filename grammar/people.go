@@ -39,6 +39,19 @@ func measuredBy(head string) bool {
 	return false
 }
 
+// wishedFor reports whether the empty words before somebody's thing end in a verb of making or wishing.
+func wishedFor(before string) bool {
+	f := strings.Fields(before)
+	if len(f) == 0 {
+		return false
+	}
+	switch f[len(f)-1] {
+	case "make", "set", "put", "leave", "keep", "give", "wants", "want", "needs", "need", "like", "likes", "prefers", "prefer":
+		return true
+	}
+	return false
+}
+
 // enteredHere reports whether a phrase that may claim is an order to take figures down: "record these: …".
 func enteredHere(f []found, first, second string) int {
 	if first != "record" && first != "note" && first != "list" || second != "these" && second != "those" && second != "this" && second != "the" && second != "down" {
@@ -90,3 +103,6 @@ func wordsOf(part []atom) (w []string) {
 
 // young are those whose age is told.
 var young = wordSet("daughter daughters son sons baby toddler twins kid kids grandson granddaughter grandkid grandkids boy girl boys girls child children niece nephew dog puppy")
+
+// doing are verbs before which 's stands for "is", whoever does it.
+var doing = wordSet("putting building making planning thinking wanting getting going looking using asking wondering taking buying having saying telling sitting doing adding setting installing paying calling after")

@@ -56,6 +56,9 @@ func Read(line string, c Context) Reading {
 func reread(atoms []atom, c Context, r Reading) Reading {
 	if left, ok := withoutBackdrop(atoms, c); ok {
 		told := readAtoms(left, c)
+		if told.Ask == nil && takesUp(told.Acts, left) {
+			return r // "…, disregard it" may speak of what was dropped
+		}
 		if told.Ask != nil {
 			if loose, ok := readLoosely(left, c); ok {
 				return loose

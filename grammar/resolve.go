@@ -113,7 +113,7 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if n := k.carry.name; len(senses) == 0 && n != nil && n.Quantity == solver.Rails && (strings.HasSuffix(k.items[i].before, "at") || i > 0 && k.items[i-1].text == "@" && lim.lo.unit != bare) && lim.lo.size == "" && (lim.lo.frac || lim.lo.unit != bare) && lengthAspects.and(kinds) == lengthAspects {
 		return solver.Name{Wall: k.wallName(), Quantity: solver.Gap}, solver.Length, true // "six boards at two and a quarter"
 	}
-	if op, ok := lim.relation(); ok && upper(op) && lim.lo.unit == money && len(k.things) == 0 && k.carry.item == nil {
+	if op, ok := lim.relation(); ok && (upper(op) || op == solver.Eq && k.hasMoney()) && lim.lo.unit == money && len(k.things) == 0 && k.carry.item == nil {
 		return k.build(aspectIndex[string(solver.Budget)]) // "$400, no more"
 	}
 	if n := k.carry.name; len(senses) == 0 && n != nil && n.Quantity == solver.OpeningSide && strings.HasSuffix(k.items[i].before, "at") {

@@ -24,6 +24,7 @@ func (k *clause) plain() (reading, bool) {
 	if k.sizedCount() {
 		k.values[0], k.values[1] = k.values[1], k.values[0]
 		k.items = []item{k.items[k.values[0]], k.items[k.values[1]], {token: &token{kind: kPart, found: railNoun, text: "rails"}}}
+		k.words, k.dims = nil, nil
 		k.values, k.things, values = []int{0, 1}, []int{2}, map[int]bool{0: true, 1: true}
 	}
 	for i, it := range k.items {
@@ -52,7 +53,9 @@ func (k *clause) plain() (reading, bool) {
 
 // sizedCount reports whether a count and a lumber size stand alone: "eight two by fours" are rails.
 func (k *clause) sizedCount() bool {
-	if len(k.items) != 2 || len(k.values) != 2 {
+	if n := len(k.items); n == 3 && len(k.values) == 2 && !k.items[2].value() && k.items[2].kind == kLoc && k.items[2].key() == "per bay" && k.items[2].index == 0 {
+		// "five two by sixes in each bay"
+	} else if n != 2 || len(k.values) != 2 {
 		return false
 	}
 	n, size := k.items[0].lim, k.items[1].lim

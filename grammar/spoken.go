@@ -146,6 +146,9 @@ func (k *clause) alongWall() bool {
 			return true
 		}
 	}
+	if k.force == Check && k.head() != nil && (totals(k.head().text) || k.forMaterial() || k.topic("cost")) {
+		return true // "she's been quoted three eighty-five for the lot"
+	}
 	n := k.carry.name
 	return len(k.things) == 0 && n != nil && (n.Quantity == solver.Span || n.Quantity == solver.Overall || n.Quantity == solver.Centers)
 }

@@ -95,6 +95,8 @@ var classes = []wordClass{
 	{"USE", "use have do fit get go make run put manage squeeze swing wedge shoehorn cram stuff jam swallow handle afford pull accommodate support"},
 	{"METRIC", "metric millimeters millimetres mm centimeters centimetres cm"},
 	{"CUSTOMARY", "inches imperial customary"},
+	{"PASSING", `wheelchair stroller pram mower lawnmower wheelbarrow barrow cart wagon bike bicycle scooter grill couch sofa table dog dogs walker trolley furniture fridge refrigerator dolly people kids gurney truck tractor trailer
+		canoe kayak piano ladder hose goat horse pony cow stretcher snowblower smoker cooler everyone everybody somebody someone person man woman`},
 	{"TRIED", "tried tested ran did showed had considered sketched floated suggested"},
 	{"THISONE", "this it that these her mine ours"},
 	{"DESIGN", "design designs plan plans layout version sketch drawing proposal scheme setup arrangement idea"},
