@@ -142,7 +142,7 @@ func (s *speech) state(g *group) {
 		return
 	}
 	found, ok := s.say(g, list)
-	if !ok {
+	if !ok || s.pile(found) {
 		return
 	}
 	for _, m := range found {

@@ -38,8 +38,6 @@ var amounts = []entry{
 		forget [about] (what|how|whatever) (he|she|they|PERSON) (drew|drew up|sketched|planned)
 		(to) (stick|poke|rise|reach|jut|pop|peek|protrude|project|extend) up
 		(stick|sticks|poke|pokes|poking|jut|juts|pop|pops|protrude|protrudes) up
-		(i|we) [(have|just|already)] (picked up|grabbed|rounded up|lined up|scored)
-		(picked up|grabbed|rounded up|lined up)
 		(i|we) [have] changed (my|our) mind (about|on|regarding)
 		(i|we) (misread|read) (the|my|our) (tape|ruler|rule|drawing|note|notes) [wrong]
 		misread (the|my|our) (tape|ruler|rule|drawing|note|notes)

@@ -207,3 +207,16 @@ func (s *speech) muchOf(g *group, list []item) bool {
 	s.act(g, Act{Kind: Ask, Name: &n})
 	return true
 }
+
+// wallsLength reports whether it is asked how long the wall is: no board of it.
+func (k *clause) wallsLength(g *group) bool {
+	if len(g.sense) != 1 || !g.sense[0].sure.hasName("?cuts") || len(k.things) == 0 || len(k.dims)+len(k.sides)+len(k.values) > 0 {
+		return false
+	}
+	for _, i := range k.things {
+		if key := k.items[i].key(); key != "wall" && key != "of wall" && key != "in all" {
+			return false
+		}
+	}
+	return k.about("wall") || k.about("of wall")
+}

@@ -32,7 +32,29 @@ var atEase = []entry{
 		[(,)] (like|as if|as though) (i|we|he|she) (am|are|was|were|is) (a|an|your|the|just a) [(complete|total|absolute|young|rank|raw)] (PERSON|youngster|child|beginner|novice|newcomer|greenhorn|toddler|schoolboy|schoolgirl|schoolkid|dummy|stranger|layman|starter|rookie|amateur|five year old|ten year old)
 		[(,)] (like|as if|as though) (i|we) (am|are|was|were) (new to (it|this)|five|ten|slow|green|stupid)
 		[(,)] (nice and|real|good and|plenty) (slow|slowly)`},
+	{kind: kHave, key: "have", ways: `
+		[(i|we)] [(have|had|just|already|also|went and|have got)] (picked up|grabbed|scored|snagged|scrounged|scrounged up|rounded up|lined up|salvaged|hauled home|brought home|brought back|dug up|dug out|laid in|got hold of|saved|set aside|put by|kept) [(already|me|myself|us|ourselves|some|another|just)]`},
+	{kind: kCmd, key: "forget rest", ways: "(forget|drop|scrap|scratch|remove|delete|clear|erase|toss|lose|ditch|chuck|bin|dump|trash|junk|nix|kill) rest"},
+	{kind: kPriceVerb, key: "price", ways: "(have|has|is|are) [(all|now)] (gone|crept|climbed|jumped|shot|come|dropped|risen|fallen) [(up|down|way up)] to\n(have|has) gone for"},
+	{kind: kPart, key: "span", sense: meaning("span"), ways: `
+		(inside|clear|face) [(from)] POST to POST
+		[from] POST to POST (inside|in the clear|clear|face to face|on the inside|between faces)
+		[from] (inside|face) of [(one|the)] POST to (inside|face) of [the] (other|next) [(one|POST)]`},
+	{kind: kDim, key: "oc", sense: meaning("centers | stiffener spacing"), ways: "(ctr|center|centre|cl) (ctr|center|centre|cl)\n(ctr|cl) to (ctr|cl)"},
+	{kind: kQuest, key: "options", loose: true, ways: `
+		(what|which) (gaps|spacings|spaces|openings|heights|widths|combinations|layouts|arrangements|setups|sizes of gap) (would|will|could|can|do|might|are) [(i|we|you)] (work|fit|do|go|be ok|be okay|be possible|possible|allowed|have|use|choose|choose from|pick from|get away with|available|on the table|open to ME)`},
+	{kind: kQuest, key: "shopping", loose: true, ways: `
+		(what|how much|which) [(all|kind of)] (lumber|wood|timber|material|materials|stuff|boards) (shall|will|would|am|are|do|should) (i|we) (be wanting|wanting|be needing|needing|be after|be buying|be ordering|require|be getting|have to lay in|lay in)`},
+	{kind: kGoal, key: "least waste", loose: true, ways: `
+		[(whatever|whichever|the one that|the way that|one that)] (uses|takes|needs|eats|eats up|burns) [up] (the least|least) (lumber|wood|timber|material|boards|stock)
+		(whatever|whichever|the one that|one that) (wastes|throws away|loses|scraps) (the least|least)`},
+	{kind: kLean, key: "leans", ways: "(tipping|tilting|canted|canting|cocked|listing|lists|leaning over|tips over|leans over) [(over|in)]"},
+	{kind: kTailFill, key: "no matter", ways: `
+		(i|we) (do not|no longer|could not) (care|mind) [(anymore|any more|about it|about that|any longer|now|either way)]
+		(it|that) (does not|no longer) (matter|matters) [(anymore|any more|now)]
+		(it|that) is (no|not a) (matter|issue|concern|worry) [(anymore|any more|now)]`},
 	{kind: kFill, key: "fill", ways: `
+		(i|we) (would|should|'d) (sooner|rather|just as soon) [(have|use|see|go with|go for|put in|do|take|keep)]
 		[(the|my|our)] (ORG|building department|permit office|building office|planning office|zoning board|authorities|code|building code|hoa|homeowners association) (insists on|insist on|requires|require|wants|demands|demand|calls for|asks for|is asking for|goes by|goes for)
 		(RAIL|lumber|wood|material|materials|stuff|everything) ['s] [(is|are|has gotten|have gotten|has got|have got|got|gets|is getting|are getting)] [(so|too|awful|awfully|very|mighty|pretty|real|really|terribly)] (dear|expensive|pricey|costly|precious) [(these days|nowadays|now|this year|right now|lately)]
 		(RAIL|lumber|wood|material|materials|stuff|everything) (costs|cost|is costing|are costing) (a (fortune|lot|bundle|packet|mint|bomb|ton)|the earth|an arm and a leg|too much|plenty|so much|dearly|real money|good money) [(these days|nowadays|now|this year|right now|lately)]
@@ -52,4 +74,17 @@ var atEase = []entry{
 	{kind: kCmd, key: "quit", loose: true, ways: `
 		(done|finished|through|that is it|that is all|all done|all set|bye) [(here|now|for today|for now)] [(,|and|;|.)] (out|i am out|signing off|over and out|logging off|checking out|heading out|see ya|see you|later|i am off|i am gone|gone)
 		(over and out|signing off|logging off|checking out|i am out of here|time to pack up|pack it in|quitting time|clocking off|clocking out|knocking off)`},
+	{kind: kTailFill, key: "enough", ways: "(should|ought to|will|would) (do|manage|cover|handle) (it|the (trick|job)|nicely|(us|me) [(fine|nicely)])"},
+	{kind: kPart, key: "tape", sense: meaning("tape"), ways: "[(my|the)] (tape|rule|ruler|measure) [(only|just)] (does|counts|comes|comes in|has got|got|has only|divides into|is divided in|is ruled in) [(in|to|down to)]"},
+	{kind: kLoc, key: "per bay", sense: meaning("bay | stiffeners, stiffener spacing, rails, gap, stiffener size, rail size, bays, short, cut, measured, opening, added posts"), ways: "(dead|smack|smack dab|right|square|plumb) (center|centre|in the (middle|center|centre)) [(of|in)] (each|every) BAY"},
+	{kind: kHead, key: "why not", loose: true, ways: `
+		(what|why) (is|are|was) (holding|keeping|stopping|blocking|hindering) (me|us|you|it) [back] [(from (having|using|getting|doing|going with|making))]
+		(what|why) (is|are) (holding|keeping) (me|us|you|it) back from`},
+	{kind: kQuest, key: "marks", loose: true, ways: "(where|how high|how high up) (do|does|should|must|will) (first|second|third|fourth|next|last|top|bottom|lowest|highest) MARK [(go|sit|fall|come|land|belong|be)]"},
+	{kind: kCmd, key: "next", loose: true, ways: "what is the step after (that|this)\nwhat (do|should|must) (i|we) do after (that|this)\nwhat comes after (that|this)\n(and|ok|now) the (next|following) (one|step)"},
+	{kind: kPart, key: "base height", sense: meaning("base height"), ways: "(stand|hold|keep|raise|lift|set) [(added|new)] POST [(up)] (off|up off|clear of) [of] FLOOR [by]"},
+	{kind: kPart, key: "bracket clearance", sense: meaning("bracket clearance"), ways: "(or|or else|else|otherwise) (they|it|those) [(will|would|shall)] (clash|meet|bump|touch|foul|collide|hit|overlap|interfere|bind) [(with)] [(one another|each other|together)]"},
+	{kind: kDim, key: "apart", sense: meaning("| gap, stiffener spacing, span, centers"), ways: "apart from (next [(one|board|rail)]|each other|one another|its neighbor|the one (above|below))\n(away|off) from (each other|one another)"},
+	{kind: kDim, key: "face to face", sense: meaning("span | bay, opening"), ways: "(on|at|along) the inside [(faces|face)]"},
+	{kind: kHead, key: "check", loose: true, ways: "(i am|we are) (told|given to understand|led to believe) [(that|by PERSON)]\n(i|we) (hear|hear tell|understand|gather|read [somewhere]) that"},
 }

@@ -72,6 +72,9 @@ func (k *clause) sort() bool {
 		if k.strayOrdinal(i) || k.someBay(i) || k.buried(i) || k.atTheEnd(i) {
 			return false
 		}
+		if it.kind == kRest && endsIn(it.text, "rest") && (k.bay > 0 && len(k.values) > 0 || k.carry.name != nil && k.carry.name.Bay > 0 && len(k.things) == 0) {
+			return false // "three stiffeners in bay 1, two in the rest": of the bays
+		}
 		switch it.kind {
 		case kPart, kLoc, kFromSide, kRest, kStockWord, kBetween:
 			k.things = append(k.things, i)

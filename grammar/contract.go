@@ -110,7 +110,7 @@ func chatWord(in []atom, i int) string {
 	}
 	_, counted := units[after]
 	number := i+1 < len(in) && in[i+1].kind == aDigits || counted
-	alone := !in[i].glued && (i+1 >= len(in) || !in[i+1].glued)
+	alone := !in[i].glued && (i+1 >= len(in) || !in[i+1].glued || after == "," || after == ";")
 	switch w := in[i].text; {
 	case w == "then" && comparatives[before]:
 		return "than"
@@ -137,7 +137,7 @@ func chatWord(in []atom, i int) string {
 }
 
 // sidesBefore are words after which a lone letter is a side: "leans L", "on R".
-var sidesBefore = wordSet("on at @ to from off of leans lean leaning")
+var sidesBefore = wordSet("on at @ to from off of leans lean leaning op opening st nd rd")
 
 func appendContracted(out []atom, a atom) []atom {
 	if strings.ContainsAny(a.text, "./-") && abbreviations[letters(a.text)] {

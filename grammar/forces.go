@@ -193,7 +193,22 @@ func gives(t *token) bool {
 // wishes reports whether a value or a superlative follows before the next break.
 func (g *grouping) wishes(i int) bool {
 	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {
-		if it := g.list[k]; it.value() || it.kind == kBest || it.kind == kAnother || it.kind == kGoal || it.kind == kFactor {
+		if it := g.list[k]; it.value() || it.kind == kSide && wishesFor(g.list[i].text) && g.names("opening") || it.kind == kBest || it.kind == kAnother || it.kind == kGoal || it.kind == kFactor {
+			return true
+		}
+	}
+	return false
+}
+
+// wishesFor reports whether a word that asks wishes where a side follows: "give me the opening on the right".
+func wishesFor(text string) bool {
+	return strings.HasPrefix(text, "give") || strings.HasPrefix(text, "let me have") || strings.HasPrefix(text, "get")
+}
+
+// names reports whether a part of that key is named in the sentence.
+func (g *grouping) names(key string) bool {
+	for _, it := range g.list {
+		if !it.value() && it.kind == kPart && it.key() == key {
 			return true
 		}
 	}

@@ -112,6 +112,9 @@ func (k *clause) goal(way string) (string, bool) {
 			}
 		}
 	}
+	if way == "smallest" && k.has(kLim) != nil && len(k.things) == 1 && k.about("post") && k.items[k.things[0]].plural() {
+		return "fewest posts", true // "min posts"
+	}
 	found := ""
 	for _, g := range goals {
 		about, ok := goalOf[g]

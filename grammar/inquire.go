@@ -156,6 +156,9 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 	if g.force == Ask && len(g.sense) > 0 && g.sense[0].all() != everything && g.sense[0].all().hasName("?cuts") && k.oneRail() {
 		return Act{Topic: "cuts"}, true // "how long is the top rail"
 	}
+	if g.force == Ask && k.wallsLength(g) {
+		return Act{Name: &solver.Name{Quantity: solver.Overall, Wall: k.wallName()}}, true // "how long is the wall altogether"
+	}
 	if at := k.has(kAt); g.force == Ask && k.rail > 0 && (k.has(kTop) != nil || at != nil && at.as(kAt).key == "top") {
 		return Act{Name: &solver.Name{Quantity: solver.RailTop, Rail: k.rail}}, true
 	}

@@ -41,7 +41,7 @@ type lexing struct {
 
 // lex cuts a line into tokens.
 func lex(atoms []atom, c Context) []token {
-	l := &lexing{reader: reader{fold(callers(whatFor(mindings(fluent(asEver(shorthand(atoms)))))))}, c: c}
+	l := &lexing{reader: reader{rewritten(atoms)}, c: c}
 	for i := 0; i < len(l.atoms); {
 		next := l.step(i)
 		if next <= i {

@@ -49,7 +49,7 @@ var afterIn = map[string]bool{
 	"the": true, "each": true, "every": true, "all": true, "a": true, "an": true, "between": true, "bay": true, "bays": true, "this": true, "that": true,
 	"any": true, "total": true, "both": true, "place": true, "front": true, "metric": true, "my": true, "it": true, "there": true, "here": true, "section": true,
 	"feet": true, "inches": true, "mm": true, "millimeters": true, "millimetres": true, "2x6": true, "stock": true, "one": true, "two": true, "first": true,
-	"second": true, "third": true, "his": true, "her": true, "their": true, "our": true, "your": true, "order": true, "from": true,
+	"second": true, "third": true, "rest": true, "others": true, "either": true, "his": true, "her": true, "their": true, "our": true, "your": true, "order": true, "from": true,
 }
 
 // numbered are parts that are told by number.

@@ -141,9 +141,9 @@ func (l *lexing) saidBeside(i int) bool {
 		l.drop(i)
 	case (t.kind == kLim || t.kind == kRel && t.as(kLim) != nil) && next.kind == kQuest && next.as(kPart) != nil && (i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma):
 		next.kind = kPart
-	case t.kind == kAnd && next.kind == kNum && tellsOn[next.before] && i > 0 && l.tokens[i-1].kind == kPart && !l.valueBefore(i):
+	case t.kind == kAnd && next.kind == kNum && tellsOn[next.before] && i > 0 && (l.tokens[i-1].kind == kPart || l.tokens[i-1].kind == kAt) && !l.valueBefore(i):
 		l.drop(i) // "I measured the bracket ear and it's 13/16"
-	case t.kind == kAnd && next.kind == kIt && i+2 < len(l.tokens) && l.tokens[i+2].kind == kNum && onward[l.tokens[i+2].before] && i > 0 && l.tokens[i-1].kind == kPart && !l.valueBefore(i):
+	case t.kind == kAnd && next.kind == kIt && i+2 < len(l.tokens) && l.tokens[i+2].kind == kNum && onward[l.tokens[i+2].before] && i > 0 && (l.tokens[i-1].kind == kPart || l.tokens[i-1].kind == kAt) && !l.valueBefore(i):
 		l.drop(i)
 	case (t.kind == kForgetTail || t.kind == kCmd) && t.text == "drop it" && (next.kind == kDown || next.kind == kTo) && l.numberSoon(i+1):
 		t.kind, t.found = kChange, []found{{entry: minusSign}}

@@ -18,7 +18,7 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if t := k.has(kSellLess); t != nil && strings.HasSuffix(t.text, "out of") && !strings.Contains(t.text, "are") && k.force == WhatIf && k.items[0].token != t {
 		return reading{}, false // "can I get it all out of twelves"
 	}
-	if k.lessAndMore() {
+	if k.lessAndMore() || k.soldNoLonger() {
 		return reading{}, false
 	}
 	if v := k.has(kPriceVerb); v != nil && v.text != "@" || !k.only(kSell, kSellMore, kSellLess, kHave, kNo, kNot, kBut, kChange, kMore, kRel, kGoesIn, kHaveTail, kTo, kDown) {
@@ -240,4 +240,39 @@ func (l *lexing) comesAndGoes(i int) int {
 	}
 	l.add(e.kind, i, j).found = []found{{entry: e}}
 	return j
+}
+
+// soldNoLonger reports whether lengths are said to be there, and a "no longer" stands behind them: "they have eights and tens, no
+// longer". Nothing longer may be meant.
+func (k *clause) soldNoLonger() bool {
+	sells := -1
+	if k.force == Check {
+		sells = 0 // "the yard has"
+	}
+	for i, it := range k.items {
+		switch {
+		case it.value():
+		case it.kind == kSell && i < k.values[0] && !strings.Contains(it.text, "had"):
+			sells = i
+		case it.kind == kSellLess && sells >= 0 && i > k.values0() && (it.text == "no longer" || it.text == "no more"):
+			return true
+		}
+	}
+	return false
+}
+
+// pile asks back where boards are told by their number, size and length, and not whether somebody has them: "ten two by sixes,
+// twelve footers". It reports whether they are.
+func (s *speech) pile(found []made) bool {
+	for i := 0; i+2 < len(found); i++ {
+		n, size, long := found[i].st, found[i+1].st, found[i+2].st
+		if !found[i].alone || n.Name.Quantity != solver.Rails || size.Name.Quantity != solver.RailSize || long.Name.Quantity != solver.Stock || long.Op != solver.Eq || len(long.Value.List) != 1 {
+			continue
+		}
+		have := solver.Statement{Name: solver.Name{Quantity: solver.Have, Item: size.Value.Word, Long: &long.Value.List[0]}, Op: solver.Each, Value: n.Value}
+		q := solver.Question{Text: "Have you got those already?", Choices: []string{have.String()}, Example: have.String()}
+		s.fail(found[i].at, q)
+		return true
+	}
+	return false
 }

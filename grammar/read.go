@@ -114,6 +114,9 @@ func readNormal(line string, c Context) ([]Act, bool) {
 		if len(a.Words) > 0 && a.Kind != DrawTo && a.Kind != PrintTo {
 			return nil, false // a name in somebody's own words is read with care
 		}
+		if a.Name != nil && a.Name.Item != "" && !goodsNamed(a.Name.Item) {
+			return nil, false // "why have you put the post there"
+		}
 		a.End = utf8.RuneCountInString(line)
 		for _, st := range a.Statements {
 			if loosely(st) && Normal(acts) != strings.TrimSpace(line) {
@@ -321,4 +324,13 @@ func loosely(st solver.Statement) bool {
 		return true
 	}
 	return false
+}
+
+// goodsNamed reports whether words are the name of what is bought, as a normal form writes it.
+func goodsNamed(item string) bool {
+	switch item {
+	case "rails", "bracket", "post base", "post cap", "anchor", "screws":
+		return true
+	}
+	return isSize(item)
 }

@@ -13,6 +13,7 @@ type made struct {
 	lim   *limit
 	kind  solver.Kind
 	doubt *solver.Question // the value cannot be meant as read
+	alone bool             // of a count and a size that stand alone: "eight two by fours"
 }
 
 // reading is one way to understand a stretch of items, and how far-fetched it is.

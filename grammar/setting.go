@@ -21,7 +21,8 @@ func (k *clause) plain() (reading, bool) {
 		return reading{}, false // "two walk-throughs, first one against the left post" is two things
 	}
 	r := reading{carry: k.carry}
-	if k.sizedCount() {
+	alone := k.sizedCount()
+	if alone {
 		k.values[0], k.values[1] = k.values[1], k.values[0]
 		k.items = []item{k.items[k.values[0]], k.items[k.values[1]], {token: &token{kind: kPart, found: railNoun, text: "rails"}}}
 		k.words, k.dims = nil, nil
@@ -47,6 +48,9 @@ func (k *clause) plain() (reading, bool) {
 	}
 	if !consistent(r.made) {
 		return reading{}, false
+	}
+	for i := range r.made {
+		r.made[i].alone = alone
 	}
 	return k.finish(r)
 }

@@ -6,6 +6,14 @@ import (
 	"saywright/solver/exact"
 )
 
+// rewritten sets a line right before any word of it is looked up: each step knows one turn of phrase, and leaves all else.
+func rewritten(in []atom) []atom {
+	for _, step := range []func([]atom) []atom{dotted, costlier, shorthand, asEver, fluent, mindings, whatFor, callers, fold} {
+		in = step(in)
+	}
+	return in
+}
+
 // shorthand writes out parts that are told by a letter and a number: "b1 r2 meas 64-9/16", "r3 top 25-1/2".
 func shorthand(in []atom) []atom {
 	var out []atom
@@ -44,6 +52,9 @@ func lettered(in []atom, i int) string {
 		if r.letterAt(i+3) || next == ":" || next == "=" {
 			return w
 		}
+	}
+	if r.kind(i+2) == aDigits && len(r.word(i+2)) > 1 && (i == 0 || r.kind(i-1) == aSign) && w == "bay" {
+		return w // "b1 60, b2 58"
 	}
 	if r.letterAt(i+2) || r.letterAt(i-2) || i > 2 && r.letterAt(i-3) {
 		return w
@@ -166,3 +177,79 @@ func (l *lexing) notHaving() {
 		}
 	}
 }
+
+// ratherThan takes the "than" of "I'd sooner have five boards than six" for the denial that it is.
+func (l *lexing) ratherThan() {
+	rather := false
+	for i := range l.tokens {
+		t := &l.tokens[i]
+		for _, w := range strings.Fields(t.before) {
+			rather = rather || w == "rather" || w == "sooner"
+		}
+		switch {
+		case t.kind == kStop || t.kind == kQMark:
+			rather = false
+		case t.kind == kThan && rather && i > 0 && i+1 < len(l.tokens) && (l.tokens[i+1].kind == kNum || l.tokens[i+1].kind == kSize):
+			t.kind, t.found, t.text = kNot, []found{{entry: notThis}}, "rather than"
+		}
+	}
+}
+
+// notThis is the denial of what somebody would not rather have.
+var notThis = &entry{kind: kNot, key: "not"}
+
+// dotted writes "porch dot svg" as the name of the file that it is, and drops the "but" of "it's but an eighth thick".
+func dotted(in []atom) []atom {
+	for i := 1; i+1 < len(in); i++ {
+		switch next := in[i+1].text; {
+		case in[i].text == "dot" && in[i].kind == aWord && (next == "svg" || next == "html" || next == "htm"):
+			out := append([]atom{}, in...)
+			out[i].text, out[i].kind, out[i].glued, out[i+1].glued = ".", aSign, true, true
+			return out
+		case in[i].text == "but" && (in[i-1].text == "is" || in[i-1].text == "are" || in[i-1].text == "'s") && startsLength(reader{in}, i+1):
+			return append(append([]atom{}, in[:i]...), in[i+1:]...)
+		}
+	}
+	return in
+}
+
+func startsLength(r reader, i int) bool {
+	_, _, ok := r.length(i)
+	return ok
+}
+
+// costlier turns "would it be cheaper with five boards" into "what would it cost with five boards".
+func costlier(in []atom) []atom {
+	for i := 0; i+4 < len(in); i++ {
+		w := in[i].text
+		if w != "would" && w != "will" && w != "is" && w != "does" || i > 0 && in[i-1].kind != aSign && in[i-1].text != "and" && in[i-1].text != "so" {
+			continue
+		}
+		if it := in[i+1].text; it != "it" && it != "that" && it != "this" {
+			continue
+		}
+		j := i + 2
+		for j < len(in) && (in[j].text == "be" || in[j].text == "come" || in[j].text == "work" || in[j].text == "out" || in[j].text == "any" || in[j].text == "get" || in[j].text == "really") {
+			j++
+		}
+		if j+1 < len(in) && (in[j].text == "less" || in[j].text == "more") && (in[j+1].text == "expensive" || in[j+1].text == "costly") {
+			j++
+		} else if j >= len(in) || !dearer[in[j].text] {
+			continue
+		}
+		if j+2 >= len(in) || in[j+1].text != "with" && in[j+1].text != "if" {
+			continue
+		}
+		out := append([]atom{}, in[:i]...)
+		for _, w := range [...]string{"what", "would", "it", "cost"} {
+			a := in[i]
+			a.text, a.glued, a.end = w, false, in[j].end
+			out = append(out, a)
+		}
+		return append(out, in[j+1:]...)
+	}
+	return in
+}
+
+// dearer are comparatives of a price.
+var dearer = wordSet("cheaper dearer costlier pricier")

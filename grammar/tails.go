@@ -102,8 +102,8 @@ func (g *grouping) tail(i int) bool {
 		if strings.HasPrefix(t.text, "that ") && !g.asked && !g.atBreak(i) && most(g.g.items) {
 			return true // "the widest opening that will fit"
 		}
-		if g.g.force == Check && g.g.head == nil {
-			g.g.force = WhatIf
+		if g.g.force == Check && (g.g.head == nil || tellsWhether(g.g.head.text)) {
+			g.g.force = WhatIf // "tell me whether five boards would fit"
 			return true
 		}
 		if g.g.force == State && g.g.cmd == "" && g.empty() && len(g.s.groups) == g.first && i+1 < len(g.list) && !g.list[i+1].breaks() && (hasFigure(g.list[i:]) || without(g.list[i+1:])) {
@@ -113,6 +113,12 @@ func (g *grouping) tail(i int) bool {
 		return g.turn(WhatIf, State)
 	}
 	return false
+}
+
+// tellsWhether reports whether words that ask whether something is so claim nothing.
+func tellsWhether(text string) bool {
+	f := strings.Fields(text)
+	return len(f) > 1 && (f[0] == "tell" || f[0] == "show" || f[0] == "see" || f[0] == "find") && (f[len(f)-1] == "if" || f[len(f)-1] == "whether")
 }
 
 // endsUp reports whether a tail tells of what came out, and not from where.

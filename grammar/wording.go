@@ -50,6 +50,7 @@ func (l *lexing) wordings() {
 	l.multiplied()
 	l.thenWhat()
 	l.notHaving()
+	l.ratherThan()
 }
 
 // drop takes token i out. What stood before it stands before the next.
