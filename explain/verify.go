@@ -83,6 +83,8 @@ func (v *voice) claimsVerdict(hold, fail, open int) string {
 	switch {
 	case fail == 0 && open == 0:
 		return "Yes, all of it holds"
+	case fail == 0 && hold == 0:
+		return "None of that can be judged yet: too little is known of the wall"
 	case fail == 0:
 		return count(open) + " can't be judged yet" + doOr(hold, "; the other one holds", "; the rest holds")
 	case fail > 2:
@@ -100,7 +102,10 @@ func (v *voice) claimsVerdict(hold, fail, open int) string {
 		list = append(list, text)
 	}
 	text := "No: " + and(list)
-	if hold > 0 {
+	switch {
+	case open > 0:
+		text += "; " + count(open) + " can't be judged yet"
+	case hold > 0:
 		text += "; the rest holds"
 	}
 	return text

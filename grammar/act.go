@@ -64,20 +64,21 @@ type Act struct {
 
 // Context is what a line leans on: what was said and asked before it.
 type Context struct {
-	Metric   bool          // bare lengths are millimeters
-	Ear      bool          // the line came by ear: what sounds alike is asked back
-	Subject  *solver.Name  // what was spoken of last, where that is certain
-	Lately   []solver.Name // all that the last line spoke of, in order
-	Asked    []solver.Name // what the last answer asked for: one of them
-	Choices  []string      // normal forms that an open question offers
-	Settled  []string      // normal forms that were chosen when this very line was asked back about
-	Answered bool          // there is an answer to ask "why that" of
-	Tried    bool          // there is a what-if to take
-	Teaching bool          // a lesson waits for figures
-	Ways     int           // how many ways out were offered
-	Walls    []string      // names of walls
-	deep     bool          // a line that is read again
-	Saved    []string      // names of saved walls
+	Metric   bool               // bare lengths are millimeters
+	Ear      bool               // the line came by ear: what sounds alike is asked back
+	Subject  *solver.Name       // what was spoken of last, where that is certain
+	Lately   []solver.Name      // all that the last line spoke of, in order
+	Asked    []solver.Name      // what the last answer asked for: one of them
+	Claims   []solver.Statement // what was claimed before
+	Choices  []string           // normal forms that an open question offers
+	Settled  []string           // normal forms that were chosen when this very line was asked back about
+	Answered bool               // there is an answer to ask "why that" of
+	Tried    bool               // there is a what-if to take
+	Teaching bool               // a lesson waits for figures
+	Ways     int                // how many ways out were offered
+	Walls    []string           // names of walls
+	deep     bool               // a line that is read again
+	Saved    []string           // names of saved walls
 }
 
 // Taken is a spelling that was mended: the word as said, the word it was taken for, and its place in runes.

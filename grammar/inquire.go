@@ -295,6 +295,10 @@ func (s *speech) why(g *group) {
 		s.act(g, Act{Kind: Why, Topic: g.topic, Wall: wall})
 		return
 	}
+	if len(list) == 0 && len(g.sense)+len(g.soft) == 0 && s.carry.name == nil && s.c.Answered && len(s.acts) == 0 {
+		s.act(g, Act{Kind: Why, Topic: "that"}) // "why?" and nothing more
+		return
+	}
 	if a, ok := s.whyOf(g, list); ok {
 		a.Kind = Why
 		s.act(g, a)

@@ -16,6 +16,7 @@ import (
 type shortWay struct {
 	way      *regexp.Regexp
 	act      Act
+	claimed  bool // it speaks of what was claimed before
 	answered bool // it speaks of the answer to what stands: there is one, and nothing was tried since
 	ask      solver.Question
 }
@@ -25,7 +26,15 @@ var shortWays = sync.OnceValue(func() []shortWay {
 		return regexp.MustCompile(`^(?:(?:so|ok|okay|and|then|well|now|right|alright|um|uh|hm|hmm|but|please|just|oh|yeah|yes|,) )*(?:` + way + `)(?: (?:then|now|please|though|again|anyway|exactly|,))*(?: [.?!])*$`)
 	}
 	it := `(?:it|this|that|everything|it all|all of it|the whole thing|the wall|my wall)`
+	who := `(?:he|she|they|him|the (?:contractor|builder|carpenter|guy|drawing|sketch|plan|plans|quote|sheet|designer|other guy)|my (?:buddy|neighbor|brother|dad|boss|friend))`
+	his := `(?:his|her|their|its|the|those|these)(?: (?:numbers|figures|claims|design|plan|plans|sketch|drawing|version|layout|measurements|dimensions|math|sums))`
 	return []shortWay{
+		{claimed: true, way: whole(`(?:is|was|are|were) ` + who + ` (?:right|correct|wrong|off|close|on the money|even close)(?: about (?:that|it|this|all that))?`)},
+		{claimed: true, way: whole(`(?:does|do|did|will|would) (?:` + his + `|his|hers|theirs)(?: all| really)* (?:work|check out|add up|hold up|hold water|fit|hold|agree|go)`)},
+		{claimed: true, way: whole(`(?:check|recheck|verify|test) (?:them|those|it|that|all that|everything|his|hers|theirs|` + his + `|what ` + who + ` (?:said|says|say|claims|claim|claimed))(?: again| once more)?`)},
+		{claimed: true, way: whole(`(?:(?:i|we) will |let us )?(?:use|take|enter|put in|go with|set|try) (?:his|her|their)(?: own)? ([a-z]+)(?: height| count| width)?(?: instead)?`), act: Act{Kind: State}},
+		{claimed: true, way: whole(`(?:where|what) (?:did|does|do) ` + who + ` (?:go wrong|get wrong|slip up|slip|err|have wrong|miss)`)},
+		{claimed: true, way: whole(`(?:which|what)(?: one| figure| number| claim| of them| of those| of the (?:figures|numbers|claims))? (?:is|are) (?:off|wrong|not right|incorrect|the wrong one|bad)`)},
 		{way: whole(`(?:does|will|would|can|could) ` + it + `(?: all| even| really| actually| still)* (?:work|fit|do|go|go together|go up|add up|come out|hold up|hold together)(?: out)?(?: like (?:this|that)| this way| that way| as it is)?`), act: Act{Kind: Ask, Topic: "layout"}, answered: true},
 		{way: whole(`is ` + it + `(?: all| even| really| actually| still)* (?:ok|okay|all right|alright|fine|possible|doable|feasible|buildable)(?: like (?:this|that)| this way| that way| as it is)?`), act: Act{Kind: Ask, Topic: "layout"}, answered: true},
 		{way: whole(`(?:is|was) (?:anything|something) (?:wrong|in the way|off|missing)`), act: Act{Kind: Ask, Topic: "layout"}, answered: true},
@@ -35,6 +44,7 @@ var shortWays = sync.OnceValue(func() []shortWay {
 		{way: whole(`(?:(?:my|our|the) )?(?:floor|slab|deck|patio|ground|concrete|porch) (?:is not level|is off level|is out of level|is not flat|is uneven|slopes|falls|falls away|is sloped|is sloping|is not even|drops|drops off)`), ask: solver.Question{Text: "How far does it fall, and to which side?", Example: "the floor drops 1 in to the right"}},
 		{way: whole(`(?:(?:my|our|the|one) )?(?:(?:left|right) )?(?:end )?post (?:leans|is leaning|is out of plumb|is not plumb|is crooked|is off plumb|tilts|is tilted)`), ask: solver.Question{Text: "How far, to which side, over what height?", Example: "left post leans 3/8 in right in 48 in"}},
 		{way: whole(`print(?: it| this| that| it out| the plan| everything)?`), ask: solver.Question{Text: "Into which file?", Example: "print to porch.html"}},
+		{way: whole(`(?:at (?:the )?(?:most|max|maximum) )?how many (?:rails|boards|slats|planks|courses|rows)(?: (?:could|can|would|will|might|do|does))?(?: i| we| you| it)?(?: (?:get|fit|have|put|squeeze|use|go|stack))*(?: in| in there| up| between)*(?: at (?:the )?(?:very )?(?:most|max|maximum))?`), act: Act{Kind: WhatIf, Statements: []solver.Statement{{Name: solver.Name{Quantity: solver.Goal}, Value: solver.Value{Word: "most rails"}}}}},
 		{way: whole(`how many(?: (?:is|are) (?:that|it|they|there|those))?`), ask: solver.Question{Text: "How many of what?", Choices: []string{"ask rails", "ask shopping", "ask stiffeners"}, Example: "how many rails"}},
 		{way: whole(`how many(?: (?:do|will|would|must|should) (?:i|we) (?:need|want|have to have|get))?`), ask: solver.Question{Text: "How many of what?", Choices: []string{"ask rails", "ask shopping", "ask stiffeners"}, Example: "how many rails"}},
 		{way: whole(`how wide(?: is it| will it be| does it get)?`), ask: solver.Question{Text: "How wide is what?", Choices: []string{"ask gap", "ask bay", "ask opening"}, Example: "how wide is the gap"}},
@@ -57,6 +67,26 @@ func shortly(atoms []atom, c Context) (Reading, bool) {
 		if !w.way.MatchString(line) || w.answered && (!c.Answered || c.Tried) {
 			continue
 		}
+		if w.claimed && w.act.Kind == State {
+			a := w.act
+			a.Statements = claimed(c.Claims, w.way.FindStringSubmatch(line)[1])
+			if len(a.Statements) == 0 {
+				continue
+			}
+			var acts []Act
+			for _, st := range a.Statements {
+				acts = append(acts, Act{Kind: State, Statements: []solver.Statement{st}, At: atoms[0].at, End: atoms[len(atoms)-1].end})
+			}
+			return Reading{Acts: acts}, true
+		}
+		if w.claimed {
+			if len(c.Claims) == 0 {
+				at := atoms[0].at
+				return Reading{Ask: &solver.Question{At: &at, Text: "Nothing was claimed yet. What do they say?", Example: "he says six rails, gap 2-3/8"}}, true
+			}
+			a := Act{Kind: Check, Statements: c.Claims, At: atoms[0].at, End: atoms[len(atoms)-1].end}
+			return Reading{Acts: []Act{a}}, true
+		}
 		if w.act.Kind != "" {
 			a := w.act
 			a.At, a.End = atoms[0].at, atoms[len(atoms)-1].end
@@ -78,4 +108,52 @@ func shortly(atoms []atom, c Context) (Reading, bool) {
 		return Reading{Ask: &q}, true
 	}
 	return Reading{}, false
+}
+
+// claimedBy are the quantities that a claim can be taken over by, by their first word; with a word for all of it, every one.
+var claimedBy = map[string]string{
+	"gap": "gap", "gaps": "gap", "spacing": "gap", "rails": "rails", "rail": "rails", "boards": "rails", "slats": "rails", "wall": "wall height", "height": "wall height", "opening": "opening", "doorway": "opening",
+	"span": "span", "bay": "bay", "bays": "bays", "stiffeners": "stiffeners", "posts": "added posts",
+	"numbers": "", "figures": "", "design": "", "plan": "", "version": "", "layout": "", "measurements": "", "dimensions": "",
+}
+
+// claimed lists the claims that a word takes over: what is cut, marked, paid or counted in boards is no setting.
+func claimed(claims []solver.Statement, word string) (list []solver.Statement) {
+	begins, ok := claimedBy[word]
+	for _, st := range claims {
+		switch st.Name.Quantity {
+		case solver.CutOf, solver.MarksOf, solver.Boards, solver.CostOf:
+			continue
+		}
+		if q := string(st.Name.Quantity); ok && (begins == "" || q == begins) {
+			list = append(list, st)
+		}
+	}
+	return list
+}
+
+var (
+	leaving    = wordSet("leave leaves give gives make makes mean means")
+	leftByRows = wordSet("gap gaps space spaces spacing daylight air")
+)
+
+// rowsMeant sets "rails" behind a number that leaves a gap or gives a height: "what gap would eight leave" is after eight rails.
+func rowsMeant(atoms []atom) []atom {
+	asked, left := false, false
+	for i := range atoms {
+		switch w := atoms[i].text; {
+		case w == "what", w == "which", w == "how":
+			asked, left = true, false
+		case leftByRows[w]:
+			left = true
+		case asked && left && helping[w] != "":
+			n, next, ok := reader{atoms}.whole(i + 1)
+			if !ok || n.frac || next >= len(atoms) || !leaving[atoms[next].text] {
+				continue
+			}
+			rails := atom{kind: aWord, text: "rails", at: atoms[next-1].end, end: atoms[next-1].end}
+			return append(append(append([]atom{}, atoms[:next]...), rails), atoms[next:]...)
+		}
+	}
+	return atoms
 }

@@ -116,3 +116,39 @@ func TestOnlyOneCanBeMeant(t *testing.T) {
 	require.NotNil(t, Read("make it 40", Context{Lately: lately(solver.WallHeight, solver.Opening)}).Ask)
 	require.NotNil(t, Read("add 10 percent", Context{Subject: &solver.Name{Quantity: solver.Trim}}).Ask)
 }
+
+// What was claimed before can be asked after again, and be taken over where it sets something.
+func TestClaimsAreHeld(t *testing.T) {
+	claims, err := Parse("check rails = 6, gap = 2-3/8 in, cut bay 1 = 60 in")
+	require.NoError(t, err)
+	c := Context{Answered: true, Claims: claims[0].Statements}
+	for line, want := range map[string]string{
+		"is he right":                "check rails = 6, gap = 2-3/8 in, cut bay 1 = 60 in",
+		"so where did they go wrong": "check rails = 6, gap = 2-3/8 in, cut bay 1 = 60 in",
+		"do his numbers add up":      "check rails = 6, gap = 2-3/8 in, cut bay 1 = 60 in",
+		"use his gap then":           "gap = 2-3/8 in",
+		"ok, I'll use his numbers":   "rails = 6; gap = 2-3/8 in",
+	} {
+		r := Read(line, c)
+		require.Nil(t, r.Ask, line)
+		require.Equal(t, want, Normal(r.Acts), line)
+	}
+	require.NotNil(t, Read("is he right", Context{Answered: true}).Ask)
+	require.NotNil(t, Read("use his gap then", Context{Answered: true}).Ask)
+	require.NotNil(t, Read("use his opening", c).Ask)
+}
+
+// A number that leaves a gap is one of rails; how many fit at most is tried.
+func TestHowManyAtMost(t *testing.T) {
+	for line, want := range map[string]string{
+		"what gap would eight leave":               "what if rails = 8; ask gap",
+		"how big a gap does seven give":            "what if rails = 7; ask gap",
+		"how many rails could I fit at most":       "what if most rails",
+		"so how many boards can I fit at the most": "what if most rails",
+	} {
+		r := Read(line, Context{})
+		require.Nil(t, r.Ask, line)
+		require.Equal(t, want, Normal(r.Acts), line)
+	}
+	require.NotNil(t, Read("what would eight leave", Context{}).Ask)
+}

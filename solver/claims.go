@@ -111,6 +111,10 @@ func (j *judge) one(c Statement, several bool) Claim {
 
 // rule holds a claim about the layout against the laws of the rest: it holds when it can hold beside them.
 func (j *judge) rule(c Statement, out Claim) Claim {
+	if j.saidSo(c) {
+		out.Holds = verdict(true)
+		return out
+	}
 	with := j.b
 	with.said = append(slices.Clone(j.b.said), c)
 	p := pose(with)
@@ -142,6 +146,15 @@ func (j *judge) rule(c Statement, out Claim) Claim {
 	}
 	out.Slip, out.Work = p.slip(c, o, on)
 	return out
+}
+
+// saidSo reports whether a claim is what stands word for word, and what stands holds. Posed beside itself it would be one law, and
+// with it what was said would be taken away.
+func (j *judge) saidSo(c Statement) bool {
+	if j.base == nil || j.base.Verdict == Blocked {
+		return false
+	}
+	return slices.ContainsFunc(j.b.said, func(s Statement) bool { return s.String() == c.String() })
 }
 
 // restOf is what a claim is held against: what was said and the parts, and the defaults as if they had been said, as long

@@ -1,9 +1,11 @@
 package main
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/grammar"
+	"saywright/solver"
 )
 
 // A list of claims may be pasted over several lines: "the sheet says:", then a claim on each. Read alone, such a line
@@ -31,11 +33,35 @@ func (t *Talk) goesOn(line string) (read grammar.Reading, whole string, ok bool)
 // keepClaims remembers a line that the next may go on from.
 func (t *Talk) keepClaims(line string, read grammar.Reading) {
 	t.claims = ""
+	t.hold(read)
 	claims := read.Ask == nil && onlyClaims(read.Acts)
 	if line = strings.TrimSpace(line); claims || strings.HasSuffix(line, ":") {
 		t.claims = line
 	}
 }
+
+// hold keeps what was claimed, the latest of each thing, so that "is he right" can be asked again. A new start drops it.
+func (t *Talk) hold(read grammar.Reading) {
+	if read.Ask != nil {
+		return
+	}
+	held := slices.Clone(t.held)
+	for _, a := range read.Acts {
+		switch a.Kind {
+		case grammar.StartOver, grammar.Open:
+			held = nil
+		case grammar.Check:
+			for _, s := range a.Statements {
+				held = slices.DeleteFunc(held, func(was solver.Statement) bool { return was.Name == s.Name && was.Op == s.Op })
+				held = append(held, s)
+			}
+		}
+	}
+	t.held = held[max(0, len(held)-mostHeld):]
+}
+
+// mostHeld is the most claims that are kept.
+const mostHeld = 24
 
 func onlyClaims(acts []grammar.Act) bool {
 	for _, a := range acts {

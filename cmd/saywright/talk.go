@@ -27,6 +27,7 @@ type Talk struct {
 	last   *remark                   // the last answer that can be asked "why that"
 	lesson *solver.Lesson            // in progress
 	lately []solver.Name             // what the last line spoke of
+	held   []solver.Statement        // what was claimed
 	wanted []solver.Name             // what the last answer that was understood asked for
 	before map[string]bool           // defaults and cautions told already
 	claims string                    // claims that the next line may go on from
@@ -124,7 +125,7 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 func (t *Talk) context() grammar.Context {
 	c := grammar.Context{
 		Metric: t.now.metric(), Subject: theOne(t.lately), Lately: t.lately, Answered: t.last != nil, Tried: t.tried != nil,
-		Asked: t.wanted, Teaching: t.lesson != nil, Walls: t.now.walls(), Saved: t.shelf.names(),
+		Asked: t.wanted, Claims: t.held, Teaching: t.lesson != nil, Walls: t.now.walls(), Saved: t.shelf.names(),
 	}
 	if t.asked != nil {
 		c.Choices = t.asked.choices

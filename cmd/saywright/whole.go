@@ -36,11 +36,21 @@ func (r *round) answer(read grammar.Reading) *solver.Answer {
 		if picture := r.shown(p); picture != "" {
 			p.Text += "\n\n" + strings.TrimRight(picture, "\n")
 		}
-		text = append(text, p.Text)
+		if !blockedAlready(p, text) {
+			text = append(text, p.Text)
+		}
 		join(whole, p)
 	}
 	whole.Text = strings.Join(text, "\n\n")
 	return whole
+}
+
+// blockedAlready reports whether a question is answered by no more than what blocks it, and an earlier part of the line told that.
+func blockedAlready(p *solver.Answer, earlier []string) bool {
+	lead, _, _ := strings.Cut(p.Text, "\n")
+	return p.Verdict == solver.Blocked && p.To.Kind == "ask" && lead != "" && slices.ContainsFunc(earlier, func(t string) bool {
+		return strings.HasPrefix(t, lead+"\n")
+	})
 }
 
 // asksAgain reports whether a later part of the same line asks what p asks: it is asked once, at the end.
