@@ -275,7 +275,7 @@ func (l *lexing) limits() {
 			t.kind = kFix // "2x6, or better 2x8"
 		case t.kind == kBound && !after && num:
 			t.kind = kRel
-		case t.kind == kRel && t.text == "as" && !(num && i > 0):
+		case t.kind == kRel && t.text == "as" && !((num || i+1 < len(l.tokens) && l.tokens[i+1].kind == kSize) && i > 0):
 			t.kind = kUnknown // only "as 72" gives a value
 		case t.kind == kRel && t.text == "up to" && (l.changing(i) || l.comesUp(t.first)):
 			t.kind = kTo // "bump it up to 8"

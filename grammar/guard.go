@@ -141,7 +141,7 @@ func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
 			role = guardDone // "ok'd"
 		case w == "out" && guardWords[before] == guardDone, w == "on" && before == "going", w == "out" && (before == "it" || before == "that" || before == "talked"):
 			role = guardIdle
-		case w == "out" && l.hashesOut(i, j):
+		case w == "ruled" && (after == "on" || after == "about"), w == "out" && l.hashesOut(i, j):
 			role = guardDone
 		case w == "be" && (before == "it" || before == "that") && l.word(j-2) == "leave", (w == "it" || w == "that") && after == "be" && before == "let", w == "be" && before == "guard" && l.leavesOut(i, j):
 			role = guardDone // "leave it be"

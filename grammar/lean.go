@@ -71,7 +71,12 @@ func (k *clause) lends(senses []sense) bool {
 // corrects it.
 func (k *clause) carries(lim *limit) bool {
 	op, ok := lim.relation()
-	return ok && op != solver.Eq || k.force == Why || k.ordinal || k.s.correcting || k.s.stating || lim.lo.size != ""
+	return ok && op != solver.Eq || k.force == Why || k.ordinal || k.s.correcting || k.s.stating || lim.lo.size != "" || k.triesCount(lim)
+}
+
+// triesCount reports whether a bare count is tried after one that was told: "six rails" - "would five do?".
+func (k *clause) triesCount(lim *limit) bool {
+	return k.force == WhatIf && k.carry.kind == solver.Count && len(k.values) == 1 && lim.lo.unit == bare && lim.lo.val.IsInt() && lim.hi == nil && lim.of == nil
 }
 
 // sameKind keeps a bare count from following a length without a word.

@@ -18,7 +18,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		wonders, whys, saids, idioms, tryouts,
 		hearsay,
 		counter, classroom,
-		atEase)
+		atEase,
+		homely)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

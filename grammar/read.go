@@ -69,6 +69,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 			return told
 		}
 	}
+	if told, ok := readWithoutBygones(atoms, c); ok {
+		return told
+	}
 	if loose, ok := readLoosely(atoms, c); ok {
 		return loose
 	}

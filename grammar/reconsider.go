@@ -8,6 +8,7 @@ var heardWhole []func(*lexing, int) int
 func init() {
 	heardWhole = []func(*lexing, int) int{
 		(*lexing).guarded, (*lexing).takesLeave, (*lexing).stepAway, (*lexing).calledNothing, (*lexing).looksAt, (*lexing).planSaid, (*lexing).pair, (*lexing).chosenWay, (*lexing).anyAdded, (*lexing).comesAndGoes, (*lexing).namedClaim,
+		(*lexing).wherePosts, (*lexing).theRight, (*lexing).topComesAt,
 	}
 }
 

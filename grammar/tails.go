@@ -80,6 +80,9 @@ func (g *grouping) tail(i int) bool {
 		}
 		return g.turn(Check, State) // "the gap is 2, isn't it"
 	case "claimed":
+		if g.empty() && g.g.force == State && strings.Contains(t.text, " what ") {
+			return g.turn(Check, State) // "The gap is 2. That's what he wrote down."
+		}
 		if g.g.force == State && g.g.cmd == "" && !g.g.sealed {
 			g.g.force = Check // "the gap is shown as 2"
 		}
