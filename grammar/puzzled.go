@@ -56,12 +56,15 @@ func (s *speech) culprit(g *group, part []item, c carry) (from, to int) {
 		return 0, len(part)
 	}
 	to = len(part)
-	for _, b := range slices.Backward(breaks) {
-		if b > from && hasValue(part[from:b]) {
+	for _, b := range breaks {
+		if b <= from || !hasValue(part[from:b]) {
+			continue
+		}
+		if to == len(part) {
 			to = b
-			if len(s.cut(part[b:], c, g.force)) > 0 {
-				break
-			}
+		}
+		if len(s.cut(part[b:], c, g.force)) > 0 {
+			return from, b
 		}
 	}
 	return from, to

@@ -29,6 +29,9 @@ func Read(line string, c Context) Reading {
 	if len(atoms) == 0 {
 		return askedBack(0, "What would you like to build?", "wall 48 high, gap 2-1/2")
 	}
+	if short, ok := shortly(atoms, c, true); ok && !c.deep {
+		return short
+	}
 	left, ok := withoutSizes(atoms)
 	if !ok {
 		return askedBack(0, "What does that come to for the wall?", "opening at least 32")
@@ -41,7 +44,7 @@ func Read(line string, c Context) Reading {
 	if r = reread(atoms, c, r); r.Ask == nil {
 		return r
 	}
-	if short, ok := shortly(atoms, c); ok {
+	if short, ok := shortly(atoms, c, false); ok {
 		return short
 	}
 	if onward, ok := wentOn(line, c, r); ok {

@@ -16,6 +16,7 @@ import (
 type shortWay struct {
 	way      *regexp.Regexp
 	act      Act
+	first    bool // it goes before what its words say one by one
 	claimed  bool // it speaks of what was claimed before
 	answered bool // it speaks of the answer to what stands: there is one, and nothing was tried since
 	ask      solver.Question
@@ -40,6 +41,12 @@ var shortWays = sync.OnceValue(func() []shortWay {
 		{way: whole(`(?:is|was) (?:anything|something) (?:wrong|in the way|off|missing)`), act: Act{Kind: Ask, Topic: "layout"}, answered: true},
 		{way: whole(`how many (?:will|would|can|could|do|does)(?: i| we| you| it| they)*(?: be able to)? (?:fit|go|get|squeeze|put|have|stack|fit in|get in|go up)(?: in| in there| there| up| between| between them)*`), act: Act{Kind: Ask, Name: &solver.Name{Quantity: solver.Rails}}},
 		{way: whole(`(?:(?:can|could|would|will|might) (?:i|we|you|it|this|that) (?:do|build|make|get|be done|be built|be made|be|go)(?: it| this| that)? (?:any |for )?(?:cheaper|less|less money)|(?:is there |any |is there any )(?:a )?cheaper (?:way|option|version|layout)(?: to (?:do|build|make) (?:it|this|that))?)`), act: Act{Kind: WhatIf, Statements: []solver.Statement{{Name: solver.Name{Quantity: solver.Goal}, Value: solver.Value{Word: "cheapest"}}}}},
+		{first: true, way: whole(`(?:(?:give|show|hand|read|get) (?:me|us) )?(?:the|my|that) list`), ask: solver.Question{Text: "Which list?", Choices: []string{"ask shopping", "ask cuts", "recap"}, Example: "shopping list"}},
+		{first: true, way: whole(`how (?:many|much)(?: of the)?(?: boards| lumber| wood| pieces| board)?(?: will be| would be| are| is| do i have| will i have| do we have)? (?:left over|leftover|left|to spare)(?: (?:after|at the end|when (?:i am|we are) done|in the end))?(?: of the (?:boards|lumber|wood))?`), act: Act{Kind: Ask, Topic: "shopping"}},
+		{first: true, way: whole(`(?:what|which)(?: length| size)? (?:length )?(?:boards|board|lumber|stock|planks) (?:do|should|would|must|will|am)(?: i| we)(?: going)?(?: to| need to| have to| want to)* (?:want|need|buy|get|order|pick up)(?: for (?:this|that|it))?`), act: Act{Kind: Ask, Topic: "shopping"}},
+		{way: whole(`now what(?: do i do| happens)?`), act: Act{Kind: HelpMe}},
+		{way: whole(`(?:does|did|do|will|would|could) (?:that|this|it|those) (?:change|affect|alter|move|shift|mess up|mess with|do anything to) (?:the |my |any of the |all the )?([a-z]+)`), act: Act{Kind: Ask}},
+		{way: whole(`(?:the )?bay (?:measures|is|comes to|reads|tapes) [^,]* (?:at|on|along) the (?:bottom|top|floor)(?: .*)?`), ask: solver.Question{Text: "Which bay is that?", Example: "bay 1 bottom measures 68-3/8"}},
 		{way: whole(`(?:how|what) (?:does|do|will|would) (?:that|this|it) (?:change|affect|do to|mean for) (?:things|anything|everything|it|the wall|the layout|the plan|us|me)`), act: Act{Kind: Ask, Topic: "layout"}, answered: true},
 		{way: whole(`(?:(?:my|our|the) )?(?:floor|slab|deck|patio|ground|concrete|porch) (?:is not level|is off level|is out of level|is not flat|is uneven|slopes|falls|falls away|is sloped|is sloping|is not even|drops|drops off)`), ask: solver.Question{Text: "How far does it fall, and to which side?", Example: "the floor drops 1 in to the right"}},
 		{way: whole(`(?:(?:my|our|the|one) )?(?:(?:left|right) )?(?:end )?post (?:leans|is leaning|is out of plumb|is not plumb|is crooked|is off plumb|tilts|is tilted)`), ask: solver.Question{Text: "How far, to which side, over what height?", Example: "left post leans 3/8 in right in 48 in"}},
@@ -54,7 +61,7 @@ var shortWays = sync.OnceValue(func() []shortWay {
 })
 
 // shortly hears a short line. ok is false where it is none.
-func shortly(atoms []atom, c Context) (Reading, bool) {
+func shortly(atoms []atom, c Context, first bool) (Reading, bool) {
 	if len(atoms) > 14 {
 		return Reading{}, false
 	}
@@ -64,7 +71,7 @@ func shortly(atoms []atom, c Context) (Reading, bool) {
 	}
 	line := strings.Join(said, " ")
 	for _, w := range shortWays() {
-		if !w.way.MatchString(line) || w.answered && (!c.Answered || c.Tried) {
+		if w.first != first || !w.way.MatchString(line) || w.answered && (!c.Answered || c.Tried) {
 			continue
 		}
 		if w.claimed && w.act.Kind == State {
@@ -87,6 +94,13 @@ func shortly(atoms []atom, c Context) (Reading, bool) {
 			a := Act{Kind: Check, Statements: c.Claims, At: atoms[0].at, End: atoms[len(atoms)-1].end}
 			return Reading{Acts: []Act{a}}, true
 		}
+		if w.act.Kind == Ask && w.act.Topic == "" && w.act.Name == nil {
+			acts, err := Parse("ask " + changedName(w.way.FindStringSubmatch(line)[1]))
+			if err != nil {
+				continue
+			}
+			return Reading{Acts: acts}, true
+		}
 		if w.act.Kind != "" {
 			a := w.act
 			a.At, a.End = atoms[0].at, atoms[len(atoms)-1].end
@@ -108,6 +122,27 @@ func shortly(atoms []atom, c Context) (Reading, bool) {
 		return Reading{Ask: &q}, true
 	}
 	return Reading{}, false
+}
+
+// changedName is the name of what a change may bear on.
+func changedName(word string) string {
+	switch word {
+	case "gaps", "spacing":
+		return "gap"
+	case "boards", "slats", "count":
+		return "rails"
+	case "height":
+		return "wall height"
+	case "price", "total", "money":
+		return "cost"
+	case "list", "order":
+		return "shopping"
+	case "cut", "lengths":
+		return "cuts"
+	case "everything", "anything", "wall", "plan", "things":
+		return "layout"
+	}
+	return word
 }
 
 // claimedBy are the quantities that a claim can be taken over by, by their first word; with a word for all of it, every one.

@@ -11,13 +11,16 @@ import (
 // Short lines lean on the answer before them; without one, or after a trial, they are asked back.
 func TestShortLines(t *testing.T) {
 	for line, want := range map[string]string{
-		"does it work":           "ask layout",
-		"so will it fit then":    "ask layout",
-		"is it ok":               "ask layout",
-		"how many will fit":      "ask rails",
-		"how many can I get in":  "ask rails",
-		"what happens now":       "ask layout",
-		"ok I'll take that then": "take that",
+		"does it work":                    "ask layout",
+		"so will it fit then":             "ask layout",
+		"is it ok":                        "ask layout",
+		"how many will fit":               "ask rails",
+		"how many can I get in":           "ask rails",
+		"what happens now":                "ask layout",
+		"does that change the cuts":       "ask cuts",
+		"how many boards are left over":   "ask shopping",
+		"what length boards should I buy": "ask shopping",
+		"ok I'll take that then":          "take that",
 	} {
 		r := Read(line, Context{Answered: true})
 		require.Nil(t, r.Ask, line)
@@ -26,10 +29,13 @@ func TestShortLines(t *testing.T) {
 	require.NotNil(t, Read("does it work", Context{}).Ask)
 	require.NotNil(t, Read("does it work", Context{Answered: true, Tried: true}).Ask)
 	for line, text := range map[string]string{
-		"save it":              "Under which name?",
-		"how many do I need":   "How many of what?",
-		"how wide":             "How wide is what?",
-		"boards are 9.50 each": "Which length costs that?",
+		"save it":                            "Under which name?",
+		"how many do I need":                 "How many of what?",
+		"how wide":                           "How wide is what?",
+		"boards are 9.50 each":               "Which length costs that?",
+		"give me the list":                   "Which list?",
+		"the bay measures 139 at the bottom": "Which bay is that?",
+		"posts are 8 feet apart, wall 42, six rails": "Which is meant?",
 	} {
 		r := Read(line, Context{})
 		require.NotNil(t, r.Ask, line)
