@@ -18,7 +18,7 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if t := k.has(kSellLess); t != nil && strings.HasSuffix(t.text, "out of") && !strings.Contains(t.text, "are") && k.force == WhatIf && k.items[0].token != t {
 		return reading{}, false // "can I get it all out of twelves"
 	}
-	if k.lessAndMore() || k.soldNoLonger() {
+	if k.lessAndMore() || k.soldNoLonger() || k.goneBetween() {
 		return reading{}, false
 	}
 	if v := k.has(kPriceVerb); v != nil && v.text != "@" || !k.only(kSell, kSellMore, kSellLess, kHave, kNo, kNot, kBut, kChange, kMore, kRel, kGoesIn, kHaveTail, kTo, kDown) {
@@ -200,7 +200,7 @@ func (k *clause) hasThem() bool {
 var holds = wordSet("have has got")
 
 // asksFirst are words that make a question of a clause they open.
-var asksFirst = wordSet("is are was were do does did will would can could if")
+var asksFirst = wordSet("is are was were do does did will would can could if when once until unless after before whenever")
 
 // backAgain is what is there again, or now.
 var backAgain = &entry{kind: kSellMore, key: "+= in"}
@@ -255,6 +255,20 @@ func (k *clause) soldNoLonger() bool {
 		case it.kind == kSell && i < k.values[0] && !strings.Contains(it.text, "had"):
 			sells = i
 		case it.kind == kSellLess && sells >= 0 && i > k.values0() && (it.text == "no longer" || it.text == "no more"):
+			return true
+		}
+	}
+	return false
+}
+
+// goneBetween reports whether lengths stand on both sides of what tells that those before it are gone: "the twelves are gone, use
+// tens".
+func (k *clause) goneBetween() bool {
+	for i, it := range k.items {
+		if it.value() || it.kind != kSellLess || i < k.values[0] || i > k.values0() {
+			continue
+		}
+		if w := it.text; endsIn(w, "gone") || endsIn(w, "stock") || endsIn(w, "out") || w == "discontinued" {
 			return true
 		}
 	}
