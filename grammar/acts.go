@@ -194,7 +194,7 @@ func (s *speech) tried(g *group) {
 	a := Act{Kind: g.force}
 	goods := !slices.ContainsFunc(found, func(m made) bool { return m.st.Name.Quantity != solver.Stock && m.st.Name.Quantity != solver.Price })
 	for _, m := range found {
-		if g.force != Check || !noClaim(g.head, m.st, goods, g.ownPosts()) && !(m.st.Name.Quantity == solver.Budget && len(found) == 1) {
+		if g.force != Check || !noClaim(g.head, m.st, goods, g.ownPosts()) && !(m.st.Name.Quantity == solver.Budget && len(found) == 1 && (g.head == nil || !onPaper(g.head.text))) {
 			a.Statements = append(a.Statements, m.st)
 			continue
 		}

@@ -173,6 +173,9 @@ func (k *clause) claimedBoards() (reading, bool) {
 	if len(cash) == 1 && k.has(kEach) == nil && k.breaks == 0 && k.items[k.values0()].lim == cash[0] {
 		g.cash = nil // "ten 2x6 12-footers for 412.50 in all"
 	}
+	if k.s.owner(k.head()) && len(cash) == 0 {
+		return k.counted(solver.Have, g)
+	}
 	r, ok := k.counted(solver.Boards, g)
 	if ok {
 		r.made[0].st.Op = solver.Eq

@@ -10,6 +10,9 @@ var classroom = []entry{
 		(some|a few|a couple|two|several|most|all) of [(my|the|our|these)] PERSON (want|would like|need|asked|are asking|are dying|were asking|are wondering|wonder|ask|are curious) [(to know|ME|about|to hear|to see|to ask)]
 		[(a|some|one|the)] PERSON (in|at|by) [the] [(back|front|third|second|first|last)] (row|corner|window|back|front|middle|door) (wants|would like|is dying|needs) to (know|hear|see)
 		class (dismissed|is over)
+		[(my|our|the)] (first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth) (graders|grade|period|hour|class|grade class|group) (want|wants|need|needs|would like|voted for|voted on|chose|decided on|picked|like|likes|agreed on|settled on)
+		[(my|our|the)] (PERSON|class|family|everybody|everyone) (voted for|voted on|decided on|settled on|agreed on|opted for|went for)
+		[up] on [the] (projector|screen|whiteboard|blackboard|monitor|smartboard|tv)
 		(school|class|shop) (is|'s) out
 		who [(here|in class)] (can|could|will|knows|wants to) [(tell ME|show ME|say|work out|figure out)]
 		(can|could) (anybody|anyone|somebody|someone) [here] (tell ME|show ME|say)
@@ -82,7 +85,9 @@ var classroom = []entry{
 	{kind: kHead, key: "state", loose: true, ways: `
 		(PERSON|he|she|they|group NTH|team NTH|(first|second|third|fourth|fifth|sixth|seventh|last) (period|hour|class|group|bench|table|team|crew|shift)) [(just|has|have)] (taped|ran a tape on|put a tape on|put a tape to|pulled a tape on|laid a tape on|remeasured) [(it|that|this|them|the span|the thing)] [(at|to be|as)]
 		(PERSON|he|she|they|(first|second|third|fourth|fifth|sixth|seventh|last) (period|hour|class|group|bench|table|team|crew|shift)) [(just|has|have)] measured [(it|that|this|them|the span|the thing)] [(at|to be|as)]`},
-	{kind: kPart, key: "added post", sense: meaning("added posts |"), ways: "POST [(to|will|are to|going to|should)] (get|gets|be|are|is|getting|being) (added|put in|put|set|set in|slipped in|inserted)"},
+	{kind: kPart, key: "added post", sense: meaning("added posts | post height, post from left, post from right, ?posts"), ways: "POST [(to|will|are to|going to|should)] (get|gets|be|are|is|getting|being) (added|put in|put|set|set in|slipped in|inserted)"},
+	{kind: kHead, key: "state", loose: true, ways: "as (measured|taped|found|surveyed) [(,|on site|in the field)]\n(i|we) [(also)] (find|found|note|noted|observe|observed|noticed) [that]"},
+	{kind: kHead, key: "check", loose: true, ways: "(is|does|do|can|could|would|will) (the|his|her|their|that|this|a) (total|bill|cost|quote|price|sum|bid|estimate) of"},
 	{kind: kHead, key: "check", loose: true, ways: "according to (group|bench|team|table|pair|row|student|desk|crew|bidder|period|lane|station) NTH\n[(the|this|their|your)] [PAPERKIND] [PAPERKIND] set (shows|calls for|calls out|gives|indicates|lists|specifies|states|notes|has them at)\nPAPER (by|of|at|from) [the] (another|other|rival|next|big box|second|different) (store|yard|lumberyard|shop|outfit|place|PERSON|dealer) (SAYS|SHOWS|DRAWS|has|calls for|comes to|is)"},
 	{kind: kHead, key: "why", loose: true, ways: "what (did|do|are|were) (you|they|we) (base|based|basing)\nwhy (does|did|do|would) the (design|layout|program|computer|app|machine) (need|want|have|use|take|call for|require|say|show|give|come out with)"},
 	{kind: kTail, key: "verify", loose: true, ways: "(is|are) (correct|true|accurate|valid|in order|as it should be)"},

@@ -14,7 +14,11 @@ var counter = []entry{
 		(sold|sell|sells|selling|load|loaded) (him|her|them)
 		(set|fix|fixed) (him|her|them) up with
 		(put|start|started|send|sent) (him|her|them) (in|into|out with|home with)`},
+	{kind: kHave, key: "have", ways: "(i|we) [have] [(already|just)] (bought|picked up|purchased|got hold of|brought home) [already]"},
+	{kind: kSell, key: "sell", ways: "(i|we) [have] [(already|just)] bought"},
 	{kind: kSellLess, key: "-=", ways: `
+		(they|we|yard|store|shop|place|supplier|lumberyard|merchant|he|she) [(have|has)] [just] (ran|run|sold|running) out of
+		(they|we|yard|store|shop|place|supplier|lumberyard|merchant) (do|does) not (have|carry|stock|sell|keep|get) [any]
 		[just] (sold|moved|shipped|loaded|let go of|parted with) [(him|her|somebody|someone|a guy|them)] (our|the|my) [very] last [(of the|few|couple|couple of|stack of|pile of|of our|of my|bundle of|load of)]
 		that (was|is) (our|the|my) [very] last [of the]
 		[just] (cleaned|sold|run|ran|clean|fresh|plumb) out of [our]
@@ -88,7 +92,7 @@ var counter = []entry{
 		(pad|padding|padded|pads|bulk up|beef up|bump up|round up) [(the|my|our|his|her)] (order|list|lumber order|lumber list|count|buy|purchase|lumber|shopping list) [(out|by|with)]
 		[(the|my|our|his|her)] (order|lumber|lumber order) (padded|bulked up|beefed up) [(out|by|with)]`},
 	{kind: kPart, key: "trim", sense: meaning("trim"), ways: `
-		(lost|lose|loses|gone|comes|come|cut|goes|taken|waste|wasted) (off|from|on|per|out of) [(every|each|a|the)] (RAIL|stick) [(to square|squaring|for squaring)] [(it|up|its|the)] [(end|ends)]
+		(lost|lose|loses|gone|waste|wasted) (off|from|on|per|out of) (every|each|a) (RAIL|stick) [(to square|squaring|for squaring)] [(it|up|its|the)] [(end|ends)]
 		(squaring|square|squares|squared) [(up|off)] (ends|end|it|them|boards|sticks) [up] (costs|cost|takes|eats|loses|wastes)`},
 	{kind: kPart, key: "budget", sense: meaning("budget"), ways: `
 		to spend [(total|in all|altogether|all told|all in|on it all)]
@@ -130,6 +134,7 @@ var counter = []entry{
 		(he|she|they) (is|are|was|were) (after|looking for|in need of|in for|here for|needing|shopping for|hoping for|wishing for|in the market for|hunting for)
 		(off|from|out of) (this|that|the|his|her|my|our|one|a) (bundle|batch|pile|stack|rack|load|bunk|unit|lift|pallet|order|delivery|shipment|truck)
 		(off|from|out of) (this|that) (lot|lumber|wood)
+		(ring|check|write) (him|her|them|it|this|everything|it all|the man|the lady) (up|out)
 		in case (i|we|he|she|they|you|one|something|any|some|somebody|someone|anybody|anyone|kid|kids|PERSON|a|my PERSON|the PERSON) [(should|happens to|were to|manages to|ever|accidentally)] (cut|cuts|ruin|ruins|spoil|spoils|mess|messes|mess up|messes up|break|breaks|split|splits|goes|go|crack|cracks|screw up|screws up|screw|screws|botch|botches|fluff|fluffs|goof|goofs|goof up|goofs up|flub|flubs|bungle|bungles|muff|muffs|wreck|wrecks|waste|wastes|miscut|miscuts|drop|drops|measures|measure) [(it|one|a|the|some|any|them|a few|his|her|their)] [(cut|cuts|board|boards|piece|stick|up|wrong|short|bad|warped|off|wrongly|too short|rail)]
 		[(across|over)] (at|on|behind) the counter
 		(if|when) (he|she|they|PERSON) (asks|ask|comes back|come back|calls|call|wants to know)

@@ -18,10 +18,11 @@ var guardWords = func() map[string]guardWord {
 			check height part bit warning warnings caution cautions point topic architect engineer boss people fellow guy man folks lady woman neighbor contractor board committee
 			now already all with by on off about over of for from and so but too well please just kindly go ahead can could may would yes yeah yep yup ok okay right sure alright
 			know knew aware heard said says told so realize realise understand realized understood appreciate gather see saw am are is was were has had have got been both long ago last week month year today yesterday once then there separate separately different own other
-			school hoa association landlord landlady client customer zoning church county homeowners him her his hers design layout plan wall job project order work app progress building over up
+			school hoa association landlord landlady client customer zoning church county homeowners him her his hers
 			railing railings rail rails handrail handrails up side one put set lay laid leave left hear hey look listen 's what here w / dept me myself ourselves being as in person writing do does
 			through hashed thrashed worked figured talked gone went conversation chat word
 			since because anyway anyhow mind let any more longer anymore`,
+		guardHeld:  "design layout plan wall job project order work progress build",
 		guardNamed: "guard guards guardrail guardrails",
 		guardDone: `settled sorted handled cleared approved signed resolved agreed okayed waived addressed dealt taken squared ironed seen
 			done finished covered excused exempted exempt granted accepted fine happy aside arranged straightened discussed`,
@@ -47,6 +48,7 @@ type guardWord uint8
 
 const (
 	guardIdle  guardWord = iota + 1
+	guardHeld            // what is held up over it
 	guardNamed           // the guard itself
 	guardDone            // it is settled
 	guardWaved           // it is waved off
@@ -126,7 +128,7 @@ func (l *lexing) asksOfGuard(i int) bool {
 // saidOfGuard reports whether the part between two atoms can be said of the guard: whether it names it, and whether it settles
 // it or waves it off.
 func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
-	no, fuss, does := false, false, false
+	no, fuss, does, held := false, false, false, false
 	for j := i; j < end; j++ {
 		w, before, after := l.word(j), l.word(j-1), l.word(j+1)
 		role := guardWords[w]
@@ -151,6 +153,8 @@ func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
 		switch role {
 		case 0:
 			return false, false, false
+		case guardHeld:
+			held = true
 		case guardNamed:
 			named = true
 		case guardNo:
@@ -161,7 +165,7 @@ func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
 			does = true
 		}
 	}
-	if no != fuss || no && does {
+	if no != fuss || no && does || held && !fuss {
 		return named, false, false // "don't skip the guard", "I worry about the guard"
 	}
 	return named, no || does, end > i

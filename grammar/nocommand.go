@@ -166,4 +166,3 @@ func (l *lexing) costLimit() {
 		t.kind, t.found = kPart, budgetNoun
 	}
 }
-

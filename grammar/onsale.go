@@ -18,6 +18,9 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if t := k.has(kSellLess); t != nil && strings.HasSuffix(t.text, "out of") && !strings.Contains(t.text, "are") && k.force == WhatIf && k.items[0].token != t {
 		return reading{}, false // "can I get it all out of twelves"
 	}
+	if len(g.counts) > 0 && len(g.longs) == 1 && g.size != "" && k.breaks == 0 && k.has(kSellLess) == nil {
+		return reading{}, false // "I bought 4 10 foot 2x6s" counts boards
+	}
 	if k.lessAndMore() || k.soldNoLonger() || k.goneBetween() {
 		return reading{}, false
 	}
@@ -75,7 +78,20 @@ func (k *clause) countsBoards() bool {
 		return false
 	}
 	n, l := k.items[k.values[0]].lim, k.items[k.values[1]].lim
-	return n.lo.unit == bare && n.lo.size == "" && !n.lo.footer && n.lo.val.IsInt() && (l.lo.unit == feet || l.lo.footer) && (n.lo.val.Less(shortestSold) || k.values[1] > k.values[0]+1 || k.has(kSell) == nil || ours(k.has(kSell).text))
+	return n.lo.unit == bare && n.lo.size == "" && !n.lo.footer && n.lo.val.IsInt() && (l.lo.unit == feet || l.lo.footer) && (n.lo.val.Less(shortestSold) || !sellsOnly(k.has(kSell)) || k.values[1] > k.values[0]+1 || k.has(kSell) == nil || ours(k.has(kSell).text))
+}
+
+// sellsOnly reports whether a word of selling says nothing of having: "they sell", "we carry".
+func sellsOnly(t *token) bool {
+	if t == nil {
+		return false
+	}
+	for _, w := range []string{"sell", "carr", "stock", "offer", "keep", "sale", "come"} {
+		if strings.Contains(t.text, w) {
+			return true
+		}
+	}
+	return false
 }
 
 // ours reports whether a word of having is said of what the speaker has.

@@ -17,6 +17,9 @@ func callers(in []atom) []atom {
 		if !reporters[out[next].text] || !foreignWord(out[i].text) || out[i].text == "what" {
 			continue
 		}
+		if out[next].text == "got" && next+1 < len(out) && out[next+1].kind == aWord && units[out[next+1].text] == 0 {
+			continue // "supper got cold"
+		}
 		one := out[i]
 		one.text, one.end = "he", out[next-1].end
 		out = append(append(append([]atom{}, out[:i]...), one), out[next:]...)
@@ -34,7 +37,38 @@ func measuredBy(head string) bool {
 	f := strings.Fields(head)
 	switch f[len(f)-1] {
 	case "measured", "taped", "remeasured":
-		return true
+		return !onPaper(head)
+	}
+	return false
+}
+
+// onPaper reports whether a paper is what says something: "the drawing measured".
+func onPaper(head string) bool {
+	id := vocab().ids["PAPER"]
+	for _, w := range strings.Fields(head) {
+		for _, c := range vocab().classes[w] {
+			if c == id {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// owner reports whether a claim tells what boards somebody has: "he has six twelve-foot 2x6s", with no doubt about it.
+func (s *speech) owner(head *token) bool {
+	if head == nil || head.kind != kHead || s.verified || onPaper(head.text) {
+		return false
+	}
+	f := strings.Fields(head.text)
+	switch f[len(f)-1] {
+	case "has", "got", "have", "had":
+		for _, w := range f {
+			if w == "they" || w == "it" || selling[w] {
+				return false
+			}
+		}
+		return len(f) < 5
 	}
 	return false
 }
@@ -50,6 +84,26 @@ func wishedFor(before string) bool {
 		return true
 	}
 	return false
+}
+
+// onlyTo reports whether nothing stands in a stretch but the "to" of an order that is passed on: "the boss says to …".
+func onlyTo(list []item) bool {
+	for _, it := range list {
+		if it.value() || it.kind != kTo && it.kind != kIt && !it.breaks() {
+			return false
+		}
+	}
+	return true
+}
+
+// tapeReads takes "my tape shows 29 for the opening" for a measurement, and no mark on the tape.
+func (l *lexing) tapeReads() {
+	for i := 0; i+2 < len(l.tokens); i++ {
+		t, num, next := &l.tokens[i], &l.tokens[i+1], &l.tokens[i+2]
+		if t.kind == kPart && t.key() == "tape" && t.as(kHead) != nil && num.kind == kNum && oneRat.Less(num.amt.val) && (next.kind == kPart || next.kind == kLoc) {
+			t.kind = kHead
+		}
+	}
 }
 
 // enteredHere reports whether a phrase that may claim is an order to take figures down: "record these: …".
@@ -106,3 +160,9 @@ var young = wordSet("daughter daughters son sons baby toddler twins kid kids gra
 
 // doing are verbs before which 's stands for "is", whoever does it.
 var doing = wordSet("putting building making planning thinking wanting getting going looking using asking wondering taking buying having saying telling sitting doing adding setting installing paying calling after")
+
+// ownsBoards reports whether "he has" tells of boards and of no lengths on sale: a count stands before their length.
+func (k *clause) ownsBoards() bool {
+	t := k.has(kSell)
+	return t != nil && (strings.HasPrefix(t.text, "he ") || strings.HasPrefix(t.text, "she ")) && (strings.HasSuffix(t.text, " has") || strings.HasSuffix(t.text, " got")) && !k.s.verified
+}

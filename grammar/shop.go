@@ -193,7 +193,7 @@ func (k *clause) values0() int {
 // have reads lumber at hand: "I've already got six twelve-foot two by sixes".
 func (k *clause) have(g goods) (reading, bool) {
 	again := k.carry.item != nil && k.carry.item.Quantity == solver.Have && g.size != "" // "eight 2x6 twelve footers and two 4x4 eights"
-	if k.has(kHave) == nil && k.has(kHaveTail) == nil && !again && !k.boughtThem() || k.boughtMore() || !k.only(kHave, kHaveTail, kEach, kPriceVerb, kSell, kX, kIt2) {
+	if k.has(kHave) == nil && k.has(kHaveTail) == nil && !again && !k.boughtThem() && !k.ownsBoards() || k.boughtMore() || !k.only(kHave, kHaveTail, kEach, kPriceVerb, kSell, kX, kIt2) {
 		return reading{}, false
 	}
 	return k.counted(solver.Have, g)

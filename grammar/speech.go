@@ -18,6 +18,7 @@ type speech struct {
 	carry      carry
 	groups     []group
 	head       *token // what gave the group at hand its force
+	verified   bool   // it is asked whether something holds
 	owned      []int  // acts that tell what is somebody's
 }
 

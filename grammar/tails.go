@@ -51,6 +51,7 @@ func (g *grouping) tail(i int) bool {
 	case "sum":
 		return (g.g.force == Teach || g.g.force == Why) && !g.empty() // "walk me through the gap calculation"
 	case "verify":
+		g.s.verified = true
 		if h := t.as(kHead); h != nil && h.key == string(WhatIf) && g.empty() && hasFigure(g.list[i:]) {
 			t.kind = kHead // "would it look all right with five boards"
 			return g.headWord(i)

@@ -17,6 +17,7 @@ func (l *lexing) wordings() {
 	l.soldOut()
 	l.hasNone()
 	l.madeOf()
+	l.tapeReads()
 	l.costLimit()
 	l.offEach()
 	l.ordered()
