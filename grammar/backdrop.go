@@ -256,8 +256,12 @@ func nothingOfTheWall(list []token, reason, led bool) bool {
 	unknown, figures, parts := 0, false, false
 	for i := range list {
 		switch t := &list[i]; t.kind {
-		case kComma, kStop, kAnd, kBut, kOr, kIt, kFill, kOnly, kOut, kOver, kUnder, kUp, kDown, kOff, kAt, kFrom, kTo, kReason, kTheirs, kHave, kMove, kTop, kX, kMeasured, kAbout, kBetween:
+		case kComma, kStop, kAnd, kBut, kOr, kIt, kFill, kOnly, kOut, kOver, kUnder, kUp, kDown, kOff, kAt, kFrom, kTo, kReason, kTheirs, kMove, kTop, kX, kMeasured, kAbout, kBetween:
 		case kStockWord, kCutWord, kLevel:
+		case kHave:
+			if t.as(kSell) != nil {
+				unknown++ // "we bought the lumber"
+			}
 		case kSell, kPriceVerb:
 			unknown++ // "we bought the lumber"
 		case kQuest:
