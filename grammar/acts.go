@@ -111,6 +111,10 @@ func (s *speech) command(g *group) {
 			return
 		}
 		a = Act{Kind: Why, Topic: "that"}
+	case "undo":
+		if n := len(s.acts); n > 0 && s.acts[n-1].Kind == Redo && strings.HasSuffix(g.head.text, " back") {
+			return // "I didn't mean to undo that; could you put it back"
+		}
 	case "set aside guard":
 		a = Act{Kind: SetAside, Topic: "guard"}
 	}

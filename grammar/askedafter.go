@@ -24,7 +24,7 @@ func (k *clause) askedAfter(g *group, senses []sense) (Act, bool) {
 			return Act{}, false
 		}
 	}
-	if len(s.carry.senses) == 0 || len(senses) == 0 || !spokenOfAgain(g.items) && len(k.things) == 0 && !(len(k.items) == 0 && g.head != nil && (g.head.text == "how many" || g.head.key() == "apart")) || s.askable(senses) && len(k.things) == 0 {
+	if len(s.carry.senses) == 0 || len(senses) == 0 || !spokenOfAgain(g.items) && len(k.things) == 0 && !(len(k.items) == 0 && g.head != nil && (g.head.text == "how many" || g.head.key() == "apart" || dimsAlone[g.head.text] && s.carry.name.Quantity != solver.AddedPosts)) || s.askable(senses) && len(k.things) == 0 {
 		return Act{}, false
 	}
 	if common(senses).hasName(string(s.carry.name.Quantity)) {
@@ -220,3 +220,7 @@ func (k *clause) wallsLength(g *group) bool {
 	}
 	return k.about("wall") || k.about("of wall")
 }
+
+// dimsAlone are questions after a dimension of what was spoken of last, though no word stands for it any more: "three bays, how
+// wide are they".
+var dimsAlone = map[string]bool{"how wide": true, "how big": true, "how large": true, "how narrow": true, "how broad": true}

@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver"
 )
 
@@ -190,7 +192,7 @@ func idle(t *token) bool {
 	case kPriceVerb:
 		return t.text == "@" || t.text == "runs"
 	case kOrdinal:
-		return t.index == 1
+		return t.index == 1 && !strings.HasSuffix(t.text, " one")
 	case kIndex:
 		return true
 	}

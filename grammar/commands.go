@@ -47,6 +47,9 @@ var commands = []entry{
 		put [(that|it)] back [(in)] [(what|that)] [i] [(just|had|have)] [(you)] (undo|undid|undone|took back|took out) [(just now|now)]
 		put back [(that|it|what)] [(i|you)] [(just|had)] [(you)] (undo|undid|undone) [just now]
 		(undo|reverse|cancel) the undo
+		(i|we) undid (it|that|too much|too far|one too many) [(by (mistake|accident)|accidentally)]
+		(i|we) (did not mean|never meant|did not want) to undo
+		that (was|is) [(an|one)] undo too (far|many|much)
 		undo that undo
 		bring (that|it) back
 		do (that|it) again [after all]

@@ -49,9 +49,13 @@ func (g *grouping) countOf(i int) bool {
 	case "forget", "disregard", "ignore", "cancel", "withdraw", "strike":
 		return false // "forget two posts": what was said of them
 	}
-	switch n.key() {
+	part := n.as(kPart)
+	if part == nil || n.index > 0 {
+		return false
+	}
+	switch part.key {
 	case "rail", "post", "added post", "bay", "stiffener":
-		return n.kind == kPart && n.index == 0
+		return true
 	}
 	return false
 }

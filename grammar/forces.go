@@ -59,6 +59,9 @@ func (g *grouping) headWord(i int) bool {
 			return true
 		}
 	case Check:
+		if g.g.force == State && !g.empty() && g.closes(i) && householdInsists(t.text) {
+			return true // "six rails, my wife insists"
+		}
 		if strings.HasPrefix(t.text, "say ") && g.g.force == State && g.atBreak(i) {
 			force = WhatIf // "say they had fourteens too"
 			break
@@ -287,6 +290,9 @@ func (g *grouping) quest(i int) bool {
 	if g.g.force == Why && g.g.topic == "" && !hasValue(g.g.items) && !g.atBreak(i) {
 		g.g.topic = t.key()
 		return true
+	}
+	if g.g.force == Why && g.g.topic == t.key() && !hasValue(g.g.items) && !g.atBreak(i) {
+		return true // "why's the shopping list got that many boards on it"
 	}
 	g.stray(i)
 	force := Ask

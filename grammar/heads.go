@@ -94,7 +94,6 @@ var heads = []entry{
 		[(the|my|one of my|a|the other|other)] PERSON [(before me|next door|three|two|one|at the yard|down the (road|street)|here|across the street)] [(also|just|is|are)] (SAYS|DRAWS) [down] [(me|us)] [that]
 		[(the|my|one of my)] PERSON [(before me)] (is|are) (sure|positive|certain|convinced|adamant|telling me|telling us|claiming|saying|of the opinion|thinking|insisting) [that]
 		it [also] (says|shows|claims|states|lists)
-		PERSON would (cut|make|have|use|put|go)
 		PERSON PAPER (SAYS|SHOWS|is|has) [(that|me)]
 		PAPER [(i was handed|they gave me|in hand|he made|from the yard|i got)] (SAYS|SHOWS) [(for|that|me|us)]
 		[PERSON] PAPER [for (material|materials|lumber|job|wall|wood)] (is|was|comes to|came to|comes in at|came in at|runs to|amounts to|totals) [for]

@@ -16,7 +16,7 @@ var hearsay = []entry{
 		(one|other|another|our|my|each|first|second|next|last) (group|team|pair|table|class|half|side) (got|gets|found|came up with|comes up with|worked out|works out|figured|calculated|SAYS|wrote) [that]
 		is [(his|her|their|PERSON 's)] (total|grand total|bottom line|bill|quote|estimate|price|bid) (of|at) [really]
 		(i am|we are|i have been|we have been|we were) (told|informed|advised|assured|given to understand|hearing) [by PERSON] [that]`},
-	{kind: kHead, key: "check", ways: "PERSON put"},
+	{kind: kHead, key: "check", ways: "PERSON put\n[(the|my|our|other|second)] PERSON would [(just|simply|also|then|rather|always)] (cut|make|have|use|put|go) [with]"},
 	{kind: kTail, key: "verify", loose: true, ways: `
 		(does|do|will|would|can) (that|it|this|they|those|these) [(really|even|actually)] fly
 		(is|was|are|were) (that|it|this) what (it|that|they|he|she|i|we|you|the RAIL) (takes|take|should be|ought to be|needs|need|comes to|come to|should come to|get|gets|would be|must be|really is|really are|is supposed to be|are supposed to be)

@@ -28,6 +28,19 @@ func (g *grouping) claimedBefore(i int) bool {
 	return false
 }
 
+// householdInsists reports whether those at home are told to insist: that wishes, where a builder's word is held against the rest.
+func householdInsists(text string) bool {
+	insists, home := false, false
+	for _, w := range strings.Fields(text) {
+		insists = insists || w == "insists" || w == "insist" || w == "insisted"
+		home = home || household[w]
+	}
+	return insists && home
+}
+
+// household are those who live with the wall, and those who pay for it.
+var household = wordSet("wife husband mother father mom dad son daughter kids partner client customer boss owner missus hubby spouse grandma grandpa grandmother grandfather sister brother")
+
 // needs reports whether a wish may be somebody else's word for it: "he says we need ten".
 func needs(head string) bool {
 	return strings.Contains(head, "need") || strings.Contains(head, "will") || strings.Contains(head, "have")

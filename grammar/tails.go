@@ -71,6 +71,11 @@ func (g *grouping) tail(i int) bool {
 			g.flush(group{force: Check, head: t.token}) // "wall 45, then check his gap of 2"
 			return true
 		}
+		if g.g.force == Ask && g.empty() && comesOut(g.g.head, t.text) {
+			t.kind = kIt // "suppose three bays, how wide do they come out"
+			g.g.items = append(g.g.items, t)
+			return true
+		}
 		if g.g.force == Ask && g.empty() {
 			g.g = group{force: State} // "I would like to know whether that is right"
 		}
@@ -123,6 +128,12 @@ func (g *grouping) tail(i int) bool {
 func tellsWhether(text string) bool {
 	f := strings.Fields(text)
 	return len(f) > 1 && (f[0] == "tell" || f[0] == "show" || f[0] == "see" || f[0] == "find") && (f[len(f)-1] == "if" || f[len(f)-1] == "whether")
+}
+
+// comesOut reports whether a question after a dimension goes on to what comes out: "how wide | do they come out".
+func comesOut(head *token, tail string) bool {
+	w := strings.Fields(tail)
+	return head != nil && head.kind == kWh && strings.HasPrefix(head.text, "how ") && len(w) > 2 && auxiliary[w[0]] && (w[1] == "it" || w[1] == "they" || w[1] == "that" || w[1] == "those")
 }
 
 // endsUp reports whether a tail tells of what came out, and not from where.

@@ -56,6 +56,9 @@ func (l *lexing) lone(i int) int {
 		return i + 1
 	}
 	if n, next := l.ordinal(i); n > 0 {
+		if one := l.word(next); (one == "one" || one == "ones") && l.word(next+1) != "more" {
+			next++ // "the first one has a gap of 2"
+		}
 		l.add(kOrdinal, i, next).index = n
 		return next
 	}

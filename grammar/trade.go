@@ -157,6 +157,7 @@ var fills = []entry{
 		i (think|guess|believe|suppose|reckon|hope)
 		i am (afraid|sure|thinking|guessing)
 		my (husband|wife|son|daughter|boss|dad|mom|partner|client|customer|mother|father) (would like|wants|likes|prefers|needs|asked for|says)
+		[(my|the|our)] (husband|wife|son|daughter|boss|dad|mom|partner|client|customer|mother|father|missus|better half|other half|owner|family|kids|hubby|spouse|grandma|grandpa) (would (like|love|adore|prefer|enjoy|rather) [to] [(have|see|get)]|would be (happy|happier|happiest|glad|thrilled|delighted|pleased) (with|to (have|see|get))|(wants|likes|loves|adores|prefers|needs|fancies|wishes for|hopes for|is hoping for|asks for|asked for|insists on|is set on|has her heart set on|has his heart set on|is keen on|begged for|dreams of))
 		[(my|the|our)] PERSON (told|asked|wants|wanted|begged) (me|us) to [(make|have|build|keep|use|put|leave|set|go with|give)] [it]
 		let us see
 		let me (see|think)

@@ -52,6 +52,8 @@ func (l *lexing) wordings() {
 	l.thenWhat()
 	l.notHaving()
 	l.ratherThan()
+	l.boardingUp()
+	l.startsAt()
 }
 
 // drop takes token i out. What stood before it stands before the next.
