@@ -171,6 +171,9 @@ func (s *speech) state(g *group) {
 // onlyLeads reports whether a stretch is no more than "no", "sorry", "roughly" in front of something else.
 func onlyLeads(list []item) bool {
 	for _, it := range list {
+		if !it.value() && it.kind == kWayOut && strings.HasPrefix(it.text, "of ") {
+			continue // "of the ways you listed, the third one"
+		}
 		if it.value() || it.kind != kAbout && it.kind != kNo && it.kind != kFix && it.kind != kIt && !it.breaks() && !idle(it.token) {
 			return false
 		}

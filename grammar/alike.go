@@ -13,6 +13,8 @@ const soundsLike = `
 	two: too tu to
 	three: threa
 	four: fore for
+	fours: force fores
+	eights: aids
 	six: sicks sics
 	eight: ate ait
 	five: fife
@@ -145,6 +147,8 @@ func mayMean(atoms []atom, i int) bool {
 		next = atoms[i+1].text
 	}
 	switch atoms[i].text {
+	case "buy":
+		return i == 0 || !buyers[atoms[i-1].text] // "where can I buy the brackets"
 	case "eight", "sixteen":
 		return next == "of"
 	case "by":
@@ -213,6 +217,11 @@ func byEar(atoms []atom, c Context) (Reading, bool) {
 // toBuy sets "what do I have to by" right: no size and no figure follows.
 func toBuy(atoms []atom) []atom {
 	for i := 2; i < len(atoms); i++ {
+		if atoms[i].text == "bye" && buyers[atoms[i-1].text] {
+			atoms = append([]atom{}, atoms...)
+			atoms[i].text = "buy" // "what do I need to bye"
+			continue
+		}
 		if atoms[i].text != "by" || atoms[i-1].text != "to" || !countsNext[atoms[i-2].text] || i+1 < len(atoms) && (atoms[i+1].kind == aDigits || atoms[i+1].kind == aVulgar || units[atoms[i+1].text] > 0) {
 			continue
 		}
@@ -221,6 +230,9 @@ func toBuy(atoms []atom) []atom {
 	}
 	return atoms
 }
+
+// buyers are words after which nobody says farewell.
+var buyers = wordSet("to i we you should must can could will would gotta")
 
 // pairsJoined joins two words that a phone writes for one, and tells which.
 func pairsJoined(atoms []atom) (out []atom, taken []Taken) {

@@ -27,7 +27,7 @@ func (l *lexing) boardingUp() {
 		if i == 0 || t.before != "" || !coverVerbs[l.tokens[i-1].text] || i > 1 && (l.tokens[i-2].kind == kNum || l.tokens[i-2].kind == kSize || l.tokens[i-2].kind == kPart) {
 			continue
 		}
-		if l.tokens[i-1].kind == kPart || l.tokens[i-1].kind == kUnknown || l.tokens[i-1].kind == kWall {
+		if l.tokens[i-1].kind == kPart || l.tokens[i-1].kind == kUnknown || l.tokens[i-1].kind == kChange || l.tokens[i-1].kind == kWall {
 			l.drop(i)
 			l.drop(i - 1)
 		}

@@ -79,7 +79,13 @@ func (k *clause) best() (reading, bool) {
 	k.things = slices.DeleteFunc(slices.Clone(k.things), func(i int) bool {
 		return k.items[i].key() == "per bay" && k.items[i].index == 0 && k.has(kBestTail) != nil
 	})
-	word, ok := k.goal(way)
+	word, ok := "", false
+	if way == "largest" && k.saysMost() {
+		word, ok = k.goal("most") // "most rails, equal bays"
+	}
+	if !ok {
+		word, ok = k.goal(way)
+	}
 	if !ok {
 		return reading{}, false
 	}
@@ -89,6 +95,13 @@ func (k *clause) best() (reading, bool) {
 		r.carry.name, r.carry.kind = &solver.Name{Quantity: q, Wall: k.wallName()}, solver.KindOf(q)
 	}
 	return r, true
+}
+
+// saysMost reports whether the superlative is one of number too.
+func (k *clause) saysMost() bool {
+	return slices.ContainsFunc(k.words, func(i int) bool {
+		return slices.ContainsFunc(k.items[i].found, func(f found) bool { return f.entry.kind == kBest && f.entry.key == "most" })
+	})
 }
 
 // goalOf tells which quantity a goal is about.

@@ -19,7 +19,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		hearsay,
 		counter, classroom,
 		atEase,
-		homely)
+		homely,
+		bench)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

@@ -172,6 +172,7 @@ func (l *lexing) tail(t *token, i int) int {
 	if !first || end == start || (t.key() == "open" || t.key() == "same as") && past == end && l.opensGap(start, end) {
 		if t.key() != "compare" {
 			l.tokens = l.tokens[:len(l.tokens)-1]
+			l.before = t.before // "would my wife | like six rails"
 			if next := l.otherwise(t.first); next > t.first {
 				return next
 			}

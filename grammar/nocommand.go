@@ -121,7 +121,11 @@ func (l *lexing) allowed(i int) bool {
 	if t := l.last(); t != nil && !l.breaks(*t) && t.kind != kReason || l.before != "" && l.before != "so" && l.before != "and" && l.before != "then" && l.before != "we" && l.before != "i" {
 		return false
 	}
-	_, next, ok := l.length(i + 1)
+	from := i + 1
+	if w := l.word(from); (w == "i" || w == "we" || w == "on" || w == "you") && (l.word(from+1) == "lose" || l.word(from+1) == "losing") {
+		from += 2 // "figure I lose half an inch off every stick"
+	}
+	_, next, ok := l.length(from)
 	if !ok && l.word(i+1) == "on" {
 		_, next, ok = l.length(i + 2)
 	}

@@ -170,6 +170,9 @@ func (g *grouping) command(i int) bool {
 			g.flush(group{force: Forget, head: t.token}) // "forget I ever said anything about the gap"
 			return true
 		}
+		if n := len(g.s.groups); key == "show it all" && (g.g.cmd == key || n > 0 && g.empty() && g.s.groups[n-1].cmd == key) {
+			return true // "show me the whole sum, I want to see every number"
+		}
 		if key == "show it all" && g.g.force == Teach && !g.empty() {
 			return true // "walk me through the gap, I want to follow the arithmetic"
 		}
@@ -191,6 +194,9 @@ func (g *grouping) command(i int) bool {
 func (g *grouping) takes(i int) bool {
 	if w := g.list[i].text; (w == "go with" || w == "use") && (len(g.s.groups) > g.first || g.g.force != State) {
 		return false // "scratch the two inch gap, go with three"
+	}
+	if helping[firstWord(g.list[i].before)] != "" {
+		return false // "would my husband prefer five"
 	}
 	n := 0
 	for k := i + 1; k < len(g.list) && !g.list[k].breaks(); k++ {

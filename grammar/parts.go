@@ -237,7 +237,7 @@ var parts = []entry{
 		[(per|each|every|off)] [RAIL] (to square|squaring|squaring up) [(its|the|each|up|off)] [(end|ends)]
 		(lose|lost|loses) (per|off|on|of|from) [(every|each|a)] RAIL
 		(off|from) (each|every) RAIL (end|ends)
-		(off|from|of) (every|each) RAIL (squaring|to square) [up] [(its|the)] [end]
+		(off|from|of) (every|each) (RAIL|stick|end) (squaring|to square) [up] [(its|the)] [end]
 		squaring [(up|off)] [the] [end]
 		(losing|lose) squaring [up] [(every|each|a)] [(stick|RAIL)]
 		squaring (up|off) (every|each) (stick|RAIL)

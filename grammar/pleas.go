@@ -53,7 +53,7 @@ var pleaLinks = wordSet(`
 	is are was were be been being am 's 're 've 'll has have had do does did will would can could cannot must may might should need needs to going gonna keeps keep stay stays gets got get
 	not never always still too so just otherwise because since as or else and
 	in into out of on off over under underneath beneath below through thru past by up down across around behind at from with for there here back
-	very really pretty awfully terribly kind sort bit lot all both sometimes easily properly well anymore again one ones other side corner corners mill yard shop today millimeters millimetres inches fractions metric
+	very really pretty awfully terribly kind sort bit lot all both sometimes easily properly well anymore again one ones other side corner corners mill yard shop today millimeters millimetres inches fractions metric garden lake river sea ocean woods hills valley field street sunset sunrise mountains mountain trees tree harbor
 `)
 
 // onlyWood reports whether a clause says no more than what wood is like: "sopping wet".
@@ -98,7 +98,7 @@ func pleads(w []string) bool {
 	case timber[head]:
 		return p.wood && !p.acts && !p.wants
 	case p.wants:
-		return !p.denied && p.states && !p.acts
+		return !p.denied && (p.states && !p.acts || p.acts && speakers[head] && reachesOut(w[at:]))
 	case speakers[head]:
 		return p.states && !p.acts || p.acts && reachesOut(w[at:])
 	}

@@ -9,6 +9,7 @@ func init() {
 	heardWhole = []func(*lexing, int) int{
 		(*lexing).guarded, (*lexing).takesLeave, (*lexing).stepAway, (*lexing).calledNothing, (*lexing).looksAt, (*lexing).planSaid, (*lexing).pair, (*lexing).chosenWay, (*lexing).anyAdded, (*lexing).comesAndGoes, (*lexing).namedClaim,
 		(*lexing).wherePosts, (*lexing).theRight, (*lexing).topComesAt,
+		(*lexing).asCloseTo,
 	}
 }
 

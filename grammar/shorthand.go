@@ -80,6 +80,10 @@ func (l *lexing) multiplied() {
 			continue
 		}
 		switch part.key() {
+		case "opening":
+			if num.amt.val.IsInt() || part.plural() {
+				continue // "op x 2": two of them?
+			}
 		case "gap", "bottom gap", "stiffener spacing", "wall height", "bracket clearance":
 		default:
 			continue

@@ -53,6 +53,9 @@ func (l *lexing) wordings() {
 	l.notHaving()
 	l.ratherThan()
 	l.boardingUp()
+	l.whateverIs()
+	l.everyPiece()
+	l.closeAsCanBe()
 	l.startsAt()
 }
 
