@@ -31,6 +31,9 @@ func goes(t *token) bool {
 
 // another reads "another post": one more of what is counted.
 func (k *clause) another(d direction) (reading, bool) {
+	if k.about("spare") && d.op == solver.Plus {
+		return k.oneSpare()
+	}
 	senses := append(k.senses(0, len(k.items)), k.oneMore())
 	a, ok := k.pick(senses, ofKind[solver.Count], nil, 0)
 	if !ok || d.op == "" {
@@ -42,6 +45,23 @@ func (k *clause) another(d direction) (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: n, Op: d.op, Value: solver.Number(1)}, at: k.at(), kind: kind}
 	return k.finish(reading{made: []made{m}})
+}
+
+// adds reports whether spare boards are added to what is ordered rather than to those that were asked for before: "add two
+// spare boards".
+func (k *clause) adds() bool {
+	t := k.has(kChange)
+	return t != nil && strings.HasPrefix(t.text, "add") && k.has(kMore) == nil && k.has(kAnother) == nil
+}
+
+// oneSpare reads "add a spare board", and "add another spare board".
+func (k *clause) oneSpare() (reading, bool) {
+	op := solver.Eq
+	if k.has(kAnother) != nil || k.has(kMore) != nil {
+		op = solver.Plus
+	}
+	n := solver.Name{Wall: k.wallName(), Quantity: solver.Spare}
+	return k.finish(reading{made: []made{{st: solver.Statement{Name: n, Op: op, Value: solver.Number(1)}, at: k.at(), kind: solver.Count}}})
 }
 
 // oneNoun reports whether a verb of change is said of one thing: "add a rail".

@@ -50,6 +50,9 @@ func (l *lexing) spareOver() {
 		if i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma || l.tokens[i+2].kind == kStop || l.tokens[i+2].kind == kReason {
 			part.found, part.text, part.end = spareNoun, "spare "+part.text, t.end
 			l.drop(i + 1)
+			if i > 1 && l.tokens[i-2].kind == kSell && buys[l.tokens[i-2].text] {
+				l.drop(i - 2)
+			}
 		}
 	}
 }

@@ -49,7 +49,7 @@ func (k *clause) changed() (reading, bool) {
 		return k.changedTo(lim)
 	case op != solver.Eq || d.factor != nil:
 		return reading{}, false
-	case k.spare() && lim.lo.unit == percent:
+	case k.spare() && (lim.lo.unit == percent || k.adds()):
 		return k.asSet()
 	}
 	return k.moved(d, lim)

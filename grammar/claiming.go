@@ -131,9 +131,9 @@ var claims = []entry{
 		(like|as) (PERSON) (say|says|said|claim|claims|claimed) [it]`},
 	{kind: kTail, key: "tag", ways: "(is|are|does|do|was|were|will|would|has|have|did|can) not (it|they|that|there|he|she|we|you|this|those)"},
 	{kind: kEnter, key: "enter", ways: `
-		(enter|record|copy|use|take|put in|put down|log|input|type in|key in|transfer) (what|everything|whatever|all) [that] [(PERSON|PAPERKIND)] [(has|have|on|is on|in)] [the] [PAPERKIND] (PAPER|PERSON) (SAYS|SHOWS|has|have) [:]
-		(enter|record|copy|use|take|put in|put down|log|input|type in|key in|transfer) (what|everything|whatever) is (on|in) [PERSON] [PAPERKIND] PAPER [:]
-		(enter|record|copy|put in|put down|log|input|type in|key in|transfer) [(these|those|this|the following|the|his|her|their|its|my|our|all the|all)] [(numbers|figures|values|dimensions|measurements|measures|readings|data)] (from|off|out of|on|of|in|as per|per|as on) [PERSON] [PAPERKIND] PAPER [:]
+		(enter|record|copy|use|take|put in|put down|log|input|type in|key in|transfer) (what|everything|whatever|all) [that] [(PERSON|PAPERKIND)] [(has|have|on|is on|in)] [(the|WHOSE|that)] [PAPERKIND] (PAPER|PERSON) (SAYS|SHOWS|has|have) [:]
+		(enter|record|copy|use|take|put in|put down|log|input|type in|key in|transfer) (what|everything|whatever) is (on|in) [(WHOSE|that)] [PERSON] [PAPERKIND] PAPER [:]
+		(enter|record|copy|put in|put down|log|input|type in|key in|transfer) [(these|those|this|the following|the|his|her|their|its|my|our|all the|all)] [(numbers|figures|values|dimensions|measurements|measures|readings|data)] (from|off|out of|on|of|in|as per|per|as on) [(WHOSE|that)] [PERSON] [PAPERKIND] PAPER [:]
 		(enter|record|copy|put in|put down|log|input|type in|key in|transfer) (these|those|this|the following) [(numbers|figures|values|dimensions|measurements|readings|data)] [:]
 		(enter|record|log|input|key in|type in)
 		(put|write|note|jot|pencil) [ME] down`},

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // claimed reads what can only be claimed: a total, a cut, marks, a count of boards to buy.
@@ -122,6 +123,7 @@ func (k *clause) claimedCost() (reading, bool) {
 	head := k.head()
 	k.spokenHundreds()
 	said := k.topic("cost") || head != nil && totals(head.text) || k.forMaterial() || len(k.things) == 1 && strings.HasSuffix(k.items[k.things[0]].text, "all in")
+	said = said || k.comesToPrice()
 	if len(k.values) != 1 || k.bay+k.rail+k.post+k.open > 0 || !k.only(kQuest, kPriceVerb, kRel, k.comesIn()) || len(k.things) > 0 && !k.topic("cost") && !k.about("size") && !k.forMaterial() && !k.inAll() {
 		return reading{}, false
 	}
@@ -139,6 +141,37 @@ func (k *clause) claimedCost() (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: solver.Name{Quantity: solver.CostOf}, Op: op, Value: v}, at: k.at(), lim: lim, kind: solver.Money}
 	return k.finish(reading{made: []made{m}})
+}
+
+// comesToPrice reports whether "it comes to" leads to a figure that can only be money: "she says it comes to 318.40". A
+// quarter of an inch has two decimals too: then all of it must be spoken of.
+func (k *clause) comesToPrice() bool {
+	if len(k.values) != 1 || len(k.things)+len(k.dims) > 0 || !k.it || !k.items[k.values[0]].lim.lo.money2 {
+		return false
+	}
+	if v := k.items[k.values[0]].lim.lo.val; v.Mul(exact.Int(4)).IsInt() && !k.ofAll() {
+		return false
+	}
+	for _, t := range k.items[k.values[0]].lim.lead {
+		if strings.HasPrefix(t.text, "com") || strings.HasPrefix(t.text, "total") || strings.HasPrefix(t.text, "add") {
+			return true
+		}
+	}
+	return false
+}
+
+// ofAll reports whether the clause speaks of everything: "it all comes to".
+func (k *clause) ofAll() bool {
+	for _, it := range k.items {
+		before := it.before
+		if it.value() {
+			before = leadOf(it)
+		}
+		if endsIn(before, "all") || endsIn(before, "altogether") {
+			return true
+		}
+	}
+	return false
 }
 
 // forMaterial reports whether the one part named is what the money is for: "450 for the material".

@@ -90,7 +90,7 @@ func (k *clause) sort() bool {
 		case kIt:
 			k.it = true
 		case kWall:
-			if k.wall != "" {
+			if k.wall != "" && k.wall != it.text {
 				return false
 			}
 			k.wall = it.text

@@ -126,6 +126,8 @@ func chatWord(in []atom, i int) string {
 		return "with"
 	case w == "h" && number && (i == 0 || in[i-1].kind == aSign):
 		return "height" // `H 44", 4 rls`
+	case w == "l" && after == "to" && i+2 < len(in) && (in[i+2].text == "r" || in[i+2].text == "right" || in[i+2].text == "rh"):
+		return "left" // "falls L to R"
 	case (w == "l" || w == "r") && (after == "post" || after == "end" || after == "side" || sidesBefore[before] && (i+1 == len(in) || in[i+1].kind != aWord || in[i+1].text == "by")):
 		return map[string]string{"l": "left", "r": "right"}[w]
 	case w == "r" && before != "the" && before != "to" && before != "on" && before != "at" && before != "" && before != "from" && before != "," && after != "post":

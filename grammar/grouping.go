@@ -70,6 +70,13 @@ func (g *grouping) step(i int) {
 	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our") || strings.Contains(it.before, "i measured") || strings.Contains(it.before, "we measured")) && g.atBreak(i) && !g.empty() {
 		g.flush(group{force: State, sealed: true})
 	}
+	if g.g.force == Check && !it.value() && it.kind == kMeasured && (strings.HasPrefix(it.text, "i ") || strings.HasPrefix(it.text, "we ")) && g.atBreak(i) && !g.empty() {
+		g.flush(group{force: State, sealed: true, head: it.token}) // "he says 34, but I get 33 and a half"
+	}
+	if g.g.force == Check && !it.value() && (it.text == "we get" || it.text == "we got") && g.atBreak(i) && !g.empty() && i+1 < len(g.list) && g.list[i+1].value() && !g.sells(i) {
+		g.flush(group{force: State, sealed: true, head: it.token})
+		return
+	}
 	if i == 0 && (g.negated(it) || g.doWe(it)) {
 		return
 	}

@@ -1,5 +1,7 @@
 package grammar
 
+import "sync"
+
 // homely are ways of old hands who talk as they were taught to: they bid you mind what you do, would sooner have a thing than
 // not, and were too hasty when they took one back.
 var homely = []entry{
@@ -33,4 +35,53 @@ var homely = []entry{
 	{kind: kCmd, key: "save", ways: `
 		(stash|stow|archive|park|bank|record|tuck|put|keep|save|store|file|lay|set|log|enter|hold) (this|it|that|these|my|the|our|all this) [(one|plan|job|design|wall|version|layout|lot|work|project|file|sketch|setup|thing)] [(away|by|aside|down|up|on file|in store)] (under|with|by) [the] name [of]
 		(stash|stow|archive|park|bank|record|tuck|put|keep|save|store|file|lay|set|log) (this|it|that|these|my|the|our|all this) (one|plan|job|design|wall|version|layout|lot|work|project|file|sketch|setup|thing) (away|by|aside|on file|in store) (as|under) [the] [name] [of]`},
+	{kind: kFill, key: "fill", ways: `
+		[(porch|deck|patio|structure|shelter|pavilion|gazebo|pergola|veranda|carport|house|place)] (i|we|there|it|she|they|) [already] (has|have|got|is|are) [(already)] [got] two [(END|good|stout|solid|strong|sturdy|big|heavy|nice)] (posts|psts|columns|pillars) [(already|up|in place|standing|in|there)] (already|in place|standing|there|up|in the ground)
+		(is|are|was|will be|would be) [(going to be|meant to be|supposed to be|to be)] the (shorter|longer|taller|lower|bigger|smaller|higher|main|easy|hard|tricky|difficult|easier|harder|trickier) (one|of (the|) two)
+		(i|we) (grew up|was raised|were raised|was born|were born|lived|learned my trade|learned the trade|trained|went to school|served my time) (overseas|abroad|elsewhere|over there|across the pond|across the water|on the continent|in another country|in (europe|germany|france|canada|australia|mexico|scotland|ireland|japan|india|england|holland|denmark|norway|sweden))
+		(i|we) (am|are) [(all|quite|very|brand|rather|pretty|totally)] new (to|at|with) (this|it|your|these) [(contraption|thing|things|gadget|program|app|tool|machine|gizmo|software|game|business|outfit|sort of thing|kind of thing|line of work)]
+		(they|it|those|these) (have|has|must|should|need|needs|ought|got) [to] (stay|be|keep|remain|come out|end up|stop) [(well|just|always)] (below|under|less than|smaller than|tighter than) that
+		[so] (could|can|may|shall|might) (i|we|you) [please] (use|stick to|keep to|work in|stay with|go with) (those|them|that|these) [(from now on|from here on|instead)]`},
+	{kind: kTailFill, key: "to order", ways: "(to|on|onto) [(the|my|our)] (order|shopping list|buying list|purchase order)"},
+	{kind: kPart, key: "centers", sense: meaning("centers"), ways: `
+		between [(two)] END POST (centers|centres|center lines|centerlines|ctrs)
+		between [the] (centers|centres|center lines|centerlines|middles) of [(two|both)] END POST
+		from [the] (center|centre|middle) of one END POST to [the] (center|centre|middle|) [of] [the] other [(one|END POST)]`},
+	{kind: kReason, key: "reason", ways: "for there (is|are) [(always|bound to be|sure to be|usually|often|generally|mostly)]\nas (i|we) (tend|am apt|are apt|am prone|are prone|am likely|are likely|am liable|am bound) [to]"},
+	{kind: kFixed, key: "fixed", ways: "[(is|are|was|has been|have been|being)] [already] made fast [(already|in place|to the posts)]\nfast already\nalready (made|set) fast"},
+	{kind: kTop, key: "top", ways: "with (her|his|its) (top|upper) edge\nwith (her|his|its) top"},
+	{kind: kPart, key: "span", sense: meaning("span"), ways: `
+		[of] [(open|free|empty|clear)] (space|room|distance|air) between their [(inside|inner|near|facing)] (faces|sides|edges)
+		between (their|its) (inside|inner|facing) (faces|sides|edges)
+		from (the|) inside [(face|edge)] of one to [the] inside [(face|edge)] of [the] other`},
+	{kind: kPart, key: "budget", sense: meaning("budget"), ways: `
+		(i|we) (will|would|do|can|shall|am|are) not [(going to|to|willing to|prepared to|about to)] (lay out|part with|shell out|fork out|fork over|put out|cough up|go) [(above|over|more than|past|beyond|higher than)] [(for|on)] [(material|materials|lumber|wood)]`},
+	{kind: kQuest, key: "shopping", loose: true, ways: `
+		(what|which) [(RAIL|lumber|wood|timber|material|materials|stuff|sticks|supplies)] [(all)] (must|should|do|shall|will|would|have) (i|we) [(have|need|to|got)] (send for|send out for|lay in|send away for|bring in|call in|have sent|have delivered|have brought)`},
+	{kind: kQuest, key: "cost", loose: true, ways: `
+		what (is|does|will|would|do) [the] [(whole|full|final|total)] (reckoning|damage|damages|score|tally|bill|sum total|tab|toll) [(for all that|for it|in the end)] [(going to|gonna)] (come|amount|run|add up|be|tot up) [(to|up to)]
+		what is [the] (reckoning|damage|tab) [(for all that|for it|in the end|then)]`},
+	{kind: kCmd, key: "help with", loose: true, ways: `
+		what (may|can|might|could|do|should|am allowed to) (i|we|one) (say|ask|tell|type) [(to|of)] (it|you|this|this thing) (about|regarding|concerning|on)`},
+}
+
+// seemings tell how a part of the wall looks to somebody, before they say what to do about it.
+var seemings = []entry{{kind: kFill, key: "seems", ways: `
+		(seems|seem|looks|look|feels|feel|strikes me as|strike me as|seemed|looked|felt) (a bit|a little|a little bit|rather|somewhat|kind of|sort of|a touch|a tad|pretty|quite|slightly|awfully) (tall|high|low|short|wide|narrow|big|small|tight|loose|long|deep|thick|thin|large|skimpy|cramped) (to|for) (me|us|my taste|our taste|my liking|our liking)`}}
+
+var seemingVocab = sync.OnceValue(func() *vocabulary { return compile(nil, seemings) })
+
+// seemsSo steps over "seems a bit tall to me" behind a part of the wall, where more is said of it: "the wall seems a bit tall to
+// me; bring it down by an inch".
+func (l *lexing) seemsSo(i int) int {
+	t := l.last()
+	if t == nil || t.kind != kPart && t.kind != kLoc && t.kind != kWall {
+		return i
+	}
+	f := seemingVocab().match(l.reader, i)
+	if len(f) == 0 || !l.endsClause(f[0].next) || f[0].next+1 >= len(l.atoms) || l.word(f[0].next) == "?" {
+		return i
+	}
+	l.empty(l.text(i, f[0].next))
+	return f[0].next
 }

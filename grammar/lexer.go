@@ -214,7 +214,7 @@ func (l *lexing) empty(w string) {
 
 // yields reports whether a phrase without meaning of its own stands in the way of one that has some: "is at" of "at least".
 func (l *lexing) yields(f found, i int) bool {
-	if !vocab().neutral[l.word(i)] || f.entry.kind == kSame {
+	if !vocab().neutral[l.word(i)] || f.entry.kind == kSame || f.entry.kind == kLean {
 		return false
 	}
 	if f.content > 0 {
@@ -322,7 +322,7 @@ func (l *lexing) phrase(f []found, i int) int {
 			}
 		}
 	}
-	if kind == kQuest && l.word(i) == "steps" && next == i+1 && besideSteps[l.word(i-2)] && owned[l.word(i-1)] {
+	if kind == kQuest && l.word(next-1) == "steps" && (next == i+1 && besideSteps[l.word(i-2)] && owned[l.word(i-1)] || l.extraFor(i)) {
 		l.empty("steps") // "so that it lines up with our steps"
 		return next
 	}

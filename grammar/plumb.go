@@ -163,7 +163,8 @@ func (k *clause) floorAt() (reading, bool) {
 	k.sides = k.againstOther()
 	floor := k.unnamedFloor() || k.about("floor") || k.about("off floor") || k.about("drop") || len(k.things) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight
 	across := k.across()
-	if len(k.values) != 1 || len(k.sides) != 1 && !across || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
+	again := k.floorAgain()
+	if len(k.values) != 1 || len(k.sides) != 1 && !across && !again || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
@@ -197,14 +198,17 @@ func (k *clause) floorAt() (reading, bool) {
 	if sign == 0 && k.items[k.values[0]].lim.tall() {
 		sign = 1 // "the right side of the floor is half an inch high"
 	}
-	if !across && k.items[k.sides[0]].key() == "left" {
+	if sign == 0 && len(k.things) == 1 && k.about("off floor") && strings.HasSuffix(k.items[k.things[0]].text, " up") {
+		sign = 1 // "slab up 1/2 at the right post"
+	}
+	if !across && !again && k.items[k.sides[0]].key() == "left" {
 		sign = -sign
 	}
 	if v := k.items[k.values[0]].lim; v.lo.minus {
 		return reading{}, false
 	}
 	v, ok := k.length(k.values[0])
-	if !ok || sign == 0 || !across && k.items[k.sides[0]].key() == "middle" {
+	if !ok || sign == 0 || !across && !again && k.items[k.sides[0]].key() == "middle" {
 		return reading{}, false
 	}
 	if sign < 0 {
@@ -212,6 +216,22 @@ func (k *clause) floorAt() (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}
 	return k.finish(reading{made: []made{m}})
+}
+
+// floorAgain reports whether the floor at the right end post was told before in this line, and another figure for it is told
+// now: "he has the floor an inch lower at the right, but I get an inch and a half lower".
+func (k *clause) floorAgain() bool {
+	if len(k.sides)+len(k.things) > 0 || k.carry.name == nil || k.carry.name.Quantity != solver.FloorAtRight {
+		return false
+	}
+	for _, g := range k.s.groups {
+		for _, it := range g.items {
+			if !it.value() && it.kind == kSide && it.key() != "right" {
+				return false
+			}
+		}
+	}
+	return k.has(kMore) != nil || k.has(kChange) != nil || k.has(kDown) != nil || k.has(kRel) != nil
 }
 
 // across reports whether "from left to right" tells which way the floor goes.

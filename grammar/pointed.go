@@ -118,3 +118,44 @@ func (l *lexing) topComesAt(i int) int {
 	}
 	return i
 }
+
+// extraFor reports whether the word at atom i tells what extra lumber is for: "also need 9 2x6 at 38 for the steps".
+func (l *lexing) extraFor(i int) bool {
+	if vocab().articles[l.word(i-1)] || owned[l.word(i-1)] {
+		i--
+	}
+	return l.word(i-1) == "for" && l.numbered() && l.saidSince(func(t *token) bool { return t.kind == kExtra || t.kind == kMore })
+}
+
+// sizeOfCounted drops "make it" between what is counted and its size: "one stiffener in each bay, make it a 1x3" corrects nothing.
+func (l *lexing) sizeOfCounted() {
+	for i := 2; i+1 < len(l.tokens); i++ {
+		t := &l.tokens[i]
+		if t.kind == kHead && t.key() == string(Check) || t.kind == kTheirs || t.kind == kSize {
+			return
+		}
+		if t.kind == kFix && l.tokens[i-1].kind == kComma && l.tokens[i+1].kind == kSize && (t.text == "make it" || t.text == "make that" || t.text == "make them" || t.text == "make those") && l.countedBefore(i-1) {
+			l.drop(i)
+			return
+		}
+	}
+}
+
+// countedBefore reports whether the clause that ends before token i counts parts.
+func (l *lexing) countedBefore(i int) bool {
+	for k := i - 1; k > 0; k-- {
+		switch t := &l.tokens[k]; {
+		case t.kind == kComma || t.kind == kStop:
+			return false
+		case t.kind == kPart && (t.key() == "stiffener" || t.key() == "added post"):
+			return l.tokens[k-1].kind == kNum || l.tokens[k-1].kind == kAnother
+		}
+	}
+	return false
+}
+
+// sizeAt reports whether a lumber size begins at atom i.
+func (l *lexing) sizeAt(i int) bool {
+	_, _, ok := l.size(i)
+	return ok
+}

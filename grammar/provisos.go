@@ -66,7 +66,7 @@ func (g *grouping) provisos() {
 			next = words[i+1].word
 		}
 		switch {
-		case w.word == "when" && (next == "i" || next == "we") && i+2 < len(words) && measuring[words[i+2].word]: // "when I measured the drop it was 29"
+		case w.word == "when" && (next == "i" || next == "we") && i+2 < len(words) && (measuring[words[i+2].word] || i+4 < len(words) && laying[words[i+2].word] && (rulers[words[i+3].word] || rulers[words[i+4].word])): // "when I measured the drop it was 29"
 		case conditions[w.word] && last > w.at && !(w.word == "when" && i+2 < len(words) && (words[i+2].word == "comes" || words[i+2].word == "come" || words[i+2].word == "get")):
 			g.s.fail(w.at, onlyThen)
 		case otherWalls[w.word] && walls[next] && (tells(words[i+1:]) || tells(words[max(0, i-3):i])): // "the old wall was 40", "that was the old wall"
@@ -77,6 +77,12 @@ func (g *grouping) provisos() {
 
 // measuring are verbs of finding a figure on site.
 var measuring = map[string]bool{"measured": true, "measure": true, "checked": true, "taped": true, "remeasured": true, "looked": true}
+
+// laying and rulers are what else is told of measuring: "when I held my ruler across a rail".
+var (
+	laying = map[string]bool{"held": true, "put": true, "laid": true, "ran": true, "hooked": true, "stretched": true, "pulled": true, "set": true}
+	rulers = map[string]bool{"ruler": true, "tape": true, "rule": true, "calipers": true, "caliper": true, "level": true, "laser": true, "yardstick": true}
+)
 
 // tells reports whether what follows tells of what was.
 func tells(words []saidAt) bool {

@@ -8,7 +8,7 @@ var heardWhole []func(*lexing, int) int
 func init() {
 	heardWhole = []func(*lexing, int) int{
 		(*lexing).guarded, (*lexing).takesLeave, (*lexing).stepAway, (*lexing).calledNothing, (*lexing).looksAt, (*lexing).planSaid, (*lexing).pair, (*lexing).chosenWay, (*lexing).anyAdded, (*lexing).comesAndGoes, (*lexing).namedClaim,
-		(*lexing).wherePosts, (*lexing).theRight, (*lexing).topComesAt,
+		(*lexing).wherePosts, (*lexing).theRight, (*lexing).topComesAt, (*lexing).seemsSo,
 		(*lexing).asCloseTo,
 	}
 }
@@ -32,7 +32,7 @@ func (l *lexing) passedOver(i int, f []found) int {
 		}
 	}
 	switch k := f[0].entry.kind; {
-	case k == kSame && l.word(i) == "as" && l.word(f[0].next-1) == "as" && l.numberAt(f[0].next), // "as tight as two inches"
+	case k == kSame && l.word(i) == "as" && l.word(f[0].next-1) == "as" && l.numberAt(f[0].next) && !l.denies(), // "as tight as two inches"
 		k == kSell && l.word(i) == "we" && l.keepsPart(f[0].next),                    // "if we keep the gap between 2 and 3"
 		k == kOffTail && l.said("kerf"),                                              // "the saw eats 3/32 on each cut"
 		k == kBestTail && l.word(i) == "you" && f[0].next == i+2 && l.commandAt(i+2): // "you can throw out my span"
@@ -81,9 +81,9 @@ func (l *lexing) unlike(i int, f []found) []found {
 	case k == kForgetTail && w == "drop" && vocab().articles[l.word(i-1)]:
 		return vocab().match(reader{l.atoms[:i+1]}, i) // "when I measured the drop it was 29"
 	case k == kWh && l.becomes(i, f[0].next) && !l.partAfter(f[0].next), // "what happens to it if"
-		k == kEach && w == "a" && !l.numbered(),                // "if I drop a board"
-		k == kCmd && w == "do" && l.word(i+1) == "to",          // "what would a gap of 3 do to it"
-		k == kQuest && w == "take" && f[0].next < len(l.atoms): // "take off the max of 48"
+		k == kEach && w == "a" && (!l.numbered() || l.sizeAt(i+1)), // "if I drop a board"
+		k == kCmd && w == "do" && l.word(i+1) == "to",              // "what would a gap of 3 do to it"
+		k == kQuest && w == "take" && f[0].next < len(l.atoms):     // "take off the max of 48"
 		return vocab().matchBut(l.reader, i, k)
 	}
 	return f

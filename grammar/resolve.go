@@ -39,6 +39,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if lim.tall() && exact.Int(20).Less(lim.lo.val) {
 		kinds = kinds.without(aspectIndex[string(solver.Rails)]) // "48 high" counts no rails
 	}
+	if n := k.carry.name; lim.lo.size != "" && len(senses)+len(k.things) == 0 && n != nil && n.Quantity == solver.AddedPosts {
+		return k.build(aspectIndex[string(solver.AddedPostSize)]) // "add a post and make it a 6x6"
+	}
 	if k.open > 0 && k.ordinal {
 		kinds = kinds.and(lengthAspects)
 	}

@@ -132,6 +132,11 @@ func (l *lexing) numbered() bool {
 	return l.saidSince(func(t *token) bool { return t.kind == kNum || t.kind == kSize || t.is(kItem) })
 }
 
+// denies reports whether a word of denial was said before in this sentence.
+func (l *lexing) denies() bool {
+	return l.saidSince(func(t *token) bool { return t.kind == kNo || t.kind == kNot })
+}
+
 // moving reports whether a verb of moving was said before in this sentence.
 func (l *lexing) moving() bool {
 	return l.saidSince(func(t *token) bool { return t.kind == kMove })

@@ -33,6 +33,7 @@ func (l *lexing) wordings() {
 	l.openingsApart()
 	l.oneBay()
 	l.aStiffener()
+	l.sizeOfCounted()
 	l.pastTop()
 	l.belowFloor()
 	l.buying()

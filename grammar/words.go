@@ -122,6 +122,8 @@ var compounds = []struct{ ways, word string }{
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
 	{"pencil (lines|line|mark|marks)", "marks"},
 	{"tip top | very top", "top"},
+	{"dn", "down"},
+	{"btwn | btween | betwixt | twixt | tween", "between"},
 	{"per cent", "percent"}, {"door way", "doorway"}, {"gate way", "gateway"}, {"entry way", "entryway"}, {"half way", "halfway"},
 	{"with out", "without"}, {"wall hgt | wall height | wall ht", "wallheight"},
 	{"a piece", "apiece"}, {"up right", "upright"}, {"off cuts", "offcuts"}, {"left overs", "leftovers"}, {"on hand", "onhand"},
