@@ -9,8 +9,9 @@ var bench = []entry{
 		[POST] (base|bases|foot|standoff) (is going to|are going to|will|would|should|has to|needs to|is supposed to|ought to|must|is meant to) (hold|lift|carry|keep|raise|stand|set|prop|put) (it|them) [up]`},
 	{kind: kHaveTail, key: "have", ways: `
 		(lying|laying|leaning|stacked|standing|sitting|piled|stashed|stored|propped|resting|leaned|leant) [(up|around|about|out)] (on|along|atop|at|by|over by|out by|next to|up against|against|out at) [(the|my|our|a|one)] [(far|back|garage|shed|barn|shop|garden|side|old)] (fence|wall|house|garage|shed|barn|truck|rack|sawhorses|porch|driveway|woodpile|workbench|bench|side|gate|tree)`},
+	{kind: kHaveTail, key: "have", ways: `
+		[,] (which|that) (we|i) (would (like|love|prefer|want) to|want to|hope to|need to|have to|plan to|mean to|should|ought to|could|can|might as well|would (rather|sooner)|am hoping to|are hoping to) (use|get rid of|put to use|get through|burn through|make use of|work in|use first) [up] [(first|here|too|if possible|if we can|if i can|on this|on it|somewhere|for this)]`},
 	{kind: kFill, key: "fill", ways: `
-		[,] (which|that) (we|i) (would (like|love|prefer|want) to|want to|hope to|need to|have to|plan to|mean to|should|ought to|could|can|might as well|would (rather|sooner)|am hoping to|are hoping to) (use|get rid of|put to use|get through|burn through|make use of|work in|use first) [up] [(first|here|too|if possible|if we can|if i can|on this|on it|somewhere|for this)]
 		(saw|chop saw|miter saw|table saw) (stop|stop block) [(just|only)] once [(so|and|and then|then)]
 		(set|setting|use|using|clamp|fix|put) [(up|on)] [(the|a|my|one)] [(saw|chop saw|miter saw)] (stop|stop block) [(just|only)] once [(so|and|and then|then)]
 		(set|setting|use|using|clamp|fix|put) [(up|on)] [(the|a|my|one)] (saw|chop saw|miter saw) (stop|stop block) [(so|and|and then|then)]`},
@@ -44,7 +45,7 @@ var bench = []entry{
 
 // asCloseTo reads "as close to 34 as you can" for about that much. It returns the atom after "to", and i where no length follows.
 func (l *lexing) asCloseTo(i int) int {
-	if l.word(i) != "as" || l.word(i+2) != "to" {
+	if l.word(i) != "as" {
 		return i
 	}
 	switch l.word(i + 1) {
@@ -52,12 +53,20 @@ func (l *lexing) asCloseTo(i int) int {
 	default:
 		return i
 	}
-	if _, _, ok := l.length(i + 3); !ok {
+	to := i + 2
+	if l.word(to) == "as" {
+		for to++; nearing[l.word(to)]; to++ {
+		}
+	}
+	if _, _, ok := l.length(to + 1); !ok || l.word(to) != "to" {
 		return i
 	}
-	l.add(kAbout, i, i+3).found = []found{{entry: closeTo}}
-	return i + 3
+	l.add(kAbout, i, to+1).found = []found{{entry: closeTo}}
+	return to + 1
 }
+
+// nearing are the words between "as close as" and "to 34".
+var nearing = wordSet("possible you we i it they can could will get come comes go goes be make manage is practical practicable may might")
 
 var closeTo = &entry{kind: kAbout, key: "~"}
 

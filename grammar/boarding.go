@@ -41,11 +41,12 @@ var boundVerbs = wordSet("start starts starting begin begins beginning end ends 
 func (l *lexing) startsAt() {
 	for i := 1; i < len(l.tokens); i++ {
 		num, t := &l.tokens[i], &l.tokens[i-1]
-		if num.kind != kNum || num.amt.unit != bare || lastWord(num.before) != "at" && lastWord(num.before) != "by" {
+		up := i+1 < len(l.tokens) && l.tokens[i+1].kind == kUp && boundVerbs[lastWord(num.before)] // "the rails start 3 up"
+		if num.kind != kNum || num.amt.unit != bare || !up && lastWord(num.before) != "at" && lastWord(num.before) != "by" {
 			continue
 		}
 		verb := strings.Fields(num.before)
-		said := len(verb) > 1 && boundVerbs[verb[len(verb)-2]]
+		said := up || len(verb) > 1 && boundVerbs[verb[len(verb)-2]]
 		if (t.kind == kCmd || t.kind == kQuest) && boundVerbs[lastWord(t.text)] && i > 1 {
 			said, t = true, &l.tokens[i-2]
 		}

@@ -40,7 +40,8 @@ var parts = []entry{
 		top edge
 		WALL TOP
 		[[up] to] (TOP|upper) [(edge|side)] of [(very)] (TOP|uppermost) (RAIL|one)
-		(TOP|uppermost|last) (RAIL|one)
+		(TOP|uppermost) (RAIL|one)
+		last RAIL
 		FLOOR to [(TOP|top edge|upper edge) of] [(TOP)] (WALL|RAIL)
 		from FLOOR to [(TOP|top edge|upper edge) of] [(TOP)] (WALL|RAIL)
 		from FLOOR to [very] TOP [edge] of (TOP|) RAIL

@@ -75,7 +75,7 @@ func (s *speech) endPosts() {
 			}
 		}
 	}
-	if sized < 0 || !apart || added || s.mentions("end post") != 1 || s.saysBoth() {
+	if sized < 0 || !apart || added || s.mentions("end post") != 1 || s.saysBoth() || s.namesDistance() {
 		return
 	}
 	for j := range s.acts[sized].Statements {
@@ -83,6 +83,31 @@ func (s *speech) endPosts() {
 			n.Quantity = solver.PostSize
 		}
 	}
+}
+
+// namesDistance reports whether the distance between the end posts is called by its own name, or told before them, so that "end
+// posts" does not tell what it lies between: "centers 162, end posts 6x6".
+func (s *speech) namesDistance() bool {
+	told := false
+	for _, g := range s.groups {
+		for _, it := range g.items {
+			if it.value() {
+				told = told || it.lim.lo.size == ""
+				continue
+			}
+			if told && strings.Contains(it.text, "end post") {
+				return true
+			}
+			if it.kind != kPart {
+				continue
+			}
+			switch it.key() {
+			case "centers", "span", "overall":
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // mentions counts how often the line names something.
