@@ -54,6 +54,21 @@ func (k *clause) adds() bool {
 	return t != nil && strings.HasPrefix(t.text, "add") && k.has(kMore) == nil && k.has(kAnother) == nil
 }
 
+// addedAt reads "add a post 40 from the left": one more post, and where it stands.
+func (k *clause) addedAt(m made) (reading, bool) {
+	m.st.Op = solver.Eq
+	m, ok := k.fill(m)
+	if !ok {
+		return reading{}, false
+	}
+	list := []made{m}
+	if n := k.items[k.things[0]].token; !n.plural() && !endsIn(n.before, "the") {
+		more := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.AddedPosts}, Op: solver.Plus, Value: solver.Number(1)}
+		list = []made{{st: more, at: k.at(), kind: solver.Count}, m}
+	}
+	return k.finish(reading{made: list})
+}
+
 // oneSpare reads "add a spare board", and "add another spare board".
 func (k *clause) oneSpare() (reading, bool) {
 	op := solver.Eq

@@ -59,16 +59,48 @@ func sentenceEnd(atoms []atom, from int) int {
 
 // tellsOfOldDays reports whether a sentence begins as such tales do.
 func tellsOfOldDays(part []atom) bool {
+	return bygoneEnd(part) > 0
+}
+
+// bygoneEnd returns the atom after such a beginning, 0 where there is none.
+func bygoneEnd(part []atom) int {
 	i := 0
 	for i < len(part) && (joints[part[0].text] || part[i].text == "well" || part[i].text == "now" || part[i].text == "," || owned[part[i].text]) {
 		i++
 	}
-	return len(bygoneVocab().match(reader{part}, i)) > 0 || i > 0 && len(bygoneVocab().match(reader{part}, i-1)) > 0
+	for _, at := range []int{i, i - 1} {
+		if at < 0 {
+			break
+		}
+		if f := bygoneVocab().match(reader{part}, at); len(f) > 0 {
+			return f[0].next
+		}
+	}
+	return 0
+}
+
+// isNow tells what was as what is.
+func isNow(part []atom) []atom {
+	out := append([]atom{}, part...)
+	for i := range out {
+		switch out[i].text {
+		case "was":
+			out[i].text = "is"
+		case "were":
+			out[i].text = "are"
+		}
+	}
+	return out
 }
 
 // spokenIn is the one thing that a sentence says something of, nil where it is none or not known.
 func spokenIn(part []atom, c Context) *solver.Name {
 	for i := range part {
+		if w := part[i].text; w == "was" || w == "were" {
+			if r := readAtoms(isNow(part[bygoneEnd(part):]), c); r.Ask == nil && len(r.Acts) == 1 && len(r.Acts[0].Statements) == 1 {
+				return &r.Acts[0].Statements[0].Name // "in my day the gap was two"
+			}
+		}
 		for _, have := range []string{"have used", "have had", "have put", "had", "used", "put", "made", "built", "have built", "have made", "left", "set"} {
 			words := strings.Fields(have)
 			if !wordsAt(part, i, words) {

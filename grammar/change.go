@@ -208,6 +208,9 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 		}
 		return k.finish(reading{made: []made{m}})
 	}
+	if (n.Quantity == solver.PostFromLeft || n.Quantity == solver.PostFromRight) && d.op == solver.Plus && (k.adds() || k.has(kAnother) != nil) {
+		return k.addedAt(m)
+	}
 	if n.Quantity == solver.AddedPosts && d.op == solver.Plus && k.tellsOfAdding() {
 		m.st.Op = solver.Eq
 		return k.finish(reading{made: []made{m}})

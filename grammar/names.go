@@ -144,6 +144,9 @@ func (l *lexing) tail(t *token, i int) int {
 	if w := l.word(end - 1); t.key() == "save" && (w == "csv" || w == "spreadsheet" || w == "excel") {
 		first = false // "save the cuts as csv"
 	}
+	if t.key() == "save" && l.word(start-1) == "the" && l.word(start-2) == "under" && l.under(t, start) {
+		first = false // "put it under the bottom rail"
+	}
 	if t.key() == "save" && clauseWord[l.word(start)] && l.word(start) != "my" && end > start+1 {
 		first = false // "save what we have so far": under which name?
 	}

@@ -29,6 +29,23 @@ func (l *lexing) placedThere(t *token, start, end int) bool {
 	return false
 }
 
+// under reports whether something is put under a part of the wall, which begins at atom i, and not saved under its name.
+func (l *lexing) under(t *token, i int) bool {
+	switch first, _, _ := strings.Cut(t.text, " "); first {
+	case "put", "keep", "lay", "set", "hold", "tuck", "stick", "slip", "stash", "hang":
+	default:
+		return false
+	}
+	if !l.names(i) {
+		return false
+	}
+	switch key := vocab().match(l.reader, i)[0].entry.key; key {
+	case "wall", "floor", "pool", "beyond", "drop":
+		return false
+	}
+	return true
+}
+
 // onlyLikened reports whether the words after "like" tell how something shall be, and name no wall: "make it like a little
 // roomier".
 func (l *lexing) onlyLikened(start, end int) bool {
