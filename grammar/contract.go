@@ -112,7 +112,7 @@ func chatWord(in []atom, i int) string {
 	number := i+1 < len(in) && in[i+1].kind == aDigits || counted
 	alone := !in[i].glued && (i+1 >= len(in) || !in[i+1].glued || after == "," || after == ";")
 	switch w := in[i].text; {
-	case w == "then" && comparatives[before]:
+	case w == "then" && comparatives[before] && after != "" && !(i+1 < len(in) && in[i+1].kind == aSign):
 		return "than"
 	case w == "its" && number:
 		return "it's" // "and its 60 1/2 at the top"

@@ -10,7 +10,7 @@ import (
 // value of its own, is a statement again.
 func (s *speech) forget(g *group) {
 	if len(g.items) > 0 && !g.items[0].value() && g.items[0].kind == kBut {
-		if !strings.Contains(g.head.text, "everything") && !strings.Contains(g.head.text, "all") {
+		if g.head == nil || !strings.Contains(g.head.text, "everything") && !strings.Contains(g.head.text, "all") {
 			s.notUnderstood(g, g.items)
 			return
 		}

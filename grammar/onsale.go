@@ -36,7 +36,7 @@ func (k *clause) stock(g goods) (reading, bool) {
 			footers++
 		}
 	}
-	named := k.carry.name != nil && k.carry.name.Quantity == solver.Stock && len(k.things) == 0 || k.has(kSell) != nil || k.about("stock") || k.has(kStockWord) != nil || k.has(kSellMore) != nil || k.has(kSellLess) != nil
+	named := k.carry.name != nil && k.carry.name.Quantity == solver.Stock && len(k.things) == 0 || k.has(kSell) != nil || k.about("stock") || k.has(kStockWord) != nil || k.has(kSellMore) != nil && !k.leadsOn() || k.has(kSellLess) != nil
 	if !named && (footers == 0 || k.has(kHave) != nil || len(g.counts) > 0) {
 		return reading{}, false
 	}
@@ -92,6 +92,11 @@ func sellsOnly(t *token) bool {
 		}
 	}
 	return false
+}
+
+// leadsOn reports whether the word for more only leads a sentence on: "also 36 inch opening in the middle".
+func (k *clause) leadsOn() bool {
+	return len(k.items) > 0 && !k.items[0].value() && k.items[0].kind == kSellMore && (k.items[0].text == "also" || k.items[0].text == "too")
 }
 
 // ours reports whether a word of having is said of what the speaker has.

@@ -37,7 +37,7 @@ func Read(line string, c Context) Reading {
 		return askedBack(0, "What does that come to for the wall?", "opening at least 32")
 	}
 	atoms = left
-	r := readAtoms(atoms, c)
+	r, atoms := readLed(atoms, c)
 	if r.Ask == nil || c.deep {
 		return r
 	}
@@ -117,7 +117,7 @@ func readNormal(line string, c Context) ([]Act, bool) {
 		if a.Kind == Why && a.Topic == "that" && !c.Answered && i == 0 {
 			return nil, false
 		}
-		if len(a.Words) > 0 && a.Kind != DrawTo && a.Kind != PrintTo {
+		if len(a.Words) > 0 && (a.Kind != DrawTo && a.Kind != PrintTo || strings.ContainsAny(a.Words[0], " !?") || strings.HasSuffix(a.Words[0], ".")) {
 			return nil, false // a name in somebody's own words is read with care
 		}
 		if a.Name != nil && a.Name.Item != "" && !goodsNamed(a.Name.Item) {
@@ -255,7 +255,13 @@ func dropReasons(in []token) []token {
 				i = end - 1
 				continue
 			}
-			if f := strings.Fields(in[i].text); in[i].kind == kReason && len(f) > 1 && i+1 < len(in) {
+			f := strings.Fields(in[i].text)
+			if in[i].kind == kReason && len(f) > 1 && denies(f) {
+				in[i].kind, in[i].found = kUnknown, nil // "so nobody sees more than three inches": what it denies is not left out
+				out = append(out, in[i])
+				continue
+			}
+			if in[i].kind == kReason && len(f) > 1 && i+1 < len(in) {
 				in[i+1].before = strings.TrimSpace(f[len(f)-1] + " " + in[i+1].before) // "so we are building it 40 high" asks nothing
 			}
 			continue
@@ -263,6 +269,17 @@ func dropReasons(in []token) []token {
 		out = append(out, in[i])
 	}
 	return out
+}
+
+// denies reports whether a word of denial is among words.
+func denies(words []string) bool {
+	for _, w := range words {
+		switch w {
+		case "no", "not", "nobody", "nothing", "none", "never", "nor", "neither":
+			return true
+		}
+	}
+	return false
 }
 
 // onlyUnknown reports whether nothing but words that no table knows stands up to the next break.

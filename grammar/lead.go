@@ -1,0 +1,149 @@
+package grammar
+
+import "saywright/solver"
+
+// A line is read without the words that only lead it on: "so", "and", "ok, well", "you know". What they lead to must mean the same with
+// them and without.
+
+// leadsIn are words that begin a line and say nothing.
+var leadsIn = wordSet("so ok okay and well um umm uh er erm hm hmm mm then also now alright alrighty hey look oh ah but anyway anyhow listen plus")
+
+// meantWith are words that give a leading word a meaning of its own: "so far", "so that", "now what", "then what", "and then".
+var meantWith = map[string]map[string]bool{
+	"so":   wordSet("that far much many as long be it"),
+	"now":  wordSet("and that then"),
+	"look": wordSet("at for like into"),
+	"then": wordSet("and"),
+	"oh":   wordSet("no"),
+	"and":  wordSet("then"),
+	"well": wordSet("done"),
+}
+
+// pastLead leaves out what only leads a line on. also reports whether an "also" was among it.
+func pastLead(atoms []atom) (rest []atom, also bool) {
+	rest = atoms
+	for len(rest) > 1 {
+		switch w := rest[0].text; {
+		case rest[0].kind == aSign && (w == "," || w == "." || w == "!" || w == "-" || w == "--") && len(rest) < len(atoms):
+			rest = rest[1:]
+		case len(rest) > 3 && w == "you" && rest[1].text == "know" && rest[2].text == ",":
+			rest = rest[3:]
+		case rest[0].kind == aWord && leadsIn[w] && !meantWith[w][rest[1].text] && (!rest[1].glued || rest[1].kind == aSign && rest[1].text != "'" && rest[1].text != "-"):
+			also = also || w == "also" || w == "plus"
+			rest = rest[1:]
+		default:
+			return rest, also
+		}
+	}
+	return rest, also
+}
+
+// leadsOut are words that end a line and say nothing, longest first.
+var leadsOut = [][]string{
+	{"please", "and", "thank", "you"}, {"thank", "you", "very", "much"}, {"thanks", "very", "much"}, {"thanks", "so", "much"}, {"thank", "you", "so", "much"}, {"if", "you", "would", "please"},
+	{"if", "you", "do", "not", "mind"}, {"if", "you", "would"}, {"if", "you", "could"}, {"if", "you", "can"}, {"if", "you", "please"}, {"thanks", "a", "lot"}, {"thank", "you"}, {"many", "thanks"},
+	{"for", "me"}, {"for", "us"}, {"for", "now"}, {"please"}, {"thanks"}, {"thx"}, {"cheers"}, {"then"}, {"now"},
+}
+
+// pastTail leaves out what only ends a line: thanks, a please, a "then". A question keeps its mark.
+func pastTail(atoms []atom) []atom {
+	end := len(atoms)
+	for end > 0 && atoms[end-1].kind == aSign && (atoms[end-1].text == "." || atoms[end-1].text == "!" || atoms[end-1].text == "?") {
+		end--
+	}
+	marks, rest := atoms[end:], atoms[:end]
+	for {
+		n := tailAt(rest)
+		if n == 0 {
+			break
+		}
+		rest = rest[:len(rest)-n]
+		for len(rest) > 1 && rest[len(rest)-1].kind == aSign && (rest[len(rest)-1].text == "," || rest[len(rest)-1].text == "." || rest[len(rest)-1].text == "!") {
+			rest = rest[:len(rest)-1]
+		}
+	}
+	if len(rest) == end {
+		return atoms
+	}
+	return append(append([]atom{}, rest...), marks...)
+}
+
+// leansOn are words that need the word after them: "than now", "from then".
+var leansOn = wordSet("than from until till by since as of to and or but is are was what how where why when so no back next even")
+
+// tailAt is how many atoms at the end of a line only end it: 0 where there are none, or nothing stands before them.
+func tailAt(atoms []atom) int {
+	for _, t := range leadsOut {
+		n := len(t)
+		if len(atoms) < n+2 {
+			continue
+		}
+		same := true
+		for i, w := range t {
+			same = same && atoms[len(atoms)-n+i].text == w
+		}
+		if same && !(n == 1 && leansOn[atoms[len(atoms)-2].text]) {
+			return n
+		}
+	}
+	return 0
+}
+
+// readLed reads a line without what leads it on and what ends it, and as a whole where that says nothing.
+func readLed(atoms []atom, c Context) (Reading, []atom) {
+	rest, also := pastLead(atoms)
+	rest = pastTail(rest)
+	if _, ok := pastOK(rest); len(rest) == len(atoms) && !ok {
+		return readAtoms(atoms, c), atoms
+	}
+	if agreed, ok := pastOK(rest); ok {
+		if r := readAtoms(agreed, c); r.Ask == nil && !states(r) {
+			return r, agreed // "save this as porch, ok"; "gap 2, ok" asks whether it is
+		}
+	}
+	if r := readAtoms(rest, c); r.Ask == nil && !(also && setsStock(r)) {
+		return r, rest
+	}
+	if r := readAtoms(atoms, c); r.Ask == nil {
+		return r, atoms
+	}
+	return readAtoms(rest, c), rest
+}
+
+// pastOK leaves out an "ok" at the end of what is no question.
+func pastOK(atoms []atom) ([]atom, bool) {
+	end := len(atoms)
+	for end > 0 && atoms[end-1].kind == aSign && (atoms[end-1].text == "." || atoms[end-1].text == "!") {
+		end--
+	}
+	if end < 3 || atoms[end-1].text != "ok" && atoms[end-1].text != "okay" || leansOn[atoms[end-2].text] || atoms[end-2].text == "that" || atoms[end-2].text == "it" {
+		return nil, false
+	}
+	end--
+	if atoms[end-1].text == "," {
+		end--
+	}
+	return atoms[:end], true
+}
+
+// states reports whether something is set or tried, and nothing else done.
+func states(r Reading) bool {
+	for _, a := range r.Acts {
+		if a.Kind != State && a.Kind != WhatIf && a.Kind != Check {
+			return false
+		}
+	}
+	return true
+}
+
+// setsStock reports whether lengths on sale are told: an "also" adds to them.
+func setsStock(r Reading) bool {
+	for _, a := range r.Acts {
+		for _, s := range a.Statements {
+			if s.Name.Quantity == solver.Stock && s.Op == solver.Eq {
+				return true
+			}
+		}
+	}
+	return false
+}
