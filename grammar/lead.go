@@ -19,10 +19,45 @@ var meantWith = map[string]map[string]bool{
 	"well": wordSet("done"),
 }
 
+// leadClauses begin a line before a sign, and say nothing.
+var leadClauses = [][]string{
+	{"hi", "there"}, {"hello", "there"}, {"hey", "there"}, {"hi"}, {"hello"}, {"howdy"}, {"good", "morning"}, {"good", "afternoon"}, {"good", "evening"}, {"good", "day"}, {"morning"}, {"evening"},
+	{"thanks"}, {"thank", "you"}, {"great"}, {"perfect"}, {"fine"}, {"good"}, {"nice"}, {"cool"}, {"right", "then"}, {"alright", "then"}, {"ok", "then"}, {"okay", "then"}, {"well", "then"}, {"now", "then"}, {"very", "well"},
+	{"one", "more", "thing"}, {"another", "thing"}, {"oh", "one", "more", "thing"}, {"by", "the", "way"}, {"as", "i", "said"}, {"like", "i", "said"}, {"next"}, {"first"}, {"first", "off"}, {"first", "of", "all"},
+	{"sorry", "to", "bother", "you"}, {"sorry", "to", "trouble", "you"}, {"excuse", "me"}, {"let", "us", "see"}, {"let", "me", "see"}, {"for", "this", "wall"}, {"for", "the", "wall"}, {"here"}, {"if", "you", "please"},
+}
+
+// clauseAt is how many atoms a leading clause and its sign take: 0 where there is none, or nothing follows.
+func clauseAt(atoms []atom) int {
+	for _, t := range leadClauses {
+		n := len(t)
+		if len(atoms) < n+2 || atoms[n].kind != aSign {
+			continue
+		}
+		switch atoms[n].text {
+		case ",", ".", "!", ":", ";", "-", "--":
+		default:
+			continue
+		}
+		same := true
+		for i, w := range t {
+			same = same && atoms[i].text == w
+		}
+		if same {
+			return n + 1
+		}
+	}
+	return 0
+}
+
 // pastLead leaves out what only leads a line on. also reports whether an "also" was among it.
 func pastLead(atoms []atom) (rest []atom, also bool) {
 	rest = atoms
 	for len(rest) > 1 {
+		if n := clauseAt(rest); n > 0 {
+			rest = rest[n:]
+			continue
+		}
 		switch w := rest[0].text; {
 		case rest[0].kind == aSign && (w == "," || w == "." || w == "!" || w == "-" || w == "--") && len(rest) < len(atoms):
 			rest = rest[1:]

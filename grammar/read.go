@@ -32,7 +32,11 @@ func Read(line string, c Context) Reading {
 	if short, ok := shortly(atoms, c, true); ok && !c.deep {
 		return short
 	}
-	left, ok := withoutSizes(atoms)
+	led, _ := pastLead(atoms)
+	left, ok := withoutSizes(led)
+	if ok && len(left) == len(led) {
+		left = atoms
+	}
 	if !ok {
 		return askedBack(0, "What does that come to for the wall?", "opening at least 32")
 	}
@@ -125,6 +129,9 @@ func readNormal(line string, c Context) ([]Act, bool) {
 		}
 		a.End = utf8.RuneCountInString(line)
 		for _, st := range a.Statements {
+			if strings.Contains(st.Name.Wall, ",") || strings.Count(st.Name.Wall, " ") > 2 {
+				return nil, false // "oh, one more thing: fewest posts" names no wall
+			}
 			if loosely(st) && Normal(acts) != strings.TrimSpace(line) {
 				return nil, false // `extra 4x4 40" x 2` is read with care
 			}
