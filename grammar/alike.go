@@ -18,8 +18,11 @@ const soundsLike = `
 	six: sicks sics
 	eight: ate ait
 	five: fife
+	sorry: sory sorrry
+	oops: opps ooops
 	inches: inchs
 	feet: feat feats fete
+	dollars: dolars dollers dollors dolers
 	cents: sense scents sents
 	eighth: eight
 	sixteenth: sixteen

@@ -134,7 +134,9 @@ func (a *amended) substitute(it item, rest []item) (ok, clear bool) {
 	}
 	acc := append([]item{}, a.acc...)
 	if it.value() {
+		counted := acc[at].lim.lo
 		acc[at] = item{token: it.token, lim: inherit(it.lim, acc[at].lim)}
+		manyAfter(acc, at, counted)
 	} else {
 		acc[at] = it
 	}
@@ -219,6 +221,8 @@ func replaces(l, was *limit) (fits, same bool) {
 	switch {
 	case a.size != "" || b.size != "":
 		return a.size != "" && b.size != "", true
+	case l.of == nil && was.of != nil && l.hi == nil && was.hi == nil && len(l.lead)+len(l.tail) == 0 && small(a) && small(b):
+		return a.unit == bare || a.unit == b.unit || b.unit != bare, a.unit == b.unit // "two inches taller than the wall, sorry, three"
 	case l.of != nil || was.of != nil:
 		return l.of != nil && was.of != nil, true
 	case a.unit == b.unit:
@@ -229,6 +233,22 @@ func replaces(l, was *limit) (fits, same bool) {
 		return false, false
 	}
 	return true, true
+}
+
+// small reports whether an amount is a length that something can stand past something else, and no height by itself.
+func small(a *amount) bool {
+	return a.unit != money && a.unit != percent && !a.times && (a.unit == metric || a.val.Less(twelve))
+}
+
+// manyAfter makes a noun that was counted as one the noun of many, where it is more after all: "one walk-through, no, two".
+func manyAfter(acc []item, at int, was *amount) {
+	now := acc[at].lim.lo
+	if at+1 >= len(acc) || acc[at+1].value() || acc[at+1].kind != kPart || acc[at+1].index > 0 || was.unit != bare || !was.val.Eq(oneRat) || now.unit != bare || !now.val.IsInt() || !oneRat.Less(now.val) || acc[at+1].plural() {
+		return
+	}
+	noun := *acc[at+1].token
+	noun.text += "s"
+	acc[at+1].token = &noun
 }
 
 // sameNoun reports whether one word can stand in for another: sides for sides, bay 2 for bay 1, one quantity for another.

@@ -39,6 +39,8 @@ func (l *lexing) bind() {
 	l.facesOfBoards()
 	l.leftBay()
 	l.perUnit()
+	l.readings()
+	l.allOfThem()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {

@@ -211,7 +211,7 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	if (n.Quantity == solver.PostFromLeft || n.Quantity == solver.PostFromRight) && d.op == solver.Plus && (k.adds() || k.has(kAnother) != nil) {
 		return k.addedAt(m)
 	}
-	if n.Quantity == solver.AddedPosts && d.op == solver.Plus && k.tellsOfAdding() {
+	if n.Quantity == solver.AddedPosts && d.op == solver.Plus && (k.tellsOfAdding() || k.addsBetween()) {
 		m.st.Op = solver.Eq
 		return k.finish(reading{made: []made{m}})
 	}
@@ -235,6 +235,12 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 func (k *clause) tellsOfAdding() bool {
 	t := k.has(kChange)
 	return t != nil && t.text == "adding" && (strings.HasSuffix(t.before, "am") || strings.HasSuffix(t.before, "are")) && k.has(kMore) == nil && k.has(kAnother) == nil
+}
+
+// addsBetween reports whether posts are added between the end posts, and not more of them: these are all the posts there.
+func (k *clause) addsBetween() bool {
+	t := k.has(kChange)
+	return t != nil && firstWord(t.text) == "add" && k.about("between posts") && k.has(kMore) == nil && k.has(kAnother) == nil
 }
 
 // falling reports whether the words of change are of the ground that falls.

@@ -56,7 +56,7 @@ var clauseKinds []func(*clause) (reading, bool)
 
 func init() {
 	clauseKinds = []func(*clause) (reading, bool){
-		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).sizedAfter, (*clause).overage, (*clause).shop, (*clause).best, (*clause).related, (*clause).extraPercent, (*clause).comparedTo, (*clause).shifted, (*clause).changed, (*clause).none, (*clause).soMany, (*clause).nextBay, (*clause).plain,
+		(*clause).whole, (*clause).claimed, (*clause).field, (*clause).sizedAfter, (*clause).overage, (*clause).pricedAgain, (*clause).shop, (*clause).best, (*clause).related, (*clause).extraPercent, (*clause).comparedTo, (*clause).shifted, (*clause).changed, (*clause).none, (*clause).soMany, (*clause).nextBay, (*clause).plain,
 	}
 }
 

@@ -76,6 +76,9 @@ func (g *grouping) headWord(i int) bool {
 		if t.as(kFill) != nil && !g.empty() {
 			return true // "two spare boards in the order"
 		}
+		if g.putOn(i) {
+			return true // "throw two spare boards on the order"
+		}
 		if g.claimedBefore(i) {
 			return true
 		}

@@ -40,6 +40,9 @@ func (s *speech) spokenAfter(acc []item, a, b *limit) (*limit, bool) {
 // inherit gives a correction the relation, the dimensions and the unit of what it corrects, where it has none itself.
 func inherit(l, was *limit) *limit {
 	out := *l
+	if l.of == nil && was.of != nil {
+		out.of, out.way = was.of, was.way
+	}
 	if len(l.lead) == 0 && !related(l.tail) {
 		out.lead = was.lead
 		for _, t := range was.tail {

@@ -38,7 +38,7 @@ var inquiries = []entry{
 		what am i (allowed|able) to (choose|pick)
 		what (choice|freedom|leeway|latitude) (do|have) (i|we) [have]`},
 	{kind: kQuest, key: "marks", loose: true, ways: `
-		whereabouts [(on (the|) POST)] [(do|does|should|must)] [(my|the)] MARK [(go|fall|come|land|sit)] [(on POST)]
+		where [(on (the|) POST)] [(do|does|should|must)] [(my|the)] MARK [(go|fall|come|land|sit)] [(on POST)]
 		at (what|which) (height|heights) (do|does|should|must|will) BRACKET (go|sit|get mounted|get screwed|land)
 		where [do|should] (i|we) (put|make|draw|set|place) [(my|the|all)] MARK [(on) POST]
 		(what|which) heights do (i|we) (mark|drill|set|put) [(at|on|them)]

@@ -20,7 +20,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		counter, classroom,
 		atEase,
 		homely,
-		bench)
+		bench,
+		benches)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -63,7 +64,7 @@ func fold(atoms []atom) []atom {
 	for i := 0; i < len(atoms); {
 		a := atoms[i]
 		next := i + 1
-		if a.kind == aWord && !r.halfOfNumber(i) {
+		if a.kind == aWord && !r.halfOfNumber(i) && !(a.text == "step" && r.word(i-1) == "by") { // "step by step through"
 			if f := v.match(r, i); len(f) > 0 && !(f[0].next == i+1 && f[0].entry.key == a.text) {
 				next = f[0].next
 				a.text, a.end = f[0].entry.key, atoms[next-1].end

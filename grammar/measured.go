@@ -52,6 +52,9 @@ func (l *lexing) trailingBounds() {
 	}
 	for i := 1; i+1 < len(l.tokens); i++ {
 		t, next := &l.tokens[i], &l.tokens[i+1]
+		if t.kind == kRel && t.as(kBound) != nil && l.tokens[i-1].kind == kNum && next.kind == kPart && next.key() == "size" {
+			t.kind = kBound // "500 dollars at most on the material"
+		}
 		if t.kind != kComma || next.as(kBound) == nil || next.as(kPart) != nil || l.tokens[i-1].kind != kNum {
 			continue
 		}
@@ -112,6 +115,8 @@ func (l *lexing) verbsOfChange() {
 			t.kind = kMove
 		case t.kind == kCutWord && t.text == "cut" && next.kind == kPart && i+2 < len(l.tokens) && (l.tokens[i+2].kind == kDown || l.tokens[i+2].kind == kNum && strings.HasSuffix(l.tokens[i+2].before, "by")):
 			t.kind, t.found = kChange, []found{{entry: minusSign}} // "cut the wall down to 44"
+		case t.kind == kCmd && t.text == "take" && l.takenAway(i+1):
+			t.kind, t.found = kChange, []found{{entry: minusSign}} // "take one rail away"
 		case t.kind == kSellLess && t.text == "out of" && i > 0 && l.tokens[i-1].kind == kNum && next.kind == kPart && !next.is(kStockWord):
 			t.kind, t.found = kOff, []found{{entry: takenOff}}
 		}
@@ -207,3 +212,31 @@ func (l *lexing) comeOut() {
 		}
 	}
 }
+
+// takenAway reports whether a count of parts and "away" or "out" stand at token i, after "take". It drops the latter.
+func (l *lexing) takenAway(i int) bool {
+	if l.tokens[i].kind == kNum && (l.tokens[i].amt.unit != bare || !l.tokens[i].amt.val.IsInt()) {
+		return false
+	}
+	j := i
+	if l.tokens[j].kind == kNum {
+		j++
+	} else if w := lastWord(l.tokens[j].before); w != "a" && w != "one" {
+		return false
+	}
+	if j+1 >= len(l.tokens) || !l.tokens[j].is(kPart) || l.tokens[j].index > 0 || !takenParts[l.tokens[j].as(kPart).key] {
+		return false
+	}
+	if w := l.tokens[j+1].text; w != "away" && w != "out" && w != "off" {
+		return false
+	}
+	if j+2 < len(l.tokens) && l.tokens[j+2].kind != kComma && l.tokens[j+2].kind != kStop && l.tokens[j+2].kind != kQMark && l.tokens[j+2].kind != kAnd {
+		return false
+	}
+	l.tokens[j].kind = kPart
+	l.drop(j + 1)
+	return true
+}
+
+// takenParts are parts of which some can be taken away.
+var takenParts = map[string]bool{"rail": true, "stiffener": true, "post": true, "added post": true, "bay": true, "opening": true}

@@ -66,7 +66,11 @@ func (k *clause) stock(g goods) (reading, bool) {
 		}
 		return k.finish(r)
 	}
-	return k.one(solver.Statement{Name: n, Op: op, Value: v}, carry{})
+	r, ok := k.one(solver.Statement{Name: n, Op: op, Value: v}, carry{})
+	if op == solver.Eq {
+		r.carry.sold = list
+	}
+	return r, ok
 }
 
 // shortestSold is the shortest lumber, in feet, that a bare number before a length can be: below it, it counts boards.

@@ -15,7 +15,7 @@ var outsiders = wordSet(`
 	baby babies toddler toddlers kid kids kiddo child children boy boys girl girls son sons daughter daughters grandkid grandkids grandchild grandchildren granddaughter grandson
 	wife husband mom mum mother dad father grandma grandmother grandpa grandfather sister brother aunt uncle family parents helper guests visitors folks people everybody everyone somebody someone anybody nobody
 	stroller strollers pram wheelchair chair chairs wheelbarrow wheelbarrows barrow mower lawnmower cart carts wagon trolley bike bikes bicycle scooter trike grill barbecue bbq smoker table tables couch
-	sofa bench hammock hose broom brush shovel rake vacuum leaf leaves blower hand hands arm arms fist knee knees leg legs elbow shoulder shoulders finger fingers toes ball balls toy toys
+	sofa bench hammock hose broom brush shovel rake vacuum leaf leaves blower hand hands arm arms fist knee knees leg legs eye eyes eyesight ears hip hips elbow shoulder shoulders finger fingers toes ball balls toy toys
 	snow ice rain water runoff puddles puddle wind breeze sun sunlight light shade dirt mud dust slush hail view lake street road traffic windowsill sill window windows cushion cushions planter planters
 	walker walkers carriage fridge refrigerator dresser dolly tractor snowblower tiller cooler cot stretcher rollator bin bins flowerpot pots pot plants plant bushes hedge crew truck trailer van money cash budget digging sawing sweeping mowing painting sanding cleaning
 `)
@@ -81,6 +81,7 @@ func pleads(w []string) bool {
 	if onlyWood(w) {
 		return true
 	}
+	w = asOnce(w)
 	at := 0
 	for at < len(w) && (owned[w[at]] || noun[w[at]] && w[at] != "one" || w[at] == "no" || pleaStates[w[at]] && at > 0) {
 		at++
@@ -103,6 +104,17 @@ func pleads(w []string) bool {
 		return p.states && !p.acts || p.acts && reachesOut(w[at:])
 	}
 	return p.acts || p.states || p.wood || p.placed && !p.denied
+}
+
+// asOnce puts "weak" in the place of words that tell that something is not what it was: "my eyes aren't what they were".
+func asOnce(w []string) []string {
+	said := strings.Join(w, " ")
+	for _, was := range []string{"what they were", "what they used to be", "what it was", "what it used to be", "as good as they were", "as good as they used to be", "as sharp as they were", "as sharp as they used to be", "so good anymore", "so good any more"} {
+		if left, ok := strings.CutSuffix(said, " not "+was); ok {
+			return append(strings.Fields(left), "weak")
+		}
+	}
+	return w
 }
 
 // takes counts word i of a clause, whose subject stands at the word at. It reports false where the word is none of a plea.

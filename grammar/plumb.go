@@ -161,9 +161,9 @@ func (k *clause) floorAt() (reading, bool) {
 		return r, true
 	}
 	k.sides = k.againstOther()
+	again := k.slopeAgain()
 	floor := k.unnamedFloor() || k.about("floor") || k.about("off floor") || k.about("drop") || len(k.things) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight
 	across := k.across()
-	again := k.floorAgain()
 	if len(k.values) != 1 || len(k.sides) != 1 && !across && !again || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
 		return reading{}, false
 	}
@@ -201,37 +201,51 @@ func (k *clause) floorAt() (reading, bool) {
 	if sign == 0 && len(k.things) == 1 && k.about("off floor") && strings.HasSuffix(k.items[k.things[0]].text, " up") {
 		sign = 1 // "slab up 1/2 at the right post"
 	}
-	if !across && !again && k.items[k.sides[0]].key() == "left" {
+	if sign == 0 && again {
+		sign = k.carry.slope.sign
+	}
+	side := k.carry.slope.side
+	if len(k.sides) == 1 {
+		side = k.items[k.sides[0]].key()
+	}
+	told := slope{side, sign}
+	if !across && side == "left" {
 		sign = -sign
 	}
 	if v := k.items[k.values[0]].lim; v.lo.minus {
 		return reading{}, false
 	}
 	v, ok := k.length(k.values[0])
-	if !ok || sign == 0 || !across && !again && k.items[k.sides[0]].key() == "middle" {
+	if !ok || sign == 0 || !across && side == "middle" {
 		return reading{}, false
 	}
 	if sign < 0 {
 		v.Num = v.Num.Neg()
 	}
 	m := made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}
-	return k.finish(reading{made: []made{m}})
+	r, ok := k.finish(reading{made: []made{m}})
+	r.carry.slope = told
+	return r, ok
 }
 
-// floorAgain reports whether the floor at the right end post was told before in this line, and another figure for it is told
-// now: "he has the floor an inch lower at the right, but I get an inch and a half lower".
-func (k *clause) floorAgain() bool {
-	if len(k.sides)+len(k.things) > 0 || k.carry.name == nil || k.carry.name.Quantity != solver.FloorAtRight {
-		return false
+// slope is at which end a floor was told to lie lower or higher, and which of the two.
+type slope struct {
+	side string
+	sign int
+}
+
+func (s slope) key() string {
+	if s.sign == 0 {
+		return ""
 	}
-	for _, g := range k.s.groups {
-		for _, it := range g.items {
-			if !it.value() && it.kind == kSide && it.key() != "right" {
-				return false
-			}
-		}
-	}
-	return k.has(kMore) != nil || k.has(kChange) != nil || k.has(kDown) != nil || k.has(kRel) != nil
+	return s.side + itoa(s.sign+1)
+}
+
+// slopeAgain reports whether a claim gives its own figure for a floor that was told before: "…; the plans claim a quarter inch
+// lower" is how much lower that end is, and no change of it.
+func (k *clause) slopeAgain() bool {
+	told := k.force == Check || k.has(kMore) != nil || k.has(kChange) != nil || k.has(kDown) != nil || k.has(kRel) != nil
+	return told && k.carry.slope.sign != 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight && len(k.sides)+len(k.dims)+len(k.things) == 0
 }
 
 // across reports whether "from left to right" tells which way the floor goes.

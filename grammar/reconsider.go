@@ -10,6 +10,7 @@ func init() {
 		(*lexing).guarded, (*lexing).takesLeave, (*lexing).stepAway, (*lexing).calledNothing, (*lexing).looksAt, (*lexing).planSaid, (*lexing).pair, (*lexing).chosenWay, (*lexing).anyAdded, (*lexing).comesAndGoes, (*lexing).namedClaim,
 		(*lexing).wherePosts, (*lexing).theRight, (*lexing).topComesAt, (*lexing).seemsSo,
 		(*lexing).asCloseTo,
+		(*lexing).bidsMind, (*lexing).checksAll,
 	}
 }
 

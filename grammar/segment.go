@@ -226,5 +226,8 @@ func (c carry) key() string {
 	if c.item != nil {
 		s += "/" + c.item.String()
 	}
-	return s + "/" + itoa(c.bay) + c.wall
+	for _, v := range c.sold {
+		s += v.String() + ","
+	}
+	return s + "/" + itoa(c.bay) + c.wall + c.slope.key()
 }

@@ -104,7 +104,7 @@ func (k *clause) lengthOf(l *limit) (*solver.Value, bool) {
 
 // price reads "2x6 twelve-footers are 11.48 apiece", "brackets are 3.49 apiece", "a box of 100 screws is 9.00".
 func (k *clause) price(g goods) (reading, bool) {
-	if !k.only(kPriceVerb, kEach, kX, kItem, kBoxOf, kPer, kRel, kSell, kHave, kTo, kMore) || k.has(kHave) != nil && k.has(kEach) == nil || k.boughtMore() {
+	if !k.only(kPriceVerb, kEach, kX, kItem, kBoxOf, kPer, kRel, kSell, kHave, kTo, kMore) || k.has(kHave) != nil && k.has(kEach) == nil || k.boughtMore() || k.tellsOfThem() {
 		return reading{}, false
 	}
 	said := k.has(kPriceVerb) != nil || k.has(kEach) != nil || len(g.cash) == 1 || len(g.items) == 1 && k.carry.item != nil && k.carry.item.Quantity == solver.Price
@@ -129,6 +129,8 @@ func (k *clause) price(g goods) (reading, bool) {
 		n.Item = g.size
 		if n.Item == "" && k.carry.item != nil {
 			n.Item = k.carry.item.Item
+		} else if n.Item == "" && k.carry.name != nil && k.carry.name.Quantity == solver.Stock {
+			n.Item = k.carry.name.Item // "2x6s come in twelves and sixteens, the sixteens are 14.50"
 		}
 		if n.Item == "" {
 			n.Item = "rails"
@@ -149,7 +151,8 @@ func (k *clause) price(g goods) (reading, bool) {
 	if !ok || len(g.others) > 0 || v.Num.Sign() < 0 {
 		return reading{}, false
 	}
-	return k.one(solver.Statement{Name: n, Op: solver.Eq, Value: v}, carry{item: &n})
+	r, ok := k.one(solver.Statement{Name: n, Op: solver.Eq, Value: v}, carry{item: &n})
+	return k.soldOnly(r, n), ok
 }
 
 func (k *clause) boughtMore() bool {

@@ -31,6 +31,8 @@ type carry struct {
 	op     solver.Op
 	item   *solver.Name // what was priced
 	wall   string
+	slope  slope          // of a floor that was told to lie lower or higher at one end
+	sold   []solver.Value // lengths on sale, with their size in name
 }
 
 // group is a stretch of the line with one force.

@@ -103,6 +103,7 @@ func mend(atoms []atom, c Context, r Reading) Reading {
 	var places []int
 	var options [][]string
 	d := words()
+	atoms, heard := plainlyMeant(atoms)
 	for i, a := range atoms {
 		if a.kind != aWord || d.known[a.text] || a.glued && i > 0 && atoms[i-1].kind == aDigits || namesWall(atoms, i, c) {
 			continue
@@ -116,7 +117,11 @@ func mend(atoms []atom, c Context, r Reading) Reading {
 	if len(places) == 0 || len(places) > mostMended || len(atoms) > 200 {
 		return r
 	}
-	return tryMended(atoms, c, r, places, options)
+	got := tryMended(atoms, c, r, places, options)
+	if got.Ask == nil {
+		got.Taken = append(heard, got.Taken...)
+	}
+	return got
 }
 
 func namesWall(atoms []atom, i int, c Context) bool {

@@ -1,0 +1,78 @@
+package grammar
+
+import (
+	"slices"
+	"strings"
+
+	"saywright/solver"
+)
+
+// themWords point back at lengths that were just said to be on sale.
+var themWords = wordSet("those they these them")
+
+// pointsAtThem reports whether the empty words before an item hold such a word.
+func pointsAtThem(before string) bool {
+	return slices.ContainsFunc(strings.Fields(before), func(w string) bool { return themWords[w] })
+}
+
+// tellsOfThem reports whether the clause says what is on sale, and then what "those" cost: two things, not one.
+func (k *clause) tellsOfThem() bool {
+	if k.has(kSell) == nil {
+		return false
+	}
+	for i := 1; i < len(k.items); i++ {
+		if k.items[i-1].breaks() && pointsAtThem(leadOf(k.items[i])) && (k.items[i].value() || k.items[i].kind == kPriceVerb) {
+			return true
+		}
+	}
+	return false
+}
+
+// pricedAgain reads what lengths that were just said to be on sale cost: "four by fours come in eights, and those are 13.49".
+func (k *clause) pricedAgain() (reading, bool) {
+	sold := k.carry.sold
+	if len(sold) == 0 || k.carry.name == nil || k.carry.name.Quantity != solver.Stock || len(k.values) != 1 || len(k.things)+len(k.dims)+len(k.sides) > 0 || !pointsAtThem(leadOf(k.items[0])) || !k.only(kPriceVerb, kEach) {
+		return reading{}, false
+	}
+	k.spokenPrice()
+	lim := k.items[k.values[0]].lim
+	op, rel := lim.relation()
+	if !rel || op != solver.Eq || lim.hi != nil || lim.of != nil || len(lim.tail) > 0 || lim.lo.unit != money && lim.lo.unit != bare || lim.lo.size != "" || lim.lo.times || lim.lo.frac && !lim.lo.point {
+		return reading{}, false
+	}
+	if lim.lo.unit == bare && k.has(kPriceVerb) == nil && k.has(kEach) == nil && !lim.lo.money2 {
+		return reading{}, false // "those are 13"
+	}
+	v, ok := k.s.value(*lim.lo, solver.Money)
+	if !ok || v.Num.Sign() <= 0 {
+		return reading{}, false
+	}
+	r := reading{}
+	for i := range sold {
+		n := solver.Name{Quantity: solver.Price, Item: k.carry.name.Item, Long: &sold[i]}
+		if n.Item == "" {
+			n.Item = "rails"
+		}
+		r.made = append(r.made, made{st: solver.Statement{Name: n, Op: solver.Eq, Value: v}, at: k.at()})
+	}
+	item := r.made[len(r.made)-1].st.Name
+	r, ok = k.finish(r)
+	r.carry.item = &item
+	return r, ok
+}
+
+// soldOnly gives a price that also says that nothing else is sold the list of lengths it says: "we only stock 4x4s in eights, at
+// 13.49 each".
+func (k *clause) soldOnly(r reading, n solver.Name) reading {
+	sell := k.has(kSell)
+	if sell == nil || n.Long == nil || len(r.made) != 1 || k.has(kOnly) == nil && !slices.ContainsFunc(strings.Fields(sell.text), func(w string) bool { return w == "only" || w == "just" }) {
+		return r
+	}
+	name := solver.Name{Quantity: solver.Stock}
+	if n.Item != "rails" {
+		name.Item = n.Item
+	}
+	st := solver.Statement{Name: name, Op: solver.Eq, Value: solver.Value{List: []solver.Value{*n.Long}}}
+	r.made = append([]made{{st: st, at: k.at()}}, r.made...)
+	return r
+}
