@@ -84,3 +84,23 @@ var (
 	twoInches     = exact.Int(51) // in millimeters
 	measuredEntry = &entry{kind: kMeasured, key: "measured"}
 )
+
+// gapsEven takes "the gaps even" at the end of its part of the line for the wish that they be.
+func (l *lexing) gapsEven() {
+	for i := 0; i+1 < len(l.tokens); i++ {
+		t, next := &l.tokens[i], &l.tokens[i+1]
+		if t.kind != kPart || t.key() != "gap" || !t.plural() || next.text != "even" && next.text != "equal" || next.before != "" && next.before != "all" || i > 0 && l.tokens[i-1].kind != kComma && l.tokens[i-1].kind != kAnd && l.tokens[i-1].kind != kStop {
+			continue
+		}
+		if i+2 < len(l.tokens) && l.tokens[i+2].kind != kComma && l.tokens[i+2].kind != kStop && l.tokens[i+2].kind != kAnd {
+			continue
+		}
+		if w := firstWord(t.before); w == "are" || w == "is" {
+			continue // "are the gaps even"
+		}
+		t.kind, t.found, t.end = kGoal, []found{{entry: evenGaps}}, next.end
+		l.drop(i + 1)
+	}
+}
+
+var evenGaps = &entry{kind: kGoal, key: "even gaps"}

@@ -41,6 +41,7 @@ func (l *lexing) bind() {
 	l.perUnit()
 	l.readings()
 	l.allOfThem()
+	l.gapsEven()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {

@@ -17,7 +17,7 @@ func pointsAtThem(before string) bool {
 
 // tellsOfThem reports whether the clause says what is on sale, and then what "those" cost: two things, not one.
 func (k *clause) tellsOfThem() bool {
-	if k.has(kSell) == nil {
+	if k.has(kSell) == nil && len(k.carry.sold) == 0 {
 		return false
 	}
 	for i := 1; i < len(k.items); i++ {

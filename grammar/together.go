@@ -14,7 +14,7 @@ func together(r Reading, atoms []atom) Reading {
 	if r.Ask != nil {
 		return r
 	}
-	r.Acts = withoutEchoes(r.Acts)
+	r.Acts = withoutEchoes(r.Acts, atoms)
 	for i := range r.Acts {
 		if q := oddOne(r.Acts, i, atoms); q != nil {
 			at := r.Acts[i].At
@@ -27,10 +27,10 @@ func together(r Reading, atoms []atom) Reading {
 
 // withoutEchoes leaves out a question for the very thing that a "why" is after ("why has the list got that many boards on it"), and
 // a quantity after one limit of it.
-func withoutEchoes(acts []Act) []Act {
+func withoutEchoes(acts []Act, atoms []atom) []Act {
 	var out []Act
 	for i, a := range acts {
-		if i > 0 && a.Kind == Ask && acts[i-1].Kind == Why && a.Topic != "" && a.Topic == acts[i-1].Topic && a.As == "" {
+		if i > 0 && a.Kind == Ask && acts[i-1].Kind == Why && a.Topic != "" && a.Topic == acts[i-1].Topic && a.As == "" && !asksAnew(a, atoms) {
 			continue
 		}
 		if n := len(out); n > 0 && a.Kind == Forget && out[n-1].Kind == Forget && a.Name != nil && len(out[n-1].Statements) == 1 && out[n-1].Statements[0].Name == *a.Name {
@@ -39,6 +39,20 @@ func withoutEchoes(acts []Act) []Act {
 		out = append(out, a)
 	}
 	return out
+}
+
+// asksAnew reports whether a question begins with its own word of asking after a break: "how did you arrive at the number of posts,
+// and where does the new one stand".
+func asksAnew(a Act, atoms []atom) bool {
+	i := atomAt(atoms, a.At)
+	if i < 1 || atoms[i-1].kind != aSign && atoms[i-1].text != "and" {
+		return false
+	}
+	switch atoms[i].text {
+	case "where", "whereabouts", "how", "what", "which":
+		return true
+	}
+	return false
 }
 
 // oddOne is the question that one act of several raises, nil where there is none.
