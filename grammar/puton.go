@@ -7,16 +7,16 @@ import (
 
 // putters are verbs that put something on a paper; whoPuts are words by which it is told that somebody has.
 var (
-	putters = wordSet("throw put stick tack toss slap add include pop chuck write place set mark draw enter")
-	whoPuts = wordSet("i we he she they it who someone somebody was were is are been has have had did not does do")
-	wantsIt = wordSet("want need like prefer wish would")
-	onPaper = wordSet("on in onto to into")
+	putters   = wordSet("throw put stick tack toss slap add include pop chuck write place set mark draw enter")
+	whoPuts   = wordSet("i we he she they it who someone somebody was were is are been has have had did not does do")
+	wantsIt   = wordSet("want need like prefer wish would")
+	intoPaper = wordSet("on in onto to into")
 )
 
 // putOn reports whether the name of a paper at item i is where something is to be put, and no source of a claim: "throw two spare
 // boards on the order". A sentence that only tells what stands on a paper, or who put it there, claims it.
 func (g *grouping) putOn(i int) bool {
-	if g.g.force != State || g.g.cmd != "" || g.g.head != nil && g.g.head.key() != string(State) || g.empty() || g.atBreak(i) || !hasValue(g.g.items) || !onPaper[firstWord(g.list[i].text)] {
+	if g.g.force != State || g.g.cmd != "" || g.g.head != nil && g.g.head.key() != string(State) || g.empty() || g.atBreak(i) || !hasValue(g.g.items) || !intoPaper[firstWord(g.list[i].text)] {
 		return false
 	}
 	first := strip(g.g.items)[0]
