@@ -2,6 +2,7 @@ package grammar
 
 import (
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // amended is what stands of a stretch after the corrections in it. Where a correction names only a part of what it
@@ -155,6 +156,9 @@ func (a *amended) place(it item, rest []item) (at int, clear bool) {
 	for i, was := range a.acc {
 		switch {
 		case was.value() && it.value():
+			if was.lim.of != nil && it.lim.of == nil && len(it.lim.lead)+len(it.lim.tail) == 0 && !small(it.lim.lo, was.lim.lo) && it.lim.lo.val.Less(exact.Int(36)) && it.lim.lo.unit != metric {
+				return -1, false // "two inches over the wall, sorry, two feet": over it, or in all?
+			}
 			if fits, same := replaces(it.lim, was.lim); fits {
 				at = i
 				values++
@@ -221,7 +225,7 @@ func replaces(l, was *limit) (fits, same bool) {
 	switch {
 	case a.size != "" || b.size != "":
 		return a.size != "" && b.size != "", true
-	case l.of == nil && was.of != nil && l.hi == nil && was.hi == nil && len(l.lead)+len(l.tail) == 0 && small(a) && small(b):
+	case l.of == nil && was.of != nil && l.hi == nil && was.hi == nil && len(l.lead)+len(l.tail) == 0 && small(a, b) && small(b, b):
 		return a.unit == bare || a.unit == b.unit || b.unit != bare, a.unit == b.unit // "two inches taller than the wall, sorry, three"
 	case l.of != nil || was.of != nil:
 		return l.of != nil && was.of != nil, true
@@ -235,9 +239,14 @@ func replaces(l, was *limit) (fits, same bool) {
 	return true, true
 }
 
-// small reports whether an amount is a length that something can stand past something else, and no height by itself.
-func small(a *amount) bool {
-	return a.unit != money && a.unit != percent && !a.times && (a.unit == metric || a.val.Less(twelve))
+// small reports whether an amount is a length that something can stand past something else, and no height by itself. A bare
+// number is of the unit of what it corrects.
+func small(a, like *amount) bool {
+	if a.unit == bare && like.unit == metric {
+		in := inUnitOf(*a, *like)
+		a = &in
+	}
+	return a.unit != money && a.unit != percent && !a.times && (a.unit == metric && a.val.Less(mm(300)) || a.unit != metric && a.val.Less(twelve))
 }
 
 // manyAfter makes a noun that was counted as one the noun of many, where it is more after all: "one walk-through, no, two".

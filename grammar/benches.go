@@ -33,6 +33,7 @@ var benches = []entry{
 	{kind: kQuest, key: "shopping", loose: true, ways: `
 		(what|which) [(all|lumber|stuff|wood)] (do|should|must|shall|can|will|would) (i|we|he|she|PERSON) (pull|grab|fetch|take|load|haul|pull down|bring|lift|pick) [(off|from|out of|down from|down off|down)] (rack|racks|shelf|shelves|yard|bin|bins|pile|stack|lumber rack|lumber racks|warehouse) [for (this|that|his|her|their|it) (order|job|wall|customer|one|PERSON)]
 		(what|which) [(all|lumber|stuff|wood)] (do|should|must|shall|can|will|would) (i|we|he|she|PERSON) (pull|grab|fetch|load|haul|pull down) for (this|that|his|her|their|it) (order|job|wall|customer|one|PERSON)`},
+	{kind: kQuest, key: "shopping", ways: "what is (that|it|this|all that) [all] in (boards|wood|lumber|timber|material|materials)"},
 	{kind: kFill, key: "fill", ways: `
 		(i|we|there) [(already)] (have|are|have got) [(my|the|our)] two [END] POST [(already|now)] (standing|up|in place|set|in the ground|there) [(already|now)]
 		(i|we) [(just|also)] (noticed|saw|discovered|realized|realised|spotted|learned|learnt|found out|gather|see) [that] (they|yard|store|shop|lumberyard|merchant|supplier) sell

@@ -79,7 +79,7 @@ func (g *grouping) headWord(i int) bool {
 		if g.putOn(i) {
 			return true // "throw two spare boards on the order"
 		}
-		if g.claimedBefore(i) {
+		if g.notAsClaimed(i) || g.claimedBefore(i) {
 			return true
 		}
 		if g.g.force != State && g.g.force != Check && (g.empty() || !g.atBreak(i)) {

@@ -223,7 +223,7 @@ var parts = []entry{
 		(short|shy) overall
 		when RAIL get cut
 		fitting (allowance|clearance|play)`},
-	{kind: kLoc, key: "in all", sense: meaning("| fit, ?shopping, ?cost, rails, cut, added posts, bays, openings, stiffeners, spare"), ways: "in all\nall told\nall up\nin total\nall in all\nall in"},
+	{kind: kLoc, key: "in all", sense: meaning("| fit, ?shopping, ?cost, rails, cut, added posts, bays, openings, spare"), ways: "in all\nall told\nall up\nin total\nall in all\nall in"},
 	{kind: kPart, key: "kerf", sense: meaning("kerf"), ways: `
 		kerf
 		[saw] (blade|saw) (takes|eats|removes|loses|leaves|cuts|wastes|is|takes out|kerf|width|thickness)

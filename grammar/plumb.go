@@ -244,8 +244,23 @@ func (s slope) key() string {
 // slopeAgain reports whether a claim gives its own figure for a floor that was told before: "…; the plans claim a quarter inch
 // lower" is how much lower that end is, and no change of it.
 func (k *clause) slopeAgain() bool {
-	told := k.force == Check || k.has(kMore) != nil || k.has(kChange) != nil || k.has(kDown) != nil || k.has(kRel) != nil
+	told := k.force == Check || k.isSo() || k.has(kMore) != nil || k.has(kChange) != nil || k.has(kDown) != nil || k.has(kRel) != nil
 	return told && k.carry.slope.sign != 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight && len(k.sides)+len(k.dims)+len(k.things) == 0
+}
+
+// isSo reports whether it is told how much lower or higher something lies, and nothing is to be changed: "I measured half an inch
+// lower", "it's half an inch lower".
+func (k *clause) isSo() bool {
+	if len(k.values) != 1 || k.has(kMove) != nil || k.items[k.values[0]].lim.to {
+		return false
+	}
+	for _, w := range k.words {
+		if t := k.items[w]; t.kind == kChange && t.text != "lower" && t.text != "higher" && t.text != "low" && t.text != "high" {
+			return false
+		}
+	}
+	before := leadOf(k.items[k.values[0]])
+	return k.has(kMeasured) != nil || endsIn(before, "is") || endsIn(before, "was") || strings.Contains(before, "measured") || strings.Contains(before, "found") || k.s.stating
 }
 
 // across reports whether "from left to right" tells which way the floor goes.

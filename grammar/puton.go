@@ -29,3 +29,16 @@ func (g *grouping) putOn(i int) bool {
 	}
 	return slices.ContainsFunc(words, func(w string) bool { return putters[w] }) && !slices.ContainsFunc(words, func(w string) bool { return whoPuts[w] })
 }
+
+// notAsClaimed parts what is so from what was claimed: "the gap is 2, not 2-1/2 as he claims". It reports whether the words of claiming
+// at item i stand behind such a pair.
+func (g *grouping) notAsClaimed(i int) bool {
+	n := len(g.g.items)
+	if g.g.force != State || g.g.cmd != "" || n < 3 || !g.afterthought(i) || g.atBreak(i) || !g.g.items[n-1].value() || g.g.items[n-2].value() || g.g.items[n-2].kind != kNot || !hasValue(g.g.items[:n-2]) {
+		return false
+	}
+	claimed := g.g.items[n-1]
+	g.g.items = strip(g.g.items[:n-2])
+	g.flush(group{force: Check, head: g.list[i].token, items: []item{claimed}})
+	return true
+}

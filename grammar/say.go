@@ -46,6 +46,7 @@ func oneStock(in []made) []made {
 			last.List = append(append([]solver.Value{}, last.List...), m.st.Value.List...)
 			continue
 		}
+		alsoPriced(out, m)
 		out = append(out, m)
 	}
 	return out

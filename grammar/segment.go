@@ -13,6 +13,7 @@ type made struct {
 	lim   *limit
 	kind  solver.Kind
 	doubt *solver.Question // the value cannot be meant as read
+	only  bool             // a list of lengths that was told with the price of its only one
 	alone bool             // of a count and a size that stand alone: "eight two by fours"
 }
 

@@ -61,6 +61,22 @@ func (k *clause) pricedAgain() (reading, bool) {
 	return r, ok
 }
 
+// alsoPriced puts lengths that are priced after "they only have twelves at 9.79" into that list: "… and sixteens at 14.50".
+func alsoPriced(out []made, m made) {
+	if m.st.Name.Quantity != solver.Price || m.st.Name.Long == nil {
+		return
+	}
+	for i := range out {
+		list := out[i].st.Value.List
+		if !out[i].only || slices.ContainsFunc(list, func(v solver.Value) bool { return v.String() == m.st.Name.Long.String() }) {
+			continue
+		}
+		if item := out[i].st.Name.Item; item == m.st.Name.Item || item == "" && m.st.Name.Item == "rails" {
+			out[i].st.Value.List = append(append([]solver.Value{}, list...), *m.st.Name.Long)
+		}
+	}
+}
+
 // soldOnly gives a price that also says that nothing else is sold the list of lengths it says: "we only stock 4x4s in eights, at
 // 13.49 each".
 func (k *clause) soldOnly(r reading, n solver.Name) reading {
@@ -73,6 +89,6 @@ func (k *clause) soldOnly(r reading, n solver.Name) reading {
 		name.Item = n.Item
 	}
 	st := solver.Statement{Name: name, Op: solver.Eq, Value: solver.Value{List: []solver.Value{*n.Long}}}
-	r.made = append([]made{{st: st, at: k.at()}}, r.made...)
+	r.made = append([]made{{st: st, at: k.at(), only: true}}, r.made...)
 	return r
 }
