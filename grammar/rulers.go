@@ -37,7 +37,7 @@ var rulers = []entry{
 	{kind: kFill, key: "fill", ways: `
 		(i|we|there) [(already)] (have|are|have got) [(my|the|our)] two [END] POST [(already|now)] (standing|up|in place|set|in the ground|there) [(already|now)]
 		(i|we) [(just|also)] (noticed|saw|discovered|realized|realised|spotted|learned|learnt|found out|gather|see) [that] (they|yard|store|shop|lumberyard|merchant|supplier) sell
-		[please] (count|include|figure|add|put|throw) (those|them|these|that) (in|on) [(as well|too|also)] [please]
+		[please] (count|include|figure) (those|them|these) in [(as well|too|also)] [please]
 		it would be (nicest|best|ideal|handiest|perfect|preferable|most convenient|easiest|safest|lovelier|nicer) if
 		(a (woman|man|boy|girl)) at (counter|desk)`},
 	{kind: kPart, key: "span", sense: meaning("span"), ways: "[(space|distance|room)] between (their|the) [(inside|inner|facing|two)] faces"},
