@@ -21,7 +21,7 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		atEase,
 		homely,
 		bench,
-		rulers)
+		rowsAndRacks)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

@@ -1,8 +1,8 @@
 package grammar
 
-// rulers are words of a class, an inspection and a counter: who speaks up from which bench, what its rulers show, what is pulled off
+// rowsAndRacks are words of a class, an inspection and a counter: who speaks up from which bench, what its rulers show, what is pulled off
 // which rack, beside those of the classroom.
-var rulers = []entry{
+var rowsAndRacks = []entry{
 	{kind: kCmd, key: "help with", loose: true, ways: `
 		(which|what) [(words|phrases|things|sentences|expressions|terms)] (can|could|may|should|do|would|might) (i|we|you|one|PERSON) [(use|say|ask|type|write)] [(when|if|to|for|whenever)] [(i|we|one|you|they|he|she)] [(want to|wish to|need to|like to|am|are)] (talk|talks|talking|speak|speaks|speaking|ask|asks|asking) about
 		how (can|could|may|should|do|would|might) (i|we|you|one|PERSON) [(best|properly)] (phrase|word|put) (things|something|anything|questions|it) about`},
