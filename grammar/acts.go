@@ -38,6 +38,9 @@ func (s *speech) do(g *group) {
 	case g.force == WhatIf || g.force == WhyNot || g.force == Check:
 		s.tried(g)
 	case g.force == Ask:
+		if g.topic == "layout" && g.head != nil && strings.HasSuffix(g.head.text, "come to") && s.boughtLast() {
+			g.topic = "cost" // "add one spare board, and what does that come to"
+		}
 		s.asked(g)
 	case g.force == Why:
 		s.why(g)

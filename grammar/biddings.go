@@ -33,7 +33,7 @@ var biddings = []entry{
 		(redo|repeat|reapply|reinstate|restore) (the|my|that|what) [(last|latest)] (thing|one|step|change|move|edit|entry|line|bit|part|command|instruction) [(i|you|we|that was)] [(just|had|have)] [(undid|undone|took back|taken back|took out|reversed|reverted|withdrew|cancelled|removed|scratched|dropped)] [(just now)]
 		(put|bring|add|give|get|stick|pop) [ME] (that|the|my|it) [last] (thing|one|step|change|move|edit|entry|line|bit|part) back [(in|on)] [again]
 		(put|bring|add|stick|pop) (that|it|the change|that change|my change|the last change|that one|the last one) back (in|on) [again]
-		(i|we) (should not have|did not mean to|did not want to|should never have) (undone|undo|taken back|take back|reversed|reverse) (that|it|the|my) [last] [(one|thing|change|step|bit)] [after all] [,] [(so|;)] [(could|can|would|will)] [you] [please] [(redo|restore|bring back|put back) (it|that)]
+		(i|we) (should not have|did not mean to|did not want to|should never have) (undone|undo|taken back|take back|reversed|reverse|taken that back|taken it back) [(that|it|the|my)] [last] [(one|thing|change|step|bit)] [after all] [,] [(so|;)] [(could|can|would|will)] [you] [please] [(redo|restore|bring back|put back) (it|that)]
 		(undo|reverse|cancel) (the|that|my|your) (undo|undoing)
 		(on second thought|no) [,] (i|we) (do want|want|did want|liked) (that|it) [back] [after all]
 		(step|go|move|roll) (forward|forwards) [(again|one|a step|one step)]`},

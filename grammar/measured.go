@@ -117,6 +117,9 @@ func (l *lexing) verbsOfChange() {
 			t.kind, t.found = kChange, []found{{entry: minusSign}} // "cut the wall down to 44"
 		case t.kind == kCmd && t.text == "take" && l.takenAway(i+1):
 			t.kind, t.found = kChange, []found{{entry: minusSign}} // "take one rail away"
+		case t.kind == kCmd && t.text == "take" && next.kind == kNum && i+3 < len(l.tokens) && (l.tokens[i+2].kind == kLim || l.tokens[i+2].kind == kBound || l.tokens[i+2].is(kLim)) && l.tokens[i+3].kind == kOff:
+			t.found = []found{{entry: forgetting}} // "take the two inch minimum off the gap"
+			l.drop(i + 3)
 		case t.kind == kSellLess && t.text == "out of" && i > 0 && l.tokens[i-1].kind == kNum && next.kind == kPart && !next.is(kStockWord):
 			t.kind, t.found = kOff, []found{{entry: takenOff}}
 		}
@@ -240,3 +243,5 @@ func (l *lexing) takenAway(i int) bool {
 
 // takenParts are parts of which some can be taken away.
 var takenParts = map[string]bool{"rail": true, "stiffener": true, "post": true, "added post": true, "bay": true, "opening": true}
+
+var forgetting = &entry{kind: kCmd, key: "forget"}

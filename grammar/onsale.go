@@ -257,6 +257,9 @@ func (l *lexing) comesAndGoes(i int) int {
 	if l.word(j) == "of" && l.word(j+1) == "stock" {
 		j++
 	}
+	if w := l.word(j + 1); l.word(j) == "this" && (w == "morning" || w == "afternoon" || w == "week") {
+		j += 2
+	}
 	for w := l.word(j); w == "again" || w == "now" || w == "today" || w == "stock" || w == "already" || w == "too" || w == "also"; w = l.word(j) {
 		j++
 	}

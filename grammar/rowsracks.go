@@ -5,6 +5,7 @@ package grammar
 var rowsAndRacks = []entry{
 	{kind: kCmd, key: "help with", loose: true, ways: `
 		(which|what) [(words|phrases|things|sentences|expressions|terms)] (can|could|may|should|do|would|might) (i|we|you|one|PERSON) [(use|say|ask|type|write)] [(when|if|to|for|whenever)] [(i|we|one|you|they|he|she)] [(want to|wish to|need to|like to|am|are)] (talk|talks|talking|speak|speaks|speaking|ask|asks|asking) about
+		(which|what) (questions|things|sort of questions|kinds of questions) (can|could|may|should|do|would|might) (i|we|one|PERSON) (put|ask) [(to)] (you|it) about
 		how (can|could|may|should|do|would|might) (i|we|you|one|PERSON) [(best|properly)] (phrase|word|put) (things|something|anything|questions|it) about`},
 	{kind: kHead, key: "check", loose: true, ways: `
 		[(one|another|that|this|some)] PERSON [(in|at|by|from|near|over in|over by|over at|on|off)] [(back|front|first|second|third|last|middle|other|far|next)] (row|rows|corner|bench|table|window|door|desk|counter|group|class|team|crew|seat|seats) [(just|also)] (SAYS|DRAWS|has got|came up with|comes up with|works it out as|worked it out as|worked it out to be) [that]`},
