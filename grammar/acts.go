@@ -12,7 +12,7 @@ import (
 func (s *speech) perform() {
 	for i := range s.groups {
 		g := &s.groups[i]
-		s.head = g.head
+		s.head, s.metric = g.head, g.metric
 		g.leaves = g.cmd == "quit" && g.head != nil && !s.farewell(i)
 		s.stating = g.head != nil && (g.force == State || g.force == Check && len(s.acts) > 0)
 		before := len(s.acts)

@@ -62,7 +62,7 @@ func (a *amended) amend(part []item) bool {
 	if !ok {
 		return false
 	}
-	if a.meant && len(a.done) == 1 && len(r.made) == 1 {
+	if a.meant && len(a.done) == 1 && len(r.made) == 1 && a.done[0].kind == r.made[0].kind {
 		a.done = r.made
 	} else if a.done, ok = replace(a.done, r.made); !ok {
 		a.s.notUnderstood(a.g, part)

@@ -62,6 +62,9 @@ func (k *clause) addedAt(m made) (reading, bool) {
 		return reading{}, false
 	}
 	list := []made{m}
+	if len(k.things) == 0 {
+		return reading{}, false
+	}
 	if n := k.items[k.things[0]].token; !n.plural() && !endsIn(n.before, "the") {
 		more := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.AddedPosts}, Op: solver.Plus, Value: solver.Number(1)}
 		list = []made{{st: more, at: k.at(), kind: solver.Count}, m}

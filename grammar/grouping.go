@@ -178,6 +178,7 @@ func (g *grouping) flush(next group) {
 		g.g.force = WhatIf // "does a 3 inch gap work"
 	}
 	if len(strip(g.g.items)) > 0 || g.g.force != State && g.g.force != "" || g.g.cmd != "" || g.g.topic != "" {
+		g.g.metric = g.s.metric
 		g.s.groups = append(g.s.groups, g.g)
 	}
 	g.g = next

@@ -80,11 +80,26 @@ func (r reader) unit(i int) (k unitKind, size exact.Rat, next int, ok bool) {
 
 // dot steps over the point of "in." where more of the sentence follows.
 func (r reader) dot(i int) int {
-	if r.word(i) == "." && r.glued(i) && i+1 < len(r.atoms) && len(r.word(i-1)) < 4 {
+	if r.word(i) == "." && r.glued(i) && i+1 < len(r.atoms) && len(r.word(i-1)) < 4 && !r.endsSentence(i) {
 		return i + 1
 	}
 	return i
 }
+
+// endsSentence reports whether the point behind a unit ends a sentence: no sign of the metric system has a point of its own, and behind
+// "in." a new sentence may begin.
+func (r reader) endsSentence(i int) bool {
+	if _, ok := metricWords[r.word(i-1)]; ok {
+		return true
+	}
+	return beginsSentence[r.word(i+1)]
+}
+
+// beginsSentence are words that begin a sentence behind "in." or "ft.", and go on with no length.
+var beginsSentence = wordSet(`
+	what how where why which when who can could would will should do does did is are i we he she they it that this his her their my our the then so now go make set put keep use give tell show
+	forget drop undo save open compare let please thanks also no yes ok okay suppose try say no not but
+`)
 
 func (r reader) sizeAt(i int) bool {
 	_, _, ok := r.size(i)

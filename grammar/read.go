@@ -207,11 +207,6 @@ func readAtoms(atoms []atom, c Context) Reading {
 		s.carry.kind = solver.KindOf(it.Quantity)
 		s.carry.wall = it.Wall
 	}
-	for _, it := range list {
-		if !it.value() && it.kind == kUnits {
-			s.metric = it.key() == "metric"
-		}
-	}
 	s.sentences(list)
 	s.perform()
 	if s.ask != nil {

@@ -50,6 +50,7 @@ type group struct {
 	dropped bool // taken back; only what it spoke of stays in mind
 	sealed  bool // nothing after it changes its force
 	leaves  bool // a farewell that takes no leave
+	metric  bool // its sentence works in millimeters
 	inside  bool // its head stands inside a part of the sentence, not at its beginning
 }
 
@@ -140,6 +141,11 @@ func (s *speech) sentences(list []item) {
 func (s *speech) sentence(list []item, asked bool) {
 	if len(list) == 0 {
 		return
+	}
+	for _, it := range list {
+		if !it.value() && it.kind == kUnits {
+			s.metric = it.key() == "metric" // for this sentence and what follows
+		}
 	}
 	g := grouping{s: s, list: list, first: len(s.groups), asked: asked, g: group{force: State}}
 	for i := range list {
