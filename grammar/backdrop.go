@@ -29,8 +29,12 @@ func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
 		}
 		if isBackdrop(part, c, next) {
 			dropped = true
-			if stop := part[len(part)-1]; len(left) > 0 && stop.kind == aSign && left[len(left)-1].kind != aSign {
-				left = append(left, stop)
+			if stop := part[len(part)-1]; len(left) > 0 && stop.kind == aSign {
+				if left[len(left)-1].kind != aSign {
+					left = append(left, stop)
+				} else if stop.text == "." || stop.text == "?" || stop.text == "!" {
+					left[len(left)-1] = stop // the sentence ends there
+				}
 			}
 			continue
 		}
@@ -183,7 +187,11 @@ func isBackdrop(part []atom, c Context, next string) bool {
 			return false
 		}
 	}
-	return nothingOfTheWall(lex(part, c), reason, led)
+	wished := false
+	for _, word := range w {
+		wished = wished || wishing[word]
+	}
+	return nothingOfTheWall(lex(part, c), reason, led, wished)
 }
 
 // narrates reports whether words begin with a subject that has a verb.
@@ -239,6 +247,9 @@ var viewed = wordSet(`
 	argue argues argued believe expert chart table book code rule rules
 `)
 
+// wishing are verbs that wish: what they wish of the wall is never left out.
+var wishing = wordSet("want wants need needs prefer use put set make keep have")
+
 // looks are verbs of making sure: "I shot it with a laser".
 var looks = wordSet("shot checked measured counted verified confirmed sighted taped eyeballed leveled levelled laid held put pulled")
 
@@ -252,8 +263,8 @@ func wordSet(text string) map[string]bool {
 
 // nothingOfTheWall reports whether the tokens of a clause hold nothing that could be set, asked or ordered, and a word that no
 // table knows. A reason, and what leads up to a wish, may speak of parts.
-func nothingOfTheWall(list []token, reason, led bool) bool {
-	unknown, figures, parts := 0, false, false
+func nothingOfTheWall(list []token, reason, led, wished bool) bool {
+	unknown, figures, parts, wall := 0, false, false, false
 	for i := range list {
 		switch t := &list[i]; t.kind {
 		case kComma, kStop, kAnd, kBut, kOr, kIt, kFill, kOnly, kOut, kOver, kUnder, kUp, kDown, kOff, kAt, kFrom, kTo, kReason, kTheirs, kMove, kTop, kX, kMeasured, kAbout, kBetween:
@@ -277,8 +288,10 @@ func nothingOfTheWall(list []token, reason, led bool) bool {
 			if t.key() != string(State) {
 				return false
 			}
+			wished = true
 		case kPart, kLoc, kDim, kSide, kItem, kVague, kNot, kNo, kMore, kFixed, kTail:
 			parts = parts || t.kind != kDim && t.kind != kVague
+			wall = wall || t.kind == kPart && t.key() != "kerf" && t.key() != "tape"
 			if !reason && !led {
 				if t.kind != kPart || t.key() != "rail" && t.key() != "size" && t.key() != "tape" {
 					return false
@@ -293,5 +306,5 @@ func nothingOfTheWall(list []token, reason, led bool) bool {
 			return false
 		}
 	}
-	return (unknown > 0 || led || reason) && !(figures && parts)
+	return (unknown > 0 || led || reason) && !(figures && parts) && !(wished && wall && !led)
 }

@@ -39,6 +39,9 @@ func within(q solver.Quantity, v exact.Rat) bool {
 // doubt returns the question to ask where a value cannot be meant as read, nil where it can.
 func (s *speech) doubt(m made, lo, hi amount) *solver.Question {
 	q, v := m.st.Name.Quantity, m.st.Value
+	if s.metric && m.kind == solver.Length && lo.unit == bare && v.Of == nil && v.List == nil && m.st.Op != solver.In && inchFraction(lo) {
+		return s.inchesMeant(m, lo)
+	}
 	r, known := plausible[q]
 	if !known || v.Of != nil || v.List != nil || m.st.Op == solver.Plus || m.st.Op == solver.Minus || m.st.Op == solver.Times {
 		return nil
@@ -69,6 +72,27 @@ func (s *speech) doubt(m made, lo, hi amount) *solver.Question {
 	return s.question(m, lo, hi)
 }
 
+// inchFraction reports whether a figure is one of an inch tape: quarters, eighths, sixteenths and finer, said as such.
+func inchFraction(a amount) bool {
+	if !a.frac || a.point {
+		return false
+	}
+	for _, d := range []int64{4, 8, 16, 32, 64} {
+		if n := a.val.Mul(exact.Int(int(d))); n.IsInt() && !a.val.Mul(exact.Int(2)).IsInt() {
+			return true
+		}
+	}
+	return false
+}
+
+// inchesMeant asks which unit a fraction has where millimeters are worked in: nobody marks 3/32 of a millimeter.
+func (s *speech) inchesMeant(m made, lo amount) *solver.Question {
+	inch := m.st
+	inch.Value.Num, inch.Value.Unit = lo.val, solver.Inch
+	said := solver.Fraction(lo.val)
+	return &solver.Question{Text: said + " in or " + said + " mm?", Choices: []string{inch.String(), m.st.String()}, Example: inch.String()}
+}
+
 // fused reports whether digits may be feet and inches run together by dictation: "126" for 12 foot 6. By eye only the
 // likeliest are doubted, by ear all that can be.
 func (s *speech) fused(q solver.Quantity, a amount) bool {
@@ -89,6 +113,9 @@ func (s *speech) fused(q solver.Quantity, a amount) bool {
 
 // doubtChange returns the question to ask where a change is larger than the quantity itself can be.
 func (s *speech) doubtChange(m made, a amount) *solver.Question {
+	if s.metric && m.kind == solver.Length && a.unit == bare && inchFraction(a) {
+		return s.inchesMeant(m, a)
+	}
 	r, known := plausible[m.st.Name.Quantity]
 	if !known || m.kind == solver.Money || !r[1].Less(m.st.Value.Num) {
 		return nil

@@ -1,6 +1,10 @@
 package grammar
 
-import "saywright/solver"
+import (
+	"strings"
+
+	"saywright/solver"
+)
 
 // A line is read without the words that only lead it on: "so", "and", "ok, well", "you know". What they lead to must mean the same with
 // them and without.
@@ -181,4 +185,27 @@ func setsStock(r Reading) bool {
 		}
 	}
 	return false
+}
+
+// tagsEnd ends a sentence behind a tag that took its question mark with it: "…, right? Boards are 5-3/8".
+func (l *lexing) tagsEnd() {
+	for i := 0; i+1 < len(l.tokens); i++ {
+		t := &l.tokens[i]
+		if t.kind != kTail || !strings.HasSuffix(t.text, "?") || l.tokens[i+1].kind == kQMark || l.tokens[i+1].kind == kStop {
+			continue
+		}
+		mark := token{kind: kQMark, text: "?", at: t.end - 1, end: t.end}
+		l.tokens = append(l.tokens[:i+1], append([]token{mark}, l.tokens[i+1:]...)...)
+	}
+}
+
+// endsBehind parts the point of "max." and "min." from them where they stand behind their value: there it ends the sentence.
+func endsBehind(atoms []atom) []atom {
+	for i := 1; i+2 < len(atoms); i++ {
+		if w := atoms[i].text; (w == "max" || w == "min") && atoms[i+1].text == "." && (atoms[i-1].kind != aWord || atoms[i-1].text == "wide" || atoms[i-1].text == "high" || atoms[i-1].text == "tall" || inchWords[atoms[i-1].text] || footWords[atoms[i-1].text]) {
+			atoms = append([]atom{}, atoms...)
+			atoms[i].text += "imum"
+		}
+	}
+	return atoms
 }

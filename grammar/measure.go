@@ -80,7 +80,7 @@ func (r reader) unit(i int) (k unitKind, size exact.Rat, next int, ok bool) {
 
 // dot steps over the point of "in." where more of the sentence follows.
 func (r reader) dot(i int) int {
-	if r.word(i) == "." && r.glued(i) && i+1 < len(r.atoms) && len(r.word(i-1)) < 4 && !r.endsSentence(i) {
+	if r.word(i) == "." && r.glued(i) && i+1 < len(r.atoms) && r.kind(i-1) == aWord && len(r.word(i-1)) < 4 && !r.endsSentence(i) {
 		return i + 1
 	}
 	return i
@@ -92,7 +92,8 @@ func (r reader) endsSentence(i int) bool {
 	if _, ok := metricWords[r.word(i-1)]; ok {
 		return true
 	}
-	return beginsSentence[r.word(i+1)]
+	next := r.word(i + 1)
+	return beginsSentence[next] || (next == "min" || next == "max") && r.kind(i+2) == aWord && vocab().known[r.word(i+2)]
 }
 
 // beginsSentence are words that begin a sentence behind "in." or "ft.", and go on with no length.

@@ -25,7 +25,7 @@ func Read(line string, c Context) Reading {
 	if acts, ok := readNormal(line, c); ok {
 		return Reading{Acts: acts}
 	}
-	atoms := exceptFirst(rowsMeant(toBuy(dictated(split(letters)))))
+	atoms := exceptFirst(endsBehind(rowsMeant(toBuy(dictated(split(letters))))))
 	if len(atoms) == 0 {
 		return askedBack(0, "What would you like to build?", "wall 48 high, gap 2-1/2")
 	}
@@ -311,6 +311,9 @@ func endsInPronoun(text string) bool {
 func reasonEnd(in []token, i int) int {
 	unknown, part := false, false
 	for j := i + 1; j < len(in); j++ {
+		if f := strings.Fields(in[j].before); j == i+1 && len(f) > 0 && wishing[f[0]] {
+			unknown = true // "so I want sicks boards" wishes
+		}
 		switch in[j].kind {
 		case kStop, kQMark, kComma:
 			if unknown && part {

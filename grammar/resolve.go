@@ -60,7 +60,7 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if len(k.things) == 1 && len(k.dims) == 0 && k.things[0] == i+1 && k.items[i+1].key() == "of wall" && (strings.HasPrefix(k.items[i+1].text, "for") || strings.HasPrefix(k.items[i+1].text, "on")) && !lengthAspects.and(kinds).empty() && lim.lo.size == "" {
 		return k.build(aspectIndex[string(solver.WallHeight)]) // "47 for the wall"
 	}
-	if len(senses) == 0 && k.carry.name == nil && k.s.c.Subject == nil && lim.risesOrFalls() {
+	if n := k.carry.name; len(senses) == 0 && lim.risesOrFalls() && (n == nil && k.s.c.Subject == nil || n != nil && !k.it && standsNoHeight(n.Quantity)) {
 		return k.named([]sense{meaning("wall height")}, lengthAspects, lim, i) // "no higher than 44"
 	}
 	if len(k.things) == 1 && k.about("rail") && len(k.dims) == 0 && lim.risesOrFalls() && exact.Int(20).Less(lim.lo.val) && k.rail == 0 {
@@ -360,4 +360,13 @@ func (s *speech) value(a amount, kind solver.Kind) (solver.Value, bool) {
 		return v, a.size == ""
 	}
 	return v, false
+}
+
+// standsNoHeight reports whether nobody would say of a quantity that it is high: "a three foot opening, no higher than 44".
+func standsNoHeight(q solver.Quantity) bool {
+	switch q {
+	case solver.Gap, solver.Rails, solver.Opening, solver.Span, solver.Bay, solver.Stiffeners, solver.AddedPosts, solver.RailFace, solver.Bays, solver.Openings:
+		return true
+	}
+	return false
 }

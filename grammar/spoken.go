@@ -87,7 +87,7 @@ func (k *clause) buysSpare() bool {
 // sizedAfter reads "both 2x6" after prices that were told without a size: it names what they are the prices of.
 func (k *clause) sizedAfter() (reading, bool) {
 	it := k.carry.item
-	if it == nil || it.Quantity != solver.Price || it.Item != "rails" || len(k.values) != 1 || len(k.things)+len(k.dims)+len(k.sides) > 0 || !k.only() {
+	if it == nil || it.Quantity != solver.Price || it.Item != "rails" || k.has(kMove) != nil || len(k.values) != 1 || len(k.things)+len(k.dims)+len(k.sides) > 0 || !k.only() {
 		return reading{}, false
 	}
 	size := k.items[k.values[0]].lim.lo.size

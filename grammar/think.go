@@ -153,6 +153,9 @@ func rejoined(list []item) []item {
 		}
 		bare := j+1 < len(list) && stops(list[j]) && placed(list[j+1])
 		bare = bare && stops(list[i])
+		if j+1 < len(list) && list[j].value() && !list[j+1].value() && list[j+1].kind == kPart && !all && strings.HasPrefix(list[j-1].text, "make") {
+			continue // "… six. Make it 5 rails": another thing
+		}
 		if bare || j < len(list) && (stops(list[i]) && (placed(list[j]) || all && !stops(list[j])) || all && opens(list[j])) {
 			list[i] = comma(list[i])
 		}

@@ -21,3 +21,24 @@ func TestActsGoTogether(t *testing.T) {
 	r := at("why has the list got so many boards", Act{Kind: Why, Topic: "shopping"}, Act{Kind: Ask, Topic: "shopping"})
 	require.Equal(t, "why shopping", Normal(r.Acts))
 }
+
+// What one sentence says is not carried over into the next by a point, a tag or a unit that was said too late.
+func TestSentencesStandAlone(t *testing.T) {
+	for line, want := range map[string]string{
+		"sheet says post cut 43-1/4, right? boards 5-3/8 actual face": "check cut post = 43-1/4 in; rail face = 5-3/8 in",
+		"44 high max. six rails":                                                        "wall height <= 44 in; rails = 6",
+		"kerf 1/8. metric please, gap 60":                                               "kerf = 1/8 in; units = metric; gap = 60 mm",
+		"gaps 2-3\". contractor wants 560 for materials, fair?":                         "gap in 2 in..3 in; check cost = 560.00",
+		"what if the gap was twice as big. no higher than 44":                           "what if gap *= 2; wall height <= 44 in",
+		"opening 90 cm. the list has fourteen 2x6 twelve footers on it, is that enough": "opening = 900 mm; check boards 2x6 144 in = 14",
+		"tens are 9.89 and sixteens 15.49. switch to 2x8":                               "price rails 120 in = 9.89; price rails 192 in = 15.49; rail size = 2x8",
+		"what did you put the post there for. 2 stiffeners per bay":                     "why posts; stiffeners = 2",
+	} {
+		r := Read(line, Context{})
+		require.Nil(t, r.Ask, line)
+		require.Equal(t, want, Normal(r.Acts), line)
+	}
+	for _, line := range []string{"metric please, kerf 1/8", "I work in millimeters. close the gap an eighth"} {
+		require.NotNil(t, Read(line, Context{}).Ask, line)
+	}
+}

@@ -4,6 +4,11 @@ import "strings"
 
 // whatFor turns "what do I need a second post for" into "why do I need a second post": what is asked after is a reason.
 func whatFor(in []atom) []atom {
+	for i := range in {
+		if in[i].kind == aSign && (in[i].text == "." || in[i].text == "?" || in[i].text == "!") && i+1 < len(in) && !in[i+1].glued {
+			return append(append(append([]atom{}, whatFor(in[:i])...), in[i]), whatFor(in[i+1:])...) // sentence by sentence
+		}
+	}
 	end := len(in)
 	for end > 0 && in[end-1].kind != aWord {
 		end--
