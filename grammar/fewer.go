@@ -91,10 +91,27 @@ func (g *grouping) dropTail(i int) bool {
 	case g.g.force == Forget:
 		return true
 	case !g.empty() && g.g.force == State:
+		if cut := g.lastPart(); cut > 0 {
+			rest := append([]item{}, g.g.items[cut:]...)
+			g.g.items = g.g.items[:cut]
+			g.flush(group{force: State, items: rest}) // "the span is 150, and the limit on the gap can go"
+		}
 		g.g.force = Forget
 		return true
 	case n > g.first && g.s.groups[n-1].force == Forget:
 		return true
 	}
 	return false
+}
+
+// lastPart is where the last part of what stands begins, behind a break, where what stands before it has a figure of its own: 0 where
+// nothing does.
+func (g *grouping) lastPart() int {
+	items := g.g.items
+	for i := len(items) - 1; i > 0; i-- {
+		if items[i].breaks() && i+1 < len(items) && names(items[i+1:]) && hasFigure(items[:i]) && names(items[:i]) {
+			return i + 1
+		}
+	}
+	return 0
 }

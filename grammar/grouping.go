@@ -77,7 +77,7 @@ func (g *grouping) step(i int) {
 		g.flush(group{force: State, sealed: true, head: it.token})
 		return
 	}
-	if i == 0 && (g.negated(it) || g.doWe(it)) {
+	if i > 0 && g.list[i-1].breaks() && g.doWeThen(i) || i == 0 && (g.negated(it) || g.doWe(it)) {
 		return
 	}
 	if g.denies(i) {
@@ -106,6 +106,29 @@ func (g *grouping) doWe(it item) bool {
 	switch next, _, _ := strings.Cut(g.list[1].before, " "); next {
 	case "i", "we", "you", "they", "he", "she":
 		g.g.force = Check // "do we really need two stiffeners"
+		return true
+	}
+	return false
+}
+
+// doWeThen takes "do we …" behind a break for the question that it is: "anchors cost 1.85, and do we need two stiffeners".
+func (g *grouping) doWeThen(i int) bool {
+	it := g.list[i]
+	if it.value() || it.text != "do" || g.g.force != State || g.empty() || i+1 >= len(g.list) || !hasFigure(g.list[i:]) {
+		return false
+	}
+	switch before := firstWord(it.before); before {
+	case "", "so", "then", "also":
+	default:
+		return false
+	}
+	who := firstWord(g.list[i+1].before)
+	if who == "" && !g.list[i+1].value() {
+		who = firstWord(g.list[i+1].text) // "do we need …"
+	}
+	switch who {
+	case "i", "we", "they":
+		g.flush(group{force: Check, sealed: true})
 		return true
 	}
 	return false
@@ -297,8 +320,8 @@ func (g *grouping) mood(it item) {
 // question takes a sentence with a question mark and no other sign of its force: "6 rails?" tries, "gap?" asks.
 func (g *grouping) question() {
 	for _, p := range g.s.groups[g.first:] {
-		if p.force != State {
-			return
+		if p.force != State || p.cmd != "" {
+			return // the question is that: "a half inch less, and could you open porch?"
 		}
 	}
 	for k := g.first; k < len(g.s.groups); k++ {

@@ -269,6 +269,15 @@ func (k *clause) around(i int, op solver.Op) (solver.Op, bool) {
 	return op, true
 }
 
+// ofTheWall reports whether a quantity is a length of the wall, and none of lumber.
+func ofTheWall(q solver.Quantity) bool {
+	switch q {
+	case solver.Span, solver.Bay, solver.Opening, solver.StiffenerSpacing, solver.OpeningFromLeft, solver.OpeningFromRight, solver.Gap, solver.BottomGap, solver.WallHeight, solver.Overall, solver.Centers:
+		return true
+	}
+	return false
+}
+
 // fill gives a statement its value, in the units that its quantity has.
 func (k *clause) fill(m made) (made, bool) {
 	lim := m.lim
@@ -277,6 +286,9 @@ func (k *clause) fill(m made) (made, bool) {
 		return k.beyond(m)
 	}
 	lo, hi := *lim.lo, amount{}
+	if lo.footer && lim.loTok != nil && strings.HasSuffix(lim.loTok.text, "s") && m.kind == solver.Length && lim.hi == nil && ofTheWall(m.st.Name.Quantity) {
+		return m, false // "no more tens here" bounds no span
+	}
 	if lim.hi != nil {
 		hi = *lim.hi
 		if hi.unit != bare && lo.unit == bare {

@@ -202,11 +202,14 @@ func (g *grouping) turn(to, from ActKind) bool {
 	took := false
 	if !g.empty() {
 		took = true
-		if g.g.force == to && to == WhatIf && g.g.head == nil && len(g.s.groups) > g.first {
+		if g.g.force == to && g.g.head == nil && len(g.s.groups) > g.first {
 			return true // "six rails, wouldn't seven fit" tries the seven alone
 		}
-		if g.g.force == to && to == Check && g.g.head != nil && g.g.head.kind == kTheirs {
-			return true // "the opening has to be 30, and does his 2 inch gap check out"
+		if g.g.force != from && g.g.force != to && hasValue(g.g.items) {
+			return true // "fit 1/8, and why can't we have the 42 inch opening they drew"
+		}
+		if g.g.force == to && g.g.head != nil && (g.g.head.kind == kTheirs && to == Check || g.g.head.kind == kHead) && hasValue(g.g.items) {
+			return true // "the opening has to be 30, and he says the gap is 2, is that right": what stands before it is no claim
 		}
 		if g.g.force == from && g.g.cmd == "" {
 			g.g.force = to

@@ -42,3 +42,21 @@ func TestSentencesStandAlone(t *testing.T) {
 		require.NotNil(t, Read(line, Context{}).Ask, line)
 	}
 }
+
+// A question or a claim behind a statement leaves it what it is.
+func TestStatementsBesideQuestions(t *testing.T) {
+	for line, want := range map[string]string{
+		"wall fifty, and the other guy cut the rails in bay 2 at 61 and 3/8, was that right":       "wall height = 50 in; check cut bay 2 = 61-3/8 in",
+		"leave three inches under the bottom board, and the quote comes to 412, does that hold up": "bottom gap = 3 in; check cost = 412.00",
+		"fit 1/8, and why can't we have the 42 inch opening they drew":                             "fit = 1/8 in; why not opening = 42 in",
+		"squeeze the doorway by half an inch, and could you open the plan called porch?":           "opening -= 1/2 in; open porch",
+		"anchors cost 1.85 each, and do we need two stiffeners":                                    "price anchor = 1.85; check stiffeners = 2",
+		"the span is 150, and the three inch limit on the gap can go":                              "span = 150 in; forget gap <= 3 in",
+		"opening 36, and so the wall is 42 high":                                                   "opening = 36 in; wall height = 42 in",
+		"six rails, and does a gap of 2-3/8 sound right":                                           "rails = 6; check gap = 2-3/8 in",
+	} {
+		r := Read(line, Context{})
+		require.Nil(t, r.Ask, line)
+		require.Equal(t, want, Normal(r.Acts), line)
+	}
+}

@@ -55,7 +55,8 @@ var turns = []entry{
 		(of|in|on) the order of
 		as near as makes no (difference|odds|never mind)
 		plus or minus a (bit|little|hair|tad)
-		(or|and) (thereabouts|so|something|close|near enough|nearabouts|in that neighborhood|around there|near there|round about that|around that)
+		or so
+		(or|and) (thereabouts|something|close|near enough|nearabouts|in that neighborhood|around there|near there|round about that|around that)
 		give or take (a|an) (bit|little|hair|tad|inch|smidge|whisker)
 		in that (neighborhood|neighbourhood|ballpark|vicinity|region|range)
 		more or less
