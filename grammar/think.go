@@ -153,7 +153,7 @@ func rejoined(list []item) []item {
 		}
 		bare := j+1 < len(list) && stops(list[j]) && placed(list[j+1])
 		bare = bare && stops(list[i])
-		if j+1 < len(list) && list[j].value() && !list[j+1].value() && list[j+1].kind == kPart && !all && strings.HasPrefix(list[j-1].text, "make") {
+		if j < len(list) && list[j].value() && !all && strings.HasPrefix(list[j-1].text, "make") && (hasDim(list[j].lim.tail) && !sameDim(list[:i], list[j]) || j+1 < len(list) && !list[j+1].value() && (list[j+1].kind == kPart || list[j+1].kind == kDim)) {
 			continue // "… six. Make it 5 rails": another thing
 		}
 		if bare || j < len(list) && (stops(list[i]) && (placed(list[j]) || all && !stops(list[j])) || all && opens(list[j])) {
@@ -296,4 +296,22 @@ func endsNumber(r reader, i int) bool {
 	w := r.word(i)
 	_, unit := units[w]
 	return unit || tens[w] > 0 || r.kind(i) == aDigits || w == "inch" || w == "inches" || w == "foot" || w == "feet"
+}
+
+// sameDim reports whether the last value of a list has the dimension of another: "40 high. Make it 42 high".
+func sameDim(list []item, it item) bool {
+	dim := func(it item) string {
+		for _, t := range it.lim.tail {
+			if t.kind == kDim {
+				return t.key()
+			}
+		}
+		return ""
+	}
+	for i := len(list) - 1; i >= 0; i-- {
+		if list[i].value() {
+			return dim(list[i]) == dim(it)
+		}
+	}
+	return false
 }
