@@ -43,6 +43,7 @@ func (l *lexing) bind() {
 	l.readings()
 	l.allOfThem()
 	l.gapsEven()
+	l.nearness()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {
@@ -290,6 +291,9 @@ func (l *lexing) limits() {
 		case t.kind == kX && num && i > 0 && l.tokens[i-1].kind == kSize && l.tokens[i+1].amt.unit == bare && l.tokens[i+1].amt.val.IsInt() && l.tokens[i+1].amt.val.Less(exact.Int(25)):
 			a := l.tokens[i+1].amt
 			a.val, a.unit, a.footer, a.per = a.val.Mul(twelve), feet, true, twelve // "2x6x12"
+		case t.kind == kSize && num && l.tokens[i+1].before == "by" && l.tokens[i+1].amt.unit == bare && l.tokens[i+1].amt.val.IsInt() && l.tokens[i+1].amt.val.Less(exact.Int(25)) && exact.Int(5).Less(l.tokens[i+1].amt.val):
+			a := l.tokens[i+1].amt
+			a.val, a.unit, a.footer, a.per = a.val.Mul(twelve), feet, true, twelve // "two by six by twelve"
 		case t.kind == kTo && num && i > 0 && l.tokens[i-1].kind == kNum && l.tokens[i-1].amt.footer && !l.tokens[i+1].amt.footer:
 			t.kind = kPriceVerb // "twelves to 9.79"
 		}

@@ -73,6 +73,9 @@ func (r reader) fraction(i int) (number, int, bool) {
 	switch w := r.word(i); {
 	case w == "a" || w == "an" || w == "one":
 		j = r.skip(i + 1)
+		if wholly[r.word(j)] {
+			j++ // "a full eighth"
+		}
 	case w == "half" && (r.word(i+1) == "dozen" || r.word(i+1) == "a" && r.word(i+2) == "dozen"):
 		return number{}, i, false
 	case denominators[w] == 2: // "half", and never "eighth" alone: that may be an ordinal
@@ -103,6 +106,9 @@ func (r reader) fraction(i int) (number, int, bool) {
 	}
 	return f, next, true
 }
+
+// wholly are words that say of a part of an inch that nothing is missing from it.
+var wholly = map[string]bool{"full": true, "whole": true, "good": true}
 
 // partOfUnit reports whether a part of an inch or a foot is said without its article: "quarter inch", "eighth of an inch".
 func (r reader) partOfUnit(i int) bool {

@@ -175,7 +175,7 @@ func (k *clause) none() (reading, bool) {
 			denials++
 		}
 	}
-	if denials != 1 {
+	if denials != 1 || k.notButThat() {
 		return reading{}, false
 	}
 	if a, ok := k.pick(k.senses(0, len(k.items)), ofKind[solver.Count].or(ofKind[solver.Percent]), nil, 0); ok {
@@ -200,6 +200,16 @@ func (k *clause) none() (reading, bool) {
 		}
 	}
 	return reading{}, false
+}
+
+// notButThat reports whether one thing is told from another: "the bottom gap, not the gap" says of neither that there is none.
+func (k *clause) notButThat() bool {
+	for _, i := range k.words {
+		if k.items[i].kind == kNot && k.things[0] < i && i < k.things[len(k.things)-1] {
+			return true
+		}
+	}
+	return false
 }
 
 func (s *speech) zero() solver.Value {

@@ -21,10 +21,12 @@ var guardWords = func() map[string]guardWord {
 			school hoa association landlord landlady client customer zoning church county homeowners him her his hers
 			railing railings rail rails handrail handrails up side one put set lay laid leave left hear hey look listen 's what here w / dept me myself ourselves being as in person writing do does
 			through hashed thrashed worked figured talked gone went conversation chat word
-			since because anyway anyhow mind let any more longer anymore`,
+			since because anyway anyhow mind let any more longer anymore
+			item items finding findings comment comments clause section provision provisions owner owners contractor file paper writing letter`,
 		guardHeld:  "design layout plan wall job project order work progress build",
 		guardNamed: "guard guards guardrail guardrails",
 		guardDone: `settled sorted handled cleared approved signed resolved agreed okayed waived addressed dealt taken squared ironed seen
+			resolved closed satisfied
 			done finished covered excused exempted exempt granted accepted fine happy aside arranged straightened discussed`,
 		guardWaved: "skip ignore forget drop waive disregard overrule override bypass dismiss scratch pass",
 		guardFuss: `worry worrying fuss fussing nag nagging hold holding block blocking bother bothering warn warning remind reminding bug bugging stopping complain complaining

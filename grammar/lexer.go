@@ -21,7 +21,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		atEase,
 		homely,
 		bench,
-		rowsAndRacks)
+		rowsAndRacks,
+		reports)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -129,6 +130,17 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare {
 		f = vocab().matchBut(l.reader, i, kGoal) // "3 bays eq"
 	}
+	if len(f) > 0 && f[0].entry.kind == kGoal && l.word(f[0].next) == "as" && l.word(f[0].next-1) == "same" {
+		f = vocab().matchBut(l.reader, i, kGoal) // "make the gap the same as the bottom gap"
+	}
+	if len(f) > 0 && f[0].entry.kind == kQuest && l.word(i+1) == "that" && f[0].next == i+2 && ensured[l.word(i+2)] {
+		l.empty("see that") // "see that no bay runs longer than 7 ft"
+		return i + 2
+	}
+	if len(f) > 0 && f[0].entry.key == "post base" && l.word(i+1) == "a" {
+		f = vocab().match(reader{l.atoms[:i+1]}, i) // "set the post a foot in from the left"
+		fEnd = i + 1
+	}
 	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i-1) == "no" || l.word(i+1) == "of" || l.word(i-1) == "the" && l.word(i+1) != "the") {
 		f = vocab().matchBut(l.reader, i, kCmd) // "a drop of 30"
 	}
@@ -204,6 +216,9 @@ func (l *lexing) step(i int) int {
 	}
 	return l.lone(i)
 }
+
+// ensured are words that go on after "see that" where it bids somebody make sure.
+var ensured = wordSet("no none nothing nobody every all each there")
 
 // empty remembers words that are stepped over, up to the next token.
 func (l *lexing) empty(w string) {

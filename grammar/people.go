@@ -7,14 +7,20 @@ import "strings"
 func callers(in []atom) []atom {
 	out := in
 	for i := 0; i+2 < len(out); i++ {
-		if out[i].kind != aWord || i > 0 && out[i-1].kind != aSign && !joints[out[i-1].text] {
+		if out[i].kind != aWord || i > 0 && out[i-1].kind != aSign && !joints[out[i-1].text] && out[i-1].text != "check" && out[i-1].text != "verify" {
 			continue
 		}
-		next := i + 1
+		next, named := i+1, foreignWord(out[i].text)
 		if out[next].text == "'s" && next+2 < len(out) && circles[out[next+1].text] {
-			next += 2
+			next, named = next+2, named || strange(out[i].text)
 		}
-		if !reporters[out[next].text] || !foreignWord(out[i].text) || out[i].text == "what" {
+		if next == i+1 && out[next].text == "'s" && workings[out[next+1].text] && strange(out[i].text) {
+			one := out[i]
+			one.text, one.end = "his", out[next].end
+			out = append(append(append([]atom{}, out[:i]...), one), out[next+1:]...) // "Jenna's work: seven rails"
+			continue
+		}
+		if !reporters[out[next].text] || !named || out[i].text == "what" {
 			continue
 		}
 		if out[next].text == "got" && next+1 < len(out) && out[next+1].kind == aWord && units[out[next+1].text] == 0 {
@@ -27,8 +33,12 @@ func callers(in []atom) []atom {
 	return out
 }
 
+// strange reports whether a word is of no table, though it may look like one that is.
+func strange(w string) bool { return !vocab().known[w] && !vocab().neutral[w] && !words().known[w] }
+
 var (
 	reporters = wordSet("says said thinks thought claims claimed reckons reckoned figures figured swears insists wants asks asked got gets found measured taped told tells believes wonders calculated worked")
+	workings  = wordSet("work answer answers figures numbers sums sum calculation calculations plan drawing sketch idea guess result results layout design version")
 	circles   = wordSet("group team table crew bench partner class side family friend friends guy guys")
 )
 

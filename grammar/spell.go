@@ -108,6 +108,9 @@ func mend(atoms []atom, c Context, r Reading) Reading {
 		if a.kind != aWord || d.known[a.text] || a.glued && i > 0 && atoms[i-1].kind == aDigits || namesWall(atoms, i, c) {
 			continue
 		}
+		if possessor(atoms, i) {
+			continue
+		}
 		opts := d.near(a.text)
 		if len(opts) == 0 {
 			continue // what is said around it may account for it: a reason, a name
@@ -123,6 +126,25 @@ func mend(atoms []atom, c Context, r Reading) Reading {
 	}
 	return got
 }
+
+// possessor reports whether the word at i, which no table knows, is somebody's name: whose group, sheet or word it is stands behind it, as
+// in "Tim's group".
+func possessor(atoms []atom, i int) bool {
+	if i+2 >= len(atoms) || atoms[i+1].text != "'s" || atoms[i+2].kind != aWord {
+		return false
+	}
+	for _, c := range vocab().classes[atoms[i+2].text] {
+		for _, class := range []string{"PERSON", "PAPER", "DESIGN"} {
+			if c == vocab().ids[class] {
+				return true
+			}
+		}
+	}
+	return gathered[atoms[i+2].text]
+}
+
+// gathered are what people work in together.
+var gathered = wordSet("group team table bench crew pair class bunch gang squad partner row desk station lot side half corner turn idea answer guess version figures numbers sums work")
 
 func namesWall(atoms []atom, i int, c Context) bool {
 	for _, n := range c.Walls {

@@ -196,6 +196,7 @@ const neutralWords = `
 	fuss fussing
 	everybody gang fellas teenagers freshmen seniors
 	wanting myself ourselves themselves
+	poke pokes poking jut juts jutting protrude protrudes protruding
 	ready willing happy glad
 	building builds built
 	saved called named
