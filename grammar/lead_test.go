@@ -67,6 +67,9 @@ func TestLeadsThatMean(t *testing.T) {
 		"save this as porch, ok":                        "save porch",
 		"draw to wall.svg please":                       "draw to wall.svg",
 		"then what":                                     "next",
+		"open our gap to 3":                             "gap = 3 in",
+		"half our gap":                                  "gap *= 1/2",
+		"the 2 end posts stand 160 inches on center":    "centers = 160 in",
 		"what now":                                      "help",
 	} {
 		r := Read(line, Context{})

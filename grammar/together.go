@@ -76,6 +76,10 @@ func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 		if i > 0 && inTheMiddle(a, atoms) {
 			return &solver.Question{Text: "Are you done, or is that meant another way?", Choices: []string{"quit"}, Example: "that's all"}
 		}
+	case Next:
+		if at := atomAt(atoms, a.At); i > 0 && at > 0 && (atoms[at-1].text == "the" || atoms[at-1].text == "each") {
+			return &solver.Question{Text: "The next what?", Example: "gap 2-1/2"}
+		}
 	case HelpMe:
 		if i > 0 && a.Topic == "" && a.Name == nil && inTheMiddle(a, atoms) {
 			return &solver.Question{Text: "Help with what?", Example: "help gap"}

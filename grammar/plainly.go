@@ -1,0 +1,45 @@
+package grammar
+
+// Some words are set plain before a line is read: whose wall it is changes nothing, and the two end posts are no count.
+
+// theirOwn are words before a number of posts that are there.
+var theirOwn = wordSet("the my our these those both his her their your")
+
+// plainly sets "our gap" to "the gap", "the 2 end posts" to "the two end posts" and "we mean" to "i mean".
+func plainly(atoms []atom) []atom {
+	out := atoms
+	set := func(i int, w string) {
+		if &out[0] == &atoms[0] {
+			out = append([]atom{}, atoms...)
+		}
+		out[i].text, out[i].kind = w, aWord
+	}
+	for i := range atoms {
+		if i+1 >= len(atoms) {
+			break
+		}
+		next := atoms[i+1].text
+		switch w := atoms[i].text; {
+		case w == "our" && namesPart(atoms, i+1):
+			set(i, "the")
+		case w == "2" && atoms[i].kind == aDigits && i > 0 && theirOwn[atoms[i-1].text] && (next == "posts" || next == "end" || next == "corner" || next == "existing"):
+			set(i, "two")
+		case w == "we" && (next == "mean" || next == "meant"):
+			set(i, "i")
+		}
+	}
+	return out
+}
+
+// namesPart reports whether a part of the wall is named at an atom.
+func namesPart(atoms []atom, i int) bool {
+	f := vocab().match(reader{atoms}, i)
+	if len(f) == 0 {
+		return false
+	}
+	switch f[0].entry.kind {
+	case kPart, kLoc:
+		return true
+	}
+	return false
+}
