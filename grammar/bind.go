@@ -30,6 +30,7 @@ func (l *lexing) bind() {
 	l.onCenters()
 	l.hesitations()
 	l.howMuch()
+	l.hundredsAgain()
 	l.rethink()
 	l.noneOf()
 	l.moreOf()

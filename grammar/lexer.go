@@ -214,6 +214,9 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && !l.yields(f[0], i) {
 		return l.phrase(l.compared(f, i), i)
 	}
+	if l.supposes(i) {
+		return l.phrase(vocab().match(reader{l.atoms[:i+1]}, i), i) // "say they only carried eights"
+	}
 	return l.lone(i)
 }
 

@@ -12,6 +12,9 @@ func (l *lexing) noCommand(i int, f []found) ([]found, int) {
 	if len(f) > 0 && f[0].entry.key == "take that" && (l.word(i) == "like" || l.word(f[0].next) == "like" || l.word(f[0].next) == "the" && l.word(f[0].next+1) == "way") {
 		f = vocab().matchBut(l.reader, i, kCmd) // "do it like the last one I built"
 	}
+	if len(f) > 0 && f[0].entry.key == "take that" && l.placeFollows(f[0].next) {
+		return f, l.likedBetter(i, f[0].next) // "I like it better on the right"
+	}
 	if len(f) > 0 && f[0].entry.key == "take that" && l.speaksUnit(i, f[0].next) {
 		f = vocab().matchBut(l.reader, i, kCmd) // "we're using mm on this job"
 	}

@@ -25,7 +25,7 @@ func Read(line string, c Context) Reading {
 	if acts, ok := readNormal(line, c); ok {
 		return Reading{Acts: acts}
 	}
-	atoms := exceptFirst(endsBehind(rowsMeant(toBuy(dictated(plainly(split(letters)))))))
+	atoms := begged(exceptFirst(endsBehind(rowsMeant(toBuy(dictated(plainly(split(letters))))))))
 	if len(atoms) == 0 {
 		return askedBack(0, "What would you like to build?", "wall 48 high, gap 2-1/2")
 	}

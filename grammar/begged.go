@@ -1,0 +1,142 @@
+package grammar
+
+import "slices"
+
+// Who begs asks for nothing to be tried: "I'm sorry to be a bother, but could the doorway be made wider", "could the gap please be
+// kept under three inches". Without a plea, "could the doorway be 36" is tried, and changes nothing.
+
+// beggars are helping verbs that open a wish where somebody begs.
+var beggars = wordSet("could can might may would will")
+
+// begging are words of a plea, each with what must stand behind it ("" where nothing must).
+var begging = [][]string{
+	{"please"}, {"kindly"}, {"pretty", "please"},
+	{"sorry", "to"}, {"sorry", "for", "the"}, {"hate", "to"}, {"loath", "to"}, {"apologies"}, {"apologise"}, {"apologize"}, {"forgive", "me"}, {"pardon", "me"}, {"beg", "your"}, {"excuse", "me"},
+	{"do", "not", "mind"}, {"does", "not", "mind"}, {"would", "not", "mind"}, {"too", "much", "trouble"}, {"no", "trouble"}, {"too", "much", "bother"}, {"no", "bother"}, {"too", "much", "to", "ask"}, {"be", "a", "bother"}, {"be", "a", "pest"}, {"be", "a", "nuisance"},
+}
+
+// wrought are what is done to a part where it is made otherwise, as it stands behind "be".
+var wrought = wordSet(`made kept set put built moved brought raised lowered lifted dropped widened narrowed lengthened shortened tightened loosened opened closed enlarged reduced increased decreased
+	doubled halved tripled trimmed shifted spaced placed pushed pulled left held limited changed turned switched adjusted bumped taken cut done sized fixed stretched shrunk squeezed used chosen`)
+
+// askedOf takes "could I trouble you to" and "would it be too much trouble to" for the "please" that they are.
+func askedOf(in []atom) []atom {
+	for i := 0; i+4 < len(in); i++ {
+		if !beggars[in[i].text] || in[i].kind != aWord || i > 0 && in[i-1].kind != aSign && !leadsToWish[in[i-1].text] {
+			continue
+		}
+		for _, t := range askings {
+			if n := t.at(in[i+1:]); n > 0 && i+1+n < len(in) {
+				out := append(append([]atom{}, in[:i+1]...), in[i+1+n:]...)
+				out[i].text = "please"
+				return unasked(out)
+			}
+		}
+	}
+	return in
+}
+
+// pleaAsked is a plea in words, each of them one of several.
+type pleaAsked [][]string
+
+// askings are pleas that stand behind a helping verb, longest first.
+var askings = []pleaAsked{
+	{{"i", "we"}, {"please", "also", "just", "possibly", "perhaps", "maybe"}, {"trouble", "bother", "ask", "beg", "persuade", "get", "impose"}, {"you"}, {"to"}},
+	{{"i", "we"}, {"trouble", "bother", "ask", "beg", "persuade", "get"}, {"you"}, {"to"}},
+	{{"i", "we"}, {"talk", "coax"}, {"you"}, {"into"}},
+	{{"it"}, {"be"}, {"too"}, {"much"}, {"of"}, {"a"}, {"trouble", "bother", "imposition", "nuisance"}, {"to"}},
+	{{"it"}, {"be"}, {"too"}, {"much"}, {"trouble", "bother", "work"}, {"to"}},
+	{{"it"}, {"be"}, {"too"}, {"much"}, {"to"}, {"ask"}, {"you"}, {"to"}},
+	{{"it"}, {"be"}, {"too"}, {"much"}, {"to"}, {"ask"}, {"to"}},
+	{{"it"}, {"be"}, {"a", "any", "much"}, {"trouble", "bother", "imposition", "nuisance"}, {"to"}},
+}
+
+// at reports of how many words the plea is that begins a stretch: 0 where none does.
+func (a pleaAsked) at(in []atom) int {
+	if len(in) < len(a) {
+		return 0
+	}
+	for k, choice := range a {
+		if in[k].kind != aWord || !slices.Contains(choice, in[k].text) {
+			return 0
+		}
+	}
+	return len(a)
+}
+
+// begged reads what is begged for in the passive as a wish: "could the doorway be made" as "let the doorway be made".
+func begged(in []atom) []atom {
+	in = askedOf(in)
+	if !begsFor(in) {
+		return in
+	}
+	for i := range in {
+		if !beggars[in[i].text] || in[i].kind != aWord || i > 0 && in[i-1].kind != aSign && !leadsToWish[in[i-1].text] {
+			continue
+		}
+		begs := false
+		j := i + 1
+		if j < len(in) && (in[j].text == "please" || in[j].text == "kindly" || in[j].text == "possibly" || in[j].text == "perhaps") {
+			begs = in[j].text == "please" || in[j].text == "kindly"
+			j++
+		}
+		if j >= len(in) || !vocab().articles[in[j].text] && !owned[in[j].text] && in[j].text != "all" && in[j].text != "both" {
+			continue
+		}
+		be := j
+		for be < len(in) && be < j+7 && in[be].kind == aWord && in[be].text != "be" {
+			begs = begs || in[be].text == "please" || in[be].text == "kindly"
+			be++
+		}
+		if be >= len(in) || in[be].text != "be" {
+			continue
+		}
+		done := be + 1
+		for done < len(in) && (in[done].text == "please" || in[done].text == "kindly" || in[done].text == "also" || in[done].text == "just" || in[done].text == "all") {
+			begs = begs || in[done].text != "also" && in[done].text != "just" && in[done].text != "all"
+			done++
+		}
+		if done >= len(in) || !begs && !wrought[in[done].text] {
+			continue
+		}
+		out := append([]atom{}, in...)
+		out[i].text = "have"
+		if wrought[in[done].text] {
+			out[i].text = "let"
+		}
+		return unasked(out)
+	}
+	return in
+}
+
+// unasked takes the question mark at the end of a wish for a full stop.
+func unasked(out []atom) []atom {
+	for n := len(out); n > 0 && out[n-1].kind == aSign; n-- {
+		if out[n-1].text == "?" {
+			out[n-1].text = "."
+		}
+	}
+	return out
+}
+
+// leadsToWish are words that stand between a plea and the wish.
+var leadsToWish = wordSet("but and so then also now well maybe perhaps please kindly")
+
+// begsFor reports whether words of a plea stand in a line.
+func begsFor(in []atom) bool {
+	for i := range in {
+		for _, t := range begging {
+			if i+len(t) > len(in) {
+				continue
+			}
+			same := true
+			for k, w := range t {
+				same = same && in[i+k].text == w
+			}
+			if same {
+				return true
+			}
+		}
+	}
+	return false
+}
