@@ -237,13 +237,16 @@ func toBuy(atoms []atom) []atom {
 // buyers are words after which nobody says farewell.
 var buyers = wordSet("to i we you should must can could will would gotta")
 
+// halfBefore stand before the half of something: "an inch and a half to the right" has nothing to do.
+var halfBefore = wordSet("a an one and the")
+
 // pairsJoined joins two words that a phone writes for one, and tells which.
 func pairsJoined(atoms []atom) (out []atom, taken []Taken) {
 	for i := 0; i < len(atoms); i++ {
 		a := atoms[i]
 		if i+1 < len(atoms) {
 			pair := a.text + " " + atoms[i+1].text
-			if w, ok := soundsLikePairs[pair]; ok {
+			if w, ok := soundsLikePairs[pair]; ok && !(a.text == "half" && i > 0 && halfBefore[atoms[i-1].text]) {
 				taken = append(taken, Taken{Was: pair, Now: w, At: a.at})
 				if first, _, two := strings.Cut(w, " "); two {
 					a.text = first

@@ -20,6 +20,10 @@ type amended struct {
 // amend takes one correction in. ok is false where it is not clear what it corrects.
 func (a *amended) amend(part []item) bool {
 	chunk, rest := firstChunk(part)
+	if list, ok := a.unfinished(chunk, part); ok {
+		a.acc = list
+		return true
+	}
 	if len(chunk) == 1 {
 		if ok, clear := a.substitute(chunk[0], rest); ok || !clear {
 			return clear
@@ -168,7 +172,7 @@ func (a *amended) place(it item, rest []item) (at int, clear bool) {
 			}
 		case was.value() || it.value():
 			things++
-		case was.kind == it.kind && sameNoun(was.token, it.token):
+		case was.kind == it.kind && sameNoun(was.token, it.token), a.meant && was.kind == kLoc && was.key() == "between posts" && it.kind == kPart:
 			at = i
 		}
 	}

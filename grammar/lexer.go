@@ -22,7 +22,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		homely,
 		bench,
 		rowsAndRacks,
-		reports)
+		reports,
+		fickle)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

@@ -50,3 +50,59 @@ func (l *lexing) supposes(i int) bool {
 	}
 	return l.word(i+1) != "" && l.kind(i+1) == aWord
 }
+
+// backTo takes "back to" in front of a figure for a correction where another was told before it: "two, no, three, ah, back to two". It
+// returns the atom after it.
+func (l *lexing) backTo(i int) int {
+	j := i
+	switch l.word(j) {
+	case "go", "going", "switch", "change", "put", "make":
+		if j++; l.word(j) == "it" || l.word(j) == "that" {
+			j++
+		}
+	}
+	if l.word(j) != "back" || l.word(j+1) != "to" {
+		return i
+	}
+	last := l.last()
+	if last == nil || last.kind != kComma && last.kind != kStop && last.kind != kFix && last.kind != kNo && last.kind != kAnd && last.kind != kBut {
+		return i
+	}
+	if _, _, ok := l.length(j + 2); !ok || !l.saidSince(func(t *token) bool { return t.kind == kNum }) {
+		return i
+	}
+	l.before = ""
+	l.add(kFix, i, j+2).found = []found{{entry: setRight}}
+	return j + 2
+}
+
+// amongOthers steps over what tells where lengths are that are sold again: "back in with the others", "back on the list".
+func (l *lexing) amongOthers(i int) int {
+	j := i
+	for w := l.word(j); w == "in" || w == "on" || w == "onto" || w == "with" || w == "to" || w == "into" || w == "among"; w = l.word(j) {
+		j++
+	}
+	for w := l.word(j); j > i && (w == "the" || w == "my" || w == "our" || w == "stock" && l.word(j+1) == "list"); w = l.word(j) {
+		j++
+	}
+	switch l.word(j) {
+	case "others", "rest", "list", "rack", "racks", "mix":
+		if j > i {
+			return j + 1
+		}
+	}
+	return i
+}
+
+// afterAll reports whether somebody is said to have something against what was said before: "they do have tens".
+func afterAll(t *token) bool {
+	if t == nil {
+		return false
+	}
+	for _, w := range []string{" do have", " does have", " do carry", " does carry", " do sell", " does sell", " do stock", " does stock", " do keep", " does keep"} {
+		if strings.Contains(t.text, w) {
+			return true
+		}
+	}
+	return false
+}

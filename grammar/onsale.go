@@ -144,6 +144,8 @@ func (k *clause) stockOp() solver.Op {
 		return solver.Plus // "they're out of sixteens but they do have tens"
 	case k.has(kSellMore) != nil || change == "+=" || k.has(kSell) != nil && strings.Contains(k.has(kSell).text, " also "):
 		return solver.Plus
+	case len(k.values) == 1 && k.has(kOnly) == nil && (afterAll(k.has(kSell)) || afterAll(k.head())):
+		return solver.Plus // "turns out they do have tens"
 	}
 	return solver.Eq
 }

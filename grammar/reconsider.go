@@ -11,6 +11,7 @@ func init() {
 		(*lexing).wherePosts, (*lexing).theRight, (*lexing).topComesAt, (*lexing).seemsSo,
 		(*lexing).asCloseTo,
 		(*lexing).bidsMind, (*lexing).checksAll,
+		(*lexing).backTo,
 	}
 }
 

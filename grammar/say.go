@@ -79,7 +79,7 @@ func corrections(list []item) []correction {
 			out = append(out, correction{part, soft, meant})
 			meant = false
 		}
-		start, soft, meant = i+1, it.as(kFix) == hesitation, meant || strings.HasPrefix(it.text, "i mean") || strings.Contains(it.text, "i meant")
+		start, soft, meant = i+1, it.as(kFix) == hesitation, meant || strings.HasPrefix(it.text, "i mean") || strings.Contains(it.text, "i meant") || namesAnew(list[i+1:])
 	}
 	return append(out, correction{list[start:], soft, meant})
 }
@@ -141,6 +141,9 @@ func (s *speech) best(g *group, part []item, corrected bool) (reading, bool) {
 func replace(done, fresh []made) ([]made, bool) {
 	out := append([]made{}, done...)
 	replaced := false
+	if i := takenApart(done, fresh); i >= 0 {
+		return append(append(out[:i:i], fresh...), out[i+1:]...), true
+	}
 	for _, f := range fresh {
 		at := -1
 		for i := range done {

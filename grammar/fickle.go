@@ -1,0 +1,15 @@
+package grammar
+
+// fickle are words of those who change their minds: what they stay with after all, and what they leave out of account.
+var fickle = []entry{
+	{kind: kUnits, key: "customary", loose: true, ways: `
+		[(let us|i will|we will|i would rather|we would rather|better|rather|just)] (stay|stick|remain|go on|carry on|continue|keep on|keep it|leave it|keep everything|keep things|keep going|hold) [(with|in|to|on|working in|using)] [(good|plain|old|regular|the)] [old] (inches|feet and inches|imperial|feet) [after all]
+		(inches|feet and inches|imperial) after all`},
+	{kind: kUnits, key: "metric", loose: true, ways: `
+		[(let us|i will|we will|i would rather|we would rather|better|rather|just)] (stay|stick|remain|go on|carry on|continue|keep on|keep it|leave it|keep everything|keep things|keep going|hold) [(with|in|to|on|working in|using)] [(good|plain|old|regular|the)] [old] (millimeters|millimetres|metric|mm|centimeters|centimetres) [after all]
+		(millimeters|millimetres|metric|mm) after all`},
+	{kind: kCmd, key: "forget all but", loose: true, ways: `
+		(never mind|nevermind|disregard|ignore|discard|scratch|strike|cancel|drop|forget|dismiss|scrap|toss|throw out|never you mind) (all|everything|anything|all of that|all that|all of it|the lot|the whole lot|it all|the rest|every bit of it) [(i|we)] [(have|had|ever)] [(just|said|told you|gave you|entered|mentioned|set)] [(so far|before|up to now|until now)] (but|except|except for|save|save for|besides|apart from|other than|aside from|excepting|bar|barring)`},
+	{kind: kSellMore, key: "+=", ways: "[(so|and|please)] (put|add|bring|throw|drop|stick) (those|them|these) back [(in|on|into it)] [(with|among|to|on) [the] (others|other ones|other lengths|rest|list|stock list)]"},
+	{kind: kSellMore, key: "+=", ways: "[(so|and|please)] (put|add|throw|count|include) (those|them|these) (in with|to|along with) [the] (others|other ones|other lengths|rest|list|stock list)"},
+}

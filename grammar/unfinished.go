@@ -1,0 +1,79 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// unfinished takes a correction for the rest of what was broken off at a figure: "the new post two inches, no, three inches higher than
+// the wall", "it leans a quarter, no, three eighths to the right". ok is false where the figure did not stand at the break.
+func (a *amended) unfinished(chunk, part []item) (list []item, ok bool) {
+	n := len(a.acc)
+	for n > 0 && a.acc[n-1].breaks() {
+		n--
+	}
+	if n < 2 || len(chunk) == 0 || !chunk[0].value() || !a.acc[n-1].value() {
+		return nil, false
+	}
+	was, now := a.acc[n-1].lim, chunk[0].lim
+	if was.of != nil || was.hi != nil || len(was.tail) > 0 || was.lo.size != "" || now.lo.size != "" || was.lo.times || now.hi != nil || len(now.lead) > 0 {
+		return nil, false
+	}
+	if was.lo.unit != now.lo.unit && was.lo.unit != bare && now.lo.unit != bare {
+		return nil, false
+	}
+	from := n - 1
+	for from > 0 && !a.acc[from-1].breaks() {
+		from--
+	}
+	leans := false
+	for _, it := range a.acc[from : n-1] {
+		if it.value() {
+			return nil, false
+		}
+		leans = leans || !it.value() && (it.kind == kLean || it.kind == kFall || it.kind == kPart && it.key() == "floor")
+	}
+	if now.of == nil && !(leans && len(chunk) > 1) {
+		return nil, false
+	}
+	if now.lo.unit == bare && was.lo.unit != bare {
+		lim := *now
+		v := likeBefore(*now.lo, was.lo)
+		lim.lo = &v
+		part = append([]item{}, part...)
+		for i := range part {
+			if part[i].value() {
+				part[i].lim = &lim
+				break
+			}
+		}
+	}
+	return append(append([]item{}, a.acc[:n-1]...), part...), true
+}
+
+// namesAnew reports whether a correction is no more than the right name for what was told: "…, no, that's outside to outside".
+func namesAnew(part []item) bool {
+	part = strip(part)
+	if len(part) != 1 || part[0].value() || part[0].kind != kPart {
+		return false
+	}
+	w := strings.Fields(part[0].before)
+	return len(w) > 1 && (w[0] == "that" || w[0] == "it" || w[0] == "this" || w[0] == "those") && (w[1] == "is" || w[1] == "was" || w[1] == "are" || w[1] == "were")
+}
+
+// takenApart finds the size of all posts where a correction tells that of the end posts and that of the added ones instead, -1 where
+// it does not.
+func takenApart(done, fresh []made) int {
+	end, added := false, false
+	for _, f := range fresh {
+		end = end || f.st.Name.Quantity == solver.EndPostSize
+		added = added || f.st.Name.Quantity == solver.AddedPostSize
+	}
+	for i, d := range done {
+		if end && added && d.st.Name.Quantity == solver.PostSize {
+			return i
+		}
+	}
+	return -1
+}
