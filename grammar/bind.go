@@ -45,6 +45,8 @@ func (l *lexing) bind() {
 	l.allOfThem()
 	l.gapsEven()
 	l.nearness()
+	l.belowIs()
+	l.boardsHad()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {

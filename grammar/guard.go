@@ -22,6 +22,7 @@ var guardWords = func() map[string]guardWord {
 			railing railings rail rails handrail handrails up side one put set lay laid leave left hear hey look listen 's what here w / dept me myself ourselves being as in person writing do does
 			through hashed thrashed worked figured talked gone went conversation chat word
 			since because anyway anyhow mind let any more longer anymore
+			carry proceed continue move along further
 			item items finding findings comment comments clause section provision provisions owner owners contractor file paper writing letter`,
 		guardHeld:  "design layout plan wall job project order work progress build",
 		guardNamed: "guard guards guardrail guardrails",

@@ -37,3 +37,49 @@ var awayFrom = map[string]*entry{
 	"left":  {kind: kFromSide, key: "left", sense: meaning("| opening from left, post from left")},
 	"right": {kind: kFromSide, key: "right", sense: meaning("| opening from right, post from right")},
 }
+
+// belowIs takes a "below" that is followed by what is there for a place, and no limit: "the clearance below is 2" tells of the gap at
+// the floor, and "the gap above is 3" of one that is not known.
+func (l *lexing) belowIs() {
+	for i := 1; i+1 < len(l.tokens); i++ {
+		of, t, num := &l.tokens[i-1], &l.tokens[i], &l.tokens[i+1]
+		if of.kind != kPart || of.key() != "gap" || num.kind != kNum || !tellsValue[firstWord(num.before)] {
+			continue
+		}
+		switch {
+		case t.kind == kUnder && lyingOff[t.text]:
+			t.kind, t.found = kLoc, []found{{entry: underneath}}
+		case t.kind == kOver && lyingOff[t.text]:
+			t.kind = kUnclear
+		}
+	}
+}
+
+var (
+	lyingOff   = wordSet("below under underneath beneath above over")
+	tellsValue = wordSet("is are was were 's of should must measures at to will needs has has to be")
+	underneath = &entry{kind: kLoc, key: "underneath", sense: meaning("bottom gap |")}
+)
+
+// boardsHad drops the boards before "I already have", where what is had is told behind it: "boards I already have, three ten
+// footers" counts no rails.
+func (l *lexing) boardsHad() {
+	for i := 0; i+2 < len(l.tokens); i++ {
+		t, have := &l.tokens[i], &l.tokens[i+1]
+		if t.kind != kPart || t.key() != "rail" || t.index > 0 || have.kind != kHave {
+			continue
+		}
+		if i > 0 && l.tokens[i-1].kind != kStop && l.tokens[i-1].kind != kComma {
+			continue
+		}
+		for _, n := range l.tokens[i+2:] {
+			if n.kind == kStop {
+				break
+			}
+			if n.kind == kNum && n.amt.footer {
+				l.drop(i)
+				break
+			}
+		}
+	}
+}
