@@ -66,6 +66,15 @@ var (
 func (l *lexing) boardsHad() {
 	for i := 0; i+2 < len(l.tokens); i++ {
 		t, have := &l.tokens[i], &l.tokens[i+1]
+		if t.as(kSell) != nil && t.kind != kHave && i+4 < len(l.tokens) && l.boardsThenLength(i+1) {
+			have.kind = kUnclear // "they have six boards, twelve footers": no six-foot boards are on sale
+			continue
+		}
+		if t.kind == kHave && i+4 < len(l.tokens) && l.boardsThenLength(i+1) {
+			l.drop(i + 3)
+			l.drop(i + 2) // "I have six boards, twelve footers"
+			continue
+		}
 		if t.kind != kPart || t.key() != "rail" || t.index > 0 || have.kind != kHave {
 			continue
 		}
@@ -82,4 +91,10 @@ func (l *lexing) boardsHad() {
 			}
 		}
 	}
+}
+
+// boardsThenLength reports whether a count of boards stands at token i, and behind a comma their length.
+func (l *lexing) boardsThenLength(i int) bool {
+	count, rail, comma, long := &l.tokens[i], &l.tokens[i+1], &l.tokens[i+2], &l.tokens[i+3]
+	return count.kind == kNum && count.amt.unit == bare && !count.amt.footer && rail.kind == kPart && rail.key() == "rail" && comma.kind == kComma && long.kind == kNum && long.amt.footer
 }

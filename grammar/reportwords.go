@@ -53,4 +53,6 @@ var reports = []entry{
 	{kind: kQuest, key: "shopping", loose: true, ways: `
 		(what|how much|which) [(all|else|lumber|wood|timber|boards|material|materials|stuff)] (would|will|shall|do|should|might|am|are) (i|we|he|she|they|PERSON) [(be|have to)] (need|needing|want|wanting|get|getting|fetch|fetching|buy|buying|order|ordering|pick up|picking up|collect|collecting) (from|at|off) [(the|my|our|a)] (merchant|merchants|merchant 's|yard|store|shop|lumberyard|lumber yard|timber yard|mill|sawmill|supplier|suppliers|dealer|counter|hardware store|builders' merchant)
 		(what|how much|which) [(all|lumber|wood|timber|boards|material|materials|stuff)] (would|will|shall|should|might) (i|we) be (needing|wanting|buying|ordering|fetching) [(in all|altogether|all told|for (this|it|the wall|the job))]`},
+	{kind: kDim, key: "apart", sense: meaning("| gap, stiffener spacing, span, centers"), ways: "asunder\napart the one from the other"},
+	{kind: kTailFill, key: "hereabouts", ways: "(hereabouts|round here|around here|in these parts|round these parts|out this way)"},
 }
