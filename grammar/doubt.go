@@ -46,6 +46,9 @@ func (s *speech) doubt(m made, lo, hi amount) *solver.Question {
 	if !known || v.Of != nil || v.List != nil || m.st.Op == solver.Plus || m.st.Op == solver.Minus || m.st.Op == solver.Times {
 		return nil
 	}
+	if s.mixed && !s.metric && m.kind == solver.Length && lo.unit == bare && !lo.frac && v.Num.Sign() > 0 {
+		return s.question(m, lo, hi) // "opening 90 cm, span 340"
+	}
 	switch m.st.Op {
 	case solver.LT, solver.LE:
 		if q == solver.Stiffeners && r[1].Less(v.Num) && v.Num.Less(plausible[solver.StiffenerSpacing][1]) {

@@ -70,6 +70,9 @@ func (g *grouping) interrogative() {
 		return
 	}
 	p := &g.s.groups[g.first]
+	if force == WhatIf && o[1] != "i" && o[1] != "we" && (p.force == State || p.force == WhatIf) && p.cmd == "" && hasValue(p.items) && asClaimed(g.list) {
+		p.force = Check // "could the bay be 70 inches as he claims"
+	}
 	if p.force == Check && o[0] == "do" && (o[1] == "i" || o[1] == "we") && alone && buysOnly(p.items) {
 		p.force, p.items, p.topic = Ask, nil, "shopping" // "do I need to buy any 4x4s"
 		return
@@ -89,6 +92,19 @@ func (g *grouping) interrogative() {
 	case p.force == State && p.cmd == "" && len(strip(p.items)) > 0:
 		p.force = force
 	}
+}
+
+// asClaimed reports whether somebody's word is named for what stands before it: "… as he claims", "… like the drawing says".
+func asClaimed(list []item) bool {
+	for i, it := range list {
+		if !it.value() && i > 0 && (it.as(kHead) != nil && it.as(kHead).key == string(Check) || it.kind == kTail && it.key() == "claimed") {
+			switch firstWord(it.text) {
+			case "as", "like", "per", "according":
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // refuse asks back where a question of when, who, where or how would set something or be obeyed.

@@ -23,7 +23,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		bench,
 		rowsAndRacks,
 		reports,
-		fickle)
+		fickle,
+		lookedOver)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

@@ -12,6 +12,9 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if len(g.cash)+len(g.items) > 0 || len(g.longs)+len(g.counts)+len(g.others) == 0 {
 		return reading{}, false
 	}
+	if k.has(kUp) != nil && k.has(kSell) == nil && k.has(kSellMore) == nil && k.has(kStockWord) == nil {
+		return reading{}, false // "use up my twelves first" is no list of what they sell
+	}
 	if k.has(kNot) != nil || k.has(kSellLess) != nil && len(g.counts) > 0 && len(g.longs) > 0 {
 		return reading{}, false // "they're not out of tens", "eights, not twelves, and sixteens"
 	}

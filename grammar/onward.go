@@ -4,6 +4,11 @@ import "strings"
 
 // onward sets right what words mean by the part that they are said of.
 func (l *lexing) onward() {
+	for i := range l.tokens {
+		if t := &l.tokens[i]; t.kind == kQuest && t.key() == "cuts" && t.as(kGoal) != nil && strings.HasPrefix(t.text, "cut ") && (strings.Contains(t.text, " one ") || strings.Contains(t.text, " same ")) {
+			t.kind = kGoal // "cut all of one length"
+		}
+	}
 	for i := 0; i+1 < len(l.tokens); i++ {
 		t, next := &l.tokens[i], &l.tokens[i+1]
 		switch {
@@ -25,6 +30,8 @@ func (l *lexing) onward() {
 			next.kind, next.found = kTo, nil // "get the wall up to 46"
 		case t.kind == kFactor && next.kind == kPart && next.key() == "bottom gap" && !strings.HasPrefix(next.text, "bottom") && keeps[firstWord(t.before)]:
 			t.kind = kUnclear // "leave twice the gap under the bottom board": of which gap?
+		case t.kind == kPart && t.key() == "wall" && (next.kind == kChange || next.kind == kMore) && i+2 < len(l.tokens) && l.tokens[i+2].kind == kNum && signs[next.text] != nil && l.postBefore(i):
+			l.overWall(i, signs[next.text]) // "post height wall plus 3"
 		case next.kind == kComma && i+2 < len(l.tokens) && l.tokens[i+2].kind == kBound && l.tokens[i+2].text == "tops" && i+3 == len(l.tokens) && t.kind == kPart && i > 0 && l.tokens[i-1].kind == kNum:
 			l.tokens = append(l.tokens[:i+1], l.tokens[i+2:]...) // "two inch gaps, tops"
 		}
@@ -55,6 +62,25 @@ func (l *lexing) postBefore(i int) bool {
 		}
 	}
 	return false
+}
+
+// signs are the words of a sum that stand for what lies above and below.
+var signs = map[string]*entry{"+": over, "plus": over, "-": under, "minus": under, "less": under}
+
+// overWall reads the sum of the wall at token i and a length as that much over it or under it.
+func (l *lexing) overWall(i int, way *entry) {
+	wall, num := l.tokens[i], l.tokens[i+2]
+	l.tokens[i], l.tokens[i+2] = num, wall
+	t := &l.tokens[i+1]
+	t.found = []found{{entry: way}}
+	if t.kind, t.text = kOver, "over"; way == under {
+		t.kind, t.text = kUnder, "under"
+	}
+	for j := range l.tokens[:i] {
+		if p := &l.tokens[j]; p.kind == kQuest && p.as(kPart) != nil {
+			p.kind = kPart
+		}
+	}
 }
 
 // pastWall takes "past the wall" at token i for what lies above it: "the posts stick up three inches past the wall".

@@ -186,6 +186,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 			return Reading{Ask: &solver.Question{At: &at, Text: "What does " + quoted(short(t.text)) + " mean here?", Example: "gap 2-1/2, 6 rails"}}
 		}
 	}
+	s.mixed = saidInMetric(tokens)
 	tokens = danglers(tokens)
 	if n := len(tokens); n > 0 && tokens[n-1].end == atoms[len(atoms)-1].end {
 		switch t := &tokens[n-1]; t.kind {
@@ -219,6 +220,20 @@ func readAtoms(atoms []atom, c Context) Reading {
 		return askedBack(0, "What would you like to know, or to set?", "gap 2-1/2")
 	}
 	return together(Reading{Acts: s.acts}, atoms)
+}
+
+// saidInMetric reports whether a length of the line is said in a metric unit, and none in inches or feet.
+func saidInMetric(tokens []token) bool {
+	found := false
+	for i := range tokens {
+		if t := &tokens[i]; t.kind == kNum {
+			if t.amt.unit == inches || t.amt.unit == feet {
+				return false
+			}
+			found = found || t.amt.unit == metric
+		}
+	}
+	return found
 }
 
 // figures reads bare numbers as the answer to a teacher.

@@ -9,7 +9,7 @@ func init() {
 	heardWhole = []func(*lexing, int) int{
 		(*lexing).guarded, (*lexing).takesLeave, (*lexing).stepAway, (*lexing).calledNothing, (*lexing).looksAt, (*lexing).planSaid, (*lexing).pair, (*lexing).chosenWay, (*lexing).anyAdded, (*lexing).comesAndGoes, (*lexing).namedClaim,
 		(*lexing).wherePosts, (*lexing).theRight, (*lexing).topComesAt, (*lexing).seemsSo,
-		(*lexing).asCloseTo,
+		(*lexing).asCloseTo, (*lexing).countBox,
 		(*lexing).bidsMind, (*lexing).checksAll,
 		(*lexing).backTo,
 	}
@@ -132,7 +132,7 @@ func (l *lexing) trimmed(f found, i int) int {
 	if last <= i || !vocab().neutral[l.word(last)] && l.word(last) != "as" {
 		return f.next
 	}
-	if g := vocab().match(l.reader, last); len(g) > 0 && g[0].content > 0 && g[0].next > f.next {
+	if g := vocab().match(l.reader, last); len(g) > 0 && (g[0].content > 0 || g[0].entry.kind == kReason) && g[0].next > f.next {
 		return last
 	}
 	return f.next

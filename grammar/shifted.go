@@ -10,6 +10,9 @@ func (k *clause) shifted() (reading, bool) {
 	if k.has(kMove) == nil || len(k.values) != 1 || len(k.sides) != 1 || len(k.things) != 1 || len(k.dims) > 0 || k.bay+k.rail > 0 || !k.only(kMove, kOver, kMore) {
 		return reading{}, false
 	}
+	if more := k.has(kMore); more != nil && more.text != "more" && more.text != "further" && more.text != "farther" {
+		return reading{}, false // "make the opening 10 cm wider and move it to the right"
+	}
 	t := k.items[k.things[0]]
 	n := solver.Name{Wall: k.wallName(), Opening: k.open, Post: k.post}
 	switch {

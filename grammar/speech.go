@@ -10,6 +10,7 @@ import (
 type speech struct {
 	c          Context
 	metric     bool
+	mixed      bool // a length of the line has a metric unit, and none another
 	boards     bool // spare is counted in boards
 	correcting bool // after a word of correction
 	stating    bool // after "I want", where a value may lean on what was spoken of

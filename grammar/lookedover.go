@@ -1,0 +1,22 @@
+package grammar
+
+// lookedOver are words of people who look over what somebody else drew, cut or charged, and of those who write short.
+var lookedOver = []entry{
+	{kind: kPart, key: "base height", sense: meaning("base height"), ways: `
+		[(added|new)] POST (base|bases|foot|standoff|stand-off|shoe|shoes) (HEIGHT|height)
+		(base|standoff|shoe) (HEIGHT|height)
+		HEIGHT of [(added|new)] POST (base|bases|foot|standoff|shoe)`},
+	{kind: kCutWord, key: "cut", ways: `
+		(cut|sawn|sawed|trimmed|chopped|lopped|docked|crosscut) (off|down|through) [(flush|square)] at
+		(cut|sawn|sawed|trimmed|chopped|docked) (off|down) to [(a length of)]`},
+	{kind: kHead, key: "check", loose: true, ways: `
+		PERSON [(has|have)] (struck|snapped|penciled|pencilled|scribed|scratched|inked|laid out|laid off|set out|ticked off|ticked) (his|her|their|the|all his|all her|all their) (marks|lines|mark|ticks|layout) [(down|out)] [(at|to be|as)]
+		is it (true|right|correct|so) [that]`},
+	{kind: kGoal, key: "same length", loose: true, ways: `
+		CUT (all|them all|everything|every one|each) [of] [them] (to|at|of) (one|the same|a single|one single|one and the same) (length|size)
+		CUT (all|them all|everything) of (one|a) (length|size)`},
+	{kind: kFill, key: "fill", ways: `
+		(wind|winds|wound|winding|fetch|fetches|fetched|pitches) up [(being|there)]
+		(i|we) (will|am happy to|can|would|am going to|shall|could) (go|come|play|string|get) along with`},
+	{kind: kBoxOf, key: "box", ways: "[a] [(full|whole|new|big)] (box|boxes|pack|packs|package|packages|packet|packets|carton|cartons|tub|tubs|bag|bags|pail|pails|bucket|buckets|jar|jars)"},
+}
