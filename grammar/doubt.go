@@ -56,6 +56,11 @@ func (s *speech) doubt(m made, lo, hi amount) *solver.Question {
 			other.Name.Quantity, other.Value.Unit = solver.StiffenerSpacing, solver.Inch
 			return &solver.Question{Text: "So many stiffeners, or so far apart?", Choices: []string{other.String(), m.st.String()}, Example: other.String()}
 		}
+		if q == solver.Bays && r[1].Less(v.Num) && !v.Num.Less(plausible[solver.Bay][0]) {
+			other := m.st
+			other.Name.Quantity, other.Value.Unit = solver.Bay, solver.Inch
+			return &solver.Question{Text: "So many bays, or so wide?", Choices: []string{other.String(), m.st.String()}, Example: other.String()}
+		}
 		if !v.Num.Less(r[0]) || v.Num.Sign() == 0 && r[0].Sign() == 0 {
 			return nil
 		}

@@ -246,7 +246,7 @@ func (g *grouping) quest(i int) bool {
 	if o := opening(g.list); t.key() == "posts" && bareNoun(t.token) && helping[o[0]] == Check && subjects[o[1]] {
 		return false // "do I really need that many posts"
 	}
-	if bareNoun(t.token) && (!g.alone(i) || !g.asksFor(t.key()) || g.g.force == Why && hasValue(g.g.items)) {
+	if bareNoun(t.token) && (!g.alone(i) && !g.asksUnder(i) || !g.asksFor(t.key()) || g.g.force == Why && hasValue(g.g.items)) {
 		return false
 	}
 	if g.onlyAsks() {

@@ -7,7 +7,7 @@ type wordClass struct{ name, words string }
 var classes = []wordClass{
 	{"RAIL", `rail rails rl rls board boards bd bds brd brds slat slats plank planks course courses row rows member members piece pieces pc pcs
 		strip strips lath laths runner runners crosspiece crosspieces crossbar crossbars crossmember crossmembers horizontal horizontals timber timbers bar bars`},
-	{"GAP", "gap gaps space spaces daylight air slot slots room distance clearance"},
+	{"GAP", "gap gaps gp gps space spaces daylight air slot slots room distance clearance"},
 	{"SPACE", "gap gaps space spaces spacing daylight air room clearance distance slot"},
 	{"OPENING", `opening openings op ops opn opng opngs opg doorway doorways gateway gateways gate gates entry entries entrance entrances entryway entryways
 		walkthrough walkthroughs walkway walkways passage passages passageway passageways passthrough portal archway doorhole door doors`},
@@ -18,7 +18,7 @@ var classes = []wordClass{
 	{"UPRIGHT", "upright uprights"},
 	{"BRACKET", "bracket brackets brkt brkts bkt bkts brckt brckts hanger hangers"},
 	{"WALL", "wall walls halfwall screen fence partition"},
-	{"FLOOR", "floor flr slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers"},
+	{"FLOOR", "floor flr fl flrs slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers"},
 	{"EARTH", "ground dirt soil earth grass lawn yard garden grade land lawn turf"},
 	{"HEIGHT", "height heights hgt hgts ht hts hight heigth"},
 	{"HIGH", "high tall hi"},
@@ -123,6 +123,8 @@ var compounds = []struct{ ways, word string }{
 	{"pencil (lines|line|mark|marks)", "marks"},
 	{"tip top | very top", "top"},
 	{"dn", "down"},
+	{"ttl", "total"},
+	{"frm", "from"},
 	{"btwn | btween | betwixt | twixt | tween", "between"},
 	{"where abouts | whereabouts", "where"},
 	{"per cent", "percent"}, {"door way", "doorway"}, {"gate way", "gateway"}, {"entry way", "entryway"}, {"half way", "halfway"},
