@@ -204,8 +204,14 @@ func (s *speech) tried(g *group) {
 	a := Act{Kind: g.force}
 	goods := !slices.ContainsFunc(found, func(m made) bool { return m.st.Name.Quantity != solver.Stock && m.st.Name.Quantity != solver.Price })
 	for _, m := range found {
+		if g.force == Check && m.st.Name.Quantity == solver.Budget && g.head != nil && slices.ContainsFunc(strings.Fields(g.head.text), func(w string) bool { return charging[w] }) {
+			s.notUnderstood(g, list) // "does their quote of 400 fit the budget"
+			return
+		}
 		if g.force != Check || !noClaim(g.head, m.st, goods, g.ownPosts()) && !(m.st.Name.Quantity == solver.Budget && len(found) == 1 && (g.head == nil || !onPaper(g.head.text))) {
-			a.Statements = append(a.Statements, m.st)
+			if !slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.String() == m.st.String() }) {
+				a.Statements = append(a.Statements, m.st)
+			}
 			continue
 		}
 		if len(a.Statements) > 0 {
@@ -242,6 +248,9 @@ func noClaim(head *token, st solver.Statement, goods, own bool) bool {
 
 // selling are who lumber is bought from.
 var selling = map[string]bool{"yard": true, "lumberyard": true, "store": true, "shop": true, "merchant": true, "clerk": true, "supplier": true, "salesman": true, "dealer": true}
+
+// charging are papers that tell what somebody would charge.
+var charging = map[string]bool{"quote": true, "quotation": true, "bid": true, "estimate": true, "invoice": true, "bill": true, "offer": true, "receipt": true}
 
 // withoutWall takes out the name of the one wall whose table is asked after: "the cuts for the north wall".
 func withoutWall(list []item) (wall string, rest []item) {

@@ -22,6 +22,8 @@ func (g *grouping) conditions() {
 			list = g.s.groups
 		case a.force == WhatIf && b.force == WhatIf && !hasValue(b.items) && named(b.items):
 			b.force = Ask // "if I drop a rail, what happens to the gap"
+		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && b.head != nil && hasValue(a.items) && (firstWord(b.head.before) == "would" || firstWord(b.head.before) == "could" || firstWord(b.head.before) == "might"):
+			a.force = WhatIf // "six rails would leave what gap"
 		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && supposes(a.items) && (hasValue(a.items) || a.items[0].kind == kNot):
 			a.force = WhatIf
 		}

@@ -86,3 +86,17 @@ func hasDim(tail []*token) bool {
 	}
 	return false
 }
+
+// saidInMetric reports whether a length of the line is said in a metric unit, and none in inches or feet.
+func saidInMetric(tokens []token) bool {
+	found := false
+	for i := range tokens {
+		if t := &tokens[i]; t.kind == kNum {
+			if t.amt.unit == inches || t.amt.unit == feet {
+				return false
+			}
+			found = found || t.amt.unit == metric
+		}
+	}
+	return found
+}

@@ -57,6 +57,9 @@ func (g *grouping) interrogative() {
 	}
 	o := opening(g.list)
 	force, helps := helping[o[0]]
+	if p := &g.s.groups[g.first]; force == Check && p.force == WhatIf && p.cmd == "" && len(g.list) > 0 && !g.list[0].value() && g.list[0].kind == kTheirs && hasValue(p.items) {
+		p.force = Check // "does his 3 inch gap work"
+	}
 	switch {
 	case o[0] == "do" && o[1] != "i" && o[1] != "we" && o[1] != "you" && o[1] != "they":
 		return // "do it the cheapest way"
@@ -70,6 +73,9 @@ func (g *grouping) interrogative() {
 		return
 	}
 	p := &g.s.groups[g.first]
+	if force == WhatIf && o[2] == "have" && p.force == Check && hasValue(p.items) {
+		p.force = WhatIf // "could he have used seven rails"
+	}
 	if force == WhatIf && o[1] != "i" && o[1] != "we" && (p.force == State || p.force == WhatIf) && p.cmd == "" && hasValue(p.items) && asClaimed(g.list) {
 		p.force = Check // "could the bay be 70 inches as he claims"
 	}

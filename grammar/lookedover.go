@@ -11,7 +11,8 @@ var lookedOver = []entry{
 		(cut|sawn|sawed|trimmed|chopped|docked) (off|down) to [(a length of)]`},
 	{kind: kHead, key: "check", loose: true, ways: `
 		PERSON [(has|have)] (struck|snapped|penciled|pencilled|scribed|scratched|inked|laid out|laid off|set out|ticked off|ticked) (his|her|their|the|all his|all her|all their) (marks|lines|mark|ticks|layout) [(down|out)] [(at|to be|as)]
-		is it (true|right|correct|so) [that]`},
+		PERSON is [(also|only|now|just)] (allowed|left|gone with|gone for|figured on|planned on|planned|planning|planning on|specified|written|put down|marked|noted|showing|drawing|figuring|figuring on|going for|calling for|counting on|proposing|specifying|allowing|leaving) [(ME|for|down)]
+		(can|could|should|do|dare) (i|we) (trust|believe|accept|rely on|count on|go by|buy) [that]`},
 	{kind: kGoal, key: "same length", loose: true, ways: `
 		CUT (all|them all|everything|every one|each) [of] [them] (to|at|of) (one|the same|a single|one single|one and the same) (length|size)
 		CUT (all|them all|everything) of (one|a) (length|size)`},

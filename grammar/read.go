@@ -222,20 +222,6 @@ func readAtoms(atoms []atom, c Context) Reading {
 	return together(Reading{Acts: s.acts}, atoms)
 }
 
-// saidInMetric reports whether a length of the line is said in a metric unit, and none in inches or feet.
-func saidInMetric(tokens []token) bool {
-	found := false
-	for i := range tokens {
-		if t := &tokens[i]; t.kind == kNum {
-			if t.amt.unit == inches || t.amt.unit == feet {
-				return false
-			}
-			found = found || t.amt.unit == metric
-		}
-	}
-	return found
-}
-
 // figures reads bare numbers as the answer to a teacher.
 func figures(tokens []token, s speech) (Act, bool) {
 	a := Act{Kind: Figure}

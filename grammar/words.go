@@ -7,7 +7,7 @@ type wordClass struct{ name, words string }
 var classes = []wordClass{
 	{"RAIL", `rail rails rl rls board boards bd bds brd brds slat slats plank planks course courses row rows member members piece pieces pc pcs
 		strip strips lath laths runner runners crosspiece crosspieces crossbar crossbars crossmember crossmembers horizontal horizontals timber timbers bar bars`},
-	{"GAP", "gap gaps gp gps space spaces daylight air slot slots room distance clearance"},
+	{"GAP", "gap gaps gp gps space spaces daylight air slot slots room distance clearance clearances distances"},
 	{"SPACE", "gap gaps space spaces spacing daylight air room clearance distance slot"},
 	{"OPENING", `opening openings op ops opn opng opngs opg doorway doorways gateway gateways gate gates entry entries entrance entrances entryway entryways
 		walkthrough walkthroughs walkway walkways passage passages passageway passageways passthrough portal archway doorhole door doors`},
