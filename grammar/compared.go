@@ -165,6 +165,16 @@ var notNames = func() map[string]bool {
 	return m
 }()
 
+// manyOf reports whether a word speaks of lumber by its feet or inches: "sixes", "twelves".
+func manyOf(w string) bool {
+	for _, end := range []string{"s", "es"} {
+		if n, ok := strings.CutSuffix(w, end); ok && (units[n] > 2 || tens[n] > 0) {
+			return true
+		}
+	}
+	return false
+}
+
 // namesPart reports whether words that could name a plan speak of a part of the wall, of a side or of a number.
 func (l *lexing) namesPart(name string) bool {
 	var r reader
@@ -175,7 +185,7 @@ func (l *lexing) namesPart(name string) bool {
 		return true
 	}
 	for i := range r.atoms {
-		if w := r.word(i); w == "not" || w == "no" || (units[w] > 0 || tens[w] > 0) && i == 0 {
+		if w := r.word(i); w == "not" || w == "no" || len(r.atoms) == 1 && manyOf(w) || (units[w] > 0 || tens[w] > 0) && i == 0 {
 			return true
 		}
 		for _, f := range vocab().match(r, i) {

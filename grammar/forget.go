@@ -131,7 +131,7 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 	if n, ok := k.placeName(); ok {
 		return Act{Name: &n}, true
 	}
-	if k.has(kMeasured) != nil && k.bay > 0 && !k.about("stiffener") {
+	if (k.has(kMeasured) != nil || strings.Contains(g.headText(), " measured")) && k.bay > 0 && !k.about("stiffener") {
 		return Act{}, false // "the bay 2 readings": which of them?
 	}
 	if len(k.values) > 0 {
@@ -140,8 +140,8 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 	if len(k.things) == 0 && k.names(kStockWord) {
 		return Act{Name: &solver.Name{Quantity: solver.Stock}}, true
 	}
-	for _, i := range k.words {
-		if t := k.items[i]; t.is(kItem) && (k.has(kPriceVerb) != nil || strings.Contains(g.headText(), "price")) {
+	for i := range k.items {
+		if t := k.items[i]; !t.value() && t.is(kItem) && (k.names(kPriceVerb) || strings.Contains(g.headText(), "price")) {
 			return Act{Name: &solver.Name{Quantity: solver.Price, Item: t.as(kItem).key}}, true
 		}
 	}

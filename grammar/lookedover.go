@@ -12,10 +12,11 @@ var lookedOver = []entry{
 	{kind: kHead, key: "check", loose: true, ways: `
 		PERSON [(has|have)] (struck|snapped|penciled|pencilled|scribed|scratched|inked|laid out|laid off|set out|ticked off|ticked) (his|her|their|the|all his|all her|all their) (marks|lines|mark|ticks|layout) [(down|out)] [(at|to be|as)]
 		PERSON is [(also|only|now|just)] (allowed|left|gone with|gone for|figured on|planned on|planned|planning|planning on|specified|written|put down|marked|noted|showing|drawing|figuring|figuring on|going for|calling for|counting on|proposing|specifying|allowing|leaving) [(ME|for|down)]
-		(can|could|should|do|dare) (i|we) (trust|believe|accept|rely on|count on|go by|buy) [that]`},
+		(can|could|should|dare) (i|we) (trust|believe|rely on|count on|go by) [that]`},
 	{kind: kGoal, key: "same length", loose: true, ways: `
 		CUT (all|them all|everything|every one|each) [of] [them] (to|at|of) (one|the same|a single|one single|one and the same) (length|size)
-		CUT (all|them all|everything) of (one|a) (length|size)`},
+		CUT (all|them all|everything) of (one|a) (length|size)
+		CUT (everything|every one|them all|all of them|every RAIL|each RAIL) to [the] (shortest|shortest one|shortest of them|shortest RAIL|shortest bay)`},
 	{kind: kFill, key: "fill", ways: `
 		(wind|winds|wound|winding|fetch|fetches|fetched|pitches) up [(being|there)]
 		(i|we) (will|am happy to|can|would|am going to|shall|could) (go|come|play|string|get) along with`},

@@ -9,6 +9,7 @@ func (l *lexing) onward() {
 			t.kind = kGoal // "cut all of one length"
 		}
 	}
+	l.orderedBesides()
 	for i := 0; i+1 < len(l.tokens); i++ {
 		t, next := &l.tokens[i], &l.tokens[i+1]
 		switch {
@@ -63,6 +64,27 @@ func (l *lexing) postBefore(i int) bool {
 	}
 	return false
 }
+
+// orderedBesides takes pieces of a size that are put on the order for extra ones: "add two 2x4s 30 inches long to the order".
+func (l *lexing) orderedBesides() {
+	size, long, n := false, false, len(l.tokens)
+	if n < 4 || l.tokens[n-1].kind != kTailFill || l.tokens[n-1].key() != "to order" {
+		return
+	}
+	first := &l.tokens[0]
+	for i := range l.tokens {
+		t := &l.tokens[i]
+		size = size || t.kind == kSize
+		long = long || t.kind == kNum && (t.amt.unit == inches || t.amt.unit == metric || t.amt.frac)
+	}
+	if !size || !long || first.kind != kChange || first.text != "add" {
+		return
+	}
+	first.kind, first.found = kExtra, []found{{entry: extraPieces}}
+	l.tokens = l.tokens[:n-1]
+}
+
+var extraPieces = &entry{kind: kExtra, key: "extra"}
 
 // signs are the words of a sum that stand for what lies above and below.
 var signs = map[string]*entry{"+": over, "plus": over, "-": under, "minus": under, "less": under}
