@@ -11,7 +11,7 @@ var lookedOver = []entry{
 		(cut|sawn|sawed|trimmed|chopped|docked) (off|down) to [(a length of)]`},
 	{kind: kHead, key: "check", loose: true, ways: `
 		PERSON [(has|have)] (struck|snapped|penciled|pencilled|scribed|scratched|inked|laid out|laid off|set out|ticked off|ticked) (his|her|their|the|all his|all her|all their) (marks|lines|mark|ticks|layout) [(down|out)] [(at|to be|as)]
-		PERSON is [(also|only|now|just)] (allowed|left|gone with|gone for|figured on|planned on|planned|planning|planning on|specified|written|put down|marked|noted|showing|drawing|figuring|figuring on|going for|calling for|counting on|proposing|specifying|allowing|leaving) [(ME|for|down)]
+		(he|she|they|contractor|builder|carpenter|neighbor|neighbour|architect|designer|guy|fellow|estimator|engineer|inspector|drafter|draftsman|uncle|relative) (is|are) [(also|only|now|just)] (allowed|left|gone with|gone for|figured on|planned on|planned|planning|planning on|specified|written|put down|marked|noted|showing|drawing|figuring|figuring on|going for|calling for|counting on|proposing|specifying|allowing|leaving) [(ME|for|down)]
 		(can|could|should|dare) (i|we) (trust|believe|rely on|count on|go by) [that]`},
 	{kind: kGoal, key: "same length", loose: true, ways: `
 		CUT (all|them all|everything|every one|each) [of] [them] (to|at|of) (one|the same|a single|one single|one and the same) (length|size)
