@@ -143,6 +143,9 @@ const (
 // countsNext are words after which a number is likelier than a "to" or a "for" before a noun in the plural.
 var countsNext = wordSet("have had got want need needs use using are is there take takes buy bought put set add adds make only just with and has")
 
+// be are forms of "be", after which a "too" at the end is no number.
+var be = wordSet("be is are was were")
+
 // mayMean reports whether a small word stands where a number can be meant: "an eight of an inch", "we have for boards".
 func mayMean(atoms []atom, i int) bool {
 	next := ""
@@ -156,6 +159,8 @@ func mayMean(atoms []atom, i int) bool {
 		return next == "of"
 	case "by":
 		return i > 1 && atoms[i-1].text == "to" && countsNext[atoms[i-2].text]
+	case "too":
+		return !(next == "" || i+1 < len(atoms) && atoms[i+1].kind == aSign) || i < 1 || !be[atoms[i-1].text] // "the gap should be too"
 	case "to", "for":
 		plural := countNouns[next] && strings.HasSuffix(next, "s") || units[next] > 0 && i+2 < len(atoms) && (atoms[i+2].text == "by" || atoms[i+2].text == "buy")
 		return plural && i > 0 && countsNext[atoms[i-1].text]

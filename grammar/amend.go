@@ -163,7 +163,7 @@ func (a *amended) place(it item, rest []item) (at int, clear bool) {
 			if was.lim.of != nil && it.lim.of == nil && len(it.lim.lead)+len(it.lim.tail) == 0 && !small(it.lim.lo, was.lim.lo) && it.lim.lo.val.Less(exact.Int(36)) && it.lim.lo.unit != metric {
 				return -1, false // "two inches over the wall, sorry, two feet": over it, or in all?
 			}
-			if fits, same := replaces(it.lim, was.lim); fits {
+			if fits, same := replaces(it.lim, was.lim); fits && !(a.owned() && it.lim.lo.unit == bare && it.lim.lo.val.IsInt() && was.lim.lo.unit == bare && !was.lim.lo.val.IsInt()) {
 				at = i
 				values++
 				if same {
@@ -206,7 +206,7 @@ func (a *amended) footers() int {
 // owned reports whether boards at hand are spoken of: there a bare number is how many.
 func (a *amended) owned() bool {
 	for _, it := range a.acc {
-		if !it.value() && (it.kind == kHave || it.kind == kExtra || it.is(kHave)) {
+		if !it.value() && (it.kind == kHave || it.as(kExtra) != nil || it.is(kHave)) {
 			return true
 		}
 	}

@@ -188,6 +188,9 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 		}
 	}
 	n, kind, ok := k.changedName(senses, lim, i)
+	if n.Quantity == solver.Span && k.about("post") && k.about("between posts") && lim.lo.unit == bare && lim.lo.val.IsInt() && len(k.dims) == 0 {
+		n.Quantity, kind = solver.AddedPosts, solver.Count // "one more post between the ends"
+	}
 	for _, w := range k.words {
 		if s := dimensionOf(k.items[w].token); !ok && s != nil {
 			n, kind, ok = k.changedName(append(senses, *s), lim, i) // "the added posts an inch taller"

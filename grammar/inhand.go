@@ -9,7 +9,11 @@ var inhand = []entry{
 		what (happens|changes|comes out|have we got|do we have|do i have) [(now|then)]
 		(where|how) (does|do) (that|this|it) leave (me|us|it|things) [(now|then)]
 		where (are|am) (we|i) [(now|then|at)]`},
+	{kind: kHead, key: "check", loose: true, ways: "(he|she) (starts|begins|places|sets|puts|runs|spaces|leaves|draws)"},
+	{kind: kEnter, key: "enter", ways: "(enter|take|use|put in) (these|those|this|them|it|the following) (as (drawn|shown|written|is|they are|they stand|given))"},
+	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size, rails"), ways: "in between [the] ends"},
 	{kind: kQuest, key: "shopping", ways: `
+		(shop|shoping) (list|lst)
 		how (much|many) [(of (it|that|the (wood|lumber|board|boards)))] [(is|will be|would be|goes|is going|gets)] [to] (waste|wasted|scrap|offcut|offcuts|offcuts and scrap|left over|leftover) [(is there|are there|will there be|would there be|is left|do i (get|have|make)|does that (leave|make))]
 		how much [(wood|lumber)] (do|will|would) (i|we|it|that) waste
 		how (much|many) (waste|offcut|offcuts|scrap) (is there|are there|will there be|would there be|is left|do i (get|have|make)|does that (leave|make))

@@ -195,6 +195,13 @@ func (l *lexing) tail(t *token, i int) int {
 		start = l.nameStart(again)
 		end = l.nameEnd(t.key(), start)
 	}
+	if t.key() == "save" {
+		for i := start; i+1 < end && i < start+3; i++ {
+			if l.word(i) == "as" {
+				start = i + 1 // "save this plann as sandbox"
+			}
+		}
+	}
 	n := l.add(kName, start, end)
 	n.text = l.text(start, end)
 	return max(end, past)

@@ -7,6 +7,7 @@ var theirOwn = wordSet("the my our these those both his her their your")
 
 // plainly sets "our gap" to "the gap", "the 2 end posts" to "the two end posts" and "we mean" to "i mean".
 func plainly(atoms []atom) []atom {
+	atoms = slipTold(atoms)
 	out := atoms
 	set := func(i int, w string) {
 		if &out[0] == &atoms[0] {
@@ -42,4 +43,23 @@ func namesPart(atoms []atom, i int) bool {
 		return true
 	}
 	return false
+}
+
+// slipTold sets "did I say six rails? I meant seven" to "six rails, I meant seven": nothing is asked.
+func slipTold(atoms []atom) []atom {
+	i := 0
+	for i < len(atoms) && leadsIn[atoms[i].text] {
+		i++
+	}
+	if i+4 >= len(atoms) || atoms[i].text != "did" || atoms[i+1].text != "i" && atoms[i+1].text != "we" || atoms[i+2].text != "say" && atoms[i+2].text != "write" && atoms[i+2].text != "type" {
+		return atoms
+	}
+	for j := i + 3; j+2 < len(atoms); j++ {
+		if atoms[j].text == "?" && (atoms[j+1].text == "i" || atoms[j+1].text == "we") && (atoms[j+2].text == "meant" || atoms[j+2].text == "mean") {
+			out := append([]atom{}, atoms[i+3:]...)
+			out[j-i-3].text = ","
+			return out
+		}
+	}
+	return atoms
 }

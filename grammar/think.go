@@ -156,7 +156,7 @@ func rejoined(list []item) []item {
 		if j < len(list) && list[j].value() && !all && strings.HasPrefix(list[j-1].text, "make") && (hasDim(list[j].lim.tail) && !sameDim(list[:i], list[j]) || j+1 < len(list) && !list[j+1].value() && (list[j+1].kind == kPart || list[j+1].kind == kDim)) {
 			continue // "… six. Make it 5 rails": another thing
 		}
-		if bare || j < len(list) && (stops(list[i]) && (placed(list[j]) || all && !stops(list[j])) || all && opens(list[j])) {
+		if bare || j < len(list) && (stops(list[i]) && (placed(list[j]) || all && !stops(list[j])) || all && (opens(list[j]) || asksOn(list[j]))) {
 			list[i] = comma(list[i])
 		}
 		if bare {
@@ -169,6 +169,18 @@ func rejoined(list []item) []item {
 // opens reports whether an item opens another question or command.
 func opens(it item) bool {
 	return !it.value() && (it.kind == kQuest || it.kind == kWh || it.kind == kWhere || it.kind == kCmd || it.kind == kHead)
+}
+
+// asksOn reports whether a value is asked about: "would seven".
+func asksOn(it item) bool {
+	if !it.value() {
+		return false
+	}
+	before := it.before
+	if len(it.lim.lead) > 0 {
+		before = it.lim.lead[0].before
+	}
+	return modal[firstWord(before)]
 }
 
 func questioned(it item) bool { return !it.value() && it.kind == kQMark }

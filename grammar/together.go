@@ -14,7 +14,7 @@ func together(r Reading, atoms []atom) Reading {
 	if r.Ask != nil {
 		return r
 	}
-	r.Acts = withoutEchoes(r.Acts, atoms)
+	r.Acts = withoutEchoes(withoutTalk(r.Acts, atoms), atoms)
 	for i := range r.Acts {
 		if q := oddOne(r.Acts, i, atoms); q != nil {
 			at := r.Acts[i].At
@@ -113,4 +113,21 @@ func inTheMiddle(a Act, atoms []atom) bool {
 		return false
 	}
 	return words == 1
+}
+
+// withoutTalk leaves out a command that only talks: a "that's it" behind a list of lengths, a "never mind" before what is forgotten.
+func withoutTalk(acts []Act, atoms []atom) []Act {
+	n := len(acts)
+	if n < 2 {
+		return acts
+	}
+	if last := acts[n-1]; last.Kind == Quit && setsStock(Reading{Acts: acts[n-2 : n-1]}) {
+		if i := atomAt(atoms, last.At); i > 0 && atoms[i-1].kind != aSign && atoms[i].text == "that" {
+			return acts[:n-1]
+		}
+	}
+	if i := atomAt(atoms, acts[0].At); acts[0].Kind == Undo && acts[1].Kind == Forget && i >= 0 && atoms[i].text == "never" {
+		return acts[1:]
+	}
+	return acts
 }

@@ -118,6 +118,7 @@ var compounds = []struct{ ways, word string }{
 	{"(son|brother|father|mother|sister|daughter) in law", "relative"},
 	{"(a|one|just one) single", "one"},
 	{"(chop|miter|mitre|table|circular|skil|skill|band|radial arm|track|power|panel|hand|cutoff|cut off|compound miter|sliding miter|sliding|trim|back|bench|portable) saw", "saw"},
+	{"double (stroller|pram|buggy|pushchair|gate|door|doors)", "stroller"}, {"tech (me|us|him|her|them)", "teach"},
 	{"support post", "post"}, {"support posts", "posts"},
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
 	{"pencil (lines|line|mark|marks)", "marks"},
