@@ -22,6 +22,7 @@ var countNouns = func() map[string]bool {
 
 // bind gives parts their numbers: "bay 2", "the third rail", "rails 1, 2 and 3".
 func (l *lexing) bind() {
+	l.morePrecisely()
 	l.tagsEnd()
 	l.wordings()
 	l.limits()

@@ -30,7 +30,7 @@ var chooseWords = func() map[string]chooseWord {
 			a an my go love rather our here there sir maam thanks really do from off yours his hers theirs mine ours hands down any day`,
 		chooseNoun: "option options choice choices fix fixes remedy remedies suggestion suggestions solution solutions proposal proposals idea ideas alternative alternatives offer offers way ways list lists menu",
 		chooseVerb: `take pick choose want prefer use have like try adopt select accept opt settle vote run apply keep pick picking taking choosing sounds looks seems suits best nicest better good great fine perfect
-			nice works appeals do does beats wins`,
+			nice works appeals do does beats wins picked chose chosen took wants likes prefers selected went`,
 		choosePoint: "number # nr num",
 	} {
 		for _, w := range strings.Fields(list) {
@@ -54,7 +54,7 @@ func (l *lexing) chosenWay(i int) int {
 			return i
 		}
 	}
-	end, n, noun, verb, point, among := i, 0, false, false, false, false
+	end, n, noun, verb, point, among := l.pastHousehold(i), 0, false, false, false, false
 	for ; end < len(l.atoms) && !choiceEnds(l, end); end++ {
 		w := l.word(end)
 		role := chooseWords[w]
@@ -100,6 +100,18 @@ func (l *lexing) chosenWay(i int) int {
 	a := amount{number: number{val: exact.Int(n)}}
 	l.add(kNum, end-1, end).amt = &a
 	return end
+}
+
+// pastHousehold steps over whose choice it is: "ok boss picked", "my wife likes".
+func (l *lexing) pastHousehold(i int) int {
+	j := i
+	for w := l.word(j); w == "ok" || w == "okay" || w == "well" || w == "so" || w == "my" || w == "the" || w == "our"; w = l.word(j) {
+		j++
+	}
+	if household[l.word(j)] && chooseWords[l.word(j+1)] == chooseVerb {
+		return j + 1
+	}
+	return i
 }
 
 // onList stand before the list that something is chosen from: "the third one on your list".

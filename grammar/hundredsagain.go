@@ -94,3 +94,29 @@ func nearTo(v, was exact.Rat) bool {
 	d := v.Sub(was).Abs()
 	return d.Add(d).Less(was)
 }
+
+// morePrecisely leaves out which way a correction goes where its figure follows: "300, no, a bit more, 350".
+func (l *lexing) morePrecisely() {
+	for end := 2; end+1 < len(l.tokens); end++ {
+		if l.tokens[end].kind != kComma || l.tokens[end+1].kind != kNum {
+			continue
+		}
+		start := end
+		for start > 0 && (l.tokens[start-1].kind == kMore || l.tokens[start-1].kind == kVague || l.tokens[start-1].kind == kChange) {
+			start--
+		}
+		was, fixed := start-1, false
+		for was > 0 && (l.tokens[was].kind == kComma || l.tokens[was].kind == kFix || l.tokens[was].kind == kNo || l.tokens[was].kind == kStop) {
+			fixed = fixed || l.tokens[was].kind == kFix || l.tokens[was].kind == kNo
+			was--
+		}
+		if was > 0 && l.tokens[was].kind == kPart {
+			was-- // "six rails, no, more, eight"
+		}
+		if start == end || !fixed || was < 0 || l.tokens[was].kind != kNum {
+			continue
+		}
+		l.tokens = append(l.tokens[:start], l.tokens[end+1:]...)
+		return
+	}
+}

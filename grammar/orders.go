@@ -95,6 +95,10 @@ func (g *grouping) command(i int) bool {
 		if g.doubted() {
 			return false
 		}
+		if g.keptAfterAll(i) {
+			g.s.fail(t.at, solver.Question{Text: "Keep what?", Example: "gap 2-1/2"})
+			return true
+		}
 		if (g.g.force == Ask || g.g.force == Why) && !g.atBreak(i) {
 			return false // "which cautions go with it"
 		}

@@ -77,3 +77,21 @@ func takenApart(done, fresh []made) int {
 	}
 	return -1
 }
+
+// keptAfterAll reports whether item i takes something back that was just said, with a word of correction right before it: "drop the
+// gap limit, no wait, keep it". What is tried may be kept so.
+func (g *grouping) keptAfterAll(i int) bool {
+	k, fixed := i-1, false
+	for ; k >= 0 && (g.list[k].breaks() || !g.list[k].value() && (g.list[k].kind == kFix || g.list[k].kind == kNo)); k-- {
+		fixed = fixed || g.list[k].kind == kFix || g.list[k].kind == kNo
+	}
+	if !fixed || k < 0 {
+		return false
+	}
+	for _, p := range g.s.groups {
+		if p.force == WhatIf {
+			return false
+		}
+	}
+	return g.g.force != WhatIf
+}
