@@ -22,7 +22,7 @@ var wrought = wordSet(`made kept set put built moved brought raised lowered lift
 // askedOf takes "could I trouble you to" and "would it be too much trouble to" for the "please" that they are.
 func askedOf(in []atom) []atom {
 	for i := 0; i+4 < len(in); i++ {
-		if !beggars[in[i].text] || in[i].kind != aWord || i > 0 && in[i-1].kind != aSign && !leadsToWish[in[i-1].text] {
+		if !beggars[in[i].text] || in[i].kind != aWord || i > 0 && in[i-1].kind != aSign && !leadsToWish[in[i-1].text] && !leadIns[in[i-1].text] {
 			continue
 		}
 		for _, t := range askings {
@@ -71,7 +71,7 @@ func begged(in []atom) []atom {
 		return in
 	}
 	for i := range in {
-		if !beggars[in[i].text] || in[i].kind != aWord || i > 0 && in[i-1].kind != aSign && !leadsToWish[in[i-1].text] {
+		if !beggars[in[i].text] || in[i].kind != aWord || i > 0 && in[i-1].kind != aSign && !leadsToWish[in[i-1].text] && !leadIns[in[i-1].text] {
 			continue
 		}
 		begs := false

@@ -76,24 +76,6 @@ func (l *lexing) backTo(i int) int {
 	return j + 2
 }
 
-// amongOthers steps over what tells where lengths are that are sold again: "back in with the others", "back on the list".
-func (l *lexing) amongOthers(i int) int {
-	j := i
-	for w := l.word(j); w == "in" || w == "on" || w == "onto" || w == "with" || w == "to" || w == "into" || w == "among"; w = l.word(j) {
-		j++
-	}
-	for w := l.word(j); j > i && (w == "the" || w == "my" || w == "our" || w == "stock" && l.word(j+1) == "list"); w = l.word(j) {
-		j++
-	}
-	switch l.word(j) {
-	case "others", "rest", "list", "rack", "racks", "mix":
-		if j > i {
-			return j + 1
-		}
-	}
-	return i
-}
-
 // afterAll reports whether somebody is said to have something against what was said before: "they do have tens".
 func afterAll(t *token) bool {
 	if t == nil {
