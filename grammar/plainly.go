@@ -47,10 +47,8 @@ func namesPart(atoms []atom, i int) bool {
 
 // slipTold sets "did I say six rails? I meant seven" to "six rails, I meant seven": nothing is asked.
 func slipTold(atoms []atom) []atom {
-	i := 0
-	for i < len(atoms) && leadsIn[atoms[i].text] {
-		i++
-	}
+	led, _ := pastLead(atoms)
+	i := len(atoms) - len(led)
 	if i+4 >= len(atoms) || atoms[i].text != "did" || atoms[i+1].text != "i" && atoms[i+1].text != "we" || atoms[i+2].text != "say" && atoms[i+2].text != "write" && atoms[i+2].text != "type" {
 		return atoms
 	}
