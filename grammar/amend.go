@@ -289,7 +289,7 @@ func kindOfValue(v solver.Value) solver.Kind {
 
 // repeatsWord reports whether a correction is a value and the very word that stands behind the value it corrects.
 func (a *amended) repeatsWord(chunk []item) bool {
-	if !chunk[0].value() || chunk[1].value() || !chunk[1].is(kMore) && chunk[1].kind != kPerFoot {
+	if !chunk[0].value() || chunk[1].value() || !chunk[1].is(kMore) && chunk[1].kind != kPerFoot && !(chunk[0].lim.lo.times && chunk[1].kind == kPart) {
 		return false
 	}
 	for i := 1; i < len(a.acc); i++ {

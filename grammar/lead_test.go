@@ -68,6 +68,8 @@ func TestLeadsThatMean(t *testing.T) {
 		"draw to wall.svg please":                       "draw to wall.svg",
 		"then what":                                     "next",
 		"open our gap to 3":                             "gap = 3 in",
+		"what if we left the stiffeners out":            "what if stiffeners = 0",
+		"op >= 2x gap":                                  "opening >= 2 * gap",
 		"half our gap":                                  "gap *= 1/2",
 		"the 2 end posts stand 160 inches on center":    "centers = 160 in",
 		"what now":                                      "help",

@@ -7,7 +7,7 @@ var theirOwn = wordSet("the my our these those both his her their your")
 
 // plainly sets "our gap" to "the gap", "the 2 end posts" to "the two end posts" and "we mean" to "i mean".
 func plainly(atoms []atom) []atom {
-	atoms = slipTold(atoms)
+	atoms = leftOut(slipTold(atoms))
 	out := atoms
 	set := func(i int, w string) {
 		if &out[0] == &atoms[0] {
@@ -25,6 +25,8 @@ func plainly(atoms []atom) []atom {
 			set(i, "the")
 		case w == "2" && atoms[i].kind == aDigits && i > 0 && theirOwn[atoms[i-1].text] && (next == "posts" || next == "end" || next == "corner" || next == "existing"):
 			set(i, "two")
+		case w == "x" && i > 0 && atoms[i-1].kind == aDigits && (next == "gap" || next == "gaps") && !(i+2 < len(atoms) && atoms[i+2].kind == aDigits):
+			set(i, "times") // "op >= 2x gap"
 		case w == "we" && (next == "mean" || next == "meant"):
 			set(i, "i")
 		}
@@ -58,6 +60,41 @@ func slipTold(atoms []atom) []atom {
 			out[j-i-3].text = ","
 			return out
 		}
+	}
+	return atoms
+}
+
+// leaves are forms of leaving out, and leavers the words before "left" where it is one of them and no side.
+var (
+	leaves  = wordSet("leave leaves leaving left")
+	leavers = wordSet("i we you they just if about and to")
+)
+
+// leftOut sets "leave the stiffeners out" to "without the stiffeners".
+func leftOut(atoms []atom) []atom {
+	for i := range atoms {
+		if !leaves[atoms[i].text] || atoms[i].text == "left" && (i == 0 || !leavers[atoms[i-1].text]) {
+			continue
+		}
+		if i+2 < len(atoms) && atoms[i+1].text == "out" && atoms[i+2].text != "of" && (namesPart(atoms, i+2) || i+3 < len(atoms) && vocab().articles[atoms[i+2].text] && namesPart(atoms, i+3)) {
+			out := append([]atom{}, atoms[:i+1]...)
+			out[i].text = "without"
+			return append(out, atoms[i+2:]...)
+		}
+		j := i + 1
+		for j < len(atoms) && j < i+4 && atoms[j].kind == aWord && atoms[j].text != "out" && units[atoms[j].text] == 0 {
+			j++
+		}
+		if j == i+1 || j >= len(atoms) || atoms[j].text != "out" || !namesPart(atoms, j-1) || j+1 < len(atoms) && atoms[j+1].text == "of" {
+			continue
+		}
+		out := append([]atom{}, atoms[:j]...)
+		out[i].text = "without"
+		rest := atoms[j+1:]
+		if len(rest) > 0 && (rest[0].text == "altogether" || rest[0].text == "entirely" || rest[0].text == "completely") {
+			rest = rest[1:]
+		}
+		return append(out, rest...)
 	}
 	return atoms
 }

@@ -59,7 +59,7 @@ var relations = []entry{
 	{kind: kOr, key: "or", ways: "or\nor else\nor maybe\nor perhaps"},
 	{kind: kDots, key: "..", ways: "..\n...\n...."},
 	{kind: kNot, key: "not", ways: "not\ninstead of\nrather than\nas opposed to\nnever\nwithout\nskip\nomit\n(do|get by|go) without\nnone\nnothing\nnobody\nneither\nnor"},
-	{kind: kNo, key: "no", ways: "no\nnope\nnah"},
+	{kind: kNo, key: "no", ways: "no\nnope\nnah\nnay"},
 	{kind: kFix, key: "fix", ways: `
 		(no|nope|nah|oh|oops|whoops|ah|er|hm|hmm|uh) (no|wait|sorry|hang on|hold on|actually|rather|make that|i mean|excuse me|pardon)
 		(wait|hang on|hold on|hold it) [(no|sorry|actually)] [(make that|i mean)]

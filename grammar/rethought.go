@@ -48,6 +48,7 @@ var rethought = []entry{
 		on second (thought|thoughts)
 		(thinking|having thought) about it [(again|more|some more)]
 		come to think [of it]
+		[(no|nay|nope)] [(,)] hang about
 		now (that|when) i (think|look|think about it|look at it) [again]`},
 	{kind: kFill, key: "fill", ways: `
 		(i|we) [(have|had)] [just] changed (my|our) mind (about|on|regarding|over)
