@@ -13,6 +13,9 @@ var ofGaps = map[string]bool{"tighten": true, "tightens": true, "tightened": tru
 // spokenOf returns what "it" can only mean: the one thing that was spoken of last, or of several the one that the verb is
 // said of ("wall forty, gap two and a half": "tighten it to two").
 func (c Context) spokenOf(tokens []token) *solver.Name {
+	if c.Subject != nil && solver.KindOf(c.Subject.Quantity) == solver.Size && c.Subject.Quantity != solver.RailSize && usesSize(tokens) {
+		return nil // "use 2x4s" after the posts speaks of the rails, as it does by itself
+	}
 	if c.Subject != nil {
 		return c.Subject
 	}
@@ -79,4 +82,9 @@ func (c Context) lately(q solver.Quantity) *solver.Name {
 		}
 	}
 	return one
+}
+
+// usesSize reports whether a line begins with the use of lumber of some size, and leans on nothing before it.
+func usesSize(tokens []token) bool {
+	return len(tokens) > 1 && strings.HasPrefix(tokens[0].text, "use") && tokens[1].kind == kSize
 }

@@ -118,6 +118,10 @@ func TestOnlyOneCanBeMeant(t *testing.T) {
 		require.Nil(t, r.Ask, c.said)
 		require.Equal(t, c.want, Normal(r.Acts), c.said)
 	}
+	posts := &solver.Name{Quantity: solver.PostSize}
+	require.Equal(t, "rail size = 2x4", Normal(Read("use 2x4s", Context{Subject: posts}).Acts))
+	require.Equal(t, "post size = 6x6", Normal(Read("make them 6x6", Context{Subject: posts}).Acts))
+	require.NotNil(t, Read("I don't want my cat to get through", Context{}).Ask)
 	require.NotNil(t, Read("make it 3", Context{Lately: lately(solver.Rails, solver.Gap)}).Ask)
 	require.NotNil(t, Read("make it 40", Context{Lately: lately(solver.WallHeight, solver.Opening)}).Ask)
 	require.NotNil(t, Read("add 10 percent", Context{Subject: &solver.Name{Quantity: solver.Trim}}).Ask)

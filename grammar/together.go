@@ -59,6 +59,10 @@ func asksAnew(a Act, atoms []atom) bool {
 func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 	a := acts[i]
 	switch a.Kind {
+	case State:
+		if len(a.Statements) == 1 && a.Statements[0].String() == "openings = 0" && slipsThrough(atoms) {
+			return &solver.Question{Text: "No opening at all, or gaps that it can't get through?", Choices: []string{"openings = 0"}, Example: "gap under 4"}
+		}
 	case Redo:
 		for _, b := range acts {
 			if b.Kind == Undo {
@@ -130,4 +134,16 @@ func withoutTalk(acts []Act, atoms []atom) []Act {
 		return acts[1:]
 	}
 	return acts
+}
+
+// creatures are those who are kept from slipping through gaps.
+var creatures = wordSet("cat cats dog dogs puppy puppies kid kids child children toddler toddlers baby babies rabbit rabbits deer raccoon raccoons critter critters animal animals pet pets hen hens chicken chickens grandkids")
+
+// slipsThrough reports whether somebody small is to be kept from getting through: that asks for small gaps rather than for no opening.
+func slipsThrough(atoms []atom) bool {
+	small, through := false, false
+	for _, a := range atoms {
+		small, through = small || creatures[a.text], through || a.text == "through" || a.text == "thru"
+	}
+	return small && through
 }
