@@ -9,8 +9,8 @@ import (
 // A line is read without the words that only lead it on: "so", "and", "ok, well", "you know". What they lead to must mean the same with
 // them and without.
 
-// leadsIn are words that begin a line and say nothing.
-var leadsIn = wordSet("so ok okay and well um umm uh er erm hm hmm mm then also now alright alrighty hey look oh ah but anyway anyhow listen plus")
+// leadWords are words that begin a line and say nothing.
+var leadWords = wordSet("so ok okay and well um umm uh er erm hm hmm mm then also now alright alrighty hey look oh ah but anyway anyhow listen plus")
 
 // meantWith are words that give a leading word a meaning of its own: "so far", "so that", "now what", "then what", "and then".
 var meantWith = map[string]map[string]bool{
@@ -67,7 +67,7 @@ func pastLead(atoms []atom) (rest []atom, also bool) {
 			rest = rest[1:]
 		case len(rest) > 3 && w == "you" && rest[1].text == "know" && rest[2].text == ",":
 			rest = rest[3:]
-		case rest[0].kind == aWord && leadsIn[w] && !meantWith[w][rest[1].text] && (!rest[1].glued || rest[1].kind == aSign && rest[1].text != "'" && rest[1].text != "-"):
+		case rest[0].kind == aWord && leadWords[w] && !meantWith[w][rest[1].text] && (!rest[1].glued || rest[1].kind == aSign && rest[1].text != "'" && rest[1].text != "-"):
 			also = also || w == "also" || w == "plus"
 			rest = rest[1:]
 		default:

@@ -58,7 +58,7 @@ func sameOrAsked(t *testing.T, line, want string) (asked int) {
 
 // A word that begins a line and has a meaning of its own there is not left out.
 func TestLeadsThatMean(t *testing.T) {
-	for line, want := range map[string]string{
+	requireReads(t, Context{}, map[string]string{
 		"so no gap over 3":                              "gap <= 3 in",
 		"so they say six rails":                         "check rails = 6",
 		"also they sell tens":                           "stock += 120 in",
@@ -73,8 +73,14 @@ func TestLeadsThatMean(t *testing.T) {
 		"half our gap":                                  "gap *= 1/2",
 		"the 2 end posts stand 160 inches on center":    "centers = 160 in",
 		"what now":                                      "help",
-	} {
-		r := Read(line, Context{})
+	})
+}
+
+// requireReads holds that each line is read as the normal forms beside it.
+func requireReads(t *testing.T, c Context, lines map[string]string) {
+	t.Helper()
+	for line, want := range lines {
+		r := Read(line, c)
 		require.Nil(t, r.Ask, line)
 		require.Equal(t, want, Normal(r.Acts), line)
 	}

@@ -10,6 +10,9 @@ import (
 // longestLine is the most runes that a line may have.
 const longestLine = 4000
 
+// setPlain are the steps that set a line plain before any of it is read, in their order: each knows one turn of phrase.
+var setPlain = []func([]atom) []atom{plainly, dictated, toBuy, rowsMeant, endsBehind, exceptFirst, begged}
+
 // Read reads a line as a person says it.
 func Read(line string, c Context) Reading {
 	if utf8.RuneCountInString(line[:min(len(line), 4*longestLine+4)]) > longestLine {
@@ -25,7 +28,10 @@ func Read(line string, c Context) Reading {
 	if acts, ok := readNormal(line, c); ok {
 		return Reading{Acts: acts}
 	}
-	atoms := begged(exceptFirst(endsBehind(rowsMeant(toBuy(dictated(plainly(split(letters))))))))
+	atoms := split(letters)
+	for _, set := range setPlain {
+		atoms = set(atoms)
+	}
 	if len(atoms) == 0 {
 		return askedBack(0, "What would you like to build?", "wall 48 high, gap 2-1/2")
 	}

@@ -10,7 +10,7 @@ import (
 
 // Short lines lean on the answer before them; without one, or after a trial, they are asked back.
 func TestShortLines(t *testing.T) {
-	for line, want := range map[string]string{
+	requireReads(t, Context{Answered: true}, map[string]string{
 		"does it work":                    "ask layout",
 		"so will it fit then":             "ask layout",
 		"is it ok":                        "ask layout",
@@ -21,11 +21,7 @@ func TestShortLines(t *testing.T) {
 		"how many boards are left over":   "ask shopping",
 		"what length boards should I buy": "ask shopping",
 		"ok I'll take that then":          "take that",
-	} {
-		r := Read(line, Context{Answered: true})
-		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
-	}
+	})
 	require.NotNil(t, Read("does it work", Context{}).Ask)
 	require.NotNil(t, Read("does it work", Context{Answered: true, Tried: true}).Ask)
 	for line, text := range map[string]string{
@@ -132,17 +128,13 @@ func TestClaimsAreHeld(t *testing.T) {
 	claims, err := Parse("check rails = 6, gap = 2-3/8 in, cut bay 1 = 60 in")
 	require.NoError(t, err)
 	c := Context{Answered: true, Claims: claims[0].Statements}
-	for line, want := range map[string]string{
+	requireReads(t, c, map[string]string{
 		"is he right":                "check rails = 6, gap = 2-3/8 in, cut bay 1 = 60 in",
 		"so where did they go wrong": "check rails = 6, gap = 2-3/8 in, cut bay 1 = 60 in",
 		"do his numbers add up":      "check rails = 6, gap = 2-3/8 in, cut bay 1 = 60 in",
 		"use his gap then":           "gap = 2-3/8 in",
 		"ok, I'll use his numbers":   "rails = 6; gap = 2-3/8 in",
-	} {
-		r := Read(line, c)
-		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
-	}
+	})
 	require.NotNil(t, Read("is he right", Context{Answered: true}).Ask)
 	require.NotNil(t, Read("use his gap then", Context{Answered: true}).Ask)
 	require.NotNil(t, Read("use his opening", c).Ask)
@@ -150,15 +142,11 @@ func TestClaimsAreHeld(t *testing.T) {
 
 // A number that leaves a gap is one of rails; how many fit at most is tried.
 func TestHowManyAtMost(t *testing.T) {
-	for line, want := range map[string]string{
+	requireReads(t, Context{}, map[string]string{
 		"what gap would eight leave":               "what if rails = 8; ask gap",
 		"how big a gap does seven give":            "what if rails = 7; ask gap",
 		"how many rails could I fit at most":       "what if most rails",
 		"so how many boards can I fit at the most": "what if most rails",
-	} {
-		r := Read(line, Context{})
-		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
-	}
+	})
 	require.NotNil(t, Read("what would eight leave", Context{}).Ask)
 }

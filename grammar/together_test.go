@@ -24,7 +24,7 @@ func TestActsGoTogether(t *testing.T) {
 
 // What one sentence says is not carried over into the next by a point, a tag or a unit that was said too late.
 func TestSentencesStandAlone(t *testing.T) {
-	for line, want := range map[string]string{
+	requireReads(t, Context{}, map[string]string{
 		"sheet says post cut 43-1/4, right? boards 5-3/8 actual face": "check cut post = 43-1/4 in; rail face = 5-3/8 in",
 		"44 high max. six rails":                                                        "wall height <= 44 in; rails = 6",
 		"kerf 1/8. metric please, gap 60":                                               "kerf = 1/8 in; units = metric; gap = 60 mm",
@@ -33,11 +33,7 @@ func TestSentencesStandAlone(t *testing.T) {
 		"opening 90 cm. the list has fourteen 2x6 twelve footers on it, is that enough": "opening = 900 mm; check boards 2x6 144 in = 14",
 		"tens are 9.89 and sixteens 15.49. switch to 2x8":                               "price rails 120 in = 9.89; price rails 192 in = 15.49; rail size = 2x8",
 		"what did you put the post there for. 2 stiffeners per bay":                     "why posts; stiffeners = 2",
-	} {
-		r := Read(line, Context{})
-		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
-	}
+	})
 	for _, line := range []string{"metric please, kerf 1/8", "I work in millimeters. close the gap an eighth"} {
 		require.NotNil(t, Read(line, Context{}).Ask, line)
 	}
@@ -45,7 +41,7 @@ func TestSentencesStandAlone(t *testing.T) {
 
 // A question or a claim behind a statement leaves it what it is.
 func TestStatementsBesideQuestions(t *testing.T) {
-	for line, want := range map[string]string{
+	requireReads(t, Context{}, map[string]string{
 		"wall fifty, and the other guy cut the rails in bay 2 at 61 and 3/8, was that right":       "wall height = 50 in; check cut bay 2 = 61-3/8 in",
 		"leave three inches under the bottom board, and the quote comes to 412, does that hold up": "bottom gap = 3 in; check cost = 412.00",
 		"fit 1/8, and why can't we have the 42 inch opening they drew":                             "fit = 1/8 in; why not opening = 42 in",
@@ -54,9 +50,5 @@ func TestStatementsBesideQuestions(t *testing.T) {
 		"the span is 150, and the three inch limit on the gap can go":                              "span = 150 in; forget gap <= 3 in",
 		"opening 36, and so the wall is 42 high":                                                   "opening = 36 in; wall height = 42 in",
 		"six rails, and does a gap of 2-3/8 sound right":                                           "rails = 6; check gap = 2-3/8 in",
-	} {
-		r := Read(line, Context{})
-		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
-	}
+	})
 }
