@@ -37,6 +37,11 @@ var trials = []entry{
 		(do|say|think) as if
 		what would (you|it) say to
 		how would (you|it) (like|look with|feel about)
+		(how|what) do (you|we) (feel|think|reckon|say|make) (about|of|on|to) [(having|using|going with|making)] [(a|an)]
+		(what is|what are|give ME|tell ME) (your|the) (thoughts|opinion|view|take|feeling|verdict) [(there)] (on|of|about)
+		(any|your|some) (thoughts|opinion|objection|objections) (on|to|about)
+		would you (recommend|advise|suggest|consider|choose|pick|go with|go for|use|have) [(having|using|going with|making)]
+		do you (recommend|advise|suggest) [(having|using|going with|making)]
 		let us (see|hear) (it|how it looks|how that looks|how it goes|how it would look|how it comes out) (with|if)
 		(show|tell) ME (how it looks|how it would look|what it looks like|what it would look like) (with|if)
 		(would|could|can|will) (i|we|you) (also|still|even|just|maybe|possibly) (use|have|do|fit|get|squeeze|make|get by with|get away with|manage|put|run)

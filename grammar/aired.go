@@ -1,0 +1,142 @@
+package grammar
+
+import (
+	"regexp"
+	"strings"
+	"sync"
+
+	"saywright/solver"
+)
+
+// Some clauses name a value without wanting it: what was wanted once, what others have, what nobody wants, what somebody worries about.
+// A value is never set by them; whether it is wanted is asked back.
+
+// airs are the clauses that only air a value: how they begin, and how they end.
+var airs = sync.OnceValue(func() (a struct{ front, back, about *regexp.Regexp }) {
+	lead := `^(?:(?:and|but|so|well|because|though|although|while|honestly|actually|originally|ok|okay|now|see|look|um|uh|oh) )*`
+	us := `(?:i|we|he|she|they|you|it|the [a-z]+|my [a-z]+|our [a-z]+)`
+	having := `(?:have|has|had|use|used|like|liked|want|wanted|go with|went with|go for|put in|put up|put|run|ran|do|did|build|built|choose|chose|pick|picked|get by with|end up with|settle on|make do with|prefer|preferred)`
+	often := `(?: (?:usually|often|mostly|generally|normally|always|sometimes|tend to|typically|just|only))?`
+	a.front = regexp.MustCompile(lead + `(?:` + strings.Join([]string{
+		us + `(?: had)? used to `,
+		`(?:nobody|no one|noone|none of us|neither of us|not one of us) `,
+		us + `(?: had| have)? (?:nearly|almost|very nearly|all but|just about|came close to|came near) (?:had|have|having|went|go|going|got|bought|buying|set|used|using|said|saying|chose|choosing|built|building|put|took|taken|made|settled|picked|ordered|ordering|did|cut|cutting)\b`,
+		us + ` (?:was|were)(?: just| only)? (?:about|close|ready|near|set|supposed|meant|going|planning|hoping) (?:to )?(?:have|having|use|using|go|going|set|setting|build|building|put|putting|make|making|get|getting|buy|buying|order|ordering|cut|cutting|do|doing|run|running|ask|asking)\b`,
+		us + ` (?:would|could|should|might) (?:not )?have (?:had|gone|liked|wanted|used|put|taken|chosen|picked|done|made|set|built|bought|preferred|been (?:happy|glad|better off|fine) with)\b`,
+		us + `(?: have| has)? (?:had|been having|got|run into|ran into|met|seen)(?: some| a lot of| lots of| no end of| no| nothing but| bad| good| poor)? (?:trouble|problems?|a problem|bother|issues|luck|a time|a hard time|grief|complaints|a fight|an argument|words|fun) (?:with|about|over|on)\b`,
+		us + ` (?:could|can|would|did|do|does|will|was|were|am|are|is)(?: just| simply| really)? ?(?:not|never)(?: able to| manage to| quite| even| possibly| really)* (?:fit|squeeze|get in|cram|wedge)\b`,
+		us + ` (?:failed|struggled|fought|tried and failed|tried in vain|was unable|were unable|are unable|am unable) to\b`,
+		us + ` (?:wish|wished)(?: that)? (?:i|we|it|there|they|he|she|you|the [a-z]+)(?: could| would)?(?: have)? (?:had|have|was|were|be|got|get|did|do|came|come|went|go|used|use|took|take)\b`,
+		`(?:if only|too bad|it is a (?:pity|shame)|what a (?:pity|shame)|pity|a pity|shame|a shame|no wonder|small wonder)\b`,
+		`(?:most|some|a lot of|lots of|plenty of|other|certain|a few|many|the other|all the other|all) (?:people|folks|places|builders|guys|fellows|carpenters|crews|walls|houses|neighbors|neighbours|jobs|decks|porches|shops|yards|towns|others|of (?:them|the others|the neighbors))` + often + ` ` + having + `\b`,
+		`(?:people|folks|others|everybody else|everyone else|everybody|everyone|somebody else|someone else|somebody|someone|one|the neighbors|the old timers|old timers|carpenters|builders)` + often + ` ` + having + `\b`,
+		`(?:until|till|unless|lest|ever since)\b`,
+		`(?:back then|in the old days|once upon a time|years ago|long ago|last (?:year|time|summer|spring|fall|winter|month|week) (?:i|we|he|she|they|you|it|there|the|my|our)|the last time|on the last (?:one|job|wall)|on my last (?:one|job|wall)|in my (?:day|time)|at my old (?:place|house)|where i (?:come from|grew up|trained|apprenticed)|when i was (?:a kid|young|an apprentice|starting out|your age))\b`,
+		`(?:did|have|had|do|when did|where did|why did|have) (?:i|we|you|he|she|they)(?: not| ever| really| already| even| actually)* (?:say|said|ask for|asked for|tell you|told you|mention|mentioned|agree|agreed|want|wanted|order|ordered|give you|given you)\b`,
+		`(?:you|do you|does he|does she|do they)(?: really| just| also| all)* (?:like|want|love|fancy|prefer)\b`,
+		`(?:this|that|it) (?:is|was) (?:why|when|because of)\b`,
+		us + ` (?:remember|recall|regret|resent|miss|dread|fear|hate|detest|loathe|despise|envy|doubt|mistrust|distrust|laughed at|joked about|gave up on|talked (?:me|us|him|her) out of|warned (?:me|us|him|her) (?:off|about|against)|advised (?:me|us|him|her)? ?against|argued (?:against|about|over)|complained about|swears by|swore by)\b`,
+	}, `|`) + `)`)
+	whose := `(?:the|my|our|his|her|their|your|an|a|one|some|only|just)`
+	kind := `(?:old|first|original|early|earlier|initial|previous|former|last|other|bad|silly|crazy|dumb|good|best|one|rough|opening|second|wrong|stupid|foolish|big|main|real|whole|common|usual)`
+	a.back = regexp.MustCompile(` (?:(?:was|were|had been|has been|used to be)(?: only| just| really| once| never| always)*(?: ` + whose + `)?(?: ` + kind + `)* (?:idea|ideas|thought|thoughts|plan|guess|mistake|choice|suggestion|proposal|notion|sketch|dream|favorite|favourite|offer|hope|worry|complaint|fear|problem|trouble|compromise|joke|error|slip|typo|accident|rule|custom|fashion|tradition|question|topic|issue|argument|advice)(?: (?:back then|before|once|at first|originally|here|there|of (?:mine|ours|his|hers|theirs|yours)))?` +
+		`|(?:came up|come up|was discussed|were discussed|was mentioned|got mentioned|was floated|was talked about|was rejected|were rejected|fell through|got shot down|was shot down|was ruled out|were ruled out|was turned down|got turned down|was vetoed|went wrong|was on the table|was never on the table|was out|were out|got dropped|was dropped)(?: (?:once|before|at (?:first|the meeting|lunch|dinner)|yesterday|earlier|today|last (?:week|night|time)))?` +
+		`|(?:bother|scare|worry|bug|puzzle|annoy|beat|surprise|confuse|spook|trouble|haunt|frighten|kill|upset|tempt|haunt)(?:s|es|ed|d|ies|ied)? (?:me|us|him|her|them|everybody|everyone))` +
+		`(?: [,.;?!-].*)?$`)
+	a.about = regexp.MustCompile(`\b(?:worried|concerned|anxious|nervous|curious|unsure|uncertain|uneasy|read|reading|hear|heard|talk|talks|talked|talking|speak|spoke|speaking|know|knew|knows|ask|asked|asks|asking|wonder|wondered|wondering|dreamt|dreamed|dreaming|argue|argued|arguing|learn|learned|learning|complain|complains|complained|complaining|mad|sorry|excited|happy|unhappy|worry|worrying|fret|fretting|joke|joked|joking|something|anything|nothing|lot|think|thought|sure|certain|serious|positive|picky|fussy|particular|crazy|wild|right|wrong|said|says|say|told|tells) about$`)
+	return a
+})
+
+// airing asks back where a value would be set by a clause that only airs it.
+func airing(r Reading, atoms []atom) Reading {
+	for i, a := range r.Acts {
+		if a.Kind != State && a.Kind != Check {
+			continue
+		}
+		at := atomAt(atoms, a.At)
+		if at < 0 {
+			continue
+		}
+		from, to := clauseAround(atoms, at, a.End)
+		said := textOf(atoms[from:to])
+		about := nearBy(a.Statements) && spokenAbout(atoms[from:to])
+		if a.Kind == Check {
+			if about {
+				r.Acts[i].Statements = madePlain(a.Statements)
+			}
+			continue
+		}
+		if about || airs().front.MatchString(said) || airs().back.MatchString(said) {
+			place := atoms[from].at
+			return Reading{Ask: &solver.Question{At: &place, Text: "Is that wanted now?", Choices: []string{Normal([]Act{a})}, Example: Normal([]Act{a})}}
+		}
+	}
+	return r
+}
+
+// clauseAround is the clause that an act ends in: from the last break before its last word to the next one behind it.
+func clauseAround(atoms []atom, at, end int) (from, to int) {
+	last := at
+	for last+1 < len(atoms) && atoms[last+1].at < end {
+		last++
+	}
+	for last > at && breaks(atoms[last]) {
+		last--
+	}
+	for from = last; from > 0 && !breaks(atoms[from-1]); from-- {
+	}
+	for to = last; to < len(atoms) && !breaks(atoms[to]); to++ {
+	}
+	return from, to
+}
+
+// breaks reports whether an atom parts clauses.
+func breaks(a atom) bool {
+	if a.kind != aSign {
+		return false
+	}
+	switch a.text {
+	case ",", ".", ";", "?", "!", ":", "--":
+		return true
+	}
+	return false
+}
+
+func textOf(atoms []atom) string {
+	words := make([]string, len(atoms))
+	for i, a := range atoms {
+		words[i] = a.text
+	}
+	return strings.Join(words, " ")
+}
+
+// nearBy reports whether a value is only about so much.
+func nearBy(all []solver.Statement) bool {
+	for _, st := range all {
+		if st.Op == solver.Near {
+			return true
+		}
+	}
+	return false
+}
+
+// spokenAbout reports whether an "about" belongs to a verb of speaking or thinking, and says nothing of a value.
+func spokenAbout(atoms []atom) bool {
+	for i, a := range atoms {
+		if a.text == "about" && airs().about.MatchString(textOf(atoms[:i+1])) {
+			return true
+		}
+	}
+	return false
+}
+
+// madePlain are statements without an "about" that was none.
+func madePlain(all []solver.Statement) []solver.Statement {
+	out := append([]solver.Statement(nil), all...)
+	for i := range out {
+		if out[i].Op == solver.Near {
+			out[i].Op = solver.Eq
+		}
+	}
+	return out
+}

@@ -1,0 +1,61 @@
+package grammar
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// What was wanted once, what others have and what nobody wants is never set; common practice of speech, no source.
+func TestWhatIsOnlyAiredSetsNothing(t *testing.T) {
+	values := strings.Split("six rails|a gap of 3|a 36 inch opening|a wall 48 high|two stiffeners a bay|the gap at 3|2x6 rails|equal bays|the tightest gap", "|")
+	frames := strings.Split(strings.TrimSpace(`
+I used to want X
+nobody wants X
+I nearly had X
+we were about to have X
+I would have liked X
+I couldn't fit X
+we had trouble with X
+I wish we had X
+too bad about X
+most people have X
+people usually have X
+until X
+last time we had X
+did I say X
+do you like X
+you want X
+I read about X
+I'm worried about X
+he laughed at X
+X was the old idea
+X was my first thought
+X came up at lunch
+X bothers me
+and X was a mistake
+what do you think of X
+would you have X
+any thoughts on X`), "\n")
+	for _, f := range frames {
+		for _, v := range values {
+			line := strings.Replace(f, "X", v, 1)
+			for _, a := range Read(line, Context{}).Acts {
+				require.NotEqual(t, State, a.Kind, "%s sets %s", line, Normal([]Act{a}))
+			}
+		}
+	}
+}
+
+// The same words set a value where it is wanted.
+func TestWhatIsWantedIsSet(t *testing.T) {
+	for line, want := range map[string]string{
+		"I hate offcuts, waste as little lumber as possible": "least waste",
+		"sorry, six rails":                            "rails = 6",
+		"people will lean on it, so make it 42 high":  "wall height = 42 in",
+		"nobody wants a low wall, so make it 48 high": "wall height = 48 in",
+	} {
+		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+	}
+}
