@@ -160,7 +160,7 @@ func mayMean(atoms []atom, i int) bool {
 	case "by":
 		return i > 1 && atoms[i-1].text == "to" && countsNext[atoms[i-2].text]
 	case "too":
-		return !(next == "" || i+1 < len(atoms) && atoms[i+1].kind == aSign) || i < 1 || !be[atoms[i-1].text] // "the gap should be too"
+		return !degrees[next] && (!(next == "" || i+1 < len(atoms) && atoms[i+1].kind == aSign) || i < 1 || !be[atoms[i-1].text]) // "the gap should be too"
 	case "to", "for":
 		plural := countNouns[next] && strings.HasSuffix(next, "s") || units[next] > 0 && i+2 < len(atoms) && (atoms[i+2].text == "by" || atoms[i+2].text == "buy")
 		return plural && i > 0 && countsNext[atoms[i-1].text]

@@ -89,6 +89,9 @@ func (k *clause) oneNoun() bool {
 	}
 	n := k.items[k.things[0]].token
 	before := strings.Fields(n.before)
+	if t := k.has(kChange); t.text == "extra" && len(before) == 0 {
+		before = strings.Fields(t.before) // "an extra rail"
+	}
 	return !n.plural() && len(before) > 0 && (before[len(before)-1] == "a" || before[len(before)-1] == "an")
 }
 

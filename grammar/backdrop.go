@@ -68,7 +68,8 @@ func clauseStarts(atoms []atom) []int {
 	for i := 1; i < len(atoms); i++ {
 		switch {
 		case breaksClause(atoms, i-1):
-		case atoms[i].text == "so" && (pleads(plainWords(atoms[starts[len(starts)-1]:i])) || tellsSize(atoms[starts[len(starts)-1]:i])): // "digging is hard so as few posts as possible"
+		case atoms[i].text == "so" && (pleads(plainWords(atoms[starts[len(starts)-1]:i])) || tellsSize(atoms[starts[len(starts)-1]:i]) || looksLike(plainWords(atoms[starts[len(starts)-1]:i])) || heldOut(atoms[starts[len(starts)-1]:i])): // "digging is hard so as few posts as possible"
+		case runsOn(atoms, i):
 		case atoms[i].text == "to" && i > 1 && aims(wordsAhead(atoms[i:])):
 		case atoms[i].text == "and" && i-starts[len(starts)-1] == 2 && atoms[i-2].text == "any":
 			continue // "any taller and it blocks the view"
@@ -149,7 +150,7 @@ func wordsAhead(part []atom) (w []string) {
 
 // isBackdrop reports whether a clause says nothing of the wall.
 func isBackdrop(part []atom, c Context, next string) bool {
-	if tellsSize(part) || tellsAge(part) {
+	if tellsSize(part) || tellsAge(part) || next == "so" && heldOut(part) {
 		return true
 	}
 	var w []string
@@ -174,7 +175,7 @@ func isBackdrop(part []atom, c Context, next string) bool {
 		reason = reason || causes[w[0]] && (w[0] != "so" || len(w) > 1 && (w[1] == "that" || pointing[w[1]]))
 		w = w[1:]
 	}
-	if pleads(w) || aims(w) {
+	if pleads(w) || aims(w) || looksLike(w) || keepsThem(w) {
 		return true
 	}
 	if len(w) < 3 || !narrates(w, reason) {

@@ -235,7 +235,7 @@ func partIndex(in []token, i int) (n, next int) {
 	if named {
 		j++
 	}
-	if limit == 0 || t.plural() || j >= len(in) || in[j].kind != kNum {
+	if limit == 0 || t.plural() || strings.HasSuffix(t.text, "count") || j >= len(in) || in[j].kind != kNum {
 		return 0, 0
 	}
 	a := in[j].amt

@@ -23,6 +23,7 @@ func (k *clause) whole() (reading, bool) {
 		case kUnits:
 			st = solver.Statement{Name: solver.Name{Quantity: solver.Units}, Op: solver.Eq, Value: solver.Value{Word: t.key()}}
 			n++
+		case kBestTail:
 		default:
 			if !idle(t.token) {
 				return reading{}, false

@@ -55,6 +55,11 @@ func (g *grouping) interrogative() {
 			p.force = WhatIf // "I might use seven rails"
 		}
 	}
+	for k := g.first; k < len(g.s.groups); k++ {
+		if p := &g.s.groups[k]; p.force == WhatIf && p.cmd == "" && p.head != nil && (strings.Contains(p.head.text, "was going to") || strings.Contains(p.head.text, "were going to")) && thoughtBetter(p.items) {
+			p.force = State
+		}
+	}
 	o := opening(g.list)
 	force, helps := helping[o[0]]
 	if p := &g.s.groups[g.first]; force == Check && p.force == WhatIf && p.cmd == "" && len(g.list) > 0 && !g.list[0].value() && g.list[0].kind == kTheirs && hasValue(p.items) {

@@ -24,7 +24,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		rowsAndRacks,
 		reports,
 		fickle,
-		lookedOver)
+		lookedOver,
+		stacks)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

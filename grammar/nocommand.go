@@ -23,6 +23,14 @@ func (l *lexing) noCommand(i int, f []found) ([]found, int) {
 			f[0], f[k] = f[k], f[0] // "record these: gap 2, rails 6"
 		}
 	}
+	if len(f) > 1 && f[0].entry.kind == kHead && l.word(i) == "list" {
+		for k := range f {
+			if f[k].entry.kind == kQuest && f[k].next >= f[0].next {
+				f[0], f[k] = f[k], f[0] // "then list the cuts"
+				break
+			}
+		}
+	}
 	if l.allowed(i) {
 		l.empty(l.word(i)) // "figure half an inch lost off every board"
 		return f, i + 1

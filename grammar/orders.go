@@ -95,6 +95,9 @@ func (g *grouping) command(i int) bool {
 		if g.doubted() {
 			return false
 		}
+		if g.affirms(i) {
+			return true
+		}
 		if g.keptAfterAll(i) {
 			g.s.fail(t.at, solver.Question{Text: "Keep what?", Example: "gap 2-1/2"})
 			return true
@@ -287,6 +290,9 @@ func (g *grouping) enter(i int) bool {
 		}
 		if g.doubted() {
 			return false
+		}
+		if g.affirms(i) {
+			return true
 		}
 		g.flush(group{force: State, cmd: "take that", head: t.token})
 		return true

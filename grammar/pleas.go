@@ -15,7 +15,7 @@ var outsiders = wordSet(`
 	baby babies toddler toddlers kid kids kiddo child children boy boys girl girls son sons daughter daughters grandkid grandkids grandchild grandchildren granddaughter grandson
 	wife husband mom mum mother dad father grandma grandmother grandpa grandfather sister brother aunt uncle family parents helper guests visitors folks people everybody everyone somebody someone anybody nobody
 	stroller strollers pram wheelchair chair chairs wheelbarrow wheelbarrows barrow mower lawnmower cart carts wagon trolley bike bikes bicycle scooter trike grill barbecue bbq smoker table tables couch
-	sofa bench hammock hose broom brush shovel rake vacuum leaf leaves blower hand hands arm arms fist knee knees leg legs eye eyes eyesight hip hips elbow shoulder shoulders finger fingers toes ball balls toy toys
+	sofa bench hammock hose broom brush shovel rake vacuum leaf leaves blower hand hands nose noses snout snouts paw paws neck necks tail tails muzzle beak arm arms fist knee knees leg legs eye eyes eyesight hip hips elbow shoulder shoulders finger fingers toes ball balls toy toys
 	snow ice rain water runoff puddles puddle wind breeze sun sunlight light shade dirt mud dust slush hail view lake street road traffic windowsill sill window windows cushion cushions planter planters
 	walker walkers carriage fridge refrigerator dresser dolly tractor snowblower tiller cooler cot stretcher rollator bin bins flowerpot pots pot plants plant bushes hedge crew truck trailer van money cash budget digging sawing sweeping mowing painting sanding cleaning
 `)
@@ -43,12 +43,12 @@ var pleaStates = wordSet(`
 var woodStates = wordSet(`
 	cup cups cupping cupped warp warps warping warped bow bows bowing bowed sag sags sagging sagged twist twists twisting twisted split splits splitting rot rots rotting rotted crack cracks cracking cracked
 	swell swells swelled swollen shrink shrinks shrunk shrank rough wet damp green knotty crooked bent wavy gnarly weathered square checked dull slipped slack kinked stretched flex flexes flexing wobble wobbles wobbling droop droops rattle dry dries
-	wiggle wiggles banana bananas
+	wiggle wiggles banana bananas heavy hefty costly expensive pricey brittle ugly
 `)
 
 // pleaLinks are the words that hold a plea together.
 var pleaLinks = wordSet(`
-	my our the a an his her some these those this that its
+	my our the a an his her some their its these those this that its
 	he she i we you them him us me it
 	is are was were be been being am 's 're 've 'll has have had do does did will would can could cannot must may might should need needs to going gonna keeps keep stay stays gets got get
 	not never always still too so just otherwise because since as or else and

@@ -67,6 +67,7 @@ func (g *grouping) provisos() {
 		}
 		switch {
 		case w.word == "when" && (next == "i" || next == "we") && i+2 < len(words) && (measuring[words[i+2].word] || i+4 < len(words) && laying[words[i+2].word] && (rulers[words[i+3].word] || rulers[words[i+4].word])): // "when I measured the drop it was 29"
+		case w.word == "when" && i > 0 && words[i-1].word == "back": // "back when we sketched it"
 		case conditions[w.word] && last > w.at && !(w.word == "when" && i+2 < len(words) && (words[i+2].word == "comes" || words[i+2].word == "come" || words[i+2].word == "get")):
 			g.s.fail(w.at, onlyThen)
 		case otherWalls[w.word] && walls[next] && (tells(words[i+1:]) || tells(words[max(0, i-3):i])): // "the old wall was 40", "that was the old wall"

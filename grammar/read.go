@@ -11,7 +11,7 @@ import (
 const longestLine = 4000
 
 // setPlain are the steps that set a line plain before any of it is read, in their order: each knows one turn of phrase.
-var setPlain = []func([]atom) []atom{plainly, dictated, toBuy, rowsMeant, endsBehind, exceptFirst, begged}
+var setPlain = []func([]atom) []atom{plainly, dictated, toBuy, rowsMeant, endsBehind, exceptFirst, begged, weHave, closeDenials, noTwo, onTheFloor, whateverItIs, soDoI, soThatIs}
 
 // Read reads a line as a person says it.
 func Read(line string, c Context) Reading {
@@ -34,6 +34,9 @@ func Read(line string, c Context) Reading {
 	}
 	if len(atoms) == 0 {
 		return askedBack(0, "What would you like to build?", "wall 48 high, gap 2-1/2")
+	}
+	if told, ok := readJudged(atoms, c); ok {
+		return told
 	}
 	if short, ok := shortly(atoms, c, true); ok && !c.deep {
 		return short
@@ -342,7 +345,12 @@ func reasonEnd(in []token, i int) int {
 				continue // "so the helpers quit early" tells of others
 			}
 			return i
-		case kNum, kSize, kHead, kQuest, kWh, kRel, kGoal, kBest, kUnits:
+		case kQuest, kWh:
+			if strings.HasPrefix(in[i].text, "because") && strings.HasSuffix(in[j].before, "that is") {
+				continue // "because that's how many brackets came"
+			}
+			return i
+		case kNum, kSize, kHead, kRel, kGoal, kBest, kUnits:
 			return i
 		}
 	}

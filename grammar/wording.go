@@ -4,6 +4,7 @@ import "strings"
 
 // wordings sets right what a word means by what stands beside it, before anything else is bound.
 func (l *lexing) wordings() {
+	l.stackWords()
 	l.asOf()
 	l.toRange()
 	l.andLimits()

@@ -1,0 +1,396 @@
+package grammar
+
+import "strings"
+
+// Some turns of a sentence say the same as a plainer one; they are set plain before the line is read.
+
+// between are verbs that may stand between a "not" and what it compares: "may not sit closer together than two".
+var between = wordSet("be sit get go run come end stand lie measure contain hold have include exceed afford take use want need make rise reach turn finish work stay allow accept allowed set spaced placed mounted fixed put built stacked hung cut up out in with any at left laid")
+
+// compares are words of comparison, each with a "than" at or near its right.
+var compares = wordSet("more less fewer greater bigger larger smaller wider narrower longer shorter taller lower higher closer nearer further farther tighter looser thicker thinner")
+
+// besideThan are words that may stand between a comparison and its "than".
+var besideThan = wordSet("together apart up down open high wide tall long")
+
+// closeDenials puts a "not" beside the comparison that it denies: "may not sit closer together than" becomes "not closer together than".
+func closeDenials(in []atom) []atom {
+	for i := 0; i+2 < len(in); i++ {
+		if in[i].text != "not" && in[i].text != "never" || namesBracket(in) {
+			continue
+		}
+		j := i + 1
+		for j < len(in) && j < i+5 && between[in[j].text] {
+			j++
+		}
+		if j == i+1 && (j+1 >= len(in) || in[j+1].text == "than" || !besideThan[in[j+1].text]) || j >= len(in) || !compares[in[j].text] || i > 0 && in[i-1].text == "why" {
+			continue
+		}
+		end := j + 1
+		if end < len(in) && besideThan[in[end].text] {
+			end++
+		}
+		if end >= len(in) || in[end].text != "than" {
+			continue
+		}
+		out := append(append([]atom{}, in[:i+1]...), in[j])
+		in = append(out, in[end:]...)
+	}
+	return in
+}
+
+// noTwo reads "no two rails are more than 3 apart" as "rails are no more than 3 apart".
+func noTwo(in []atom) []atom {
+	for i := 0; i+4 < len(in); i++ {
+		if in[i].text != "no" || in[i+1].text != "two" && in[i+1].text != "2" && in[i+1].text != "pair" {
+			continue
+		}
+		j := i + 2
+		for j < len(in) && (in[j].text == "of" || in[j].text == "neighboring" || in[j].text == "neighbouring" || in[j].text == "adjacent") {
+			j++
+		}
+		if j >= len(in) || !namesPart(in, j) {
+			continue
+		}
+		from := i
+		if i > 1 && in[i-1].text == "that" && in[i-2].text == "see" {
+			from -= 2
+		}
+		for k := j + 1; k < len(in) && k < j+7 && in[k].kind == aWord; k++ {
+			if !compares[in[k].text] && in[k].text != "over" {
+				continue
+			}
+			no := in[i]
+			no.at, no.end = in[k].at, in[k].at
+			out := append(append(append([]atom{}, in[:from]...), in[j:k]...), no)
+			return append(out, in[k:]...)
+		}
+	}
+	return in
+}
+
+// setDown are verbs by which the lowest rail comes to lie on the floor, and flatOn what may stand between one and the floor.
+var (
+	setDown = wordSet("goes go sits sit rests rest lies lie is sitting resting lying lands stands stand set starts start right put laid be")
+	flatOn  = wordSet("right flat flush directly straight tight down hard plumb on onto upon to against the at with be")
+	lowest  = wordSet("bottom lowest lowermost bottommost btm first")
+)
+
+// onTheFloor reads "the bottom rail goes right down on the floor with no space under it" as "no bottom gap".
+func onTheFloor(in []atom) []atom {
+	for i := 0; i+4 < len(in); i++ {
+		if !lowest[in[i].text] || !namesPart(in, i) {
+			continue
+		}
+		j := i + 2
+		for j < len(in) && between[in[j].text] || j < len(in) && (in[j].text == "should" || in[j].text == "will" || in[j].text == "can" || in[j].text == "must" || in[j].text == "to") {
+			j++
+		}
+		if j >= len(in) || !setDown[in[j].text] && !setDown[in[j-1].text] {
+			continue
+		}
+		flat, on := false, false
+		for ; j < len(in) && (setDown[in[j].text] || flatOn[in[j].text]); j++ {
+			flat = flat || in[j].text != "on" && in[j].text != "the" && flatOn[in[j].text] && in[j].text != "to" && in[j].text != "at" && in[j].text != "be"
+			on = on || in[j].text == "on" || in[j].text == "onto" || in[j].text == "upon" || in[j].text == "against" || in[j].text == "to"
+		}
+		if !flat || !on || j >= len(in) || !isFloor(in[j].text) {
+			continue
+		}
+		rest := in[j+1:]
+		if n := noSpaceUnder(rest); n > 0 {
+			rest = rest[n:]
+		}
+		if len(rest) > 0 && rest[0].kind != aSign && !joints[rest[0].text] && !causes[rest[0].text] {
+			continue
+		}
+		one, two, three := in[i], in[i], in[j]
+		one.text, two.text, three.text = "no", "bottom", "gap"
+		one.kind, two.kind, three.kind = aWord, aWord, aWord
+		from := i
+		if from > 0 && vocab().articles[in[from-1].text] {
+			from--
+		}
+		return append(append(append([]atom{}, in[:from]...), one, two, three), rest...)
+	}
+	return in
+}
+
+// noSpaceUnder returns of how many words "with no space under it" is, that begins a stretch: 0 where it does not.
+func noSpaceUnder(rest []atom) int {
+	w := wordsAhead(rest)
+	if len(w) < 3 || w[0] != "with" && w[0] != "and" && w[0] != "without" || w[0] != "without" && w[1] != "no" && w[1] != "zero" {
+		return 0
+	}
+	for i := 1; i < len(w); i++ {
+		switch w[i] {
+		case "no", "zero", "space", "gap", "clearance", "air", "daylight", "room", "under", "below", "beneath", "underneath", "it", "at", "all", "a", "any":
+		default:
+			return 0
+		}
+	}
+	return len(w)
+}
+
+// whateverIs are words that tell what a quantity comes to, behind "whatever": "whatever the gap comes out at".
+var whateverIs = wordSet("is are comes come out at to be turns ends up works you get we for as ends it gets")
+
+// goesToo are words that hand it on: "that's what goes under the lowest board too".
+var goesToo = wordSet("that is what goes the same go with use put it also i want we need should be , and then do")
+
+// whateverItIs reads "whatever the gap comes out at that's what goes under the lowest board too" as "same gap under the lowest board".
+func whateverItIs(in []atom) []atom {
+	led, _ := pastLead(in)
+	i := len(in) - len(led)
+	if i+4 >= len(in) || in[i].text != "whatever" {
+		return in
+	}
+	j := i + 1
+	for j < len(in) && vocab().articles[in[j].text] {
+		j++
+	}
+	name := j
+	if name >= len(in) || !namesPart(in, name) {
+		return in
+	}
+	f := vocab().match(reader{in}, name)
+	j = f[0].next
+	told := j
+	for j < len(in) && whateverIs[in[j].text] {
+		j++
+	}
+	handed := j
+	for j < len(in) && goesToo[in[j].text] {
+		j++
+	}
+	if told == handed || handed == j || j >= len(in) {
+		return in
+	}
+	end := len(in)
+	for end > j && (in[end-1].kind == aSign || in[end-1].text == "too" || in[end-1].text == "also" || in[end-1].text == "as" || in[end-1].text == "well") {
+		end--
+	}
+	if end == j {
+		return in
+	}
+	for k := j; k < end; k++ {
+		if in[k].kind == aDigits || units[in[k].text] > 0 {
+			return in
+		}
+	}
+	same := in[i]
+	same.text = "same"
+	out := append(append([]atom{}, in[:i]...), same)
+	out = append(out, in[name:told]...)
+	return append(out, in[j:end]...)
+}
+
+// soDoI reads "my old teacher always had the gap at three, and so do I" as "the gap at three".
+func soDoI(in []atom) []atom {
+	end := len(in)
+	for end > 0 && in[end-1].kind == aSign {
+		end--
+	}
+	if end < 6 || !speakers[in[end-1].text] || in[end-2].text != "do" && in[end-2].text != "will" && in[end-2].text != "shall" || in[end-3].text != "so" {
+		return in
+	}
+	stop := end - 3
+	for stop > 0 && (in[stop-1].text == "and" || in[stop-1].text == ",") {
+		stop--
+	}
+	for at := 0; at < 3 && at < stop; at++ {
+		if at > 0 && !owned[in[at-1].text] && !noun[in[at-1].text] {
+			break
+		}
+		f := bygoneVocab().match(reader{in}, at)
+		if len(f) == 0 {
+			continue
+		}
+		from := f[0].next
+		for from < stop && pastVerbs[in[from].text] {
+			from++
+		}
+		return append([]atom{}, in[from:stop]...)
+	}
+	return in
+}
+
+var pastVerbs = wordSet("had have made make put kept keep left leave used use set built build wanted")
+
+// weHave reads "can we have the rails in two by six" and "can we set the gap at three" as the wishes that they are. "Can we have six
+// rails" asks whether they go in, and a question mark at the end leaves it a question.
+func weHave(in []atom) []atom {
+	led, _ := pastLead(in)
+	i := len(in) - len(led)
+	if i+4 >= len(in) || in[i].text != "can" && in[i].text != "could" || in[i+1].text != "we" {
+		return in
+	}
+	j := i + 2
+	for j < len(in) && (in[j].text == "please" || in[j].text == "just" || in[j].text == "also" || in[j].text == "maybe") {
+		j++
+	}
+	if j+2 >= len(in) || !havers[in[j].text] || !(in[j+1].text == "the" || in[j+1].text == "our" || in[j+1].text == "all" || in[j+1].text == "each" || in[j+1].text == "every") {
+		return in
+	}
+	figure := false
+	for k := j; k < len(in); k++ {
+		switch w := in[k].text; {
+		case w == "?" || w == "still" || w == "or" || w == "if" || w == "same":
+			return in
+		case in[k].kind == aDigits, in[k].kind == aVulgar, units[w] > 0, tens[w] > 0:
+			figure = true
+		}
+	}
+	if !figure {
+		return in
+	}
+	out := append([]atom{}, in[:i+1]...)
+	out[i].text = "please"
+	return append(out, in[j:]...)
+}
+
+var havers = wordSet("have set put keep leave hold get")
+
+// becameBefore reports whether a change at token i only tells what came of a thing before what it is now is told: "my rails have shrunk,
+// they're only five and a quarter wide now".
+func (l *lexing) becameBefore(i int) bool {
+	t := &l.tokens[i]
+	if t.kind != kChange || !became[t.text] || i+2 >= len(l.tokens) || i == 0 {
+		return false
+	}
+	if h := l.tokens[i-1]; h.kind != kHave && !strings.HasSuffix(t.before, "have") && !strings.HasSuffix(t.before, "has") && h.kind != kPart {
+		return false
+	}
+	switch l.tokens[i+1].kind {
+	case kComma, kStop, kAnd, kBut:
+	default:
+		return false
+	}
+	for j := i + 1; j < len(l.tokens) && j < i+6; j++ {
+		n := &l.tokens[j]
+		for _, w := range strings.Fields(n.before) {
+			if w == "are" || w == "is" || w == "measure" || w == "measures" || w == "now" {
+				return true
+			}
+		}
+		if n.kind == kMeasured {
+			return true
+		}
+		if n.kind == kNum {
+			return false
+		}
+	}
+	return false
+}
+
+var became = wordSet("shrunk shrank swelled swollen grown dropped widened narrowed shortened")
+
+// namesBracket reports whether brackets are spoken of: how close they may come is their clearance, and no gap.
+func namesBracket(in []atom) bool {
+	id := vocab().ids["BRACKET"]
+	for i := range in {
+		for _, c := range vocab().classes[in[i].text] {
+			if c == id {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// soThatIs reads "my spacer block is two and a quarter thick so that's the gap" as "the gap two and a quarter": the figure of a thing that
+// is no part of the wall is handed on to one that is.
+func soThatIs(in []atom) []atom {
+	for s := 2; s+2 < len(in); s++ {
+		if in[s].text != "so" || in[s+1].text != "that" || in[s+2].text != "is" && in[s+2].text != "'s" {
+			continue
+		}
+		name := s + 3
+		for name < len(in) && (vocab().articles[in[name].text] || in[name].text == "what" || in[name].text == "i" || in[name].text == "we" || in[name].text == "want" || in[name].text == "for") {
+			name++
+		}
+		if name >= len(in) || !namesPart(in, name) {
+			return in
+		}
+		end := sentenceEnd(in, name)
+		from, to := handedFigure(in[:s])
+		if from == to {
+			return in
+		}
+		start := sentenceStart(in, s)
+		out := append([]atom{}, in[:start]...)
+		last := end
+		for last > name && in[last-1].kind == aSign {
+			last--
+		}
+		out = append(append(out, in[name:last]...), in[from:to]...)
+		return append(out, in[last:]...)
+	}
+	return in
+}
+
+// sentenceStart returns the atom at which the sentence begins that holds an atom.
+func sentenceStart(in []atom, at int) int {
+	for at > 0 {
+		if w := in[at-1].text; breaksClause(in, at-1) && (w == "." || w == ";" || w == "?" || w == "!") {
+			return at
+		}
+		at--
+	}
+	return 0
+}
+
+// handedFigure finds the only figure of the sentence that ends a stretch, where its subject is no part of the wall.
+func handedFigure(in []atom) (from, to int) {
+	start := sentenceStart(in, len(in))
+	r := lexing{reader: reader{in}}
+	for i := start; i < len(in); i++ {
+		if _, next, ok := r.length(i); ok && next > i && in[i].text != "a" {
+			if to > 0 {
+				return 0, 0
+			}
+			from, to = i, next
+			i = next - 1
+			continue
+		}
+		if to == 0 && (namesPart(in, i) || in[i].text == "not" || in[i].text == "if") {
+			return 0, 0
+		}
+		if to > 0 && in[i].kind == aWord && !besideFigure[in[i].text] {
+			return 0, 0
+		}
+	}
+	return from, to
+}
+
+var besideFigure = wordSet("thick wide high tall long deep across and exactly even now")
+
+// heldOut reports whether a clause tells what must not pass: "a four inch ball must not pass".
+func heldOut(part []atom) bool {
+	w := wordsOf(part)
+	at := -1
+	for i, v := range w {
+		if v == "ball" || v == "sphere" || v == "cylinder" || v == "globe" {
+			at = i
+		}
+	}
+	if at < 1 || at+2 >= len(w) {
+		return false
+	}
+	denied := false
+	for _, v := range w[at+1:] {
+		switch v {
+		case "not", "never":
+			denied = true
+		case "must", "can", "may", "should", "shall", "could", "is", "to", "be", "able", "allowed", "pass", "fit", "go", "get", "slip", "squeeze", "roll", "through", "thru", "between", "in", "them", "it", "rails", "boards":
+		default:
+			return false
+		}
+	}
+	for _, v := range w[:at] {
+		if namesPart([]atom{{text: v, kind: aWord}}, 0) {
+			return false
+		}
+	}
+	return denied
+}
