@@ -197,6 +197,10 @@ func (s *speech) tried(g *group) {
 		s.notUnderstood(g, nil)
 		return
 	}
+	if a, ok := s.inTurn(g, list); ok {
+		s.act(g, a)
+		return
+	}
 	found, ok := s.say(g, list)
 	if !ok {
 		return

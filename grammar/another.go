@@ -127,7 +127,20 @@ func (k *clause) builtIt() bool {
 		}
 		tall = tall || it.is(kMore) && (it.text == "lower" || it.text == "higher" || it.text == "taller" || it.text == "shorter")
 	}
-	return built && tall
+	return built && tall || k.force == WhatIf && k.it && len(k.things) == 0 && k.raises()
+}
+
+// raises reports whether the one change of the clause raises or lowers: with nothing spoken of before, that is said of the wall.
+func (k *clause) raises() bool {
+	t := k.has(kChange)
+	if t == nil {
+		return false
+	}
+	switch firstWord(t.text) {
+	case "raise", "raised", "raising", "lower", "lowered", "lowering", "lift", "lifted", "lifting", "heighten", "jack":
+		return true
+	}
+	return false
 }
 
 // moreApart reports whether a comma parts the value at item i from a comparative before it, and no verb of change stands

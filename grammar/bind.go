@@ -29,6 +29,8 @@ func (l *lexing) bind() {
 	l.nearestUnits()
 	l.shyOf()
 	l.onCenters()
+	l.topOfWall()
+	l.forBrackets()
 	l.hesitations()
 	l.howMuch()
 	l.hundredsAgain()
@@ -99,7 +101,7 @@ func (l *lexing) endsCount(i int) bool {
 // comesUp reports whether "up to" at an atom ends a verb of reaching: "the wall comes up to 42".
 func (l *lexing) comesUp(first int) bool {
 	switch l.word(first - 1) {
-	case "stand", "stands", "standing", "extend", "extends", "come", "comes", "coming", "reach", "reaches", "rise", "rises":
+	case "stand", "stands", "standing", "stood", "extend", "extends", "extended", "come", "comes", "coming", "came", "reach", "reaches", "reached", "rise", "rises", "rose", "went", "ran":
 		return true
 	}
 	return false

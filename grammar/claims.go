@@ -44,6 +44,7 @@ func (k *clause) claimedMarks() (reading, bool) {
 			return reading{}, false
 		}
 	}
+	k.marksCounted()
 	var list []solver.Value
 	var like *amount
 	for _, i := range k.values {
@@ -64,6 +65,18 @@ func (k *clause) claimedMarks() (reading, bool) {
 	}
 	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.MarksOf}, Op: solver.Eq, Value: solver.Value{List: list}}
 	return k.one(st, carry{})
+}
+
+// marksCounted leaves out how many marks are told: "the first two marks are 7-7/8 and 15-5/8".
+func (k *clause) marksCounted() {
+	if len(k.values) < 2 {
+		return
+	}
+	i := k.values[0]
+	n, ok := k.items[i].lim.lo.val.Int64()
+	if next := i + 1; ok && k.items[i].lim.lo.unit == bare && int(n) == len(k.values)-1 && !k.items[next].value() && k.items[next].is(kQuest) {
+		k.values = k.values[1:]
+	}
 }
 
 // marked reports whether a claim is said to be of marks: "he marked the post at …".
@@ -132,6 +145,9 @@ func (k *clause) claimedCost() (reading, bool) {
 		return reading{}, false // "he's got four hundred bucks" to spend, and no total
 	}
 	op, ok := lim.relation()
+	if lim.lo.frac && !lim.lo.money2 && !lim.lo.point && lim.lo.unit == bare {
+		return reading{}, false // "seven rails at 2-1/8": no price has eighths
+	}
 	if !ok || op == solver.Near || lim.lo.unit != money && !(said && lim.lo.unit == bare) {
 		return reading{}, false
 	}
@@ -202,6 +218,9 @@ func (k *clause) claimedBoards() (reading, bool) {
 	if !ok || !k.only(kSell, kHave, kPriceVerb, kX) {
 		return reading{}, false
 	}
+	if endsIn(leadOf(k.items[k.values[len(k.values)-1]]), "comes to") || endsIn(leadOf(k.items[k.values[len(k.values)-1]]), "to") && k.values[len(k.values)-1] != k.values0() && k.it {
+		return reading{}, false
+	}
 	cash := g.cash
 	if len(cash) == 1 && k.has(kEach) == nil && k.breaks == 0 && k.items[k.values0()].lim == cash[0] {
 		g.cash = nil // "ten 2x6 12-footers for 412.50 in all"
@@ -236,12 +255,12 @@ func cutWord(s string) bool {
 
 // totals reports whether the words that began a claim speak of a total: "the quote comes to".
 func totals(s string) bool {
-	if strings.HasPrefix(s, "total ") || strings.HasPrefix(s, "bottom line") || strings.HasPrefix(s, "grand total") || strings.Contains(s, "adds up") || strings.Contains(s, "add up") || strings.Contains(s, "sums up") {
+	if strings.HasPrefix(s, "total ") || strings.HasPrefix(s, "bottom line") || strings.HasPrefix(s, "grand total") || strings.Contains(s, " lot ") || strings.Contains(s, " whole ") || strings.Contains(s, "adds up") || strings.Contains(s, "add up") || strings.Contains(s, "sums up") {
 		return true
 	}
 	for _, w := range strings.Fields(s) {
 		switch w {
-		case "come", "comes", "came", "totals", "runs", "amounts", "charge", "charges", "bill", "quote", "bid", "estimate", "price", "priced", "quotes", "quoted", "rang", "rung", "totalled", "totaled", "added", "total", "total's":
+		case "come", "comes", "came", "totals", "runs", "amounts", "charge", "charges", "bill", "invoice", "receipt", "tab", "charging", "quote", "bid", "estimate", "price", "priced", "quotes", "quoted", "rang", "rung", "totalled", "totaled", "added", "total", "total's":
 			return true
 		}
 	}

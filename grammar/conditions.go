@@ -57,6 +57,11 @@ func conditional(it item) bool {
 	if it.value() && len(it.lim.lead) > 0 {
 		before = it.lim.lead[0].before
 	}
+	if !it.value() && it.kind == kPart && it.key() == "wall" {
+		if w := firstWord(it.text); w == "for" || w == "with" {
+			return true // "what would you get for a wall 46 high"
+		}
+	}
 	for _, word := range strings.Fields(before) {
 		if word == "with" || word == "given" || word == "using" {
 			return true

@@ -48,6 +48,10 @@ func (g *grouping) headWord(i int) bool {
 		if strings.HasPrefix(t.text, "do you") && g.closes(i) && !g.empty() {
 			return true // "would five boards do, do you suppose"
 		}
+		if g.triedOut(i) {
+			g.g.force = WhatIf // "raise it three inches just to see"
+			return true
+		}
 		if t.as(kQuest) != nil && g.closes(i) {
 			t.kind = kQuest // "figure it"
 			return g.quest(i)
@@ -58,7 +62,22 @@ func (g *grouping) headWord(i int) bool {
 		if g.empty() && (g.g.force == WhatIf || g.g.force == WhyNot || g.g.force == Ask) && !strong(t.token) {
 			return true
 		}
+		if g.empty() && g.g.force == WhatIf {
+			g.g.head = t.token // "humor me, suppose the wall was only forty inches"
+			return true
+		}
 	case Check:
+		if g.g.force == Check && !g.empty() && hasValue(g.g.items) && g.bidsOnly(i) {
+			g.s.verified = true
+			return true // "he wrote six rails at 2-1/4, check his arithmetic"
+		}
+		if g.g.force == Check && !g.empty() && !g.atBreak(i) && !hasValue(g.g.items) {
+			return true // "check these marks he gave me"
+		}
+		if g.g.force == Check && g.empty() && g.g.head != nil && bidsCheck(g.g.head.text) && totals(t.text) {
+			g.g.head = t.token // "check quote 527.80"
+			return true
+		}
 		if g.g.force == State && !g.empty() && g.closes(i) && householdInsists(t.text) {
 			return true // "six rails, my wife insists"
 		}
@@ -139,6 +158,9 @@ func (g *grouping) wh(i int) bool {
 	}
 	if t.text == "count" && g.g.force == Why && g.empty() && whoCounts(t.before) {
 		return true // "how did you count the spare"
+	}
+	if g.empty() && g.g.force == WhatIf && g.g.head != nil && !strong(g.g.head) && onlyWonders(g.g.head.text) {
+		g.g = group{force: State} // "just wondering, how many boards does it get"
 	}
 	if (t.text == "what is" || t.text == "what are") && g.g.force == State && g.empty() && g.utmost(i) {
 		g.flush(group{force: WhatIf, head: t.token}) // "what's the widest opening I can have" sets nothing
@@ -272,6 +294,10 @@ func (g *grouping) quest(i int) bool {
 	if g.g.force == Why && strings.HasPrefix(t.text, "step by step") && !g.empty() && g.g.topic == "" && g.closes(i) {
 		g.g.force = Teach // "show me how you arrived at the gap, step by step"
 		return true
+	}
+	if g.g.force == Check && !g.empty() && t.key() == "drawing" && strings.Contains(t.text, "look") && g.closes(i) {
+		g.s.verified = true
+		return true // "he worked it out at 58 mm, have a look for me"
 	}
 	if g.empty() && g.g.force == WhatIf && g.g.head != nil && !strong(g.g.head) {
 		g.g = group{force: State} // "can I have the cut list"

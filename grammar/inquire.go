@@ -52,6 +52,10 @@ func (s *speech) asked(g *group) {
 	if s.bought(g, list) {
 		return
 	}
+	if n := len(s.acts); n > 0 && g.head != nil && g.head.kind == kWhere && !named(list) && !hasValue(list) && s.acts[n-1].Kind == Check && s.acts[n-1].Statements[0].Name.Quantity == solver.MarksOf {
+		s.act(g, Act{Kind: Ask, Topic: "marks"}) // "his marks are 8 and 16, where do you put them"
+		return
+	}
 	names, ok := s.names(g, measuredHow(list))
 	if !ok && hasValue(list) && (s.askedOf(g, list) || s.wouldDo(g, list) || s.wouldDo(g, strip(g.items))) {
 		return

@@ -17,6 +17,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		turns, rethought, stuck, inhand, places, sells,
 		wonders, whys, saids, idioms, tryouts,
 		hearsay,
+		supposed,
+		attributed,
 		counter, classroom,
 		atEase,
 		homely,
@@ -173,6 +175,10 @@ func (l *lexing) step(i int) int {
 	}
 	if l.word(i) == "left" && l.word(i+1) == "for" && (l.word(i-1) == "is" || l.word(i-1) == "be" || l.word(i-1) == "are") && len(f) > 0 && f[0].entry.kind == kSide {
 		l.empty("left") // "what width is left for the opening"
+		return i + 1
+	}
+	if l.word(i) == "left" && l.last() != nil && l.last().kind == kNum && l.last().amt.footer && l.before == "" {
+		l.empty("left") // "they only have twelves left"
 		return i + 1
 	}
 	if l.word(i) == "left" && saidBy[l.word(i-1)] && len(f) > 0 && f[0].entry.kind == kSide {

@@ -18,6 +18,25 @@ func (l *lexing) noCommand(i int, f []found) ([]found, int) {
 	if len(f) > 0 && f[0].entry.key == "take that" && l.speaksUnit(i, f[0].next) {
 		f = vocab().matchBut(l.reader, i, kCmd) // "we're using mm on this job"
 	}
+	if l.word(i) == "to" && l.word(i+1) == "clear" && (l.endsAt(i+2) || l.kind(i+2) == aSign) && (l.said("bracket") || l.said("bracket clearance")) {
+		l.empty("to clear") // "the brackets need two inches to clear"
+		return f, i + 2
+	}
+	if len(f) > 0 && f[0].entry.key == "quit" && l.word(f[0].next-1) == "all" && (l.word(f[0].next) == "the" || l.word(f[0].next) == "i" || l.word(f[0].next) == "we") {
+		f = vocab().matchBut(l.reader, i, kCmd) // "that's all the brackets I've got"
+	}
+	if len(f) > 0 && f[0].entry.key == "take that" && l.word(i) == "do" && l.word(i+1) == "it" && f[0].next == i+2 && l.midClause() && l.supposesBefore() {
+		l.empty("do it") // "would six boards still do it"
+		return f, i + 2
+	}
+	if len(f) > 1 && f[0].entry.kind == kCmd && heavy[f[0].entry.key] && l.midClause() {
+		for k, g := range f {
+			if g.entry.kind == kTail {
+				f[0], f[k] = f[k], f[0] // "would a 32 inch opening throw everything off"
+				break
+			}
+		}
+	}
 	if len(f) > 1 && f[0].entry.kind == kHead {
 		if k := enteredHere(f, l.word(i), l.word(i+1)); k > 0 {
 			f[0], f[k] = f[k], f[0] // "record these: gap 2, rails 6"

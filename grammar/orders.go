@@ -330,7 +330,7 @@ func (g *grouping) theirs(i int) bool {
 	if i == 0 {
 		g.mood(g.list[0])
 	}
-	if g.toldOnly(i) {
+	if g.toldOnly(i) || g.passerBy(i) {
 		return true
 	}
 	if strings.HasPrefix(g.list[i].text, "yard") && g.speaksOf("drop") {

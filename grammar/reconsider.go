@@ -12,6 +12,7 @@ func init() {
 		(*lexing).asCloseTo, (*lexing).countBox,
 		(*lexing).bidsMind, (*lexing).checksAll,
 		(*lexing).backTo,
+		(*lexing).saidBySomeone, (*lexing).nextOpening,
 	}
 }
 
@@ -74,6 +75,9 @@ func (l *lexing) unlike(i int, f []found) []found {
 		return vocab().matchBut(l.reader, i, k)
 	case k == kWh && w == "figure" && f[0].next == i+1 && (i == 0 || l.word(i-1) == "uh" || l.word(i-1) == "just") && l.startsNumber(i+1):
 		return vocab().matchBut(l.reader, i, k) // "figure three spare boards"
+	case k == kQuest && f[0].entry.key == "shrinkage" && (l.word(f[0].next) == "down" || l.word(f[0].next) == "to"), // "what if the boards dry down to 5-3/8"
+		k == kCutWord && f[0].next == i+3 && (l.word(i+1) == "down" || l.word(i+1) == "back") && l.word(i+2) == "to" && l.cutsNoBoard(): // "what if bay one was cut down to five feet"
+		return vocab().matchBut(l.reader, i, k)
 	case k == kQuest && f[0].entry.key == "hardware" && w == "get" && l.word(f[0].next) == "for":
 		return vocab().matchBut(l.reader, i, k) // "I can get brackets for three dollars each"
 	case k == kTail && w == ",":

@@ -77,6 +77,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 			return k.build(a) // "one stiffener a bay, two in bay 2"
 		}
 	}
+	if n := k.noun(i + 1); n != nil && n.key() == "bracket" && n.plural() && lim.lo.unit == bare && lim.lo.val.IsInt() && n.before == "" {
+		return solver.Name{}, 0, false // "12 brackets" are counted
+	}
 	if n := k.noun(i + 1); n != nil && lim.lo.unit == bare && lim.lo.size == "" && lim.lo.val.IsInt() && len(lim.tail) == 0 && n.index == 0 {
 		if sure := counted(n); !sure.empty() {
 			kinds = kinds.and(sure)

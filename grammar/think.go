@@ -22,6 +22,11 @@ var agreeing = map[string]bool{"that": true, "so": true, "now": true, "let": tru
 func (l *lexing) hesitations() {
 	for i := 1; i+1 < len(l.tokens); i++ {
 		t := &l.tokens[i]
+		if t.kind == kVague && l.trailsOff(i+1) {
+			l.drop(i) // "the top ends up a hair... well, about 47 inches"
+			i--
+			continue
+		}
 		if t.kind != kComma || !l.valueAt(i+1) {
 			continue
 		}
@@ -29,6 +34,16 @@ func (l *lexing) hesitations() {
 			t.kind, t.found = kFix, []found{{entry: hesitation}}
 		}
 	}
+}
+
+// trailsOff reports whether dots stand at token i, and a value soon after them.
+func (l *lexing) trailsOff(i int) bool {
+	if i >= len(l.tokens) || !strings.HasPrefix(l.tokens[i].text, "..") {
+		return false
+	}
+	for i++; i < len(l.tokens) && l.tokens[i].kind == kComma; i++ {
+	}
+	return l.valueAt(i)
 }
 
 // valueAt reports whether a value stands at token i, with or without a relation in front of it.

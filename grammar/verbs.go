@@ -57,6 +57,9 @@ func (l *lexing) pronoun(i, next int) bool {
 	if l.word(i-1) == "the" && partNext(l.reader, i+1) {
 		return false // "bay 2 needs the one stiffener"
 	}
+	if l.word(i-1) == "that" && partNext(l.reader, i+1) && (l.last() == nil || l.last().kind == kHead) {
+		return false // "he says that one added post will do"
+	}
 	switch l.word(i - 1) {
 	case "left", "right":
 		return l.word(i+1) == "" || l.kind(i+1) == aSign // "at the left-hand one"
