@@ -75,6 +75,7 @@ func clauseStarts(atoms []atom) []int {
 			continue // "any taller and it blocks the view"
 		case atoms[i].text == "so" && i+1 < len(atoms) && atoms[i+1].text == "that" && isFloor(atoms[i-1].text):
 			continue // "he sloped our patio so that it falls a quarter a foot"
+		case atoms[i].text == "so" && i+1 < len(atoms) && plansFor[atoms[i+1].text]: // "the lad miscuts things so figure ten percent spare"
 		case atoms[i].kind == aWord && (joints[atoms[i].text] || causes[atoms[i].text]) && !joints[atoms[i-1].text] && subjectAt(atoms, i+1):
 		default:
 			continue
@@ -85,6 +86,9 @@ func clauseStarts(atoms []atom) []int {
 	}
 	return starts
 }
+
+// plansFor are verbs that bid somebody plan for something, behind a "so".
+var plansFor = wordSet("figure add buy order allow plan include count throw")
 
 // breaksClause reports whether a sign parts clauses: no decimal point, no dash between figures.
 func breaksClause(atoms []atom, i int) bool {

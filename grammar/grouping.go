@@ -297,6 +297,8 @@ func (g *grouping) mood(it item) {
 	case "would", "will", "could", "can", "might", "may":
 		if doubtful(g.list) {
 			g.g.force = Check // "can six boards really make a wall of 36"
+		} else if changesBudget(g.list) {
+			return // "can we bump the budget up by forty dollars"
 		} else if (it.value() || it.kind != kGoal) && next != "like" && next != "prefer" && next != "love" && next != "you" && next != "be" {
 			g.g.force = WhatIf
 		}
@@ -326,6 +328,9 @@ func (g *grouping) question() {
 	}
 	for k := g.first; k < len(g.s.groups); k++ {
 		p := &g.s.groups[k]
+		if o := opening(g.list); (o[0] == "can" || o[0] == "could") && changesBudget(p.items) {
+			continue
+		}
 		if p.force != State || p.cmd != "" || p.sealed || speaksOfUnits(p.items) && !hasFigure(p.items) {
 			continue
 		}

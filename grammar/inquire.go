@@ -294,6 +294,9 @@ func (s *speech) why(g *group) {
 			return
 		}
 	}
+	if g.topic == "" && buysBoards(list) {
+		g.topic, list = "shopping", nil // "why am I buying all those boards"
+	}
 	if g.topic != "" {
 		wall, _ := withoutWall(list)
 		s.act(g, Act{Kind: Why, Topic: g.topic, Wall: wall})
@@ -328,6 +331,25 @@ func (s *speech) why(g *group) {
 		a.Kind = Why
 		s.act(g, a)
 	}
+}
+
+// buysBoards reports whether it is said of boards, and of nothing else, that they are bought.
+func buysBoards(list []item) bool {
+	bought, boards := false, false
+	for _, it := range list {
+		switch {
+		case it.value():
+			return false
+		case it.kind == kSell && oneIsIn(buys, it.text):
+			bought = true
+		case it.kind == kPart && (it.key() == "rail" || it.key() == "size") && it.index == 0:
+			boards = true
+		case it.kind == kEach || it.kind == kIt || it.kind == kWhyFill || it.kind == kTailFill:
+		default:
+			return false
+		}
+	}
+	return bought && boards
 }
 
 // whyOf finds what a reason is asked for where a value is named with it: "why six boards".

@@ -92,7 +92,7 @@ func (g *grouping) interrogative() {
 		p.force, p.items = Ask, withoutSelling(p.items) // "have you got the gap", "do we need stiffeners"
 		return
 	}
-	if polite := (o[0] == "can" || o[0] == "could" || o[0] == "may") && (o[1] == "i" || o[1] == "we"); polite && (p.cmd != "" || !hasFigure(p.items)) {
+	if polite := (o[0] == "can" || o[0] == "could" || o[0] == "may") && (o[1] == "i" || o[1] == "we"); polite && (p.cmd != "" || !hasFigure(p.items) || changesBudget(p.items)) {
 		return // "can we start over", "can we change to metric" are wishes
 	}
 	switch {

@@ -27,7 +27,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		reports,
 		fickle,
 		lookedOver,
-		stacks)
+		stacks,
+		assortment, takenIn, spendings)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

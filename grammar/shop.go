@@ -205,7 +205,7 @@ func (k *clause) have(g goods) (reading, bool) {
 // boughtThem reports whether boards were bought: "I bought ten 2x6 twelve footers".
 func (k *clause) boughtThem() bool {
 	t := k.has(kSell)
-	return t != nil && k.force == State && endsIn(t.text, "bought")
+	return t != nil && k.force == State && (endsIn(t.text, "bought") || endsIn(t.text, "sold me") || endsIn(t.text, "sold us"))
 }
 
 // extra reads pieces wanted besides: "and twelve more two by sixes at 45 and a half".

@@ -169,7 +169,7 @@ func (l *lexing) pieces(i int) bool {
 		switch _, _, ok := l.size(i); {
 		case ok:
 			size = true
-		case size && (l.word(i) == "at" || l.word(i) == "@" || l.word(i) == "long"):
+		case size && (l.word(i) == "at" || l.word(i) == "@" || l.word(i) == "long" || cutWord(l.word(i)) || l.word(i) == "each"):
 			return true
 		}
 	}

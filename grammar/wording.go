@@ -38,6 +38,7 @@ func (l *lexing) wordings() {
 	l.pastTop()
 	l.belowFloor()
 	l.buying()
+	l.purchases()
 	l.wayThenValue()
 	l.goingUp()
 	l.loneMarks()

@@ -104,6 +104,15 @@ var classes = []wordClass{
 	{"WHOSE", "his her hers their theirs your my our its"},
 	{"ORG", "school church club town city county village company outfit business association committee council district parish league camp troop family household owners landlord office department customer clients people boss congregation kindergarten library museum"},
 	{"EQUAL", "equal same even identical alike eq uniform matching"},
+	{"SELLER", "yard store shop lumberyard merchant supplier dealer depot mill sawmill outlet counter retailer wholesaler vendor seller warehouse"},
+	{"SELLS", "sell sells carry carries stock stocks offer offers supply supplies"},
+	{"SUPPLIED", "sold supplied stocked carried offered delivered shipped marketed obtainable"},
+	{"LUMBER", "lumber wood timber timbers boards planks material"},
+	{"ONLYWORD", "only just also still always usually normally generally mostly"},
+	{"BOUGHT", "bought purchased ordered"},
+	{"MUSTNOT", "must should may can could shall would will do does need"},
+	{"SPEND", "spend pay"},
+	{"KIN", "father mother dad mom brother sister son daughter uncle aunt friend buddy neighbor neighbour relative cousin nephew niece grandfather grandpa granddad grandson grandmother grandma wife husband partner roommate coworker colleague"},
 }
 
 // compounds are words that mean one thing together, folded before anything is looked up.
@@ -128,6 +137,7 @@ var compounds = []struct{ ways, word string }{
 	{"frm", "from"},
 	{"btwn | btween | betwixt | twixt | tween", "between"},
 	{"where abouts | whereabouts", "where"},
+	{"(hardware|building supply|building supplies|big box) (store|shop)", "store"}, {"co - op | co op", "shop"}, {"home (center|centre) | building (center|centre)", "store"},
 	{"per cent", "percent"}, {"door way", "doorway"}, {"gate way", "gateway"}, {"entry way", "entryway"}, {"half way", "halfway"},
 	{"with out", "without"}, {"wall hgt | wall height | wall ht", "wallheight"},
 	{"a piece", "apiece"}, {"up right", "upright"}, {"off cuts", "offcuts"}, {"left overs", "leftovers"}, {"on hand", "onhand"},
