@@ -102,3 +102,16 @@ func (k *clause) nextBay() (reading, bool) {
 	}
 	return k.finish(reading{made: []made{m}})
 }
+
+// ofThatBay reports whether a clause without a subject goes on about the one bay whose width was told: "bay 1 is 60 wide and gets two
+// stiffeners".
+func (k *clause) ofThatBay() bool {
+	n := k.carry.name
+	if n == nil || n.Quantity != solver.Bay || n.Bay == 0 || k.about("per bay") || k.about("bay") || len(k.items) == 0 {
+		return false
+	}
+	return baysVerbs[firstWord(leadOf(k.items[0]))]
+}
+
+// baysVerbs are what a bay does with its stiffeners.
+var baysVerbs = wordSet("has takes gets needs wants with holds carries takes")

@@ -83,6 +83,11 @@ func begged(in []atom) []atom {
 		if j >= len(in) || !vocab().articles[in[j].text] && !owned[in[j].text] && in[j].text != "all" && in[j].text != "both" {
 			continue
 		}
+		if saysPlease(in) && !begs && activeWish(in, j) {
+			out := append([]atom{}, in...)
+			out[i].text = "have"
+			return unasked(out)
+		}
 		be := j
 		for be < len(in) && be < j+7 && in[be].kind == aWord && in[be].text != "be" {
 			begs = begs || in[be].text == "please" || in[be].text == "kindly"
@@ -107,6 +112,20 @@ func begged(in []atom) []atom {
 		return unasked(out)
 	}
 	return in
+}
+
+// activeVerbs are what a part of the wall is to do where somebody begs for it: "could the doorway lose an inch, please".
+var activeVerbs = wordSet("lose gain grow shrink drop rise narrow widen start begin end sit stand go come get have move stop stay run take")
+
+// activeWish reports whether a part of the wall, named from an atom on, is to do something.
+func activeWish(in []atom, j int) bool {
+	_, next := partKey(in, skipArticle(in, j))
+	return next < len(in) && activeVerbs[in[next].text]
+}
+
+// saysPlease reports whether a "please" or a "kindly" stands in a line.
+func saysPlease(in []atom) bool {
+	return slices.ContainsFunc(in, func(a atom) bool { return a.text == "please" || a.text == "kindly" })
 }
 
 // unasked takes the question mark at the end of a wish for a full stop.

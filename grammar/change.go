@@ -19,7 +19,7 @@ func (k *clause) changed() (reading, bool) {
 	if d.factor != nil && k.has(kCutWord) != nil && len(k.values) == 0 && k.only(kCutWord, kFactor) {
 		return k.scaled(*d.factor, nil) // "cut the gap in half"
 	}
-	if !k.only(kChange, kMore, kThanNow, kThan, kAnother, kFactor, kTimes, kOff, kOut, kUp, kDown, kMove, kFrom, kRel, kSame, kTo) || len(k.sides) > 0 {
+	if !k.only(kChange, kMore, kThanNow, kThan, kAnother, kFactor, kTimes, kOff, kOut, kUp, kDown, kMove, kFrom, kRel, kSame, kTo, k.everyBoard()) || len(k.sides) > 0 {
 		return reading{}, false
 	}
 	switch {
@@ -53,6 +53,14 @@ func (k *clause) changed() (reading, bool) {
 		return k.asSet()
 	}
 	return k.moved(d, lim)
+}
+
+// everyBoard is the class of "every" where the clause tells what each board loses to square its end.
+func (k *clause) everyBoard() tokenKind {
+	if k.about("trim") {
+		return kPer
+	}
+	return kOff
 }
 
 // from reports whether the range is said as a move: "from two to three".
@@ -223,7 +231,7 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 		m.st.Op = d.op
 		return k.finish(reading{made: []made{m}})
 	}
-	if (n.Quantity == solver.Trim || n.Quantity == solver.Kerf) && d.op == solver.Minus && lim.lo.val.Sign() > 0 {
+	if (n.Quantity == solver.Trim || n.Quantity == solver.Kerf || n.Quantity == solver.Fit && k.about("rail") && k.has(kOff) != nil) && d.op == solver.Minus && lim.lo.val.Sign() > 0 {
 		d.op = solver.Eq // "I lose half an inch off every board"
 		m.st.Op = d.op
 	}

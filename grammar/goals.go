@@ -194,7 +194,7 @@ func (k *clause) none() (reading, bool) {
 			return r, ok
 		}
 	}
-	for _, q := range []solver.Quantity{solver.Fit, solver.Trim, solver.Drop, solver.BottomGap} {
+	for _, q := range []solver.Quantity{solver.Fit, solver.Trim, solver.Kerf, solver.Drop, solver.BottomGap} {
 		if score(k.senses(0, len(k.items)), aspectIndex[string(q)]) >= 2 {
 			m := made{st: solver.Of(q, solver.Eq, k.s.zero()), at: k.at(), kind: solver.Length}
 			return k.finish(reading{made: []made{m}})

@@ -28,7 +28,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		fickle,
 		lookedOver,
 		stacks,
-		assortment, takenIn, spendings)
+		assortment, takenIn, spendings,
+		ironwork, sawing, walkthroughs)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -184,6 +185,14 @@ func (l *lexing) step(i int) int {
 	}
 	if l.word(i) == "left" && saidBy[l.word(i-1)] && len(f) > 0 && f[0].entry.kind == kSide {
 		l.empty("left") // "if we left 3 inches below"
+		return i + 1
+	}
+	if len(f) > 0 && f[0].entry.kind == kSell && (l.word(i) == "just" || l.word(i) == "only") && f[0].next == i+2 && l.sizeAt(i+2) && l.word(i+1) == "use" {
+		l.empty(l.text(i, i+2)) // "just use one by fours for the stiffeners"
+		return i + 2
+	}
+	if l.word(i) == "left" && (l.word(i-1) == "was" || l.word(i-1) == "were" || l.word(i-1) == "been") && (l.word(i+1) == "at" || l.word(i+1) == "as") && startsLength(l.reader, i+2) {
+		l.empty("left") // "the doorway was left at 36"
 		return i + 1
 	}
 	if len(f) > 0 && f[0].entry.kind == kFactor && l.measuredAfter(i, f[0].next) {

@@ -84,6 +84,9 @@ func (r reader) whole(i int) (number, int, bool) {
 	if r.kind(i) == aDigits {
 		return r.digits(i)
 	}
+	if r.word(i) == "point" && !nounsAhead[r.word(i-1)] && r.decimals(i+1) {
+		return r.pointed(0, i+1) // "point one two five"
+	}
 	n, j, ok := r.wordNumber(i)
 	if !ok {
 		return number{}, i, false
@@ -184,4 +187,10 @@ func (r reader) below100(i int) (n, next int, ok bool) {
 		return n, i + 1, true // "sixty six eighths" is told apart by tensThenNumerator
 	}
 	return n + u, j + 1, true
+}
+
+// decimals reports whether digits in words, as they stand behind a point, begin at an atom.
+func (r reader) decimals(i int) bool {
+	d, ok := units[r.word(i)]
+	return ok && d < 10
 }

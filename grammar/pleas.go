@@ -36,6 +36,7 @@ var pleaActs = wordSet(`
 var pleaStates = wordSet(`
 	picky fussy choosy particular fancy rich wealthy broke poor stubborn handy strong weak tiny little small big large old young short tall wide heavy loud noisy hungry sleepy curious clumsy shy nervous scared private privacy
 	cozy lonely wet muddy slippery windy rainy hot cold sunny dark bright chilly tight scarce miserable awful murder hell dear made money gold patient impatient blind deaf lame forgetful messy tired exhausted
+	new green inexperienced careless learning
 	busy late outside inside out here there everywhere room space
 `)
 
@@ -122,10 +123,10 @@ func (p *plea) takes(w []string, i, at int) bool {
 	v := w[i]
 	switch {
 	case i == at:
-		return outsiders[v] || timber[v] || speakers[v] || v == "he" || v == "she" || (v == "one" || v == "ones") && at > 0 && pleaStates[w[at-1]]
+		return outsiders[v] || timber[v] || speakers[v] || at > 0 && isPerson(v) || v == "he" || v == "she" || (v == "one" || v == "ones") && at > 0 && pleaStates[w[at-1]]
 	case timber[w[at]] && (settles[v] || i+1 < len(w) && w[i+1] == "enough"), v == "enough":
 		p.wood = p.wood || v == "enough"
-	case woodStates[v]:
+	case woodStates[v], timber[w[at]] && catching[v]:
 		p.wood = true
 	case pleaActs[v]:
 		p.acts = true
@@ -144,6 +145,9 @@ func (p *plea) takes(w []string, i, at int) bool {
 	}
 	return true
 }
+
+// catching are what pieces of wood and iron do to those who pass.
+var catching = wordSet("show shows catch catches snag snags stick sticks")
 
 // settles are verbs that say nothing of wood by themselves.
 var settles = wordSet("come comes get gets run runs look looks sit sits stay stays lean leans fall falls hang")

@@ -2,7 +2,8 @@ package grammar
 
 // questions ask for a table, or begin a question about a quantity. Those that name a table are whole by themselves.
 var questions = []entry{
-	{kind: kWh, key: "many", sense: meaning("| rails, added posts, bays, openings, stiffeners, coats, ?shopping, ?hardware, have"), ways: "how many\n(number|count|qty|quantity) [of]\n# of\nhow few"},
+	{kind: kWh, key: "many", sense: meaning("| rails, added posts, bays, openings, stiffeners, coats, spare, ?shopping, ?hardware, have"), ways: "how many\nhow few"},
+	{kind: kWh, key: "many", sense: meaning("| rails, added posts, bays, openings, stiffeners, coats, ?shopping, ?hardware, have"), ways: "(number|count|qty|quantity) [of]\n# of"},
 	{kind: kWh, key: "what", sense: meaning("| *"), loose: true, ways: "how many (inches|feet|millimeters|millimetres|centimeters|centimetres|mm|cm)"},
 	{kind: kQuest, key: "steps", ways: "(what|which) (order|sequence)\nin (what|which) (order|sequence)"},
 	{kind: kWh, key: "wide", sense: meaning("| opening, bay, rail face, gap, kerf, measured"), loose: true, ways: "how (WIDE|narrow)\nwhat width"},

@@ -11,7 +11,7 @@ import (
 const longestLine = 4000
 
 // setPlain are the steps that set a line plain before any of it is read, in their order: each knows one turn of phrase.
-var setPlain = []func([]atom) []atom{plainly, dictated, toBuy, rowsMeant, endsBehind, exceptFirst, begged, weHave, closeDenials, noTwo, onTheFloor, whateverItIs, soDoI, soThatIs, joinedNumbers, likeTheBoards, nearFloor, wantsForAll}
+var setPlain = []func([]atom) []atom{plainly, dictated, toBuy, rowsMeant, endsBehind, exceptFirst, roundabout, begged, weHave, closeDenials, noTwo, onTheFloor, whateverItIs, soDoI, soThatIs, joinedNumbers, likeTheBoards, nearFloor, wantsForAll}
 
 // Read reads a line as a person says it.
 func Read(line string, c Context) Reading {

@@ -294,6 +294,9 @@ func (k *clause) build(a int) (solver.Name, solver.Kind, bool) {
 			return n, 0, false
 		}
 	}
+	if k.bay == 0 && (q == solver.Stiffeners || q == solver.StiffenerSpacing) && k.ofThatBay() {
+		n.Bay = k.carry.name.Bay
+	}
 	if k.rail > 0 {
 		switch {
 		case q == solver.BottomGap && k.rail == 1 && len(k.many) < 2: // "the first board sits 3-1/2 off the floor"
