@@ -21,7 +21,7 @@ var airs = sync.OnceValue(func() (a struct{ front, back, about *regexp.Regexp })
 		us + `(?: had)? used to `,
 		`(?:nobody|no one|noone|none of us|neither of us|not one of us) `,
 		us + `(?: had| have)? (?:nearly|almost|very nearly|all but|just about|came close to|came near) (?:had|have|having|went|go|going|got|bought|buying|set|used|using|said|saying|chose|choosing|built|building|put|took|taken|made|settled|picked|ordered|ordering|did|cut|cutting)\b`,
-		us + ` (?:was|were)(?: just| only)? (?:about|close|ready|near|set|supposed|meant|going|planning|hoping) (?:to )?(?:have|having|use|using|go|going|set|setting|build|building|put|putting|make|making|get|getting|buy|buying|order|ordering|cut|cutting|do|doing|run|running|ask|asking)\b`,
+		us + ` (?:was|were)(?: just| only)? (?:about|close|ready|near|set|supposed|meant|going|planning) (?:to )?(?:have|having|use|using|go|going|set|setting|build|building|put|putting|make|making|get|getting|buy|buying|order|ordering|cut|cutting|do|doing|run|running|ask|asking)\b`,
 		us + ` (?:would|could|should|might) (?:not )?have (?:had|gone|liked|wanted|used|put|taken|chosen|picked|done|made|set|built|bought|preferred|been (?:happy|glad|better off|fine) with)\b`,
 		us + `(?: have| has)? (?:had|been having|got|run into|ran into|met|seen)(?: some| a lot of| lots of| no end of| no| nothing but| bad| good| poor)? (?:trouble|problems?|a problem|bother|issues|luck|a time|a hard time|grief|complaints|a fight|an argument|words|fun) (?:with|about|over|on)\b`,
 		us + ` (?:could|can|would|did|do|does|will|was|were|am|are|is)(?: just| simply| really)? ?(?:not|never)(?: able to| manage to| quite| even| possibly| really)* (?:fit|squeeze|get in|cram|wedge)\b`,

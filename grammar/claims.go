@@ -118,7 +118,7 @@ func (k *clause) claimedCut() (reading, bool) {
 	if k.head() != nil && cutWord(k.head().text) {
 		cut = true
 	}
-	if !cut || len(k.values) != 1 || !k.only(kQuest, kCutWord, kPriceVerb) {
+	if !cut || len(k.values) != 1 || !k.only(kQuest, kCutWord, kPriceVerb) || k.countsRails() {
 		return reading{}, false
 	}
 	v, ok := k.length(k.values[0])
@@ -130,6 +130,13 @@ func (k *clause) claimedCut() (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: n, Op: solver.Eq, Value: v}, at: k.at(), lim: k.items[k.values[0]].lim, kind: solver.Length}
 	return k.finish(reading{made: []made{m}})
+}
+
+// countsRails reports whether a small figure stands before the rails themselves: "the cut list says six rails" counts them.
+func (k *clause) countsRails() bool {
+	i := k.values[0]
+	a := k.items[i].lim.lo
+	return i+1 < len(k.items) && k.items[i+1].is(kPart) && k.items[i+1].key() == "rail" && a.unit == bare && !a.frac && a.val.Less(exact.Int(13))
 }
 
 func (k *clause) claimedCost() (reading, bool) {

@@ -65,8 +65,8 @@ func (r reader) unit(i int) (k unitKind, size exact.Rat, next int, ok bool) {
 		return inches, exact.Int(1), i + 2, true
 	case inchWords[w]:
 		return inches, exact.Int(1), r.dot(i + 1), true
-	case w == "'" && r.word(i+1) == "s" && r.glued(i+1) && numbered[r.word(i-2)]:
-		return 0, size, i, false // "bay 1's 62"
+	case w == "'" && r.word(i+1) == "s" && r.glued(i+1) && (numbered[r.word(i-2)] || r.vulgarBefore(i)):
+		return 0, size, i, false // "bay 1's 62", "68 3/4's what it measures"
 	case footWords[w]:
 		return feet, exact.Int(12), r.dot(i + 1), true
 	case yardWords[w]:
@@ -187,6 +187,11 @@ func (r reader) withUnit(a amount, i int) (amount, int, bool) {
 		return f, l, true
 	}
 	return a, next, true
+}
+
+// vulgarBefore reports whether a fraction stands before an atom: no length of lumber.
+func (r reader) vulgarBefore(i int) bool {
+	return i > 2 && (r.atoms[i-1].kind == aVulgar || r.word(i-2) == "/")
 }
 
 // lumberLength reads "12s", "16's": lengths of lumber by their feet.

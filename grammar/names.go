@@ -202,6 +202,12 @@ func (l *lexing) tail(t *token, i int) int {
 			}
 		}
 	}
+	if start+1 < end && (t.key() == "same as" && owned[l.word(start)]) {
+		start++ // "same as our east wall"
+	}
+	for start+1 < end && (l.word(start) == "'s" || l.word(start) == "'" || l.word(start) == "s" && l.word(start-1) == "'") {
+		start++ // "save it, the name's pool deck"
+	}
 	n := l.add(kName, start, end)
 	n.text = l.text(start, end)
 	return max(end, past)

@@ -173,6 +173,7 @@ var questions = []entry{
 		what am i buying
 		what should i BUY
 		how many (sticks|boards) i (load|BUY|need|get)
+		[(list|rundown|tally|count)] [of] (everything|all|whatever|all the things|the things|things|all that|all the stuff|the stuff|stuff) [that] (i|we) (should|must|need to|have to|ought to|will have to|am to|are to|will need to|want to) (BUY|get|pick up|order|fetch|pay for|load|put on the truck)
 		what to BUY
 		RAIL to BUY
 		(that|so) many RAIL

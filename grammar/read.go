@@ -11,7 +11,28 @@ import (
 const longestLine = 4000
 
 // setPlain are the steps that set a line plain before any of it is read, in their order: each knows one turn of phrase.
-var setPlain = []func([]atom) []atom{plainly, dictated, toBuy, rowsMeant, endsBehind, exceptFirst, roundabout, begged, weHave, closeDenials, noTwo, onTheFloor, whateverItIs, soDoI, soThatIs, joinedNumbers, likeTheBoards, nearFloor, wantsForAll}
+var setPlain = []func([]atom) []atom{
+	plainly,
+	dictated,
+	swapped,
+	toBuy,
+	rowsMeant,
+	endsBehind,
+	exceptFirst,
+	roundabout,
+	begged,
+	weHave,
+	closeDenials,
+	noTwo,
+	onTheFloor,
+	whateverItIs,
+	soDoI,
+	soThatIs,
+	joinedNumbers,
+	likeTheBoards,
+	nearFloor,
+	wantsForAll,
+}
 
 // Read reads a line as a person says it.
 func Read(line string, c Context) Reading {
@@ -174,7 +195,7 @@ func said(v solver.Value) amount {
 // readAtoms reads a line that has been cut into atoms.
 func readAtoms(atoms []atom, c Context) Reading {
 	s := speech{c: c, metric: c.Metric}
-	tokens := pleased(atoms, lex(atoms, c))
+	tokens := oncePart(pleased(atoms, lex(atoms, c)))
 	if c.Teaching {
 		if a, ok := figures(tokens, s); ok {
 			return Reading{Acts: []Act{a}}

@@ -105,7 +105,7 @@ func (g *grouping) tail(i int) bool {
 			t.kind = kIt // "how far up does it go"
 			return false
 		}
-		if wishes := strings.HasSuffix(t.text, "be fine") || strings.HasSuffix(t.text, "be ok") || strings.HasSuffix(t.text, "be okay") || t.text == "would do" || t.text == "will do" || t.text == "be enough"; wishes && g.g.force == State && !g.asked {
+		if wishes := strings.HasSuffix(t.text, "be fine") || strings.HasSuffix(t.text, "be ok") || strings.HasSuffix(t.text, "be okay") || strings.HasSuffix(t.text, "be all right") || strings.HasSuffix(t.text, "be alright") || strings.HasSuffix(t.text, "be allowed") || t.text == "would do" || t.text == "will do" || t.text == "be enough"; wishes && g.g.force == State && !g.asked {
 			return true // "five to eight boards would be fine"
 		}
 		if strings.HasPrefix(t.text, "that ") && !g.asked && !g.atBreak(i) && most(g.g.items) {

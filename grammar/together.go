@@ -59,8 +59,13 @@ func asksAnew(a Act, atoms []atom) bool {
 func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 	a := acts[i]
 	switch a.Kind {
-	case State:
-		if len(a.Statements) == 1 && a.Statements[0].String() == "openings = 0" && slipsThrough(atoms) {
+	case State, WhatIf, Check:
+		for _, st := range a.Statements {
+			if solver.KindOf(st.Name.Quantity) == solver.Count && (st.Value.Of != nil && solver.KindOf(st.Value.Of.Quantity) == solver.Length || st.Value.Unit == solver.Inch || st.Value.Unit == solver.Millimeter) {
+				return &solver.Question{Text: "How many " + string(st.Name.Quantity) + "?", Example: string(st.Name.Quantity) + " 2"} // a count is no length
+			}
+		}
+		if a.Kind == State && len(a.Statements) == 1 && a.Statements[0].String() == "openings = 0" && slipsThrough(atoms) {
 			return &solver.Question{Text: "No opening at all, or gaps that it can't get through?", Choices: []string{"openings = 0"}, Example: "gap under 4"}
 		}
 	case Redo:
@@ -93,7 +98,7 @@ func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 }
 
 // opensNoName are words that no name of a plan begins with.
-var opensNoName = wordSet("at in by with from of so how what it up out a an we i you they he she because if when then now won to for is was and or but not like")
+var opensNoName = wordSet("at in by with from of so how what it up out a an we i you they he she because if when then now won to for is was and or but not like below beneath less than above beside")
 
 func noName(name string) bool {
 	first, rest, _ := strings.Cut(strings.ToLower(name), " ")
