@@ -25,6 +25,7 @@ func (l *lexing) purchases() {
 	l.quotedFor()
 	l.toldToStay()
 	l.howListed()
+	l.boughtAtAll()
 	l.formerPrice()
 	l.putDown()
 	l.stepsFor()

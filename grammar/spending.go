@@ -2,7 +2,9 @@ package grammar
 
 import (
 	"slices"
+	"strings"
 
+	"saywright/solver"
 	"saywright/solver/exact"
 )
 
@@ -37,6 +39,7 @@ var spendings = []entry{
 		most (economical|affordable|inexpensive|frugal|thrifty)
 		(least costly|thriftiest)`},
 	{kind: kGoal, key: "least waste", loose: true, ways: `
+		(i|we|he|she|they|PERSON) [(really|just)] (hate|hates|dislike|dislikes) (throwing|to throw|tossing) [(good|so much|any)] LUMBER (away|out) [so] [(please|just)] [(go for|pick|choose|take|find|want|give me|use)] [the] [(least|fewest|smallest)] [(scrap|scraps|waste|offcuts|leftovers)]
 		(fewest|smallest|least|as few|as little) (leftovers|leftover|offcuts|offcut|scraps|scrap|waste|cutoffs|remnants) (of|in) (LUMBER|it|stock)
 		(leave|leaves|leaving) (the fewest|the least|fewest|least|as few|as little) (leftovers|leftover|offcuts|scraps|scrap|waste|cutoffs|remnants) [of (LUMBER|stock)]`},
 }
@@ -99,6 +102,13 @@ func (l *lexing) overMoney() {
 		over.kind, over.found, over.before = kPart, budgetNoun, ""
 		l.tokens = append(l.tokens[:i], l.tokens[i+3:]...)
 	}
+}
+
+// hatesWaste reports whether waste is hated first, and the least of it asked for then: "we hate throwing wood away so go for the
+// least scrap".
+func hatesWaste(list []solver.Statement, said string) bool {
+	hate, so := strings.Index(said, "hate"), strings.LastIndex(said, " so ")
+	return len(list) == 1 && list[0].Value.Word == "least waste" && hate >= 0 && so > hate && !strings.Contains(said, "would hate")
 }
 
 // limited are words in which a limit on money may end.
