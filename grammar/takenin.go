@@ -32,7 +32,6 @@ var takenIn = []entry{
 		in (reserve|hand for mistakes)
 		for (the (scrap|burn|reject) pile)`},
 	{kind: kFill, key: "fill", ways: `
-		(please|also|and) include
 		[the] (plan|layout|design|cutting|cuts|way you cut) (ought to|should|must|has to|have to|needs to|had better) [(leave|have|make|produce|give|create|generate|result in)]`},
 	{kind: kQuest, key: "shopping", loose: true, ways: `
 		(which|what) (boards|lumber|wood|pieces|lengths|timber|sticks|parts) and how many [of] [(each|them|each one|every one)] [(do|should|must|will|would|have|need|ought)] [(i|we|you)] [(to be|be|have to|need to|to)] (buy|purchase|order|get|pick up|BOUGHT)
