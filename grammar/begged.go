@@ -120,6 +120,9 @@ var activeVerbs = wordSet("lose gain grow shrink drop rise narrow widen start be
 // activeWish reports whether a part of the wall, named from an atom on, is to do something.
 func activeWish(in []atom, j int) bool {
 	_, next := partKey(in, skipArticle(in, j))
+	if next < len(in) && (in[next].text == "please" || in[next].text == "kindly") {
+		next++
+	}
 	return next < len(in) && activeVerbs[in[next].text]
 }
 

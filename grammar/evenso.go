@@ -216,3 +216,22 @@ func whatIsUsed(atoms []atom) []atom {
 }
 
 var beUsing = wordSet("are did do have were")
+
+// madeOf sets "what are the stiffeners made of" to "what size are the stiffeners".
+func madeOf(atoms []atom) []atom {
+	if len(atoms) < 5 || atoms[0].text != "what" || atoms[1].text != "are" && atoms[1].text != "is" {
+		return atoms
+	}
+	key, next := partKey(atoms, skipArticle(atoms, 2))
+	if key != "stiffener" && key != "rail" && key != "post" && key != "added post" && key != "end post" || !standAt(atoms, next, "made") {
+		return atoms
+	}
+	end := next + 1
+	for end < len(atoms) && (atoms[end].text == "of" || atoms[end].text == "from" || atoms[end].text == "out") {
+		end++
+	}
+	if end == next+1 || !endsPart(atoms, end) {
+		return atoms
+	}
+	return append(reworded(atoms[:next:next], 0, 1, "what", "size"), atoms[end:]...)
+}

@@ -23,6 +23,7 @@ var ironwork = []entry{
 		(past|beyond|over|above) [(both|either|each)] (edge|edges) of RAIL`},
 	{kind: kPart, key: "bracket ear", sense: meaning("bracket ear"), ways: `
 		BRACKET (poke|pokes|jut|juts|rise|rises|overhang|overhangs|overlap|show|shows|run|runs|go|goes|extend|extends|project|projects|stick|sticks|stand|stands|reach|reaches) [(up|out|off)] (past|over|above|beyond|proud of) [(top|edge|edges|both edges|either edge)] [of] RAIL [(edge|edges)] [(above and below|top and bottom|both ways|each way|on both sides|either side|above and under)]
+		[BRACKET] (ear|ears) (hang|hangs|stick|sticks|stand|stands|reach|reaches|poke|pokes|jut|juts|extend|extends|project|projects|run|runs|go|goes) [(out|up)] (over|past|beyond|above|proud of) RAIL [by]
 		BRACKET (jut|juts|overhang|overhangs) [(RAIL|out|up)]
 		(ears|ear|lugs|lug|tabs|tab|flanges|flange) [(of|on)] BRACKET
 		BRACKET (lugs|lug|tabs|tab|flanges|flange) [(stick|sticks|stand|stands|project|poke|reach)] [(out|past RAIL|beyond RAIL)]`},

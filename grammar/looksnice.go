@@ -44,7 +44,7 @@ func asItLooks(atoms []atom) []atom {
 		}
 		told, is := false, atoms[i+1].text == "is" || atoms[i+1].text == "'s"
 		j := i
-		for ; j < len(atoms) && atoms[j].kind == aWord && (lookWords[atoms[j].text] || landmarks[atoms[j].text]); j++ {
+		for ; j < len(atoms) && atoms[j].kind == aWord && (lookWords[atoms[j].text] || landmarks[atoms[j].text] || j > i+2 && atoms[j-1].text != "and" && (outsiders[atoms[j].text] || isPerson(atoms[j].text))); j++ {
 			told = told || likings[atoms[j].text] && !(is && !strings.HasSuffix(atoms[j].text, "er")) || landmarks[atoms[j].text]
 		}
 		if told && endsPart(atoms, j) && !(j < len(atoms) && atoms[j].text == "?") {
@@ -103,4 +103,4 @@ var (
 )
 
 // placings are words of where the opening, or a post, is put.
-var placings = wordSet("opening openings doorway doorways walkthrough passage gateway entry entrance left right middle center centre")
+var placings = wordSet("walk opening openings doorway doorways walkthrough passage gateway entry entrance left right middle center centre")

@@ -8,7 +8,7 @@ import (
 // Some turns go round about a thing. They are set to the plain one before a line is read.
 
 // roundTurns are the steps, each of which knows one turn.
-var roundTurns = []func([]atom) []atom{boundByNote, themParts, theLongOne, hasNoNeed, aCouple, theOnlyOne, letOut, forWhom, whatThereIs, whenTheyMeet, wishedWithReason, asItLooks, besideWhat, whatIsUsed, pretended, ofOne, thatCosts, saidBefore, openThat, secondOne, heldUp}
+var roundTurns = []func([]atom) []atom{boundByNote, themParts, theLongOne, hasNoNeed, aCouple, theOnlyOne, letOut, forWhom, whatThereIs, whenTheyMeet, wishedWithReason, asItLooks, besideWhat, whatIsUsed, pretended, ofOne, thatCosts, saidBefore, openThat, secondOne, heldUp, madeOf}
 
 // roundabout sets turns that go round about a thing to the plain one.
 func roundabout(atoms []atom) []atom {

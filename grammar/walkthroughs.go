@@ -34,6 +34,7 @@ var walkthroughs = []entry{
 	{kind: kLoc, key: "per bay", sense: meaning("stiffeners | bay, stiffener spacing, stiffener size"), ways: "(stiffening|bracing|steadying|reinforcing|strengthening|to stiffen|to brace|to steady|to strengthen|to reinforce) [(each|every|a|the)] BAY"},
 	{kind: kFill, key: "fill", ways: `
 		(is|are) [(also|always|strictly|absolutely)] (required|called for|mandatory|obligatory|necessary|needed|wanted|demanded|asked for|what is needed|a must) [(here|by code|on this job)]
+		(is|are) (enough|plenty|sufficient|ample) for (me|us|them|now|this|that|here)
 		(we|i) (require|demand|insist on|ask for|call for|am after|are after)
 		[(i would like to|let me|i want to|i can|i should|i must|i have to|may i|i may)] tell you [that]
 		[(my|the|our|his|her)] PERSON [(before me)] (now|also|really|still|all|both|absolutely|just|suddenly|then) [(all|now|really|both)] (wants|want|needs|need|insists on|insist on|asked for|requires|require|prefers|prefer|would like|would love)
