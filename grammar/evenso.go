@@ -1,5 +1,7 @@
 package grammar
 
+import "slices"
+
 // More turns that are set to the plain one before a line is read: one piece for all of its kind, what something costs in length, what
 // was said before it was overruled.
 
@@ -219,10 +221,11 @@ var beUsing = wordSet("are did do have were")
 
 // madeOf sets "what are the stiffeners made of" to "what size are the stiffeners".
 func madeOf(atoms []atom) []atom {
-	if len(atoms) < 5 || atoms[0].text != "what" || atoms[1].text != "are" && atoms[1].text != "is" {
+	i := slices.IndexFunc(atoms, func(a atom) bool { return a.text == "what" })
+	if i < 0 || len(atoms) < i+5 || atoms[i+1].text != "are" && atoms[i+1].text != "is" {
 		return atoms
 	}
-	key, next := partKey(atoms, skipArticle(atoms, 2))
+	key, next := partKey(atoms, skipArticle(atoms, i+2))
 	if key != "stiffener" && key != "rail" && key != "post" && key != "added post" && key != "end post" || !standAt(atoms, next, "made") {
 		return atoms
 	}
@@ -233,5 +236,5 @@ func madeOf(atoms []atom) []atom {
 	if end == next+1 || !endsPart(atoms, end) {
 		return atoms
 	}
-	return append(reworded(atoms[:next:next], 0, 1, "what", "size"), atoms[end:]...)
+	return append(reworded(atoms[:next:next], i, i+1, "what", "size"), atoms[end:]...)
 }
