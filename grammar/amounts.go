@@ -85,7 +85,7 @@ var amounts = []entry{
 	{kind: kPart, key: "overall", sense: meaning("overall"), ways: `
 		[from] one (outside|outer) (edge|face|side) to other
 		[from] (outside|outer face|outside face|outer edge) of (one|first|left) [END] POST to (outside|outer face|outside face|outer edge) of (other|next|second|right)`},
-	{kind: kPart, key: "span", sense: meaning("span"), ways: "(clear) [,] [END] POST to [END] POST\n[END] POST to [END] POST"},
+	{kind: kPart, key: "span", sense: meaning("span"), ways: "(clear) [,] (END POST to POST|POST to END POST)\n(END POST to POST|POST to END POST)"},
 	{kind: kFall, key: "falls", ways: "that is (how|what|the way) FLOOR (falls|drops|slopes|runs|pitches)"},
 	{kind: kPerFoot, key: "per foot", ways: "(a|an) ft\nfor (each|every) foot [(you|we|i|it)] [(go|goes|run|runs|travel|travels|walk|move|moves)] [(along|across|over)] [to the right]"},
 	{kind: kPart, key: "floor", sense: meaning("| wall height, bottom gap, post height, base height, rail top, drop, floor at right, floor falls, slab thickness"), ways: "PERSON (sloped|pitched|graded|poured|laid|tilted|built) FLOOR [so [that]] [it]"},

@@ -168,3 +168,6 @@ func (t *token) moreKey() string {
 	}
 	return t.key()
 }
+
+// moreOf are words between a number and what it counts, where that many are added or taken away.
+var moreOf = wordSet("more fewer less extra additional")

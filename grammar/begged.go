@@ -12,7 +12,7 @@ var beggars = wordSet("could can might may would will")
 var begging = [][]string{
 	{"please"}, {"kindly"}, {"pretty", "please"},
 	{"sorry", "to"}, {"sorry", "for", "the"}, {"hate", "to"}, {"loath", "to"}, {"apologies"}, {"apologise"}, {"apologize"}, {"forgive", "me"}, {"pardon", "me"}, {"beg", "your"}, {"excuse", "me"},
-	{"do", "not", "mind"}, {"does", "not", "mind"}, {"would", "not", "mind"}, {"too", "much", "trouble"}, {"no", "trouble"}, {"too", "much", "bother"}, {"no", "bother"}, {"too", "much", "to", "ask"}, {"be", "a", "bother"}, {"be", "a", "pest"}, {"be", "a", "nuisance"},
+	{"do", "not", "mind"}, {"does", "not", "mind"}, {"so", "that"}, {"so", "it"}, {"so", "they"}, {"so", "we"}, {"so", "i"}, {"would", "not", "mind"}, {"too", "much", "trouble"}, {"no", "trouble"}, {"too", "much", "bother"}, {"no", "bother"}, {"too", "much", "to", "ask"}, {"be", "a", "bother"}, {"be", "a", "pest"}, {"be", "a", "nuisance"},
 }
 
 // wrought are what is done to a part where it is made otherwise, as it stands behind "be".
@@ -66,7 +66,7 @@ func (a pleaAsked) at(in []atom) int {
 
 // begged reads what is begged for in the passive as a wish: "could the doorway be made" as "let the doorway be made".
 func begged(in []atom) []atom {
-	in = askedOf(in)
+	in = hadPlease(askedOf(in))
 	if !begsFor(in) {
 		return in
 	}
@@ -74,7 +74,7 @@ func begged(in []atom) []atom {
 		if !beggars[in[i].text] || in[i].kind != aWord || i > 0 && in[i-1].kind != aSign && !leadsToWish[in[i-1].text] && !leadIns[in[i-1].text] {
 			continue
 		}
-		begs := false
+		begs := (in[i].text == "could" || in[i].text == "can") && tellsWhatFor(in[i:])
 		j := i + 1
 		if j < len(in) && (in[j].text == "please" || in[j].text == "kindly" || in[j].text == "possibly" || in[j].text == "perhaps") {
 			begs = in[j].text == "please" || in[j].text == "kindly"
@@ -161,4 +161,37 @@ func begsFor(in []atom) bool {
 		}
 	}
 	return false
+}
+
+// tellsWhatFor reports whether a clause goes on with what it is wished for: "…, so that it looks tidy". What is tried needs no reason.
+func tellsWhatFor(in []atom) bool {
+	for i := 2; i+2 < len(in); i++ {
+		if in[i].text == "so" && in[i-1].text != "be" && in[i-1].text != "and" && (in[i+1].text == "that" || speakers[in[i+1].text] || otherOnes[in[i+1].text] || in[i+1].text == "it") {
+			return true
+		}
+	}
+	return false
+}
+
+// hadPlease sets "can we have two bays, please" to "we want two bays, please".
+func hadPlease(in []atom) []atom {
+	for i := 0; i+3 < len(in); i++ {
+		if !beggars[in[i].text] || in[i].kind != aWord || i > 0 && in[i-1].kind != aSign && !leadsToWish[in[i-1].text] && !leadIns[in[i-1].text] {
+			continue
+		}
+		if in[i+1].text != "we" && in[i+1].text != "i" || in[i+2].text != "have" && in[i+2].text != "get" || in[i+3].kind == aWord && in[i+3].text != "a" && in[i+3].text != "an" && in[i+3].text != "just" && units[in[i+3].text] == 0 {
+			continue
+		}
+		end := i + 3
+		for end < len(in) && in[end].text != "." && in[end].text != "?" && in[end].text != "!" {
+			if in[end].text == "please" {
+				out := append([]atom{}, in[:i]...)
+				one, want := in[i+1], in[i+2]
+				want.text = "want"
+				return unasked(append(append(out, one, want), in[i+3:]...))
+			}
+			end++
+		}
+	}
+	return in
 }

@@ -113,6 +113,10 @@ func (s *speech) beside(g *group, list []item) bool {
 
 // dimensionOf is what a comparison is of: a post that is taller is so in its height. It is nil for other words.
 func dimensionOf(t *token) *sense {
+	if t.kind == kChange && (strings.HasPrefix(t.text, "shorten") || strings.HasPrefix(t.text, "lengthen") || strings.HasPrefix(t.text, "heighten") || strings.HasPrefix(t.text, "extend")) {
+		m := meaning("| post height, base height")
+		return &m
+	}
 	if t.kind != kRel && t.kind != kOver && t.kind != kMore && t.kind != kUnder && t.kind != kThanNow {
 		return nil
 	}

@@ -131,6 +131,9 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 	if n, ok := k.placeName(); ok {
 		return Act{Name: &n}, true
 	}
+	if r, ok := k.whole(); ok && len(r.made) == 1 && k.has(kGoal) != nil && len(k.values) == 0 {
+		return Act{Statements: []solver.Statement{r.made[0].st}}, true // "forget the equal bays"
+	}
 	if (k.has(kMeasured) != nil || strings.Contains(g.headText(), " measured")) && k.bay > 0 && !k.about("stiffener") {
 		return Act{}, false // "the bay 2 readings": which of them?
 	}

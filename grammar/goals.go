@@ -179,7 +179,11 @@ func (k *clause) none() (reading, bool) {
 	if denials != 1 || k.notButThat() {
 		return reading{}, false
 	}
-	if a, ok := k.pick(k.senses(0, len(k.items)), ofKind[solver.Count].or(ofKind[solver.Percent]), nil, 0); ok {
+	a, ok := k.pick(k.senses(0, len(k.items)), ofKind[solver.Count].or(ofKind[solver.Percent]), nil, 0)
+	if !ok && k.about("post") && (k.about("between posts") || k.about("between")) {
+		a, ok = aspectIndex[string(solver.AddedPosts)], true // "no posts between the end posts"
+	}
+	if ok {
 		n, kind, ok := k.build(a)
 		if ok && n.Quantity != solver.Rails && n.Quantity != solver.Bays {
 			v := solver.Number(0)
@@ -206,7 +210,7 @@ func (k *clause) none() (reading, bool) {
 // notButThat reports whether one thing is told from another: "the bottom gap, not the gap" says of neither that there is none.
 func (k *clause) notButThat() bool {
 	for _, i := range k.words {
-		if k.items[i].kind == kNot && k.things[0] < i && i < k.things[len(k.things)-1] {
+		if k.items[i].kind == kNot && k.things[0] < i && (i < k.things[len(k.things)-1] || may[lastWord(k.items[i].before)]) {
 			return true
 		}
 	}
@@ -220,3 +224,6 @@ func (s *speech) zero() solver.Value {
 	}
 	return v
 }
+
+// may are helping verbs whose "not" denies what follows, and not that there is any: "the new post can't be taller than 54".
+var may = wordSet("can could may might should must will would shall")

@@ -10,6 +10,7 @@ import (
 // vocab compiles the tables once, at the first line.
 var vocab = sync.OnceValue(func() *vocabulary {
 	return compile(classes,
+		courtesies,
 		queries, soundings, heads, fills, amounts,
 		questions, callings, commands, parts, relations,
 		trade, reasons, inquiries, lessons, asides,
@@ -23,6 +24,7 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		atEase,
 		homely,
 		bench,
+		postsAndBays,
 		rowsAndRacks,
 		reports,
 		fickle,
@@ -137,7 +139,7 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare {
 		f = vocab().matchBut(l.reader, i, kGoal) // "3 bays eq"
 	}
-	if len(f) > 0 && f[0].entry.kind == kGoal && l.word(f[0].next) == "as" && l.word(f[0].next-1) == "same" {
+	if len(f) > 0 && f[0].entry.kind == kGoal && l.word(f[0].next) == "as" && sameThings[l.word(f[0].next-1)] {
 		f = vocab().matchBut(l.reader, i, kGoal) // "make the gap the same as the bottom gap"
 	}
 	if len(f) > 0 && f[0].entry.kind == kQuest && l.word(i+1) == "that" && f[0].next == i+2 && ensured[l.word(i+2)] {
@@ -238,6 +240,9 @@ func (l *lexing) step(i int) int {
 	}
 	return l.lone(i)
 }
+
+// sameThings are words before an "as" that goes on with what something is the same as.
+var sameThings = wordSet("same width size length")
 
 // ensured are words that go on after "see that" where it bids somebody make sure.
 var ensured = wordSet("no none nothing nobody every all each there")

@@ -37,7 +37,7 @@ var footerWords = map[string]bool{"footer": true, "footers": true}
 var lumberFeet = map[string]int{"eights": 8, "tens": 10, "twelves": 12, "fourteens": 14, "sixteens": 16, "eighteens": 18, "twenties": 20, "twentyfours": 24}
 
 var metricWords = map[string]exact.Rat{
-	"mm": mm(1), "millimeter": mm(1), "millimeters": mm(1), "millimetre": mm(1), "millimetres": mm(1),
+	"mm": mm(1), "millimeter": mm(1), "millimeters": mm(1), "millimetre": mm(1), "millimetres": mm(1), "mil": mm(1), "mils": mm(1),
 	"cm": mm(10), "centimeter": mm(10), "centimeters": mm(10), "centimetre": mm(10), "centimetres": mm(10),
 	"m": mm(1000), "meter": mm(1000), "meters": mm(1000), "metre": mm(1000), "metres": mm(1000),
 }

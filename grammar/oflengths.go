@@ -1,6 +1,9 @@
 package grammar
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // lengthWords are words of comparing that are said of lengths alone.
 var lengthWords = map[string]bool{"apart": true, "wider": true, "narrower": true, "closer": true, "nearer": true, "tighter": true, "looser": true,
@@ -16,6 +19,20 @@ func (l *limit) ofLengths() bool {
 			if lengthWords[w] {
 				return true
 			}
+		}
+	}
+	return false
+}
+
+// bayBetween reports whether a bay is told of with the posts that it stands between: "the bays should be 66 inches between the posts".
+// Between the end posts is the span.
+func (k *clause) bayBetween() bool {
+	if len(k.things) != 2 || !k.about("bay") || len(k.dims) > 1 {
+		return false
+	}
+	for _, i := range k.things {
+		if t := k.items[i]; (t.key() == "between posts" || t.key() == "span") && !slices.ContainsFunc(strings.Fields(t.text), func(w string) bool { return w == "end" || w == "two" || w == "both" }) {
+			return true
 		}
 	}
 	return false

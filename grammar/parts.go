@@ -108,7 +108,7 @@ var parts = []entry{
 		[clear] between [two] [END] post faces
 		clear BETWEEN [(two|the)] [END] POST
 		[clear] BETWEEN [(inside|inner)] faces of [(them|those)] [two] [END] (posts|psts)
-		(POST to POST|end to end)
+		end to end
 		(distance|space) from POST to POST
 		from face of [(one|the)] POST to face of [the] other [POST]
 		inside (face|edge) of one [END] POST to inside (face|edge) of [the] other [(one|END)] [POST]

@@ -33,7 +33,9 @@ func (l *lexing) speaksOfPosts() bool {
 	for i := len(l.tokens) - 1; i >= 0; i-- {
 		switch t := &l.tokens[i]; t.kind {
 		case kPart, kItem, kQuest, kWh, kSize:
-			return t.kind == kPart && t.key() == "added post"
+			return t.kind == kPart && t.key() == "added post" || t.as(kPart) != nil && t.as(kPart).key == "post" && i > 0 && l.tokens[i-1].is(kBest)
+		case kGoal:
+			return t.key() == "fewest posts"
 		}
 	}
 	n := l.c.Subject

@@ -21,6 +21,7 @@ var setPlain = []func([]atom) []atom{
 	exceptFirst,
 	roundabout,
 	begged,
+	asManyAs,
 	weHave,
 	closeDenials,
 	noTwo,

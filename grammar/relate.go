@@ -34,7 +34,7 @@ func (k *clause) related() (reading, bool) {
 			if o := solver.Op(t.relKey()); o != solver.Eq {
 				op = o
 			}
-		case t.kind == kNot:
+		case t.kind == kNot, t.kind == kNo && w < p:
 			not = true
 		case t.kind == kBound && w > p && op == solver.Eq && t.key() != "=":
 			op = solver.Op(t.key()) // "twice the gap or more"
@@ -148,7 +148,10 @@ func (k *clause) relate(p int, op solver.Op, v solver.Value, lim *limit) (readin
 	case rest > p:
 		object = nil
 	}
-	from := -1
+	from, kinds := -1, lengthAspects
+	if k.ofMany() {
+		kinds = ofKind[solver.Count]
+	}
 	held := dimensionHeld(k.items[p].token)
 	for _, w := range k.words {
 		if len(held) == 0 && w > p {
@@ -160,19 +163,19 @@ func (k *clause) relate(p int, op solver.Op, v solver.Value, lim *limit) (readin
 			return reading{}, false
 		}
 		from = gap
-	} else if a, ok := k.pick(object, lengthAspects, nil, 0); ok {
+	} else if a, ok := k.pick(object, kinds, nil, 0); ok {
 		from = a
-	} else if a, ok := k.pick(append(object, held...), lengthAspects, nil, 0); ok && len(held) > 0 {
+	} else if a, ok := k.pick(append(object, held...), kinds, nil, 0); ok && len(held) > 0 {
 		from = a
 	} else {
 		return reading{}, false
 	}
 	if from == aspectIndex[string(solver.WallHeight)] {
-		subject = append(subject, meaning("| post height, wall height, rail top"))
+		subject = append(subject, meaning("| post height, wall height, rail top, drop, opening"))
 	}
-	a, ok := k.pick(subject, lengthAspects, nil, 0)
+	a, ok := k.pick(subject, kinds, nil, 0)
 	if !ok && len(held) > 0 {
-		a, ok = k.pick(append(subject, held...), lengthAspects, nil, 0)
+		a, ok = k.pick(append(subject, held...), kinds, nil, 0)
 	}
 	if !ok {
 		return reading{}, false

@@ -153,7 +153,7 @@ var relations = []entry{
 	{kind: kFactor, key: "2", ways: "(double|doubled|doubles|doubling|twice|two times|twofold|2x)\n(double|twice|two times) as (ADJ|much|many) [as]"},
 	{kind: kFactor, key: "3", ways: "(triple|tripled|thrice|treble|three times)\n(three times|thrice) as (ADJ|much|many) [as]"},
 	{kind: kFactor, key: "1/2", ways: "(halve|halved|halves|halving)\nhalf (the|of|as much as|that|its)\nhalf as (ADJ|much|many) [as]\ncut [(it|them)] in half\nin half\nby half"},
-	{kind: kFactor, key: "3/2", ways: "half again as (ADJ|much)\nhalf as (ADJ|much) again"},
+	{kind: kFactor, key: "3/2", ways: "halfagain (ADJ|much|many) [as]\nhalf as (ADJ|much) again [as]"},
 	{kind: kTimes, key: "times", ways: "times\ntimes as (much|wide|big|large|high|tall|many) [as]"},
 	{kind: kSame, key: "=", ways: `
 		same [(HEIGHT|WIDTH|size|distance|gap|thing|amount|space|spacing)] as

@@ -39,6 +39,10 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if lim.tall() && exact.Int(20).Less(lim.lo.val) {
 		kinds = kinds.without(aspectIndex[string(solver.Rails)]) // "48 high" counts no rails
 	}
+	if lim.risesOrFalls() && lim.lo.size == "" && (k.about("post") || k.about("added post")) {
+		kinds = kinds.and(lengthAspects)
+		senses = append(senses, meaning("| wall height, post height, base height, rail top"))
+	}
 	if n := k.carry.name; lim.lo.size != "" && len(senses)+len(k.things) == 0 && n != nil && n.Quantity == solver.AddedPosts {
 		return k.build(aspectIndex[string(solver.AddedPostSize)]) // "add a post and make it a 6x6"
 	}
@@ -208,6 +212,8 @@ func (k *clause) pick(senses []sense, kinds set, lim *limit, i int) (int, bool) 
 	switch {
 	case len(best) == 1 && top >= 2:
 		return best[0], true
+	case len(best) > 1 && lim != nil && lim.lo.unit != bare && k.bayBetween():
+		return aspectIndex[string(solver.Bay)], true
 	case len(best) == 2 && k.wide(best):
 		return aspectIndex[string(solver.RailFace)], true
 	case len(best) == 2 && aspects[best[0]] == string(solver.PostHeight) && aspects[best[1]] == string(solver.BaseHeight) && k.about("off floor") && lim != nil && lim.lo.unit != bare && !exact.Int(6).Less(lim.lo.val):
@@ -254,7 +260,11 @@ func (k *clause) tie(best []int, lim *limit, i int) (int, bool) {
 		return 0, false
 	}
 	one := lim.lo.val.Eq(exact.Int(1)) && lim.hi == nil
-	switch next := k.noun(i + 1); {
+	next := k.noun(i + 1)
+	if next == nil && i+1 < len(k.items) && !k.items[i+1].value() && moreOf[k.items[i+1].text] {
+		next = k.noun(i + 2) // "one more bay"
+	}
+	switch {
 	case next != nil && (next.plural() || one):
 		return count, true
 	case next != nil:

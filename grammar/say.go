@@ -33,6 +33,7 @@ func (s *speech) say(g *group, list []item) ([]made, bool) {
 		s.notUnderstood(g, list)
 		return nil, false
 	}
+	s.unitOfOther(a.done)
 	done := s.settle(g, sizePrices(oneStock(a.done)))
 	return done, s.stands(g, done)
 }

@@ -135,6 +135,9 @@ func withoutTalk(acts []Act, atoms []atom) []Act {
 			return acts[:n-1]
 		}
 	}
+	if last := acts[n-1]; last.Kind == Ask && last.Topic == "cautions" && acts[n-2].Kind == Check && pointsAt(last, atoms) {
+		return acts[:n-1] // "they say 24, is anything wrong with that"
+	}
 	if i := atomAt(atoms, acts[0].At); acts[0].Kind == Undo && acts[1].Kind == Forget && i >= 0 && atoms[i].text == "never" {
 		return acts[1:]
 	}
@@ -151,4 +154,14 @@ func slipsThrough(atoms []atom) bool {
 		small, through = small || creatures[a.text], through || a.text == "through" || a.text == "thru"
 	}
 	return small && through
+}
+
+// pointsAt reports whether a question is of what was said just before it: "is anything wrong with that".
+func pointsAt(a Act, atoms []atom) bool {
+	for i := atomAt(atoms, a.At); i >= 0 && i < len(atoms) && i < atomAt(atoms, a.At)+8; i++ {
+		if (atoms[i].text == "with" || atoms[i].text == "about" || atoms[i].text == "in") && i+1 < len(atoms) && (pointing[atoms[i+1].text] || atoms[i+1].text == "those" || atoms[i+1].text == "them") {
+			return true
+		}
+	}
+	return false
 }

@@ -206,7 +206,9 @@ func (l *lexing) sizeNouns() {
 		case t.kind == kSize && i+1 < len(l.tokens):
 			switch next := &l.tokens[i+1]; next.text {
 			case "stock", "timbers", "timber", "lumber":
-				if l.partBefore(i) && (i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma || l.tokens[i+2].kind == kStop) {
+				if i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart && firstWord(l.tokens[i+2].before) == "for" {
+					l.drop(i + 1) // "90x90 timber for the added post"
+				} else if l.partBefore(i) && (i+2 == len(l.tokens) || l.tokens[i+2].kind == kComma || l.tokens[i+2].kind == kStop) {
 					l.drop(i + 1)
 				}
 			}

@@ -129,6 +129,7 @@ var compounds = []struct{ ways, word string }{
 	{"(a|one|just one) single", "one"},
 	{"(old|young) (man|gentleman|fella|lady|woman)", "father"},
 	{"(chop|miter|mitre|table|circular|skil|skill|band|radial arm|track|power|panel|hand|cutoff|cut off|compound miter|sliding miter|sliding|trim|back|bench|portable|pull|push|rip|jig|coping|crosscut|tenon|dovetail|framing|bow|cordless|worm drive|saber|scroll|reciprocating|flush cut) saw", "saw"},
+	{"half again as", "halfagain"},
 	{"double (stroller|pram|buggy|pushchair|gate|door|doors)", "stroller"}, {"tech (me|us|him|her|them)", "teach"},
 	{"support post", "post"}, {"support posts", "posts"},
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
