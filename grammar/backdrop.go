@@ -210,7 +210,7 @@ func narrates(w []string, reason bool) bool {
 		return true // "kids are yelling"
 	case owned[w[0]] || noun[w[0]] || reason:
 		for i, v := range w[1:] {
-			if auxiliary[v] || i > 0 && len(v) > 3 && (strings.HasSuffix(v, "ed") || strings.HasSuffix(v, "s") && !strings.HasSuffix(v, "ss")) {
+			if auxiliary[v] || v == "'s" || i > 0 && len(v) > 3 && (strings.HasSuffix(v, "ed") || strings.HasSuffix(v, "s") && !strings.HasSuffix(v, "ss")) {
 				return true
 			}
 		}
@@ -274,6 +274,10 @@ func nothingOfTheWall(list []token, reason, led, wished bool) bool {
 		switch t := &list[i]; t.kind {
 		case kComma, kStop, kAnd, kBut, kOr, kIt, kFill, kOnly, kOut, kOver, kUnder, kUp, kDown, kOff, kAt, kFrom, kTo, kReason, kTheirs, kMove, kTop, kX, kMeasured, kAbout, kBetween:
 		case kStockWord, kCutWord, kLevel:
+		case kWhere, kWh: // "because that's where the steps start"
+			if !reason {
+				return false
+			}
 		case kHave:
 			if t.as(kSell) != nil {
 				unknown++ // "we bought the lumber"

@@ -49,6 +49,7 @@ func (l *lexing) bind() {
 	l.gapsEven()
 	l.nearness()
 	l.belowIs()
+	l.toldOfPosts()
 	l.boardsHad()
 	in := l.tokens
 	out := in[:0:0]

@@ -35,6 +35,7 @@ var postsAndBays = []entry{
 		(one|a|any|either|neither) BAY [(should|must|can|may|is to|ought to|to be)] not [(be|get|come out|end up)] [any] (wider|bigger|longer|larger|narrower|smaller|shorter) than [(the|any|its)] (another|other|others|rest|next|neighbor) [(one|ones|bay)] [,] [(make|keep|have|leave)] [(them|it)] [all] [(EQUAL|even)]
 		neither BAY (wider|bigger|longer|larger|narrower|smaller|shorter) than [(the|any|its)] (other|others)
 		BAY of [(the|an|one)] (EQUAL|same|one) (width|size|length)
+		(each|every) [one] [of them] [(is|being|to be)] (just as|as|exactly as) (wide|big|long|large) as [the] (next|other|others|rest|one before)
 		BAY (each|every) [one] [(is|being|to be)] (just as|as|exactly as) (wide|big|long|large) as [the] (next|other|others|rest|one before)
 		BAY [,] (each|every) [one] [of them] [(is|being|to be)] the same [(width|size|length)] as [the] (next|other|others|rest)`},
 	{kind: kGoal, key: "fewest posts", loose: true, ways: `
@@ -57,6 +58,9 @@ var postsAndBays = []entry{
 		[,] [(and|so)] (that|this) is all [that] (we|i) (are|am) (building|making|doing|putting up|filling|planning|after|adding)
 		[,] [(but|and)] [(i|we|it)] (have|has|had) not (taped|measured|checked|verified|confirmed|been measured|been checked) [(it|that|them|this)] [(yet|exactly|properly|for sure|so far|myself|though)]
 		[,] [(but|and)] (yet to|still have to|still need to|need to|have to|got to) (tape|measure|check|verify|confirm|remeasure) (it|that|them) [(yet|exactly|properly|for sure|later|again)]
+		[,] [(so|and|because|since|as)] that is [all] what (it|they|those|these) (is|are|will be|have to be|should be|be)
+		[,] [(so|and|because|since|as)] that is [all] what (we|i) (are|am|will be|will) (use|using|go with|going with|stuck with|getting|get|build with|working with)
+		[,] [(since|because|as|for)] (i|we) only have NTH [post] (base|bases|anchor|anchors|cap|caps)
 		[,] one (on|at|to) (each|either|both) (side|sides) of [the] OPENING
 		[,] [(the|my|our)] PERSON (insists|insisted|is insisting) (on it|on that|so)
 		[,] [(as)] [(the|my|our)] (cap|caps|post cap|post caps|base|bases|post base|footing|lumber|wood|slab|ledge|sill|window|roof|beam|step|steps) (is|are|was|were|turns out|turned out) [(a bit|a little|a lot|much|way)] (thicker|bigger|taller|wider|longer|higher|lower|shorter|narrower|thinner|smaller) than (i|we|he|she|they) (thought|figured|expected|planned|reckoned|believed|guessed|remembered)`},

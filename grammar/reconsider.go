@@ -13,6 +13,7 @@ func init() {
 		(*lexing).bidsMind, (*lexing).checksAll,
 		(*lexing).backTo,
 		(*lexing).saidBySomeone, (*lexing).nextOpening,
+		(*lexing).wantsNone,
 	}
 }
 
@@ -84,6 +85,14 @@ func (l *lexing) unlike(i int, f []found) []found {
 		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].entry.kind == kTail && g[0].next > f[0].next {
 			return nil // ", do those check out"
 		}
+	case k == kCmd && f[0].entry.key == "take that" && l.doesIt(i, f[0].next), // "would one post do it"
+		k == kCmd && w == "drop" && (l.word(i-1) == "what" || l.word(i-1) == "which") && (l.word(i+1) == "have" || l.word(i+1) == "do" || l.word(i+1) == "did" || l.word(i+1) == "is"), // "what drop have you got"
+		k == kGoal && l.word(f[0].next-1) == "match" && f[0].next < len(l.atoms) && l.kind(f[0].next) == aWord:                                                                         // "make the second bay match the first"
+		return vocab().match(reader{l.atoms[:i+1]}, i)
+	case k == kCmd && f[0].entry.key == "forget":
+		return l.countForgotten(i, f)
+	case k == kHead && f[0].entry.key == string(Check):
+		return l.markedPost(i, f)
 	case k == kForgetTail && w == "drop" && vocab().articles[l.word(i-1)]:
 		return vocab().match(reader{l.atoms[:i+1]}, i) // "when I measured the drop it was 29"
 	case k == kWh && l.becomes(i, f[0].next) && !l.partAfter(f[0].next), // "what happens to it if"

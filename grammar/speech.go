@@ -157,6 +157,7 @@ func (s *speech) sentence(list []item, asked bool) {
 		s.groups[k].noMore()
 	}
 	g.whyNotAlone()
+	g.whatIfLast()
 	g.interrogative()
 	g.topicFirst()
 	g.conditions()
