@@ -26,7 +26,7 @@ func asManyAs(in []atom) []atom {
 		for as < len(in) && as < noun+5 && in[as].kind == aWord && in[as].text != "as" {
 			as++
 		}
-		if as == noun || as >= len(in) || in[as].text != "as" || !namesPart(in, noun) {
+		if as == noun || as >= len(in) || in[as].text != "as" || !countable(in, noun) {
 			continue
 		}
 		next := as + 1
@@ -37,7 +37,7 @@ func asManyAs(in []atom) []atom {
 		for object < len(in) && vocab().articles[in[object].text] {
 			object++
 		}
-		if object >= len(in) || !namesPart(in, object) {
+		if object >= len(in) || !countable(in, object) {
 			continue
 		}
 		many := slices.Clone(in[from:i])
@@ -52,6 +52,21 @@ func asManyAs(in []atom) []atom {
 		return slices.Concat(in[:from], in[noun:as], many, in[as:as+1], in[next:])
 	}
 	return in
+}
+
+// countable reports whether what is counted is named at an atom: posts, bays, boards, walk-throughs, stiffeners.
+func countable(in []atom, i int) bool {
+	rest := fold(in[i:])
+	for _, f := range vocab().match(reader{rest}, 0) {
+		if f.entry.kind != kPart {
+			continue
+		}
+		switch f.entry.key {
+		case "post", "added post", "end post", "bay", "rail", "opening", "stiffener":
+			return true
+		}
+	}
+	return false
 }
 
 // pastMany returns the atom after "as many" or "same number of" at an atom, 0 where neither stands there.

@@ -273,7 +273,11 @@ func nothingOfTheWall(list []token, reason, led, wished bool) bool {
 	for i := range list {
 		switch t := &list[i]; t.kind {
 		case kComma, kStop, kAnd, kBut, kOr, kIt, kFill, kOnly, kOut, kOver, kUnder, kUp, kDown, kOff, kAt, kFrom, kTo, kReason, kTheirs, kMove, kTop, kX, kMeasured, kAbout, kBetween:
-		case kStockWord, kCutWord, kLevel:
+		case kStockWord, kCutWord, kLevel, kGoesIn:
+		case kBound: // "the boss is fussy about it looking even, so …"
+			if !led || t.key() != "=" {
+				return false
+			}
 		case kWhere, kWh: // "because that's where the steps start"
 			if !reason {
 				return false
@@ -298,11 +302,15 @@ func nothingOfTheWall(list []token, reason, led, wished bool) bool {
 				return false
 			}
 			wished = true
-		case kPart, kLoc, kDim, kSide, kItem, kVague, kNot, kNo, kMore, kFixed, kTail:
-			parts = parts || t.kind != kDim && t.kind != kVague
+		case kVague:
+			if t.text != "some" {
+				return false // "a bit": of what?
+			}
+		case kPart, kLoc, kDim, kSide, kItem, kNot, kNo, kMore, kFixed, kTail:
+			parts = parts || t.kind != kDim
 			wall = wall || t.kind == kPart && t.key() != "kerf" && t.key() != "tape"
 			if !reason && !led {
-				if t.kind != kPart || t.key() != "rail" && t.key() != "size" && t.key() != "tape" {
+				if t.kind != kPart || t.key() != "rail" && t.key() != "size" && t.key() != "tape" && t.key() != "beyond" {
 					return false
 				}
 			}

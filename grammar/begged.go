@@ -74,7 +74,7 @@ func begged(in []atom) []atom {
 		if !beggars[in[i].text] || in[i].kind != aWord || i > 0 && in[i-1].kind != aSign && !leadsToWish[in[i-1].text] && !leadIns[in[i-1].text] {
 			continue
 		}
-		begs := (in[i].text == "could" || in[i].text == "can") && tellsWhatFor(in[i:]) || pleaseLast(in)
+		begs := (in[i].text == "could" || in[i].text == "can") && tellsWhatFor(in[i:])
 		j := i + 1
 		if j < len(in) && (in[j].text == "please" || in[j].text == "kindly" || in[j].text == "possibly" || in[j].text == "perhaps") {
 			begs = in[j].text == "please" || in[j].text == "kindly"
@@ -194,13 +194,4 @@ func hadPlease(in []atom) []atom {
 		}
 	}
 	return in
-}
-
-// pleaseLast reports whether a line ends in a please.
-func pleaseLast(in []atom) bool {
-	n := len(in)
-	for n > 0 && in[n-1].kind == aSign {
-		n--
-	}
-	return n > 0 && in[n-1].text == "please"
 }

@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -235,7 +236,7 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 		d.op = solver.Eq // "I lose half an inch off every board"
 		m.st.Op = d.op
 	}
-	if n.Quantity == solver.Drop && d.op == solver.Minus && !d.verb { // "the ground is 45 cm lower"
+	if n.Quantity == solver.Drop && d.op == solver.Minus && !d.verb && k.falling() { // "the ground is 45 cm lower"
 		return reading{}, false
 	}
 	m.doubt = k.s.doubtChange(m, *lim.lo)
@@ -256,6 +257,9 @@ func (k *clause) addsBetween() bool {
 
 // falling reports whether the words of change are of the ground that falls.
 func (k *clause) falling() bool {
+	if k.has(kOff) != nil && slices.ContainsFunc(k.things, func(i int) bool { return k.items[i].text == "drop" }) {
+		return false // "take six inches off the drop"
+	}
 	for _, i := range k.words {
 		if t := k.items[i]; t.kind == kChange && t.text != "drops" && t.text != "dropped" && t.text != "lower" && t.text != "lowers" {
 			return false

@@ -1,6 +1,9 @@
 package grammar
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // conditions puts what is tried before what is asked of it: "what would it cost if we used 1x6 rails", "with seven rails
 // what would the gap be".
@@ -24,6 +27,7 @@ func (g *grouping) conditions() {
 			b.force = Ask // "if I drop a rail, what happens to the gap"
 		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && b.head != nil && hasValue(a.items) && (firstWord(b.head.before) == "would" || firstWord(b.head.before) == "could" || firstWord(b.head.before) == "might"):
 			a.force = WhatIf // "six rails would leave what gap"
+		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && wishesMost(a.items): // "with the fewest posts possible, where do they go"
 		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && supposes(a.items) && (hasValue(a.items) || a.items[0].kind == kNot):
 			a.force = WhatIf
 		}
@@ -146,4 +150,11 @@ func would(list []item) bool {
 		}
 	}
 	return false
+}
+
+// wishesMost reports whether a stretch is a wish for the most or the least of something, and no figure.
+func wishesMost(list []item) bool {
+	return !hasFigure(list) && slices.ContainsFunc(list, func(it item) bool {
+		return !it.value() && it.kind == kBest && it.key() != "largest" && it.key() != "smallest"
+	})
 }

@@ -3,6 +3,9 @@ package grammar
 // postsAndBays are more names of posts, of what stands between them and of how far apart they are, and what else is told of them.
 var postsAndBays = []entry{
 	{kind: kLoc, key: "between rails", sense: meaning("gap | bracket clearance, span, stiffener spacing"), ways: "between (them|the two|the pair|the two of them)"},
+	{kind: kLoc, key: "between posts", sense: meaning("span | bay, bays, added posts, stiffener spacing, opening, post size, rails"), ways: `
+		[in] BETWEEN [(two|both|2)] POST (on|at) [(the|either|each|both)] (ends|end|corners)
+		[in] BETWEEN [(two|both|2)] (old|existing|present|original) (end|corner|outside|outer) (ones|pair|two)`},
 	{kind: kPart, key: "span", sense: meaning("span | bay, centers, overall"), ways: "[from] POST to POST"},
 	{kind: kPart, key: "span", sense: meaning("span | centers, overall"), ways: "(clear) [,] [from] END POST to END POST\nfrom END POST to END POST\nEND POST to END POST"},
 	{kind: kPart, key: "overall", sense: meaning("overall"), ways: `
@@ -34,6 +37,7 @@ var postsAndBays = []entry{
 	{kind: kGoal, key: "equal bays", loose: true, ways: `
 		(one|a|any|either|neither) BAY [(should|must|can|may|is to|ought to|to be)] not [(be|get|come out|end up)] [any] (wider|bigger|longer|larger|narrower|smaller|shorter) than [(the|any|its)] (another|other|others|rest|next|neighbor) [(one|ones|bay)] [,] [(make|keep|have|leave)] [(them|it)] [all] [(EQUAL|even)]
 		neither BAY (wider|bigger|longer|larger|narrower|smaller|shorter) than [(the|any|its)] (other|others)
+		(space|divide|split|set|lay|place|arrange|put|spread|position) POST [(out|up)] (so|such) [that] BAY [(are|is|be|will be|get|all|end up|come out)] (EQUAL|even|alike)
 		BAY of [(the|an|one)] (EQUAL|same|one) (width|size|length)
 		(each|every) [one] [of them] [(is|being|to be)] (just as|as|exactly as) (wide|big|long|large) as [the] (next|other|others|rest|one before)
 		BAY (each|every) [one] [(is|being|to be)] (just as|as|exactly as) (wide|big|long|large) as [the] (next|other|others|rest|one before)
@@ -41,12 +45,16 @@ var postsAndBays = []entry{
 	{kind: kGoal, key: "fewest posts", loose: true, ways: `
 		(keep|hold|get) [the] POST (count|number|numbers) [(down|low)] (as low|as small|as far down|low|down) as (possible|it will go|it goes|it can go|you can|we can|they will go|can be)
 		(keep|hold|get) [the] (number|count) of POST [(down|low)] (as low|as small|as far down|low|down) as (possible|it will go|it goes|it can go|you can|we can|can be)
+		(do not|not|never|rather not|without) [make ME] [want to|have to] (dig|digging) [any] more holes than [(absolutely|strictly|really)] [(i|we|you)] (have to|need to|need|must|necessary|needed|required)
+		(as few|fewest) holes [(to dig|dug)] [as] (possible|you can|we can|i can|can be)
 		(set|dig|add|put in|use|have|plant) no more of them than [(are|is|we|i)] (needed|need|necessary|have to|must|required)`},
+	{kind: kLoc, key: "below floor", sense: meaning("| drop"), ways: "[down] (below|beneath|under|lower than) [the] (deck|patio|porch|platform|terrace) [floor]"},
 	{kind: kBetween, key: "between", sense: meaning("gap, added post size"), ways: "(vary|varies|varying|range|ranges|ranging|run|runs|anywhere|differs|goes|fluctuates) between"},
 	{kind: kFrom, key: "from", ways: "(vary|varies|varying|range|ranges|ranging|differs|fluctuates) from"},
 	{kind: kAbout, key: "~", ways: "of (maybe|perhaps|possibly) [(about|around|roughly)]\n(maybe|perhaps|possibly) (about|around|roughly)"},
 	{kind: kFill, key: "fill", ways: `
 		(footing|footings|footer|footers|pier|piers|sonotube|sonotubes|foundation|foundations|blocks) (put|puts|set|sets|place|places|space|spaces|hold|holds|fix|fixes|have|has|leave|leaves)
+		(break|breaks|broken|breaking) [(up|down)] (into|in)
 		(split|divide|cut|break|partition|chop) it [all] [up] (into|in)
 		(split|divide|cut|break|partition|chop) (WALL|run|whole thing|things) [up] (into|in)
 		(written|noted|marked|jotted|scribbled) down [(there|here)]
@@ -61,9 +69,11 @@ var postsAndBays = []entry{
 		[,] [(so|and|because|since|as)] that is [all] what (it|they|those|these) (is|are|will be|have to be|should be|be)
 		[,] [(so|and|because|since|as)] that is [all] what (we|i) (are|am|will be|will) (use|using|go with|going with|stuck with|getting|get|build with|working with)
 		[,] [(since|because|as|for)] (i|we) only have NTH [post] (base|bases|anchor|anchors|cap|caps)
+		(when|after|since|because|once) (we|i|they|he) (reset|moved|plumbed|straightened|replaced|swapped|shifted|redid|rebuilt|reseated) [the] [(LEFT|RIGHT|other|one)] [END] (POST|footing|footings)
+		[,] (so|and) (add|count) (that|it) [(on|to it)]
 		[,] one (on|at|to) (each|either|both) (side|sides) of [the] OPENING
 		[,] [(the|my|our)] PERSON (insists|insisted|is insisting) (on it|on that|so)
-		[,] [(as)] [(the|my|our)] (cap|caps|post cap|post caps|base|bases|post base|footing|lumber|wood|slab|ledge|sill|window|roof|beam|step|steps) (is|are|was|were|turns out|turned out) [(a bit|a little|a lot|much|way)] (thicker|bigger|taller|wider|longer|higher|lower|shorter|narrower|thinner|smaller) than (i|we|he|she|they) (thought|figured|expected|planned|reckoned|believed|guessed|remembered)`},
+		[,] [(as)] [(the|my|our)] (cap|caps|post cap|post caps|base|bases|post base|footing|lumber|wood|slab|ledge|sill|window|roof|beam|step|steps) (is|'s|are|was|were|turns out|turned out) [(a bit|a little|a lot|much|way)] (thicker|bigger|taller|wider|longer|higher|lower|shorter|narrower|thinner|smaller) than (i|we|he|she|they) (thought|figured|expected|planned|reckoned|believed|guessed|remembered)`},
 }
 
 // courtesies are turns of phrase that only are polite, though their words stand in other ways as well.

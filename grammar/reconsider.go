@@ -88,7 +88,9 @@ func (l *lexing) unlike(i int, f []found) []found {
 	case k == kCmd && f[0].entry.key == "take that" && l.doesIt(i, f[0].next), // "would one post do it"
 		k == kCmd && w == "drop" && (l.word(i-1) == "what" || l.word(i-1) == "which") && (l.word(i+1) == "have" || l.word(i+1) == "do" || l.word(i+1) == "did" || l.word(i+1) == "is"), // "what drop have you got"
 		k == kGoal && l.word(f[0].next-1) == "match" && f[0].next < len(l.atoms) && l.kind(f[0].next) == aWord:                                                                         // "make the second bay match the first"
-		return vocab().match(reader{l.atoms[:i+1]}, i)
+		return vocab().matchBut(reader{l.atoms[:i+1]}, i, kCmd)
+	case k == kCmd && f[0].entry.key == "why that" && l.word(f[0].next-1) == "number" && l.word(f[0].next) == "of": // "why that number of bays"
+		return vocab().matchBut(reader{l.atoms[:i+1]}, i, kCmd)
 	case k == kCmd && f[0].entry.key == "forget":
 		return l.countForgotten(i, f)
 	case k == kHead && f[0].entry.key == string(Check):

@@ -39,6 +39,7 @@ func (k *clause) related() (reading, bool) {
 		case t.kind == kBound && w > p && op == solver.Eq && t.key() != "=":
 			op = solver.Op(t.key()) // "twice the gap or more"
 		case w < p && t.as(kAt) != nil:
+		case w < p && t.kind == kCutWord && (k.about("added post") || k.about("post")): // "cut the new post flush with the top rail"
 		case t.kind == kTimes || t.kind == kChange || t.kind == kBetween || idle(t) || t.kind == kLim:
 		default:
 			return reading{}, false
@@ -171,7 +172,7 @@ func (k *clause) relate(p int, op solver.Op, v solver.Value, lim *limit) (readin
 		return reading{}, false
 	}
 	if from == aspectIndex[string(solver.WallHeight)] {
-		subject = append(subject, meaning("| post height, wall height, rail top, drop, opening"))
+		subject = append(subject, meaning("| post height, wall height, rail top, drop, opening, span, overall"))
 	}
 	a, ok := k.pick(subject, kinds, nil, 0)
 	if !ok && len(held) > 0 {

@@ -216,7 +216,7 @@ func (k *clause) pick(senses []sense, kinds set, lim *limit, i int) (int, bool) 
 		return aspectIndex[string(solver.Bay)], true
 	case len(best) == 2 && k.wide(best):
 		return aspectIndex[string(solver.RailFace)], true
-	case len(best) == 2 && aspects[best[0]] == string(solver.PostHeight) && aspects[best[1]] == string(solver.BaseHeight) && k.about("off floor") && lim != nil && lim.lo.unit != bare && !exact.Int(6).Less(lim.lo.val):
+	case len(best) == 2 && aspects[best[0]] == string(solver.PostHeight) && aspects[best[1]] == string(solver.BaseHeight) && k.about("off floor") && lim != nil && (lim.lo.unit != bare && !exact.Int(6).Less(lim.lo.val) || lim.lo.unit == bare && lim.lo.val.Less(exact.Int(3))):
 		return best[1], true // "the posts stand an inch off the slab"
 	case len(best) == 2 && aspects[best[0]] == string(solver.PostHeight) && aspects[best[1]] == string(solver.BaseHeight):
 		return best[0], true // nothing is said of a base

@@ -14,6 +14,12 @@ func (l *lexing) toldOfPosts() {
 		switch {
 		case t.kind == kAt && ownBase(t.text) && t.as(kLoc) != nil:
 			t.kind = kLoc // "3/4 inch above the slab on its base"
+		case t.kind == kRest && (t.text == "everywhere" || t.text == "elsewhere") && l.sizedPart(i):
+			l.drop(i) // "four by four posts everywhere"
+		case t.kind == kFixed && i > 0 && i+2 < len(l.tokens) && postNoun(&l.tokens[i-1]) && l.breaks(l.tokens[i+1]) && l.tokens[i+2].kind == kSize:
+			l.tokens = slices.Delete(l.tokens, i, i+2) // "the end posts are already in, 6x6"
+		case t.kind == kSide && strings.HasPrefix(t.text, "center") && i > 0 && l.tokens[i-1].key() == "end post" && i+2 < len(l.tokens) && l.tokens[i+2].key() == "apart":
+			t.kind, t.found = kDim, onCenter // "the end posts are centered 148 inches apart"
 		case t.kind == kAnd && l.theyAre(i+1) && i > 0 && l.tokens[i-1].kind == kPart:
 			t.kind = kComma // "the end posts are there already and they're 4x6"
 		case t.kind == kHave && l.boughtPosts(i):
@@ -31,6 +37,31 @@ func (l *lexing) toldOfPosts() {
 			t.kind, t.found = kUnknown, nil // each of what
 		}
 	}
+}
+
+// onCenter is what is told from center to center.
+var onCenter = func() []found {
+	for i := range parts {
+		if parts[i].kind == kDim && parts[i].key == "oc" {
+			return []found{{entry: &parts[i]}}
+		}
+	}
+	panic("grammar: nothing is on center")
+}()
+
+// postNoun reports whether a token names posts.
+func postNoun(t *token) bool {
+	e := t.as(kPart)
+	return e != nil && (e.key == "post" || e.key == "added post" || e.key == "end post")
+}
+
+// sizedPart reports whether a size and posts stand before token i, in either order.
+func (l *lexing) sizedPart(i int) bool {
+	if i < 2 {
+		return false
+	}
+	a, b := &l.tokens[i-2], &l.tokens[i-1]
+	return a.kind == kSize && postNoun(b) || postNoun(a) && b.kind == kSize
 }
 
 // ownBase reports whether words tell of the base that a post stands on: "on its base".
@@ -56,12 +87,7 @@ func (l *lexing) boughtPosts(i int) bool {
 	if i+3 >= len(l.tokens) || l.tokens[i+2].kind != kComma && l.tokens[i+2].kind != kAnd || !l.theyAre(i+3) {
 		return false
 	}
-	switch e := l.tokens[i+1].as(kPart); {
-	case e == nil:
-		return false
-	default:
-		return e.key == "post" || e.key == "added post" || e.key == "end post"
-	}
+	return postNoun(&l.tokens[i+1])
 }
 
 // oneAtEach reports whether two posts of a size stand at token i, one at each end.
