@@ -128,7 +128,7 @@ func (l *lexing) wantsNone(i int) int {
 	default:
 		return i
 	}
-	if l.word(i+2) != "not" || !denyVerbs[l.word(i+3)] {
+	if l.word(i+2) != "not" || !denyVerbs[l.word(i+3)] && !compares[l.word(i+3)] {
 		return i
 	}
 	l.empty(l.word(i))
