@@ -69,6 +69,9 @@ func airing(r Reading, atoms []atom) Reading {
 		if hatesWaste(a.Statements, said) {
 			continue
 		}
+		if !about && bidDone(atoms[to:]) {
+			continue // "I wish it were raised, please do that"
+		}
 		if about || airs().front.MatchString(said) || airs().back.MatchString(said) {
 			place := atoms[from].at
 			return Reading{Ask: &solver.Question{At: &place, Text: "Is that wanted now?", Choices: []string{Normal([]Act{a})}, Example: Normal([]Act{a})}}

@@ -217,7 +217,7 @@ func badNumber(t *token) solver.Question {
 	case "ambiguous":
 		q.Text, q.Example = quoted(short(t.text))+": which number?", "gap 2 and 5/8"
 	case "ordinal":
-		q.Text, q.Example = quoted(short(t.text))+": one more, or number three?", "3 rails"
+		q.Text, q.Example = quoted(short(t.text))+": one more, or its number?", "3 rails"
 	default:
 		q.Text = quoted(short(t.text)) + ": which number?"
 	}

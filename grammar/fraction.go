@@ -101,7 +101,7 @@ func (r reader) fraction(i int) (number, int, bool) {
 	if words && k >= 20 && k%10 == 0 && d < 10 && k >= d {
 		f.bad = "ambiguous" // "four twenty fifths"
 	}
-	if k == 1 && (d == 3 || d == 5) && partNext(r, next) {
+	if k == 1 && (d == 3 || d > 4 && d < 13 && d != 8) && partNext(r, next) {
 		f.bad = "ordinal" // "a third rail"
 	}
 	return f, next, true

@@ -15,6 +15,11 @@ var besideThan = wordSet("together apart up down open high wide tall long")
 
 // closeDenials puts a "not" beside the comparison that it denies: "may not sit closer together than" becomes "not closer together than".
 func closeDenials(in []atom) []atom {
+	for i := range in {
+		if in[i].text == "why" || in[i].text == "come" && i > 0 && in[i-1].text == "how" {
+			return in
+		}
+	}
 	for i := 0; i+2 < len(in); i++ {
 		if in[i].text != "not" && in[i].text != "never" || namesBracket(in) {
 			continue
@@ -23,7 +28,17 @@ func closeDenials(in []atom) []atom {
 		for j < len(in) && j < i+5 && between[in[j].text] {
 			j++
 		}
-		if j == i+1 && (j+1 >= len(in) || in[j+1].text == "than" || !besideThan[in[j+1].text]) || j >= len(in) || !compares[in[j].text] || i > 0 && in[i-1].text == "why" {
+		if j > i+1 && j+1 < len(in) && bounds[in[j].text] && (in[j+1].kind == aDigits || units[in[j+1].text] > 0 || tens[in[j+1].text] > 0) {
+			from := i
+			if from > 0 && in[from-1].text == "do" {
+				from--
+			}
+			no := in[i]
+			no.text = "not"
+			in = append(append(append([]atom{}, in[:from]...), no), in[j:]...) // "don't go above 50"
+			continue
+		}
+		if j == i+1 && (j+1 >= len(in) || in[j+1].text == "than" || !besideThan[in[j+1].text]) || j >= len(in) || !compares[in[j].text] {
 			continue
 		}
 		end := j + 1
@@ -71,7 +86,7 @@ func noTwo(in []atom) []atom {
 
 // setDown are verbs by which the lowest rail comes to lie on the floor, and flatOn what may stand between one and the floor.
 var (
-	setDown = wordSet("goes go sits sit rests rest lies lie is sitting resting lying lands stands stand set starts start right put laid be")
+	setDown = wordSet("touch touches touching goes go sits sit rests rest lies lie is sitting resting lying lands stands stand set starts start right put laid be")
 	flatOn  = wordSet("right flat flush directly straight tight down hard plumb on onto upon to against the at with be")
 	lowest  = wordSet("bottom lowest lowermost bottommost btm first")
 )
@@ -90,6 +105,9 @@ func onTheFloor(in []atom) []atom {
 			continue
 		}
 		flat, on := false, false
+		if in[j].text == "touching" || in[j].text == "touches" || in[j].text == "touch" || in[j-1].text == "touch" {
+			flat, on = true, true
+		}
 		for ; j < len(in) && (setDown[in[j].text] || flatOn[in[j].text]); j++ {
 			flat = flat || in[j].text != "on" && in[j].text != "the" && flatOn[in[j].text] && in[j].text != "to" && in[j].text != "at" && in[j].text != "be"
 			on = on || in[j].text == "on" || in[j].text == "onto" || in[j].text == "upon" || in[j].text == "against" || in[j].text == "to"
@@ -296,101 +314,4 @@ func namesBracket(in []atom) bool {
 		}
 	}
 	return false
-}
-
-// soThatIs reads "my spacer block is two and a quarter thick so that's the gap" as "the gap two and a quarter": the figure of a thing that
-// is no part of the wall is handed on to one that is.
-func soThatIs(in []atom) []atom {
-	for s := 2; s+2 < len(in); s++ {
-		if in[s].text != "so" || in[s+1].text != "that" || in[s+2].text != "is" && in[s+2].text != "'s" {
-			continue
-		}
-		name := s + 3
-		for name < len(in) && (vocab().articles[in[name].text] || in[name].text == "what" || in[name].text == "i" || in[name].text == "we" || in[name].text == "want" || in[name].text == "for") {
-			name++
-		}
-		if name >= len(in) || !namesPart(in, name) {
-			return in
-		}
-		end := sentenceEnd(in, name)
-		from, to := handedFigure(in[:s])
-		if from == to {
-			return in
-		}
-		start := sentenceStart(in, s)
-		out := append([]atom{}, in[:start]...)
-		last := end
-		for last > name && in[last-1].kind == aSign {
-			last--
-		}
-		out = append(append(out, in[name:last]...), in[from:to]...)
-		return append(out, in[last:]...)
-	}
-	return in
-}
-
-// sentenceStart returns the atom at which the sentence begins that holds an atom.
-func sentenceStart(in []atom, at int) int {
-	for at > 0 {
-		if w := in[at-1].text; breaksClause(in, at-1) && (w == "." || w == ";" || w == "?" || w == "!") {
-			return at
-		}
-		at--
-	}
-	return 0
-}
-
-// handedFigure finds the only figure of the sentence that ends a stretch, where its subject is no part of the wall.
-func handedFigure(in []atom) (from, to int) {
-	start := sentenceStart(in, len(in))
-	r := lexing{reader: reader{in}}
-	for i := start; i < len(in); i++ {
-		if _, next, ok := r.length(i); ok && next > i && in[i].text != "a" {
-			if to > 0 {
-				return 0, 0
-			}
-			from, to = i, next
-			i = next - 1
-			continue
-		}
-		if to == 0 && (namesPart(in, i) || in[i].text == "not" || in[i].text == "if") {
-			return 0, 0
-		}
-		if to > 0 && in[i].kind == aWord && !besideFigure[in[i].text] {
-			return 0, 0
-		}
-	}
-	return from, to
-}
-
-var besideFigure = wordSet("thick wide high tall long deep across and exactly even now")
-
-// heldOut reports whether a clause tells what must not pass: "a four inch ball must not pass".
-func heldOut(part []atom) bool {
-	w := wordsOf(part)
-	at := -1
-	for i, v := range w {
-		if v == "ball" || v == "sphere" || v == "cylinder" || v == "globe" {
-			at = i
-		}
-	}
-	if at < 1 || at+2 >= len(w) {
-		return false
-	}
-	denied := false
-	for _, v := range w[at+1:] {
-		switch v {
-		case "not", "never":
-			denied = true
-		case "must", "can", "may", "should", "shall", "could", "is", "to", "be", "able", "allowed", "pass", "fit", "go", "get", "slip", "squeeze", "roll", "through", "thru", "between", "in", "them", "it", "rails", "boards":
-		default:
-			return false
-		}
-	}
-	for _, v := range w[:at] {
-		if namesPart([]atom{{text: v, kind: aWord}}, 0) {
-			return false
-		}
-	}
-	return denied
 }

@@ -18,7 +18,9 @@ func (l *lexing) stackWords() {
 			} else {
 				l.drop(i)
 			}
-		case l.fractionMore(i), l.wallTaken(i), l.clearBetween(i), l.closeToFloor(i), l.usedForThat(i):
+		case l.fractionMore(i), l.wallTaken(i), l.clearBetween(i), l.closeToFloor(i), l.usedForThat(i), l.closeTogether(i), l.narrowRails(i), l.thanPost(i), l.cutToCount(i), l.boardsRun(i):
+		case l.besideStack(i):
+			i--
 		}
 	}
 }
@@ -26,6 +28,12 @@ func (l *lexing) stackWords() {
 // fractionMore reads the name of a fraction alone, after "another", as that much of an inch: "another eighth".
 func (l *lexing) fractionMore(i int) bool {
 	t := &l.tokens[i]
+	if t.kind == kUnit && i > 0 && l.tokens[i-1].kind == kAnother && !t.plural() && t.text != "feet" && (i+1 == len(l.tokens) || l.breaks(l.tokens[i+1])) {
+		if k, size, _, ok := l.unit(t.first); ok {
+			t.kind, t.amt = kNum, &amount{number: number{val: size, words: true}, unit: k, per: size} // "the wall needs another inch"
+			return true
+		}
+	}
 	d := denominators[t.text]
 	if t.kind != kOrdinal || i == 0 || l.tokens[i-1].kind != kAnother || d == 0 || i+1 < len(l.tokens) && l.tokens[i+1].kind == kPart && indexable(l.tokens[i+1]) > 0 {
 		return false
@@ -37,10 +45,14 @@ func (l *lexing) fractionMore(i int) bool {
 // wallTaken takes "this wall" before a height for the wall itself: "we're taking this wall to three foot eight".
 func (l *lexing) wallTaken(i int) bool {
 	t := &l.tokens[i]
-	if t.kind != kLoc || t.text != "this wall" && t.text != "that wall" || i+2 >= len(l.tokens) || i > 0 && !l.breaks(l.tokens[i-1]) && l.tokens[i-1].kind != kMove && l.tokens[i-1].kind != kFill {
+	if t.kind == kLoc && t.key() == "of wall" && l.heightBound(i) {
+		t.kind, t.found = kPart, nounOf("wall height") // "no lower than a meter for that wall"
+		return true
+	}
+	if t.kind != kLoc || t.text != "this wall" && t.text != "that wall" || i+1 >= len(l.tokens) || l.tokens[i+1].kind != kNum && i+2 >= len(l.tokens) || i > 0 && !l.breaks(l.tokens[i-1]) && l.tokens[i-1].kind != kMove && l.tokens[i-1].kind != kFill {
 		return false
 	}
-	if n := &l.tokens[i+1]; n.kind != kTo && n.kind != kRel || l.tokens[i+2].kind != kNum {
+	if n := &l.tokens[i+1]; !(n.kind == kNum && n.amt.size == "" && n.before == "") && !((n.kind == kTo || n.kind == kRel) && l.tokens[i+2].kind == kNum) {
 		return false
 	}
 	t.kind, t.found = kPart, nounOf("wall height")
@@ -146,4 +158,143 @@ func thoughtBetter(list []item) bool {
 		}
 	}
 	return false
+}
+
+// heightBound reports whether all that stands before the wall at token i is how high it may be: "not above 50 with the wall".
+func (l *lexing) heightBound(i int) bool {
+	bound, figure := false, false
+	for j := i - 1; j >= 0 && !l.breaks(l.tokens[j]); j-- {
+		switch t := &l.tokens[j]; t.kind {
+		case kNum:
+			figure = true
+		case kRel, kOver, kUnder, kChange, kMore:
+			for _, w := range []string{"lower", "higher", "taller", "shorter", "above", "below"} {
+				bound = bound || strings.Contains(t.text, w)
+			}
+		case kAnd, kGoesIn, kFill, kHead, kNot:
+		default:
+			return false
+		}
+	}
+	return bound && figure
+}
+
+// besideStack drops words that say nothing beside what stands around them: "out of each gap", "make the rails out of 2x4", "a two inch
+// spacer between the rails".
+func (l *lexing) besideStack(i int) bool {
+	if i == 0 || i+1 >= len(l.tokens) {
+		return false
+	}
+	prev, t, next := &l.tokens[i-1], &l.tokens[i], &l.tokens[i+1]
+	switch {
+	case t.kind == kEach && (prev.text == "out of" || prev.text == "off" || prev.text == "off of") && next.kind == kPart && (next.key() == "gap" || next.key() == "bottom gap"):
+	case t.text == "out of" && next.kind == kSize && prev.kind == kPart:
+	case t.kind == kQuest && strings.HasPrefix(t.text, "spacer") && prev.kind == kNum && next.kind == kLoc && next.key() == "between rails":
+	default:
+		return false
+	}
+	l.drop(i)
+	return true
+}
+
+// closeTogether takes boards that go "as close as they'll go" for the smallest gap.
+func (l *lexing) closeTogether(i int) bool {
+	t := &l.tokens[i]
+	if t.kind == kPart && t.key() == "tape" && t.text == "closest" && i+1 < len(l.tokens) && l.tokens[i+1].kind == kPart && l.tokens[i+1].key() == "gap" {
+		t.kind, t.found = kBest, []found{{entry: closest}}
+		return true
+	}
+	if t.kind == kBest && t.key() == "smallest" && i > 0 && l.tokens[i-1].kind == kPart && l.tokens[i-1].key() == "rail" && (strings.HasPrefix(t.text, "as close") || strings.HasPrefix(t.text, "as tight") || strings.HasPrefix(t.text, "as snug")) {
+		l.tokens[i-1].found = nounOf("gap")
+		return true
+	}
+	if t.kind != kWhyFill || t.text != "as close" && t.text != "as tight" && t.text != "as snug" || i == 0 || i+1 >= len(l.tokens) || l.tokens[i+1].kind != kBestTail {
+		return false
+	}
+	p := &l.tokens[i-1]
+	if p.kind != kPart || p.key() != "rail" && p.key() != "gap" {
+		return false
+	}
+	p.found = nounOf("gap")
+	t.kind, t.found = kBest, []found{{entry: closest}}
+	return true
+}
+
+var closest = &entry{kind: kBest, key: "smallest"}
+
+// narrowRails takes rails that are narrower than was said for their face: "the rails are an eighth narrower".
+func (l *lexing) narrowRails(i int) bool {
+	t := &l.tokens[i]
+	if t.text != "narrower" && t.text != "skinnier" || i < 2 || l.tokens[i-1].kind != kNum || l.tokens[i-2].kind != kPart || l.tokens[i-2].key() != "rail" || l.tokens[i-2].index > 0 {
+		return false
+	}
+	l.tokens[i-2].found = nounOf("rail face")
+	return true
+}
+
+// boardsRun takes boards that "come out at" some width for the rails that they are.
+func (l *lexing) boardsRun(i int) bool {
+	t := &l.tokens[i]
+	if strings.HasSuffix(t.text, " out") && t.key() == "tolerance" && i+1 < len(l.tokens) && l.tokens[i+1].kind == kSize && strings.HasPrefix(l.tokens[i+1].before, "of") {
+		t.kind, t.found = kPart, nounOf("rail") // "make the rails out of 2x4"
+		return true
+	}
+	if t.key() != "tolerance" && t.key() != "off" && t.kind != kOffEach || !strings.Contains(t.text, "come") || i+2 >= len(l.tokens) || l.tokens[i+1].kind != kNum || l.tokens[i+2].kind != kPart || l.tokens[i+2].key() != "rail face" {
+		return false
+	}
+	t.kind, t.found = kPart, nounOf("rail")
+	return true
+}
+
+// thanPost takes the added post that the wall is lower or higher than for its height: "the wall two inches shorter than the new post".
+func (l *lexing) thanPost(i int) bool {
+	t := &l.tokens[i]
+	if t.kind != kPart || t.key() != "added post" || t.index > 0 || i < 2 {
+		return false
+	}
+	rel := &l.tokens[i-1]
+	if rel.kind != kUnder && rel.kind != kOver && !(rel.kind == kRel && (strings.Contains(rel.text, "shorter") || strings.Contains(rel.text, "lower") || strings.Contains(rel.text, "taller") || strings.Contains(rel.text, "higher"))) {
+		return false
+	}
+	for j := i - 2; j >= 0 && j > i-5; j-- {
+		switch n := &l.tokens[j]; {
+		case n.kind == kNum, n.kind == kAnd, n.kind == kDim:
+		case n.kind == kPart && (n.key() == "wall" || n.key() == "wall height"):
+			t.found = nounOf("post height")
+			return true
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// cutToCount takes "cut the rails down to four" for their number: no board is cut to four inches.
+func (l *lexing) cutToCount(i int) bool {
+	t := &l.tokens[i]
+	if t.kind != kPart || t.key() != "fit" || !strings.HasPrefix(t.text, "cut") || i+2 >= len(l.tokens) {
+		return false
+	}
+	j := i + 1
+	if l.tokens[j].kind == kDown {
+		j++
+	}
+	if j+1 >= len(l.tokens) || l.tokens[j].kind != kTo && l.tokens[j].kind != kRel {
+		return false
+	}
+	num := &l.tokens[j+1]
+	if num.kind != kNum || num.amt.unit != bare || num.amt.frac || !num.amt.val.IsInt() || !num.amt.val.Less(exact.Int(13)) {
+		return false
+	}
+	t.found = nounOf("rail")
+	return true
+}
+
+// bidDone reports whether a line goes on with no more than the bidding to do what it told: ", please do that".
+func bidDone(rest []atom) bool {
+	w := wordsOf(rest)
+	for len(w) > 0 && (w[0] == "please" || w[0] == "so" || w[0] == "and" || w[0] == "just") {
+		w = w[1:]
+	}
+	return len(w) == 2 && (w[0] == "do" || w[0] == "set" || w[0] == "enter" || w[0] == "use") && (w[1] == "that" || w[1] == "it" || w[1] == "so")
 }

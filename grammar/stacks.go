@@ -26,6 +26,7 @@ var stacks = []entry{
 		[(that)] (will|would|can) go in [there]`},
 	{kind: kQuest, key: "cuts", loose: true, ways: "(list|name|print|tell ME|give ME|show ME) [(out|off|me|us)] [all] (cuts|CUT lengths)"},
 	{kind: kFill, key: "fill", ways: "[(my|the|our|his|her)] (broom|brush|hose|mop|rake|shovel|leaf blower|blower|vacuum|paintbrush|paint roller|roller|screwdriver|drill|driver|impact driver|clamp|clamps|boot|boots|toe|hand|hands|arm) (needs|need|takes|wants|requires|calls for|must have|has to have|have to have)"},
+	{kind: kChange, key: "+=", ways: "loosen\nloosens\nloosened\nloosening"},
 	{kind: kEnter, key: "enter", ways: `
 		[please] (calculate|compute|reckon|work|figure|go|run|plan) (with|from|by|off|on) (that|those|these|this)
 		[please] (set|do|record|note) (that|it|so)
@@ -44,6 +45,7 @@ var stacks = []entry{
 		(is|are|would be|will be|seems|seem|sounds|sound) (acceptable|tolerable|agreeable|okay|ok|fine|good|all right|alright|allowed|satisfactory|bearable|permissible|livable|welcome) [(to|with|by|for) (me|us|him|her|them|everyone|everybody|PERSON)]
 		after (planing|sanding|drying|milling|jointing|ripping|dressing|it dried|they dried|drying out|cleaning up|cutting|a pass through the planer|i planed them|we planed them|i planed it|being planed|being sanded|being milled)
 		once (planed|sanded|dried|milled|jointed|dressed|dry)
+		(ought to|would|must|might|could) be (plenty|enough|sufficient|ample)
 		nothing (exact|precise|fancy|critical|special|strict|fussy|hard and fast|set in stone)
 		not (critical|crucial|exact|set in stone|hard and fast)
 		back when (i|we) (sketched|planned|drew|started|talked about|discussed|laid out|designed|priced|began) [(it|this|that|things|the wall|up)]

@@ -1,6 +1,10 @@
 package grammar
 
-import "saywright/solver"
+import (
+	"strings"
+
+	"saywright/solver"
+)
 
 // Who judges before wishing ("the wall's too low, go up three inches") tells of what the wish is; the judgment itself changes nothing.
 
@@ -26,6 +30,9 @@ func judgedFirst(atoms []atom, c Context) (int, *solver.Name) {
 		i++
 	}
 	var of *solver.Name
+	if of, next := tooMany(atoms, i); next > 0 {
+		return next, of
+	}
 	switch {
 	case i >= len(atoms):
 		return 0, nil
@@ -54,6 +61,10 @@ func judgedFirst(atoms []atom, c Context) (int, *solver.Name) {
 	for i < len(atoms) && besideJudged[atoms[i].text] {
 		i++
 	}
+	if i+1 < len(atoms) && (atoms[i-1].text == "together" || atoms[i-1].text == "apart") {
+		of = &solver.Name{Quantity: solver.Gap}
+	}
+	i = pastForWhom(atoms, i)
 	signs := 0
 	for i < len(atoms) && (atoms[i].kind == aSign && atoms[i].text != "?" || signs > 0 && joints[atoms[i].text] || atoms[i].text == "so" || atoms[i].text == "then") {
 		signs++
@@ -96,10 +107,76 @@ func readJudged(atoms []atom, c Context) (Reading, bool) {
 	if of != nil {
 		c.Subject = of
 	}
-	left := atoms[at:]
+	left := withNoun(atoms[at:], of)
 	r, left := readLed(left, c)
+	if r.Ask != nil && of != nil {
+		var named []atom
+		for _, w := range strings.Fields(string(of.Quantity)) {
+			named = append(named, atom{kind: aWord, text: w, at: left[0].at, end: left[0].at})
+		}
+		if named := readAtoms(append(named, left...), c); named.Ask == nil {
+			return named, true // "the gap's too big, so two inches"
+		}
+	}
 	if r.Ask != nil {
 		r = reread(left, c, r)
 	}
 	return r, r.Ask == nil
+}
+
+// tooMany reads "we have a rail too many, …" and "one rail too many, …": it returns the atom after it, 0 where it is not said.
+func tooMany(atoms []atom, i int) (*solver.Name, int) {
+	if i+2 < len(atoms) && (speakers[atoms[i].text] || atoms[i].text == "there" || atoms[i].text == "that") && (atoms[i+1].text == "have" || atoms[i+1].text == "is" || atoms[i+1].text == "'s" || atoms[i+1].text == "got") {
+		i += 2
+	}
+	if i+4 >= len(atoms) || atoms[i].text != "a" && atoms[i].text != "one" || !namesPart(atoms, i+1) || atoms[i+2].text != "too" || atoms[i+3].text != "many" && atoms[i+3].text != "few" || atoms[i+4].kind != aSign && atoms[i+4].text != "so" {
+		return nil, 0
+	}
+	f := vocab().match(reader{atoms}, i+1)
+	i += 4
+	for i < len(atoms) && (atoms[i].kind == aSign || joints[atoms[i].text]) {
+		i++
+	}
+	if i >= len(atoms) || f[0].entry.key != "rail" && f[0].entry.key != "stiffener" {
+		return nil, 0
+	}
+	return &solver.Name{Quantity: map[string]solver.Quantity{"rail": solver.Rails, "stiffener": solver.Stiffeners}[f[0].entry.key]}, i
+}
+
+// withNoun puts the noun that "one" stands for behind it: "we have a rail too many, drop one".
+func withNoun(in []atom, of *solver.Name) []atom {
+	noun := ""
+	if of != nil {
+		noun = map[solver.Quantity]string{solver.Rails: "rail", solver.Stiffeners: "stiffener"}[of.Quantity]
+	}
+	for i := range in {
+		if noun == "" || in[i].text != "one" || i+1 < len(in) && namesPart(in, i+1) {
+			continue
+		}
+		one := in[i]
+		one.text, one.at = noun, one.end
+		out := append([]atom{}, in[:i+1]...)
+		rest := in[i+1:]
+		if len(rest) > 0 && rest[0].text == "out" {
+			rest = rest[1:] // "take one out"
+		}
+		return append(append(out, one), rest...)
+	}
+	return in
+}
+
+// pastForWhom returns the atom after "for the brackets" or "to see over", where a sign ends it; else the one that it was given.
+func pastForWhom(atoms []atom, i int) int {
+	if i >= len(atoms) || atoms[i].text != "for" && atoms[i-1].text != "for" && atoms[i].text != "to" {
+		return i
+	}
+	for j := i; j < len(atoms) && j < i+6; j++ {
+		switch {
+		case j > i && breaksClause(atoms, j) && atoms[j].text != "?":
+			return j
+		case atoms[j].kind != aWord, units[atoms[j].text] > 0, tens[atoms[j].text] > 0, j > i && joints[atoms[j].text]:
+			return i
+		}
+	}
+	return i
 }

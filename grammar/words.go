@@ -135,6 +135,7 @@ var compounds = []struct{ ways, word string }{
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
 	{"pencil (lines|line|mark|marks)", "marks"},
 	{"tip top | very top", "top"},
+	{"breathing (room|space)", "daylight"},
 	{"dn", "down"},
 	{"ttl", "total"},
 	{"frm", "from"},
