@@ -12,7 +12,7 @@ import (
 // A value is never set by them; whether it is wanted is asked back.
 
 // airs are the clauses that only air a value: how they begin, and how they end.
-var airs = sync.OnceValue(func() (a struct{ front, back, about *regexp.Regexp }) {
+var airs = sync.OnceValue(func() (a struct{ front, back, about, undone, might *regexp.Regexp }) {
 	lead := `^(?:(?:and|but|so|well|because|though|although|while|honestly|actually|originally|ok|okay|now|see|look|um|uh|oh) )*`
 	us := `(?:i|we|he|she|they|you|it|the [a-z]+|my [a-z]+|our [a-z]+)`
 	having := `(?:have|has|had|use|used|like|liked|want|wanted|go with|went with|go for|put in|put up|put|run|ran|do|did|build|built|choose|chose|pick|picked|get by with|end up with|settle on|make do with|prefer|preferred)`
@@ -44,13 +44,33 @@ var airs = sync.OnceValue(func() (a struct{ front, back, about *regexp.Regexp })
 		`|(?:bother|scare|worry|bug|puzzle|annoy|beat|surprise|confuse|spook|trouble|haunt|frighten|kill|upset|tempt|haunt)(?:s|es|ed|d|ies|ied)? (?:me|us|him|her|them|everybody|everyone))` +
 		`(?: [,.;?!-].*)?$`)
 	a.about = regexp.MustCompile(`\b(?:worried|concerned|anxious|nervous|curious|unsure|uncertain|uneasy|read|reading|hear|heard|talk|talks|talked|talking|speak|spoke|speaking|know|knew|knows|ask|asked|asks|asking|wonder|wondered|wondering|dreamt|dreamed|dreaming|argue|argued|arguing|learn|learned|learning|complain|complains|complained|complaining|mad|sorry|excited|happy|unhappy|worry|worrying|fret|fretting|joke|joked|joking|something|anything|nothing|lot|think|thought|sure|certain|serious|positive|picky|fussy|particular|crazy|wild|right|wrong|said|says|say|told|tells) about$`)
+	a.undone = regexp.MustCompile(lead + `(?:` + strings.Join([]string{
+		`(?:i am|we are|he is|she is|they are|am|are|was|were|feel)?(?: really| just| a bit| a little| too| so| not)* ?(?:afraid|scared|loath|loth|reluctant|hesitant|lazy|shy|tired|unable|unwilling|not ready|not able|not allowed) to (say )?\b`,
+		`(?:i|we|he|she|they) (?:forgot|neglected|refuse|refused|declined|hesitate|hesitated|hate|omitted) to (?:[a-z]+)`,
+		`(?:(?:there is|there was|i see|it is|that is|it was) )?(?:no need|no reason|no point|not necessary|unnecessary|not needed|pointless|useless|no use|too late|too early|too soon|hard|impossible|silly|foolish|dumb|wrong|a mistake|a shame|a pity|a bad idea|not a good idea|risky|dangerous|unwise)(?: for (?:you|me|us))? (?:to|in)\b`,
+		`(?:nobody|no one|noone)(?: ever)? (?:told|asked|said|wanted|needs|wants|asks)\b`,
+		`(?:did|does|do|have|has)(?: not)? (?:i|we|you|he|she|they) (?:just |already |really |ever )*(?:forget|forgot|forgotten|drop|dropped|save|saved|undo|undone|undid|clear|cleared|scrap|scrapped|erase|erased|delete|deleted|start|started|cancel|cancelled|remove|removed|lose|lost)\b`,
+		`(?:should|shall|must|ought) (?:i|we) (?:just |now |maybe |perhaps |really )*(?:forget|drop|save|undo|redo|clear|scrap|erase|delete|start|cancel|remove|lose|wipe|reset|take back|set aside)\b`,
+		`(?:who|why|when) (?:said|told|asked|says|would|should|did|do|does)\b`,
+		`(?:i|we|you|they|he|she) (?:could|might|may)(?: also| always| just| still| maybe| perhaps| even| as well)* (?:forget|drop|save|undo|redo|clear|scrap|erase|delete|start over|cancel|remove|lose|wipe|reset|take back|set aside)\b`,
+	}, `|`) + `)`)
+	a.might = regexp.MustCompile(lead + `(?:i|we)(?: always| also| just| still)* (?:could|might|may)(?: also| always| just| still| maybe| perhaps| even| possibly| conceivably| as well| well)* [a-z]+(?: with)?`)
 	return a
 })
+
+// changing are the acts that change what stands or what is kept.
+var changing = map[ActKind]bool{State: true, Forget: true, ForgetAllBut: true, Undo: true, Redo: true, StartOver: true, Save: true, Open: true, Take: true, SetAside: true}
+
+// settled are verbs behind "could" and "might" that do not leave a value open, and verbs of telling what was forgotten.
+var (
+	settled = wordSet("accept live stand tolerate handle manage need want say spare afford")
+	tellsIt = wordSet("mention say tell note add include give state specify put write enter type let")
+)
 
 // airing asks back where a value would be set by a clause that only airs it.
 func airing(r Reading, atoms []atom) Reading {
 	for i, a := range r.Acts {
-		if a.Kind != State && a.Kind != Check {
+		if a.Kind != Check && !changing[a.Kind] {
 			continue
 		}
 		at := atomAt(atoms, a.At)
@@ -66,18 +86,33 @@ func airing(r Reading, atoms []atom) Reading {
 			}
 			continue
 		}
+		if m := airs().undone.FindString(said); m != "" && !tellsIt[lastWord(m)] {
+			return wantedNow(a, atoms[from].at)
+		}
+		if a.Kind != State {
+			continue
+		}
 		if hatesWaste(a.Statements, said) {
 			continue
 		}
 		if !about && bidDone(atoms[to:]) {
 			continue // "I wish it were raised, please do that"
 		}
+		if m := airs().might.FindString(said); m != "" && !settled[lastWord(m)] && !settled[lastWord(strings.TrimSuffix(m, " with"))] && !strings.HasSuffix(m, " do with") && !strings.HasSuffix(m, " could use") {
+			r.Acts[i].Kind = WhatIf // "I could add an eighth to the gap"
+			continue
+		}
 		if about || airs().front.MatchString(said) || airs().back.MatchString(said) {
-			place := atoms[from].at
-			return Reading{Ask: &solver.Question{At: &place, Text: "Is that wanted now?", Choices: []string{Normal([]Act{a})}, Example: Normal([]Act{a})}}
+			return wantedNow(a, atoms[from].at)
 		}
 	}
 	return r
+}
+
+// wantedNow asks whether an act is wanted that a clause at a place only speaks of.
+func wantedNow(a Act, at int) Reading {
+	said := Normal([]Act{a})
+	return Reading{Ask: &solver.Question{At: &at, Text: "Is that wanted now?", Choices: []string{said}, Example: said}}
 }
 
 // clauseAround is the clause that an act ends in: from the last break before its last word to the next one behind it.

@@ -19,6 +19,8 @@ I would have liked X
 I couldn't fit X
 we had trouble with X
 I wish we had X
+I could go with X
+we might use X
 too bad about X
 most people have X
 people usually have X
@@ -44,6 +46,17 @@ any thoughts on X`), "\n")
 			for _, a := range Read(line, Context{}).Acts {
 				require.NotEqual(t, State, a.Kind, "%s sets %s", line, Normal([]Act{a}))
 			}
+		}
+	}
+}
+
+// An act that somebody only speaks of is not done.
+func TestWhatIsNotDone(t *testing.T) {
+	for _, line := range []string{"no need to drop the limit of eight foot on the bays", "nobody told me to forget the budget", "should I forget everything but the height",
+		"we could drop the limit of 8 ft on the bays", "I forgot to take one rail out", "I'm afraid to drop the wall 2 inches", "no need to save it as back porch"} {
+		r := Read(line, Context{})
+		for _, a := range r.Acts {
+			require.False(t, changing[a.Kind], "%s does %s", line, Normal([]Act{a}))
 		}
 	}
 }

@@ -71,6 +71,7 @@ var tryouts = []entry{
 		(i|we) [(must have|may have|must of|probably|think i)] (read|heard|measured|typed|wrote|entered|copied|took|added) (it|that|them|this|that one|this one) (wrong|wrongly|backwards|upside down|badly|off|down wrong)
 		(i|we) [(must have|may have|probably|think i)] (misread|mismeasured|misspoke|mistyped|miscounted|goofed|slipped up|messed up|botched|fumbled|misheard|misjudged) [(it|that|them|there)]`},
 	{kind: kFill, key: "fill", ways: `
+		[(oh|and|also|by the way|sorry)] [(,)] (i|we) [(almost|nearly|completely|clean|also)] (forgot|neglected|failed|omitted|meant) to (mention|say|tell you|note|include|state|specify) [(that|:|,)]
 		(i|we) (am|are) (not|un) [(quite|so|too|at all|entirely|really|yet)] (sure|certain|positive|decided) (which|what) [(one|of (them|the two|these|those))] (i|we) (prefer|like|want|should take|should use|should build|will take|would rather have) [(best|better|more|most)] [yet]
 		(i|we) (can|do|have) not (decide|decided|made up my mind|made up our minds|make up my mind|make up our minds|choose|chosen|know) [yet] [(between (them|the two)|which [(one|of (them|the two))] [(is better|is best|i prefer|we prefer|i like|we like|to (take|choose|pick|build))])] [(best|better|more|most)] [yet]
 		(i am|we are) torn [between (them|the two)]`},
