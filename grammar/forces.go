@@ -74,7 +74,7 @@ func (g *grouping) headWord(i int) bool {
 		if g.g.force == Check && !g.empty() && !g.atBreak(i) && !hasValue(g.g.items) {
 			return true // "check these marks he gave me"
 		}
-		if g.g.force == Check && g.empty() && g.g.head != nil && bidsCheck(g.g.head.text) && totals(t.text) {
+		if g.g.force == Check && g.empty() && g.g.head != nil && bidsCheck(g.g.head.text) && (totals(t.text) || cutWord(t.text) || strings.Contains(t.text, " mark")) {
 			g.g.head = t.token // "check quote 527.80"
 			return true
 		}

@@ -249,6 +249,8 @@ func (k *clause) preferred(best []int) []int {
 		switch q := solver.Quantity(aspects[a]); {
 		case q == solver.Bays && k.about("post") && !k.about("bay"):
 			return 0 // "how many posts go between the end posts"
+		case q == solver.Bays && k.head() != nil && doneTo(k.head().text):
+			return 1 // "what does that do to the bays"
 		case q == solver.Bays || q == solver.Openings:
 			if plural && k.bay == 0 {
 				return 3

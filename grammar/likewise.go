@@ -5,7 +5,7 @@ package grammar
 func joinedNumbers(in []atom) []atom {
 	var out []atom
 	for i, a := range in {
-		if a.text == "-" && a.kind == aSign && a.glued && i > 0 && i+1 < len(in) && (in[i-1].text == "and" || in[i+1].text == "and" || in[i-1].text == "a" && i > 1 && (in[i-2].text == "and" || in[i-2].text == "-")) {
+		if a.text == "-" && a.kind == aSign && a.glued && i > 0 && i+1 < len(in) && (in[i-1].text == "and" || in[i+1].text == "and" || in[i-1].text == "a" && i > 1 && in[i-2].text == "and" || out != nil && i > 1 && in[i-2].text == "-" && in[i-1].kind == aWord && in[i+1].kind == aWord) {
 			if out == nil {
 				out = append(make([]atom, 0, len(in)), in[:i]...)
 			}

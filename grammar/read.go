@@ -36,6 +36,9 @@ var setPlain = []func([]atom) []atom{
 	likeTheBoards,
 	nearFloor,
 	wantsForAll,
+	wouldChange,
+	wereTo,
+	takeFrom,
 }
 
 // Read reads a line as a person says it.
@@ -346,6 +349,10 @@ func endsInPronoun(text string) bool {
 func reasonEnd(in []token, i int) int {
 	unknown, part := false, false
 	for j := i + 1; j < len(in); j++ {
+		if in[j].kind == kQuest && j == i+1 && strings.HasSuffix(in[i].text, " of") && (j+1 == len(in) || in[j+1].kind == kComma || in[j+1].kind == kStop || in[j+1].kind == kQMark) {
+			unknown = true // "on account of the view" shows nothing
+			continue
+		}
 		if f := strings.Fields(in[j].before); j == i+1 && len(f) > 0 && wishing[f[0]] {
 			unknown = true // "so I want sicks boards" wishes
 		}

@@ -1,6 +1,9 @@
 package grammar
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // heardWhole are readers of what is heard as a whole, before any word of it is looked up.
 var heardWhole []func(*lexing, int) int
@@ -82,8 +85,8 @@ func (l *lexing) unlike(i int, f []found) []found {
 	case k == kQuest && f[0].entry.key == "hardware" && w == "get" && l.word(f[0].next) == "for":
 		return vocab().matchBut(l.reader, i, k) // "I can get brackets for three dollars each"
 	case k == kTail && w == ",":
-		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].entry.kind == kTail && g[0].next > f[0].next {
-			return nil // ", do those check out"
+		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].next > f[0].next && slices.ContainsFunc(g, func(h found) bool { return h.entry.kind == kTail }) {
+			return nil // ", do those check out", ", check his arithmetic"
 		}
 	case k == kCmd && f[0].entry.key == "take that" && l.doesIt(i, f[0].next), // "would one post do it"
 		k == kCmd && w == "drop" && (l.word(i-1) == "what" || l.word(i-1) == "which") && (l.word(i+1) == "have" || l.word(i+1) == "do" || l.word(i+1) == "did" || l.word(i+1) == "is"), // "what drop have you got"

@@ -7,7 +7,7 @@ import "strings"
 // paper has or shows, and whom no table knows, tells of one where its last word names a paper.
 
 // saying are verbs that only somebody, or something written, can have.
-var saying = wordSet("says said claims claimed insists insisted reckons reckoned swears swore maintains maintained asserts asserted believes believed states stated argues argued contends alleges alleged thinks")
+var saying = wordSet("says said claims claimed insists insisted reckons reckoned swears swore maintains maintained asserts asserted believes believed states stated argues argued contends alleges alleged thinks bets bet wagers vows guesses")
 
 // sayAll are the same of several.
 var sayAll = wordSet("say claim insist reckon swear maintain assert believe state argue think")
@@ -17,7 +17,7 @@ var tellings = wordSet("tells told assures assured promises promised informs inf
 
 // speechless are nouns and pronouns whose saying is no claim: tools that measure, oneself, nobody, and words that ask.
 var speechless = wordSet(`
-	i we you it that this which what who whoever whatever if when where why how as like than because since so and but or not no never nobody nothing none neither anyone anybody
+	i we you he she they it that this which what who whoever whatever if when where why how as like than because since so and but or not no never nobody nothing none neither anyone anybody
 	tape tapes rule ruler level laser yardstick caliper calipers gauge square measure measurement measurements reading gut heart head brain instinct experience memory conscience
 	would could should will can may might must do does did have is are was were be been let make keep set put take give want wants need needs
 `)
@@ -33,19 +33,25 @@ func (l *lexing) saidBySomeone(i int) int {
 		j++
 	}
 	from := j
-	for ; j < len(l.atoms) && j < from+5; j++ {
+	for ; j < len(l.atoms) && j < from+7; j++ {
 		w := l.word(j)
 		if j > from && l.verbOfSaying(from, j) {
 			break
 		}
-		if w == "'s" || w == "'" || w == "of" && j > from || w == "the" && j > from && l.word(j-1) == "of" || w == "-" && l.glued(j) && l.glued(j+1) {
+		if w == "'s" || w == "'" || inPlace[w] && j > from || w == "-" && l.glued(j) && l.glued(j+1) {
 			continue
 		}
-		if l.kind(j) != aWord || speechless[w] || words().numberish(w) || joints[w] {
+		if vocab().articles[w] || owned[w] {
+			if j == from || !inPlace[l.word(j-1)] {
+				return i // "on the gap my dad says 2"
+			}
+			continue
+		}
+		if l.kind(j) != aWord || l.ofClass(j, "BRACKET") || speechless[w] || words().numberish(w) || joints[w] {
 			return i
 		}
 	}
-	if j == from || j >= len(l.atoms) || j >= from+5 {
+	if j == from || j >= len(l.atoms) || j >= from+7 || inPlace[l.word(from)] || l.partIn(from) {
 		return i
 	}
 	end := l.pastVerb(j)
@@ -54,6 +60,15 @@ func (l *lexing) saidBySomeone(i int) int {
 	}
 	l.add(kHead, i, end).found = []found{{entry: claimHead}}
 	return end
+}
+
+// inPlace are words by which a speaker, or a paper, is told from others: "the label on the brackets says".
+var inPlace = wordSet("of on from at by in with behind for to under over about off near")
+
+// partIn reports whether a part of the wall, told by where it is, begins at an atom: "the opening on the plan says 36".
+func (l *lexing) partIn(i int) bool {
+	f := vocab().match(l.reader, i)
+	return len(f) > 0 && (f[0].entry.kind == kPart || f[0].entry.kind == kLoc) && inPlace[l.word(f[0].next)]
 }
 
 // verbOfSaying reports whether atom j is a verb of saying whose subject stands from atom from on.

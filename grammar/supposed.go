@@ -9,8 +9,12 @@ var supposed = []entry{
 		(just|only|purely|strictly|merely) (curious|wondering|asking|exploring|comparing|looking|checking what happens|seeing what happens) [(here|now|for now|mind)] [(,|:|;|-|--|.)] [(but|and)] [(what if|if|say|suppose|supposing|try|what about|how about|whether)]
 		(not|without) (setting|changing|keeping|saving|entering|committing to|deciding|deciding on|committing) (anything|it|that|this|a thing) [(yet|now|for now|just yet|for good)] [(,|:|;|-|--|.)] [(but|and|just|only)] [(what if|if|say|suppose|try|what about|how about)]
 		(do|please) not (set|change|keep|save|enter|commit|store|touch|write down|note|record|quote me on) (anything|a thing|it|this|that) [(down)] [(yet|now|for now|just yet|for good)] [(,|:|;|-|--|.)] [(but|and|just|only)] (what if|if|suppose|try|what about|how about)
+		(do|please) not (write|put|take|note|jot|type|punch) (it|this|that|anything|these|a thing) (down|in) [(yet|now|for now|just yet)] [(,|:|;|-|--|.)] [(but|and|just|only)] (what if|if|suppose|try|what about|how about)
 		(no|without) (commitment|commitments|obligation|promise|promises) [(yet|here)] [(,|:|;|-|--|.)] [(but|and|just|only)] [(what if|if|say|suppose|try|what about|how about)]
 		(could|can|would) (i|we|you) (do|build|make|cut|get|put together|knock together) (it|this|that|everything|all of it|it all|the lot|the whole (lot|thing|wall|job|works|shebang)) [all] (out of|from|with|using)
+		(would|will|does|do|could|might) [(the|an|any|my|our)] [PERSONKIND] PERSON (pass|allow|accept|approve|approve of|let me have|let us have|let me use|let us use|ok|okay|sign off on|go for|object to|put up with|stand for)
+		(would|will|is|could|might) IT [(still|even|all)] be (legal|safe|strong enough|stiff enough|sturdy enough|sound|solid|up to code|within code|against code|kosher|tight enough|wide enough|high enough|good enough) (with|if|at|using)
+		(suppose|supposing|say|assuming|assume|imagine|if|what if) [(the|his|her|their|that)] [PERSON] [PAPERKIND] PAPER (is|are|was|were) [(actually|really)] right (about|on|with|and) [(it is)]
 		[(is|are|was)] there (any|a|some) (way|chance|possibility|hope|means|trick|method) [(that|of|for)] [(i|we|you|me|us)] [(could|can|might|would|to)] (get by with|get away with|do with|make do with|manage with|live with|use|have|fit|do it with|getting by with|getting away with|using|having|fitting)
 		(do|would|could) you (think|reckon|suppose|say|figure|guess) [that] (i|we|it|they) (would|could|can|might|will) (get away with|get by with|make do with|manage with|live with|do with|be ok with|be okay with|be fine with|be all right with)
 		(would|will|could|do|does) (i|we|it|that) save [(me|us)] [(anything|much|a board|boards|some boards|a stick|lumber|wood|money|some money|a few dollars|a lot)] (with|if|by|using|to go with)
@@ -20,6 +24,7 @@ var supposed = []entry{
 		what if [(WHOSE)] (tape|tape measure|measurement|measurements|measuring|number|numbers|figure|figures|reading|memory) (was|is|were|are) (wrong|off|out|bad|mistaken|no good) [(and|,|so|but)] [(it|that) (is|was)] [(really|actually|in fact)]`},
 	{kind: kTail, key: "fit", loose: true, ways: `
 		be (a|any|much of a|too much of a|such a) (problem|issue|trouble|bother|disaster|mistake|headache|bad idea|good idea|stretch|squeeze|reach|big deal|worry|concern|nuisance|waste|help|improvement)
+		(would|will|is|does|could|might) IT [(still|even|all|really|then)] be (cheaper|dearer|stronger|weaker|safer|stiffer|nicer|better|worse|legal|safe|strong enough|stiff enough|sturdy enough|sturdy|up to code|within code|against code|kosher|tight enough|wide enough|good enough)
 		(would|will|might|could) look [(like|good|nice|all right|alright|ok|okay|odd|funny|silly|wrong|better|worse|fine)]
 		be (trouble|overkill|overdoing it|silly|wise|foolish|daft|pushing it|too much|too many|too few|too little|asking for trouble|cutting it close|cutting it fine|a problem|worse|ridiculous|excessive|sensible|smart|too (tight|wide|big|small|high|tall|low|narrow|close|loose|far|short|long))
 		(throw|mess|screw|foul|mix|louse|bugger) (everything|everything else|things|it all|it|that|the rest|the layout|the whole thing|all of it|all the rest) (off|up|out)

@@ -111,6 +111,10 @@ func (g *grouping) tail(i int) bool {
 		if strings.HasPrefix(t.text, "that ") && !g.asked && !g.atBreak(i) && most(g.g.items) {
 			return true // "the widest opening that will fit"
 		}
+		if g.g.force == Ask && g.g.topic == "" && hasFigure(g.g.items) && g.g.head != nil && g.g.head.text == "what" {
+			g.g.force, g.g.sense = WhatIf, nil // "she wants to know what 2x4s would look like"
+			return true
+		}
 		if g.g.force == Check && (g.g.head == nil || tellsWhether(g.g.head.text)) {
 			g.g.force = WhatIf // "tell me whether five boards would fit"
 			return true

@@ -23,8 +23,9 @@ func (l *lexing) hesitations() {
 	for i := 1; i+1 < len(l.tokens); i++ {
 		t := &l.tokens[i]
 		if t.kind == kVague && l.trailsOff(i+1) {
-			l.drop(i) // "the top ends up a hair... well, about 47 inches"
-			i--
+			for i < len(l.tokens) && (l.tokens[i].kind == kVague || l.tokens[i].kind == kComma) {
+				l.drop(i) // "the top ends up a hair... well, about 47 inches"
+			}
 			continue
 		}
 		if t.kind != kComma || !l.valueAt(i+1) {
