@@ -140,6 +140,11 @@ func (l *lexing) trimmed(f found, i int) int {
 		if l.word(last) != "as" {
 			return f.next
 		}
+	case kTeachHead:
+		if _, ok := dims[l.word(f.next)]; l.word(last) == "how" && (ok || l.word(f.next) == "many" || l.word(f.next) == "far" || l.word(f.next) == "big") {
+			return last // "teach the class | how many rails fit"
+		}
+		return f.next
 	case kCmd, kForgetTail, kHead, kWh, kQuest, kPriceVerb, kMeasured:
 	default:
 		return f.next

@@ -133,7 +133,7 @@ func tellsWhether(text string) bool {
 // comesOut reports whether a question after a dimension goes on to what comes out: "how wide | do they come out".
 func comesOut(head *token, tail string) bool {
 	w := strings.Fields(tail)
-	return head != nil && head.kind == kWh && strings.HasPrefix(head.text, "how ") && len(w) > 2 && auxiliary[w[0]] && (w[1] == "it" || w[1] == "they" || w[1] == "that" || w[1] == "those")
+	return head != nil && (head.kind == kWh && strings.HasPrefix(head.text, "how ") || head.kind == kWhere) && len(w) > 2 && auxiliary[w[0]] && (w[1] == "it" || w[1] == "they" || w[1] == "that" || w[1] == "those")
 }
 
 // endsUp reports whether a tail tells of what came out, and not from where.
