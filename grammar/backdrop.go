@@ -53,7 +53,7 @@ func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
 var joints = map[string]bool{"and": true, "but": true, "so": true, "then": true}
 
 // meantimes begin a clause that tells what else goes on at the time: "before the boys unload the truck".
-var meantimes = wordSet("before while whilst")
+var meantimes = wordSet("before while whilst once after")
 
 // causes begin a clause that tells why.
 var causes = map[string]bool{"because": true, "since": true, "as": true, "cause": true, "cos": true, "cuz": true, "so": true, "or": true, "otherwise": true, "lest": true}
@@ -181,7 +181,7 @@ func isBackdrop(part []atom, c Context, next string) bool {
 		}
 	}
 	reason := false
-	for len(w) > 0 && (joints[w[0]] || causes[w[0]] || stepBefore[w[0]] && !(w[0] == "you" && len(w) > 1 && w[1] != "see" && w[1] != "know") && w[0] != "that" || reason && w[0] == "that") {
+	for len(w) > 0 && (joints[w[0]] || causes[w[0]] || meantimes[w[0]] || stepBefore[w[0]] && !(w[0] == "you" && len(w) > 1 && w[1] != "see" && w[1] != "know") && w[0] != "that" || reason && w[0] == "that") {
 		reason = reason || meantimes[w[0]] || causes[w[0]] && (w[0] != "so" || len(w) > 1 && (w[1] == "that" || pointing[w[1]]))
 		w = w[1:]
 	}
@@ -212,6 +212,8 @@ func narrates(w []string, reason bool) bool {
 		return true
 	case pointing[w[0]]:
 		return reason
+	case len(w) > 4 && owned[w[0]] && isPerson(w[1]) && w[2] == "and" && speakers[w[3]]:
+		return true // "my daughter and I start on Saturday"
 	case reason && isPerson(w[0]), (owned[w[0]] || noun[w[0]]) && isPerson(w[1]) && reason:
 		return true // "before the boys unload the truck"
 	case auxiliary[w[1]] && !auxiliary[w[0]] && foreignSubject(w[0]):

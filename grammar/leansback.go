@@ -13,13 +13,42 @@ func (g *grouping) wantsFigure() {
 	for k := g.first; k < len(g.s.groups); k++ {
 		p := &g.s.groups[k]
 		list := strip(p.items)
-		if p.cmd != "" || len(list) == 0 || !onlyNames(list) || !tellsFigure(list) {
+		if p.cmd != "" || len(list) == 0 || !onlyNames(withoutOnly(list)) || !tellsFigure(list) {
 			continue
 		}
-		if p.force == State && p.sealed || p.force == WhatIf && p.head != nil && asksToHave(p.head.text) {
+		if p.force == State && (p.sealed || saysNeed(list)) || p.force == WhatIf && p.head != nil && asksToHave(p.head.text) {
 			p.force, p.head = Ask, nil
 		}
 	}
+}
+
+// withoutOnly drops a "just" that a stretch opens with.
+func withoutOnly(list []item) []item {
+	if len(list) > 1 && !list[0].value() && list[0].kind == kOnly {
+		return list[1:]
+	}
+	return list
+}
+
+// saysNeed reports whether a stretch opens with somebody's need: "I just need the rail count".
+func saysNeed(list []item) bool {
+	var said strings.Builder
+	for _, it := range list {
+		said.WriteString(it.before + " ")
+		if it.value() || it.kind != kOnly {
+			break
+		}
+	}
+	f := strings.Fields(said.String())
+	if len(f) < 2 || !speakers[f[0]] {
+		return false
+	}
+	for _, w := range f[1:] {
+		if w == "need" || w == "want" || w == "like" {
+			return true
+		}
+	}
+	return false
 }
 
 // figureWords name what a figure is told of: how many, how long.
@@ -242,7 +271,7 @@ func (g *grouping) hasInHand(i int) bool {
 		return false
 	}
 	for _, it := range g.list[i+1:] {
-		if !it.value() && (it.kind == kWh || it.kind == kWhere || it.kind == kQuest && !bareNoun(it.token)) {
+		if !it.value() && (it.kind == kWh || it.kind == kWhere || it.kind == kQuest && !bareNoun(it.token) || it.kind == kHead && strings.HasSuffix(it.text, " about")) {
 			return true
 		}
 	}
@@ -250,3 +279,37 @@ func (g *grouping) hasInHand(i int) bool {
 }
 
 var atHand = wordSet("holding carrying using reading looking making working")
+
+// onlyDated reports whether a bare noun stands in a clause that only tells when: "after I set the posts".
+func (g *grouping) onlyDated(i int) bool {
+	t := g.list[i]
+	if !bareNoun(t.token) {
+		return false
+	}
+	f := strings.Fields(t.before)
+	for _, w := range f {
+		if dating[w] {
+			return true
+		}
+	}
+	return len(f) > 1 && speakers[f[0]] && i > 0 && !g.list[i-1].value() && dating[lastWord(g.list[i-1].text)]
+}
+
+var dating = wordSet("once after before while until till when")
+
+// missesEach takes the cut of "what if each cut is a sixteenth too long" for what each cut misses by: no saw cut is long.
+func (g *grouping) missesEach() {
+	for i, it := range g.g.items {
+		if g.g.force != WhatIf || it.value() || it.kind != kPart || it.key() != "kerf" || !amongEach[firstWord(it.text)] {
+			continue
+		}
+		t := *it.token
+		t.kind, t.found = kOffEach, []found{{entry: missed}}
+		g.g.items[i] = item{token: &t}
+	}
+}
+
+var (
+	missed    = &entry{kind: kOffEach, key: "tolerance"}
+	amongEach = wordSet("each every all")
+)

@@ -342,7 +342,7 @@ func (l *lexing) noneIs(i int) bool {
 func (l *lexing) phrase(f []found, i int) int {
 	next := l.trimmed(f[0], i)
 	if next < f[0].next {
-		if g := vocab().match(reader{l.atoms[:next]}, i); len(g) > 0 && (g[0].next == next || f[0].entry.kind == kQuest && g[0].entry.kind == kQuest) {
+		if g := vocab().match(reader{l.atoms[:next]}, i); len(g) > 0 && (g[0].next == next || f[0].entry.kind == kQuest && (g[0].entry.kind == kQuest || l.word(next) == "run")) {
 			f, next = g, g[0].next // "the first thing I do when I | get out there" asks for no list
 		} else if f[0].entry.kind == kHead && f[0].entry.key == string(Check) && len(g) == 0 {
 			l.empty(l.word(i)) // "can you just | show me a picture" claims nothing

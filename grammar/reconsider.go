@@ -149,6 +149,9 @@ func (l *lexing) trimmed(f found, i int) int {
 	default:
 		return f.next
 	}
+	if f.entry.kind == kWh && l.word(last) == "of" {
+		return f.next // "number of bays"
+	}
 	if last <= i || !vocab().neutral[l.word(last)] && l.word(last) != "as" {
 		return f.next
 	}

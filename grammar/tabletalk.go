@@ -3,6 +3,8 @@ package grammar
 // tableTalk are ways to ask as people do with the work before them: for a table, after a figure of it, and for what comes of it all.
 var tableTalk = []entry{
 	{kind: kQuest, key: "layout", loose: true, ways: `
+		how (it|this|that|everything|things|the lot) [all] (comes|works|turns|ends|shapes|lays|pans) (out|up) [(to|as|like|at)]
+		(have|see|hear|give ME|show ME|read ME|want|need|get) (the|your|all the) (numbers|figures|results|answer|answers|reckoning) [(for|on|of) WALL]
 		(what|how) (does|will|would|do|did) [(finished|completed|whole|entire)] WALL (come|work|turn|end|shape|lay|pan) (out|up) [(to|as|like|at)]
 		how (finished|completed|whole|entire|) WALL (comes|works|turns|ends|shapes|lays|pans|divides|breaks) (out|up|down) [(to|as|like|at)]
 		(full|whole|entire|complete|final|finished|total) (layout|lay out|arrangement)
@@ -68,7 +70,7 @@ var tableTalk = []entry{
 		every (line|step|bit|figure|number) (of|in) [the] (arithmetic|sum|working|math|calculation|proof|maths|reckoning) (shown|written out|spelled out|laid out|set out|put down|written down|set down|printed)
 		[(see|show|have|want)] (the|) [(whole|full|complete|entire)] (arithmetic|working|math|maths|calculation|reckoning|sums) (shown|written out|spelled out|laid out|set out|written down) [in full]`},
 	{kind: kCmd, key: "recap", loose: true, ways: `
-		(run|go|read|talk|walk|step|look) [ME] (through|over|back) (everything|all|what|whatever|all that) (you|we) (have|have got|got|heard|know|have heard|wrote down|have down) [(from ME)] [(so far|up to now|until now|by now)]`},
+		(run|go|read|talk|walk|step|look|going) [ME] (through|over|back|back over|back through|over again) (everything|all|what|whatever|all that) (you|we) (have|have got|got|heard|know|have heard|wrote down|have down) [(from ME)] [(so far|up to now|until now|by now)]`},
 	{kind: kCmd, key: "help", loose: true, ways: `
 		instructions (for|on|about) [(how to)] (using|use|working|operating|talking to|speaking to) (this|it|you|the program|this thing|the thing|that thing)
 		(how|show me how) (to|do i|do you|does one|can i|would i) (use|work|operate|run|talk to) (this|it|you|the program|this thing|this program|this tool|the tool)
@@ -82,6 +84,21 @@ var tableTalk = []entry{
 	{kind: kFill, key: "for whom", ways: "(for|of|with|because of|on account of) (the|my|our) (little|wee|young) (one|ones|guy|guys|fella|fellas|girl|girls|boy|boys|kid|kids|people|folks)"},
 	{kind: kTailFill, key: "for ordering", ways: "for (ordering|pricing|planning|reference|comparison|(my|the|our) (notes|records|files|report|paperwork))"},
 	{kind: kQuest, key: "cautions", loose: true, ways: "(whether|if) there (is|are) [(any|some|such)] (cautions|warnings|dangers|hazards|risks|pitfalls|problems|concerns|caveats)"},
+	{kind: kTailFill, key: "as told", ways: "(with|from|out of|based on|given|using|on|by) (what|everything|all|all that) (i|we) (have told|have given|told|gave|said|have said) [you] [(so far|already)]"},
+	{kind: kFill, key: "so far", ways: "(up to|up until|until|till|by) (this point|here|now|today|this moment)\nto date"},
+	{kind: kTailFill, key: "in figures", ways: "in (figures|numbers|plain numbers|hard numbers)"},
+	{kind: kLoc, key: "per bay", sense: meaning("bay | stiffeners, stiffener spacing, rails, gap, stiffener size, rail size, bays, short, cut, measured, opening, added posts"), ways: "(do|does|will|would) (one|a|each|every) BAY (need|take|get|want|hold|have|require|call for)\n(one|a|each|every) BAY (needs|takes|gets|holds|requires|calls for)"},
+	{kind: kPart, key: "gap", sense: meaning("gap"), ways: "between (one|a|any) RAIL and (the next|next|another|the one (above|below|over|under) it|its neighbor) [(one|RAIL)]"},
+	{kind: kPart, key: "span", sense: meaning("span"), ways: "[clear] (run|stretch|reach) (between|from) [(two|both)] [END] POST [(to END POST|to the other|to the next)]"},
+	{kind: kQuest, key: "posts", loose: true, ways: "where (along|on|in|across|down) (WALL|the span|the run|the line) (do|does|should|must|will|would|shall|can) [(i|we|the|)] [(put|set|place|plant|stand|add|install|anchor|dig)] [(in|for)] (added|new|extra|additional|) POST [(go|go in|stand|land|sit|belong|come|end up|be|get set)] [(at|in)]"},
+	{kind: kQuest, key: "shopping", loose: true, ways: "(write|make|draw|put|type|print|work|fill) ME (up|out|together) (a|an|the|my) [(whole|full|complete|lumber|material|materials|shopping)] (order|list) [(for|to give) (the|) (yard|lumberyard|lumber yard|store|clerk)]"},
+	{kind: kQuest, key: "steps", loose: true, ways: "[in] (what|which) (order|sequence) (do|should|would|must|shall|can) (i|we|one|they) (go|set) about (it|this|that|things|the work|the job|building it|putting it up)"},
+	{kind: kQuest, key: "cautions", loose: true, ways: `
+		(anything|something|what) [(about|in|with|on) (this|it|that|here|the (wall|plan|layout))] [(that|which)] (should|would|could|might|ought to|will) (make|have|get|leave|keep|give) ME (nervous|worried|uneasy|think twice|worry|worrying|up at night|concerned|careful|pause|stop and think)
+		(what|anything) [(that|which)] (would|will|might|could|should|is) [(a|an|the|my|going to)] PERSON [(going to|likely to)] (pick on|pick at|flag|object to|find fault with|complain about|complain of|not like|raise|call out|frown at|frown on|balk at|red tag) [(here|in it|on it|about it|in this|on this|with this)]`},
+	{kind: kTailFill, key: "for whom", ways: "take it (slow|slowly|easy|from the top|one step at a time) [(and|,|with (ME|PERSON))]"},
+	{kind: kCmd, key: "help", loose: true, ways: "(do not|can not|could not|never) (get|understand|see|follow|grasp|figure out|know) (how|what) [to] [(i|you|it|this|that|one)] (use|works|work|talk to|am supposed to (say|do|type|ask)|can (say|ask|type)|should (say|ask|type)) [(this|it|you|with this|here)]"},
+	{kind: kTail, key: "why", loose: true, ways: "found\n(is|was|are|were|gets|got|being|been) (found|arrived at|come by|derived|reckoned|settled on|settled)"},
 	{kind: kFill, key: "any number", ways: "any (number|count|amount|quantity) of"},
 	{kind: kReason, key: "reason", ways: "so (both|all|everything|everybody|the two|all of|each|every)"},
 }

@@ -94,6 +94,9 @@ func (g *grouping) tail(i int) bool {
 		}
 		return true
 	case "too":
+		if strings.HasSuffix(t.text, "too long") || strings.HasSuffix(t.text, "too short") {
+			g.missesEach()
+		}
 		return (g.g.force == Check || g.g.force == WhatIf) && hasValue(g.g.items) // "is seven too many"
 	case "teach":
 		if (g.g.force == Why || g.g.force == Ask) && g.g.topic == "" && !g.empty() && findsOut(g.g.head) {
