@@ -263,7 +263,7 @@ func upTheWall(g *group, list []item) bool {
 // buy", "I'm holding a story stick, what marks go on it".
 func (g *grouping) hasInHand(i int) bool {
 	t := g.list[i]
-	held := i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kHave && (strings.HasPrefix(g.list[i-1].text, "i have") || strings.HasPrefix(g.list[i-1].text, "we have")) && t.before == ""
+	held := i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kHave && (strings.HasPrefix(g.list[i-1].text, "i have") || strings.HasPrefix(g.list[i-1].text, "we have")) && (t.before == "" || vocab().articles[t.before])
 	for _, w := range strings.Fields(t.before) {
 		held = held || atHand[w] && (strings.HasPrefix(t.before, "i am") || strings.HasPrefix(t.before, "we are"))
 	}
