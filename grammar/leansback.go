@@ -127,6 +127,10 @@ func (s *speech) boundedLast(head string) *solver.Name {
 
 // ofNothing asks back where a question leans on what was spoken of before, and nothing was: "how long is it".
 func (s *speech) ofNothing(g *group, list []item) bool {
+	if g.head != nil && len(list) == 0 && !s.ofPost() && (g.head.text == "how tall" || g.head.text == "how high") && severalAgain(g.items) {
+		s.fail(g.head.at, solver.Question{Text: "How tall is what?", Choices: []string{"ask wall height", "ask post height"}, Example: "how tall is the added post"})
+		return true // "how tall are they": no wall
+	}
 	if s.c.Answered || len(s.acts) > 0 || s.carry.name != nil || g.head == nil || len(list) > 0 {
 		return false
 	}
@@ -141,6 +145,16 @@ func (s *speech) ofNothing(g *group, list []item) bool {
 		return false
 	}
 	return true
+}
+
+// severalAgain reports whether words stand for several things that were spoken of: "are they".
+func severalAgain(list []item) bool {
+	for _, it := range list {
+		if !it.value() && it.kind == kIt && helping[firstWord(it.text)] != "" {
+			return true
+		}
+	}
+	return false
 }
 
 // shrinks drops the verb at the end of a question after what becomes of something: "tell me what the gap shrinks to".

@@ -29,7 +29,7 @@ var tableTalk = []entry{
 		what (do|does|is|are|did) [(each|every)] [of] (RAIL|pieces|piece|STIFF|added posts) (get|being|getting|be|) (cut|chopped|sawn|sawed|trimmed|cut off) [(down|off)] (to|at)
 		what (it|they|these|those|them) [(get|getting|being)] (cut|chopped|sawn|sawed) [(down|off)] (to|at)
 		(length|lengths) for (the saw|the chop saw|the cut|the cuts|cutting|each cut|every cut)`},
-	{kind: kQuest, key: "shopping", ways: "(lumber|material|materials|wood|timber|board|yard|store|hardware) order\norder (for|to) (the yard|the lumberyard|the lumber yard|the store)"},
+	{kind: kQuest, key: "shopping", ways: "(lumber|material|materials|wood|timber|board|yard|store|hardware) order"},
 	{kind: kQuest, key: "shopping", loose: true, ways: `
 		(list|rundown|count|schedule|tally|inventory) of [(all|every|everything)] [(the)] (material|materials|lumber|wood|timber|supplies|boards to buy|things to buy)
 		(make|write|draw|fill|put|work|figure|type|print) (up|out|together) (a|the|my|our) [(whole|full|complete)] (material|materials|lumber|wood|shopping|buying) (order|list)
