@@ -38,6 +38,10 @@ func (s *speech) do(g *group) {
 	case g.force == WhatIf || g.force == WhyNot || g.force == Check:
 		s.tried(g)
 	case g.force == Ask:
+		if g.topic == "layout" && g.head != nil && s.boundedLast(g.head.text) != nil && len(strip(idleGone(g.items))) == 0 {
+			s.act(g, Act{Kind: Ask, Name: s.boundedLast(g.head.text)}) // "doorway at least 34, what does it come to"
+			return
+		}
 		if g.topic == "layout" && g.head != nil && strings.HasSuffix(g.head.text, "come to") && s.boughtLast() {
 			g.topic = "cost" // "add one spare board, and what does that come to"
 		}

@@ -52,6 +52,9 @@ func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
 // joints begin a clause that goes on from the one before it.
 var joints = map[string]bool{"and": true, "but": true, "so": true, "then": true}
 
+// meantimes begin a clause that tells what else goes on at the time: "before the boys unload the truck".
+var meantimes = wordSet("before while whilst once after")
+
 // causes begin a clause that tells why.
 var causes = map[string]bool{"because": true, "since": true, "as": true, "cause": true, "cos": true, "cuz": true, "so": true, "or": true, "otherwise": true, "lest": true}
 
@@ -73,6 +76,9 @@ func clauseStarts(atoms []atom) []int {
 		case atoms[i].text == "to" && i > 1 && aims(wordsAhead(atoms[i:])):
 		case atoms[i].text == "and" && i-starts[len(starts)-1] == 2 && atoms[i-2].text == "any":
 			continue // "any taller and it blocks the view"
+		case atoms[i].text == "and" && speakers[reader{atoms}.word(i+1)] && isPerson(atoms[i-1].text):
+			continue // "my son and I are starting Saturday"
+		case meantimes[atoms[i].text] && subjectAt(atoms, i+1):
 		case atoms[i].text == "so" && i+1 < len(atoms) && atoms[i+1].text == "that" && isFloor(atoms[i-1].text):
 			continue // "he sloped our patio so that it falls a quarter a foot"
 		case atoms[i].text == "so" && i+1 < len(atoms) && plansFor[atoms[i+1].text]: // "the lad miscuts things so figure ten percent spare"
@@ -175,14 +181,14 @@ func isBackdrop(part []atom, c Context, next string) bool {
 		}
 	}
 	reason := false
-	for len(w) > 0 && (joints[w[0]] || causes[w[0]] || stepBefore[w[0]] && !(w[0] == "you" && len(w) > 1 && w[1] != "see" && w[1] != "know") && w[0] != "that" || reason && w[0] == "that") {
-		reason = reason || causes[w[0]] && (w[0] != "so" || len(w) > 1 && (w[1] == "that" || pointing[w[1]]))
+	for len(w) > 0 && (joints[w[0]] || causes[w[0]] || meantimes[w[0]] || stepBefore[w[0]] && !(w[0] == "you" && len(w) > 1 && w[1] != "see" && w[1] != "know") && w[0] != "that" || reason && w[0] == "that") {
+		reason = reason || meantimes[w[0]] || causes[w[0]] && (w[0] != "so" || len(w) > 1 && (w[1] == "that" || pointing[w[1]]))
 		w = w[1:]
 	}
 	if pleads(w) || aims(w) || looksLike(w) || keepsThem(w) {
 		return true
 	}
-	if len(w) < 3 || !narrates(w, reason) {
+	if len(w) < 3 && !(len(w) == 2 && meantimes[part[0].text]) || !narrates(w, reason) {
 		return false
 	}
 	looked := speakers[w[0]] && len(w) > 1 && looks[w[1]]
@@ -206,6 +212,10 @@ func narrates(w []string, reason bool) bool {
 		return true
 	case pointing[w[0]]:
 		return reason
+	case len(w) > 4 && owned[w[0]] && isPerson(w[1]) && w[2] == "and" && speakers[w[3]]:
+		return true // "my daughter and I start on Saturday"
+	case reason && isPerson(w[0]), (owned[w[0]] || noun[w[0]]) && isPerson(w[1]) && reason:
+		return true // "before the boys unload the truck"
 	case auxiliary[w[1]] && !auxiliary[w[0]] && foreignSubject(w[0]):
 		return true // "kids are yelling"
 	case owned[w[0]] || noun[w[0]] || reason:
@@ -251,6 +261,9 @@ var viewed = wordSet(`
 	wrote written text texted mark marks marked proposal swears swore believes believed worked note notes noted paper
 	argue argues argued believe expert chart table book code rule rules
 `)
+
+// daysOfWeek are no misspellings of anything.
+var daysOfWeek = wordSet("monday tuesday wednesday thursday friday saturday sunday")
 
 // wishing are verbs that wish: what they wish of the wall is never left out.
 var wishing = wordSet("want wants need needs prefer use put set make keep have")
@@ -308,14 +321,14 @@ func nothingOfTheWall(list []token, reason, led, wished bool) bool {
 			}
 		case kPart, kLoc, kDim, kSide, kItem, kNot, kNo, kMore, kFixed, kTail:
 			parts = parts || t.kind != kDim
-			wall = wall || t.kind == kPart && t.key() != "kerf" && t.key() != "tape"
+			wall = wall || t.kind == kPart && t.key() != "kerf" && t.key() != "tape" && t.key() != "through"
 			if !reason && !led {
-				if t.kind != kPart || t.key() != "rail" && t.key() != "size" && t.key() != "tape" && t.key() != "beyond" {
+				if t.kind != kPart || t.key() != "rail" && t.key() != "size" && t.key() != "tape" && t.key() != "beyond" && t.key() != "through" {
 					return false
 				}
 			}
 		case kUnknown:
-			if !foreign(t) || words().numberish(t.text) {
+			if !isPerson(t.text) && (!foreign(t) || words().numberish(t.text)) {
 				return false
 			}
 			unknown++

@@ -51,6 +51,7 @@ func (l *lexing) bind() {
 	l.belowIs()
 	l.toldOfPosts()
 	l.boardsHad()
+	l.amidBays()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {

@@ -274,6 +274,12 @@ func (g *grouping) quest(i int) bool {
 	if g.onlyAsks() {
 		g.g = group{force: State} // "and also give me the cuts"
 	}
+	if g.onlyDated(i) {
+		return false // "once the posts are in, what do I do"
+	}
+	if g.hasInHand(i) {
+		return true // "I've got the cut list, what about the marks"
+	}
 	if c := t.as(kCmd); c != nil && c.key == "recap" && strings.HasPrefix(t.text, "what did") {
 		t.kind = kCmd // "what did I ask for"
 		return g.command(i)

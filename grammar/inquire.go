@@ -13,7 +13,10 @@ func (s *speech) asked(g *group) {
 			g.sense = append(g.sense, sense{may: lengthAspects}) // "what do the bays measure"
 		}
 	}
-	list := strip(idleGone(g.items))
+	list := shrinks(strip(idleGone(g.items)))
+	if s.ofNothing(g, list) {
+		return
+	}
 	if g.topic == "" && len(list) == 0 && g.head != nil && g.head.as(kQuest) != nil {
 		g.topic = g.head.as(kQuest).key
 	}
@@ -199,7 +202,7 @@ func (k *clause) oneRail() bool {
 // askable reports whether the words of a question can be after what was spoken of last: "how many?" after a count.
 func (s *speech) askable(senses []sense) bool {
 	a := aspectIndexOf(s.carry.name.Quantity)
-	return a < 0 || len(senses) == 0 || senses[0].all().has(a)
+	return a < 0 || len(senses) == 0 || common(senses).has(a)
 }
 
 // namePick takes the surest of what the senses have in common. Where a count and a size or a length are as sure, the
@@ -298,6 +301,10 @@ func (s *speech) why(g *group) {
 	}
 	if g.topic == "" && buysBoards(list) {
 		g.topic, list = "shopping", nil // "why am I buying all those boards"
+	}
+	if g.topic == "shopping" && upTheWall(g, g.items) {
+		s.act(g, Act{Kind: Why, Name: &solver.Name{Quantity: solver.Rails}}) // "why so many boards in each bay"
+		return
 	}
 	if g.topic != "" {
 		wall, _ := withoutWall(list)

@@ -28,6 +28,7 @@ var leadClauses = [][]string{
 	{"hi", "there"}, {"hello", "there"}, {"hey", "there"}, {"hi"}, {"hello"}, {"howdy"}, {"good", "morning"}, {"good", "afternoon"}, {"good", "evening"}, {"good", "day"}, {"morning"}, {"evening"},
 	{"thanks"}, {"thank", "you"}, {"great"}, {"perfect"}, {"fine"}, {"good"}, {"nice"}, {"cool"}, {"right", "then"}, {"alright", "then"}, {"ok", "then"}, {"okay", "then"}, {"well", "then"}, {"now", "then"}, {"very", "well"},
 	{"one", "more", "thing"}, {"another", "thing"}, {"oh", "one", "more", "thing"}, {"by", "the", "way"}, {"as", "i", "said"}, {"like", "i", "said"}, {"next"}, {"first"}, {"first", "off"}, {"first", "of", "all"},
+	{"i", "forgot"}, {"i", "forget"}, {"i", "have", "forgotten"}, {"we", "forgot"}, {"remind", "me"},
 	{"sorry", "to", "bother", "you"}, {"sorry", "to", "trouble", "you"}, {"excuse", "me"}, {"let", "us", "see"}, {"let", "me", "see"}, {"for", "this", "wall"}, {"for", "the", "wall"}, {"here"}, {"if", "you", "please"},
 }
 

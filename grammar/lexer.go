@@ -31,7 +31,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		lookedOver,
 		stacks,
 		assortment, takenIn, spendings,
-		ironwork, sawing, walkthroughs)
+		ironwork, sawing, walkthroughs,
+		tableTalk)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {
@@ -150,7 +151,7 @@ func (l *lexing) step(i int) int {
 		f = vocab().match(reader{l.atoms[:i+1]}, i) // "set the post a foot in from the left"
 		fEnd = i + 1
 	}
-	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i-1) == "no" || l.word(i+1) == "of" || l.word(i-1) == "the" && l.word(i+1) != "the") {
+	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i-1) == "no" || l.word(i+1) == "of" || l.word(i+1) == "to" && l.endsAt(i+2) || l.word(i-1) == "the" && l.word(i+1) != "the") {
 		f = vocab().matchBut(l.reader, i, kCmd) // "a drop of 30"
 	}
 	if len(f) > 0 && (f[0].entry.key == "take that" || f[0].entry.kind == kEnter) && l.word(i) == "take" && l.names(f[0].next) && l.word(f[0].next+1) != "up" {
@@ -341,7 +342,7 @@ func (l *lexing) noneIs(i int) bool {
 func (l *lexing) phrase(f []found, i int) int {
 	next := l.trimmed(f[0], i)
 	if next < f[0].next {
-		if g := vocab().match(reader{l.atoms[:next]}, i); len(g) > 0 && (g[0].next == next || f[0].entry.kind == kQuest && g[0].entry.kind == kQuest) {
+		if g := vocab().match(reader{l.atoms[:next]}, i); len(g) > 0 && (g[0].next == next || f[0].entry.kind == kQuest && (g[0].entry.kind == kQuest || l.word(next) == "run")) {
 			f, next = g, g[0].next // "the first thing I do when I | get out there" asks for no list
 		} else if f[0].entry.kind == kHead && f[0].entry.key == string(Check) && len(g) == 0 {
 			l.empty(l.word(i)) // "can you just | show me a picture" claims nothing
@@ -408,6 +409,9 @@ func (l *lexing) phrase(f []found, i int) int {
 		if end := l.tail(t, next); end != next { // shorter where the command was none
 			return end
 		}
+	}
+	if kind == kWh {
+		return l.theirTurn(next)
 	}
 	if (kind == kRel || kind == kChange) && l.word(next) == "-" && l.glued(next+1) && f[0].entry.key == "=" {
 		return l.negative(next)

@@ -12,6 +12,9 @@ func (g *grouping) command(i int) bool {
 	if k := t.key(); (k == "recap" || k == "help" || k == "show it all") && g.empty() && g.g.force == Ask && g.g.head != nil && !strings.Contains(g.g.head.text, "what") {
 		g.g = group{force: State} // "let me hear what you've got from me", "give me the long version"
 	}
+	if t.key() == "help with" && g.empty() && g.g.force == Ask && strings.HasPrefix(t.text, "how ") {
+		g.g = group{force: State} // "tell me how I'd say something about the opening"
+	}
 	if k := t.key(); g.g.force == Check && onlyTo(g.g.items) && g.g.head != nil && g.g.head.kind == kHead && !hasFigure(g.list[i:]) && (k == "forget" || k == "undo" || k == "forget all but") {
 		g.g = group{force: State} // "he says never mind the stiffeners"
 	}

@@ -74,7 +74,7 @@ func onlyWhy(list []token) bool {
 
 // foreign reports whether an unknown word is far from every word of the vocabulary.
 func foreign(t *token) bool {
-	if words().known[t.text] {
+	if words().known[t.text] || daysOfWeek[t.text] {
 		return true // a word of some phrase, which means nothing here
 	}
 	return strings.Trim(t.text, "abcdefghijklmnopqrstuvwxyz") == "" && len(t.text) > 2 && len(words().near(t.text)) == 0

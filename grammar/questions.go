@@ -13,7 +13,7 @@ var questions = []entry{
 	{kind: kWh, key: "apart", sense: meaning("| gap, stiffener spacing, centers, span, opening from left, opening from right, post from left, post from right, bottom gap, drop, bracket ear, bracket reach, rail top, base height, post leans, floor at right"), loose: true, ways: "how far"},
 	{kind: kWh, key: "apart", sense: meaning("gap, stiffener spacing | centers, span, opening from left, opening from right, post from left, post from right, bottom gap, drop, bracket ear, bracket reach, rail top, base height, post leans, floor at right"), loose: true, ways: "how (far|close|wide) (apart|together)\nhow (far|close) between"},
 	{kind: kWh, key: "thick", sense: meaning("| bracket thickness, slab thickness, kerf"), loose: true, ways: "how thick"},
-	{kind: kWh, key: "much", sense: meaning("?cost | spare, gap, bottom gap, fit, kerf, trim, budget, drop, bracket clearance, bracket ear, bracket reach, floor at right"), loose: true, ways: "how much\nhow far (down|up)"},
+	{kind: kWh, key: "much", sense: meaning("?cost | spare, opening, bay, gap, bottom gap, fit, kerf, trim, budget, drop, bracket clearance, bracket ear, bracket reach, floor at right"), loose: true, ways: "how much\nhow far (down|up)"},
 	{kind: kWh, key: "what", sense: meaning("| *"), loose: true, ways: `
 		what
 		which

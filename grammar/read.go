@@ -378,6 +378,9 @@ func reasonEnd(in []token, i int) int {
 			}
 			return i
 		case kQuest, kWh:
+			if in[j].kind == kWh && in[j].text == "count" && helping[lastWord(in[j].before)] != "" {
+				continue // "so I can count my brackets"
+			}
 			if strings.HasPrefix(in[i].text, "because") && strings.HasSuffix(in[j].before, "that is") {
 				continue // "because that's how many brackets came"
 			}

@@ -143,9 +143,17 @@ func (l *lexing) trimmed(f found, i int) int {
 		if l.word(last) != "as" {
 			return f.next
 		}
+	case kTeachHead:
+		if _, ok := dims[l.word(f.next)]; l.word(last) == "how" && (ok || l.word(f.next) == "many" || l.word(f.next) == "far" || l.word(f.next) == "big") {
+			return last // "teach the class | how many rails fit"
+		}
+		return f.next
 	case kCmd, kForgetTail, kHead, kWh, kQuest, kPriceVerb, kMeasured:
 	default:
 		return f.next
+	}
+	if f.entry.kind == kWh && l.word(last) == "of" {
+		return f.next // "number of bays"
 	}
 	if last <= i || !vocab().neutral[l.word(last)] && l.word(last) != "as" {
 		return f.next

@@ -14,7 +14,8 @@ var saids = []entry{
 		what (you|do you|have you) (got|have) from (me|us) [(so far|up to now|until now)]
 		what (you|do you|have you) [(got|have)] [(down|written down|noted down|recorded|on file|on record)] [(for|about|on)] (me|us|my wall|so far)
 		what you (have|have got|got) down
-		(i|we) (lost track|lost count|forgot|forget|have lost track|can not remember|do not remember|do not recall|have forgotten) [(of)] [(what|everything)] [(i|we)] [(have)] [(told|said|given|entered|set|gave)] [you]`},
+		(i|we) (lost track|lost count|have lost track) [of (what|everything|it all|all of it) [(i|we)] [(have)] [(told|said|given|entered|set|gave)] [you]]
+		(i|we) (forgot|forget|can not remember|do not remember|do not recall|have forgotten) (what|everything|all|half of what) [(i|we)] [(have)] [(told|said|given|entered|set|gave)] [you]`},
 	{kind: kCmd, key: "undo", loose: true, ways: "(one|a) step (back|backward|backwards)"},
 	{kind: kCmd, key: "quit", loose: true, ways: "that is me (done|finished|through|off|sorted|all set)\n(that is|that 's) (it|all|everything) for me [(today|now|for today|for now)]\n(settled|sorted) [(,)] (goodbye|bye)"},
 	{kind: kCmd, key: "save", ways: "(stash|stow|archive|park|bank|record|tuck|put|keep|save|store|file) [(this|it|that|these|all of this|all this|the lot|mine|ours|what (i|we) have [(so far|now|here|got)]|everything [(i|we)] [(have)] [(so far|said)])] [(one|plan|design|wall|version|layout|lot)] [(away|by|aside)] (as|under [the] [name] [of])"},

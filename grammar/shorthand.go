@@ -8,7 +8,7 @@ import (
 
 // rewritten sets a line right before any word of it is looked up: each step knows one turn of phrase, and leaves all else.
 func rewritten(in []atom) []atom {
-	for _, step := range []func([]atom) []atom{dotted, costlier, shorthand, asEver, fluent, bystanders, mindings, whatFor, callers, fold} {
+	for _, step := range []func([]atom) []atom{dotted, costlier, shorthand, asEver, fluent, bystanders, mindings, whatFor, orderHas, callers, fold} {
 		in = step(in)
 	}
 	return in

@@ -89,11 +89,14 @@ func pleased(atoms []atom, in []token) []token {
 		return in
 	}
 	part := false
+	if i := len(in) - 1; i > 0 && in[i].kind == kNum && in[i].before == "all" && in[i-1].kind == kComma {
+		in = in[:i-1] // "gap, opening, post height, all three please"
+	}
 	for i := range in {
 		switch in[i].kind {
 		case kPart, kLoc:
 			part = part || in[i].key() != "wall"
-		case kDim, kAnd, kComma, kStop, kKnowing:
+		case kDim, kAnd, kComma, kStop, kKnowing, kTailFill:
 		default:
 			return in
 		}

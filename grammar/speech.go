@@ -160,6 +160,7 @@ func (s *speech) sentence(list []item, asked bool) {
 	g.whatIfLast()
 	g.interrogative()
 	g.topicFirst()
+	g.wantsFigure()
 	g.conditions()
 	g.provisos()
 	if asked {

@@ -94,6 +94,9 @@ func (g *grouping) tail(i int) bool {
 		}
 		return true
 	case "too":
+		if strings.HasSuffix(t.text, "too long") || strings.HasSuffix(t.text, "too short") {
+			g.missesEach()
+		}
 		return (g.g.force == Check || g.g.force == WhatIf) && hasValue(g.g.items) // "is seven too many"
 	case "teach":
 		if (g.g.force == Why || g.g.force == Ask) && g.g.topic == "" && !g.empty() && findsOut(g.g.head) {
@@ -137,7 +140,7 @@ func tellsWhether(text string) bool {
 // comesOut reports whether a question after a dimension goes on to what comes out: "how wide | do they come out".
 func comesOut(head *token, tail string) bool {
 	w := strings.Fields(tail)
-	return head != nil && head.kind == kWh && strings.HasPrefix(head.text, "how ") && len(w) > 2 && auxiliary[w[0]] && (w[1] == "it" || w[1] == "they" || w[1] == "that" || w[1] == "those")
+	return head != nil && (head.kind == kWh && strings.HasPrefix(head.text, "how ") || head.kind == kWhere) && len(w) > 2 && auxiliary[w[0]] && (w[1] == "it" || w[1] == "they" || w[1] == "that" || w[1] == "those")
 }
 
 // endsUp reports whether a tail tells of what came out, and not from where.

@@ -11,12 +11,12 @@ import (
 func (k *clause) tolerance() (reading, bool) {
 	each := k.has(kOffEach) != nil || k.offEach() || k.has(kEach) != nil && k.about("rail") && k.has(kOffTail) != nil && k.force == WhatIf
 	each = each || k.force == WhatIf && (k.has(kOff) != nil || k.has(kOffTail) != nil) && k.everyOne()
-	each = each || k.eachOff()
-	if !each || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kEach, kPer, kOff, kRunWide, kMore, kOut, kFor, kCutWord) {
+	each = each || k.eachOff() || k.eachLong()
+	if !each || len(k.values) != 1 || len(k.sides) > 0 || !k.only(kOffEach, kOffTail, kEach, kPer, kOff, kRunWide, kMore, kOut, kFor, kCutWord) && !k.eachLong() {
 		return reading{}, false
 	}
 	for _, i := range k.things {
-		if key := k.items[i].key(); key != "rail" && key != "in all" && key != "rest" {
+		if key := k.items[i].key(); !k.eachLong() && key != "rail" && key != "in all" && key != "rest" {
 			return reading{}, false
 		}
 	}
@@ -27,6 +27,36 @@ func (k *clause) tolerance() (reading, bool) {
 	m := made{st: solver.Of(solver.Tolerance, solver.Eq, v), at: k.at(), kind: solver.Length}
 	m.doubt = k.s.doubt(m, *k.items[k.values[0]].lim.lo, amount{})
 	return k.finish(reading{made: []made{m}})
+}
+
+// eachLong reports whether every cut is tried a little too long: "what if each cut is a sixteenth too long". No saw cut is that wide,
+// and no board is cut short by it.
+func (k *clause) eachLong() bool {
+	if k.force != WhatIf || len(k.values) != 1 {
+		return false
+	}
+	v, ok := k.length(k.values[0])
+	if !ok || v.Unit == solver.Inch && !v.Num.Less(exact.New(3, 4)) || v.Unit == solver.Millimeter && !v.Num.Less(exact.Int(20)) {
+		return false
+	}
+	long, every := false, false
+	for _, t := range k.items[k.values[0]].lim.tail {
+		long = long || t.text == "long"
+	}
+	for i, it := range k.items {
+		if i > k.values[0] {
+			long = long || it.text == "long"
+			continue
+		}
+		for _, w := range strings.Fields(it.before) {
+			every = every || w == "each" || w == "every" || w == "all"
+		}
+		if !it.value() {
+			w := firstWord(it.text)
+			every = every || w == "each" || w == "every" || w == "all"
+		}
+	}
+	return long && every
 }
 
 // eachOff reports whether each piece is said to be off by less than an inch: "every board's half a millimeter out".

@@ -23,8 +23,10 @@ func (g *grouping) topicFirst() {
 			t.kind = kPart
 			b.items = append([]item{{token: &t}}, b.items...) // "the posts, how tall are they"
 			*a = *b
-		case (a.force == State && a.head == nil || a.force == WhatIf && a.head != nil && strings.HasSuffix(a.head.text, "about")) && onlyNames(a.items) && !names(b.items) && (b.cmd == "why that" || b.cmd == "" && g.free(b)):
-			if b.topic == "cost" {
+		case a.force == State && a.head == nil && piecesOf(a.items) && b.force == Ask && b.topic == "cuts":
+			*a = *b // "each piece, what's it cut at"
+		case (a.force == Check && a.head != nil && doubts(a.head.text) || a.force == State && a.head == nil || a.force == WhatIf && a.head != nil && strings.HasSuffix(a.head.text, "about")) && onlyNames(a.items) && !names(b.items) && (b.cmd == "why that" || b.cmd == "" && (g.free(b) || (b.topic == "layout" || b.topic == "cost") && b.head != nil && comesTo(b.head.text) && measuresOnly(a.items))):
+			if b.topic == "cost" || b.topic == "layout" {
 				b.topic, b.sense = "", []sense{meaning("| *")} // "floor to the first board, how much is it"
 			}
 			if b.cmd == "why that" {
@@ -54,6 +56,16 @@ func (g *grouping) asksOf(b *group) bool {
 // the place or the length of a thing alone.
 func (g *grouping) free(b *group) bool {
 	return b.topic == "" || b.topic == "cost" && b.head != nil && strings.HasPrefix(b.head.text, "how much is it") || b.topic == "posts" && b.head != nil && strings.HasPrefix(b.head.text, "where")
+}
+
+// doubts reports whether somebody doubts what a claim tells.
+func doubts(text string) bool {
+	for _, w := range []string{"doubt", "question", "dispute", "quer", "challeng"} {
+		if strings.Contains(text, " "+w) {
+			return true
+		}
+	}
+	return false
 }
 
 // onlyNames reports whether a stretch does nothing but name a thing.

@@ -44,6 +44,7 @@ var classes = []wordClass{
 		principal parent parents coach dean superintendent instructor aide manufacturer maker
 		girls boys lads freshman freshmen sophomore sophomores junior juniors
 		lady gentleman gent clerks staff landlady coworker colleague son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift
+		pa ma papa mama pal
 		youngster youngsters rookie greenhorn intern novice journeyman laborer labourer foreperson granny nan auntie aunt
 		oldtimer timer sawmill millwright bookkeeper accountant drafter draftsman drafting rep salesrep realtor dude bloke geezer gaffer surveyors builders contractors carpenters`},
 	{"PAPER", `catalog catalogue website listing flyer leaflet datasheet pamphlet sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
@@ -68,7 +69,7 @@ var classes = []wordClass{
 		represents represented testifies testified alleges allege alleged advises advise advised indicates indicate indicated quotes quote quoted argues argue argued holds
 		specify details dimensions dimensioned drew puts gives give gave announces announced remarks mentions mention mentioned feels felt guarantees guarantee guaranteed vows promises promise recommends recommend recommended`},
 	{"CAN", "can could might may would will should shall"},
-	{"TELL", "email forward tell give show read gimme list call name get print send hand fetch display pull provide lay spell"},
+	{"TELL", "shout holler rattle email forward tell give show read gimme list call name get print send hand fetch display pull provide lay spell"},
 	{"ME", "me us them him her everybody everyone"},
 	{"FIRST", "first 1st"},
 	{"BUY", "buy purchase order acquire"},
@@ -137,6 +138,7 @@ var compounds = []struct{ ways, word string }{
 	{"tip top | very top", "top"},
 	{"breathing (room|space)", "daylight"},
 	{"dn", "down"},
+	{"wether", "whether"},
 	{"ttl", "total"},
 	{"frm", "from"},
 	{"btwn | btween | betwixt | twixt | tween", "between"},
