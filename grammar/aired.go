@@ -58,8 +58,8 @@ var airs = sync.OnceValue(func() (a struct{ front, back, about, undone, might *r
 	return a
 })
 
-// changing are the acts that change what stands or what is kept.
-var changing = map[ActKind]bool{State: true, Forget: true, ForgetAllBut: true, Undo: true, Redo: true, StartOver: true, Save: true, Open: true, Take: true, SetAside: true}
+// alters are the acts that change what stands or what is kept.
+var alters = map[ActKind]bool{State: true, Forget: true, ForgetAllBut: true, Undo: true, Redo: true, StartOver: true, Save: true, Open: true, Take: true, SetAside: true}
 
 // settled are verbs behind "could" and "might" that do not leave a value open, and verbs of telling what was forgotten.
 var (
@@ -70,7 +70,7 @@ var (
 // airing asks back where a value would be set by a clause that only airs it.
 func airing(r Reading, atoms []atom) Reading {
 	for i, a := range r.Acts {
-		if a.Kind != Check && !changing[a.Kind] {
+		if a.Kind != Check && !alters[a.Kind] {
 			continue
 		}
 		at := atomAt(atoms, a.At)

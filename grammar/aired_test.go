@@ -56,7 +56,7 @@ func TestWhatIsNotDone(t *testing.T) {
 		"we could drop the limit of 8 ft on the bays", "I forgot to take one rail out", "I'm afraid to drop the wall 2 inches", "no need to save it as back porch"} {
 		r := Read(line, Context{})
 		for _, a := range r.Acts {
-			require.False(t, changing[a.Kind], "%s does %s", line, Normal([]Act{a}))
+			require.False(t, alters[a.Kind], "%s does %s", line, Normal([]Act{a}))
 		}
 	}
 }
