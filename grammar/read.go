@@ -75,9 +75,15 @@ func Read(line string, c Context) Reading {
 		return askedBack(0, "What does that come to for the wall?", "opening at least 32")
 	}
 	atoms = left
+	if back, ok := readTakenBack(atoms, c, true); ok {
+		return back
+	}
 	r, atoms := readLed(atoms, c)
 	if r.Ask == nil || c.deep {
 		return r
+	}
+	if back, ok := readTakenBack(atoms, c, false); ok {
+		return back
 	}
 	if r = reread(atoms, c, r); r.Ask == nil {
 		return r
