@@ -200,6 +200,13 @@ func planName(w []atom, c Context) string {
 		return ""
 	}
 	name := wordsTogether(w)
+	pointed := true
+	for _, a := range w {
+		pointed = pointed && pointsAtPlan[a.text]
+	}
+	if pointed {
+		return "" // "the other one"
+	}
 	for _, known := range append(append([]string{}, c.Walls...), c.Saved...) {
 		if strings.EqualFold(name, known) {
 			return name
@@ -220,6 +227,9 @@ func planName(w []atom, c Context) string {
 	}
 	return name
 }
+
+// pointsAtPlan are words that point at a plan and name none.
+var pointsAtPlan = wordSet("the other one ones first last next second third previous old new older newer latest same saved plan wall others another both all mine yours his version before earlier two them they")
 
 // behindSaved leaves out "the one saved as" before a name.
 func behindSaved(w []atom) []atom {

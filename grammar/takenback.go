@@ -20,16 +20,17 @@ type takingBack struct {
 	found  bool   // a clause was read here
 	talked bool   // a clause that only talks was left out
 	owed   bool   // a topic was named, and nothing came of it yet
+	label  []atom // the words that only named the topic
 }
 
 // readTakenBack reads a line of which at least one clause takes something back, or gives an order that fills it. With only, it reads
 // no line but one in which a clause with a verb of its own is taken back, which could be heard as said.
 func readTakenBack(atoms []atom, c Context, only bool) (Reading, bool) {
-	if only && !takesClauseBack(atoms) {
+	if only && !takesClauseBack(atoms) && !restGoes(atoms) {
 		return Reading{}, false
 	}
 	t := takingBack{c: c}
-	for _, part := range breaths(atoms) {
+	for _, part := range breaths(asOrder(atoms)) {
 		if !t.take(part) {
 			t.rest = append(t.rest, part...)
 		}
@@ -39,6 +40,18 @@ func readTakenBack(atoms []atom, c Context, only bool) (Reading, bool) {
 	}
 	r := together(Reading{Acts: once(t.acts)}, atoms)
 	return r, r.Ask == nil && !(t.talked && !t.found && takesUp(r.Acts, atoms))
+}
+
+// asOrder takes the question mark from an order that is put as a question: "can you put this alongside deck, so the boss sees both?".
+func asOrder(atoms []atom) []atom {
+	n := len(atoms)
+	w := bareClause(atoms)
+	if n < 3 || len(w) < 2 || atoms[n-1].text != "?" || !beggars[w[0].text] || w[1].text != "you" && w[1].text != "we" && w[1].text != "i" && w[1].text != "this" && w[1].text != "it" || sentenceEnd(atoms, 0) < n {
+		return atoms
+	}
+	out := append([]atom{}, atoms...)
+	out[n-1].text = "."
+	return out
 }
 
 // once leaves out an order that is given twice in a row: "scrap the whole plan and do it from the top".
@@ -54,12 +67,18 @@ func once(acts []Act) (out []Act) {
 
 // onlyOrders reports whether acts are orders that say all there is to say, or wishes for the most or the least of something.
 func onlyOrders(acts []Act) bool {
+	orders := 0
 	for _, a := range acts {
+		orders++
 		switch a.Kind {
-		case Undo, Redo, StartOver, Take, TakeThat, SetAside, Save, Open, Compare, SameAs, DrawTo, PrintTo, Quit, Recap, Forget, ForgetAllBut:
+		case Recap:
+			if len(acts) > 1 {
+				return false
+			}
+		case Undo, Redo, StartOver, Take, TakeThat, SetAside, Save, Open, Compare, SameAs, DrawTo, PrintTo, Quit, Forget, ForgetAllBut:
 		case Ask:
 			if a.As == "" {
-				return false
+				orders--
 			}
 		case State:
 			for _, st := range a.Statements {
@@ -71,7 +90,7 @@ func onlyOrders(acts []Act) bool {
 			return false
 		}
 	}
-	return len(acts) > 0
+	return orders > 0
 }
 
 // breaths cuts a line into clauses, and before an order that an "and" or a "so" leads to.
@@ -100,6 +119,9 @@ func breaths(atoms []atom) [][]atom {
 
 // namesOn reports whether a clause goes on with the name that the one before it leads to: "this ought to be saved, as carport".
 func namesOn(part, next []atom) bool {
+	if len(part) == 1 && (part[0].text == "nothing" || part[0].text == "none" || part[0].text == "everything") {
+		return true // "nothing | but the gap should be kept"
+	}
 	if w := next[0].text; w == "as" || w == "under" {
 		for _, a := range part {
 			if filing[a.text] {
@@ -115,7 +137,8 @@ var filing = wordSet("saved stored kept filed stashed save store keep file stash
 
 // newOrders are verbs and words of asking that begin a breath of their own behind an "and".
 var newOrders = wordSet(`make set put use give show tell let keep draw print save open what how where which please forget drop scrap scratch remove delete clear erase cancel
-	ignore disregard discard strike lift wipe withdraw ditch go try do we i can could would will`)
+	ignore disregard discard strike lift wipe withdraw ditch go try do we i can could would will
+	empty get start begin take restore redo undo reverse revert call pick choose adopt load bring compare copy match tear sweep chuck toss bin dump kill get throw`)
 
 // bareClause is a clause without the signs round it, the joints before it and the words of courtesy.
 func bareClause(part []atom) []atom {
@@ -143,8 +166,13 @@ func (t *takingBack) take(part []atom) bool {
 		return t.order(string(t.topic.Kind))
 	}
 	if key := filled(w, orderVocab().topics); key != "" && t.readRest() {
-		t.topic, t.owed = &Act{Kind: ActKind(key)}, true
+		n := len(t.acts)
+		t.topic, t.owed = &Act{Kind: ActKind(key)}, n == 0 || t.acts[n-1].Kind != ActKind(key)
+		t.talked = t.talked || !t.owed
 		return true
+	}
+	if kept, ok := keepsOnly(w); ok {
+		return t.readRest() && t.keepOnly(kept)
 	}
 	if t.plan(w) {
 		return true
@@ -178,7 +206,7 @@ func (t *takingBack) take(part []atom) bool {
 		}
 	}
 	if a, ok := t.named(w); ok && t.topic == nil && t.readRest() {
-		t.topic, t.owed = &a, true
+		t.topic, t.owed, t.label = &a, true, part
 		return true
 	}
 	return false
@@ -189,8 +217,8 @@ func (t *takingBack) pronoun() bool {
 	if t.topic != nil && t.topic.Kind != Forget {
 		return false
 	}
-	if t.topic == nil {
-		a, ok := t.object(withoutSigns(t.rest))
+	if t.topic == nil || len(t.label) > 0 && len(t.rest) > 0 {
+		a, ok := t.object(withoutSigns(append(t.label[:len(t.label):len(t.label)], t.rest...)))
 		if !ok {
 			return false
 		}
@@ -233,6 +261,13 @@ func (t *takingBack) order(key string) bool {
 }
 
 func (t *takingBack) forget(what []atom) bool {
+	if namesRest(what) {
+		kept, ok := stayer(append(t.label[:len(t.label):len(t.label)], t.rest...))
+		if ok = ok && t.keepOnly(kept); ok {
+			t.rest, t.label, t.topic = nil, nil, nil
+		}
+		return ok
+	}
 	a, ok := t.object(what)
 	if !ok || !t.readRest() {
 		return false
@@ -248,15 +283,16 @@ func (t *takingBack) forget(what []atom) bool {
 func (t *takingBack) readRest() bool {
 	rest := t.rest
 	t.rest = nil
-	var kept []atom
+	var kept, dropped []atom
 	for _, part := range breaths(rest) {
 		if talks(part, t.c) {
 			t.talked = true
+			dropped = append(dropped, part...)
 			continue
 		}
 		kept = append(kept, part...)
 	}
-	kept = bareClause(kept)
+	kept = ofThem(bareClause(kept), dropped, t.c)
 	if len(kept) == 0 {
 		return true
 	}
@@ -274,6 +310,34 @@ func (t *takingBack) readRest() bool {
 		t.owed = false // "wrong button, back up a step"
 	}
 	return true
+}
+
+// ofThem puts what was spoken of in place of the "them" in "as few of them as you can": "posts are dear this year, so …".
+func ofThem(kept, dropped []atom, c Context) []atom {
+	at := -1
+	for i := 1; i < len(kept); i++ {
+		if kept[i].text == "them" && kept[i-1].text == "of" {
+			at = i
+		}
+	}
+	if at < 0 {
+		return kept
+	}
+	var noun *token
+	for _, x := range lex(dropped, c) {
+		if x.kind == kPart && x.plural() || x.kind == kQuest && x.text == "posts" {
+			if noun != nil {
+				return kept
+			}
+			noun = &x
+		}
+	}
+	if noun == nil {
+		return kept
+	}
+	one := kept[at]
+	one.text = noun.text
+	return append(append(append([]atom{}, kept[:at-1]...), one), kept[at+1:]...)
 }
 
 // valueGiven returns the atom at which a value stands behind a bare verb of setting, 0 where it says more.
@@ -310,6 +374,23 @@ func writtenAt(text string, at atom) []atom {
 func (t *takingBack) named(w []atom) (Act, bool) {
 	if len(w) < 2 || len(w) > 9 {
 		return Act{}, false
+	}
+	for _, a := range w {
+		if a.text == "'s" || auxiliary[a.text] {
+			return Act{}, false
+		}
+	}
+	for _, x := range lex(w, t.c) {
+		switch x.kind {
+		case kPart, kLoc, kDim, kOrdinal, kNum, kMeasured, kTop, kLim, kAt, kOut, kItem, kSize, kUnit:
+		default:
+			return Act{}, false
+		}
+		for _, v := range strings.Fields(x.before) {
+			if !vocab().articles[v] && v != "of" && v != "in" && v != "on" && v != "for" && v != "at" && v != "that" && v != "this" {
+				return Act{}, false
+			}
+		}
 	}
 	return t.forgotten(w)
 }

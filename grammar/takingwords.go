@@ -109,8 +109,8 @@ var naming = []entry{
 		that`},
 }
 
-// saidBefore ends a name: "that I gave you earlier".
-var saidBefore = []entry{
+// saidEarlier ends a name: "that I gave you earlier".
+var saidEarlier = []entry{
 	{kind: kFill, key: "said", ways: `
 		[(that|which)] (i|we|you) [(have|had|just|ever)] SAID [(you|in|down|on|up)] [(earlier|before|first|at first|just now|at the start|at the beginning|to begin with|a while ago|yesterday|this morning|last time|already|a minute ago|a moment ago)]
 		[(that|which)] (i|we) (was|were) (talking|speaking|going on) about
@@ -131,5 +131,5 @@ type takingTables struct{ leads, wishing, wanting, verbs, particles, ends, taken
 
 var takingVocab = sync.OnceValue(func() takingTables {
 	of := func(t []entry) *vocabulary { return compile(takingClasses, t) }
-	return takingTables{of(leadingToVerb), of(wishingTo), of(wanting), of(taking), of(particles), of(takenEnds), of(takenForm), of(topicEnds), of(carers), of(naming), of(saidBefore)}
+	return takingTables{of(leadingToVerb), of(wishingTo), of(wanting), of(taking), of(particles), of(takenEnds), of(takenForm), of(topicEnds), of(carers), of(naming), of(saidEarlier)}
 })

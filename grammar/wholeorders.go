@@ -37,7 +37,7 @@ var fullOrders = []entry{
 	{kind: kCmd, key: "redo", ways: `
 		(restore|reinstate|bring back|put back|redo|reapply|give me back|give back|recover|return|get back|have back|revive|repeat) ` + undoneThing + ` [(again|back|now|in|after all)]
 		(put|bring|get|have|give me|add|take|set) ` + undoneThing + ` back [(in|on|again|where it was)]
-		(have|want|like) ` + undoneThing + ` (reinstated|restored|put back|brought back|back|redone|returned|recovered|back in|put back in)
+		[(have|want|like)] ` + undoneThing + ` (reinstated|restored|put back|brought back|back|redone|returned|recovered|back in|put back in)
 		undo ` + `(the|that|my|your|last) [last] (undo|undoing)
 		(cancel|reverse|scratch|forget|ignore|disregard) (the|that|my|your) [last] (undo|undoing|take back)
 		(go|step|move) (forward|forwards) [(one|a|by one|by a)] [(step|change|notch)] [again]`},
@@ -78,7 +78,7 @@ var topicsFor = []entry{
 	{kind: kCmd, key: "redo", ways: `
 		` + undoneThing + ` (was|is) [(all|just|quite|really|actually)] (right|good|fine|correct|ok|better|the better one|what i wanted|right after all|fine after all|good after all|needed after all) [after all]
 		(i|we) (should not|should never|ought not to|did not mean to) (have) [(undone|taken back|reversed|reverted|dropped|removed)] [(it|that)] [back]
-		(i|we) (was|were) right (the first time|to begin with|before|in the first place|after all)`},
+		(i|we|PERSON|OWNS PERSON) (was|were) right (the first time|to begin with|before|in the first place|after all)`},
 	{kind: kCmd, key: "take that", ways: `
 		` + triedThing + ` (was|is|looks|looked|seems|sounds|works|worked|suits|fits|does) [(very|really|quite|just|pretty|so)] (good|great|fine|lovely|nice|right|perfect|best|better|nicest|a good one|the best|the one|the best one|ok|well|me|us|what i want|what we want|what i wanted|what we need|what we wanted|a winner|a keeper|it)
 		` + triedThing + ` is (what|the one) [that] (PERSON|OWNS PERSON|i|we|OWNS ORG) (wants|want|likes|like|needs|need|wanted|likes best|prefers|asked for|had in mind|is after|was after)
