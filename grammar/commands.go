@@ -245,6 +245,7 @@ var commands = []entry{
 		as (few|little) WASTE as [(possible|you can)]
 		WASTE (nothing|as little)
 		(not|no) want much WASTE
+		(not|no|do not|never) waste any more [(lumber|timber|wood|material|boards)] than [(you|we|i)] (have to|need|need to|must|can help|absolutely have to|really have to)
 		waste least (lumber|timber|wood|material)
 		[RAIL] [be] (CUT|planned|bought|ordered|laid out|sawn) so [that] [the] (LEAST|as little|as few) [possible] (lumber|timber|wood|material|boards|stock|stuff|WASTE) [(as possible)] (wasted|is wasted|to waste|thrown away|thrown out|left over|lost|in the bin|on the floor|results|is left)
 		[the] (LEAST|as little|as few) [possible] (lumber|timber|wood|material|boards|stock|stuff) [(as possible)] [(gets|goes|ends up|be|being)] (wasted|to waste|thrown away|thrown out|left over|lost|in the bin|on the floor)

@@ -22,13 +22,14 @@ var planLeads = []entry{
 		(save|store|keep|file) HERE [,] (the|its|with the|with) name (is|will be|shall be|should be|:|=)
 		(give|put) HERE (the name|a name ,|a name :) [(and (save|store|keep|file) (it|this) (as|under))]
 		(put|write|take|note) HERE (away|by|down|aside|on file|on record|in the drawer) (as|under) [the] [name] [of]`},
+	{kind: kCmd, key: "called", ways: "(call|name|title|label|christen|dub) HERE [(one|wall|plan|layout|design)]"},
 	{kind: kCmd, key: "open", ways: `
-		(go|get|be|come|jump|move|switch|step|take me|take us|flip) [right] back (in|into|to|inside|on|onto) THEPLAN SAVED [(as|under|by)] [the name] [of]
-		(see|have|look at|get|work on|go on with|continue with|carry on with|pick up|take up|go over|show me|reopen|return to|have a look at|take a look at|go back to|go back into|get back to|get back into|bring back|pull up|bring up|call up|dig out|dig up|fetch|have out|look over|get out|pull out|bring out|switch to|switch back to|load|load up|open|open up) THEPLAN [that] [(i|we|you)] [(have|had|did|just)] SAVED [(as|under|by)] [the name] [of]`},
+		(go|get|be|come|jump|move|switch|step|take me|take us|flip) [right] back (in|into|to|inside|on|onto) THEPLAN SAVED [(yesterday|earlier|before|today|last week|last night|this morning|the other day|just now|a while ago|last time|it)] [(as|under|by)] [the name] [of]
+		(see|have|look at|get|work on|go on with|continue with|carry on with|pick up|take up|go over|show me|reopen|return to|have a look at|take a look at|go back to|go back into|get back to|get back into|bring back|pull up|bring up|call up|dig out|dig up|fetch|have out|look over|get out|pull out|bring out|switch to|switch back to|load|load up|open|open up) THEPLAN [that] [(i|we|you)] [(have|had|did|just)] SAVED [(yesterday|earlier|before|today|last week|last night|this morning|the other day|just now|a while ago|last time|it)] [(as|under|by)] [the name] [of]`},
 	{kind: kCmd, key: "open again", ways: "(see|look at|work on|go on with|continue with|carry on with|pick up|have|get|go back to|return to|get back to|take up|go over)"},
 	{kind: kCmd, key: "opened", ways: `
-		(i|we) (was|were|am|are|had been|have been) (working on|looking at|busy with|on|at work on|drawing|building|doing) [(a|the|my|our)] [(one|plan|wall|job|layout|design|version)] SAVED [(as|under|by)] [the name] [of]
-		there (is|was|should be) (a|the) (one|plan|wall|job|layout|design|version|file) SAVED [(as|under|by)] [the name] [of]
+		(i|we) (was|were|am|are|had been|have been) (working on|looking at|busy with|on|at work on|drawing|building|doing) [(a|the|my|our)] [(one|plan|wall|job|layout|design|version)] SAVED [(yesterday|earlier|before|today|last week|last night|this morning|the other day|just now|a while ago|last time|it)] [(as|under|by)] [the name] [of]
+		there (is|was|should be) (a|the) (one|plan|wall|job|layout|design|version|file) SAVED [(yesterday|earlier|before|today|last week|last night|this morning|the other day|just now|a while ago|last time|it)] [(as|under|by)] [the name] [of]
 		(i|we) (have|had|made|did|saved|have got|stored|kept|filed) [(a|the|my|our)] (one|plan|wall|job|layout|design|version|file) [SAVED] [(as|under|by)] [the name] [of]`},
 	{kind: kCmd, key: "compare", ways: `
 		[(a|the|some kind of|some)] (comparison|contrast|side by side|differences|difference) [view] (of|between|for)
@@ -65,6 +66,7 @@ var planEnds = []entry{
 
 // planAgain are orders with a pronoun to open a plan that was named.
 var planAgain = []entry{
+	{kind: kCmd, key: "save", ways: "(save|store|keep|file|stash|put) (it|that|this) [(away|by|aside)] [(for (later|now|me|us)|please|too|as well)]"},
 	{kind: kCmd, key: "open", ways: `
 		(open|load|reopen|fetch|reload|restore|recall|continue|find|get|see|show) (it|that|that one|this) [(up|back|again|back up|please|out|for me|for us)]
 		(bring|pull|call|get|dig|take|have|put|give me) (it|that|that one|this) (up|back|out|again|back up) [(again|please|for me)]
@@ -109,6 +111,10 @@ func planOrder(w []atom, c Context) (a Act, topic, ok bool) {
 			case "open again":
 				if name := planName(rest, c); name != "" && len(rest) < len(part[f.next:]) && againLater[part[f.next:][len(rest)].text] {
 					return Act{Kind: Open, Words: []string{name}}, false, true
+				}
+			case "called":
+				if name := planName(rest, c); name != "" {
+					return Act{Kind: Save, Words: []string{name}}, true, true
 				}
 			case "save", "same as":
 				if name := planName(rest, c); name != "" && (f.entry.key == "save" || isWall(name, c)) {
@@ -189,6 +195,9 @@ var thisPlan = func() map[string]bool {
 
 // planName is the name of a plan that words say, "" where they may say anything else.
 func planName(w []atom, c Context) string {
+	if n := len(w); n > 2 && w[0].text == "the" && (w[n-1].text == "plan" || w[n-1].text == "one" || w[n-1].text == "layout" || w[n-1].text == "design") {
+		w = w[:n-1] // "the shed wall plan"
+	}
 	for len(w) > 1 && (w[0].text == "the" || w[0].text == ":" || w[0].text == `"` || w[0].text == "my" || w[0].text == "our") {
 		w = w[1:]
 	}
@@ -213,6 +222,9 @@ func planName(w []atom, c Context) string {
 		}
 	}
 	for i, a := range w {
+		if a.text == "as" || a.text == "under" || a.text == "called" || a.text == "named" || a.text == "yesterday" {
+			return ""
+		}
 		if a.kind != aWord && (a.kind != aDigits || i == 0) || clauseWord[a.text] || opensNoName[a.text] && a.text != "a" && a.text != "by" || auxiliary[a.text] {
 			return ""
 		}
@@ -248,4 +260,22 @@ func behindSaved(w []atom) []atom {
 func wordsTogether(w []atom) string {
 	l := lexing{reader: reader{w}}
 	return l.text(0, len(w))
+}
+
+// savePlan, drawFile and printFile are commands that a name decides.
+var (
+	savePlan  = &entry{kind: kCmd, key: "save"}
+	drawFile  = &entry{kind: kCmd, key: "draw to"}
+	printFile = &entry{kind: kCmd, key: "print to"}
+)
+
+// asFile takes a command to save under the name of a page or a picture for one to print or to draw it: "call it job.html".
+func (t *token) asFile(name string) {
+	switch {
+	case t.key() != "save":
+	case strings.HasSuffix(name, ".html"), strings.HasSuffix(name, ".htm"):
+		t.found = []found{{entry: printFile}}
+	case strings.HasSuffix(name, ".svg"):
+		t.found = []found{{entry: drawFile}}
+	}
 }

@@ -26,7 +26,7 @@ type takingBack struct {
 // readTakenBack reads a line of which at least one clause takes something back, or gives an order that fills it. With only, it reads
 // no line but one in which a clause with a verb of its own is taken back, which could be heard as said.
 func readTakenBack(atoms []atom, c Context, only bool) (Reading, bool) {
-	if only && !takesClauseBack(atoms) && !restGoes(atoms) {
+	if only && !takesClauseBack(atoms) && !restGoes(atoms) && !saidGoes(atoms) {
 		return Reading{}, false
 	}
 	t := takingBack{c: c}
@@ -119,7 +119,7 @@ func breaths(atoms []atom) [][]atom {
 
 // namesOn reports whether a clause goes on with the name that the one before it leads to: "this ought to be saved, as carport".
 func namesOn(part, next []atom) bool {
-	if len(part) == 1 && (part[0].text == "nothing" || part[0].text == "none" || part[0].text == "everything") {
+	if len(part) == 1 && (part[0].text == "nothing" || part[0].text == "none" || part[0].text == "everything" || part[0].text == "all") {
 		return true // "nothing | but the gap should be kept"
 	}
 	if w := next[0].text; w == "as" || w == "under" {
@@ -201,6 +201,9 @@ func (t *takingBack) take(part []atom) bool {
 		if what, ok := name(w); ok {
 			if a, ok := t.object(what); ok && t.readRest() {
 				t.topic, t.owed = &a, true
+				if len(a.Statements) > 0 && noLonger(w) {
+					t.acts, t.found, t.owed = append(t.acts, a), true, false // "you don't have to hold the bays under eight feet any more"
+				}
 				return true
 			}
 		}
@@ -234,7 +237,7 @@ func (t *takingBack) pronoun() bool {
 // plan takes an order that names a plan or a wall, or opens one that was named before.
 func (t *takingBack) plan(w []atom) bool {
 	a, topic, ok := planOrder(w, t.c)
-	if !ok && t.topic != nil && t.topic.Kind == Open && planVocab().again.whole(reader{w}) != "" {
+	if !ok && t.topic != nil && planVocab().again.whole(reader{w}) == string(t.topic.Kind) {
 		a, ok = *t.topic, true
 	}
 	if !ok || !t.readRest() {
@@ -403,6 +406,9 @@ func (t *takingBack) object(what []atom) (Act, bool) {
 	what, limits := asObject(what)
 	if len(what) == 0 || len(what) > longestObject {
 		return Act{}, false
+	}
+	if a, ok := t.limit(what, limits); ok && len(a.Statements) > 0 && hasFigures(what) {
+		return a, true
 	}
 	if a, ok := t.forgotten(what); ok && !(limits && a.Name != nil && hasFigures(what)) {
 		return a, true

@@ -101,6 +101,16 @@ func deniedLimit(w []atom) ([]atom, bool) {
 	return nil, false
 }
 
+// noLonger reports whether a clause says that something held till now.
+func noLonger(w []atom) bool {
+	for i, a := range w {
+		if a.text == "anymore" || a.text == "longer" && i > 0 && (w[i-1].text == "no" || w[i-1].text == "any") || a.text == "more" && i > 0 && w[i-1].text == "any" && i+1 == len(w) {
+			return true
+		}
+	}
+	return false
+}
+
 // takesClauseBack reports whether a line takes back a whole clause, with a verb of its own: "forget that the gap can't go over
 // three inches".
 func takesClauseBack(atoms []atom) bool {
@@ -159,4 +169,14 @@ func asObject(what []atom) (w []atom, limits bool) {
 		}
 	}
 	return out, limits
+}
+
+// saidGoes reports whether a line begins with what was said, and tells what becomes of it: "what I told you about the kerf no longer
+// holds".
+func saidGoes(atoms []atom) bool {
+	if len(atoms) < 5 || atoms[0].text != "what" && atoms[0].text != "whatever" && atoms[0].text != "everything" || !speakers[atoms[1].text] {
+		return false
+	}
+	_, ok := beforeEnd(bareClause(breaths(atoms)[0]), takingVocab().ends)
+	return ok
 }

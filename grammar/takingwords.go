@@ -82,6 +82,9 @@ var takenEnds = []entry{
 var topicEnds = []entry{
 	{kind: kForgetTail, key: "topic", ways: `
 		(was|is|were|are|must be|must have been|has to be|seems|looks|came out) [(all|just|plain|simply|clearly|completely|totally|quite|also)] (wrong|off|bad|no good|a mistake|a slip|a typo|mistaken|rubbish|garbage|nonsense|useless|not right|unreliable|out|outdated|out of date|stale)
+		(can not|cannot|could not) (be|have been) (right|true|so|correct)
+		(looks|look|seems|seem|sounds) (wrong|off|funny|odd|strange|fishy|suspect|suspicious)
+		(was|were|is|are) [(meant|taken|measured|read|copied|given|noted)] (for|from|on|of|off|in|at|to) (the|a|some|another) (other|wrong|different|old|another) (side|wall|job|page|one|post|end|plan|house|customer|sheet|drawing|bay|line|project|client|mark|spot|place|number|rail|board)
 		(does|do) not (matter|count|apply|hold) [(any more|anymore|any longer|now|after all)]
 		no longer (matters|matter|counts|applies|holds)
 		(is|are) (not needed|no longer needed|no longer wanted|not wanted) [(any more|anymore|any longer|now|after all)]`},

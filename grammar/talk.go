@@ -59,7 +59,7 @@ func talks(part []atom, c Context) bool {
 		denied = denied || v == "not" || v == "never" || v == "only"
 	}
 	for i, v := range words {
-		if turning[v] || viewed[v] && i > 0 || stays[v] {
+		if turning[v] || viewed[v] && i > 0 || stays[v] && !(v == "later" && i > 1 && puts[words[i-1]]) {
 			return false
 		}
 		wishes = wishes || wishing[v]
@@ -174,11 +174,15 @@ var courtesies = []entry{
 		if (i|we|you) (may|can|could|would|will|please) [(kindly|be so kind|be so good)]
 		if (you|it) (do not mind|is possible|is no trouble|is not too much trouble|is all the same to you|is ok|is alright|is all right|is not too late)
 		if (possible|that is (ok|alright|fine|possible)|that works|that suits you)
+		(hang on|wait|hold on|hold it|wait a (minute|moment|second|sec|bit)|just a (minute|moment|second|sec)|one (moment|second|sec|minute)|no wait|wait no|oh dear|oh no|hey)
 		(much obliged|ta|bless you|thank you kindly|no offence|no offense|no hard feelings|my apologies|apologies|begging your pardon|beg pardon|if it pleases you)
 		(i|we) (need|want|would like|must have) (it|this|it all|this all|everything|all of it|the lot|all) (on|in) (paper|print|writing|black and white)`},
 }
 
 var courtesyVocab = sync.OnceValue(func() *vocabulary { return compile(nil, courtesies) })
+
+// puts are verbs of what one does later: "I'll decide later".
+var puts = wordSet("decide it that measure choose think settle")
 
 // musts bind what they are said of.
 var musts = wordSet("should must shall ought cannot")

@@ -73,6 +73,8 @@ var topicsFor = []entry{
 		` + lastSaid + ` (should not|should never|was not supposed to|was not meant to|ought not to) (have been|be|have) [(made|said|done|there|in there|set|entered|put in|changed|happened)]
 		(i|we) (did not|do not|never) (mean|want|like|meant|wanted) [to] [(say|do|change|enter|put|tell you|have)] ` + lastSaid + `
 		[(i|we) (hit|pressed|pushed|clicked|typed|said|entered|got|picked|touched|had)] [the] wrong (button|key|one|line|box|thing|word|number|figure|wall|field)
+		(that|it|this) (was|is) [(the|a|all)] (wrong (number|figure|one|word|wall|thing|side|bay|rail|post|way round)|wrong|mistake|typo|slip|not what i meant|not what i wanted|my mistake|an accident)
+		(i|we|PERSON|OWNS PERSON) (liked|preferred|loved|had) (it|that|things) [(better|best|more)] (before|the way it was|as it was|how it was)
 		(my|a) (slip|slip of the (tongue|finger|pen|hand)|mistake|fault|error|bad)
 		(slip of the (tongue|finger|pen|hand)|oops|whoops|oopsie|drat|darn|dang|blast|silly me|fat fingers|typo)`},
 	{kind: kCmd, key: "redo", ways: `
