@@ -76,7 +76,8 @@ func Read(line string, c Context) Reading {
 		return askedBack(0, "What does that come to for the wall?", "opening at least 32")
 	}
 	atoms = left
-	if back, ok := readTakenBack(atoms, c, true); ok {
+	plain, _ := pastLead(atoms)
+	if back, ok := readTakenBack(pastTail(plain), c, true); ok {
 		return back
 	}
 	r, atoms := readLed(atoms, c)
