@@ -168,8 +168,8 @@ func courteous(w []atom) bool {
 	return false
 }
 
-// courtesies are clauses that say nothing by themselves.
-var courtesies = []entry{
+// idleClauses are clauses that say nothing by themselves.
+var idleClauses = []entry{
 	{kind: kFill, key: "idle", ways: `
 		if (i|we|you) (may|can|could|would|will|please) [(kindly|be so kind|be so good)]
 		if (you|it) (do not mind|is possible|is no trouble|is not too much trouble|is all the same to you|is ok|is alright|is all right|is not too late)
@@ -179,7 +179,7 @@ var courtesies = []entry{
 		(i|we) (need|want|would like|must have) (it|this|it all|this all|everything|all of it|the lot|all) (on|in) (paper|print|writing|black and white)`},
 }
 
-var courtesyVocab = sync.OnceValue(func() *vocabulary { return compile(nil, courtesies) })
+var courtesyVocab = sync.OnceValue(func() *vocabulary { return compile(nil, idleClauses) })
 
 // puts are verbs of what one does later: "I'll decide later".
 var puts = wordSet("decide it that measure choose think settle")
