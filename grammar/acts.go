@@ -234,8 +234,23 @@ func (s *speech) tried(g *group) {
 	if len(found) == 1 && found[0].st.Name.Quantity == solver.Tolerance && g.force == WhatIf {
 		a.Kind = Tolerance
 	}
+	if len(found) == 1 && found[0].st.Name.Quantity == solver.Goal && asksToHave(g.head) {
+		a.Kind = State // "can we have the widest opening that will fit"
+	}
 	s.act(g, a)
 	s.ownPlace(g, len(s.acts)-1)
+}
+
+// asksToHave reports whether a question asks to be given something.
+func asksToHave(head *token) bool {
+	if head == nil {
+		return false
+	}
+	f := strings.Fields(head.text)
+	if len(f) != 3 || f[0] != "can" && f[0] != "could" {
+		return false
+	}
+	return f[1] == "we" && (f[2] == "have" || f[2] == "get") || f[1] == "i" && (f[2] == "have" || f[2] == "get") || f[1] == "you" && f[2] == "do"
 }
 
 // noClaim reports whether what stands in a claim is no claim about the wall: a price, what a seller has or has no more, a rail

@@ -73,7 +73,7 @@ var biddings = []entry{
 	{kind: kUnits, key: "metric", loose: true, ways: `
 		(METRIC|the METRIC) (from here [on]|from now on|from this point on|going forward|throughout|all the way|today|from the start|for (this|the rest)) [(please|it is|then)]
 		(put|show|give|have|list|tell|read|display|convert|turn|print|say|write|get|switch) [ME] (it|everything|this|that|all|it all|the numbers|these|those|the lengths|the answers|answers|lengths|figures|measurements|the figures) [all] [back] (in|to|into|over to|as) METRIC [(instead|please|from now on|from here on|again)] [(instead of|rather than|not) [in] CUSTOMARY]
-		[(my|the|this)] (tape|ruler|rule|measure|tape measure) (is|reads|measures|goes by) [(in|only|all)] METRIC [(,)] [(so|and)] [everything] [(will be|is|comes)] [in] [METRIC]
+		[(my|the|this)] (tape|ruler|rule|measure|tape measure) (is|reads|measures|goes by|in|is in) [(in|only|all)] METRIC [(,)] [(so|and)] [everything] [(will be|is|comes)] [in] [METRIC]
 		(i am|we are) (on|using|holding|reading|working with|working off) (a|an|my) METRIC (tape|ruler|rule|measure) [(today|here|now|this time)]
 		(enough|no more|done|finished|through|that is enough|fed up) (with|of) [the] CUSTOMARY [(,)] [(let us|please|just)] [(use|go|switch to|back to|give ME|go back to|work in|do|go with)] [to] METRIC
 		(can|could|let) (i|we|you|us) (do|have|keep|run|stick to|go with|see) (it|this|everything|all of it|all this) in METRIC [(instead|please|from now on|from here on)] [(instead of|rather than|not) [in] CUSTOMARY]
@@ -83,7 +83,7 @@ var biddings = []entry{
 	{kind: kUnits, key: "customary", loose: true, ways: `
 		(CUSTOMARY|the CUSTOMARY) (from here [on]|from now on|from this point on|going forward|throughout|all the way|today|from the start|for (this|the rest)) [(please|it is|then)]
 		(put|show|give|have|list|tell|read|display|convert|turn|print|say|write|get|switch) [ME] (it|everything|this|that|all|it all|the numbers|these|those|the lengths|the answers|answers|lengths|figures|measurements|the figures) [all] [back] (in|to|into|over to|as) CUSTOMARY [(instead|please|from now on|from here on|again)] [(instead of|rather than|not) [in] METRIC]
-		[(my|the|this)] (tape|ruler|rule|measure|tape measure) (is|reads|measures|goes by) [(in|only|all)] CUSTOMARY [(,)] [(so|and)] [everything] [(will be|is|comes)] [in] [CUSTOMARY]
+		[(my|the|this)] (tape|ruler|rule|measure|tape measure) (is|reads|measures|goes by|in|is in) [(in|only|all)] CUSTOMARY [(,)] [(so|and)] [everything] [(will be|is|comes)] [in] [CUSTOMARY]
 		(i am|we are) (on|using|holding|reading|working with|working off) (a|an|my) CUSTOMARY (tape|ruler|rule|measure) [(today|here|now|this time)]
 		(enough|no more|done|finished|through|that is enough|fed up) (with|of) [the] METRIC [(,)] [(let us|please|just)] [(use|go|switch to|back to|give ME|go back to|work in|do|go with)] [to] CUSTOMARY
 		(can|could|let) (i|we|you|us) (do|have|keep|run|stick to|go with|see) (it|this|everything|all of it|all this) in CUSTOMARY [(instead|please|from now on|from here on)] [(instead of|rather than|not) [in] METRIC]

@@ -27,10 +27,12 @@ var chooseWords = func() map[string]chooseWord {
 	for role, list := range map[chooseWord]string{
 		chooseIdle: `i we you me us will would let please just then ok okay yes yeah yep well so now the your that those these of out it is to for with can could may kindly alright fine
 			think believe guess am are going gonna be as on in all one way / w give gave listed offered showed shown suggested proposed mentioned had came up by said told named from
-			a an my go love rather our here there sir maam thanks really do from off yours his hers theirs mine ours hands down any day`,
+			a an my go love rather our here there sir maam thanks really do from off yours his hers theirs mine ours hands down any day nicely well much very most quite just pretty really
+			make makes making`,
 		chooseNoun: "option options choice choices fix fixes remedy remedies suggestion suggestions solution solutions proposal proposals idea ideas alternative alternatives offer offers way ways list lists menu",
 		chooseVerb: `take pick choose want prefer use have like try adopt select accept opt settle vote run apply keep pick picking taking choosing sounds looks seems suits best nicest better good great fine perfect
-			nice works appeals do does beats wins picked chose chosen took wants likes prefers selected went`,
+			nice works appeals do does beats wins picked chose chosen took wants likes prefers selected went going sensible reasonable sense wise smart wiser smartest handiest easiest
+			fits win winner favorite favourite loves love`,
 		choosePoint: "number # nr num",
 	} {
 		for _, w := range strings.Fields(list) {

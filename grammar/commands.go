@@ -222,7 +222,7 @@ var commands = []entry{
 		exact GAP`},
 	{kind: kGoal, key: "cheapest", loose: true, ways: `
 		CHEAPEST [(way|one|option|possible|you can|layout|as possible|there is|it can be)] [to (buy|do|build|make|get) (it|this|that)]
-		(CHEAPEST|lowest|least) (PRICE|cost|money)
+		(CHEAPEST|lowest|least) [(possible|overall)] (PRICE|cost|money) [(version|one|way|option|layout|plan|wall|design|possible|of all|there is)]
 		as (CHEAP) as [(possible|you can|it gets|can be|it can be|we can)] [(make it|get it|do it|be)]
 		least (expensive|costly|money) [(way|one|option)] [(to do it)]
 		(keep|hold) [the] (PRICE) (down|low|as low as possible|to a minimum)
@@ -245,7 +245,10 @@ var commands = []entry{
 		as (few|little) WASTE as [(possible|you can)]
 		WASTE (nothing|as little)
 		(not|no) want much WASTE
+		(not|no|do not|never) waste any more [(lumber|timber|wood|material|boards)] than [(you|we|i)] (have to|need|need to|must|can help|absolutely have to|really have to)
 		waste least (lumber|timber|wood|material)
+		[RAIL] [be] (CUT|planned|bought|ordered|laid out|sawn) so [that] [the] (LEAST|as little|as few) [possible] (lumber|timber|wood|material|boards|stock|stuff|WASTE) [(as possible)] (wasted|is wasted|to waste|thrown away|thrown out|left over|lost|in the bin|on the floor|results|is left)
+		[the] (LEAST|as little|as few) [possible] (lumber|timber|wood|material|boards|stock|stuff) [(as possible)] [(gets|goes|ends up|be|being)] (wasted|to waste|thrown away|thrown out|left over|lost|in the bin|on the floor)
 		little waste
 		(not|no) (waste|wasting) (no|any|much|a lot of) (lumber|timber|wood|material)`},
 	{kind: kUnits, key: "metric", loose: true, ways: `
@@ -256,6 +259,7 @@ var commands = []entry{
 		in mm (from now on|please|from here on|only)
 		(work|working|measure|measuring|think) in (centimeters|centimetres|cm|meters|metres|millimeters|millimetres|mm|metric) [and (centimeters|centimetres|cm|meters|metres|millimeters|millimetres|mm)] [[,] [and] not [in] (inches|feet|imperial|feet and inches)]
 		units (in|=|are|is) (metric|millimeters|millimetres|mm)
+		(units|unit) [(are|is|should be)] (:|-|,) (metric|millimeters|millimetres|mm|cm|centimeters|centimetres)
 		metric (from now on|please|from here on|units|system|now|only|here)
 		on metric [system]
 		(use|using|make it|let us use) (centimeters|centimetres|cm|meters|metres) [(from now on|please|from here on|units|only)]
@@ -269,6 +273,7 @@ var commands = []entry{
 		(work|working|measure|think|talk|speak|back|stay) in (inches|imperial|customary|feet|feet and inches) [(from now on|please|again|now)]
 		(everything|all|numbers|figures|lengths|measurements) [(i)] [(give|say|tell)] [(you)] [(is|are)] in (inches|feet|feet and inches|imperial)
 		units (in|=|are) (inches|imperial|customary|feet)
+		(units|unit) [(are|is|should be)] (:|-|,) (inches|inch|in|imperial|customary|feet|feet and inches)
 		(imperial|customary|us customary) [(units|from now on|please|again|now|measurements)]
 		use (inches|imperial|feet and inches|customary) [(from now on|please|again|units|now)]
 		inches (from now on|please|from here on|again|only)
@@ -277,8 +282,8 @@ var commands = []entry{
 		(go back|switch back|change back|return) to (inches|feet|feet and inches|imperial)
 		no more metric
 		in inches from now on`},
-	{kind: kCmd, key: "draw to", ways: "(draw|put|save|export|write|send|make|sketch|output) [(it|that|this|a|the|me)] [(drawing|picture|sketch|wall|elevation|svg|image)] [(out)] [(of it)] (to|in|into|as|onto)\nsvg to\ndrawing (to|as|into)"},
-	{kind: kCmd, key: "print to", ways: "(print|put|save|export|write|send|make|output) [(it|that|this|a|the|me|all|your|my|everything)] [(whole|entire|full)] [(job|thing|all|version|lot|plan|wall|sheet|page|job sheet|everything|report|summary|results|result|answer|pages|paperwork|layout)] [(out)] (to|in|into|as|onto)\n[job] sheet (to|as)"},
-	{kind: kCsv, key: "csv", loose: true, ways: "[(as|in|for)] [(a|the|an)] (csv|spreadsheet|excel|comma separated values) [(file|format|form|sheet|please)] [so they can open it as a spreadsheet]\n, csv\nso they can open it as a spreadsheet\nthat opens in a spreadsheet"},
+	{kind: kCmd, key: "draw to", ways: "(draw|put|save|export|write|send|make|sketch|output) [(it|that|this|a|the|me)] [(drawing|picture|sketch|wall|elevation|svg|image)] [(out)] [(of it)] (to|in|into|as|onto)\nsvg to\ndrawing (to|as|into)\n(drawing|picture|sketch|elevation|svg) (ought to|should|has to|must|needs to|can|is to|goes|may|shall|will|wants to|could) [(go|be|end up|land|come out)] [(saved|put|written|exported|stored|kept|sent|drawn|printed)] [out] (in|into|to|as|onto)"},
+	{kind: kCmd, key: "print to", ways: "(print|put|save|export|write|send|make|output) [(it|that|this|a|the|me|all|your|my|everything)] [(whole|entire|full)] [(job|thing|all|version|lot|plan|wall|sheet|page|job sheet|everything|report|summary|results|result|answer|pages|paperwork|layout)] [(out)] (to|in|into|as|onto)\n[job] sheet (to|as)\n(job sheet|sheet|whole thing|everything|page|report|job|lot|it all|plan|wall) (ought to|should|has to|must|needs to|can|is to|goes|may|shall|will|wants to|could) [(go|be|end up|land|come out)] [(saved|put|written|exported|stored|kept|sent|printed)] [out] (in|into|to|as|onto)"},
+	{kind: kCsv, key: "csv", loose: true, ways: "[(as|in|for)] [(a|the|an)] (csv|spreadsheet|excel|comma separated values) [(file|format|form|sheet|please)] [so they can open it as a spreadsheet]\n, csv\nso they can open it as a spreadsheet\nthat opens in a spreadsheet\n[in] (a|some|any) (form|format|file|way|shape) (that|which|i can|we can|they can|he can|she can|one can) [(can be|will)] (open|opens|opened|load|loads|loaded|read|reads|use|used|edit|edited|works|work|goes|go) [(it|up)] (in|into|with|by|as) (csv|spreadsheet|excel) [program]"},
 	{kind: kUnclear, key: "unclear", loose: false, ways: "how wide is a person\nused to (be|have|measure|stand)\n(old|previous|former|original) (GAP|OPENING|HEIGHT)"},
 }

@@ -23,7 +23,8 @@ var guardWords = func() map[string]guardWord {
 			through hashed thrashed worked figured talked gone went conversation chat word
 			since because anyway anyhow mind let any more longer anymore
 			carry proceed continue move along further
-			item items finding findings comment comments clause section provision provisions owner owners contractor file paper writing letter`,
+			item items finding findings comment comments clause section provision provisions owner owners contractor file paper writing letter
+			proper real solid already there behind outside exists stands stand beyond standing`,
 		guardHeld:  "design layout plan wall job project order work progress build",
 		guardNamed: "guard guards guardrail guardrails",
 		guardDone: `settled sorted handled cleared approved signed resolved agreed okayed waived addressed dealt taken squared ironed seen
@@ -123,7 +124,7 @@ func (l *lexing) asksOfGuard(i int) bool {
 	case "do":
 		return next != "not"
 	case "can", "could", "would", "may":
-		return next != "you"
+		return next != "you" && !((next == "we" || next == "i") && guardWords[l.word(i+2)] == guardWaved)
 	}
 	return false
 }
@@ -150,6 +151,8 @@ func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
 			role = guardDone
 		case w == "be" && (before == "it" || before == "that") && l.word(j-2) == "leave", (w == "it" || w == "that") && after == "be" && before == "let", w == "be" && before == "guard" && l.leavesOut(i, j):
 			role = guardDone // "leave it be"
+		case w == "side" && before == "one" && l.word(j-2) == "to":
+			role = guardDone
 		case w == "be" && role == 0:
 			role = guardIdle
 		}

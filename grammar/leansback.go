@@ -16,7 +16,7 @@ func (g *grouping) wantsFigure() {
 		if p.cmd != "" || len(list) == 0 || !onlyNames(withoutOnly(list)) || !tellsFigure(list) {
 			continue
 		}
-		if p.force == State && (p.sealed || saysNeed(list)) || p.force == WhatIf && p.head != nil && asksToHave(p.head.text) {
+		if p.force == State && (p.sealed || saysNeed(list)) || p.force == WhatIf && p.head != nil && endsInHaving(p.head.text) {
 			p.force, p.head = Ask, nil
 		}
 	}
@@ -66,8 +66,8 @@ func tellsFigure(list []item) bool {
 	return false
 }
 
-// asksToHave reports whether words ask to be given something: "could I have", "can we get".
-func asksToHave(text string) bool {
+// endsInHaving reports whether words ask to be given something: "could I have", "can we get".
+func endsInHaving(text string) bool {
 	return strings.HasSuffix(text, " have") || strings.HasSuffix(text, " get")
 }
 

@@ -85,6 +85,10 @@ func (l *lexing) tail(t *token, i int) int {
 	}
 	end := l.nameEnd(t.key(), start)
 	past := end
+	t.asFile(l.text(start, end))
+	if w := l.word(i); t.text == "copy" && (w == "called" || w == "named" || w == "as" || w == "under") {
+		t.found = []found{{entry: savePlan}} // "keep a copy called option two"
+	}
 	if t.key() == "open" && end > start+1 && l.word(end-1) == "one" && foreignOrWall(l.word(end-2)) {
 		end-- // "the patio one"
 	}

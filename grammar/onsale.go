@@ -271,6 +271,9 @@ func (l *lexing) comesAndGoes(i int) int {
 	if w := l.word(j); w != "" && l.kind(j) != aSign && w != "and" && w != "but" && w != "so" {
 		return i
 	}
+	if l.word(i) == "in" && l.word(i+1) == "stock" && j == i+2 {
+		return i // "12s and 16s in stock" tells all there are
+	}
 	l.add(e.kind, i, j).found = []found{{entry: e}}
 	return j
 }

@@ -39,6 +39,7 @@ var setPlain = []func([]atom) []atom{
 	wouldChange,
 	wereTo,
 	takeFrom,
+	passedOn,
 }
 
 // Read reads a line as a person says it.
@@ -78,9 +79,16 @@ func Read(line string, c Context) Reading {
 		return askedBack(0, "What does that come to for the wall?", "opening at least 32")
 	}
 	atoms = left
+	plain, _ := pastLead(atoms)
+	if back, ok := readTakenBack(pastTail(plain), c, true); ok {
+		return back
+	}
 	r, atoms := readLed(atoms, c)
 	if r.Ask == nil || c.deep {
 		return r
+	}
+	if back, ok := readTakenBack(atoms, c, false); ok {
+		return back
 	}
 	if r = reread(atoms, c, r); r.Ask == nil {
 		return r

@@ -62,6 +62,7 @@ var aside = &entry{kind: kFill, key: "fill"}
 // rethink lets a clause of thinking again correct only where a figure or a side follows it, and no claim stands before a
 // judgment; else it is a word that is not known.
 func (l *lexing) rethink() {
+	l.wishesAnew()
 	claimed, figure := false, false
 	for i := range l.tokens {
 		t := &l.tokens[i]
@@ -77,6 +78,42 @@ func (l *lexing) rethink() {
 			t.kind, t.found = kFill, []found{{entry: aside}}
 		}
 	}
+}
+
+// wishesAnew takes what somebody says now for a correction of what the same one was said to want: "my wife wants it at 3, wait, she says
+// 2 1/2".
+func (l *lexing) wishesAnew() {
+	wished := false
+	for i := range l.tokens {
+		t := &l.tokens[i]
+		if t.kind == kHead && t.key() == string(Check) {
+			if f := strings.Fields(t.text); wished && i > 1 && len(f) > 1 && (f[0] == "he" || f[0] == "she" || f[0] == "they") && l.takenAgain(i) {
+				t.kind, t.found = kFill, []found{{entry: aside}}
+				continue
+			}
+			return
+		}
+		for _, w := range strings.Fields(t.before + " " + t.text) {
+			wished = wished || w == "wants" || w == "wanted" || w == "needs" || w == "prefers" || w == "likes"
+		}
+	}
+}
+
+// takenAgain reports whether a word of correction stands before token i, and nothing else since the last figure.
+func (l *lexing) takenAgain(i int) bool {
+	fixed := false
+	for i--; i >= 0; i-- {
+		switch l.tokens[i].kind {
+		case kComma, kStop:
+		case kFix, kNo:
+			fixed = true
+		case kNum, kSize, kSide, kPart:
+			return fixed
+		default:
+			return false
+		}
+	}
+	return false
 }
 
 // placedAfter reports whether a figure or a side comes next after token i, past breaks and empty words.

@@ -128,6 +128,7 @@ var compounds = []struct{ ways, word string }{
 	{"(vertical|upright|up and down) (stiffeners|stiffners|braces|battens|stays|supports|members|pieces|boards|strips|slats|cleats|struts)", "stiffeners"},
 	{"(son|brother|father|mother|sister|daughter) in law", "relative"},
 	{"(a|one|just one) single", "one"},
+	{"(saw|lumber|yard|paint|fence|tile|concrete|cutting|delivery|hardware|wood) (guy|man|fellow|lady|woman|chap|bloke|girl|boy|kid)", "fellow"},
 	{"(old|young) (man|gentleman|fella|lady|woman)", "father"},
 	{"(chop|miter|mitre|table|circular|skil|skill|band|radial arm|track|power|panel|hand|cutoff|cut off|compound miter|sliding miter|sliding|trim|back|bench|portable|pull|push|rip|jig|coping|crosscut|tenon|dovetail|framing|bow|cordless|worm drive|saber|scroll|reciprocating|flush cut) saw", "saw"},
 	{"half again as", "halfagain"},

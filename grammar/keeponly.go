@@ -1,0 +1,152 @@
+package grammar
+
+import "sync"
+
+// All that was said is to be forgotten but for what is named: "everything except the gap can go", "nothing but the wall height should be
+// kept", "I want to start fresh but leave the rail size in", "the gap stays, the rest can go".
+
+// keepVerbs tell that something stays.
+var keepVerbs = []entry{
+	{kind: kCmd, key: "verb", ways: `
+		(keep|leave|hold|hold on to|hang on to|hold onto|hang onto|save|spare|preserve|retain|stick with|stay with|do keep|not touch|do not touch|not forget|do not forget|leave in|leave alone)`},
+}
+
+var stayEnds = []entry{
+	{kind: kForgetTail, key: "end", ways: `
+		[(can|may|should|must|has to|have to|is to|are to|needs to|ought to|will|shall)] (stay|stays|remain|remains|stand|stands|hold|holds|survive|survives|be kept|be left|be saved|be retained|keep|count|counts) [(in|put|on|as it is|as is|the way it is|alone|there)]
+		(is|are) (staying|to stay|to be kept|fine|right|good|ok|the only thing [that] (stays|counts|(is|was) right|(i|we) (want|need|care about) [kept] [to keep]|to keep|worth keeping)|all [that] (stays|counts|(i|we) (want|need|care about|am keeping|are keeping) [kept] [to keep]))
+		(in|as it is|as is|the way it is|alone|there|please|only)`},
+}
+
+// restWords are all that is not named.
+var restWords = []entry{
+	{kind: kCmd, key: "rest", ways: `
+		[all] [(of)] (the rest|the others|the other (ones|things|numbers|figures|stuff)|everything else|all else|anything else|all (other|the other) (things|numbers|figures|stuff)|whatever else [there is]|the remainder|the remaining (ones|things|numbers|figures)) [(of it|of them|(i|we) SAID [you]|that (i|we) SAID [you])]`},
+}
+
+// allWords are all that was said.
+var allWords = []entry{
+	{kind: kCmd, key: "all", ways: `
+		(everything|it all|all|all of it|all of that|all of this|all this|all that|the lot|the whole lot|the whole thing|anything|whatever|the rest|all the rest|the whole works|every (thing|figure|number|bit)|all the (numbers|figures|things|stuff)|what) [(that)] [(i|we)] [(have|had)] [SAID] [you] [(so far|up to now|until now|earlier|before|today)] [(out|away|off|go|down)]`},
+}
+
+var butFor = []entry{
+	{kind: kBut, key: "but", ways: `
+		(except|excepting|but|bar|barring|save|besides|excluding|minus|other than|apart from|aside from|except for|save for|but for|but not|not|and not|and keep|but keep|only keep|with the exception of|and just keep|but leave|leaving|and leave|short of|outside of)`},
+}
+
+type keepTables struct{ keeping, stays, rest, all, but *vocabulary }
+
+var keepVocab = sync.OnceValue(func() keepTables {
+	of := func(t []entry) *vocabulary { return compile(takingClasses, t) }
+	return keepTables{of(keepVerbs), of(stayEnds), of(restWords), of(allWords), of(butFor)}
+})
+
+// keepsOnly reads a clause that has all forgotten but for what it names. It returns the words of that.
+func keepsOnly(w []atom) ([]atom, bool) {
+	if n := startOf(w, takingVocab().leads); n > 0 && n < len(w) {
+		w = bareClause(w[n:])
+	}
+	if len(w) > 2 && (w[0].text == "nothing" || w[0].text == "none") || len(w) > 2 && w[0].text == "only" {
+		n := 1
+		if w[0].text != "only" {
+			n = startOf(w[1:], keepVocab().but) + 1
+		}
+		if what, ok := beforeEnd(w[n:], keepVocab().stays); ok && (n > 1 || w[0].text == "only") {
+			return what, true // "nothing but the wall height should be kept"
+		}
+	}
+	for i := 1; i+1 < len(w); i++ {
+		n := startOf(w[i:], keepVocab().but)
+		if n == 0 || i+n >= len(w) {
+			continue
+		}
+		before, behind := w[:i], w[i+n:]
+		if filled(before, orderVocab().full) == string(StartOver) || startsAgain(before) {
+			if k := startOf(behind, keepVocab().keeping); k > 0 && k < len(behind) {
+				behind = behind[k:]
+			} else if w[i].text == "but" && n == 1 {
+				continue
+			}
+			return withoutStay(behind), true
+		}
+		what := before
+		if v := startOf(before, takingVocab().verbs); v > 0 && v < len(before) {
+			what = before[v:]
+			if all, ok := behindVerb(before); ok && keepVocab().all.whole(reader{all}) != "" || keepVocab().all.whole(reader{what}) != "" {
+				return withoutStay(behind), true // "throw it all out bar the wall height"
+			}
+			continue
+		}
+		if keepVocab().all.whole(reader{what}) != "" {
+			if kept, ok := beforeEnd(behind, takingVocab().ends); ok {
+				return kept, true // "everything except the gap can go"
+			}
+		}
+	}
+	return nil, false
+}
+
+func withoutStay(w []atom) []atom {
+	if kept, ok := beforeEnd(w, keepVocab().stays); ok {
+		return kept
+	}
+	return w
+}
+
+// startsAgain reports whether a clause is a plain order to start over.
+func startsAgain(w []atom) bool {
+	for _, from := range []int{0, startOf(w, takingVocab().leads), startOf(w, takingVocab().wishing)} {
+		if from >= len(w) {
+			continue
+		}
+		if f := vocab().match(reader{bareClause(w[from:])}, 0); len(f) > 0 && f[0].entry.key == string(StartOver) && f[0].next == len(bareClause(w[from:])) {
+			return true
+		}
+	}
+	return false
+}
+
+// namesRest reports whether words name all that is not named elsewhere.
+func namesRest(w []atom) bool { return keepVocab().rest.whole(reader{w}) != "" }
+
+// stayer returns what a clause says is to stay: "the gap stays", "keep the gap".
+func stayer(part []atom) ([]atom, bool) {
+	w := bareClause(part)
+	if len(w) == 0 {
+		return nil, false
+	}
+	if n := startOf(w, takingVocab().leads); n > 0 && n < len(w) {
+		w = bareClause(w[n:])
+	}
+	if n := startOf(w, keepVocab().keeping); n > 0 && n < len(w) {
+		return withoutStay(w[n:]), true
+	}
+	return beforeEnd(w, keepVocab().stays)
+}
+
+// keepOnly takes what is to stay where all else is forgotten.
+func (t *takingBack) keepOnly(what []atom) bool {
+	if len(what) == 0 || len(what) > longestObject {
+		return false
+	}
+	lead := writtenAt("forget everything except", what[0])
+	r := readAtoms(append(lead, what...), t.c)
+	if r.Ask != nil || len(r.Acts) != 1 || r.Acts[0].Kind != ForgetAllBut {
+		return false
+	}
+	t.acts, t.found, t.owed = append(t.acts, r.Acts[0]), true, false
+	return true
+}
+
+// restGoes reports whether a line says what becomes of the rest: "the gap stays, the rest can go".
+func restGoes(atoms []atom) bool {
+	for i := 1; i+1 < len(atoms); i++ {
+		if w := atoms[i].text; w == "rest" || w == "others" || w == "else" && atoms[i-1].text == "everything" || w == "else" && atoms[i-1].text == "all" {
+			if n := startOf(atoms[i+1:], takingVocab().ends); n > 0 {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,485 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// That something said before is to be forgotten is told in many ways: with a verb ("let go of the gap figure"), with what
+// becomes of it ("the gap I gave earlier has to come out"), with the limit told once more ("forget that the gap can't go over three
+// inches"), or with a pronoun after it was named ("the boss doesn't care about the post height now, clear it"). Whatever the verb, what
+// is to be forgotten must be named by words that all are understood.
+
+// takingBack is the reading of a line clause by clause.
+type takingBack struct {
+	c      Context
+	acts   []Act
+	topic  *Act   // what a pronoun can stand for
+	rest   []atom // clauses that say something else, and are not read yet
+	found  bool   // a clause was read here
+	talked bool   // a clause that only talks was left out
+	owed   bool   // a topic was named, and nothing came of it yet
+	label  []atom // the words that only named the topic
+}
+
+// readTakenBack reads a line of which at least one clause takes something back, or gives an order that fills it. With only, it reads
+// no line but one in which a clause with a verb of its own is taken back, which could be heard as said.
+func readTakenBack(atoms []atom, c Context, only bool) (Reading, bool) {
+	if only && !takesClauseBack(atoms) && !restGoes(atoms) && !saidGoes(atoms) {
+		return Reading{}, false
+	}
+	t := takingBack{c: c}
+	for _, part := range breaths(asOrder(atoms)) {
+		if !t.take(part) {
+			t.rest = append(t.rest, part...)
+		}
+	}
+	if !t.readRest() || t.owed || !t.found && !(t.talked && onlyOrders(t.acts)) {
+		return Reading{}, false
+	}
+	r := together(Reading{Acts: once(t.acts)}, atoms)
+	return r, r.Ask == nil && !(t.talked && !t.found && takesUp(r.Acts, atoms))
+}
+
+// asOrder takes the question mark from an order that is put as a question: "can you put this alongside deck, so the boss sees both?".
+func asOrder(atoms []atom) []atom {
+	n := len(atoms)
+	w := bareClause(atoms)
+	if n < 3 || len(w) < 2 || atoms[n-1].text != "?" || !beggars[w[0].text] || w[1].text != "you" && w[1].text != "we" && w[1].text != "i" && w[1].text != "this" && w[1].text != "it" || sentenceEnd(atoms, 0) < n {
+		return atoms
+	}
+	out := append([]atom{}, atoms...)
+	out[n-1].text = "."
+	return out
+}
+
+// once leaves out an order that is given twice in a row: "scrap the whole plan and do it from the top".
+func once(acts []Act) (out []Act) {
+	for _, a := range acts {
+		if n := len(out); n > 0 && a.String() == out[n-1].String() {
+			continue
+		}
+		out = append(out, a)
+	}
+	return out
+}
+
+// onlyOrders reports whether acts are orders that say all there is to say, or wishes for the most or the least of something.
+func onlyOrders(acts []Act) bool {
+	orders := 0
+	for _, a := range acts {
+		orders++
+		switch a.Kind {
+		case Recap:
+			if len(acts) > 1 {
+				return false
+			}
+		case Undo, Redo, StartOver, Take, TakeThat, SetAside, Save, Open, Compare, SameAs, DrawTo, PrintTo, Quit, Forget, ForgetAllBut:
+		case Ask:
+			if a.As == "" {
+				orders--
+			}
+		case State:
+			for _, st := range a.Statements {
+				if st.Name.Quantity != solver.Goal && st.Name.Quantity != solver.Units {
+					return false
+				}
+			}
+		default:
+			return false
+		}
+	}
+	return orders > 0
+}
+
+// breaths cuts a line into clauses, and before an order that an "and" or a "so" leads to.
+func breaths(atoms []atom) [][]atom {
+	var out [][]atom
+	cuts := clauseStarts(atoms)
+	for k, from := range cuts {
+		to := len(atoms)
+		if k+1 < len(cuts) {
+			to = cuts[k+1]
+		}
+		for i := from + 1; i+1 < to; i++ {
+			if joints[atoms[i].text] && newOrders[atoms[i+1].text] {
+				out = append(out, atoms[from:i])
+				from = i
+			}
+		}
+		out = append(out, atoms[from:to])
+		if n := len(out); n > 1 && namesOn(out[n-2], out[n-1]) {
+			whole := append(append([]atom{}, out[n-2]...), out[n-1]...)
+			out = append(out[:n-2], whole)
+		}
+	}
+	return out
+}
+
+// namesOn reports whether a clause goes on with the name that the one before it leads to: "this ought to be saved, as carport".
+func namesOn(part, next []atom) bool {
+	if len(part) == 1 && (part[0].text == "nothing" || part[0].text == "none" || part[0].text == "everything" || part[0].text == "all") {
+		return true // "nothing | but the gap should be kept"
+	}
+	if w := next[0].text; w == "as" || w == "under" {
+		for _, a := range part {
+			if filing[a.text] {
+				return true
+			}
+		}
+	}
+	end := part[len(part)-1].text
+	return (end == ":" || end == ",") && len(part) < 9 && (part[0].text == "name" || part[0].text == "title" || part[0].text == "filename" || len(part) > 1 && (part[1].text == "name" || part[1].text == "title"))
+}
+
+var filing = wordSet("saved stored kept filed stashed save store keep file stash")
+
+// newOrders are verbs and words of asking that begin a breath of their own behind an "and".
+var newOrders = wordSet(`make set put use give show tell let keep draw print save open what how where which please forget drop scrap scratch remove delete clear erase cancel
+	ignore disregard discard strike lift wipe withdraw ditch go try do we i can could would will
+	empty get start begin take restore redo undo reverse revert call pick choose adopt load bring compare copy match tear sweep chuck toss bin dump kill get throw`)
+
+// bareClause is a clause without the signs round it, the joints before it and the words of courtesy.
+func bareClause(part []atom) []atom {
+	for len(part) > 0 && (part[0].kind == aSign || joints[part[0].text] || courtesy[part[0].text]) {
+		part = part[1:]
+	}
+	for len(part) > 0 && (part[len(part)-1].kind == aSign && part[len(part)-1].text != `"` || courtesy[part[len(part)-1].text] || part[len(part)-1].text == "now") {
+		part = part[:len(part)-1]
+	}
+	return part
+}
+
+var courtesy = wordSet("please kindly ok okay well now just also actually sorry thanks hmm um uh oh no yes yeah hey then")
+
+// take takes a clause where it takes something back, or names what the next one does.
+func (t *takingBack) take(part []atom) bool {
+	w := bareClause(part)
+	if len(w) == 0 {
+		return false
+	}
+	if key := filled(w, orderVocab().full); key != "" {
+		return t.order(key)
+	}
+	if t.topic != nil && t.topic.Kind != Forget && filled(w, orderVocab().pronoun) == string(t.topic.Kind) {
+		return t.order(string(t.topic.Kind))
+	}
+	if key := filled(w, orderVocab().topics); key != "" && t.readRest() {
+		n := len(t.acts)
+		t.topic, t.owed = &Act{Kind: ActKind(key)}, n == 0 || t.acts[n-1].Kind != ActKind(key)
+		t.talked = t.talked || !t.owed
+		return true
+	}
+	if kept, ok := keepsOnly(w); ok {
+		return t.readRest() && t.keepOnly(kept)
+	}
+	if t.plan(w) {
+		return true
+	}
+	if what, ok := behindVerb(w); ok {
+		if onlyPronoun(what) {
+			return t.pronoun()
+		}
+		return t.forget(what)
+	}
+	if part[len(part)-1].text == "?" && !beggars[w[0].text] {
+		return false
+	}
+	if what, ok := beforeEnd(w, takingVocab().ends); ok {
+		if onlyPronoun(what) {
+			return t.pronoun()
+		}
+		return t.forget(what)
+	}
+	if n := startOf(w, takingVocab().wanting); n > 0 {
+		if what, ok := beforeEnd(w[n:], takingVocab().takenForm); ok {
+			return t.forget(what)
+		}
+	}
+	for _, name := range []func([]atom) ([]atom, bool){beforeTopicEnd, behindCarer, deniedLimit} {
+		if what, ok := name(w); ok {
+			if a, ok := t.object(what); ok && t.readRest() {
+				t.topic, t.owed = &a, true
+				if len(a.Statements) > 0 && noLonger(w) {
+					t.acts, t.found, t.owed = append(t.acts, a), true, false // "you don't have to hold the bays under eight feet any more"
+				}
+				return true
+			}
+		}
+	}
+	if a, ok := t.named(w); ok && t.topic == nil && t.readRest() {
+		t.topic, t.owed, t.label = &a, true, part
+		return true
+	}
+	return false
+}
+
+// pronoun forgets what was named before.
+func (t *takingBack) pronoun() bool {
+	if t.topic != nil && t.topic.Kind != Forget {
+		return false
+	}
+	if t.topic == nil || len(t.label) > 0 && len(t.rest) > 0 {
+		a, ok := t.object(withoutSigns(append(t.label[:len(t.label):len(t.label)], t.rest...)))
+		if !ok {
+			return false
+		}
+		t.topic, t.rest = &a, nil // "second rail bay two, the measurement, delete that"
+	}
+	t.acts, t.found, t.owed = append(t.acts, *t.topic), true, false
+	if n := t.topic.Name; n != nil {
+		t.c.Subject = n
+	}
+	return true
+}
+
+// plan takes an order that names a plan or a wall, or opens one that was named before.
+func (t *takingBack) plan(w []atom) bool {
+	a, topic, ok := planOrder(w, t.c)
+	if !ok && t.topic != nil && planVocab().again.whole(reader{w}) == string(t.topic.Kind) {
+		a, ok = *t.topic, true
+	}
+	if !ok || !t.readRest() {
+		return false
+	}
+	if topic {
+		t.topic, t.owed = &a, true
+		return true
+	}
+	t.acts, t.found, t.owed = append(t.acts, a), true, false
+	if a.Kind == Open {
+		t.topic = &a
+	}
+	return true
+}
+
+// order takes an order that fills its clause.
+func (t *takingBack) order(key string) bool {
+	if !t.readRest() {
+		return false
+	}
+	t.acts, t.found, t.owed = append(t.acts, Act{Kind: ActKind(key)}), true, false
+	return true
+}
+
+func (t *takingBack) forget(what []atom) bool {
+	if namesRest(what) {
+		kept, ok := stayer(append(t.label[:len(t.label):len(t.label)], t.rest...))
+		if ok = ok && t.keepOnly(kept); ok {
+			t.rest, t.label, t.topic = nil, nil, nil
+		}
+		return ok
+	}
+	a, ok := t.object(what)
+	if !ok || !t.readRest() {
+		return false
+	}
+	t.acts, t.found, t.topic = append(t.acts, a), true, &a
+	if a.Name != nil {
+		t.c.Subject = a.Name
+	}
+	return true
+}
+
+// readRest reads the clauses that say something else. What only talks is left out.
+func (t *takingBack) readRest() bool {
+	rest := t.rest
+	t.rest = nil
+	var kept, dropped []atom
+	for _, part := range breaths(rest) {
+		if talks(part, t.c) {
+			t.talked = true
+			dropped = append(dropped, part...)
+			continue
+		}
+		kept = append(kept, part...)
+	}
+	kept = ofThem(bareClause(kept), dropped, t.c)
+	if len(kept) == 0 {
+		return true
+	}
+	if t.topic != nil && t.topic.Name != nil && !t.owed {
+		if at := valueGiven(kept); at > 0 {
+			kept = append(nameAtoms(*t.topic.Name, kept[0]), kept[at:]...) // "forget it and put 67 and a quarter"
+		}
+	}
+	r := readAtoms(kept, t.c)
+	if r.Ask != nil {
+		return false
+	}
+	t.acts = append(t.acts, r.Acts...)
+	if t.owed && t.topic != nil && len(r.Acts) > 0 && r.Acts[0].Kind == t.topic.Kind && t.topic.Kind != Forget {
+		t.owed = false // "wrong button, back up a step"
+	}
+	return true
+}
+
+// ofThem puts what was spoken of in place of the "them" in "as few of them as you can": "posts are dear this year, so …".
+func ofThem(kept, dropped []atom, c Context) []atom {
+	at := -1
+	for i := 1; i < len(kept); i++ {
+		if kept[i].text == "them" && kept[i-1].text == "of" {
+			at = i
+		}
+	}
+	if at < 0 {
+		return kept
+	}
+	var noun *token
+	for _, x := range lex(dropped, c) {
+		if x.kind == kPart && x.plural() || x.kind == kQuest && x.text == "posts" {
+			if noun != nil {
+				return kept
+			}
+			noun = &x
+		}
+	}
+	if noun == nil {
+		return kept
+	}
+	one := kept[at]
+	one.text = noun.text
+	return append(append(append([]atom{}, kept[:at-1]...), one), kept[at+1:]...)
+}
+
+// valueGiven returns the atom at which a value stands behind a bare verb of setting, 0 where it says more.
+func valueGiven(w []atom) int {
+	i := 0
+	for i < len(w) && (w[i].text == "put" || w[i].text == "make" || w[i].text == "enter" || w[i].text == "use" || w[i].text == "it" || w[i].text == "in" || w[i].text == "set" || w[i].text == "to" || w[i].text == "at" || w[i].text == "is" || w[i].text == "say") {
+		i++
+	}
+	if i == 0 || i == len(w) {
+		return 0
+	}
+	l := lexing{reader: reader{w}}
+	if _, next, ok := l.length(i); ok && next == len(w) {
+		return i
+	}
+	return 0
+}
+
+// nameAtoms writes a name as its normal form, in the place of an atom.
+func nameAtoms(n solver.Name, at atom) []atom {
+	return writtenAt(n.String(), at)
+}
+
+func writtenAt(text string, at atom) []atom {
+	letters, _ := foldLine(text)
+	out := split(letters)
+	for i := range out {
+		out[i].at, out[i].end = at.at, at.end
+	}
+	return out
+}
+
+// named reads a clause that only names something that was said: "the second rail in bay two".
+func (t *takingBack) named(w []atom) (Act, bool) {
+	if len(w) < 2 || len(w) > 9 {
+		return Act{}, false
+	}
+	for _, a := range w {
+		if a.text == "'s" || auxiliary[a.text] {
+			return Act{}, false
+		}
+	}
+	for _, x := range lex(w, t.c) {
+		switch x.kind {
+		case kPart, kLoc, kDim, kOrdinal, kNum, kMeasured, kTop, kLim, kAt, kOut, kItem, kSize, kUnit:
+		default:
+			return Act{}, false
+		}
+		for _, v := range strings.Fields(x.before) {
+			if !vocab().articles[v] && v != "of" && v != "in" && v != "on" && v != "for" && v != "at" && v != "that" && v != "this" {
+				return Act{}, false
+			}
+		}
+	}
+	return t.forgotten(w)
+}
+
+// longestObject is the most words that name what is to be forgotten.
+const longestObject = 20
+
+// object reads what is to be forgotten.
+func (t *takingBack) object(what []atom) (Act, bool) {
+	what, limits := asObject(what)
+	if len(what) == 0 || len(what) > longestObject {
+		return Act{}, false
+	}
+	if a, ok := t.limit(what, limits); ok && len(a.Statements) > 0 && hasFigures(what) {
+		return a, true
+	}
+	if a, ok := t.forgotten(what); ok && !(limits && a.Name != nil && hasFigures(what)) {
+		return a, true
+	}
+	return t.limit(what, limits)
+}
+
+// forgotten reads words behind a plain "forget".
+func (t *takingBack) forgotten(what []atom) (Act, bool) {
+	verb := atom{text: "forget", kind: aWord, at: what[0].at, end: what[0].at}
+	r := readAtoms(append([]atom{verb}, what...), t.c)
+	if r.Ask != nil || len(r.Acts) != 1 || r.Acts[0].Kind != Forget {
+		return Act{}, false
+	}
+	return r.Acts[0], true
+}
+
+// limit reads a limit that is told as it was said: "the gap can't go over three inches".
+func (t *takingBack) limit(what []atom, told bool) (Act, bool) {
+	r := readAtoms(what, t.c)
+	if r.Ask != nil || len(r.Acts) != 1 || r.Acts[0].Kind != State || len(r.Acts[0].Statements) != 1 {
+		return Act{}, false
+	}
+	a := r.Acts[0]
+	a.Kind = Forget
+	switch st := a.Statements[0]; st.Op {
+	case solver.LE, solver.LT, solver.GE, solver.GT, solver.In:
+	case solver.Eq, solver.Near:
+		if !told || st.Name.Quantity == solver.Stock {
+			return Act{}, false // "forget the twelve footers": one length of the list, not all of it
+		}
+		a.Name, a.Statements = &st.Name, nil
+	default:
+		return Act{}, false
+	}
+	return a, true
+}
+
+// withoutSigns leaves out commas, and puts the word that says what is meant by a place in front: "the measurement".
+func withoutSigns(in []atom) (out []atom) {
+	for _, a := range bareClause(in) {
+		switch {
+		case a.kind == aSign && (a.text == "," || a.text == "-" || a.text == "--" || a.text == ":"):
+		case a.text == "measurement" || a.text == "reading":
+			out = append([]atom{a}, out...)
+		default:
+			out = append(out, a)
+		}
+	}
+	return out
+}
+
+func hasFigures(what []atom) bool {
+	for _, a := range what {
+		if a.kind == aDigits || a.kind == aVulgar || units[a.text] > 0 || tens[a.text] > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+func onlyPronoun(what []atom) bool {
+	for len(what) > 1 && (what[len(what)-1].text == "one" || what[len(what)-1].text == "limit" || what[len(what)-1].text == "measurement" || what[len(what)-1].text == "figure" || what[len(what)-1].text == "number" || what[len(what)-1].text == "rule") {
+		what = what[:len(what)-1]
+	}
+	if len(what) != 1 {
+		return false
+	}
+	switch strings.ToLower(what[0].text) {
+	case "it", "that", "this", "them", "those":
+		return true
+	}
+	return false
+}
