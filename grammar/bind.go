@@ -51,6 +51,7 @@ func (l *lexing) bind() {
 	l.belowIs()
 	l.toldOfPosts()
 	l.boardsHad()
+	l.railsThrough()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {
@@ -84,6 +85,7 @@ func (l *lexing) bind() {
 	}
 	l.tokens = out
 	l.bareOrdinals()
+	l.spots()
 }
 
 // mayVerb are verbs that allow, and do not set.
