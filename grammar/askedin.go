@@ -9,6 +9,9 @@ func (l *lexing) askedIn() {
 		if i+1 < len(l.tokens) && l.tokens[i+1].kind != kStop && l.tokens[i+1].kind != kQMark {
 			continue
 		}
+		if !l.asksBefore(i) {
+			continue
+		}
 		from := i
 		switch {
 		case t.kind == kUnits:
@@ -25,7 +28,7 @@ func (l *lexing) askedIn() {
 			l.tokens = append(l.tokens[:from-1], l.tokens[from:]...)
 			from--
 		}
-		if from == 0 || !l.asksBefore(from) {
+		if from == 0 {
 			continue
 		}
 		at := l.tokens[from].at

@@ -45,7 +45,7 @@ var atThePost = []entry{
 		(read|call|reel|rattle|list|sing|shout) (off|out) [all] [the] (cuts|cut lengths|cutting list|cut list|lengths) [to me]
 		(show|see|have|know|give me) [all] [(of)] [the] (cut lengths|cutting lengths|saw lengths|cut list|lengths to cut)
 		(what|which) [(are|is|will be|would be)] (his|her|their|my|our) (lengths|cuts|cut lengths|cutting lengths|cut list)
-		(RAIL) (have|has|need|needs|get|are|must|should|got|want|will|going) [(to be|being|be|getting|gotten)] CUT [(now|today|tomorrow|tonight|this afternoon|this morning|first|next|soon|after lunch)] [(,|;|so|.)] (what|which|at what|to what|how) (lengths|length|long)
+		(RAIL) (have|has|need|needs|get|are|must|should|got|want|will|going) (to be|being|be|getting|gotten) CUT [(now|today|tomorrow|tonight|this afternoon|this morning|first|next|soon|after lunch)] [(,|;|so|.)] (what|which|at what|to what|how) (lengths|length|long) [(is|are|will|does|do|should)] [(it|they|each|each one|that|them)] [(be|come out)]
 		how long [(are|is|do|does)] RAIL [(are|is)] [(getting|being|to be|gotten|going to be|to get)] CUT
 		how long (would|will) (that|it|they|each|they all|those) (be|come out|come to|turn out|work out to)`},
 	{kind: kQuest, key: "posts", loose: true, ways: `

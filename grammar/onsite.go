@@ -49,7 +49,7 @@ var onsite = []entry{
 		[(previous|last|former|other|old|first)] (fellow|guy|carpenter|builder|owner|crew|man|contractor|framer|worker|tenant|owners|people|bunch) [(has|had|have)] [already] (hung|mounted|attached|installed|fastened|fixed|screwed on|nailed on|bolted on|put up|put in|secured)
 		(PERSON|he|she|they) (has|had|have) [already] (hung|mounted|attached|installed|fastened|fixed|screwed on|nailed on|bolted on|put up|put in|secured)
 		[(my|our|the)] PERSON already (hung|mounted|attached|installed|fastened|fixed|screwed on|nailed on|bolted on|put up|put in|secured)`},
-	{kind: kTop, key: "top", ways: "(top edge|upper edge|top side|upper side|top|tops|top edges|upper edges) of (it|that|that one|them|those|this one|this) [(is|are|sits|at|comes to|comes at|stands at)]"},
+	{kind: kTop, key: "top", ways: "(top edge|upper edge|top side|upper side|top|tops|top edges|upper edges) of (it|that one|them|those|this one) [(is|are|sits|at|comes to|comes at|stands at)]"},
 	{kind: kFall, key: "falls", ways: `
 		(tips|tip|tipped|tilts|runs downhill|goes downhill|runs down hill|slants|sinks|sags|heads down|falls away|drains|is graded|graded|is laid|laid|sheds|fell|sloped|pitched|dropped|dipped|ran downhill) [down]
 		[(a|the|with a)] (pitch|fall|slope|grade|tilt|downslope|gradient) [of]
@@ -67,7 +67,9 @@ var onsite = []entry{
 		(kicked|kicks|kicking|leant over|racked|racks|bowed|heaved|drifts|drifted|wandered|wanders|strays|is knocked|is cocked|cocked|rakes|raked|heels) [(over|off|out of plumb)]
 		[(has|have|is|are|was)] (gone|got|out|off|standing|come|thrown|moved|shifted|settled|knocked) (out of|off) plumb [(and|,|so|now)] [it] [now] [(leans|lean|leaning|tilts|tips)] [(by)]
 		(is|are|stands|was) not [(quite|exactly|dead|at all|really)] (plumb|straight|vertical|true|upright) [(,|and|but|so|;|:)] [it] (goes|runs|kicks|comes|is|heads|falls|drifts|wanders) [(over|out|by)]
-		(plumb bob|bob|plumb line|level|plumb|four foot level|six foot level|post level|spirit level|laser) [(held)] (on|against|from|down|by) [(the)]
+		(plumb bob|bob|plumb line) [(held)] (on|against|from|down|by) [(the)]
+		(four|six|two|4|6|2) (foot|ft|footer) level [(held)] (on|against) [(the)]
+		(post|spirit|torpedo|long|bubble) level [(held)] (on|against) [(the)]
 		(out of|off) plumb [(by)]
 		[(has|have)] (settled|heaved|sunk|shifted|moved) [(and|,|so)] [(it|now)] [now] (leans|lean|leaning|tilts|tips)`},
 }

@@ -36,6 +36,7 @@ var setPlain = []func([]atom) []atom{
 	likeTheBoards,
 	nearFloor,
 	wantsForAll,
+	siteWords,
 }
 
 // Read reads a line as a person says it.
