@@ -3,6 +3,7 @@ package grammar
 // atThePost are more words for what stands at a post and at the saw: what holds a post up, where it is marked, and what is cut.
 var atThePost = []entry{
 	{kind: kPart, key: "drop", sense: meaning("drop"), ways: `
+		(past|beyond|behind|outside) WALL [(it|EARTH|ground)] (falls|drops|goes|slopes) (away|off|down)
 		(from|FLOOR|measured from) [(the|our)] [(porch|deck)] (FLOOR|porch|boards|deck boards|deck|platform|decking) [boards] [down] to [the] (EARTH|driveway|flower bed|flowerbed|bed|path|sidewalk|pavement|gravel|rocks|bushes|garden bed|borders|border|shrubs) [(outside|beyond|past|behind|below|out there|on the other side|on the far side|on the outside)] [(of|)] [(WALL|it)]
 		(EARTH|driveway|flower bed|flowerbed|path|sidewalk|gravel|drive|garden|yard) (outside|beyond|past|behind|below|out there|on the other side|on the far side|on the outside) [(of|)] [(WALL|it)] [(is|lies|sits)] [(down|lower)]
 		[down] (to|onto|into) (EARTH|driveway|flower bed|flowerbed|path|sidewalk|gravel|drive) [(on|at)] [(the|that)] (far|other|outer|outside|back) side [of WALL]
@@ -18,12 +19,16 @@ var atThePost = []entry{
 		[(from FLOOR)] to [(the)] (underside|foot|bottom|bottom end|end|base) of [(the)] (|added|new) (POST|UPRIGHT)
 		(space|gap|clearance|distance|room|air) (from|between|off|over|above) FLOOR (to|and) [(the)] (underside|foot|bottom|bottom end|end|base) of [(the)] (|added|new) (POST|UPRIGHT)
 		(underside|foot|bottom|bottom end|end|lower end|base|toe) of [(the)] (|added|new) (POST|UPRIGHT)
+		(underside|foot|bottom|bottom end|end|lower end|base|toe) of [(the)] (|added|new) (POST|UPRIGHT) [(to be|is|should be|gets|kept|being)] (lifted|raised|held|kept|propped|jacked) [up]
+		(|added|new) (POST|UPRIGHT) (underside|bottom end|lower end)
+		(|added|new) (POST|UPRIGHT) (is|stands|sits|gets|to be|should be|must be) (held|kept|lifted|raised|propped|carried) [up]
 		(added|new) (POST|UPRIGHT) [(to|should|must|will|has to|ought to|needs to|shall)] (stand|sit|stands|sits|rests|rest|rides|ride) on [(its|a|the|post)] (base|standoff|shoe|foot|stand|saddle|pedestal) [(HIGH)]`},
 	{kind: kLoc, key: "base", sense: meaning("| base height"), ways: `
 		on [(its|the|their|post)] (base|bases|standoff|shoe|saddle|pedestal)
 		(by|with) [(the|its|a)] (post base|base|standoff|shoe|saddle)
 		(because|as|since|for) [(the|its)] [post] (base|standoff|shoe|saddle) (lifts|holds|raises|keeps|carries|props) (it|POST|them) [up]`},
 	{kind: kQuest, key: "marks", loose: true, ways: `
+		(heights|height|spots|places) to (mark|pencil|scribe) [(at|POST)]
 		MARK (heights|height|locations|positions|spots|list|layout)
 		[(list|set|table|heights|string|row|column)] (of|with) [all] MARK (for|on|up) [(the|each|every)] (POST|BRACKET)
 		(list|set|table|string|row|column) of [all] [(my|the)] (MARK|marks)
@@ -42,6 +47,7 @@ var atThePost = []entry{
 		(where|how far) [(do|does|should|must|would|will)] [(i|we|he|she|they)] [to] (set|put|lock|clamp|fix) [(the|my|our)] (stop|stop block|fence|saw stop|length stop) [(on the saw)] [(for)] [(these|those|the|each|all|)] [RAIL]
 		(at|by|standing at|over at) [(the|my)] saw [(now|already)] [(,|so|and)] how long [is] (each|every|the|a) [(one|RAIL|stick)]
 		(read|call|give|reel|rattle|list|sing|shout) (ME) (off|out) [all] [the] (cuts|cut lengths|cutting list|cut list|lengths)
+		(read|call|reel|rattle|give) ME offcuts
 		(read|call|reel|rattle|list|sing|shout) (off|out) [all] [the] (cuts|cut lengths|cutting list|cut list|lengths) [to me]
 		(show|see|have|know|give me) [all] [(of)] [the] (cut lengths|cutting lengths|saw lengths|cut list|lengths to cut)
 		(what|which) [(are|is|will be|would be)] (his|her|their|my|our) (lengths|cuts|cut lengths|cutting lengths|cut list)

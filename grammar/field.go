@@ -218,6 +218,9 @@ func (k *clause) spotAgain(verb *token) bool {
 func (k *clause) onEach() bool {
 	for _, it := range k.items {
 		before := leadOf(it)
+		if !it.value() && (it.text == "top and bottom" || it.text == "bottom and top") {
+			return true
+		}
 		if !it.value() {
 			before += " " + it.before + " " + it.text
 		}
@@ -248,6 +251,7 @@ func (k *clause) railTop() (reading, bool) {
 		rails = []int{k.carry.name.Rail}
 	}
 	top, fixed := k.has(kTop) != nil || k.has(kAt) != nil && k.has(kAt).as(kAt).key == "top", k.has(kFixed) != nil || k.putUp()
+	fixed = fixed && !k.wishedUp()
 	for _, i := range k.things {
 		switch t := k.items[i]; t.key() {
 		case "rail", "off floor", "of wall", "more or less nothing":
@@ -291,6 +295,30 @@ func (k *clause) railTop() (reading, bool) {
 		r.made = append(r.made, m)
 	}
 	return k.finish1(r)
+}
+
+// wishedUp reports whether a rail is only wished to be put up: "I'd like rail 3 mounted with its top at 24".
+func (k *clause) wishedUp() bool {
+	t := k.has(kFixed)
+	if t == nil || strings.Contains(t.text, " ") {
+		return false
+	}
+	if h := k.s.head; h != nil && h.kind == kHead && h.key() == string(State) {
+		return true
+	}
+	for _, it := range k.items {
+		before := leadOf(it)
+		if !it.value() {
+			before = it.before
+		}
+		for _, w := range strings.Fields(before) {
+			switch w {
+			case "want", "wants", "like", "love", "prefer", "need", "needs", "should", "must", "be", "get", "wish":
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // finish1 is finish for what must not be spread over the numbers of its noun again.

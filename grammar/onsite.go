@@ -4,6 +4,7 @@ package grammar
 // floor runs, how a post stands, and how far it is down beyond the wall.
 var onsite = []entry{
 	{kind: kMeasured, key: "measured", ways: `
+		PERSON [(just|also|now)] (held|ran|pulled|took|read|stretched) tape [measure] [(and|,)] (got|gets|read|reads|says|called|called out|has)
 		(tape|rule|ruler|laser|stick|yardstick|steel rule|measuring tape|tape measure|folding rule|story pole) [(held|run|laid|pulled|hooked|stretched)] (across|along)
 		(i|we) [(just|also|now|then)] (ran|held|pulled|laid|stretched|hooked|put|took|strung|run) (tape|rule|ruler|laser|stick|steel rule|measuring tape|tape measure|folding rule|measurement) [(measure)] (across|along|over|to|on|down in|in)
 		(i|we) [(just|also|now|then)] (taped|measured|remeasured|clocked|shot|lasered) [across]
@@ -30,6 +31,13 @@ var onsite = []entry{
 	{kind: kFill, key: "fill", ways: `
 		(reading|going by|looking at|going off|copying|working from|straight from|straight off|off of|off|from) my [own] (notes|notebook|pad|scribbles|scrawl|notepad|figures|numbers|tape|list) [here]
 		for the record
+		[(i|we)] [(just|have)] (checked|measured|taped|shot) (twice|again|two times|three times|a second time|once more|a couple of times)
+		[so] PERSON (had|got|has) (it|that|this) wrong
+		(no|without) (exceptions|exception|fail|excuses)
+		[(is|are|was|were|got|came out)] (poured|laid|built|graded|set) [(badly|poorly|a bit|a little)] (out of level|off level|crooked|unevenly|on a slope)
+		where WALL (stands|is going|will stand|will go)
+		(pencil|pencils|blade|chalk|saw) (is|are) (sharp|sharpened|ready|out|warm|warmed up|plugged in|running|set up)
+		before (anybody|anyone|PERSON|somebody|i|we|you) (saw|saws|cut|cuts|start|starts|begin|begins|touch|touches|buy|buys|drill|drills) [(anything|cutting|sawing|drilling|building|a thing|it|something)]
 		(please|kindly|just) (note|record|write|write down|put down|mark down|enter|log|jot down) [that]
 		[(i|we)] (just|only) (ran|came|got back) (out|outside|in|from outside)
 		[(i|we)] [(just|also|have)] (checked|shot|measured|taped|took|tried|did) (it|that|this|them|everything) [over] (twice|again|two times|three times|a second time|once more|a couple of times|two or three times) [(with|by|using) [(a|the|my|our)] (steel rule|steel tape|laser|laser level|level|tape|rule|ruler|long level|water level|transit|string|string line)]

@@ -1,6 +1,9 @@
 package grammar
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // siteWords sets plain what is said at the site: "show the apprentice where …" shows me, "rail 5's top" is the top of rail 5, "another
 // sixteenth lower" is a sixteenth lower, and "r3 up" is rail 3.
@@ -23,6 +26,13 @@ func siteWords(in []atom) []atom {
 			own()
 			out = append(out[:i-1:i-1], out[i+1:]...)
 			i -= 2
+		case out[i].text == "foot" && (partOf(r, i-1, "POST") || r.word(i-1) == "'s" && partOf(r, i-2, "POST")) && out[i].kind == aWord && !r.glued(i):
+			own()
+			out[i].text = "underside" // "the added post's foot 3/4 off the slab"
+		case ordinals[out[i].text] > 0 && r.word(i+1) == "one" && r.word(i+2) == "up" && (r.word(i+3) == "is" || r.word(i+3) == "has" || r.word(i+3) == "'"):
+			own()
+			out[i+1].text = "rail"
+			out = append(out[:i+2:i+2], out[i+3:]...)
 		case out[i].text == "another" && fallen[r.word(i+2)] && r.kind(i+1) == aWord && strings.HasSuffix(r.word(i+1), "th") || out[i].text == "another" && r.word(i+1) == "quarter" && fallen[r.word(i+2)]:
 			own()
 			out[i].text = "a"
@@ -44,4 +54,9 @@ func personAt(in []atom, i int) int {
 		return 0
 	}
 	return i + 2
+}
+
+// partOf reports whether a word of a class stands at an atom.
+func partOf(r reader, i int, class string) bool {
+	return i >= 0 && slices.Contains(vocab().classes[r.word(i)], vocab().ids[class])
 }

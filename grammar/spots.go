@@ -12,6 +12,7 @@ import (
 func (l *lexing) spots() {
 	l.askedIn()
 	l.promised()
+	l.wishedUp()
 	l.ownNotes()
 	l.oneIsUp()
 	l.instruments()
@@ -37,6 +38,11 @@ func (l *lexing) spotBefore(n int) bool {
 	return bay && spot
 }
 
+// bayBefore reports whether a bay is named before token n.
+func (l *lexing) bayBefore(n int) bool {
+	return slices.ContainsFunc(l.tokens[:n], func(t token) bool { return t.index > 0 && (t.key() == "bay" || t.key() == "per bay") })
+}
+
 // firstValue is the place of the first value, -1 where there is none.
 func (l *lexing) firstValue() int {
 	return slices.IndexFunc(l.tokens, func(t token) bool { return t.kind == kNum })
@@ -46,7 +52,7 @@ func (l *lexing) firstValue() int {
 // first bay, and he gets 67".
 func (l *lexing) toldInTwo() {
 	n := l.firstValue()
-	if n < 2 || !l.spotBefore(n) {
+	if n < 2 || !l.spotBefore(n) && !(l.spotBefore(len(l.tokens)) && l.bayBefore(n)) {
 		return
 	}
 	first := &l.tokens[0]
@@ -72,7 +78,7 @@ func (l *lexing) toldInTwo() {
 // retold reports whether a word only leads from where something was measured to what it came to: ", and he gets".
 func (l *lexing) retold(t *token) bool {
 	switch t.kind {
-	case kComma, kAnd, kIt, kMeasured:
+	case kComma, kAnd, kIt, kMeasured, kFill, kTailFill:
 		return true
 	case kSell, kHave, kHead, kTheirs:
 		return endsIn(t.text, "gets") || endsIn(t.text, "got") || endsIn(t.text, "get") || endsIn(t.text, "has") || endsIn(t.text, "says")
@@ -163,7 +169,11 @@ func (l *lexing) ends() {
 		if t.kind == kLoc && (t.text == "top and bottom" || t.text == "bottom and top") {
 			f := strings.Fields(t.text)
 			a, b := endOf(f[0], *t), endOf(f[2], *t)
-			l.tokens = slices.Concat(l.tokens[:i], []token{a, b}, l.tokens[i+1:])
+			from := i
+			if i > 0 && l.tokens[i-1].kind == kSame {
+				from--
+			}
+			l.tokens = slices.Concat(l.tokens[:from], []token{a, b}, l.tokens[i+1:])
 			return
 		}
 	}
@@ -203,6 +213,21 @@ func (l *lexing) promised() {
 		case strings.HasSuffix(t.text, "was promised"), strings.HasSuffix(t.text, "were promised"), strings.HasSuffix(t.text, " we have") && l.tokens[i+1].kind == kGoal && t.key() == string(WhatIf) && (i == 0 || l.breaks(l.tokens[i-1])):
 			l.drop2(i)
 			l.tokens[i].before = ""
+		}
+	}
+}
+
+// wishedUp takes the "mounted" of "I'd like rail 3 mounted with its top at 24" for a part of the wish, and not for what was done.
+func (l *lexing) wishedUp() {
+	wish := false
+	for i := range l.tokens {
+		switch t := &l.tokens[i]; {
+		case t.kind == kHead:
+			wish = t.key() == string(State)
+		case t.kind == kStop, t.kind == kComma, t.kind == kAnd:
+			wish = false
+		case t.kind == kFixed && wish && !strings.Contains(t.text, " "):
+			t.kind, t.found = kTailFill, nil
 		}
 	}
 }

@@ -14,6 +14,7 @@ var uniform = []entry{
 		(no|not) two BAY (different|of different width|of different widths|that differ|that are different)
 		POST [(should|to|must|have to|can|could|will)] (divide|split|cut|part|break|separate|share) [up] [(the)] (WALL|span|run|length|opening|it|space|distance|line) [up] (into|in) [(two|three|four|five|six|2|3|4|5|6)] (equal|even|identical|matching|equally wide|equal sized|like|uniform) (BAY|parts|bits|shares|lengths)
 		(divide|split|cut|part|break|share|separate) [up] [(the)] (WALL|span|run|length|it|this|that|everything|whole thing|space|distance) [up] (into|in) [(a number of)] (BAY) [(all)] (of) [(the|one|a|an)] (same|equal|identical|uniform|one|even|single) (width|size|length)
+		(space|set|place|put|spread|arrange) POST [out] so [that] BAY [(all)] (are|is|look|be|end up being) [all] (EQUAL|even|matching|the same|alike|as wide as each other)
 		BAY [(to be|all|are to be)] balanced
 		(balance|match|match up|equalize|equalise|even up|even out|level out|standardize) [all] BAY [(width|widths)]
 		BAY (same|the same|an equal|equal|identical) (width|size|length|widths) [each]
@@ -48,6 +49,7 @@ var uniform = []entry{
 		with [(each|every|the|all)] MARK [(is|are|be|to be|being|gets|get)] (rounded|rounding|round) [off] (singly|separately|individually|independently|by itself|by themselves|on its own|on their own|one by one|one at a time|alone)
 		(and|just|only|but) round [(off)] [(the|each|every|all)] MARK [off] (singly|separately|individually|independently|by itself|by themselves|on its own|on their own|one by one|one at a time|alone)
 		(no|without) rounding in [the] GAP
+		(do not|never|no|not) (round|rounding) [off] [(any|the)] GAP
 		round [(the)] MARK (not|never|and not|rather than) [(the)] GAP
 		(rounding|errors|rounding error|error) [(should|must|may|can|is|to)] not (build|pile|add|creep|accumulate|stack|collect|sneak) [up] [(in|into|up in)] [(the)] [GAP]`},
 	{kind: kUnits, key: "metric", loose: true, ways: `
