@@ -106,6 +106,10 @@ func (k *clause) sort() bool {
 			}
 			k.wall = it.text
 		case kOrdinal:
+			if k.carry.spot.rail > 0 && k.rail == 0 && !(i > 0 && !k.items[i-1].value() && k.items[i-1].kind == kOut) {
+				k.rail, k.ordinal = it.index, true // "third rail in bay one 60, fourth 60 1/8"
+				continue
+			}
 			if n := k.carry.name; n != nil && n.Bay > 0 && k.bay == 0 {
 				k.bay, k.ordinal = it.index, true // "and none in the second"
 				continue

@@ -204,6 +204,12 @@ func (k *clause) places(verb *token) []place {
 // bay 1 is 64 and bay 2 is 65", "the plan shows 66 at the bottom; my own tape says 66 5/16 there".
 func (k *clause) spotAgain(verb *token) bool {
 	was := k.carry.spot
+	for _, w := range strings.Fields(leadOf(k.items[k.values[0]])) {
+		switch w {
+		case "should", "must", "wants", "needs", "be", "want", "has":
+			return false // "top of bay 1 is 60 and bay 2 should be 62"
+		}
+	}
 	if was.at == "" && was.rail == 0 || len(k.values) != 1 || len(k.dims) > 0 {
 		return false
 	}

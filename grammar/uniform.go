@@ -56,14 +56,14 @@ var uniform = []entry{
 		(metric|millimeter|millimetre|mm|mm only|metric only) (tape|ruler|rule|tape measure|folding rule|tapes|man|woman|guy|person|shop|crew|household|job|country|drawings|numbers|figures) [(here|only|on this end|over here|on this job)]
 		[(my|our|the|his|her)] (tape|ruler|rule|tape measure|folding rule|square) (is|are) (metric|in millimeters|in millimetres|in mm|marked in millimeters|marked in mm|all metric|only metric|metric only)
 		[(my|our|the|his|her)] (tape|ruler|rule|tape measure|folding rule) [(only)] (has|have|has got|shows|got) (only|just|nothing but) (millimeters|millimetres|mm|metric|centimeters)
-		[(my|our|the|his|her)] (tape|ruler|rule|tape measure|folding rule|one) (has|has got|got|shows|have|does not have|does not show) [(no|any|got)] [(no|any)] inches [on (it|them|there)] [(,|so|and|so use|so we use|so let us use)] [use] [(millimeters|millimetres|mm|metric)]
+		[(my|our|the|his|her)] (tape|ruler|rule|tape measure|folding rule) (has no|has got no|got no|shows no|has not got any|does not have any|does not have|does not show any|does not show) inches [on (it|them|there)] [(,|so|and|so use|so we use|so let us use)] [use] [(millimeters|millimetres|mm|metric)]
 		[(all|every|the)] (dimension|dimensions|sizes|distances|values|readings|units|measures) [(are|is|to|shall|should|will|must)] [(to)] [be] [(given|said|shown|read|quoted|stated|written|reported)] in (metric|millimeters|millimetres|mm) [units]
 		(talk|speak|give|tell|show|read|say|stick to|stay in|think|answer|call) [it] [(out)] (millimeters|millimetres|metric|mm) [(to me|to us|for me|with me|from now on|please)]
 		[(work|working|do|go|build|measure|think)] (metric|in metric) (over here|around here|on this side|in this shop|in our shop|at our place|where i am|in my country)
 		(let us|we will|i will) (do|have|run|keep|work|take|go with|go) (this|it|everything|them|that|the whole thing|this one|this job) [(out)] (in) (metric|millimeters|millimetres|mm)
 		(switch|change|go|flip|turn|convert|shift|swap|move) [(it|units|everything|over|things|the units|all of it)] [over] (to|into) (metric|millimeters|millimetres|mm|the metric system)
 		[(my|our|the|all|these|those|his|her)] (figures|numbers|measurements|lengths|readings|dimensions) [(will be|are|come|are all|are going to be|i give|here)] [all] [(given)] [in] (millimeters|millimetres|mm|metric)
-		(do not|can not) (have|read|speak|use|do|know|understand|like|own|think in) [any] (inches|imperial|feet and inches|fractions of an inch|inch fractions) [(,|so|and)] [(give me|use|show|show me|let us use|so use)] (millimeters|millimetres|mm|metric)
+		(do not|can not) (read|speak|use|do|know|understand|own|think in) [any] (inches|imperial|feet and inches|fractions of an inch|inch fractions) [(,|so|and)] [(give me|use|show|show me|let us use|so use)] (millimeters|millimetres|mm|metric)
 		no inches (please|here|for me|from me|on this job|any more|anymore|thanks)
 		no more (inches|imperial|feet|feet and inches) [(,) [(please)] (show|give|use|tell) [(me)] (millimeters|millimetres|mm|metric)]
 		(metric|millimeters|millimetres|mm) (instead [of (inches|imperial|feet and inches)]|rather than (inches|imperial|feet and inches)|not inches)`},
