@@ -38,8 +38,8 @@ func (l *lexing) spotBefore(n int) bool {
 	return bay && spot
 }
 
-// bayBefore reports whether a bay is named before token n.
-func (l *lexing) bayBefore(n int) bool {
+// bayNamedBefore reports whether a bay is named before token n.
+func (l *lexing) bayNamedBefore(n int) bool {
 	return slices.ContainsFunc(l.tokens[:n], func(t token) bool { return t.index > 0 && (t.key() == "bay" || t.key() == "per bay") })
 }
 
@@ -52,7 +52,7 @@ func (l *lexing) firstValue() int {
 // first bay, and he gets 67".
 func (l *lexing) toldInTwo() {
 	n := l.firstValue()
-	if n < 2 || !l.spotBefore(n) && !(l.spotBefore(len(l.tokens)) && l.bayBefore(n)) {
+	if n < 2 || !l.spotBefore(n) && !(l.spotBefore(len(l.tokens)) && l.bayNamedBefore(n)) {
 		return
 	}
 	first := &l.tokens[0]
