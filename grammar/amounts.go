@@ -88,7 +88,7 @@ var amounts = []entry{
 	{kind: kPart, key: "span", sense: meaning("span"), ways: "(clear) [,] (END POST to POST|POST to END POST)\n(END POST to POST|POST to END POST)"},
 	{kind: kFall, key: "falls", ways: "that is (how|what|the way) FLOOR (falls|drops|slopes|runs|pitches)"},
 	{kind: kPerFoot, key: "per foot", ways: "(a|an) ft\nfor (each|every) foot [(you|we|i|it)] [(go|goes|run|runs|travel|travels|walk|move|moves)] [(along|across|over)] [to the right]"},
-	{kind: kPart, key: "floor", sense: meaning("| wall height, bottom gap, post height, base height, rail top, drop, floor at right, floor falls, slab thickness"), ways: "PERSON (sloped|pitched|graded|poured|laid|tilted|built) FLOOR [so [that]] [it]"},
+	{kind: kPart, key: "floor", sense: meaning("| wall height, bottom gap, post height, base height, rail top, drop, floor at right, floor falls, slab thickness"), ways: "PERSON (sloped|pitched|graded|poured|laid|tilted|built) FLOOR [so [that]] [it]\nPERSON (gave|give|gives|put in|made) FLOOR [with]"},
 	{kind: kSide, key: "right", sense: meaning("opening side"), ways: "by the time (you|we|it|i) (reach|get to|gets to|hit|hits|reaches|come to|comes to) RIGHT [(hand)] [END] [(POST|side|end)]\n(on|at|to) r"},
 	{kind: kSide, key: "left", sense: meaning("opening side"), ways: "(on|at|to) l"},
 	{kind: kPart, key: "drop", sense: meaning("drop"), ways: "[down] from FLOOR [(here|there|up here)] [down] to [the] EARTH"},

@@ -1,6 +1,9 @@
 package grammar
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // withoutBackdrop leaves out the clauses of a line that only tell what is round the work: "we bought the lumber yesterday,
 // and …", "…, so that it lines up with our steps". It reports whether there was one. It is asked only where the line as
@@ -192,7 +195,7 @@ func isBackdrop(part []atom, c Context, next string) bool {
 		return false
 	}
 	looked := speakers[w[0]] && len(w) > 1 && looks[w[1]]
-	led := next == "so" || next == "but" // what follows is what is wanted, and goes before what this says
+	led := next == "so" || next == "but" || scheduled(w) && asksNext[next] // what follows is what is wanted, and goes before what this says
 	for _, word := range w {
 		if turning[word] || !led && !reason && (withheld[word] || viewed[word] || pointing[word] && next != "and" && !looked) {
 			return false
@@ -204,6 +207,18 @@ func isBackdrop(part []atom, c Context, next string) bool {
 	}
 	return nothingOfTheWall(lex(part, c), reason, led, wished)
 }
+
+// scheduled reports whether words tell when something is done: "the bases get anchored today".
+func scheduled(w []string) bool {
+	switch w[len(w)-1] {
+	case "today", "tonight", "tomorrow", "morning", "afternoon", "evening", "already", "soon", "week", "now":
+		return !slices.ContainsFunc(w, func(v string) bool { return wishing[v] })
+	}
+	return false
+}
+
+// asksNext are words that open a question or ask for a table.
+var asksNext = wordSet("what where how which when tell show give read")
 
 // narrates reports whether words begin with a subject that has a verb.
 func narrates(w []string, reason bool) bool {

@@ -52,6 +52,7 @@ func (l *lexing) bind() {
 	l.toldOfPosts()
 	l.boardsHad()
 	l.amidBays()
+	l.railsThrough()
 	in := l.tokens
 	out := in[:0:0]
 	for i := 0; i < len(in); i++ {
@@ -85,6 +86,7 @@ func (l *lexing) bind() {
 	}
 	l.tokens = out
 	l.bareOrdinals()
+	l.spots()
 }
 
 // mayVerb are verbs that allow, and do not set.

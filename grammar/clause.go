@@ -32,7 +32,7 @@ type clause struct {
 // clause reads items as one thing said. It returns nothing where a word would be left over.
 func (s *speech) clause(list []item, c carry, force ActKind) []reading {
 	k := clause{s: s, force: force, carry: c, items: list}
-	if !k.sort() {
+	if !k.sort() || k.endsInBay() {
 		return nil
 	}
 	if k.bay2 > 0 {
@@ -49,6 +49,17 @@ func (s *speech) clause(list []item, c carry, force ActKind) []reading {
 		}
 	}
 	return nil
+}
+
+// endsInBay reports whether the next thing that is said begins at the end of the clause: "six boards, and bay 1" goes on with what bay 1
+// measures.
+func (k *clause) endsInBay() bool {
+	n := len(k.items)
+	if n < 3 || len(k.values) == 0 || len(k.things) < 2 || k.bay2 > 0 {
+		return false
+	}
+	last, joint := k.items[n-1], k.items[n-2]
+	return !last.value() && last.kind == kPart && last.key() == "bay" && last.index > 0 && joint.breaks() && !k.items[n-3].value() && (k.items[n-3].breaks() || k.items[n-3].kind == kPart && k.items[n-3].index == 0)
 }
 
 // clauseKinds are tried in this order; the first that accounts for every word is taken.
@@ -95,6 +106,10 @@ func (k *clause) sort() bool {
 			}
 			k.wall = it.text
 		case kOrdinal:
+			if k.carry.spot.rail > 0 && k.rail == 0 && !(i > 0 && !k.items[i-1].value() && k.items[i-1].kind == kOut) {
+				k.rail, k.ordinal = it.index, true // "third rail in bay one 60, fourth 60 1/8"
+				continue
+			}
 			if n := k.carry.name; n != nil && n.Bay > 0 && k.bay == 0 {
 				k.bay, k.ordinal = it.index, true // "and none in the second"
 				continue

@@ -215,7 +215,8 @@ var commands = []entry{
 		CUT [(RAIL|them|all)] (alike|the same)`},
 	{kind: kGoal, key: "even gaps", loose: true, ways: `
 		even (GAP)
-		(keep|leave|hold|make) [(all|every)] GAP (exact|true|even|exactly even|dead even|perfectly even|honest) [(and|,)] [(round)] [(each|every)] [(mark|marks)] [(by itself|on its own)]
+		(keep|leave|hold|make) [(all|every)] GAP (exact|true|even|exactly even|dead even|perfectly even|honest) [(and|,)] round (each|every) (mark|marks) [(by itself|on its own)]
+		(keep|leave|hold|make) [(all|every)] GAP (exact|true|even|exactly even|dead even|perfectly even|honest)
 		round (each|every) (mark|marks) (by itself|on its own|separately|individually) [(and|,)] [(keep|leave)] [(gaps|gap|the gaps)] [(exact|even|true)]
 		GAP (exact|true|even) and round
 		GAP (perfectly|exactly|dead) (even|exact|equal)

@@ -54,10 +54,21 @@ func (s *speech) helpOnce() {
 		return
 	}
 	s.leftLast()
+	s.thenAsked()
 	topic := slices.ContainsFunc(s.acts, func(a Act) bool { return a.Kind == HelpMe && a.Topic != "" })
 	lost := slices.ContainsFunc(s.groups, func(g group) bool { return g.cmd == "help" && g.head != nil && strings.HasPrefix(g.head.text, "i am ") })
 	if topic || lost {
 		s.acts = slices.DeleteFunc(s.acts, func(a Act) bool { return a.Kind == HelpMe && a.Topic == "" })
+	}
+}
+
+// thenAsked drops the "next" of "and after that" where what is asked for next is named: "the marks, and after that the cut lengths".
+func (s *speech) thenAsked() {
+	for i := 0; i+1 < len(s.acts); i++ {
+		if s.acts[i].Kind == Next && s.acts[i+1].Kind == Ask && i > 0 {
+			s.acts = slices.Delete(s.acts, i, i+1)
+			i--
+		}
 	}
 }
 

@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -57,7 +58,7 @@ func (k *clause) measured() (reading, bool) {
 			continue
 		}
 		switch k.items[i].key() {
-		case "bay", "rail", "per bay", "of wall", "bottom", "off floor", "between posts":
+		case "bay", "rail", "per bay", "of wall", "bottom", "off floor", "between posts", "more or less nothing":
 			if k.items[i].key() == "rail" && k.items[i].index == 0 && !k.items[i].plural() {
 				return reading{}, false
 			}
@@ -73,6 +74,11 @@ func (k *clause) measured() (reading, bool) {
 		}
 	}
 	places := k.places(verb)
+	if len(values) == 1 && len(places) > 1 && k.onEach() {
+		for len(values) < len(places) {
+			values = append(values, values[0])
+		}
+	}
 	if len(places) == 0 || len(places) > 1 && len(places) != len(values) || len(places) == 1 && len(values) != 1 {
 		return reading{}, false
 	}
@@ -97,6 +103,9 @@ func (k *clause) measured() (reading, bool) {
 		r.made = append(r.made, m)
 	}
 	r, _ = k.finish(r)
+	if len(places) == 1 && k.carry.spot == (place{}) || len(k.things) > 0 && len(places) == 1 {
+		r.carry.spot = places[0]
+	}
 	if r.carry.bay = places[0].bay; len(k.things) == 0 {
 		r.carry.bay = k.carry.bay
 	}
@@ -179,9 +188,55 @@ func (k *clause) places(verb *token) []place {
 	}
 	var out []place
 	for _, at := range ats {
-		out = append(out, place{bay: bay, at: at})
+		if p := (place{bay: bay, at: at}); len(ats) != 2 || len(k.values) > 1 || !slices.Contains(out, p) {
+			out = append(out, p) // "between the heads of the posts, at the very top" is one place
+		}
+	}
+	if len(ats) == 0 && k.spotAgain(verb) {
+		p := k.carry.spot
+		p.bay = bay
+		return []place{p}
 	}
 	return out
+}
+
+// spotAgain reports whether another bay, or another figure, is told for the spot where the last measurement was taken: "at the top
+// bay 1 is 64 and bay 2 is 65", "the plan shows 66 at the bottom; my own tape says 66 5/16 there".
+func (k *clause) spotAgain(verb *token) bool {
+	was := k.carry.spot
+	for _, w := range strings.Fields(leadOf(k.items[k.values[0]])) {
+		switch w {
+		case "should", "must", "wants", "needs", "be", "want", "has":
+			return false // "top of bay 1 is 60 and bay 2 should be 62"
+		}
+	}
+	if was.at == "" && was.rail == 0 || len(k.values) != 1 || len(k.dims) > 0 {
+		return false
+	}
+	if len(k.things) == 0 && !k.ordinal {
+		h := k.s.head
+		return verb != nil || h != nil && h.kind == kHead && (strings.Contains(h.text, " tape") || strings.Contains(h.text, "measure"))
+	}
+	return k.bay > 0 && k.bay != was.bay && (len(k.things) == 1 || k.ordinal && len(k.things) == 0)
+}
+
+// onEach reports whether one figure is told for each of several places: "rails 1 and 2 of bay 2 both measure 71".
+func (k *clause) onEach() bool {
+	for _, it := range k.items {
+		before := leadOf(it)
+		if !it.value() && (it.text == "top and bottom" || it.text == "bottom and top") {
+			return true
+		}
+		if !it.value() {
+			before += " " + it.before + " " + it.text
+		}
+		for _, w := range strings.Fields(before) {
+			if w == "both" || w == "each" || w == "same" || w == "all" || w == "either" {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // rails lists the numbers of the rails that a clause names: "rail 3", "rails 1, 2 and 3".
@@ -202,6 +257,7 @@ func (k *clause) railTop() (reading, bool) {
 		rails = []int{k.carry.name.Rail}
 	}
 	top, fixed := k.has(kTop) != nil || k.has(kAt) != nil && k.has(kAt).as(kAt).key == "top", k.has(kFixed) != nil || k.putUp()
+	fixed = fixed && !k.wishedUp()
 	for _, i := range k.things {
 		switch t := k.items[i]; t.key() {
 		case "rail", "off floor", "of wall", "more or less nothing":
@@ -216,7 +272,7 @@ func (k *clause) railTop() (reading, bool) {
 			return reading{}, false
 		}
 	}
-	if len(rails) == 0 || !top || len(k.values) == 0 || k.bay > 0 || len(k.sides) > 0 || !k.only(kTop, kFixed, kAt, kHave, kRel, kFor) {
+	if len(rails) == 0 || !top || len(k.values) == 0 || k.bay > 0 || len(k.sides) > 0 || !k.only(kTop, kFixed, kAt, kHave, kRel, kFor, kTo) {
 		return reading{}, false
 	}
 	r := reading{carry: k.carry}
@@ -245,6 +301,30 @@ func (k *clause) railTop() (reading, bool) {
 		r.made = append(r.made, m)
 	}
 	return k.finish1(r)
+}
+
+// wishedUp reports whether a rail is only wished to be put up: "I'd like rail 3 mounted with its top at 24".
+func (k *clause) wishedUp() bool {
+	t := k.has(kFixed)
+	if t == nil || strings.Contains(t.text, " ") {
+		return false
+	}
+	if h := k.s.head; h != nil && h.kind == kHead && h.key() == string(State) {
+		return true
+	}
+	for _, it := range k.items {
+		before := leadOf(it)
+		if !it.value() {
+			before = it.before
+		}
+		for _, w := range strings.Fields(before) {
+			switch w {
+			case "want", "wants", "like", "love", "prefer", "need", "needs", "should", "must", "be", "get", "wish":
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // finish1 is finish for what must not be spread over the numbers of its noun again.

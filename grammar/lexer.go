@@ -28,6 +28,7 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		rowsAndRacks,
 		reports,
 		fickle,
+		uniform, onsite, atThePost,
 		lookedOver,
 		stacks,
 		assortment, takenIn, spendings,
@@ -139,6 +140,9 @@ func (l *lexing) step(i int) int {
 	}
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare {
 		f = vocab().matchBut(l.reader, i, kGoal) // "3 bays eq"
+	}
+	if len(f) > 0 && f[0].entry.key == "equal bays" && f[0].next > i+2 && ofBay(l.word(i)) && (l.kind(i+1) == aDigits || units[l.word(i+1)] > 0) {
+		f = vocab().matchBut(l.reader, i, kGoal) // "bay one's the same top and bottom"
 	}
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.word(f[0].next) == "as" && sameThings[l.word(f[0].next-1)] {
 		f = vocab().matchBut(l.reader, i, kGoal) // "make the gap the same as the bottom gap"

@@ -148,7 +148,9 @@ func (l *lexing) bothPosts() {
 			next.at, next.kind = t.at, kPart
 			l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
 		case t.kind == kOrdinal && next.kind == kNum && next.before == "" && i+2 < len(l.tokens) && l.tokens[i+2].kind == kPart && l.tokens[i+2].plural() && l.tokens[i+2].before == "":
-			t.kind = kUnclear // "the first two boards"
+			if !l.firstRails(i) {
+				t.kind = kUnclear // "the first two boards"
+			}
 		case t.kind == kSize && next.is(kPart) && next.key() != "rail" && strings.HasPrefix(next.text, "post") && i+2 < len(l.tokens) && l.tokens[i+2].kind == kSide && l.tokens[i+2].key() == "middle":
 			l.tokens[i+2].kind, l.tokens[i+2].found = kLoc, betweenPosts
 			next.kind = kPart

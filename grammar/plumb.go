@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -93,7 +94,7 @@ func (k *clause) falls() (reading, bool) {
 	if k.has(kFall) == nil && !k.about("drop") && !loses || k.has(kPerFoot) == nil && k.has(kPer) == nil && !over || !k.downhill() || !k.only(kFall, kPerFoot, kPer, kDown, kChange) {
 		return reading{}, false
 	}
-	if k.has(kDown) != nil && !k.about("floor") || len(k.things) > 0 && !k.about("floor") && !k.about("drop") && !k.about("off floor") {
+	if k.has(kDown) != nil && !k.about("floor") || len(k.things) > 0 && !k.about("floor") && !k.about("drop") && !k.about("off floor") && !k.fallsAcross() {
 		return reading{}, false
 	}
 	run := solver.Inches(twelve)
@@ -119,6 +120,11 @@ func (k *clause) falls() (reading, bool) {
 	}
 	st := solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorFalls}, Value: by, Upper: run}
 	return k.finish(reading{made: []made{{st: st, at: k.at()}}})
+}
+
+// fallsAcross reports whether nothing but the way that a fall runs is named beside it: "fall 3/16 per ft left to right".
+func (k *clause) fallsAcross() bool {
+	return !slices.ContainsFunc(k.things, func(i int) bool { return k.items[i].key() != "more or less nothing" })
 }
 
 // fallsOver reports whether the run of a fall is told with "over": "an inch and a half over 12 feet".
@@ -164,7 +170,7 @@ func (k *clause) floorAt() (reading, bool) {
 	again := k.slopeAgain()
 	floor := k.unnamedFloor() || k.about("floor") || k.about("off floor") || k.about("drop") || len(k.things) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight
 	across := k.across()
-	if len(k.values) != 1 || len(k.sides) != 1 && !across && !again || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured) {
+	if len(k.values) != 1 || len(k.sides) != 1 && !across && !again || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured, kUnder, kOver) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
@@ -181,9 +187,9 @@ func (k *clause) floorAt() (reading, bool) {
 			sign = map[string]int{">": 1, "<": -1}[t.relKey()]
 		case t.is(kMore):
 			sign = map[string]int{"+=": 1, "-=": -1}[t.as(kMore).key]
-		case t.is(kFall), t.kind == kDown:
+		case t.is(kFall), t.kind == kDown, t.kind == kUnder:
 			sign = -1
-		case t.kind == kUp:
+		case t.kind == kUp, t.kind == kOver:
 			sign = 1
 		case t.kind == kChange:
 			sign = map[string]int{"+=": 1, "-=": -1}[t.as(kChange).key]
@@ -284,7 +290,7 @@ func (k *clause) againstOther() []int {
 		return k.sides
 	}
 	for i := k.sides[1] - 1; i > k.sides[0] && !k.items[i].value(); i-- {
-		if t := k.items[i]; t.kind == kThan || t.kind == kRel || t.kind == kThanNow {
+		if t := k.items[i]; t.kind == kThan || t.kind == kRel || t.kind == kThanNow || t.kind == kUnder || t.kind == kOver {
 			return k.sides[:1]
 		}
 	}
@@ -296,6 +302,10 @@ func (k *clause) unnamedFloor() bool {
 	more := k.has(kMore)
 	if more == nil {
 		more = k.has(kRel) // "lower than at the left"
+	}
+	if more == nil && k.has(kDown) != nil && len(k.things)+len(k.dims) == 0 && len(k.sides) == 1 && k.carry.name == nil {
+		at := k.items[k.sides[0]].text
+		return strings.HasSuffix(at, " end") || strings.HasSuffix(at, " post") // "the right end is down an inch"
 	}
 	if k.carry.name != nil || len(k.things)+len(k.dims) > 0 || len(k.sides) != 1 || more == nil || !strings.HasPrefix(more.text, "low") && !strings.HasPrefix(more.text, "high") {
 		return false

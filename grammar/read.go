@@ -40,6 +40,7 @@ var setPlain = []func([]atom) []atom{
 	wereTo,
 	takeFrom,
 	passedOn,
+	siteWords,
 }
 
 // Read reads a line as a person says it.

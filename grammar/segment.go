@@ -230,5 +230,5 @@ func (c carry) key() string {
 	for _, v := range c.sold {
 		s += v.String() + ","
 	}
-	return s + "/" + itoa(c.bay) + c.wall + c.slope.key()
+	return s + "/" + itoa(c.bay) + c.wall + c.slope.key() + c.spot.at + itoa(c.spot.rail)
 }

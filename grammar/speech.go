@@ -32,6 +32,7 @@ type carry struct {
 	op     solver.Op
 	item   *solver.Name // what was priced
 	wall   string
+	spot   place          // of a bay, where something was measured last in the line
 	slope  slope          // of a floor that was told to lie lower or higher at one end
 	sold   []solver.Value // lengths on sale, with their size in name
 }
