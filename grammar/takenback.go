@@ -38,7 +38,7 @@ func readTakenBack(atoms []atom, c Context, only bool) (Reading, bool) {
 	if !t.readRest() || t.owed || !t.found && !(t.talked && onlyOrders(t.acts)) {
 		return Reading{}, false
 	}
-	r := together(Reading{Acts: once(t.acts)}, atoms)
+	r := airing(together(Reading{Acts: once(t.acts)}, atoms), atoms)
 	return r, r.Ask == nil && !(t.talked && !t.found && takesUp(r.Acts, atoms))
 }
 
