@@ -145,6 +145,9 @@ func readLed(atoms []atom, c Context) (Reading, []atom) {
 	if r := readAtoms(rest, c); r.Ask == nil && !(also && setsStock(r)) {
 		return r, rest
 	}
+	if back, ok := readTakenBack(rest, c, false); ok {
+		return back, rest // "next, all but the opening can go"
+	}
 	if r := readAtoms(atoms, c); r.Ask == nil {
 		return r, atoms
 	}
