@@ -33,6 +33,7 @@ var guardWords = func() map[string]guardWord {
 		guardWaved: "skip ignore forget drop waive disregard overrule override bypass dismiss scratch pass",
 		guardFuss: `worry worrying fuss fussing nag nagging hold holding block blocking bother bothering warn warning remind reminding bug bugging stopping complain complaining
 			ask asking talk talking yell yelling shout shouting holler hollering fussin naggin botherin harp harping fret fretting flag flagging refuse refusing balk balking pester pestering hassle hassling whine whining bring bringing mention mentioning
+			problem problems trouble obstacle hurdle nuisance hinder hindering spoil ruin
 			apply applies matter needed required necessary concern concerns keep keeping going need needs`,
 		guardNo: "not never no quit stop without cease",
 	} {
@@ -139,6 +140,8 @@ func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
 		switch {
 		case w == "to" && (before == "seen" || after == "one" || guardWords[after] == guardFuss || after == "me" || after == "us"), w == "care" && before == "taken", w == "away" && before == "squared":
 			role = guardIdle
+		case w == "stop" && no && l.letsNot(i, j):
+			role = guardFuss // "please don't let it stop the plan"
 		case w == "matter" && before == "not":
 			role = guardFuss
 		case w == "never" && after == "mind":
@@ -193,6 +196,16 @@ func (l *lexing) leavesOut(i, j int) bool {
 	for ; i < j; i++ {
 		switch l.word(i) {
 		case "leave", "let", "left":
+			return true
+		}
+	}
+	return false
+}
+
+// letsNot reports whether a "let" stands before atom j in its part, by which a "stop" is no denial.
+func (l *lexing) letsNot(i, j int) bool {
+	for ; i < j; i++ {
+		if l.word(i) == "let" || l.word(i) == "have" {
 			return true
 		}
 	}

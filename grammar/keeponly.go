@@ -15,6 +15,9 @@ var stayEnds = []entry{
 	{kind: kForgetTail, key: "end", ways: `
 		[(can|may|should|must|has to|have to|is to|are to|needs to|ought to|will|shall)] (stay|stays|remain|remains|stand|stands|hold|holds|survive|survives|be kept|be left|be saved|be retained|keep|count|counts) [(in|put|on|as it is|as is|the way it is|alone|there)]
 		(is|are) (staying|to stay|to be kept|fine|right|good|ok|the only thing [that] (stays|counts|(is|was) right|(i|we) (want|need|care about) [kept] [to keep]|to keep|worth keeping)|all [that] (stays|counts|(i|we) (want|need|care about|am keeping|are keeping) [kept] [to keep]))
+		(is|are) the only (thing|figure|number|one|part|bit|value|thing here|ones|things|figures|numbers) [(that|which)] (i|we) (am|are|feel|have|was|were|had) [(really|quite|absolutely|all|dead)] (sure|certain|happy|settled|confident|settled on|decided|decided on|agreed|agreed on|measured) [(of|about|on|with|in)]
+		(is|are) the only (thing|figure|number|one|part|bit|value|thing here|ones|things|figures|numbers) [(that|which)] (i|we) (trust|believe|know|believe in|like)
+		(is|are) all [that] (i|we) (am|are) (sure|certain) (of|about)
 		(in|as it is|as is|the way it is|alone|there|please|only)`},
 }
 
@@ -35,11 +38,15 @@ var butFor = []entry{
 		(except|excepting|but|bar|barring|save|besides|excluding|minus|other than|apart from|aside from|except for|save for|but for|but not|not|and not|and keep|but keep|only keep|with the exception of|and just keep|but leave|leaving|and leave|short of|outside of)`},
 }
 
-type keepTables struct{ keeping, stays, rest, all, but *vocabulary }
+// allGoes tell that all is forgotten.
+var allGoes = []entry{{kind: kForgetTail, key: "goes", ways: `
+	[(now|just)] (goes|go|can go|may go|is going|has to go|must go|should go|can all go|will go|is out|is off|is to go|ought to go|needs to go|can be TAKEN|should be TAKEN|must be TAKEN|is to be TAKEN|has to be TAKEN) [(out|away|off)]`}}
+
+type keepTables struct{ going, settled, keeping, stays, rest, all, but *vocabulary }
 
 var keepVocab = sync.OnceValue(func() keepTables {
 	of := func(t []entry) *vocabulary { return compile(takingClasses, t) }
-	return keepTables{of(keepVerbs), of(stayEnds), of(restWords), of(allWords), of(butFor)}
+	return keepTables{of(allGoes), of(settledOnly), of(keepVerbs), of(stayEnds), of(restWords), of(allWords), of(butFor)}
 })
 
 // keepsOnly reads a clause that has all forgotten but for what it names. It returns the words of that.
@@ -77,6 +84,9 @@ func keepsOnly(w []atom) ([]atom, bool) {
 				return withoutStay(behind), true // "throw it all out bar the wall height"
 			}
 			continue
+		}
+		if all, ok := beforeEnd(what, keepVocab().going); ok && keepVocab().all.whole(reader{all}) != "" {
+			return withoutStay(behind), true // "all of it goes except the post size"
 		}
 		if keepVocab().all.whole(reader{what}) != "" {
 			if kept, ok := beforeEnd(behind, takingVocab().ends); ok {
@@ -146,6 +156,29 @@ func restGoes(atoms []atom) bool {
 			if n := startOf(atoms[i+1:], takingVocab().ends); n > 0 {
 				return true
 			}
+		}
+	}
+	return false
+}
+
+// settledOnly lead to the one thing that is sure.
+var settledOnly = []entry{{kind: kCmd, key: "settled", ways: `
+	(i|we) [have] only [really] (settled|decided|decided on|fixed|agreed on|agreed|settled on|measured|know|trust|made up my mind about|am sure of|are sure of|picked|chosen|nailed down|got)
+	(i|we) (am|are) only [really] (sure|certain|happy) (of|about|with)
+	(i|we) have not (settled|decided|decided on|fixed|agreed|agreed on|settled on|measured|picked|chosen) anything (but|except|except for|other than|besides|apart from)
+	[the] only (thing|figure|number|one|part) [that] (i|we) (have settled|have decided|have fixed|know|trust|am sure of|are sure of|agreed on|have agreed on) is`}}
+
+// onlySettled returns the one thing of which a clause says that it is settled.
+func onlySettled(w []atom) ([]atom, bool) {
+	n := startOf(w, keepVocab().settled)
+	return w[n:], n > 0 && n < len(w)
+}
+
+// liftedNow reports whether a clause tells that something has been lifted.
+func liftedNow(w []atom) bool {
+	for i := 0; i+2 < len(w); i++ {
+		if (w[i].text == "has" || w[i].text == "have") && (w[i+1].text == "been" || w[i+2].text == "been") {
+			return true
 		}
 	}
 	return false

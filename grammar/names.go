@@ -314,6 +314,8 @@ func (l *lexing) nameEnd(key string, i int) int {
 			return j
 		case w == "for" && (l.word(j+1) == "me" || l.word(j+1) == "us" || l.word(j+1) == "the" || l.word(j+1) == "later" || l.word(j+1) == "now"), w == "please", w == "so" && j > i, w == "now" && j > i && key != "compare", w == "instead", w == "again" && j > i:
 			return j
+		case key == "same as" && j > i && (w == "for" || w == "on" || w == "over" || w == "at") && (l.word(j+1) == "this" || l.word(j+1) == "here" || l.word(j+1) == "ours"):
+			return j // "copy the north wall for this one"
 		case key == "same as" && j > i && (w == "but" || w == "except" || w == "only" || w == "with"):
 			return j
 		case (w == "and" || w == "then") && l.commandAt(j+1):

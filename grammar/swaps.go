@@ -12,6 +12,7 @@ type swap struct {
 
 var swaps = []swap{
 	{said: turn("&"), plain: turn("and")},
+	{said: turn("try not to"), plain: turn("do not"), where: triesNot},
 	{said: turn("what number of"), plain: turn("how many")},
 	{said: turn("how come so"), plain: turn("why so")},
 	{said: turn("how come that many"), plain: turn("why that many")},

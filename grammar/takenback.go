@@ -138,7 +138,7 @@ var filing = wordSet("saved stored kept filed stashed save store keep file stash
 // newOrders are verbs and words of asking that begin a breath of their own behind an "and".
 var newOrders = wordSet(`make set put use give show tell let keep draw print save open what how where which please forget drop scrap scratch remove delete clear erase cancel
 	ignore disregard discard strike lift wipe withdraw ditch go try do we i can could would will
-	empty get start begin take restore redo undo reverse revert call pick choose adopt load bring compare copy match tear sweep chuck toss bin dump kill get throw`)
+	empty get start begin take lose restore redo undo reverse revert call pick choose adopt load bring compare copy match tear sweep chuck toss bin dump kill get throw`)
 
 // bareClause is a clause without the signs round it, the joints before it and the words of courtesy.
 func bareClause(part []atom) []atom {
@@ -172,6 +172,9 @@ func (t *takingBack) take(part []atom) bool {
 		return true
 	}
 	if kept, ok := keepsOnly(w); ok {
+		if onlyPronoun(kept) && t.topic != nil && t.topic.Name != nil {
+			kept, t.owed = nameAtoms(*t.topic.Name, kept[0]), false // "we've only settled the rail size, so forget everything but that"
+		}
 		return t.readRest() && t.keepOnly(kept)
 	}
 	if t.plan(w) {
@@ -194,14 +197,17 @@ func (t *takingBack) take(part []atom) bool {
 	}
 	if n := startOf(w, takingVocab().wanting); n > 0 {
 		if what, ok := beforeEnd(w[n:], takingVocab().takenForm); ok {
+			if onlyPronoun(what) {
+				return t.pronoun()
+			}
 			return t.forget(what)
 		}
 	}
-	for _, name := range []func([]atom) ([]atom, bool){beforeTopicEnd, behindCarer, deniedLimit} {
+	for _, name := range []func([]atom) ([]atom, bool){beforeTopicEnd, behindCarer, behindRegret, deniedLimit, onlySettled} {
 		if what, ok := name(w); ok {
 			if a, ok := t.object(what); ok && t.readRest() {
 				t.topic, t.owed = &a, true
-				if len(a.Statements) > 0 && noLonger(w) {
+				if len(a.Statements) > 0 && (noLonger(w) || liftedNow(w)) {
 					t.acts, t.found, t.owed = append(t.acts, a), true, false // "you don't have to hold the bays under eight feet any more"
 				}
 				return true
@@ -346,7 +352,7 @@ func ofThem(kept, dropped []atom, c Context) []atom {
 // valueGiven returns the atom at which a value stands behind a bare verb of setting, 0 where it says more.
 func valueGiven(w []atom) int {
 	i := 0
-	for i < len(w) && (w[i].text == "put" || w[i].text == "make" || w[i].text == "enter" || w[i].text == "use" || w[i].text == "it" || w[i].text == "in" || w[i].text == "set" || w[i].text == "to" || w[i].text == "at" || w[i].text == "is" || w[i].text == "say") {
+	for i < len(w) && (w[i].text == "put" || w[i].text == "make" || w[i].text == "enter" || w[i].text == "use" || w[i].text == "it" || w[i].text == "in" || w[i].text == "set" || w[i].text == "to" || w[i].text == "at" || w[i].text == "is" || w[i].text == "say" || i > 0 && w[0].text == "it" && readsAs[w[i].text]) {
 		i++
 	}
 	if i == 0 || i == len(w) {
@@ -483,3 +489,6 @@ func onlyPronoun(what []atom) bool {
 	}
 	return false
 }
+
+// readsAs are verbs that give the value of what was forgotten: "it reads 58".
+var readsAs = wordSet("reads measures says shows comes really actually now should read be")

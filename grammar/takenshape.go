@@ -21,7 +21,7 @@ func behindVerb(w []atom) ([]atom, bool) {
 		return nil, false
 	}
 	split := apartVerbs[w[n-1].text] && !takeBackVerb[w[n-1].text]
-	if w[0].text == "no" && !limitNoun[w[n].text] {
+	if (w[0].text == "no") && w[1].text != "need" && !limitNoun[w[n].text] {
 		return nil, false // "no more rails"
 	}
 	what := w[n:]
@@ -88,6 +88,8 @@ func deniedLimit(w []atom) ([]atom, bool) {
 			n = 4
 		case (w[i].text == "need" || w[i].text == "needs") && w[i+1].text == "not":
 			n = 2
+		case i == 1 && noNeedFor(w):
+			return mustStay(w[5:])
 		case w[i].text == "no" && w[i+1].text == "longer" && (w[i+2].text == "has" || w[i+2].text == "needs" || w[i+2].text == "have" || w[i+2].text == "need") && i+3 < len(w) && w[i+3].text == "to":
 			n = 4
 		default:
@@ -179,4 +181,39 @@ func saidGoes(atoms []atom) bool {
 	}
 	_, ok := beforeEnd(bareClause(breaths(atoms)[0]), takingVocab().ends)
 	return ok
+}
+
+// noNeedFor reports whether a clause begins with "there is no need for", and something behind it.
+func noNeedFor(w []atom) bool {
+	return len(w) > 8 && w[0].text == "there" && w[1].text == "is" && w[2].text == "no" && (w[3].text == "need" || w[3].text == "reason" || w[3].text == "call") && w[4].text == "for"
+}
+
+// mustStay returns the limit that "the gap to stay under three inches any more" names.
+func mustStay(w []atom) ([]atom, bool) {
+	for i := 1; i+2 < len(w); i++ {
+		if w[i].text != "to" || !staysSo[w[i+1].text] {
+			continue
+		}
+		must, be := w[i], w[i+1]
+		must.text, be.text = "must", "be"
+		out := append(append(append([]atom{}, w[:i]...), must, be), w[i+2:]...)
+		kept, _ := asObject(out)
+		return kept, true
+	}
+	return nil, false
+}
+
+var staysSo = wordSet("stay be remain keep hold come stand go measure run sit")
+
+// behindRegret returns what somebody wishes not to have said: "I shouldn't have given you a wall height yet".
+func behindRegret(w []atom) ([]atom, bool) {
+	n := startOf(w, takingVocab().regrets)
+	if n == 0 || n >= len(w) {
+		return nil, false
+	}
+	what := w[n:]
+	for len(what) > 1 && (what[len(what)-1].text == "yet" || what[len(what)-1].text == "already" || what[len(what)-1].text == "so" || what[len(what)-1].text == "soon") {
+		what = what[:len(what)-1]
+	}
+	return what, len(what) > 0
 }

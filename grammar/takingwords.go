@@ -16,6 +16,8 @@ var taking = []entry{
 		do not (bother|worry|fuss) [any more] (about|with|over)
 		no (more|longer any|further)
 		[(i|we)] (take|took) back
+		[there is] no need to (keep|hold|hold on to|hang on to|remember|leave in|bother with|hold to|stick to|mind|heed|care about)
+		do not (go by|rely on|go on|trust|count on|believe|hold on to|hang on to|hold to|stick to|keep|go off|work from|work off)
 		(enough|that is enough) (of|with)`},
 }
 
@@ -44,7 +46,8 @@ var wanting = []entry{
 	{kind: kFill, key: "lead", ways: `
 		(i|we) (want|would like|need|would have|would rather have|would prefer|will have)
 		(can|could|may) (i|we) (have|get)
-		(have|get|let us have|let us get|please have)`},
+		(have|get|let us have|let us get|please have)
+		(i|we) (would sooner|had sooner|would rather|had rather|wish|would prefer|would be happier if|would be glad if)`},
 }
 
 // takeback are the verbs of one word that take something back, whatever stands behind them.
@@ -85,6 +88,10 @@ var topicEnds = []entry{
 		(can not|cannot|could not) (be|have been) (right|true|so|correct)
 		(looks|look|seems|seem|sounds) (wrong|off|funny|odd|strange|fishy|suspect|suspicious)
 		(was|were|is|are) [(meant|taken|measured|read|copied|given|noted)] (for|from|on|of|off|in|at|to) (the|a|some|another) (other|wrong|different|old|another) (side|wall|job|page|one|post|end|plan|house|customer|sheet|drawing|bay|line|project|client|mark|spot|place|number|rail|board)
+		(was|is|were) [(only|just|merely|really|always|all)] (a|my|our|the|his|her|their) [(wild|rough|bad|first|quick|pure|educated)] (guess|guesswork|stab|stab in the dark|shot in the dark|placeholder|rough idea|ballpark|estimate|wild guess) [(on my part|on our part|of mine|of ours|anyway|only)]
+		(has|have|had) [(since|now|just|also|all)] been TAKEN [(out|away|off)]
+		(came|comes|was taken|was read|was measured|got measured|got read|were taken|was got|were read) (off|from|with|using) (a|the|my|his|an|our|her|that) (bent|stretched|old|wrong|bad|dodgy|worn|broken|twisted|sagging|cheap|kinked|crooked|slack|worn out|faulty|warped) (tape|rule|ruler|stick|sheet|sketch|drawing|tape measure|string|plan)
+		(was|were|got) (written down|read|taken|copied|measured|noted|typed in|typed|entered|put down|heard|wrote down|jotted down|put in) [down] (wrong|wrongly|badly|in error|by mistake|upside down|backward|backwards|in a hurry|incorrectly)
 		(does|do) not (matter|count|apply|hold) [(any more|anymore|any longer|now|after all)]
 		no longer (matters|matter|counts|applies|holds)
 		(is|are) (not needed|no longer needed|no longer wanted|not wanted) [(any more|anymore|any longer|now|after all)]`},
@@ -128,11 +135,19 @@ var takingClasses = []wordClass{
 }
 
 // takenForm is a thing and what is to become of it behind a word of wanting.
-var takenForm = []entry{{kind: kForgetTail, key: "end", ways: "[(to be)] TAKEN [(out|away|off|back)] [(again|now|completely|altogether)] [(from|off|out of) [(the|my|our)] (list|record|records|books|plan|table|slate|sheet|notes|layout|file|job|picture|board|page)]"}}
+var takenForm = []entry{{kind: kForgetTail, key: "end", ways: "[(to be|was|were|be|to get|got|to see)] TAKEN [(out|away|off|back)] [(again|now|completely|altogether)] [(from|off|out of) [(the|my|our)] (list|record|records|books|plan|table|slate|sheet|notes|layout|file|job|picture|board|page)]"}}
 
-type takingTables struct{ leads, wishing, wanting, verbs, particles, ends, takenForm, topics, carers, naming, said *vocabulary }
+// regrets lead to what somebody wishes not to have said.
+var regrets = []entry{
+	{kind: kForgetTail, key: "regret", ways: `
+		(i|we) (should not have|should never have|ought not to have|was wrong to have|were wrong to have|did not mean to have|wish i had not|wish we had not) SAID [you] [(about|on|for|as)]
+		(i|we) (did not mean to|never meant to|was not going to|should not|was wrong to|were wrong to) (say|tell|give|set|enter|put in|mention|quote) [you] [(about|on|for)]
+		(i|we) (will not|are not|am not|were not|was not|do not|would not) [be] [(going to be|going to)] (using|going with|keeping|doing|having|going by|working to|working with|use|go with|going to use|going to go with) [(with|by)]`},
+}
+
+type takingTables struct{ regrets, leads, wishing, wanting, verbs, particles, ends, takenForm, topics, carers, naming, said *vocabulary }
 
 var takingVocab = sync.OnceValue(func() takingTables {
 	of := func(t []entry) *vocabulary { return compile(takingClasses, t) }
-	return takingTables{of(leadingToVerb), of(wishingTo), of(wanting), of(taking), of(particles), of(takenEnds), of(takenForm), of(topicEnds), of(carers), of(naming), of(saidEarlier)}
+	return takingTables{of(regrets), of(leadingToVerb), of(wishingTo), of(wanting), of(taking), of(particles), of(takenEnds), of(takenForm), of(topicEnds), of(carers), of(naming), of(saidEarlier)}
 })

@@ -20,7 +20,7 @@ func talks(part []atom, c Context) bool {
 	if part[len(part)-1].text == "?" {
 		return false
 	}
-	if courteous(w) {
+	if courteous(w) || idleTalks(part) {
 		return true
 	}
 	if isBackdrop(part, c, "") {

@@ -123,7 +123,7 @@ var orderVocab = sync.OnceValue(func() orderTables {
 		}
 	}
 	of := func(t []entry) *vocabulary { return compile(append(people, orderClasses...), t) }
-	return orderTables{of(fullOrders), of(topicsFor), of(byPronoun)}
+	return orderTables{of(append(fullOrders[:len(fullOrders):len(fullOrders)], moreFullOrders...)), of(append(topicsFor[:len(topicsFor):len(topicsFor)], moreTopics...)), of(append(byPronoun[:len(byPronoun):len(byPronoun)], morePronouns...))}
 })
 
 // filled returns the key of the entry that fills a clause from its first word to its last, "" where none does.
