@@ -144,6 +144,9 @@ func (l *lexing) step(i int) int {
 	if len(f) > 0 && f[0].entry.key == "equal bays" && f[0].next > i+2 && ofBay(l.word(i)) && (l.kind(i+1) == aDigits || units[l.word(i+1)] > 0) {
 		f = vocab().matchBut(l.reader, i, kGoal) // "bay one's the same top and bottom"
 	}
+	if len(f) > 0 && f[0].entry.key == "fit" && f[0].next > i+2 && ofBay(l.word(f[0].next-1)) && l.numberAt(f[0].next) {
+		f = vocab().match(reader{l.atoms[:f[0].next-1]}, i) // "eight inches narrower than bay 1"
+	}
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.word(f[0].next) == "as" && sameThings[l.word(f[0].next-1)] {
 		f = vocab().matchBut(l.reader, i, kGoal) // "make the gap the same as the bottom gap"
 	}

@@ -62,6 +62,11 @@ func (r reader) size(i int) (a amount, next int, ok bool) {
 	if !ok {
 		return a, i, false
 	}
+	if w != "x" && w != "*" && ofBay(r.word(i-1)) && r.kind(k) == aWord {
+		if _, _, _, ok := r.unit(k); ok || r.word(k) == "and" || widening[r.word(i-2)] {
+			return a, i, false // "widen bay 3 by two and a quarter"
+		}
+	}
 	a.size = itoa(x) + "x" + itoa(y)
 	if !plausibleSize(x, y) {
 		if w == "*" || !glued && w == "x" {
@@ -110,3 +115,6 @@ func plausibleSize(x, y int) bool {
 	lo, hi := min(x, y), max(x, y)
 	return lo >= 1 && hi <= 16 && hi >= 2 || lo >= 12 && hi <= 450
 }
+
+// widening are verbs that change a width by what is told behind "by".
+var widening = wordSet("widen narrow lengthen shorten stretch shrink grow enlarge increase reduce expand tighten")

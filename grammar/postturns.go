@@ -1,0 +1,215 @@
+package grammar
+
+import (
+	"strconv"
+	"sync"
+)
+
+// What is said of posts, bays and the run between them is set plain where it can mean nothing else: the tables of ways, with their classes,
+// find the turn, and a few words take its place.
+
+// wayTurn is a turn of phrase told by ways, what it is set to, and where it can mean nothing else (nil: everywhere).
+type wayTurn struct {
+	ways, plain string
+	where       func(before, after []atom) bool
+}
+
+// wayTurnVocab are the ways of the turns, the key of each its place in the table.
+var wayTurnVocab = sync.OnceValue(func() *vocabulary {
+	list := make([]entry, len(postTurns))
+	for i, t := range postTurns {
+		list[i] = entry{kind: kFill, key: strconv.Itoa(i), ways: t.ways}
+	}
+	return compile(classes, list)
+})
+
+// ofPosts sets what is said of posts and bays to the plain words.
+func ofPosts(atoms []atom) []atom {
+	v := wayTurnVocab()
+	for i := 0; i < len(atoms); i++ {
+		for _, f := range v.match(reader{atoms}, i) {
+			n, _ := strconv.Atoi(f.entry.key)
+			t := postTurns[n]
+			if t.where != nil && !t.where(atoms[:i], atoms[f.next:]) {
+				continue
+			}
+			plain := turn(t.plain)
+			if len(plain) == 0 {
+				atoms = cutOut(atoms, i, f.next)
+				i--
+			} else {
+				atoms = reworded(atoms, i, f.next, plain...)
+				for k := range plain {
+					if plain[k][0] >= '0' && plain[k][0] <= '9' {
+						atoms[i+k].kind = aDigits
+					}
+				}
+				i += len(plain) - 1
+			}
+			break
+		}
+	}
+	return atoms
+}
+
+// atClauseEnd: nothing, or a sign, follows.
+func atClauseEnd(_, after []atom) bool { return endsPart(after, 0) }
+
+// endsInSize: a lumber size stands right before, and nothing behind.
+func endsInSize(before, after []atom) bool {
+	if !endsPart(after, 0) && !(len(after) > 0 && after[0].text == "and") {
+		return false
+	}
+	r := reader{before}
+	for i := max(0, len(before)-6); i < len(before); i++ {
+		if _, next, ok := r.size(i); ok && next == len(before) {
+			return true
+		}
+	}
+	return false
+}
+
+// sizeFollows: a lumber size stands right behind, with or without an article.
+func sizeFollows(_, after []atom) bool {
+	return reader{after}.sizeAt(skipArticle(after, 0))
+}
+
+// lengthFollows: a length stands right behind.
+func lengthFollows(_, after []atom) bool { return startsLength(reader{after}, 0) }
+
+// endsInLength: a length, or a word for one, stands right before.
+func endsInLength(before, _ []atom) bool {
+	r := reader{before}
+	for i := max(0, len(before)-7); i < len(before); i++ {
+		if _, next, ok := r.length(i); ok && next == len(before) {
+			return true
+		}
+	}
+	return false
+}
+
+// hopeStands: nothing behind tells that it came otherwise.
+func hopeStands(_, after []atom) bool {
+	for _, a := range after {
+		if a.text == "but" || a.text == "instead" || a.text == "until" || a.text == "though" || a.text == "however" {
+			return false
+		}
+	}
+	return true
+}
+
+// ruledBefore: what stands before is a rule, and no report.
+func ruledBefore(before, after []atom) bool {
+	if !endsPart(after, 0) {
+		return false
+	}
+	for i, a := range before {
+		switch a.text {
+		case "must", "shall", "should":
+			return true
+		case "to":
+			if i > 0 && (before[i-1].text == "is" || before[i-1].text == "are" || before[i-1].text == "has" || before[i-1].text == "have" || before[i-1].text == "needs" || before[i-1].text == "need") {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// railsEach: rails were named, and a number of them stands right before: "rails in two bays, five to a bay".
+func railsEach(before, _ []atom) bool {
+	if len(before) < 3 {
+		return false
+	}
+	r := reader{before}
+	if _, next, ok := r.whole(len(before) - 1); !ok || next != len(before) || before[len(before)-2].kind != aSign && before[len(before)-2].text != "with" {
+		return false
+	}
+	for i := range before {
+		if partOf(r, i, "RAIL") {
+			return true
+		}
+	}
+	return false
+}
+
+// heightNext: "half the wall height".
+func heightNext(_, after []atom) bool {
+	return len(after) > 1 && after[0].text == "wall" && (after[1].text == "height" || after[1].text == "'s" || after[1].text == "is")
+}
+
+// fractionOfIt: "bay 1 is two thirds as wide as bay 2", "bay 1 is two thirds of bay 2": a fraction stands right before, behind a part and
+// its verb, and a part right behind.
+func fractionOfIt(before, after []atom) bool {
+	if key, _ := partKey(after, skipArticle(after, 0)); key == "" {
+		return false
+	}
+	r := reader{before}
+	for i := max(1, len(before)-4); i < len(before); i++ {
+		f, next, ok := r.fraction(i)
+		if !ok || next != len(before) || before[i].text == "half" || f.bad != "" || !f.val.Less(oneRat) {
+			continue
+		}
+		switch before[i-1].text {
+		case "is", "are", "be", "=", "just", "only", "exactly", "make", "get", "gets":
+			return true
+		}
+		return before[i-1].kind == aDigits
+	}
+	return false
+}
+
+// countOfPostsNext: "we're down to one added post".
+func countOfPostsNext(_, after []atom) bool {
+	_, next, ok := reader{after}.whole(0)
+	if !ok {
+		return false
+	}
+	switch key, _ := partKey(after, next); key {
+	case "added post", "post", "bay", "bays":
+		return true
+	}
+	return false
+}
+
+// sizeAsked: "what size posts are between the end posts".
+func sizeAsked(before, _ []atom) bool {
+	n := len(before)
+	for i := max(0, n-4); i < n; i++ {
+		if before[i].text == "size" || before[i].text == "sizes" {
+			return true
+		}
+	}
+	return false
+}
+
+// baseNamed: what stands before tells of the base of a post already.
+func baseNamed(before, _ []atom) bool {
+	for _, a := range before {
+		if a.text == "base" || a.text == "bases" {
+			return true
+		}
+	}
+	return false
+}
+
+// pointFollows: "the distance from the center of one end post …".
+func pointFollows(_, after []atom) bool {
+	switch (reader{after}).word(skipArticle(after, 0)) {
+	case "center", "centre", "middle", "outside", "inside", "outer", "inner", "centers":
+		return true
+	}
+	return false
+}
+
+// isFollows: "drop is half the wall height" orders nothing.
+func isFollows(before, after []atom) bool {
+	if len(before) > 0 && before[len(before)-1].kind != aSign || len(after) == 0 {
+		return false
+	}
+	switch after[0].text {
+	case "is", "was", "should", "must", "has", "equals", "measures", "comes", "runs":
+		return true
+	}
+	return false
+}

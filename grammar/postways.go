@@ -1,0 +1,79 @@
+package grammar
+
+// postTurns are the turns of phrase about posts, bays and the run.
+var postTurns = []wayTurn{
+	{plain: "", ways: `
+		(whatever|what ever) [else] (you|we) do [,]
+		(whatever|what ever) else (happens|changes|goes) [,]
+		come what may [,]`},
+	{plain: "please verify", where: atClauseEnd, ways: `
+		(i|we) (would like|want|would love|need) [to (have|get|see)] (that|it|this) (looked at|looked into|looked over|gone over|double checked|checked|checked out|checked over|verified|confirmed|proved) [(please|again|by you)]`},
+	{plain: "overall", ways: `
+		end to end [,] (with|including|counting|incl) [(two|the|both)] END POST [(included|counted|counted in|and all)] [,]
+		(total|full|whole) length [,] (with|including|counting|incl) [(two|the|both)] END POST [(included|counted|counted in|and all)] [,]
+		(with|counting) [(two|the|both)] END POST (included|counted|counted in|and all) [,]
+		(wall|halfwall) [,] [(with|counting|including)] [END] POST (and all|included|counted in) [,]`},
+	{plain: "is", where: lengthFollows, ways: "(takes|take|took) up [(exactly|all of|a full)]\n(eats|eat|uses|use|fills|fill|occupies|occupy) up [(exactly|all of|a full)]"},
+	{plain: "so", ways: "FLOOR (edge|side|corner|lip|end) (is|was|'s) [(too|very|really|pretty|so|a bit)] ADJ , so\nthere is (not much|little|hardly any|no) (FLOOR|room) [(there|here|left)] , so"},
+	{plain: "i want", where: hopeStands, ways: "(i|we) (had|have|would) hoped for\n(i|we) [(had|have)] [been] (hoped|hoping) for\n(i am|we are|i was|we were) hoping for"},
+	{plain: "is", ways: "is (always|invariably|by definition|of course|naturally|simply)"},
+	{plain: "from", ways: "(string|cord|twine|chalkline|chalk line|mason line|string line) [(stretched|pulled|run|strung|drawn|snapped)] from\ntape (stretched|pulled|run|strung|drawn|hooked|held) from"},
+	{plain: "", where: atClauseEnd, ways: `
+		[,] [(because|since|as)] (i|we|he|she|they|PERSON) [(had|have)] (taped|measured|read|took|copied|got|had|used|hooked|marked|pulled) [(it|that|them|the tape|off|from|between|at|to)] [(off|from|between|at|to)] wrong (POST|tape|side|end|ends|one|ones|number|line|edge|face|faces|spot|place|thing)`},
+	{plain: "for rails", where: endsInSize, ways: "for (every|each|all|every single|any) RAIL\non (every|each|every single) RAIL"},
+	{plain: "for posts", where: endsInSize, ways: "for (every|each|every single|any) POST"},
+	{plain: "use", ways: "(you|we) (can|may|should|could|might as well) (figure|count|plan|bank|reckon) on"},
+	{plain: "", where: atClauseEnd, ways: "[,] no matter (which|what) [(one|post|ones|of them)]"},
+	{plain: "", where: sizeFollows, ways: "(heavy|big|beefy|good|thick|stout|serious|fat|sturdy|light|thin|skinny|hefty|chunky|real) (stuff|lumber|timber|wood|material|sort|kind|ones) [(:|,|--)]"},
+	{plain: "added post", ways: `
+		POST [(that|which)] (we|i|you|they) [(are|will|have|want to|have to)] (put|set|add|adding|stand|plant|putting|setting|install|stick|sink) [in] (by|beside|next to|at|near|alongside) (OPENING|walk through|walk - through|walk way|walk - way)
+		POST [(that|which)] (is|gets|goes|will be|will go|stands|is going) [(put|set|added|going)] [in] (by|beside|next to|near|alongside) (OPENING|walk through|walk - through|walk way|walk - way)`},
+	{plain: "added post", ways: `
+		POST (do you have|have you got|do we have|have we got|you have|you have got|you have got|are you|do you plan on|are we) (going|set|put|standing|placed|putting|setting|using|getting) [in] [in] between [(two|the)] (END POST|ends|END ones)
+		POST (going|go|goes|standing|that go|that goes|that stand|that stands) [in] [in] between [(two|the)] (END POST|ends|END ones)`},
+	{plain: "is", where: sizeFollows, ways: "(gets|is|to be|will be|are|get|be|should be|must be) (cut|made|sawn|milled|ripped) [out] (from|of)"},
+	{plain: "", where: ruledBefore, ways: "[,] (says|said|say) [WHOSE] (boss|wife|husband|owner|client|customer|mother|mom|missus|partner|landlord|homeowner)\n[,] (boss|wife|husband|owner|client|customer|mother|mom|missus|partner|landlord|homeowner) (says|said) [so]"},
+	{plain: "", where: atClauseEnd, ways: `
+		[,] [(because|since|as|for)] (my|his|her|our) (back|knees|knee|arms|shoulders|shoulder|body|wallet|purse|hands|legs|heart|nerves) (will|can|could|would) not (take|stand|bear|handle|survive|do|allow|manage) (it|that|more|any more|them|another|any)
+		[,] [(because|since|as|for)] (other|second|third|last|next|one) (footing|hole|pier|footer|dig|spot) (hit|struck|landed on|is on|ran into|met|was) (rock|ledge|bedrock|pipe|roots|water|root|boulder|stone|concrete|gas line|main)
+		[,] [(because|since|as|for|now that)] (they|we|he|she|PERSON) [(have|had)] (put|laid|poured|hauled|dumped|spread|brought|trucked|filled|rolled) [(down|in|on|out)] [(some|new|more|layer of|load of|a few inches of)] (pavers|gravel|sod|mulch|dirt|topsoil|fill|sand|stone|stones|flagstones|turf) [(there|out there|behind it|beyond the wall|back there)]`},
+	{plain: "have no added posts", ways: "(skip|avoid|forgo|do without|get away without|get by without|manage without|go without|leave off) (adding|setting|putting in|planting|any|) (a new|new|added|a|any|extra) POST [(altogether|at all|entirely|completely)]\n(skip|avoid|forgo) (adding|setting|putting in|planting) POST [(altogether|at all|entirely|completely)]"},
+	{plain: "rails per bay", where: railsEach, ways: "(to|in|per) (a|each|every|the) BAY"},
+	{plain: "bay 1", ways: "(first|leftmost) BAY (on|from|at|to) [the] LEFT\n(leftmost|far left|left most) BAY"},
+	{plain: "about", where: saidBeforeIt, ways: "(for|on|as to|concerning)"},
+	{plain: "equal bays", ways: `
+		[(space|divide|split|set|lay|place|arrange|put|spread|position) [(out|up)] POST [(out|up)] (so|such) [that]] no BAY (is|be|should be|comes out|ends up|gets|to be|may be|can be|shall be|will be) [any] (wider|bigger|longer|larger|narrower|smaller|shorter|broader) than [(any|the|its)] (another|other|others|rest|next|neighbor) [(one|ones|bay)]
+		BAY [(should|must|ought to|have to|need to|shall|are to)] (match|equal) (each other|one another) [(in (width|size|length))]
+		BAY [(are|be|should be|must be|to be|all)] [(of|at)] one (width|size)
+		(uneven|unequal|mismatched|irregular|lopsided) BAY (bother|annoy|irk|bug|irritate|offend|disturb|bothers|upset) (me|us|my eye|my wife|my husband|the eye) [,] [(so|and)] [(please|let us|we|i|do)] (have|make|keep|get|want|would like) (them|bays) [all] [the] (EQUAL|one) [(width|size|length)]`},
+	{plain: "same length", ways: "RAIL [(are|be|should be|must be|to be|all)] [(of|at)] one length"},
+	{plain: "fewest posts", ways: `
+		(go light|go easy|be sparing|be stingy|skimp|be frugal) (on|with) [the] POST [, as few as (possible|you can|we can|you can manage|we can manage|you can get away with|can be)]
+		[(set|dig|add|put in|use|have|plant)] no more POST than (it|that|we|you|is|are|the wall|wall|what is) [(really|absolutely|strictly|truly|actually)] (needs|need|needed|necessary|takes|has to have|required|must|have to|requires|require)
+		(each|every) [(new|added|extra)] POST (means|is|costs|calls for|takes|needs) (another|one more|a|more|an extra) (hole|footing|dig|digging) [(in|into|through) (rock|clay|concrete|ledge|slab|hardpan|stone|hard ground)] [to (dig|pour|drill|bore)] [,] so [please] (keep|hold|get) (their|its|the) number [down] (to minimum|as low as possible|low|small|down)
+		(least|fewest) POST (you|we|i) can [possibly] (get away with|get by with|manage|do with|make do with)`},
+	{plain: "we want", ways: "(a|an|any) [(old|good|plain|simple|poor|lazy)] PERSON like (me|us) (puts|uses|sets|wants|likes|needs|has|goes with|takes) [in]"},
+	{plain: "half of the", where: heightNext, ways: "half the\nhalf our\nhalf my"},
+	{plain: "times", where: fractionOfIt, ways: "as (wide|long|big|high|tall|large|broad|deep) as\nof"},
+	{plain: "use", where: countOfPostsNext, ways: "(we|i|it) (are|am|is) [now] (down|up|back) to [(just|only|exactly)]"},
+	{plain: "added posts", where: sizeAsked, ways: "POST (are|is|go|goes|stand|stands|get put|get set) [set] [in] between [(two|the|both)] (END POST|ends|END ones)"},
+	{plain: "", ways: "(has to|have to|must|needs to|will|is going to|should|got to) (hold|take|fit|carry|house|take in|seat|accommodate) (a|the|my|our|an|some|two|his|her) [(big|small|long|garden|porch|potting|little)] (PASSING|bench|planter|chair|swing|shelf|box|boxes|counter|rack|plant|tub|heater|loveseat|rocker|cabinet|workbench|chairs|benches|planters) (so|, so|and so|, and so) (it|that)"},
+	{plain: "", where: baseNamed, ways: "between FLOOR and (bottom|underside|foot|bottom end|lower end) of [(added|new)] POST"},
+	{plain: "base height", ways: "between FLOOR and (bottom|underside|foot|bottom end|lower end) of (added|new) POST\nbetween (bottom|underside|foot|bottom end|lower end) of (added|new) POST and FLOOR"},
+	{plain: "base height is", where: lengthFollows, ways: "[post] base (leaves|gives|keeps|makes) [it|us|me]"},
+	{plain: "post 1 from left", ways: `
+		[(distance|space|room)] (from|between) [(face of|inside of)] LEFT [END] POST [(over|across|out|along|on over)] (to|and) (first|1st) [(added|new|extra|intermediate)] POST [, ] [it is]
+		[(distance|space|room)] (from|between) (first|1st) [(added|new|extra|intermediate)] POST [(over|across|back|along)] (to|and) LEFT [END] POST [, ] [it is]`},
+	{plain: "post 2 from left", ways: `
+		[(distance|space|room)] (from|between) [(face of|inside of)] LEFT [END] POST [(over|across|out|along|on over)] (to|and) (second|2nd) [(added|new|extra|intermediate)] POST [, ] [it is]
+		[(distance|space|room)] (from|between) (second|2nd) [(added|new|extra|intermediate)] POST [(over|across|back|along)] (to|and) LEFT [END] POST [, ] [it is]`},
+	{plain: "from", where: pointFollows, ways: "(distance|length|measurement|run|space) from"},
+	{plain: "the drop", where: isFollows, ways: "drop"},
+	{plain: "to the left", where: endsInLength, ways: "(nearer|closer) [to] [the] LEFT [END] [POST]"},
+	{plain: "to the right", where: endsInLength, ways: "(nearer|closer) [to] [the] RIGHT [END] [POST]"},
+}
+
+// saidBeforeIt: "never mind what I said for bay 1".
+func saidBeforeIt(before, after []atom) bool {
+	return lastOf(before, 1) == "said" && (lastOf(before, 2) == "i" || lastOf(before, 2) == "we") && lastOf(before, 3) == "what" && namesPart(after, skipArticle(after, 0))
+}
