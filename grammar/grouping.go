@@ -61,6 +61,10 @@ func (g *grouping) step(i int) {
 	if g.g.cmd != "" && whole[g.g.cmd] && !it.breaks() && (it.value() || it.kind != kFix && it.kind != kNo) {
 		g.flush(group{force: State})
 	}
+	if g.g.force == Why && !it.value() && it.kind == kFix && i+1 < len(g.list) && g.list[i+1].value() && (!g.empty() || g.g.topic != "") {
+		g.flush(group{force: State, sealed: true, head: it.token}) // "why does it cost that much. sorry, I meant 5 rails"
+		return
+	}
 	if g.g.force == Check && g.atBreak(i) && !g.empty() && !it.value() && it.kind == kFix && strings.HasPrefix(it.text, "make") || g.g.force == Check && g.atBreak(i) && !g.empty() && imperative(it.before) {
 		g.flush(group{force: State, sealed: true, head: it.token}) // "he says six, make it seven"
 		if !it.value() && it.kind == kFix {

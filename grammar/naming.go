@@ -101,7 +101,7 @@ func (l *lexing) nameAgain(key string, end int) int {
 		i += 2
 	}
 	next := l.pastFixes(i)
-	if next == i {
+	if next == i || l.word(i) == "no" && next == i+1 && l.noPartsAt(next) {
 		return end
 	}
 	i = next
@@ -112,6 +112,16 @@ func (l *lexing) nameAgain(key string, end int) int {
 		return end
 	}
 	return i
+}
+
+// noPartsAt reports whether what a "no" stands before is a part of the wall: "save it as sunroom. no openings".
+func (l *lexing) noPartsAt(i int) bool {
+	for j := i; j < i+3 && j < len(l.atoms) && l.atoms[j].kind == aWord; j++ {
+		if namesPart(l.atoms, j) {
+			return true
+		}
+	}
+	return false
 }
 
 // pastFixes steps over words of correction: "no, sorry, …". It returns i where there are none.

@@ -22,6 +22,7 @@ var setPlain = []func([]atom) []atom{
 	ofPosts,
 	nowInstead,
 	sumSaid,
+	admits,
 	toBuy,
 	rowsMeant,
 	endsBehind,

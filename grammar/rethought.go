@@ -151,6 +151,14 @@ func (l *lexing) noneOf() {
 			}
 		}
 		switch rest := l.tokens[i+2:]; {
+		case at < 1 && l.listsLengths(i) && (len(rest) == 0 || rest[0].kind != kComma && rest[0].kind != kNum):
+			l.tokens[i].kind, l.tokens[i].found = kSellLess, []found{{entry: soldOut}} // "they stock eights and tens. no twelves left"
+			switch l.tokens[i-1].kind {
+			case kComma:
+				l.tokens[i-1].kind = kStop
+			case kNum:
+				l.tokens[i].kind, l.tokens[i].found = kUnknown, nil // "eights and tens no twelves": corrected, or sold out?
+			}
 		case at < 1:
 		case len(rest) > 2 && rest[0].kind == kComma && rest[1].kind == kOnly && rest[2].kind == kNum:
 			l.tokens[i].kind, l.tokens[i].found = kFix, []found{{entry: setRight}}
@@ -169,6 +177,17 @@ func (l *lexing) noneOf() {
 			l.tokens = append(out, rest...)
 		}
 	}
+}
+
+// listsLengths reports whether two lengths of lumber or more stand before token i.
+func (l *lexing) listsLengths(i int) bool {
+	n := 0
+	for j := range l.tokens[:i] {
+		if t := &l.tokens[j]; t.kind == kNum && t.amt.footer {
+			n++
+		}
+	}
+	return n > 1
 }
 
 // takesBackAll reports whether a word of correction takes back what stands before a full stop or a question mark, whatever

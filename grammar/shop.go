@@ -127,7 +127,7 @@ func (k *clause) price(g goods) (reading, bool) {
 		}
 	case len(g.items) == 0 && len(g.longs) == 1:
 		n.Item = g.size
-		if n.Item == "" && k.carry.item != nil {
+		if n.Item == "" && k.carry.item != nil && !hardware[k.carry.item.Item] && !k.about("rail") {
 			n.Item = k.carry.item.Item
 		} else if n.Item == "" && k.carry.name != nil && k.carry.name.Quantity == solver.Stock {
 			n.Item = k.carry.name.Item // "2x6s come in twelves and sixteens, the sixteens are 14.50"
@@ -154,6 +154,9 @@ func (k *clause) price(g goods) (reading, bool) {
 	r, ok := k.one(solver.Statement{Name: n, Op: solver.Eq, Value: v}, carry{item: &n})
 	return k.soldOnly(r, n), ok
 }
+
+// hardware are goods that have no length of their own.
+var hardware = map[string]bool{"bracket": true, "screws": true, "anchor": true, "post base": true, "post cap": true}
 
 func (k *clause) boughtMore() bool {
 	t := k.has(kMore)

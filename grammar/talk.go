@@ -23,6 +23,9 @@ func talks(part []atom, c Context) bool {
 	if courteous(w) || idleTalks(part) {
 		return true
 	}
+	if misspelled(part, c) {
+		return false // "smalest gap u can do"
+	}
 	if isBackdrop(part, c, "") {
 		return true
 	}
@@ -95,6 +98,17 @@ func talks(part []atom, c Context) bool {
 		}
 	}
 	return !(wishes && parts)
+}
+
+// misspelled reports whether a word of a clause that no table knows may be a word of the vocabulary misspelled.
+func misspelled(part []atom, c Context) bool {
+	list := lex(part, c)
+	for i := range list {
+		if t := &list[i]; t.kind == kUnknown && !foreign(t) {
+			return true
+		}
+	}
+	return false
 }
 
 func asMuch(w []atom) bool {

@@ -52,3 +52,20 @@ func TestStatementsBesideQuestions(t *testing.T) {
 		"six rails, and does a gap of 2-3/8 sound right":                                           "rails = 6; check gap = 2-3/8 in",
 	})
 }
+
+// What stands in a sentence of its own is not lost beside another, nor drawn to what was spoken of before.
+func TestSentencesKeepTheirOwn(t *testing.T) {
+	for line, want := range map[string]string{
+		"smalest gap u can do. Print that to order.html":                                            "smallest gap; print to order.html",
+		"I use a wheelchair so go for the biggest opening. i konw about the gaurd, its been setled": "largest opening; set aside guard",
+		"why does it cost that much. sorry I meant 5 rails":                                         "why cost; rails = 5",
+		"Please store this design as sunroom. no openings":                                          "save sunroom; openings = 0",
+		"they stock 8s and 10s. no twelves left on the rack":                                        "stock = 96 in, 120 in; stock -= 144 in",
+		"a box of 200 screws is 14.50. twelves are ten fifty":                                       "price screws 200 = 14.50; price rails 144 in = 10.50",
+		"bays no wider than 78. The entrance has to fit a wheelchair, so 38 inches or more":         "bay <= 78 in; opening >= 38 in",
+	} {
+		r := Read(line, Context{})
+		require.Nil(t, r.Ask, line)
+		require.Equal(t, want, Normal(r.Acts), line)
+	}
+}
