@@ -19,6 +19,7 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		wonders, whys, saids, idioms, tryouts,
 		hearsay,
 		supposed,
+		tryingOut,
 		attributed,
 		counter, classroom,
 		atEase,

@@ -23,6 +23,7 @@ var setPlain = []func([]atom) []atom{
 	nowInstead,
 	sumSaid,
 	admits,
+	turnedPlain,
 	toBuy,
 	rowsMeant,
 	endsBehind,

@@ -1,0 +1,46 @@
+package grammar
+
+// What the patterns of the table below are made of.
+const (
+	turnNumber = `(?:[0-9][0-9./]*|a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirty|forty|fifty|sixty)`
+	turnWho    = `(?:(?:the|my|our|his|her|their|a|some|an) )?[a-z]+`
+	turnPlank  = `(?:rails?|boards?|slats?|planks?|courses?)`
+	turnTail   = `(?: [.!?])?$`
+)
+
+// phraseTurns are turns of phrase and what is said by them plainly.
+var phraseTurns = []phraseTurn{
+	// What is tried, and what is asked of it.
+	{"and if", `(,? ?and) if (?:it|that|they|this|those) (?:does|do|will|would|works?|fits?|is|can|could) (,? ?(?:what|how|where|which|show|tell|when)\b)`, "$1 $2"},
+	{"turn", `(?:turned|turn|turns|came|come) out to be`, "were"},
+	{"come out", `(PLANK) (?:come|came|end|ended) (?:out|up) ((?:[a-z0-9/.]+ ){1,6}(?:apart|high|wide|tall))`, "$1 are $2"},
+	{"picture", `(^|^.*[.,;]) ?picture ((?:the|a|an|it|that|this|us|NUM)\b.*(?:[0-9]|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|thirty|forty|fifty|sixty)\b).*)`, "$1 imagine $2"},
+	{"every", `(to|off|from|of|in|into|onto) (?:every|each) (gap|space|opening|slot)`, "$1 the $2"},
+	{"anything", `(?:WHO (?:will|would|do|does|did|can|could) not (?:stand for|allow|accept|put up with|hear of|go for|permit|tolerate|like|want|take|have|approve|approve of|let me have|let us have|let me build|let us build)) anything (taller|higher|wider|bigger|larger|longer|lower|shorter|narrower|smaller|over|under|above|below|more|less)`, "nothing $1"},
+	{"in all", `(?:a third|another|one more|an extra|a second|a fourth|a new) ([a-z]+)((?: (?:per|in each|in every|to each|to every) [a-z]+)?) (?:,? ?(?:so|making|for|that makes|which makes|giving|to make)) (NUM)(?: of them)?(?: (?:in all|altogether|all told|total|in total)(?: in each| per bay| in every bay| in each bay)?)`, "$3 $1 $2"},
+	{"inch", `(NUM inch(?:es)?) - (thick|wide|high|tall|long|deep)`, "$1 $2"},
+	{"bay", `(?:the )?(?:left|right|first|second|last|near|far) (?:bay|panel|section) , ((?:bay|panel|section) (?:one|two|three|[0-9])) ,`, "$1"},
+	// What somebody claims.
+	{"swear", `(swears|swore|swear) (?:up and down|blind|high and low|by all that is holy|to high heaven|on a stack of bibles)`, "$1"},
+	{"compare", `([a-z0-9/.] ?[,;.:]?(?: please)?) compare(?: (?:that|it|them|those|the two))?(?: (?:with|to|against) (?:ours|mine|yours|the layout|our layout|what we have|what you have|what you get))?(?: please)?TAIL`, "$1 , is that right ?"},
+	{", ", `(^(?:[^ ]+ ){4,}), (?:is|are|was|were) (?:it|they)(?: [?.])?$`, "$1 , is that right ?"},
+	{"scri", `((?:scribbled|scribbles) (?:[a-z0-9/.-]+ ){1,8})on (?:the|a|my|our|that) (?:post|wall|slab|board|floor|stud|beam|lid|door|window|doorframe) (for|as)`, "$1 $2"},
+	{"wrote", `((?:wrote|written|chalked|scrawled|jotted|penciled|pencilled) (?:[a-z0-9/.-]+ ){1,8})on (?:the|a|my|our|that) (?:post|wall|slab|board|floor|stud|beam|lid|door|window|doorframe) (for|as)`, "$1 $2"},
+	// What is taken back and set.
+	{"back up", `(?:whoa|hold on|wait|hang on|hey|no) ,? ?back up ,? ?(i|we|it|that|the|my|make|there)\b`, "wait , $1"},
+	{"budget", `(budget) (?:has |have |had |was |is |got |been |just )*(?:come|came|gone|went|go|dropped|down|up|shrunk|shrank|grown|grew|cut|slashed|trimmed|raised|upped|bumped|lowered|reduced|increased|risen|fallen|fell|rose)(?: down| up| back)* to`, "$1 is"},
+	{"limit", `(under|over|below|above) ((?:[a-z0-9/.-]+ ){1,5}?(?:inch|inches|feet|foot|mm|cm|in|ft)) (?:limit|rule|cap|max|restriction) (on|for)`, "$1 $2 $3"},
+	{"every", `in (?:every|each) (metre|meter|foot|yard|ten feet|10 feet)`, "per $1"},
+	{"otherwise", `, otherwise (as|the)`, ", $1"},
+	{"tops", `to spend ,? ?tops`, "to spend"},
+	{"s put", `(stays|stay|stayed|staying) put`, "$1"},
+	{"bits of", `bits of ([0-9])`, "pieces of $1"},
+	{"in case", `in case (?:one|some|any|a board|a few|one of them|some of them|any of them|a couple|one or two)(?: of them)? (?:is|are|turns out|turn out|comes|come|gets|get|'s|be) (?:twisted|warped|cracked|split|crooked|bad|bowed|cupped|checked|knotty|damaged|broken|ruined|no good|rotten|dinged|junk)`, ""},
+	{"we get", `we get (NUM (?:spare|extra))`, "we have $1"},
+	{" cut ", `((?:bay|section|panel) (?:one|two|three|[0-9])) PLANK (?:are |were |is |was )?cut(?: to| at)?`, "$1 cut at"},
+	{"per board", `(?:do|does|will|would) (?:we|i|you|they) (?:lose|waste) (?:per|on each|on every|off each|for each) (?:board|stick|length) (?:to|for|in|by|with) (?:trim|trimming|squaring|squaring up|square it|square the ends?)`, "is the trim"},
+	{"second one", `(how many bays .*how (?:wide|big|long|broad) (?:is|are) the (?:first|second|third)) one`, "$1 bay"},
+	{"third one", `(how many bays .*how (?:wide|big|long|broad) (?:is|are) the (?:first|second|third)) one`, "$1 bay"},
+	{"heap of", `WHO (?:has|have|had|'s|'ve|is)(?: got)? (?:a|some) heap of`, "i have a heap of"},
+	{"could", `.*?((?:[0-9]+ (?:x|by) [0-9]+|(?:one|two) by (?:four|six|eight|ten|twelve))s?) ,? ?(?:could|can|would|might) (?:i use )?(?:those|they|these|them|it|that) (?:be|do for|do as|serve as|serve for|work as|work for|make|pass for|become|go for|for|as|be used for|be used as) (?:the|my|our) (rails?|boards?|posts?|slats?|stiffeners?)TAIL`, "what if the $2 were $1"},
+}

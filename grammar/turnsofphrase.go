@@ -1,0 +1,83 @@
+package grammar
+
+import (
+	"regexp"
+	"strings"
+	"sync"
+)
+
+// Turns of phrase in which words may vary are set plain by patterns over the words of a line, one blank between any two.
+
+// phraseTurn is such a turn: a word that it always holds, its pattern, and what is said plainly, where "$1" keeps a group of it.
+type phraseTurn struct{ key, said, plain string }
+
+// compiledTurn is a turn whose pattern is ready to be looked for.
+type compiledTurn struct {
+	phraseTurn
+	pattern *regexp.Regexp
+}
+
+var compiledTurns = sync.OnceValue(func() []compiledTurn {
+	var out []compiledTurn
+	for _, t := range phraseTurns {
+		said := strings.NewReplacer("NUM", turnNumber, "WHO", turnWho, "PLANK", turnPlank, "TAIL", turnTail).Replace(t.said)
+		out = append(out, compiledTurn{t, regexp.MustCompile(`(?:^| )(?:` + said + `)(?: |$)`)})
+	}
+	return out
+})
+
+// turnedPlain sets every turn of the table that a line holds to the plain one.
+func turnedPlain(atoms []atom) []atom {
+	line := joinedLine(atoms)
+	for _, t := range compiledTurns() {
+		if !strings.Contains(line, t.key) {
+			continue
+		}
+		m := t.pattern.FindStringSubmatchIndex(line)
+		if m == nil {
+			continue
+		}
+		atoms = t.set(atoms, line, m)
+		line = joinedLine(atoms)
+	}
+	return atoms
+}
+
+// joinedLine is a line word by word, one blank between any two.
+func joinedLine(atoms []atom) string {
+	var b strings.Builder
+	for i := range atoms {
+		if i > 0 {
+			b.WriteByte(' ')
+		}
+		b.WriteString(atoms[i].text)
+	}
+	return b.String()
+}
+
+// wordsUpTo is how many whole words stand before a place of a joined line.
+func wordsUpTo(line string, place int) int { return len(strings.Fields(line[:place])) }
+
+// set puts the plain words in the place of what a turn has found.
+func (t compiledTurn) set(atoms []atom, line string, m []int) []atom {
+	from, to := wordsUpTo(line, m[0]), wordsUpTo(line, m[1])
+	out := append(make([]atom, 0, len(atoms)+4), atoms[:from]...)
+	for _, w := range strings.Fields(t.plain) {
+		if w[0] != '$' {
+			out = append(out, atom{text: w, kind: kindOfPlain(w), at: atoms[from].at, end: atoms[to-1].end})
+			continue
+		}
+		n := 2 * int(w[1]-'0')
+		if m[n] >= 0 {
+			out = append(out, atoms[wordsUpTo(line, m[n]):wordsUpTo(line, m[n+1])]...)
+		}
+	}
+	return append(out, atoms[to:]...)
+}
+
+func kindOfPlain(w string) atomKind {
+	if w == "," || w == ":" || w == "?" || w == "." {
+		return aSign
+	}
+	return aWord
+}
