@@ -216,6 +216,16 @@ func (s *speech) tried(g *group) {
 			s.notUnderstood(g, list) // "does their quote of 400 fit the budget"
 			return
 		}
+		if g.force == Check && m.st.Name.Quantity == solver.Budget && m.st.Op == solver.Eq && costsAtMost(list) {
+			m.st.Name.Quantity, m.st.Op = solver.CostOf, solver.LE // "he says it can't cost more than 350"
+		}
+		if g.force == Check && m.st.Name.Quantity == solver.Measured && len(a.Statements) > 0 && saysMeasured(list) {
+			s.act(g, a)
+			a = Act{Kind: State, Statements: []solver.Statement{m.st}} // "the plan has 62, but it measured 61"
+			s.act(g, a)
+			a = Act{Kind: g.force}
+			continue
+		}
 		if g.force != Check || !noClaim(g.head, m.st, goods, g.ownPosts()) && !(m.st.Name.Quantity == solver.Budget && len(found) == 1 && (g.head == nil || !onPaper(g.head.text))) {
 			if !slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.String() == m.st.String() }) {
 				a.Statements = append(a.Statements, m.st)
