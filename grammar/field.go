@@ -40,6 +40,12 @@ type place struct {
 // measured reads measurements of bays: "first bay, bottom 66-1/4, top 66-5/8", "rails 1 and 2 in bay 1 measure 66 and 66-1/8".
 func (k *clause) measured() (reading, bool) {
 	verb := k.has(kMeasured)
+	if verb == nil && k.siteWish() {
+		return reading{}, false
+	}
+	if b := k.has(kBound); b != nil && !strings.HasPrefix(b.text, "top") {
+		return reading{}, false // "64 at most"
+	}
 	if len(k.values) == 0 || !k.only(kMeasured, kAt, kTop, kNot, kBound, kFor, kUp) || len(k.dims) > 0 && verb == nil || len(k.sides) > 0 {
 		return reading{}, false
 	}

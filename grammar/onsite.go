@@ -31,6 +31,9 @@ var onsite = []entry{
 	{kind: kFill, key: "fill", ways: `
 		(reading|going by|looking at|going off|copying|working from|straight from|straight off|off of|off|from) my [own] (notes|notebook|pad|scribbles|scrawl|notepad|figures|numbers|tape|list) [here]
 		for the record
+		walk ME back [(,|:|-|a bit|a little|a step|a minute)]
+		(decimal|that is a decimal|with a decimal) comma
+		(pencil|blade|chalk|saw) is (sharp|ready|out|warm|plugged in|running)
 		PERSON is (standing|waiting|kneeling|ready|sitting) (at|by|next to|beside) POST [with (a|the|his|her) (pencil|tape|square)]
 		[(i|we)] [(just|have)] (checked|measured|taped|shot) (twice|again|two times|three times|a second time|once more|a couple of times)
 		[so] PERSON (had|got|has) (it|that|this) wrong

@@ -18,6 +18,11 @@ func (k *clause) leans() (reading, bool) {
 	}
 	by, ok1 := k.length(first)
 	run, ok2 := k.s.value(*k.items[second].lim.lo, solver.Length)
+	if ok1 && ok2 && k.items[second].lim.lo.val.Less(k.items[first].lim.lo.val) && len(k.items[second].lim.lead) == 0 {
+		first, second = second, first // "in 42 inches of height it wanders 3/16"
+		by, ok1 = k.length(first)
+		run, ok2 = k.s.value(*k.items[second].lim.lo, solver.Length)
+	}
 	posts, way := k.leaning()
 	if !ok1 || !ok2 || way == "" || len(posts) == 0 {
 		return reading{}, false

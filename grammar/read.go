@@ -50,6 +50,7 @@ var setPlain = []func([]atom) []atom{
 	takeFrom,
 	passedOn,
 	siteWords,
+	siteTold,
 }
 
 // Read reads a line as a person says it.
@@ -122,6 +123,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 			return r // "…, disregard it" may speak of what was dropped
 		}
 		if told.Ask != nil {
+			if found, ok := siteFound(left, c); ok {
+				return found
+			}
 			if loose, ok := readLoosely(left, c); ok {
 				return loose
 			}
@@ -133,6 +137,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 	}
 	if told, ok := readWithoutBygones(atoms, c); ok {
 		return told
+	}
+	if found, ok := siteFound(atoms, c); ok {
+		return found
 	}
 	if loose, ok := readLoosely(atoms, c); ok {
 		return loose

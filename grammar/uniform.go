@@ -17,6 +17,9 @@ var uniform = []entry{
 		(space|set|place|put|spread|arrange) POST [out] so [that] BAY [(all)] (are|is|look|be|end up being) [all] (EQUAL|even|matching|the same|alike|as wide as each other)
 		BAY [(to be|all|are to be)] balanced
 		(balance|match|match up|equalize|equalise|even up|even out|level out|standardize) [all] BAY [(width|widths)]
+		BAY all (1|one|a single|the one|same|the same) (width|size|length)
+		[(set|space|put|place|arrange)] [POST] [out] so [that] BAY match [(each other|one another)] [in (width|size|length)]
+		BAY match [(each other|one another)] in (width|size|length)
 		BAY (same|the same|an equal|equal|identical) (width|size|length|widths) [each]
 		same (width|length|size) BAY
 		(left|first) and (right|second|last) [(bay)] [(to be|to have)] [(of)] (same width|same size|equal width|equally wide)
@@ -37,6 +40,9 @@ var uniform = []entry{
 		(1|one|a single|single|the same) (length|size) for [(all|every)] [(the)] RAIL
 		(1|one|a single|single) length (does|fits|suits|serves) (all|everything|every one|them all)
 		(common|single|uniform|universal) (length|cut|cut length) [(for (all|every|the|) RAIL)]
+		RAIL : [(all|just|only)] (1|one|a single|single|same|the same|common) [(cut|saw)] length [(throughout|everywhere|for all|all over|all through|all around)]
+		(1|one|a single|single|same|the same|common) (cut|saw|cutting) length [(throughout|everywhere|for all|all over|all through|for everything|for every [RAIL])]
+		(1|one|a single|single|common) length (throughout|everywhere|all through|for everything)
 		RAIL (interchangeable|identical)
 		any RAIL fits any BAY
 		(standardize|standardise) [the] RAIL (length|lengths)`},
@@ -67,6 +73,15 @@ var uniform = []entry{
 		no inches (please|here|for me|from me|on this job|any more|anymore|thanks)
 		no more (inches|imperial|feet|feet and inches) [(,) [(please)] (show|give|use|tell) [(me)] (millimeters|millimetres|mm|metric)]
 		(metric|millimeters|millimetres|mm) (instead [of (inches|imperial|feet and inches)]|rather than (inches|imperial|feet and inches)|not inches)`},
+	{kind: kUnits, key: "metric", loose: true, ways: `
+		(everything|all of it|it all|all work|the work|things|everybody|everyone) [(on|at|in|around) (this|the|our|my) (site|job|place|shop|crew|yard|house|building|project)] [here] (is|are|gets|goes) [(done|measured|worked|worked out|drawn|built|figured|said|marked|written|given)] in (metric|millimeters|millimetres|mm|centimeters)
+		(SELLER|yard|shop|crew|office|site|drawing|drawings|plans|tape|tapes|everybody|everyone|everything) [here] (works|work|is|are|thinks|goes|measures|deals) [(all|only)] in (metric|millimeters|millimetres|mm)`},
+	{kind: kUnits, key: "customary", loose: true, ways: `
+		(everything|all of it|it all|all work|the work|things|everybody|everyone) [(on|at|in|around) (this|the|our|my) (site|job|place|shop|crew|yard|house|building|project)] [here] (is|are|gets|goes) [(done|measured|worked|worked out|drawn|built|figured|said|marked|written|given)] in (inches|feet and inches|imperial|feet)
+		(SELLER|yard|shop|crew|office|site|drawing|drawings|plans|tape|tapes|everybody|everyone|everything) [here] (works|work|is|are|thinks|goes|measures|deals) [(all|only)] in (inches|feet and inches|imperial) [(,|so|and) let us (have|use|go with|see) [(customary|imperial)] [units] [again]]
+		think in (inches|feet and inches|feet) [(,|so|and) (give|show|tell|say|read|put) [ME] (everything|it|all|it all|them|that|all of it) [(that|the same|this) way]]`},
+	{kind: kUnits, key: "metric", loose: true, ways: `
+		think in (metric|millimeters|millimetres|mm) [(,|so|and) (give|show|tell|say|read|put) [ME] (everything|it|all|it all|them|that|all of it) [(that|the same|this) way]]`},
 	{kind: kUnits, key: "metric", ways: "(mm|millimeters|millimetres|metric) :"},
 	{kind: kUnits, key: "customary", loose: true, ways: `
 		(inch|imperial|inches only|inch only) (tape|ruler|rule|tape measure|folding rule|man|woman|guy|person|shop|crew|country|job) [(here|only|on this end|over here|on this job)]

@@ -1,0 +1,230 @@
+package grammar
+
+// Who tells what was found at the site tells it in any order, and tells how it was come by: "he called out seventy from bay two at the
+// fourth board". Where a line names the places and the figures of one fact, and all else in it is the talk of measuring, it is set to
+// the plain order. Any word that is not of that talk leaves the line as it is.
+
+// siteWord is one piece of a fact that was found: what it is, its number or its word, and the atoms that tell it.
+type siteWord struct {
+	kind     siteKind
+	n        int
+	text     string
+	inches   amount
+	from, to int
+}
+
+type siteKind uint8
+
+const (
+	siteBay siteKind = iota
+	siteRail
+	siteSpot   // top or bottom
+	siteLength // a figure
+	siteUp     // a board hangs already
+	siteLean   // a post leans
+	sitePost   // the left or the right post
+	siteSide   // left or right by itself
+	siteFloor
+	siteFall // lower or higher
+	siteThan // what the floor is held against
+	siteTape // a verb of measuring
+	siteMove // what a board does not do that hangs already
+	siteRoom // what is measured in a bay
+	siteWant
+	siteNot
+)
+
+var (
+	siteUps   = wordSet("up hung hangs hanging mounted installed fixed fastened screwed bolted nailed attached already stay stays staying")
+	siteMoves = wordSet("budge move moved moving shift")
+	siteLeans = wordSet(`leans lean leaning leaned leant tilts tilted tilting tips tipped tipping wanders wandered drifts drifted strays cocked kicked kicks racked
+		heaved heeled rakes cants canted lists plumb`)
+	siteFloors = wordSet("floor slab concrete deck patio paving pad terrace")
+	siteFalls  = map[string]string{"lower": "lower", "low": "lower", "down": "lower", "below": "lower", "drops": "lower", "dropped": "lower", "dips": "lower", "falls": "lower", "sinks": "lower", "sunk": "lower", "higher": "higher", "above": "higher", "rises": "higher"}
+	siteTapes  = wordSet(`measured measure measures measuring measurement measurements reads reading tape tapes taped got get called laser lasered shot clocked pulled stopped
+		numbers figures number figure readings found ran`)
+	siteRooms = wordSet("space room width clear wide slot between opened widens widened narrows pinches spreads bulges")
+	siteWants = wordSet("make want wants need needs like must important would prefer set keep ought should")
+	siteNots  = wordSet("not no never nor")
+	// siteTools are what may say a figure at a site: nobody's view is told by them.
+	siteTools = wordSet("tape line level bob laser rule ruler stick string transit notes pad notebook square")
+	siteSays  = wordSet("says say said shows show showed gives gave puts claims")
+	// siteTalk changes nothing in what was found.
+	siteTalk = wordSet(`i am we you he she they it its this that those these there here is are was were be been being has have had 's 've 'd of at on for in from off out to by with across along over as
+		and so then now again just only about exactly please sorry ok okay well oh right but read comes came will can me us
+		what where how goes went go gone back come coming sits sit stands stand made note write wrote written record enter log jot took taken
+		my our the a an his her their both each all other one ones
+		end dumb held hold holding steel line string level bob water spirit laser's transit rule ruler stick square
+		morning today yesterday tonight afternoon noon week while earlier lately last night before
+		knees knee ladder knelt kneeling standing lying stood bent after lunch
+		posts follows following below list notes notebook pad site field job
+		edge upper hits hit landed lands land because cap way cause since frost wind truck car winter pushed bumped settling
+		ahead far thing work around owner brackets bracket leave alone ought
+		daughter son wife husband kid helper brother law course ends winds ended`)
+)
+
+// siteScan finds the pieces of a fact; ok is false where any other word stands in the line.
+func siteScan(in []atom) (out []siteWord, ok bool) {
+	r := reader{in}
+	add := func(k siteKind, n int, text string, from, to int) int {
+		out = append(out, siteWord{kind: k, n: n, text: text, from: from, to: to})
+		return to
+	}
+	for i := 0; i < len(in); {
+		w := r.word(i)
+		if in[i].kind == aSign {
+			switch w {
+			case ",", ";", ":", ".", "-", "--", "@", "'", "=":
+				i++
+				continue
+			case "(", ")":
+				i++
+				continue
+			}
+			return nil, false
+		}
+		if n, next := siteNumbered(r, i, partOfBay); n > 0 {
+			i = add(siteBay, n, "", i, next)
+			continue
+		}
+		if n, next := siteNumbered(r, i, partOfRail); n > 0 {
+			i = add(siteRail, n, "", i, next)
+			continue
+		}
+		if w == "one" && i > 0 && !startsUnitOrFraction(r, i+1) {
+			i++
+			continue
+		}
+		if a, next, is := r.length(i); is && next > i && !(w == "a" && next == i+1) {
+			if a.bad != "" || a.unit == money || a.unit == percent || a.size != "" || a.footer && r.word(next) == "" {
+				return nil, false
+			}
+			out = append(out, siteWord{kind: siteLength, inches: a, from: i, to: next})
+			i = next
+			continue
+		}
+		switch {
+		case (w == "top" || w == "upper") && (partOf(r, i+1, "RAIL") || r.word(i+1) == "one"):
+			return nil, false // the number of the top board is not told
+		case w == "bottom" || w == "top" || w == "foot" || w == "head":
+			text := w
+			if w == "foot" {
+				text = "bottom"
+			} else if w == "head" {
+				text = "top"
+			}
+			i = add(siteSpot, 0, text, i, i+1)
+		case w == "tops" || w == "bottoms":
+			i = add(siteSpot, 0, w[:len(w)-1], i, i+1)
+		case w == "left" || w == "right":
+			next := i + 1
+			if r.word(next) == "end" || r.word(next) == "side" || r.word(next) == "hand" {
+				next++
+			}
+			if partOf(r, next, "POST") {
+				i = add(sitePost, 0, w, i, next+1)
+			} else {
+				i = add(siteSide, 0, w, i, next)
+			}
+		case siteFalls[w] != "":
+			i = add(siteFall, 0, siteFalls[w], i, i+1)
+		case siteLeans[w]:
+			i = add(siteLean, 0, w, i, i+1)
+		case siteFloors[w]:
+			i = add(siteFloor, 0, w, i, i+1)
+		case w == "than" || w == "compared" || w == "against":
+			i = add(siteThan, 0, w, i, i+1)
+		case siteSays[w]:
+			if !siteTools[r.word(i-1)] {
+				return nil, false // whoever says it claims it
+			}
+			i++
+		case siteUps[w] && r.word(i+1) == "up" && w != "already":
+			i = add(siteUp, 0, w, i, i+2)
+		case w == "up" && (siteEndsUp[r.word(i-1)] || r.word(i+1) == "top"):
+			i++
+		case w == "up" && !siteIsUp(in, i, out):
+			return nil, false
+		case siteUps[w], w == "place" && r.word(i-1) == "in", w == "put" && siteUps[r.word(i-1)]:
+			i = add(siteUp, 0, w, i, i+1)
+		case siteMoves[w]:
+			i = add(siteMove, 0, w, i, i+1)
+		case siteWants[w]:
+			i = add(siteWant, 0, w, i, i+1)
+		case siteNots[w]:
+			i = add(siteNot, 0, w, i, i+1)
+		case siteTapes[w] || w == "m" && r.word(i+1) == ":":
+			i = add(siteTape, 0, w, i, i+1)
+		case siteRooms[w]:
+			i = add(siteRoom, 0, w, i, i+1)
+		case w == "off" && !siteTools[r.word(i+1)] && !siteTools[r.word(i+2)]:
+			return nil, false // "take an inch off rail 3"
+		case siteTalk[w] || isPerson(w):
+			i++
+		case partOf(r, i, "BAY") || partOf(r, i, "RAIL") || partOf(r, i, "POST"):
+			i++
+		default:
+			return nil, false
+		}
+	}
+	return out, true
+}
+
+var siteEndsUp = wordSet("ends end ended winds wind comes came sits")
+
+// siteIsUp reports whether "up" tells that a board hangs: "rail 3 is up", "r2 up".
+func siteIsUp(in []atom, i int, so []siteWord) bool {
+	switch lastOf(in[:i], 1) {
+	case "is", "'s", "are", "was", "one", "already", "it":
+		return true
+	}
+	return len(so) > 0 && so[len(so)-1].kind == siteRail && so[len(so)-1].to == i || i > 0 && partOf(reader{in}, i-1, "RAIL")
+}
+
+// startsUnitOrFraction reports whether "one" goes on as a figure: "one and a half", "one inch".
+func startsUnitOrFraction(r reader, i int) bool {
+	if r.word(i) == "and" {
+		_, _, ok := r.fraction(i + 1)
+		return ok
+	}
+	_, _, _, ok := r.unit(i)
+	return ok
+}
+
+func partOfBay(r reader, i int) bool  { return partOf(r, i, "BAY") }
+func partOfRail(r reader, i int) bool { return partOf(r, i, "RAIL") }
+
+// siteNumbered reads a bay or a rail by its number at an atom: "bay two", "the second bay", "rail number 3", "r3", "number five".
+func siteNumbered(r reader, i int, part func(reader, int) bool) (n, next int) {
+	rail := partOf(reader{[]atom{{text: "rail"}}}, 0, "RAIL") && part(reader{[]atom{{text: "rail"}}}, 0)
+	w := r.word(i)
+	if k := ordinals[w]; k > 0 && part(r, i+1) {
+		return k, i + 2
+	}
+	if rail && (w == "bottom" || w == "lowest") && (part(r, i+1) || r.word(i+1) == "one") {
+		return 1, i + 2
+	}
+	j := i + 1
+	switch {
+	case part(r, i):
+		if r.word(j) == "number" || r.word(j) == "no" || r.word(j) == "#" {
+			j++
+		}
+	case r.letterAt(i) && rail == (w == "r"):
+	case rail && w == "number":
+	default:
+		return 0, i
+	}
+	a, next, ok := r.whole(j)
+	if !ok || a.frac || a.bad != "" || !a.val.IsInt() {
+		return 0, i
+	}
+	v, small := a.val.Int64()
+	if !small || v < 1 || v > 12 {
+		return 0, i
+	}
+	if end := r.word(next); end == "/" {
+		return 0, i
+	}
+	return int(v), next
+}

@@ -1,0 +1,322 @@
+package grammar
+
+import (
+	"slices"
+	"strings"
+)
+
+// siteOnly reports whether all pieces are of some kinds.
+func siteOnly(list []siteWord, kinds ...siteKind) bool {
+	return !slices.ContainsFunc(list, func(w siteWord) bool { return !slices.Contains(kinds, w.kind) })
+}
+
+func siteOf(list []siteWord, k siteKind) (out []siteWord) {
+	for _, w := range list {
+		if w.kind == k {
+			out = append(out, w)
+		}
+	}
+	return out
+}
+
+// siteFact sets a line that tells what was found to its plain order.
+func siteFact(in []atom) ([]atom, bool) {
+	list, ok := siteScan(in)
+	if !ok || len(list) == 0 {
+		return nil, false
+	}
+	for _, set := range []func([]atom, []siteWord) []atom{siteLeaning, siteSlope, siteHung, siteWished, siteMeasured} {
+		if out := set(in, list); out != nil {
+			return out, true
+		}
+	}
+	return nil, false
+}
+
+// sitePlain are words, and the atoms of a figure, one after the other.
+func sitePlain(in []atom, pieces ...any) []atom {
+	var out []atom
+	for _, p := range pieces {
+		switch p := p.(type) {
+		case siteWord:
+			for k, a := range in[p.from:p.to] {
+				if k == 0 {
+					a.glued = false
+				}
+				out = append(out, a)
+			}
+		case string:
+			for _, w := range turn(p) {
+				a := atom{text: w, kind: aWord, at: in[0].at, end: in[0].end}
+				if w == "," || w == "." {
+					a.kind, a.glued = aSign, false
+				} else if w[0] >= '0' && w[0] <= '9' {
+					a.kind = aDigits
+				}
+				out = append(out, a)
+			}
+		}
+	}
+	if len(out) > 0 {
+		out[len(out)-1].end = in[len(in)-1].end
+	}
+	return out
+}
+
+// siteMeasured sets what was measured in bays: each figure has its place right before it, or right behind it.
+func siteMeasured(in []atom, list []siteWord) []atom {
+	if !siteOnly(list, siteBay, siteRail, siteSpot, siteLength, siteTape, siteRoom) {
+		return nil
+	}
+	var places [][]siteWord
+	figures := siteOf(list, siteLength)
+	if len(siteOf(list, siteBay)) == 0 || len(figures) == 0 {
+		return nil
+	}
+	for order := range 3 {
+		if places = sitePlaces(list, len(figures), order); places != nil {
+			break
+		}
+	}
+	if places == nil {
+		return nil
+	}
+	var out []any
+	for k, p := range places {
+		text := "bay " + itoa(p[0].n) + " rail " + itoa(p[1].n) + " measured"
+		if p[1].kind == siteSpot {
+			text = "bay " + itoa(p[0].n) + " " + p[1].text + " measured"
+		}
+		if k > 0 {
+			out = append(out, ".")
+		}
+		out = append(out, text, figures[k])
+	}
+	return sitePlain(in, out...)
+}
+
+// sitePlaces gives each of so many figures the bay, and the rail or the spot, that stand before it (or behind it): what holds for the
+// ones before holds on. In the last order the bay stands before its figure, and the spot behind it. It is nil where a place is missing or told twice.
+func sitePlaces(list []siteWord, n, order int) [][]siteWord {
+	groups := make([][]siteWord, n)
+	k := 0
+	for _, w := range list {
+		switch {
+		case w.kind == siteLength:
+			k++
+		case w.kind == siteTape || w.kind == siteRoom:
+		case order == 1 || order == 2 && w.kind != siteBay:
+			groups[max(0, k-1)] = append(groups[max(0, k-1)], w)
+		case n == 1:
+			groups[0] = append(groups[0], w)
+		case k == n:
+			return nil
+		default:
+			groups[k] = append(groups[k], w)
+		}
+	}
+	var bay, at *siteWord
+	out := make([][]siteWord, n)
+	for g, words := range groups {
+		fresh := g == 0
+		var gotBay, gotAt *siteWord
+		for i := range words {
+			to := &gotAt
+			if words[i].kind == siteBay {
+				to = &gotBay
+			}
+			if *to != nil && ((*to).n != words[i].n || (*to).text != words[i].text) {
+				switch {
+				case (*to).kind == siteRail && words[i].kind == siteSpot && words[i].text == "top" || n > 1 && g == 0 && words[i].kind == siteBay:
+				default:
+					return nil
+				}
+			}
+			*to = &words[i]
+			fresh = true
+		}
+		if gotBay != nil {
+			bay = gotBay
+		}
+		if gotAt != nil {
+			at = gotAt
+		}
+		if !fresh || bay == nil || at == nil {
+			return nil
+		}
+		out[g] = []siteWord{*bay, *at}
+	}
+	for g := range out {
+		for h := range g {
+			if out[g][0].n == out[h][0].n && out[g][1].n == out[h][1].n && out[g][1].text == out[h][1].text {
+				return nil
+			}
+		}
+	}
+	return out
+}
+
+// siteHung sets where a board hangs already: "R2 in place. Top 398 mm."
+func siteHung(in []atom, list []siteWord) []atom {
+	if !siteOnly(list, siteRail, siteSpot, siteLength, siteUp, siteTape, siteMove, siteNot) {
+		return nil
+	}
+	if still := len(siteOf(list, siteMove)); still != len(siteOf(list, siteNot)) {
+		return nil
+	}
+	rails, figures, spots := siteOf(list, siteRail), siteOf(list, siteLength), siteOf(list, siteSpot)
+	if len(rails) == 0 || len(figures) != 1 || len(siteOf(list, siteUp))+len(siteOf(list, siteMove)) == 0 || !siteTopOfOne(rails, spots) {
+		return nil
+	}
+	return sitePlain(in, "rail "+itoa(rails[0].n)+" is already up , its top is at", figures[0])
+}
+
+// siteWished sets where the top of a board is to be: "top of number five goes at forty and a half, that's rail five".
+func siteWished(in []atom, list []siteWord) []atom {
+	rails, figures := siteOf(list, siteRail), siteOf(list, siteLength)
+	if !siteOnly(list, siteRail, siteSpot, siteLength, siteWant) || len(figures) != 1 || !siteTopOfOne(rails, siteOf(list, siteSpot)) {
+		return nil
+	}
+	return sitePlain(in, "the top of rail "+itoa(rails[0].n)+" at", figures[0])
+}
+
+// siteTopOfOne reports whether the top of one board is spoken of.
+func siteTopOfOne(rails, spots []siteWord) bool {
+	for _, r := range rails {
+		if r.n != rails[0].n {
+			return false
+		}
+	}
+	for _, s := range spots {
+		if s.text != "top" {
+			return false
+		}
+	}
+	return len(rails) > 0 && len(spots) > 0
+}
+
+// siteLeaning sets how a post leans: the longer figure is how far up it was measured.
+func siteLeaning(in []atom, list []siteWord) []atom {
+	if !siteOnly(list, sitePost, siteSide, siteLength, siteLean, siteTape, siteWant, siteNot) {
+		return nil
+	}
+	plumb := 0
+	for i := range in {
+		if in[i].text == "plumb" {
+			plumb++
+		}
+	}
+	if plumb < len(siteOf(list, siteWant))+len(siteOf(list, siteNot)) {
+		return nil // "the left post must not lean"
+	}
+	posts, sides, figures := siteOf(list, sitePost), siteOf(list, siteSide), siteOf(list, siteLength)
+	if len(posts) != 1 || len(sides) != 1 || len(figures) != 2 {
+		return nil
+	}
+	by, run := figures[0], figures[1]
+	if run.inches.val.Less(by.inches.val) {
+		by, run = run, by
+	}
+	if run.inches.val.Less(by.inches.val.Mul(oneRat.Add(oneRat)).Mul(oneRat.Add(oneRat))) {
+		return nil
+	}
+	return sitePlain(in, posts[0].text+" post leans", by, sides[0].text+" over", run)
+}
+
+// siteSlope sets how a floor lies at one end against the other.
+func siteSlope(in []atom, list []siteWord) []atom {
+	if !siteOnly(list, siteFloor, siteSide, sitePost, siteLength, siteFall, siteThan, siteTape) {
+		return nil
+	}
+	figures, falls, floors := siteOf(list, siteLength), siteOf(list, siteFall), siteOf(list, siteFloor)
+	if len(figures) != 1 || len(falls) != 1 || len(floors) != 1 {
+		return nil
+	}
+	side := ""
+	for _, w := range list {
+		if w.kind != siteSide && w.kind != sitePost {
+			continue
+		}
+		against := w.from > 0 && siteAgainst(in[:w.from])
+		if against {
+			continue
+		}
+		if side != "" {
+			return nil
+		}
+		side = w.text
+	}
+	if side == "" {
+		return nil
+	}
+	return sitePlain(in, "the floor is", figures[0], falls[0].text+" at the "+side)
+}
+
+// siteAgainst reports whether what follows is only what the floor is held against: "lower than at the left", "down from the left".
+func siteAgainst(before []atom) bool {
+	for k := 1; k <= 3; k++ {
+		switch lastOf(before, k) {
+		case "than", "from", "against", "compared":
+			return true
+		case "the", "at", "on", "to", "with", "my", "our":
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// siteFound reads a line that tells what was found at the site, or a line of which one end does.
+func siteFound(atoms []atom, c Context) (Reading, bool) {
+	try := func(head, plain, tail []atom) (Reading, bool) {
+		all := append(append(append([]atom{}, head...), plain...), tail...)
+		r := readAtoms(all, c)
+		return r, r.Ask == nil
+	}
+	if plain, ok := siteFact(atoms); ok {
+		return try(nil, plain, nil)
+	}
+	cuts := clauseStarts(atoms)
+	stop := []atom{{text: ".", kind: aSign, at: atoms[0].at, end: atoms[0].end}}
+	for k := len(cuts) - 1; k > 0; k-- {
+		if plain, ok := siteFact(atoms[:cuts[k]]); ok {
+			tail := withoutJoint(atoms[cuts[k]:])
+			if r, ok := try(nil, plain, append(stop, tail...)); ok {
+				return r, true
+			}
+		}
+	}
+	for k := 1; k < len(cuts); k++ {
+		if plain, ok := siteFact(withoutJoint(atoms[cuts[k]:])); ok {
+			head := append(append([]atom{}, atoms[:cuts[k]]...), stop...)
+			if r, ok := try(head, plain, nil); ok {
+				return r, true
+			}
+		}
+	}
+	return Reading{}, false
+}
+
+// siteWish reports whether a width is wished and not found: "I want bay 1 to be 60 at the top".
+func (k *clause) siteWish() bool {
+	if h := k.s.head; h != nil && h.kind == kHead && h.key() == string(Check) {
+		return false
+	}
+	said := ""
+	if h := k.s.head; h != nil && h.kind == kHead {
+		said = h.text
+	}
+	for _, it := range k.items {
+		before := said + " " + leadOf(it)
+		if !it.value() {
+			before = said + " " + it.before
+		}
+		for _, w := range strings.Fields(before) {
+			switch w {
+			case "want", "wants", "should", "must", "need", "needs", "prefer", "wish", "like", "love", "ought":
+				return true
+			}
+		}
+	}
+	return false
+}
