@@ -58,6 +58,9 @@ var airs = sync.OnceValue(func() (a struct{ front, back, about, undone, might *r
 	return a
 })
 
+// barred is what may not be: "we may not exceed 30 inches".
+var barred = regexp.MustCompile(`^(?:[a-z]+ )*(?:i|we) may not (?:ever |at any point |anywhere )?(?:exceed|go|space|place|fall|drop|come|get|run|set|be|leave|pass|cross|spend)\b`)
+
 // alters are the acts that change what stands or what is kept.
 var alters = map[ActKind]bool{State: true, Forget: true, ForgetAllBut: true, Undo: true, Redo: true, StartOver: true, Save: true, Open: true, Take: true, SetAside: true}
 
@@ -98,7 +101,7 @@ func airing(r Reading, atoms []atom) Reading {
 		if !about && bidDone(atoms[to:]) {
 			continue // "I wish it were raised, please do that"
 		}
-		if m := airs().might.FindString(said); m != "" && !settled[lastWord(m)] && !settled[lastWord(strings.TrimSuffix(m, " with"))] && !strings.HasSuffix(m, " do with") && !strings.HasSuffix(m, " could use") {
+		if m := airs().might.FindString(said); m != "" && !(strings.HasSuffix(m, " not") && barred.MatchString(said)) && !settled[lastWord(m)] && !settled[lastWord(strings.TrimSuffix(m, " with"))] && !strings.HasSuffix(m, " do with") && !strings.HasSuffix(m, " could use") {
 			r.Acts[i].Kind = WhatIf // "I could add an eighth to the gap"
 			continue
 		}

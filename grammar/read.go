@@ -26,6 +26,7 @@ var setPlain = []func([]atom) []atom{
 	turnedPlain,
 	toBuy,
 	rowsMeant,
+	asPeoplePutIt,
 	endsBehind,
 	exceptFirst,
 	roundabout,
@@ -281,7 +282,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 	if len(s.acts) == 0 {
 		return askedBack(0, "What would you like to know, or to set?", "gap 2-1/2")
 	}
-	return airing(together(Reading{Acts: s.acts}, atoms), atoms)
+	return leftOpenToGuess(airing(together(Reading{Acts: s.acts}, atoms), atoms), atoms)
 }
 
 // figures reads bare numbers as the answer to a teacher.

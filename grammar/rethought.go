@@ -24,7 +24,7 @@ var (
 		not enough`)
 	judged = anyOf(strings.ReplaceAll(`
 		(that is|that was|it is|that would be|that seems|that looks|that feels|that sounds) [(a bit|a little|a touch|way|far|still|just|really|kind of|kinda|a tad)] TOO
-		(that is|that was|it is|that would be) [(a bit|a little|a touch|a tad|kind of|kinda|pretty)] (snug|tight|tall|high|low|wide|narrow|short|big|small|much|steep) [for us]
+		(that is|that was|it is|that would be) [(a bit|a little|a touch|a tad|kind of|kinda|pretty|too|way too)] (sloppy|loose|skimpy|stingy|silly|cramped|skinny|snug|tight|tall|high|low|wide|narrow|short|big|small|much|steep) [for us]
 		(that is|that was|it is) not enough
 		(that will not|that would not|that does not) (do|work|cut it|be enough)
 		(that is|that was) no good`, "TOO", tooMuch))

@@ -198,7 +198,7 @@ func theOnlyOne(atoms []atom) []atom {
 // letOut sets "let the opening out by an inch", as a tailor says it, to "widen the opening by an inch".
 func letOut(atoms []atom) []atom {
 	for i := 0; i+3 < len(atoms); i++ {
-		if atoms[i].text != "let" && atoms[i].text != "letting" {
+		if atoms[i].text != "let" && atoms[i].text != "letting" && !widening[atoms[i].text] {
 			continue
 		}
 		if atoms[i+1].text == "out" {
@@ -214,6 +214,9 @@ func letOut(atoms []atom) []atom {
 	}
 	return atoms
 }
+
+// widening are verbs that make the opening wider with an "out" behind it.
+var widening = wordSet("bump bumping stretch stretching spread spreading push pushing ease easing open opening kick")
 
 var tailored = map[string]bool{"opening": true, "gap": true, "bay": true}
 

@@ -89,7 +89,7 @@ var classes = []wordClass{
 	{"CHEAPEST", "cheapest cheapest lowest"},
 	{"WASTE", "waste scrap offcut offcuts leftovers scraps wastage"},
 	{"LEAST", "least minimum min minimal little lowest smallest"},
-	{"ADJ", "big large huge wide broad high tall small tiny narrow tight short long low close thick thin deep far odd strange weird uneven wee"},
+	{"ADJ", "big large huge wide broad high tall small tiny narrow tight short long low close thick thin deep far odd strange weird uneven wee skinny slim cramped"},
 	{"STORE", "save store file stash keep bank park preserve remember"},
 	{"IT", "it that this they everything things thing wall layout those these"},
 	{"FLIES", "work fit serve go hold do fly pass play gel jell add line hang pan square matter suit suffice function survive balance"},
@@ -172,6 +172,7 @@ const neutralWords = `
 	altogether whole entire actual true real clear dead bang work works land lands landing turn turns turned
 	wood wooden cedar existing present thing things sir maam folks guys buddy everyone thanks thank hope
 	finish finishes end ends rise rises start starts begin begins beginning starting finishing ending
+	giving
 	give gives given take taking hold holds holding lay lays laid show shows fit
 	stick sticks sticking new old one ones hers
 	chose choose chosen found throw

@@ -1,0 +1,67 @@
+package grammar
+
+// bayPhrasings are phrases about bays and their stiffeners.
+var bayPhrasings = []phrasing{
+	{ways: "how [the] bays [(would|will|do)] (come|turn|work|end) out", plain: "how long the bays are"},
+	{ways: "spacing do to [(number|count) of] STIFF", plain: "stiffener spacing do to the number of stiffeners"},
+	{ways: "without [(any)] STIFF [(at all)]", plain: "with no stiffeners", where: bayLeft},
+	{ways: "(up|down|in|through|along) [the] (middle|center|centre)", where: stiffenerBefore},
+	{ways: "(uprights|upright|posts|pieces|strips|boards|ones) (that|which|to|for) (stiffen|stiffens|brace|braces|steady|steadies|strengthen|strengthens|stiffening|bracing|steadying|strengthening) [RAIL]", plain: "stiffeners"},
+
+	{ways: "[,] [(and|because|since|as)] " + boardsOrIt + " [(all|just|really|always|kind of|kinda|still)] (flexes|flex|flexed|bounces|bounce|bounced|sag|sags|sagged|bow|bows|bowed|wobble|wobbles|wobbled|bend|bends|bent|warp|warps|warped|cup|cups|cupped|twist|twists|twisted|droop|droops|drooped|rattle|rattles|rattled|wiggle|wiggles|shake|shakes) [(too much|a lot|a bit|on me|too easily|badly|in the middle|when you lean on it|some|terribly|all over|between them)]", where: atClauseEnd},
+	{ways: "[,] [(and|because|since|as)] " + boardsOrIt + " [(all|just|really|always|still)] (feel|feels|felt|seem|seems|look|looks|is|are|get|gets|was|were) [(too|a bit|a little|kind of|kinda|pretty|awful|awfully|mighty|way too|rather|so)] (springy|bouncy|flimsy|floppy|wobbly|flexy|rubbery|limp|whippy|shaky|rickety|saggy|wavy|bendy|wiggly)", where: atClauseEnd},
+	{ways: "[and] that is what (i|we) (will|shall|are going to|am going to|want to|mean to) (do|use|go with|have|build|stick with)", where: uncleUsed},
+	{ways: "(my|our|the) (KIN|PERSON) (always|usually|generally) (figured|used|put|ran|went with|did|swore by|had|said|went by|counted on|took)", where: thatWeDo},
+}
+
+const boardsOrIt = "(it|they|RAIL|that one|this one|that bay|the long one|the middle|the whole thing)"
+
+// bayLeft: "leave the first bay without stiffeners".
+func bayLeft(before, _ []atom) bool {
+	for _, a := range before {
+		switch a.text {
+		case "leave", "keep", "build", "make":
+			return true
+		}
+	}
+	return false
+}
+
+// stiffenerBefore: "one stiffener up the middle".
+func stiffenerBefore(before, _ []atom) bool {
+	for k := 1; k <= 2 && k <= len(before); k++ {
+		if key, next := partKey(before, len(before)-k); key == "stiffener" && next == len(before) {
+			return true
+		}
+	}
+	return false
+}
+
+// thatWeDo: "… and that's what we'll do".
+func thatWeDo(_, after []atom) bool {
+	for i := range after {
+		if standAt(after, i, "that", "is", "what", "we", "will") || standAt(after, i, "that", "is", "what", "i", "will") {
+			return true
+		}
+	}
+	return false
+}
+
+// uncleUsed: "three stiffeners to the bay, and that's what we'll do" has its figure before it.
+func uncleUsed(before, after []atom) bool {
+	if !atLineEnd(before, after) || len(before) < 3 {
+		return false
+	}
+	for _, a := range before {
+		switch a.text {
+		case "says", "said", "says,", "if", "what", "check", "shows", "sketch", "drawing", "plan":
+			return false
+		}
+	}
+	for i := range before {
+		if startsLength(reader{before}, i) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,58 @@
+package grammar
+
+import (
+	"regexp"
+	"strings"
+
+	"saywright/solver"
+)
+
+// What a line leaves open is asked back, and not guessed at: from which post the opening starts, half of what is taken off.
+
+var (
+	startsAt = regexp.MustCompile(`\b(?:opening|doorway|walkthrough|entry|entrance|passage|gateway|gate|passageway|walkway)(?: should| will| would| has to| wants to| needs to| to| can| must)? (?:start|starts|begin|begins|starting|beginning|commences)(?: about| around| at| out| roughly| maybe| some)* (?:[0-9]|[a-z]+ty\b|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]+teen)`)
+	halfOff  = regexp.MustCompile(`\b(?:knock|take|cut|shave|lop|trim|chop|drop|get|bring)(?: off)? (?:a|one) half(?: off| from| out of)?(?: of)? (?:the|my|our|that|this|every|each)\b|\bhalf off (?:of )?(?:the|my|our|that|this|every|each)\b`)
+)
+
+// leftOpenToGuess asks back what a reading could only have guessed.
+func leftOpenToGuess(r Reading, atoms []atom) Reading {
+	if r.Ask != nil || len(r.Acts) == 0 {
+		return r
+	}
+	said := ""
+	for i, a := range r.Acts {
+		if len(a.Statements) != 1 {
+			continue
+		}
+		st := a.Statements[0]
+		if st.Name.Quantity != solver.Opening && st.Op != solver.Minus {
+			continue
+		}
+		if said == "" {
+			said = textOf(fold(atoms))
+		}
+		switch {
+		case st.Name.Quantity == solver.Opening && !changes(st.Op) && startsAt.MatchString(said) && !strings.Contains(said, " wide") && !strings.Contains(said, " clear"):
+			return startAsked(r.Acts[i], st)
+		case st.Op == solver.Minus && st.Value.Num.Mul(wordInt(2).val) == oneRat && halfOff.MatchString(said) && !strings.Contains(said, "half inch") && !strings.Contains(said, "half an inch"):
+			return halfAsked(r.Acts[i], st)
+		}
+	}
+	return r
+}
+
+// startAsked asks from which post the opening starts.
+func startAsked(a Act, st solver.Statement) Reading {
+	at := a.At
+	left, right := st, st
+	left.Name.Quantity, right.Name.Quantity = solver.OpeningFromLeft, solver.OpeningFromRight
+	return Reading{Ask: &solver.Question{At: &at, Text: "From which end post does it start?", Choices: []string{left.String(), right.String()}, Example: left.String()}}
+}
+
+// halfAsked asks whether half an inch or one half of it all is taken off.
+func halfAsked(a Act, st solver.Statement) Reading {
+	at := a.At
+	half := st
+	half.Op, half.Value = solver.Times, solver.Value{Num: st.Value.Num}
+	return Reading{Ask: &solver.Question{At: &at, Text: "Half an inch less, or half as much?", Choices: []string{st.String(), half.String()}, Example: st.String()}}
+}

@@ -1,0 +1,120 @@
+package grammar
+
+import (
+	"strings"
+	"sync"
+)
+
+// Phrases of the way people talk are set to the plain ones before a line is read. They are written like the ways of the tables, so that
+// every word of a class does; where they stand decides whether they can mean nothing else.
+
+// phrasing is what is said, the plain words it is set to (none: it changes nothing and is left out), and where.
+type phrasing struct {
+	ways, plain string
+	where       func(before, after []atom) bool
+}
+
+// phrasingTables are tried together: at one place the longest phrase is taken.
+var phrasingTables = [][]phrasing{openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings}
+
+// phrasingList is all of them in one list, and phrasingVocab finds them.
+var phrasingList = sync.OnceValue(func() (list []phrasing) {
+	for _, t := range phrasingTables {
+		list = append(list, t...)
+	}
+	return list
+})
+
+var phrasingVocab = sync.OnceValue(func() *vocabulary {
+	list := phrasingList()
+	table := make([]entry, len(list))
+	for i, p := range list {
+		table[i] = entry{kind: kFill, key: itoa(i), ways: strings.TrimSpace(p.ways)}
+	}
+	return compile(classes, table)
+})
+
+// putPlain are the steps by which phrases and what goes with them are set plain.
+var putPlain = []func([]atom) []atom{foldedThrough, phrased, wasAndNow, sizeAgain, sinceTheLongOne, whereItLies, anotherFraction, finestMark}
+
+// asPeoplePutIt sets phrases, what was and is now, and the smallest mark to the plain words.
+func asPeoplePutIt(atoms []atom) []atom {
+	for _, set := range putPlain {
+		atoms = set(atoms)
+	}
+	return atoms
+}
+
+// phrased sets the phrases of a line to the plain ones.
+func phrased(atoms []atom) []atom {
+	v, list := phrasingVocab(), phrasingList()
+	for i := 0; i < len(atoms); i++ {
+		for _, f := range v.match(reader{atoms}, i) {
+			k, _ := atoi(f.entry.key)
+			p := list[k]
+			if p.where != nil && !p.where(atoms[:i], atoms[f.next:]) {
+				continue
+			}
+			if words := turn(p.plain); len(words) > 0 {
+				atoms = reworded(atoms, i, f.next, words...)
+				i += len(words) - 1
+			} else {
+				atoms = cutOut(atoms, i, f.next)
+				i--
+			}
+			break
+		}
+	}
+	return atoms
+}
+
+// atLineEnd: nothing but a stop or a courtesy comes behind it.
+func atLineEnd(_, after []atom) bool {
+	return len(after) == 0 || after[0].kind == aSign && (len(after) == 1 || after[0].text == "." || after[0].text == "!" || after[0].text == ";")
+}
+
+// atClauseEnd: a clause ends behind it, and something stands before it.
+func atClauseEnd(before, after []atom) bool {
+	return len(before) > 0 && (endsPart(after, 0) || after[0].text == "so" || after[0].text == "and" || after[0].text == "but")
+}
+
+// atClauseStart: a clause begins with it.
+func atClauseStart(before, _ []atom) bool {
+	return len(before) == 0 || before[len(before)-1].kind == aSign && breaksClause(before, len(before)-1) || joints[lastOf(before, 1)] || lastOf(before, 1) == "okay" || lastOf(before, 1) == "ok"
+}
+
+// amountNext: a length follows, past a comma or an "is".
+func amountNext(_, after []atom) bool {
+	for len(after) > 0 && (after[0].text == "," || after[0].text == ":" || after[0].text == "is" || after[0].text == "=" || after[0].text == "at" || after[0].text == "about") {
+		after = after[1:]
+	}
+	return startsLength(reader{after}, 0)
+}
+
+// amountBefore: a figure stands right before it.
+func amountBefore(before, _ []atom) bool {
+	n := len(before)
+	for k := 1; k <= 3 && k <= n; k++ {
+		if startsLength(reader{before}, n-k) {
+			return true
+		}
+	}
+	return false
+}
+
+// saidBeforeOf reports whether one of some words stands before a place.
+func saidBeforeOf(words map[string]bool) func(before, after []atom) bool {
+	return func(before, _ []atom) bool {
+		for _, a := range before {
+			if words[a.text] {
+				return true
+			}
+		}
+		return false
+	}
+}
+
+// bothHold is the place where two conditions hold.
+func bothHold(a, b func(before, after []atom) bool) func(before, after []atom) bool {
+	return func(before, after []atom) bool { return a(before, after) && b(before, after) }
+}

@@ -1,0 +1,80 @@
+package grammar
+
+// sawPhrasings are phrases about the saw cut, what is lost of a board, what is bought over, and the tape.
+var sawPhrasings = []phrasing{
+	{ways: "for [(each|every|the|a)] (saw cut|saw cuts|saw blade|width of [the] (cut|saw|blade)|sawcut|sawcuts)", plain: "for the kerf", where: saidBeforeOf(wordSet("allow allowed allowing allows figure figured assume assumed assuming account accounted count counted reckon reckoned take taken took have using used"))},
+	{ways: "(every|each) time (i|we|you) (cut|saw|make a cut|run the saw) [a (board|piece)] [,] [(there is|i lose|we lose|you lose|it takes|i waste)]", plain: "kerf is"},
+	{ways: "(gone|goes|lost|turned|turns|going|turned in) (to|into|in|as) (sawdust|dust|chips|shavings)", where: saidBeforeOf(wordSet("kerf saw blade cut"))},
+	{ways: "do not (count|figure|allow|add|include|take|reckon|put|bother with) [(in|for|on)] [(any)] trim [(at all|in)]", plain: "no trim"},
+	{ways: ", (i|we) (use|take|leave) [the] (ends|boards|lumber|them) (as they come|the way they come|as is|as they are|untrimmed|as delivered)", where: atLineEnd},
+	{ways: "(tack|slap|throw|pile|toss|stick|tag|clap)", plain: "add", where: percentOnto},
+	{ways: "onto [the] (lumber|order|list|wood|total|material|boards|bill)", plain: "to the lumber", where: saidBeforeOf(wordSet("percent %"))},
+	{ways: "for (screwups|screw ups|miscuts|mistakes|goofs|goof ups|blunders|bad cuts|foul ups|mess ups|wrong cuts|oopses)", plain: "for mistakes"},
+	{ways: "order (should|must|shall|has to|ought to|needs to|is to) (include|have|hold|contain|carry)", plain: "buy", where: moreLumberNext},
+	{ways: "[(as)] (measured|taken|taped|figured|checked) (at|along|on|down at|right at|across) [the] (floor|slab|bottom|base|deck|ground)", where: spanMeasured},
+	{ways: "(a|one) tenth (more|extra) (lumber|wood|boards|material|stock|timber)", plain: "ten percent more lumber"},
+	{ways: "(a|one) twentieth (more|extra) (lumber|wood|boards|material|stock|timber)", plain: "five percent more lumber"},
+	{ways: "no (fractions|fraction|marks|divisions|numbers|figures) (finer|smaller|closer|tighter) than", plain: "tape", where: amountNext},
+	{ways: "on [the] marks", where: bothHold(saidBeforeOf(wordSet("tape")), amountBefore)},
+	{ways: "[(and|but)] nothing (finer|smaller|closer|less|tighter) [than that]", where: bothHold(atClauseEnd, saidBeforeOf(wordSet("tape rule ruler marks")))},
+	{ways: "[a] full eighth", plain: "an eighth"},
+	{ways: "[a] full sixteenth", plain: "a sixteenth"},
+	{ways: "[a] full quarter", plain: "a quarter"},
+	{ways: "[a] full half [an] inch", plain: "a half inch"},
+	{ways: "more fit", plain: "more play", where: amountBefore},
+	{ways: "less fit", plain: "less play", where: amountBefore},
+	{ways: "what was it [that] (i|we) (told|gave|said to)", plain: "what have i told"},
+	{ways: "in (my|his|her|our|your) (hand|hands|pocket|folder)\nin front of (me|us)", where: paperBefore},
+	{ways: "out (at|of stock at) [the] (yard|store|shop|lumberyard)", plain: "sold out", where: saidBeforeOf(wordSet("eights tens twelves fourteens sixteens sixes eighteens"))},
+	{ways: "[,] [(so|and)] (take|cross|strike|drop|scratch|get|leave) (them|those|that|it) (off|out of|from) [the] (list|order|stock list|stock)", where: soldOutTold},
+}
+
+// percentOnto: "tack eight percent onto the lumber".
+func percentOnto(_, after []atom) bool {
+	for i, a := range after {
+		if a.text == "onto" || a.text == "on" && standAt(after, i+1, "to") {
+			return i > 1 && i < 6 && (after[i-1].text == "percent" || after[i-1].text == "%")
+		}
+	}
+	return false
+}
+
+// moreLumberNext: "the order should include a tenth more lumber than needed".
+func moreLumberNext(_, after []atom) bool {
+	more := false
+	for _, a := range after {
+		more = more || a.text == "more" || a.text == "extra" || a.text == "over"
+	}
+	return more
+}
+
+// spanMeasured: "twelve foot four between the end posts, measured at the floor".
+func spanMeasured(before, after []atom) bool {
+	if !atClauseEnd(before, after) {
+		return false
+	}
+	for i := range before {
+		if before[i].text == "between" || before[i].text == "span" || before[i].text == "apart" {
+			return true
+		}
+	}
+	return false
+}
+
+// paperBefore: "the quote in my hand".
+func paperBefore(before, _ []atom) bool {
+	return len(before) > 0 && partOf(reader{before}, len(before)-1, "PAPER")
+}
+
+// soldOutTold: "tens are sold out, take them off the list".
+func soldOutTold(before, after []atom) bool {
+	if !atClauseEnd(before, after) {
+		return false
+	}
+	for i := range before {
+		if standAt(before, i, "sold", "out") || standAt(before, i, "out", "of") {
+			return true
+		}
+	}
+	return false
+}
