@@ -8,8 +8,8 @@ var bayPhrasings = []phrasing{
 	{ways: "(up|down|in|through|along) [the] (middle|center|centre)", where: stiffenerBefore},
 	{ways: "(uprights|upright|posts|pieces|strips|boards|ones) (that|which|to|for) (stiffen|stiffens|brace|braces|steady|steadies|strengthen|strengthens|stiffening|bracing|steadying|strengthening) [RAIL]", plain: "stiffeners"},
 
-	{ways: "[,] [(and|because|since|as)] " + boardsOrIt + " [(all|just|really|always|kind of|kinda|still)] (flexes|flex|flexed|bounces|bounce|bounced|sag|sags|sagged|bow|bows|bowed|wobble|wobbles|wobbled|bend|bends|bent|warp|warps|warped|cup|cups|cupped|twist|twists|twisted|droop|droops|drooped|rattle|rattles|rattled|wiggle|wiggles|shake|shakes) [(too much|a lot|a bit|on me|too easily|badly|in the middle|when you lean on it|some|terribly|all over|between them)]", where: atClauseEnd},
-	{ways: "[,] [(and|because|since|as)] " + boardsOrIt + " [(all|just|really|always|still)] (feel|feels|felt|seem|seems|look|looks|is|are|get|gets|was|were) [(too|a bit|a little|kind of|kinda|pretty|awful|awfully|mighty|way too|rather|so)] (springy|bouncy|flimsy|floppy|wobbly|flexy|rubbery|limp|whippy|shaky|rickety|saggy|wavy|bendy|wiggly)", where: atClauseEnd},
+	{ways: "[,] [(and|because|since|as)] " + boardsOrIt + " [(all|just|really|always|kind of|kinda|still)] (flexes|flex|flexed|bounces|bounce|bounced|sag|sags|sagged|bow|bows|bowed|wobble|wobbles|wobbled|bend|bends|bent|warp|warps|warped|cup|cups|cupped|twist|twists|twisted|droop|droops|drooped|rattle|rattles|rattled|wiggle|wiggles|shake|shakes) [(too much|a lot|a bit|on me|too easily|badly|in the middle|when you lean on it|some|terribly|all over|between them)]", where: phraseEndsClause},
+	{ways: "[,] [(and|because|since|as)] " + boardsOrIt + " [(all|just|really|always|still)] (feel|feels|felt|seem|seems|look|looks|is|are|get|gets|was|were) [(too|a bit|a little|kind of|kinda|pretty|awful|awfully|mighty|way too|rather|so)] (springy|bouncy|flimsy|floppy|wobbly|flexy|rubbery|limp|whippy|shaky|rickety|saggy|wavy|bendy|wiggly)", where: phraseEndsClause},
 	{ways: "[and] that is what (i|we) (will|shall|are going to|am going to|want to|mean to) (do|use|go with|have|build|stick with)", where: uncleUsed},
 	{ways: "(my|our|the) (KIN|PERSON) (always|usually|generally) (figured|used|put|ran|went with|did|swore by|had|said|went by|counted on|took)", where: thatWeDo},
 }
@@ -49,7 +49,7 @@ func thatWeDo(_, after []atom) bool {
 
 // uncleUsed: "three stiffeners to the bay, and that's what we'll do" has its figure before it.
 func uncleUsed(before, after []atom) bool {
-	if !atLineEnd(before, after) || len(before) < 3 {
+	if !phraseEndsLine(before, after) || len(before) < 3 {
 		return false
 	}
 	for _, a := range before {

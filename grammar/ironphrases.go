@@ -3,23 +3,23 @@ package grammar
 // ironPhrasings are phrases about the brackets and how tight a rail sits between its posts.
 var ironPhrasings = []phrasing{
 	{ways: "out (past|beyond|over) [the] RAIL", plain: "past the rail"},
-	{ways: "[,] (and|because|since|as|for) [that] (was|is|came) (off|from|for|of) (another|a different|other|old|some other|an older|wrong|a wrong) (BRACKET|one|job|wall|kind|catalog|box|sheet|set)\n, (that|it) (was|is|came) (off|from|for|of) (another|a different|other|old|some other|an older|wrong|a wrong) (BRACKET|one|job|wall|kind|catalog|box|sheet|set)", where: atClauseEnd},
-	{ways: "[,] so [(as|that)] [(they|BRACKET|ears|it)] [(do|will|can)] not [to] CLASH [(into|with|against|on)] [(one another|each other|the next [one]|the next BRACKET|together|the one (above|below))]\n[,] so [(they|BRACKET|it)] [(will|can)] (clear|miss) [(one another|each other|the next one)]", where: bothHold(atClauseEnd, saidBeforeOf(wordSet("bracket brackets hanger hangers brkt brkts")))},
+	{ways: "[,] (and|because|since|as|for) [that] (was|is|came) (off|from|for|of) (another|a different|other|old|some other|an older|wrong|a wrong) (BRACKET|one|job|wall|kind|catalog|box|sheet|set)\n, (that|it) (was|is|came) (off|from|for|of) (another|a different|other|old|some other|an older|wrong|a wrong) (BRACKET|one|job|wall|kind|catalog|box|sheet|set)", where: phraseEndsClause},
+	{ways: "[,] so [(as|that)] [(they|BRACKET|ears|it)] [(do|will|can)] not [to] CLASH [(into|with|against|on)] [(one another|each other|the next [one]|the next BRACKET|together|the one (above|below))]\n[,] so [(they|BRACKET|it)] [(will|can)] (clear|miss) [(one another|each other|the next one)]", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("bracket brackets hanger hangers brkt brkts")))},
 	{ways: "or [(one|a|the)] BRACKET (bumps|bump|runs|run|knocks|knock|bangs|bang|hits|hit|butts|rubs|touches|fouls) [(into|against|on|up against)] [(the|its)] (next|other|next one|other one|neighbor|one above|one below|another|next bracket|other bracket)", plain: "or the brackets touch"},
 	{ways: "[(screw|bolt|nail)] hole at [(very)] TOP of BRACKET , [(its)] (middle|center|centre)\n(middle|center|centre) of [(screw|bolt|nail)] hole at [(very)] TOP of BRACKET", plain: "center of the top bracket hole"},
-	{ways: "[as] (snug|tight|close) as (can be|possible|you can|they go|a glove|anything) [,] so", where: atClauseStart},
+	{ways: "[as] (snug|tight|close) as (can be|possible|you can|they go|a glove|anything) [,] so", where: phraseStartsClause},
 	{ways: "of fit", plain: "of play"},
-	{ways: "fit (+|plus)", plain: "play +", where: atClauseStart},
+	{ways: "fit (+|plus)", plain: "play +", where: phraseStartsClause},
 	{ways: "not [(go|be|get|put them|set them|come|space them|have them)] (tighter|closer|smaller|narrower) than", plain: "closer than", where: orBracketsHit},
 	{ways: "[(when|once|as|after)] (they|it|RAIL) (are|is|get|gets) [(being)] (cut|sawn|made)", where: whenCut},
-	{ways: "since (they|it) (got|was|were|are|is) [(all|newly|hot dip|freshly)] (galvanised|galvanized|painted|coated|powdercoated|plated|zinced|primed)", where: atClauseEnd},
+	{ways: "since (they|it) (got|was|were|are|is) [(all|newly|hot dip|freshly)] (galvanised|galvanized|painted|coated|powdercoated|plated|zinced|primed)", where: phraseEndsClause},
 }
 
 // whenCut: "4 mm of play in total on the rails when they are cut".
 func whenCut(before, after []atom) bool {
 	for i := range before {
 		if key, _ := partKey(before, i); key == "fit" {
-			return atClauseEnd(before, after)
+			return phraseEndsClause(before, after)
 		}
 	}
 	return false

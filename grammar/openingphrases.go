@@ -3,21 +3,21 @@ package grammar
 // openingPhrasings are phrases about the opening: its jambs, where it begins, how wide it may get.
 var openingPhrasings = []phrasing{
 	{ways: "between [(both|two)] (jambs|cheeks|sides|edges) of [(that|this)] OPENING\n[(in)] between [(both|two)] (jambs|cheeks)\nOPENING between [(its|both|two)] (jambs|cheeks|sides|edges)\njamb to jamb", plain: "the opening"},
-	{ways: "so whatever (you|we|they) (do|draw|decide|come up with|end up with|build|change) [,]\nwhatever (you|we|they) (do|draw|decide|come up with|end up with|build|change) [,]", where: atClauseStart},
+	{ways: "so whatever (you|we|they) (do|draw|decide|come up with|end up with|build|change) [,]\nwhatever (you|we|they) (do|draw|decide|come up with|end up with|build|change) [,]", where: phraseStartsClause},
 	{ways: "(ways|way|places|spots) through (it|here|the wall|that wall|this wall|this)", plain: "walkthroughs", where: amountBefore},
 	{ways: "walkthroughs (it|here|this)", plain: "walkthroughs", where: amountBefore},
 	{ways: "(a|an|one) (hair|smidge|smidgen|whisker|bit|touch|tad|speck|fraction|inch|millimeter|shade|sliver) (under|below|less than|short of|beneath|narrower than|shorter than)", plain: "under", where: deniedBefore},
 	{ways: "(a|an|one) (hair|smidge|smidgen|whisker|bit|touch|tad|speck|fraction|inch|millimeter|shade|sliver) (over|above|more than|past|beyond|wider than|longer than)", plain: "over", where: deniedBefore},
-	{ways: openingIs + " [(on|at|to|in)] LEFT [(side|end|hand)] or [(on|at|to|in)] RIGHT [(side|end|hand)] " + atPresent, plain: "which side is the opening on", where: atClauseStart},
-	{ways: openingIs + " [(on|at|to|in)] RIGHT [(side|end|hand)] or [(on|at|to|in)] LEFT [(side|end|hand)] " + atPresent, plain: "which side is the opening on", where: atClauseStart},
+	{ways: openingIs + " [(on|at|to|in)] LEFT [(side|end|hand)] or [(on|at|to|in)] RIGHT [(side|end|hand)] " + atPresent, plain: "which side is the opening on", where: phraseStartsClause},
+	{ways: openingIs + " [(on|at|to|in)] RIGHT [(side|end|hand)] or [(on|at|to|in)] LEFT [(side|end|hand)] " + atPresent, plain: "which side is the opening on", where: phraseStartsClause},
 	{ways: "[a] (couple|few) [of] (inches|in) ,", where: exactlyNext},
 	{ways: "(this|that) (stretch|section|run|side|piece|part) [of (wall|fence)]", plain: "the wall", where: openingSoon},
 	{ways: "when (i|we|you|they) [first] (started|began|drew it|sketched it|talked|spoke|planned it|measured) [(out|off|this)]", plain: "at first", where: saidBeforeOf(wordSet("was were"))},
-	{ways: "[and] [(please|just|also)] (write|jot|note|mark|put|scribble|pencil|copy) (that|it|this) [down] [(at|on|in|across)] [(top|head|front|back|corner|margin|bottom) (of|on)] (page|sheet|paper|notes|notebook|board|clipboard|pad|margin)", where: atClauseEnd},
+	{ways: "[and] [(please|just|also)] (write|jot|note|mark|put|scribble|pencil|copy) (that|it|this) [down] [(at|on|in|across)] [(top|head|front|back|corner|margin|bottom) (of|on)] (page|sheet|paper|notes|notebook|board|clipboard|pad|margin)", where: phraseEndsClause},
 	{ways: "(start|near edge|edge|beginning|nearest edge|near side|first edge|near jamb|where) [of] OPENING [(starts|begins)] (to|from|off|over to) LEFT [(hand)] [END] POST [(face)]", plain: "distance from the left post to the opening", where: amountNext},
 	{ways: "(start|near edge|edge|beginning|nearest edge|near side|first edge|near jamb|where) [of] OPENING [(starts|begins)] (to|from|off|over to) RIGHT [(hand)] [END] POST [(face)]", plain: "distance from the right post to the opening", where: amountNext},
-	{ways: "OPENING (to|from) LEFT [(hand)] [END] POST [(face)]", plain: "distance from the left post to the opening", where: bothHold(atClauseStart, amountNext)},
-	{ways: "OPENING (to|from) RIGHT [(hand)] [END] POST [(face)]", plain: "distance from the right post to the opening", where: bothHold(atClauseStart, amountNext)},
+	{ways: "OPENING (to|from) LEFT [(hand)] [END] POST [(face)]", plain: "distance from the left post to the opening", where: bothHold(phraseStartsClause, amountNext)},
+	{ways: "OPENING (to|from) RIGHT [(hand)] [END] POST [(face)]", plain: "distance from the right post to the opening", where: bothHold(phraseStartsClause, amountNext)},
 	{ways: "(closer|nearer) to LEFT [(hand)] [END] POST", plain: "closer from the left post", where: openingMoved},
 	{ways: "(closer|nearer) to RIGHT [(hand)] [END] POST", plain: "closer from the right post", where: openingMoved},
 	{ways: tapeHooked + " LEFT [(hand)] [END] POST [(face)] [,] [and] " + tapePulled, plain: "from the left post", where: amountNext},
@@ -38,10 +38,10 @@ var openingPhrasings = []phrasing{
 	{ways: "(at|on) RIGHT [(hand)] end", plain: "on the right side", where: questionEnds},
 	{ways: "(big|wide) as (you|we|i|it|they) [(possibly|ever)] (can|could|may|will go|gets)", plain: "as big as you can", where: notAfterAs},
 	{ways: "the more OPENING [(i|we|you|they)] [(can|could)] (get|give us|give me|have|make|fit|there is) [,] the (better|merrier|happier)\nthe (wider|bigger|broader) OPENING [is] [,] the (better|merrier)", plain: "largest opening"},
-	{ways: "[(so|just|please)] (give|get) (us|me) the (maximum|max|most|biggest|widest|largest) [(you|we) (can|have)] [(possible|there is)]", where: bothHold(saidBeforeOf(openingWords), atClauseStart)},
+	{ways: "[(so|just|please)] (give|get) (us|me) the (maximum|max|most|biggest|widest|largest) [(you|we) (can|have)] [(possible|there is)]", where: bothHold(saidBeforeOf(openingWords), phraseStartsClause)},
 	{ways: "[please] do not (be|get) [(too|so)] (stingy|mean|cheap|tight|sparing|shy|timid|modest) (with|on|about) [(that|this)] OPENING", plain: "opening"},
 	{ways: "as much OPENING as [(will fit|fits|you can|we can|i can|possible|you can get|we can get|there is room for|can be had|you can manage|you can give us|you can give me|can fit|goes|we can have|it will take|the wall allows)]", plain: "largest opening"},
-	{ways: ", [(the|our|my|that)] (gate|door|ramp|stroller) [is] too (short|narrow|wide|small|big|skinny)", where: atLineEnd},
+	{ways: ", [(the|our|my|that)] (gate|door|ramp|stroller) [is] too (short|narrow|wide|small|big|skinny)", where: phraseEndsLine},
 	{ways: "(steal|stole|pinch|pinched|rob|robbed|borrow|borrowed|nick|nicked|swipe|grab|grabbed)", plain: "take", where: amountThenFrom},
 }
 
@@ -68,7 +68,7 @@ func openingNamed(atoms []atom) bool {
 
 // openingSoon: "this stretch gets two walkthroughs".
 func openingSoon(before, after []atom) bool {
-	if len(after) < 2 || len(before) > 0 && !atClauseStart(before, after) {
+	if len(after) < 2 || len(before) > 0 && !phraseStartsClause(before, after) {
 		return false
 	}
 	switch after[0].text {

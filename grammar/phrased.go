@@ -68,18 +68,18 @@ func phrased(atoms []atom) []atom {
 	return atoms
 }
 
-// atLineEnd: nothing but a stop or a courtesy comes behind it.
-func atLineEnd(_, after []atom) bool {
+// phraseEndsLine: nothing but a stop or a courtesy comes behind it.
+func phraseEndsLine(_, after []atom) bool {
 	return len(after) == 0 || after[0].kind == aSign && (len(after) == 1 || after[0].text == "." || after[0].text == "!" || after[0].text == ";")
 }
 
-// atClauseEnd: a clause ends behind it, and something stands before it.
-func atClauseEnd(before, after []atom) bool {
+// phraseEndsClause: a clause ends behind it, and something stands before it.
+func phraseEndsClause(before, after []atom) bool {
 	return len(before) > 0 && (endsPart(after, 0) || after[0].text == "so" || after[0].text == "and" || after[0].text == "but")
 }
 
-// atClauseStart: a clause begins with it.
-func atClauseStart(before, _ []atom) bool {
+// phraseStartsClause: a clause begins with it.
+func phraseStartsClause(before, _ []atom) bool {
 	return len(before) == 0 || before[len(before)-1].kind == aSign && breaksClause(before, len(before)-1) || joints[lastOf(before, 1)] || lastOf(before, 1) == "okay" || lastOf(before, 1) == "ok"
 }
 

@@ -198,7 +198,7 @@ func theOnlyOne(atoms []atom) []atom {
 // letOut sets "let the opening out by an inch", as a tailor says it, to "widen the opening by an inch".
 func letOut(atoms []atom) []atom {
 	for i := 0; i+3 < len(atoms); i++ {
-		if atoms[i].text != "let" && atoms[i].text != "letting" && !widening[atoms[i].text] {
+		if atoms[i].text != "let" && atoms[i].text != "letting" && !widenedOut[atoms[i].text] {
 			continue
 		}
 		if atoms[i+1].text == "out" {
@@ -215,8 +215,8 @@ func letOut(atoms []atom) []atom {
 	return atoms
 }
 
-// widening are verbs that make the opening wider with an "out" behind it.
-var widening = wordSet("bump bumping stretch stretching spread spreading push pushing ease easing open opening kick")
+// widenedOut are verbs that make the opening wider with an "out" behind it.
+var widenedOut = wordSet("bump bumping stretch stretching spread spreading push pushing ease easing open opening kick")
 
 var tailored = map[string]bool{"opening": true, "gap": true, "bay": true}
 

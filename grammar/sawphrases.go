@@ -6,7 +6,7 @@ var sawPhrasings = []phrasing{
 	{ways: "(every|each) time (i|we|you) (cut|saw|make a cut|run the saw) [a (board|piece)] [,] [(there is|i lose|we lose|you lose|it takes|i waste)]", plain: "kerf is"},
 	{ways: "(gone|goes|lost|turned|turns|going|turned in) (to|into|in|as) (sawdust|dust|chips|shavings)", where: saidBeforeOf(wordSet("kerf saw blade cut"))},
 	{ways: "do not (count|figure|allow|add|include|take|reckon|put|bother with) [(in|for|on)] [(any)] trim [(at all|in)]", plain: "no trim"},
-	{ways: ", (i|we) (use|take|leave) [the] (ends|boards|lumber|them) (as they come|the way they come|as is|as they are|untrimmed|as delivered)", where: atLineEnd},
+	{ways: ", (i|we) (use|take|leave) [the] (ends|boards|lumber|them) (as they come|the way they come|as is|as they are|untrimmed|as delivered)", where: phraseEndsLine},
 	{ways: "(tack|slap|throw|pile|toss|stick|tag|clap)", plain: "add", where: percentOnto},
 	{ways: "onto [the] (lumber|order|list|wood|total|material|boards|bill)", plain: "to the lumber", where: saidBeforeOf(wordSet("percent %"))},
 	{ways: "for (screwups|screw ups|miscuts|mistakes|goofs|goof ups|blunders|bad cuts|foul ups|mess ups|wrong cuts|oopses)", plain: "for mistakes"},
@@ -16,7 +16,7 @@ var sawPhrasings = []phrasing{
 	{ways: "(a|one) twentieth (more|extra) (lumber|wood|boards|material|stock|timber)", plain: "five percent more lumber"},
 	{ways: "no (fractions|fraction|marks|divisions|numbers|figures) (finer|smaller|closer|tighter) than", plain: "tape", where: amountNext},
 	{ways: "on [the] marks", where: bothHold(saidBeforeOf(wordSet("tape")), amountBefore)},
-	{ways: "[(and|but)] nothing (finer|smaller|closer|less|tighter) [than that]", where: bothHold(atClauseEnd, saidBeforeOf(wordSet("tape rule ruler marks")))},
+	{ways: "[(and|but)] nothing (finer|smaller|closer|less|tighter) [than that]", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("tape rule ruler marks")))},
 	{ways: "[a] full eighth", plain: "an eighth"},
 	{ways: "[a] full sixteenth", plain: "a sixteenth"},
 	{ways: "[a] full quarter", plain: "a quarter"},
@@ -50,7 +50,7 @@ func moreLumberNext(_, after []atom) bool {
 
 // spanMeasured: "twelve foot four between the end posts, measured at the floor".
 func spanMeasured(before, after []atom) bool {
-	if !atClauseEnd(before, after) {
+	if !phraseEndsClause(before, after) {
 		return false
 	}
 	for i := range before {
@@ -68,7 +68,7 @@ func paperBefore(before, _ []atom) bool {
 
 // soldOutTold: "tens are sold out, take them off the list".
 func soldOutTold(before, after []atom) bool {
-	if !atClauseEnd(before, after) {
+	if !phraseEndsClause(before, after) {
 		return false
 	}
 	for i := range before {
