@@ -11,13 +11,13 @@ func (l *lexing) lengthsDropped() {
 			continue
 		}
 		end := i + 2
-		lengths := end < len(l.tokens) && (l.tokens[end].kind == kStockWord || l.tokens[end].kind == kDim && l.tokens[end].text == "lengths")
+		lengths := end < len(l.tokens) && (l.tokens[end].kind == kStockWord || l.tokens[end].kind == kDim && (l.tokens[end].text == "lengths" || l.tokens[end].text == "length"))
 		if lengths {
 			end++
 		}
 		listed := end < len(l.tokens) && endsIn(l.tokens[end].text, "list") && (strings.HasPrefix(l.tokens[end].text, "from") || strings.HasPrefix(l.tokens[end].text, "off"))
 		off := end < len(l.tokens) && (l.tokens[end].kind == kOff || l.tokens[end].kind == kOut)
-		if !lengths && (!num.amt.footer || endsIn(t.text, "forget") && !listed) {
+		if !lengths && (!num.amt.footer && !listed || endsIn(t.text, "forget") && !listed) {
 			continue // "forget the twelve footers" may be those at hand
 		}
 		if listed || off {

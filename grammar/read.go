@@ -29,6 +29,7 @@ var setPlain = []func([]atom) []atom{
 	asPeoplePutIt,
 	endsBehind,
 	exceptFirst,
+	yardPlain,
 	roundabout,
 	begged,
 	asManyAs,

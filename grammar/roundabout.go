@@ -256,7 +256,7 @@ func forWhom(atoms []atom) []atom {
 
 // handWords are words that tell that something is there, and where.
 var handWords = wordSet(`what all ones that which they it those these i we he she you they have has had got 've left over is are was were in on at from the my our his their dad 's shed garage shop barn truck basement yard store
-	rack here there around hand lying already can could get find afford bought sell sells sold carry carries stock leftover last job pile attic workshop stuff only`)
+	rack here there around hand lying already can could get find afford bought sell sells sold carry carries stock leftover last job pile attic workshop stuff only mill mills saws sawmill merchant delivers makes`)
 
 // whatThereIs leaves out that something is what there is: "because that's what's in the shed".
 func whatThereIs(atoms []atom) []atom {

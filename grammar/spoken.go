@@ -124,7 +124,7 @@ func (k *clause) spokenHundreds() {
 	if len(a.tail)+len(b.lead) > 0 || a.hi != nil || b.hi != nil || b.of != nil || !a.lo.words || !b.lo.words || a.lo.unit != bare || a.lo.size != "" || b.lo.size != "" || !a.lo.val.IsInt() || !b.lo.val.IsInt() || k.items[k.values[1]].before != "" {
 		return
 	}
-	if a.lo.val.Less(oneRat) || !a.lo.val.Less(exact.Int(10)) || b.lo.val.Less(exact.Int(20)) || !b.lo.val.Less(exact.Int(100)) || !k.alongWall() {
+	if a.lo.val.Less(oneRat) || !a.lo.val.Less(exact.Int(10)) || b.lo.val.Less(exact.Int(10)) || b.lo.val.Less(exact.Int(20)) && !k.about("budget") || !b.lo.val.Less(exact.Int(100)) || !k.alongWall() {
 		return
 	}
 	v := *b.lo
