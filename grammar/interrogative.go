@@ -122,7 +122,7 @@ func asClaimed(list []item) bool {
 func (g *grouping) refuse(word string) {
 	for _, p := range g.s.groups[g.first:] {
 		set := p.force == State && p.cmd == "" && hasValue(p.items)
-		obeyed := p.force == Forget || p.cmd != "" && p.head != nil && !strings.HasPrefix(p.head.text, word) && p.cmd != "help" && p.cmd != "next" && p.cmd != "why that"
+		obeyed := p.force == Forget || p.cmd != "" && p.head != nil && !strings.HasPrefix(p.head.text, word) && p.cmd != "help" && p.cmd != "next" && p.cmd != "why that" && p.cmd != "recap"
 		if set && (word == "when" || word == "who") || obeyed {
 			g.s.fail(g.list[0].at, solver.Question{Text: "A question, or a wish?", Example: "gap 2-1/2"})
 			return

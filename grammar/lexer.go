@@ -34,7 +34,8 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		stacks,
 		assortment, takenIn, spendings,
 		ironwork, sawing, walkthroughs,
-		tableTalk)
+		tableTalk,
+		asksOfAll)
 })
 
 var compoundVocab = sync.OnceValue(func() *vocabulary {

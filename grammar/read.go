@@ -38,6 +38,8 @@ var setPlain = []func([]atom) []atom{
 	noTwo,
 	onTheFloor,
 	whateverItIs,
+	beforeTheyDo,
+	askedPlainly,
 	soDoI,
 	soThatIs,
 	onBlocks,
@@ -142,6 +144,8 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 	}
 	if found, ok := siteFound(atoms, c); ok {
 		return found
+	if told, ok := readQuestionAlone(atoms, c); ok {
+		return told
 	}
 	if loose, ok := readLoosely(atoms, c); ok {
 		return loose

@@ -85,7 +85,7 @@ func pleased(atoms []atom, in []token) []token {
 	for n > 0 && (atoms[n-1].text == "." || atoms[n-1].text == "!") {
 		n--
 	}
-	if n == 0 || atoms[n-1].text != "please" && atoms[0].text != "please" {
+	if n == 0 || atoms[n-1].text != "please" && atoms[0].text != "please" && !listsNames(in) {
 		return in
 	}
 	part := false

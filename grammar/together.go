@@ -14,7 +14,7 @@ func together(r Reading, atoms []atom) Reading {
 	if r.Ask != nil {
 		return r
 	}
-	r.Acts = withoutEchoes(withoutTalk(r.Acts, atoms), atoms)
+	r.Acts = withoutEchoes(withoutFollowUp(withoutTalk(r.Acts, atoms), atoms), atoms)
 	for i := range r.Acts {
 		if q := oddOne(r.Acts, i, atoms); q != nil {
 			at := r.Acts[i].At
