@@ -85,18 +85,15 @@ var asksOfAll = []entry{
 		(teach|show|tell|explain to|coach|help) (ME|PERSON) [(to)] how (to|i|we|you|one) (work out|find|figure|figure out|calculate|get|compute|arrive at|do)
 		[(new|young|other)] (PERSON|class) [(here)] (should|must|has to|needs to|ought to|wants to|would like to|is to) (learn|be taught|be shown|understand) how
 		(should|must|has to|needs to|ought to|wants to|want to|would like to|is to|have to|need to) (learn|be taught|be shown) how [(to (find|work out|figure|calculate|get))]`},
-	{kind: kPart, key: "bracket clearance", sense: meaning("bracket clearance"), ways: `
-		(least|smallest|tightest|minimum|narrowest|closest) (GAP) [(that|which)] BRACKET [(will|can|would|could)] (allow|allows|permit|permits|need|needs|require|requires|take|stand|tolerate|let ME have|put up with)`},
 	{kind: kFill, key: "fill", ways: `
 		WALL [(is|gets|has been|being|was)] (split|divided|broken|carved|parted|chopped) [up] (into|in|up into)
 		(getting|get|gets) away with
-		in that order
+		giving (her|him|them)
 		(when|once|after|by the time) (i|we|it|they) (am|are|is) [(all)] (done|finished|through|complete) [(with (it|this|that|them))]`},
 	{kind: kTailFill, key: "boards and hardware", ways: `
 		[(,)] (boards|lumber|wood|timber) and (hardware|brackets|screws|fixings|fasteners)
 		[(,)] (boards|lumber|wood|timber) , (hardware|brackets|screws|fixings|fasteners) and [(all|everything|the lot)]
 		[(,)] one (after|at) (another|the other|a time)`},
-	{kind: kUnclear, key: "unclear", ways: "(what is|what does|what will|what did) that one (come|comes|run|cost|amount|add up) [to]"},
 	{kind: kTailFill, key: "teach tail", ways: `
 		[(,)] (teach|show) (ME|PERSON|class) how (it is|that is|it gets|it) (done|worked out|figured|calculated|found)
 		[(,)] (like|as) (in|at) (school|class)

@@ -9,7 +9,7 @@ import (
 // Some ways to ask are set to the plain one before a line is read.
 
 // asksPlain are the steps, each of which knows one of them.
-var asksPlain = []func([]atom) []atom{theirSpacing, helpBehind, whyWouldItBeWrong, goThroughWith, thatIsALot, tellSomeoneWhy, ifSoWhy}
+var asksPlain = []func([]atom) []atom{theirSpacing, helpBehind, whyWouldItBeWrong, goThroughWith, bracketsAllow, inThatOrder, comesOutHow, thatIsALot, tellSomeoneWhy, ifSoWhy}
 
 // askedPlainly sets ways to ask to the plain ones.
 func askedPlainly(atoms []atom) []atom {
@@ -240,4 +240,73 @@ func comesToIn(a Act, atoms []atom) bool {
 		}
 	}
 	return false
+}
+
+// leastWords and letWords are what is asked of brackets: "the least gap the brackets allow".
+var (
+	leastWords = wordSet("least smallest tightest minimum narrowest closest")
+	gapWords   = wordSet("gap gaps space spacing distance clearance")
+	letWords   = wordSet("allow allows permit permits need needs require requires take stand tolerate accept want handle")
+)
+
+// bracketsAllow sets "the least gap the brackets allow" to "the bracket clearance".
+func bracketsAllow(atoms []atom) []atom {
+	for i := 0; i+3 < len(atoms); i++ {
+		if !leastWords[atoms[i].text] || !gapWords[atoms[i+1].text] {
+			continue
+		}
+		j := i + 2
+		for j < len(atoms) && (atoms[j].text == "that" || atoms[j].text == "which" || vocab().articles[atoms[j].text]) {
+			j++
+		}
+		if j >= len(atoms) || !namesBracket(atoms[j:j+1]) {
+			continue
+		}
+		for j++; j < len(atoms) && (helping[atoms[j].text] != "" || atoms[j].text == "for"); j++ {
+		}
+		if j < len(atoms) && letWords[atoms[j].text] {
+			return reworded(atoms, i, j+1, "bracket", "clearance")
+		}
+	}
+	return atoms
+}
+
+// inThatOrder leaves out "in that order" from the end of a list.
+func inThatOrder(atoms []atom) []atom {
+	end := len(atoms)
+	for end > 0 && (atoms[end-1].kind == aSign || atoms[end-1].text == "please") {
+		end--
+	}
+	if end < 5 || !standAt(atoms, end-3, "in", "that", "order") && !standAt(atoms, end-3, "in", "this", "order") {
+		return atoms
+	}
+	from := end - 3
+	if atoms[from-1].text == "," {
+		from--
+	}
+	return slices.Concat(atoms[:from:from], atoms[end:])
+}
+
+// comesOutHow sets a whole line that asks how it all comes out to a question for the layout: behind figures the same words ask whether
+// those fit.
+func comesOutHow(atoms []atom) []atom {
+	led, _ := pastLead(atoms)
+	led = pastTail(led)
+	end := len(led)
+	for end > 0 && led[end-1].kind == aSign {
+		end--
+	}
+	if end < 4 || led[0].text != "how" && led[0].text != "what" {
+		return atoms
+	}
+	f := vocab().match(reader{led[:end]}, 0)
+	if len(f) == 0 || f[0].next != end || f[0].entry.kind != kTail || f[0].entry.key != "fit" || !slices.ContainsFunc(led[:end], func(a atom) bool { return a.text == "out" || a.text == "together" || a.text == "up" }) {
+		return atoms
+	}
+	return reworded(led, 0, end, "work", "it", "out")
+}
+
+// allOfThem reports whether words before a part take in all of it: "all my pieces".
+func allOfThem(before string) bool {
+	return slices.ContainsFunc(turn(before), func(w string) bool { return w == "all" || w == "every" || w == "each" || w == "both" })
 }

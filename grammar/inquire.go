@@ -337,6 +337,9 @@ func (s *speech) why(g *group) {
 		return
 	}
 	for _, a := range names {
+		if a.Name != nil && (a.Name.Quantity == solver.PostFromLeft || a.Name.Quantity == solver.PostFromRight) && !hasFigure(list) {
+			a = Act{Topic: "posts", Wall: a.Name.Wall} // "why is the post that far from the left end"
+		}
 		a.Kind = Why
 		s.act(g, a)
 	}

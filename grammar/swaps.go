@@ -13,6 +13,9 @@ type swap struct {
 var swaps = []swap{
 	{said: turn("&"), plain: turn("and")},
 	{said: turn("try not to"), plain: turn("do not"), where: triesNot},
+	{said: turn("lenth"), plain: turn("length")},
+	{said: turn("lenght"), plain: turn("length")},
+	{said: turn("legnth"), plain: turn("length")},
 	{said: turn("what number of"), plain: turn("how many")},
 	{said: turn("cap"), plain: turn("post cap"), where: pricedParts},
 	{said: turn("caps"), plain: turn("post caps"), where: pricedParts},

@@ -69,6 +69,9 @@ func (k *clause) eachOff() bool {
 		return false
 	}
 	every, off := false, false
+	for _, i := range k.things {
+		every = every || k.items[i].key() == "rail" && allOfThem(k.items[i].before)
+	}
 	for _, i := range k.words {
 		switch t := k.items[i]; {
 		case t.is(kEach), t.is(kPer), t.as(kOffTail) != nil && (strings.HasPrefix(t.text, "every") || strings.HasPrefix(t.text, "each")):
