@@ -144,6 +144,7 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 	}
 	if found, ok := siteFound(atoms, c); ok {
 		return found
+	}
 	if told, ok := readQuestionAlone(atoms, c); ok {
 		return told
 	}
