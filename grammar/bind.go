@@ -39,6 +39,7 @@ func (l *lexing) bind() {
 	l.moreOf()
 	l.trailingBounds()
 	l.verbsOfChange()
+	l.shorterWall()
 	l.someWall()
 	l.bothPosts()
 	l.facesOfBoards()

@@ -316,7 +316,13 @@ func (k *clause) scaled(f exact.Rat, lim *limit) (reading, bool) {
 	senses := k.senses(0, len(k.items))
 	any := lengthAspects.or(ofKind[solver.Money])
 	var name solver.Name
-	if a, ok := k.pick(senses, any, nil, 0); ok {
+	if a, ok := k.pick(senses, ofKind[solver.Count], nil, 0); ok && k.asMany() {
+		n, _, ok := k.build(a)
+		if !ok || lim != nil && lim.lo.unit == percent {
+			return reading{}, false
+		}
+		name = n // "twice as many rails per bay"
+	} else if a, ok := k.pick(senses, any, nil, 0); ok && !k.asMany() {
 		n, _, ok := k.build(a)
 		if !ok {
 			return reading{}, false

@@ -222,9 +222,10 @@ var commands = []entry{
 		GAP (perfectly|exactly|dead) (even|exact|equal)
 		exact GAP`},
 	{kind: kGoal, key: "cheapest", loose: true, ways: `
-		CHEAPEST [(way|one|option|possible|you can|layout|as possible|there is|it can be)] [to (buy|do|build|make|get) (it|this|that)]
+		cheapest [(way|one|option|possible|you can|layout|as possible|there is|it can be)] [to (buy|do|build|make|get) (it|this|that)]
 		(CHEAPEST|lowest|least) [(possible|overall)] (PRICE|cost|money) [(version|one|way|option|layout|plan|wall|design|possible|of all|there is)]
-		as (CHEAP) as [(possible|you can|it gets|can be|it can be|we can)] [(make it|get it|do it|be)]
+		as (cheap|cheaply|inexpensive|inexpensively|economical|economically|affordable) as [(possible|you can|it gets|can be|it can be|we can)] [(make it|get it|do it|be)]
+		as low as (possible|you can|it gets|can be|it can be|we can) [(make it|get it|do it|be)]
 		least (expensive|costly|money) [(way|one|option)] [(to do it)]
 		(keep|hold) [the] (PRICE) (down|low|as low as possible|to a minimum)
 		(minimize|minimise) [the] (PRICE)

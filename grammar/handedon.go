@@ -4,10 +4,16 @@ package grammar
 // is no part of the wall is handed on to one that is.
 func soThatIs(in []atom) []atom {
 	for s := 2; s+2 < len(in); s++ {
-		if in[s].text != "so" || in[s+1].text != "that" || in[s+2].text != "is" && in[s+2].text != "'s" {
+		if in[s].text != "so" && in[s].text != "," || in[s+1].text != "that" || in[s+2].text != "is" && in[s+2].text != "'s" {
 			continue
 		}
 		name := s + 3
+		if in[s].text == "," && in[name].text != "what" {
+			continue
+		}
+		if standAt(in, name, "what", "goes") || standAt(in, name, "what", "belongs") || standAt(in, name, "what", "fits") {
+			name += 2 // "that's what goes between the rails"
+		}
 		for name < len(in) && (vocab().articles[in[name].text] || in[name].text == "what" || in[name].text == "i" || in[name].text == "we" || in[name].text == "want" || in[name].text == "for") {
 			name++
 		}
@@ -54,6 +60,9 @@ func handedFigure(in []atom) (from, to int) {
 			from, to = i, next
 			i = next - 1
 			continue
+		}
+		if viewed[in[i].text] || turning[in[i].text] && to == 0 {
+			return 0, 0 // "he says three inches, so that's the gap"
 		}
 		if to == 0 && (namesPart(in, i) || in[i].text == "not" || in[i].text == "if") {
 			return 0, 0

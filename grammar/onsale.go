@@ -52,7 +52,7 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if k.countsBoards() {
 		return reading{}, false // "we have four ten foot boards"
 	}
-	if k.sizeAfterComma() {
+	if k.sizeAfterComma() || k.partSizedAfter() {
 		return reading{}, false // "… and sixteens, 4x4s in eights"
 	}
 	list, ok := k.lengths()

