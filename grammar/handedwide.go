@@ -34,8 +34,8 @@ func footersHigh(in []atom) []atom {
 		if in[i].text != "footer" {
 			continue
 		}
-		for j := i - 1; j >= 0 && j > i-5; j-- {
-			if in[j].text == "a" || in[j].text == "an" {
+		for j := max(0, i-6); j < i-1; j++ {
+			if (in[j].text == "a" || in[j].text == "an") && startsLength(reader{in}, j+1) {
 				out := append(append([]atom{}, in[:j]...), in[j+1:]...)
 				out[i-1].text = "feet"
 				return out

@@ -217,6 +217,9 @@ func (m *phraseMatch) put(plain []string, from, to int) []atom {
 		if w[0] == '$' {
 			c := m.caught[w[1]-'1']
 			out = append(out, m.atoms[c[0]:c[1]]...)
+			if w == "$2" {
+				out = append(out, m.unitBefore()...)
+			}
 			continue
 		}
 		kind := aWord
@@ -226,4 +229,17 @@ func (m *phraseMatch) put(plain []string, from, to int) []atom {
 		out = append(out, atom{text: w, kind: kind, at: at, end: end})
 	}
 	return append(out, m.atoms[to:]...)
+}
+
+// unitBefore is the unit of the first figure, where the second has none: "three feet and as high as four".
+func (m *phraseMatch) unitBefore() []atom {
+	one, two := m.atoms[m.caught[0][1]-1], m.atoms[m.caught[1][1]-1]
+	isUnit := func(a atom) bool {
+		_, metric := metricWords[a.text]
+		return inchWords[a.text] || footWords[a.text] || metric
+	}
+	if !isUnit(one) || isUnit(two) {
+		return nil
+	}
+	return []atom{one}
 }

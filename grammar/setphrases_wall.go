@@ -2,7 +2,7 @@ package grammar
 
 // heightPhrases are ways to speak of how high the wall is.
 var heightPhrases = []setPhrase{
-	{"is|be|makes|make|call|want|build|needs|wants|have # ?, ?this|that|for ?this|that WALL $", "wall is $1"},
+	{"is|be|makes|make|call|want|build|needs|wants|have ?it # ?, ?this|that|for ?this|that WALL $", "wall is $1"},
 	{"it is|be ?going ?to ?be # ?, ?this|that WALL $", "wall is $1"},
 	{"WALL and|& ADDED POST ?should|must|will|shall|need|have|are|ought ?to ?both ?end|finish|come|stand ?up|out ?be ?at ?exactly same|equal|identical HEIGHT ?as ?each ?other", "wall height same as added post height"},
 	{"will|shall|should|must|would|to measure # from FLOOR", "measures $1 from floor"},
