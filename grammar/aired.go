@@ -89,7 +89,7 @@ func airing(r Reading, atoms []atom) Reading {
 			}
 			continue
 		}
-		if m := airs().undone.FindString(said); m != "" && !tellsIt[lastWord(m)] {
+		if m := airs().undone.FindString(said); m != "" && !tellsIt[lastWord(m)] && !needsNoKeeping(said) {
 			return wantedNow(a, atoms[from].at)
 		}
 		if a.Kind != State {
@@ -184,3 +184,12 @@ func madePlain(all []solver.Statement) []solver.Statement {
 	}
 	return out
 }
+
+// needsNoKeeping reports whether a clause says that there is no need to keep something: it is wanted gone.
+func needsNoKeeping(said string) bool {
+	_, verb, ok := strings.Cut(said, "no need to ")
+	w, _, _ := strings.Cut(verb, " ")
+	return ok && (keptUp[w])
+}
+
+var keptUp = wordSet("keep hold hang remember leave bother stick mind heed care")

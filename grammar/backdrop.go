@@ -83,6 +83,8 @@ func clauseStarts(atoms []atom) []int {
 			continue // "any taller and it blocks the view"
 		case atoms[i].text == "and" && speakers[reader{atoms}.word(i+1)] && isPerson(atoms[i-1].text):
 			continue // "my son and I are starting Saturday"
+		case atoms[i].text == "before" && atoms[i-1].text == "to":
+			continue // "go back to before it"
 		case meantimes[atoms[i].text] && subjectAt(atoms, i+1):
 		case atoms[i].text == "so" && i+1 < len(atoms) && atoms[i+1].text == "that" && isFloor(atoms[i-1].text):
 			continue // "he sloped our patio so that it falls a quarter a foot"

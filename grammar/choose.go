@@ -25,7 +25,7 @@ const (
 var chooseWords = func() map[string]chooseWord {
 	m := map[string]chooseWord{}
 	for role, list := range map[chooseWord]string{
-		chooseIdle: `i we you me us will would let please just then ok okay yes yeah yep well so now the your that those these of out it is to for with can could may kindly alright fine
+		chooseIdle: `happy pleased content satisfied glad delighted inspector boss i we you me us will would let please just then ok okay yes yeah yep well so now the your that those these of out it is to for with can could may kindly alright fine
 			think believe guess am are going gonna be as on in all one way / w give gave listed offered showed shown suggested proposed mentioned had came up by said told named from
 			a an my go love rather our here there sir maam thanks really do from off yours his hers theirs mine ours hands down any day nicely well much very most quite just pretty really
 			make makes making`,
@@ -52,7 +52,7 @@ func (l *lexing) chosenWay(i int) int {
 	}
 	switch l.word(i) {
 	case "is", "are", "does", "do":
-		if next := l.word(i + 1); (subjects[next] || next == "you") && !(l.word(i) == "do" && next == "the") {
+		if next := l.word(i + 1); (subjects[next] || next == "you") && !(l.word(i) == "do" && (next == "the" || next == "it" && l.word(i+2) == "the")) {
 			return i
 		}
 	}

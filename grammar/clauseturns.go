@@ -44,6 +44,7 @@ var idleTalk = []entry{{kind: kFill, key: "talk", ways: `
 	(PERSON|OWNS PERSON|OWNS OTHER PERSON|he|she|they|i|we) (can not|cannot|does not|do not) (read|use|open|handle) anything else
 	(i|we|PERSON|OWNS PERSON|he|she|they) [(must have|have|has|had|may have|might have|probably)] (read|took|wrote|got|measured|heard|noted|copied|typed|entered|misread|misheard|put) (it|that|them) [down] [(all)] (wrong|wrongly|badly|upside down|backward|backwards|in a hurry|incorrectly|too fast)
 	(i|we|PERSON|OWNS PERSON|he|she|they) [(must have|have|has|had|may have|might have|probably)] (misread|misheard|mismeasured|miscounted|fudged|botched|muddled) (it|that|them|the tape|the rule|the ruler)
+	(PERSON|OWNS PERSON|OWNS OTHER PERSON|he|she|they|the KIDS|OWNS KIDS|KIDS) [(always|just|also|really)] [(can|will|could|would)] (squeeze|squeezes|climb|climbs|crawl|crawls|slip|slips|wriggle|wriggles|get|gets|fit|fits|escape|escapes|wiggle|wiggles|sneak|sneaks) (through|on|under|into|over|out of|up|onto|out|anywhere|past|in) [(anything|everything|any gap|any hole|the smallest hole|the tiniest gap|the smallest gap|everywhere|whatever)] [(he|she|they|it)] [(can|could|sees|see)] [(now|these days|already)]
 	(they|he|she|PERSON|OWNS PERSON|OWNS ORG|ORG|the YARDS) ('s|is|are|will be) [now] (sending|bringing|delivering|shipping|giving) (us|me|) (something|another one|different ones|another kind|others|a different one|another size) [else] [(now|instead|tomorrow|next week)]
 	(i|we|they|he|she|PERSON|OWNS PERSON) ('s|is|am|are|will be) (remeasuring|re - measuring|measuring again|rechecking|redrawing|rethinking|redoing it|measuring afresh|coming back) [(it|that|all of it|everything)] [(tomorrow|today|tonight|later|next week|on monday|first|this afternoon|soon|now|again|in the morning|at the weekend)]
 	(remeasuring|re - measuring|rechecking|redrawing) [(it|that|all of it|everything)] [(tomorrow|today|tonight|later|next week|on monday|first|this afternoon|soon|now|again|in the morning|at the weekend)]
@@ -60,6 +61,7 @@ var clauseClasses = append(orderClasses[:len(orderClasses):len(orderClasses)], [
 	{"TOOLS", "drawings drawing plans plan tools tape tapes rulers ruler sheets numbers figures dimensions measurements papers rules notes gear"},
 	{"ANYTHING", "brackets bracket rails rail boards board posts post lumber stock anchors caps bases stuff slab wood stiffeners opening gap wall job budget span planks screws"},
 	{"YARDS", "yard store shop mill lumberyard supplier merchant"},
+	{"KIDS", "toddler toddlers baby babies kid kids dog dogs cat cats puppy pup child children grandkids grandson granddaughter boy girl boys girls twins chickens rabbits goats hens"},
 	{"OTHER", "saw old older other younger big new"},
 	{"ME", "me us him her them"},
 }...)

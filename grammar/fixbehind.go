@@ -66,3 +66,64 @@ func lookedAgain(in []atom) []atom {
 }
 
 var lookStarts = wordSet("let i lemme allow need hang hold checking looking thinking measuring where")
+
+// spelledNext: "a further nine", "and left 2 inches".
+func spelledNext(_, after []atom) bool {
+	return len(after) > 1 && (after[0].kind == aDigits || spelledNumber(after[0].text))
+}
+
+// behindFigure: "8.40 the hundred".
+func behindFigure(before, _ []atom) bool {
+	return len(before) > 1 && before[len(before)-1].kind == aDigits
+}
+
+// floorBefore: "the patio slops down an inch".
+func floorBefore(before, _ []atom) bool { return isFloor(lastOf(before, 1)) }
+
+// cutTo: "what length do I cut the rails too".
+func cutTo(before, after []atom) bool {
+	if len(after) > 1 || len(after) == 1 && after[0].text != "?" && after[0].text != "." {
+		return false
+	}
+	asked := false
+	for i, a := range before {
+		asked = asked || a.text == "what" || a.text == "how" && i+1 < len(before) && before[i+1].text == "long"
+		if asked && (a.text == "cut" || a.text == "saw" || a.text == "trim") && i+1 < len(before) {
+			return true
+		}
+	}
+	return false
+}
+
+// sizedBy: "they are to by six". Whoever is "to buy six" is named by "I" or "we".
+func sizedBy(before, after []atom) bool {
+	if len(after) == 0 || after[0].kind != aDigits && !spelledNumber(after[0].text) {
+		return false
+	}
+	switch lastOf(before, 1) {
+	case "are", "is", "were", "be":
+		return lastOf(before, 2) != "we" && lastOf(before, 2) != "i" && lastOf(before, 2) != "you"
+	case "of", "from", "as":
+		return true
+	}
+	return false
+}
+
+// soundAlike are words that a phone writes for a figure behind a ten, where a unit follows.
+var soundAlike = map[string]string{"for": "four", "fore": "four", "to": "two", "too": "two", "won": "one", "ate": "eight", "tree": "three", "sicks": "six"}
+
+// tensAndOne reads "forty for inches" as forty four inches.
+func tensAndOne(in []atom) []atom {
+	for i := 0; i+2 < len(in); i++ {
+		one, ok := soundAlike[in[i+1].text]
+		if !ok || tens[in[i].text] == 0 || in[i].text == "ten" || !(inchWords[in[i+2].text] || in[i+2].text == "foot" || in[i+2].text == "feet") {
+			continue
+		}
+		if inchWords[in[i+2].text] && in[i+2].text == "in" {
+			continue // "forty to in …"
+		}
+		in = append([]atom{}, in...)
+		in[i+1].text = one
+	}
+	return in
+}

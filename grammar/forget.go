@@ -239,7 +239,12 @@ func (g *group) headText() string {
 // keep reads "forget everything but the wall height".
 func (s *speech) keep(g *group) {
 	a := Act{Kind: ForgetAllBut}
-	for _, part := range chunks(strip(g.items)) {
+	var rest []item
+	for i, part := range chunks(strip(g.items)) {
+		if i > 0 && hasValue(part) {
+			rest = g.items[partStart(g.items, part):] // "forget all but span, 5 rails"
+			break
+		}
 		n, ok := s.nameOf(&group{force: Forget}, part)
 		if !ok || n.Name == nil {
 			s.notUnderstood(g, part)
@@ -252,6 +257,9 @@ func (s *speech) keep(g *group) {
 		return
 	}
 	s.act(g, a)
+	if rest != nil {
+		s.do(&group{force: State, items: rest, metric: g.metric})
+	}
 }
 
 // saysNext finds where something is said behind what is to be forgotten, though no sign parts them: "scratch the overall

@@ -82,8 +82,16 @@ var planClasses = []wordClass{
 type planTables struct{ leads, between, ends, again *vocabulary }
 
 var planVocab = sync.OnceValue(func() planTables {
-	of := func(t []entry) *vocabulary { return compile(planClasses, t) }
-	return planTables{of(planLeads), of(planBetween), of(planEnds), of(planAgain)}
+	people := []wordClass{{"OWNS", "my our the his her their"}}
+	for _, c := range classes {
+		if c.name == "PERSON" || c.name == "ORG" {
+			people = append(people, c)
+		}
+	}
+	of := func(t, more []entry) *vocabulary {
+		return compile(append(people, planClasses...), append(t[:len(t):len(t)], more...))
+	}
+	return planTables{of(planLeads, morePlanLeads), of(planBetween, nil), of(planEnds, morePlanEnds), of(planAgain, nil)}
 })
 
 // planOrder reads a clause that names a plan. The topic is a plan that was only spoken of.
@@ -103,6 +111,14 @@ func planOrder(w []atom, c Context) (a Act, topic, ok bool) {
 			case "compare":
 				if names := twoNames(rest, c); names != nil {
 					return Act{Kind: Compare, Words: names}, false, true
+				}
+			case "compare list":
+				if names := listedNames(rest, c); names != nil {
+					return Act{Kind: Compare, Words: names}, false, true
+				}
+			case "want back":
+				if name := wantedBack(part[f.next:], c); name != "" {
+					return Act{Kind: Open, Words: []string{name}}, false, true
 				}
 			case "opened", "open":
 				if name := planName(rest, c); name != "" {

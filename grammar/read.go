@@ -15,6 +15,7 @@ var setPlain = []func([]atom) []atom{
 	plainly,
 	dictated,
 	swapped,
+	tensAndOne,
 	lookedAgain,
 	fixBehind,
 	intoSheet,

@@ -169,7 +169,7 @@ func tryMended(atoms []atom, c Context, r Reading, places []int, options [][]str
 			fixed[i].text = options[k][pick[k]]
 			taken = append(taken, Taken{Was: atoms[i].text, Now: fixed[i].text, At: atoms[i].at})
 		}
-		if got := readAtoms(contractions(fixed), c); got.Ask == nil {
+		if got := namesAsSaid(readAtoms(contractions(fixed), c), taken); got.Ask == nil {
 			key := Normal(got.Acts)
 			if _, seen := found[key]; !seen {
 				got.Taken = taken
@@ -200,6 +200,27 @@ func tryMended(atoms []atom, c Context, r Reading, places []int, options [][]str
 	q.At, q.Choices = &at, order
 	q.Text = quoted(short(atoms[places[0]].text)) + ": which is meant?"
 	return Reading{Ask: &q}
+}
+
+// namesAsSaid leaves the names of plans and files as they were said, whatever words they look like.
+func namesAsSaid(r Reading, taken []Taken) Reading {
+	for i, a := range r.Acts {
+		for k, name := range a.Words {
+			f := strings.Fields(name)
+			for j, w := range f {
+				for _, t := range taken {
+					if t.Now == w {
+						f[j] = t.Was
+					}
+				}
+			}
+			if said := strings.Join(f, " "); said != name && !strings.Contains(name, ".") {
+				r.Acts[i].Words = append([]string{}, r.Acts[i].Words...)
+				r.Acts[i].Words[k] = said
+			}
+		}
+	}
+	return r
 }
 
 func advance(pick []int, options [][]string) bool {

@@ -46,6 +46,11 @@ func readTakenBack(atoms []atom, c Context, only bool) (Reading, bool) {
 func asOrder(atoms []atom) []atom {
 	n := len(atoms)
 	w := bareClause(atoms)
+	if end := sentenceEnd(atoms, 0); end < n && end > 2 && atoms[end-1].text == "?" && len(bareClause(atoms[:end])) > 1 && beggars[w[0].text] && w[1].text == "you" {
+		out := append([]atom{}, atoms...)
+		out[end-1].text = "."
+		return out // "would you strike it? I read it wrongly"
+	}
 	if n < 3 || len(w) < 2 || atoms[n-1].text != "?" || !beggars[w[0].text] || w[1].text != "you" && w[1].text != "we" && w[1].text != "i" && w[1].text != "this" && w[1].text != "it" || sentenceEnd(atoms, 0) < n {
 		return atoms
 	}
@@ -130,6 +135,12 @@ func namesOn(part, next []atom) bool {
 		}
 	}
 	end := part[len(part)-1].text
+	if n := len(part); end == ":" && n < 4 && comparisons[part[0].text] || end == "," && comparisons[part[0].text] && n < 6 {
+		return true // "comparison please: front deck, back deck"
+	}
+	if len(part) > 2 && len(part) < 9 && (end == ":" || end == ",") && (part[1].text == "a" || part[1].text == "the") && part[2].text == "name" {
+		return true // "put a name on this one, garden, and save it"
+	}
 	return (end == ":" || end == ",") && len(part) < 9 && (part[0].text == "name" || part[0].text == "title" || part[0].text == "filename" || len(part) > 1 && (part[1].text == "name" || part[1].text == "title"))
 }
 
@@ -179,6 +190,9 @@ func (t *takingBack) take(part []atom) bool {
 	}
 	if t.plan(w) {
 		return true
+	}
+	if len(w) == 1 && takeBackVerb[w[0].text] && len(t.label) > 0 {
+		return t.pronoun() // "stock lengths: delete"
 	}
 	if what, ok := behindVerb(w); ok {
 		if onlyPronoun(what) {
@@ -391,7 +405,7 @@ func (t *takingBack) named(w []atom) (Act, bool) {
 	}
 	for _, x := range lex(w, t.c) {
 		switch x.kind {
-		case kPart, kLoc, kDim, kOrdinal, kNum, kMeasured, kTop, kLim, kAt, kOut, kItem, kSize, kUnit:
+		case kPart, kLoc, kDim, kStockWord, kOrdinal, kNum, kMeasured, kTop, kLim, kAt, kOut, kItem, kSize, kUnit:
 		default:
 			return Act{}, false
 		}
@@ -492,3 +506,5 @@ func onlyPronoun(what []atom) bool {
 
 // readsAs are verbs that give the value of what was forgotten: "it reads 58".
 var readsAs = wordSet("reads measures says shows comes really actually now should read be")
+
+var comparisons = wordSet("comparison compare contrast cmp")
