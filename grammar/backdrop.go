@@ -77,8 +77,8 @@ func clauseStarts(atoms []atom) []int {
 		case atoms[i].text == "so" && (pleads(plainWords(atoms[starts[len(starts)-1]:i])) || tellsSize(atoms[starts[len(starts)-1]:i]) || looksLike(plainWords(atoms[starts[len(starts)-1]:i])) || heldOut(atoms[starts[len(starts)-1]:i])): // "digging is hard so as few posts as possible"
 		case runsOn(atoms, i):
 		case atoms[i].text == "to" && i > 1 && aims(wordsAhead(atoms[i:])):
-		case atoms[i].text == "as" && i > 1 && (atoms[i-2].text == "as" || atoms[i-2].text == "so") && atoms[i-1].kind == aWord:
-			continue // "as low as it will go"
+		case atoms[i].text == "as" && i > 1 && (atoms[i-2].text == "as" || atoms[i-2].text == "so") && atoms[i-1].kind == aWord || atoms[i].text == "as" && wallAfter(atoms, i):
+			continue // "as low as it will go", "built just as the south wall is"
 		case atoms[i].text == "and" && i-starts[len(starts)-1] == 2 && atoms[i-2].text == "any":
 			continue // "any taller and it blocks the view"
 		case atoms[i].text == "and" && speakers[reader{atoms}.word(i+1)] && isPerson(atoms[i-1].text):

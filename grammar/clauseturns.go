@@ -16,7 +16,7 @@ var plainClauses = []entry{
 		[the] GAPS (as|so) (tight|small|close|narrow) as (they will go|they can go|they go|it will go|it goes|it gets|they get|they come)
 		[as] (tight|small|narrow) as you can (make|get|go|have) (it|them) (on|with|for) [the] GAPS`},
 	{kind: kFill, key: "largest opening", ways: `
-		[as] (wide|big|large|broad|roomy) as (you|we|it|they) (can|could) (make|get|go|have|be|possibly be|possibly make) [(it|that)] (on|with|for|at) [the] WAYS
+		[as] (wide|big|large|broad|roomy) as (you|we|it|they) (can|could) (make|get|go|have|be|possibly be|possibly make) [(it|that)] (on|with|for|at) [the] (WAYS|walk - through|walk through)
 		the (wider|bigger|larger|broader|roomier) the better (with|for|on|at) [the] WAYS
 		[the] WAYS [be|is|to be|as] as (wide|big|large|broad|roomy) as (it will go|it goes|it can go|it gets|it will get|it comes)`},
 	{kind: kFill, key: "fewest rails", ways: `

@@ -12,13 +12,16 @@ func exceptFirst(in []atom) []atom {
 		return in
 	}
 	comma := from
-	for comma < len(in) && in[comma].text != "," {
+	for comma < len(in) && in[comma].text != "," && !bidsOn(in, comma) {
 		if in[comma].kind != aWord {
 			return in
 		}
 		comma++
 	}
 	verb := comma + 1
+	if comma < len(in) && in[comma].text != "," {
+		verb = comma // "other than the wall height you can forget all of it"
+	}
 	for verb < len(in) && polite[in[verb].text] {
 		verb++
 	}
@@ -61,3 +64,16 @@ var (
 	wipes     = wordSet("forget scrap clear wipe drop erase delete lose toss scratch cancel discard remove ditch dump bin throw")
 	saidSoFar = wordSet("i we you have 've had said told gave given entered typed mentioned put in so far until now up to else about it that please to the out away of off")
 )
+
+// bidsOn reports whether a wish that somebody forgets begins at an atom, with no sign before it.
+func bidsOn(in []atom, i int) bool {
+	switch in[i].text {
+	case "you", "we", "i", "please", "let", "just":
+	default:
+		return wipes[in[i].text]
+	}
+	for i < len(in) && polite[in[i].text] {
+		i++
+	}
+	return i < len(in) && wipes[in[i].text]
+}

@@ -183,3 +183,12 @@ func liftedNow(w []atom) bool {
 	}
 	return false
 }
+
+// atEnd reads "the measurement of bay 2 at the bottom" as that of bay 2 bottom.
+func atEnd(what []atom) []atom {
+	n := len(what)
+	if n < 5 || what[n-3].text != "at" || what[n-2].text != "the" || what[n-1].text != "bottom" && what[n-1].text != "top" {
+		return what
+	}
+	return append(append([]atom{}, what[:n-3]...), what[n-1])
+}

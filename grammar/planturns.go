@@ -11,7 +11,7 @@ var morePlanLeads = []entry{
 	{kind: kCmd, key: "open", ways: `
 		(have|take|get|want|need|would like) (a|another|one more|a second|a quick|a last|one last) [(quick|good)] (look|glance|peek) at THEPLAN [that] [(i|we|you)] [(have|had|did|just)] SAVED [(yesterday|earlier|before|today|last week|last night|this morning)] [(as|under|by)] [the name] [of]
 		(fetch|open|open up|get|get out|load|load up|bring up|bring back|pull up|pull out|call up|dig up|dig out|recall|restore|retrieve|reopen|show me|see|look at|go back to|return to|switch to|want|need) [(the|my|our|that)] (saved|stored|filed|kept) (plan|one|wall|job|design|file|version|layout|project|sketch) [(called|named|by the name of|:|,)]`},
-	{kind: kCmd, key: "want back", ways: "(need|want|would like|have|get|give me|bring|can (i|we) have|could (i|we) have) [to have] (the|my|our|that)"},
+	{kind: kCmd, key: "want back", ways: "[(i|we)] (need|want|would like|have|get|give me|bring|can (i|we) have|could (i|we) have) [to have] (the|my|our|that)"},
 	{kind: kCmd, key: "compare", ways: `
 		(PERSON|OWNS PERSON|OWNS ORG|ORG|he|she|they) (would like|wants|want|would love|needs|need|wishes|is dying|asked) [to] (see|have|look at|view|weigh|compare)
 		(i|we) [would] (want|like|love|need) [to] [see] (a|the) (comparison|side by side) [view] (of|between|for)`},
@@ -60,4 +60,17 @@ func listedNames(w []atom, c Context) []string {
 		}
 	}
 	return nil
+}
+
+// wallAfter reports whether "as" at an atom likens something to a wall: "just as the south wall is".
+func wallAfter(atoms []atom, i int) bool {
+	if atoms[i-1].text != "just" && atoms[i-1].text != "exactly" {
+		return false
+	}
+	for j := i + 1; j < len(atoms) && j < i+5; j++ {
+		if atoms[j].text == "wall" {
+			return true
+		}
+	}
+	return false
 }

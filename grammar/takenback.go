@@ -127,6 +127,9 @@ func namesOn(part, next []atom) bool {
 	if len(part) == 1 && (part[0].text == "nothing" || part[0].text == "none" || part[0].text == "everything" || part[0].text == "all") {
 		return true // "nothing | but the gap should be kept"
 	}
+	if last := part[len(part)-1].text; len(part) > 1 && len(next) < 5 && next[0].text == "but" && (last == "everything" || last == "all" || last == "anything" || last == "it") {
+		return true // "forget everything | but that"
+	}
 	if w := next[0].text; w == "as" || w == "under" {
 		for _, a := range part {
 			if filing[a.text] {
@@ -135,7 +138,7 @@ func namesOn(part, next []atom) bool {
 		}
 	}
 	end := part[len(part)-1].text
-	if n := len(part); end == ":" && n < 4 && comparisons[part[0].text] || end == "," && comparisons[part[0].text] && n < 6 {
+	if n := len(part); end == ":" && n < 4 && comparisons[part[0].text] || end == "," && comparisons[part[0].text] && n < 9 {
 		return true // "comparison please: front deck, back deck"
 	}
 	if len(part) > 2 && len(part) < 9 && (end == ":" || end == ",") && (part[1].text == "a" || part[1].text == "the") && part[2].text == "name" {
@@ -153,7 +156,7 @@ var newOrders = wordSet(`make set put use give show tell let keep draw print sav
 
 // bareClause is a clause without the signs round it, the joints before it and the words of courtesy.
 func bareClause(part []atom) []atom {
-	for len(part) > 0 && (part[0].kind == aSign || joints[part[0].text] || courtesy[part[0].text]) {
+	for len(part) > 0 && (part[0].kind == aSign || joints[part[0].text] || courtesy[part[0].text] && !(len(part) > 1 && part[0].text == "no" && part[1].text == "need")) {
 		part = part[1:]
 	}
 	for len(part) > 0 && (part[len(part)-1].kind == aSign && part[len(part)-1].text != `"` || courtesy[part[len(part)-1].text] || part[len(part)-1].text == "now") {
@@ -423,7 +426,7 @@ const longestObject = 20
 
 // object reads what is to be forgotten.
 func (t *takingBack) object(what []atom) (Act, bool) {
-	what, limits := asObject(what)
+	what, limits := asObject(atEnd(what))
 	if len(what) == 0 || len(what) > longestObject {
 		return Act{}, false
 	}
