@@ -65,7 +65,7 @@ func (r reader) mixed(i int) (n number, next int, ok bool) {
 	if !ok || n.bad != "" || n.point {
 		return n, next, ok
 	}
-	if f, j, ok := r.fractionAfter(next); ok && !(r.kind(i) == aDigits && f.words && r.word(next) != "and" && ofBay(r.word(i-1))) && f.val.Less(exact.Int(1)) {
+	if f, j, ok := r.fractionAfter(next); ok && !(r.kind(i) == aDigits && f.words && r.word(next) != "and" && (ofBay(r.word(i-1)) || partOf(r, i-1, "POST"))) && f.val.Less(exact.Int(1)) {
 		if f.bad == "" && n.words && f.words && r.word(next) != "and" && f.val.Sign() > 0 && r.tensThenNumerator(i, next) {
 			n.bad = "ambiguous"
 		}

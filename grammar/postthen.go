@@ -12,7 +12,15 @@ var (
 
 // nowInstead leaves out what was where it is told what is now.
 func nowInstead(atoms []atom) []atom {
-	for i := 1; i < len(atoms); i++ {
+	for i := 0; i < len(atoms); i++ {
+		if i == 0 && !standAt(atoms, 0, "used", "to", "be") {
+			continue
+		}
+		if standAt(atoms, i, "going", "to") {
+			if out, ok := planThenUse(atoms, i); ok {
+				return out
+			}
+		}
 		for _, was := range wasOnce {
 			if wordsAt(atoms, i, was) {
 				if out, ok := wasThenIs(atoms, i, i+len(was)); ok {
@@ -86,6 +94,9 @@ func wasThenIs(atoms []atom, from, i int) ([]atom, bool) {
 			kept = tail
 		}
 		out := append([]atom{}, atoms[:from]...)
+		if from == 0 {
+			out = append(out, atoms[k])
+		}
 		out = append(out, atoms[k+1])
 		out = append(out, atoms[v:last]...)
 		out = append(out, kept...)
@@ -181,4 +192,119 @@ func sumSaid(atoms []atom) []atom {
 		}
 	}
 	return atoms
+}
+
+// addToBay sets "add three inches to bay 1" to "widen bay 1 by three inches".
+func addToBay(atoms []atom) []atom {
+	for i := 0; i+4 < len(atoms); i++ {
+		if atoms[i].text != "add" && atoms[i].text != "give" {
+			continue
+		}
+		end, ok := figureEnd(atoms, i+1)
+		if !ok || end+2 >= len(atoms) || atoms[end].text != "to" && atoms[end].text != "onto" || !ofBay(atoms[end+1].text) || !endsPart(atoms, end+3) {
+			continue
+		}
+		if _, next, ok := (reader{atoms}).whole(end + 2); !ok || next != end+3 {
+			continue
+		}
+		out := append([]atom{}, atoms[:i+1]...)
+		out[i].text = "widen"
+		by := atoms[end]
+		by.text = "by"
+		out = append(append(out, atoms[end+1:end+3]...), by)
+		return append(append(out, atoms[i+1:end]...), atoms[end+3:]...)
+	}
+	return atoms
+}
+
+// worked are verbs of what was done to the ground or to posts that are there, whose outcome is told behind "so".
+var worked = wordSet("moved raised lowered shifted reset poured filled regraded dug hauled brought trucked dumped leveled levelled graded settled sank heaved straightened plumbed replumbed jacked shimmed")
+
+// outcomeOnly leaves out what was done where its outcome is told: "they raised the lawn four inches so the drop is 26 now".
+func outcomeOnly(atoms []atom) []atom {
+	start, done := 0, false
+	for i := 0; i < len(atoms); i++ {
+		switch {
+		case atoms[i].text == "." || atoms[i].text == "?" || atoms[i].text == ";":
+			if breaksClause(atoms, i) {
+				start, done = i+1, false
+			}
+		case worked[atoms[i].text] && i > start && i < start+5:
+			done = true
+		case atoms[i].text == "so" && done && i+3 < len(atoms):
+			at := i + 1
+			if atoms[at].text == "now" {
+				at++
+			}
+			key, next := partKey(atoms, skipArticle(atoms, at))
+			if standAt(atoms, at, "the", "drop") {
+				key, next = "drop", at+2
+			}
+			if key == "" || next+1 >= len(atoms) || !isNowVerb[atoms[next].text] && atoms[next].text != "'s" {
+				continue
+			}
+			if _, ok := figureEnd(atoms, pastAbout(atoms, skipNow(atoms, next+1))); ok && runs[key] {
+				return cutOut(atoms, start, at)
+			}
+		}
+	}
+	return atoms
+}
+
+func skipNow(atoms []atom, i int) int {
+	for i < len(atoms) && (atoms[i].text == "now" || atoms[i].text == "down" || atoms[i].text == "up" || atoms[i].text == "to") {
+		i++
+	}
+	return i
+}
+
+// planThenUse reads "we were going to use 4x4 posts but now we're using 6x6" as "we use 6x6 posts"; "going" stands at i.
+func planThenUse(atoms []atom, i int) ([]atom, bool) {
+	if i < 2 || atoms[i-1].text != "was" && atoms[i-1].text != "were" || !speakers[atoms[i-2].text] || i+3 >= len(atoms) || !usesVerb[atoms[i+2].text] {
+		return nil, false
+	}
+	end, ok := figureEnd(atoms, skipWith(atoms, i+3))
+	if !ok {
+		return nil, false
+	}
+	key, next := partKey(atoms, end)
+	if key == "" && next == end {
+		next = end
+		for next < len(atoms) && next < end+2 && partOf(reader{atoms}, next, "POST") {
+			next++
+		}
+	}
+	now, uses := false, false
+	for k := next; k < len(atoms); k++ {
+		w := atoms[k].text
+		if v := skipWith(atoms, k); now && uses {
+			last, ok := figureEnd(atoms, v)
+			if !ok {
+				return nil, false
+			}
+			out := append([]atom{}, atoms[:i-2]...)
+			use := atoms[i-2]
+			use.text = "use"
+			out = append(append(out, use), atoms[v:last]...)
+			if endsPart(atoms, last) {
+				out = append(out, atoms[end:next]...)
+			}
+			return append(out, atoms[last:]...), true
+		}
+		now, uses = now || w == "now", uses || usesVerb[w] || w == "using" || w == "having" || w == "at"
+		if w != "now" && w != "," && !joints[w] && !speakers[w] && w != "are" && w != "am" && w != "will" && w != "have" && w != "going" && w != "to" && !usesVerb[w] && w != "using" && w != "having" {
+			return nil, false
+		}
+	}
+	return nil, false
+}
+
+var usesVerb = wordSet("use go have do make put set run")
+
+// skipWith steps over "with" and "for" behind a verb of using.
+func skipWith(atoms []atom, i int) int {
+	for i < len(atoms) && (atoms[i].text == "with" || atoms[i].text == "for" || atoms[i].text == "in" || atoms[i].text == "at") {
+		i++
+	}
+	return i
 }

@@ -49,7 +49,7 @@ func ofPosts(atoms []atom) []atom {
 			break
 		}
 	}
-	return atoms
+	return outcomeOnly(addToBay(atoms))
 }
 
 // atClauseEnd: nothing, or a sign, follows.
@@ -210,6 +210,71 @@ func isFollows(before, after []atom) bool {
 	switch after[0].text {
 	case "is", "was", "should", "must", "has", "equals", "measures", "comes", "runs":
 		return true
+	}
+	return false
+}
+
+// runs are what is said to be shorter where it is less of it.
+var runs = map[string]bool{"span": true, "overall": true, "centers": true, "drop": true, "bay": true, "opening": true}
+
+// runGetsShorter: "make the span four inches shorter", "the overall shorter by two": no board is cut.
+func runGetsShorter(before, after []atom) bool {
+	if len(after) > 0 && (after[0].text == "than" || after[0].text == "of") || !endsInLength(before, nil) && !(len(after) > 1 && after[0].text == "by" && startsLength(reader{after}, 1)) {
+		return false
+	}
+	for i := range before {
+		if key, _ := partKey(before, i); runs[key] {
+			return true
+		}
+	}
+	return false
+}
+
+// comparesNext: "a foot wider".
+func comparesNext(before, after []atom) bool {
+	switch lastOf(before, 1) {
+	case "half", "of", "quarter", "third", "quarters", "thirds":
+		return false
+	}
+	return len(after) > 0 && comparatives[after[0].text] && after[0].text != "of"
+}
+
+// bayNext: "set post 1 so that bay 1 is 60".
+func bayNext(_, after []atom) bool {
+	key, _ := partKey(after, skipArticle(after, 0))
+	return key == "bay"
+}
+
+// endsSized: "six by sixes for the ends, four by fours for the rest".
+func endsSized(before, after []atom) bool {
+	if !endsInSize(before, after) {
+		return false
+	}
+	for _, a := range before {
+		if a.text == "ends" || a.text == "end" || a.text == "corners" {
+			return true
+		}
+	}
+	return false
+}
+
+// sentenceBefore: a sentence begins here.
+func sentenceBefore(before, _ []atom) bool {
+	return len(before) == 0 || before[len(before)-1].kind == aSign
+}
+
+// bayNumbered: "bay 2 half as wide as bay 1".
+func bayNumbered(before, _ []atom) bool {
+	return ofBay(lastOf(before, 2)) && before[len(before)-1].kind == aDigits
+}
+
+// fallsBefore: "it drops 28 inches on the yard side".
+func fallsBefore(before, _ []atom) bool {
+	for _, a := range before {
+		switch a.text {
+		case "drop", "drops", "falls", "fall":
+			return true
+		}
 	}
 	return false
 }

@@ -65,9 +65,10 @@ func (r reader) size(i int) (a amount, next int, ok bool) {
 	if !ok {
 		return a, i, false
 	}
-	if w != "x" && w != "*" && ofBay(r.word(i-1)) && r.kind(k) == aWord {
-		if _, _, _, ok := r.unit(k); ok || r.word(k) == "and" || widening[r.word(i-2)] {
-			return a, i, false // "widen bay 3 by two and a quarter"
+	if w != "x" && w != "*" && ofBay(r.word(i-1)) {
+		_, _, _, unit := r.unit(k)
+		if unit || r.word(k) == "and" || widening[r.word(i-2)] {
+			return amount{}, i, false // "widen bay 3 by two and a quarter"
 		}
 	}
 	a.size = itoa(x) + "x" + itoa(y)
