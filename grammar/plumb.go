@@ -17,6 +17,7 @@ func (k *clause) leans() (reading, bool) {
 		first, second = second, first // "over 40 inches the right post leans half an inch left"
 	}
 	by, ok1 := k.length(first)
+	k.leanUnit(first, second)
 	run, ok2 := k.s.value(*k.items[second].lim.lo, solver.Length)
 	if ok1 && ok2 && k.items[second].lim.lo.val.Less(k.items[first].lim.lo.val) && len(k.items[second].lim.lead) == 0 {
 		first, second = second, first // "in 42 inches of height it wanders 3/16"

@@ -32,6 +32,7 @@ const (
 	siteRoom // what is measured in a bay
 	siteWant
 	siteNot
+	siteFoot // the run that a fall is told for
 )
 
 var (
@@ -40,18 +41,18 @@ var (
 	siteLeans = wordSet(`leans lean leaning leaned leant tilts tilted tilting tips tipped tipping wanders wandered drifts drifted strays cocked kicked kicks racked
 		heaved heeled rakes cants canted lists plumb`)
 	siteFloors = wordSet("floor slab concrete deck patio paving pad terrace")
-	siteFalls  = map[string]string{"lower": "lower", "low": "lower", "down": "lower", "below": "lower", "drops": "lower", "dropped": "lower", "dips": "lower", "falls": "lower", "sinks": "lower", "sunk": "lower", "higher": "higher", "above": "higher", "rises": "higher"}
+	siteFalls  = map[string]string{"lower": "lower", "low": "lower", "down": "lower", "below": "lower", "drops": "lower", "dropped": "lower", "dips": "lower", "falls": "lower", "sinks": "lower", "sunk": "lower", "downhill": "lower", "lose": "lower", "loses": "lower", "fall": "lower", "slopes": "lower", "pitches": "lower", "higher": "higher", "above": "higher", "rises": "higher"}
 	siteTapes  = wordSet(`measured measure measures measuring measurement measurements reads reading tape tapes taped got get called laser lasered shot clocked pulled stopped
 		numbers figures number figure readings found ran`)
-	siteRooms = wordSet("space room width clear wide slot between opened widens widened narrows pinches spreads bulges")
-	siteWants = wordSet("make want wants need needs like must important would prefer set keep ought should")
+	siteRooms = wordSet("height space room width clear wide slot between opened widens widened narrows pinches spreads bulges")
+	siteWants = wordSet("make want wants need needs like must important would prefer set keep ought should put")
 	siteNots  = wordSet("not no never nor")
 	// siteTools are what may say a figure at a site: nobody's view is told by them.
 	siteTools = wordSet("tape line level bob laser rule ruler stick string transit notes pad notebook square")
 	siteSays  = wordSet("says say said shows show showed gives gave puts claims")
 	// siteTalk changes nothing in what was found.
 	siteTalk = wordSet(`i am we you he she they it its this that those these there here is are was were be been being has have had 's 've 'd of at on for in from off out to by with across along over as
-		and so then now again just only about exactly please sorry ok okay well oh right but read comes came will can me us
+		and so then now again just only about exactly please sorry ok okay well oh right but read comes came will can me us you run runs when heads
 		what where how goes went go gone back come coming sits sit stands stand made note write wrote written record enter log jot took taken
 		my our the a an his her their both each all other one ones
 		end dumb held hold holding steel line string level bob water spirit laser's transit rule ruler stick square
@@ -83,6 +84,14 @@ func siteScan(in []atom) (out []siteWord, ok bool) {
 			}
 			return nil, false
 		}
+		if next := siteAside(r, i); next > i {
+			i = next
+			continue
+		}
+		if siteEach[w] && footWords[r.word(i+1)] {
+			i = add(siteFoot, 0, w, i, i+2)
+			continue
+		}
 		if n, next := siteNumbered(r, i, partOfBay); n > 0 {
 			i = add(siteBay, n, "", i, next)
 			continue
@@ -104,6 +113,8 @@ func siteScan(in []atom) (out []siteWord, ok bool) {
 			continue
 		}
 		switch {
+		case w == "upper" && (r.word(i+1) == "edge" || r.word(i+1) == "side"):
+			i = add(siteSpot, 0, "top", i, i+2)
 		case (w == "top" || w == "upper") && (partOf(r, i+1, "RAIL") || r.word(i+1) == "one"):
 			return nil, false // the number of the top board is not told
 		case w == "bottom" || w == "top" || w == "foot" || w == "head":
@@ -135,7 +146,7 @@ func siteScan(in []atom) (out []siteWord, ok bool) {
 		case w == "than" || w == "compared" || w == "against":
 			i = add(siteThan, 0, w, i, i+1)
 		case siteSays[w]:
-			if !siteTools[r.word(i-1)] {
+			if !siteToolBefore(in[:i]) {
 				return nil, false // whoever says it claims it
 			}
 			i++
@@ -201,6 +212,9 @@ func siteNumbered(r reader, i int, part func(reader, int) bool) (n, next int) {
 	if k := ordinals[w]; k > 0 && part(r, i+1) {
 		return k, i + 2
 	}
+	if k := ordinals[w]; rail && k > 0 && r.word(i+1) == "one" && !siteHasBay(r) {
+		return k, i + 2
+	}
 	if rail && (w == "bottom" || w == "lowest") && (part(r, i+1) || r.word(i+1) == "one") {
 		return 1, i + 2
 	}
@@ -227,4 +241,65 @@ func siteNumbered(r reader, i int, part func(reader, int) bool) (n, next int) {
 		return 0, i
 	}
 	return int(v), next
+}
+
+var siteEach = wordSet("each every per")
+
+// siteHasBay reports whether a bay is spoken of in the line.
+func siteHasBay(r reader) bool {
+	for i := range r.atoms {
+		if partOfBay(r, i) || r.letterAt(i) {
+			return true
+		}
+	}
+	return false
+}
+
+// siteToolBefore reports whether a tool is what says something, a few words before: "the plumb bob on the right post says".
+func siteToolBefore(before []atom) bool {
+	for k := 1; k <= 6; k++ {
+		if siteTools[lastOf(before, k)] {
+			return true
+		}
+	}
+	return false
+}
+
+// siteAside returns the atom behind what only goes along with a fact at an atom: "level with the planter", "8 off the slab", "over the
+// level's length", "put down", "opening up toward the top"; it returns the atom itself where none stands there.
+func siteAside(r reader, i int) int {
+	w := r.word(i)
+	switch {
+	case w == "put" && r.word(i+1) == "down", w == "opening" && r.word(i+1) == "up":
+		return i + 2
+	case w == "put" && vocab().articles[r.word(i+1)] && siteToolBefore(r.atoms[min(i+2, len(r.atoms)):min(i+6, len(r.atoms))]):
+		return i + 1
+	case w == "length" && r.word(i-1) == "'s":
+		return i + 1
+	case (w == "toward" || w == "towards") && vocab().articles[r.word(i+1)] && edges[r.word(i+2)]:
+		return i + 3
+	case (w == "off" || w == "above" || w == "from") && vocab().articles[r.word(i+1)] && siteFloors[r.word(i+2)]:
+		return i + 3
+	case w == "out" && r.word(i+1) == "of" && r.word(i+2) == "level":
+		return i + 3
+	}
+	if w != "level" && w != "flush" && w != "even" && w != "line" && w != "lined" || r.word(i+1) != "with" && r.word(i+2) != "with" {
+		return i
+	}
+	j := i + 2
+	if r.word(i+1) != "with" {
+		j++
+	}
+	if k := skipArticle(r.atoms, j); k > j || owned[r.word(j)] {
+		j = max(k, j+1)
+	} else {
+		return i
+	}
+	for n := 0; n < 3 && j < len(r.atoms) && r.kind(j) == aWord && !siteTalk[r.word(j)]; n++ {
+		if key, _ := partKey(r.atoms, j); key != "" || startsLength(r, j) {
+			return i
+		}
+		j++
+	}
+	return j
 }

@@ -1,9 +1,6 @@
 package grammar
 
-import (
-	"slices"
-	"strings"
-)
+import "slices"
 
 // siteOnly reports whether all pieces are of some kinds.
 func siteOnly(list []siteWord, kinds ...siteKind) bool {
@@ -25,7 +22,7 @@ func siteFact(in []atom) ([]atom, bool) {
 	if !ok || len(list) == 0 {
 		return nil, false
 	}
-	for _, set := range []func([]atom, []siteWord) []atom{siteLeaning, siteSlope, siteHung, siteWished, siteMeasured} {
+	for _, set := range []func([]atom, []siteWord) []atom{siteLeaning, siteSlope, siteFallPerFoot, siteHung, siteWished, siteMeasured} {
 		if out := set(in, list); out != nil {
 			return out, true
 		}
@@ -220,6 +217,9 @@ func siteLeaning(in []atom, list []siteWord) []atom {
 	if run.inches.val.Less(by.inches.val.Mul(oneRat.Add(oneRat)).Mul(oneRat.Add(oneRat))) {
 		return nil
 	}
+	if run.inches.unit == bare && by.inches.unit == metric || by.inches.unit == bare && run.inches.unit == metric {
+		return nil
+	}
 	return sitePlain(in, posts[0].text+" post leans", by, sides[0].text+" over", run)
 }
 
@@ -229,8 +229,13 @@ func siteSlope(in []atom, list []siteWord) []atom {
 		return nil
 	}
 	figures, falls, floors := siteOf(list, siteLength), siteOf(list, siteFall), siteOf(list, siteFloor)
-	if len(figures) != 1 || len(falls) != 1 || len(floors) != 1 {
+	if len(figures) != 1 || len(falls) == 0 || len(floors) > 1 || len(floors) == 0 && !(siteLost[falls[0].said(in)] && len(siteOf(list, siteSide)) == 2) {
 		return nil
+	}
+	for _, f := range falls {
+		if f.text != falls[0].text {
+			return nil
+		}
 	}
 	side := ""
 	for _, w := range list {
@@ -250,6 +255,29 @@ func siteSlope(in []atom, list []siteWord) []atom {
 		return nil
 	}
 	return sitePlain(in, "the floor is", figures[0], falls[0].text+" at the "+side)
+}
+
+// siteLost are verbs that a floor alone goes with from one side to the other: "we lose an inch from left to right".
+var siteLost = wordSet("lose loses")
+
+// said is the word itself that tells a piece.
+func (w siteWord) said(in []atom) string { return in[w.from].text }
+
+// siteFallPerFoot sets how a floor falls in each foot: "every foot you go to the right, the floor is another sixteenth lower".
+func siteFallPerFoot(in []atom, list []siteWord) []atom {
+	figures, falls, sides := siteOf(list, siteLength), siteOf(list, siteFall), siteOf(list, siteSide)
+	if !siteOnly(list, siteFloor, siteSide, siteLength, siteFall, siteFoot) || len(figures) != 1 || len(siteOf(list, siteFoot)) != 1 || len(siteOf(list, siteFloor)) != 1 || len(falls) == 0 {
+		return nil
+	}
+	for _, f := range falls {
+		if f.text != "lower" {
+			return nil
+		}
+	}
+	if len(sides) > 1 || len(sides) == 1 && sides[0].text != "right" {
+		return nil
+	}
+	return sitePlain(in, "the floor falls", figures[0], "per foot")
 }
 
 // siteAgainst reports whether what follows is only what the floor is held against: "lower than at the left", "down from the left".
@@ -277,6 +305,9 @@ func siteFound(atoms []atom, c Context) (Reading, bool) {
 		return try(nil, plain, nil)
 	}
 	cuts := clauseStarts(atoms)
+	for len(cuts) > 1 && cuts[len(cuts)-1] >= len(atoms) {
+		cuts = cuts[:len(cuts)-1]
+	}
 	stop := []atom{{text: ".", kind: aSign, at: atoms[0].at, end: atoms[0].end}}
 	for k := len(cuts) - 1; k > 0; k-- {
 		if plain, ok := siteFact(atoms[:cuts[k]]); ok {
@@ -288,35 +319,15 @@ func siteFound(atoms []atom, c Context) (Reading, bool) {
 	}
 	for k := 1; k < len(cuts); k++ {
 		if plain, ok := siteFact(withoutJoint(atoms[cuts[k]:])); ok {
-			head := append(append([]atom{}, atoms[:cuts[k]]...), stop...)
+			head := append([]atom{}, atoms[:cuts[k]]...)
+			for len(head) > 0 && head[len(head)-1].kind == aSign && head[len(head)-1].text != "?" {
+				head = head[:len(head)-1]
+			}
+			head = append(head, stop...)
 			if r, ok := try(head, plain, nil); ok {
 				return r, true
 			}
 		}
 	}
 	return Reading{}, false
-}
-
-// siteWish reports whether a width is wished and not found: "I want bay 1 to be 60 at the top".
-func (k *clause) siteWish() bool {
-	if h := k.s.head; h != nil && h.kind == kHead && h.key() == string(Check) {
-		return false
-	}
-	said := ""
-	if h := k.s.head; h != nil && h.kind == kHead {
-		said = h.text
-	}
-	for _, it := range k.items {
-		before := said + " " + leadOf(it)
-		if !it.value() {
-			before = said + " " + it.before
-		}
-		for _, w := range strings.Fields(before) {
-			switch w {
-			case "want", "wants", "should", "must", "need", "needs", "prefer", "wish", "like", "love", "ought":
-				return true
-			}
-		}
-	}
-	return false
 }

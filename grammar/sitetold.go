@@ -1,5 +1,7 @@
 package grammar
 
+import "strings"
+
 // siteTold sets plain who or what tells a fact found at the site: a string line that shows how the slab lies claims nothing, and
 // "there's one rail up" counts no rails.
 func siteTold(in []atom) []atom {
@@ -14,7 +16,7 @@ func siteTold(in []atom) []atom {
 	return in
 }
 
-var siteTurns = []func([]atom) []atom{siteOneUp, wouldHelpMe, getToSit, tellMeTrue, holdThatAgainst}
+var siteTurns = []func([]atom) []atom{siteOneUp, wouldHelpMe, getToSit, tellMeTrue, holdThatAgainst, dropHeaded, bothForgotten}
 
 // siteLevels are tools that show how a floor lies, by two words.
 var siteLevels = map[string]map[string]bool{
@@ -174,4 +176,66 @@ func holdThatAgainst(in []atom) []atom {
 		}
 	}
 	return in
+}
+
+// dropHeaded sets "drop: 900 mm", as a list has it, to "the drop: 900 mm".
+func dropHeaded(in []atom) []atom {
+	for i := 0; i+2 < len(in); i++ {
+		if in[i].text == "drop" && (i == 0 || in[i-1].kind == aSign) && in[i+1].text == ":" && startsLength(reader{in}, i+2) {
+			return reworded(in, i, i+2, "the", "drop", "is")
+		}
+	}
+	return in
+}
+
+// bothForgotten sets "drop both measurements for bay 1, the bottom one and the top one" to one forgetting for each.
+func bothForgotten(in []atom) []atom {
+	if len(in) < 5 {
+		return in
+	}
+	switch in[0].text {
+	case "drop", "forget", "scratch", "delete", "erase", "remove", "clear", "discard":
+	default:
+		return in
+	}
+	list, ok := siteScan(in[1:])
+	bays, spots := siteOf(list, siteBay), siteOf(list, siteSpot)
+	if !ok || !siteOnly(list, siteBay, siteSpot, siteTape) || len(bays) != 1 || len(spots) != 2 || spots[0].text == spots[1].text || len(siteOf(list, siteTape)) == 0 {
+		return in
+	}
+	of := " of bay " + itoa(bays[0].n)
+	return sitePlain(in, "forget the measurement at the "+spots[0].text+of+" . forget the measurement at the "+spots[1].text+of)
+}
+
+// siteWish reports whether a width is wished and not found: "I want bay 1 to be 60 at the top".
+func (k *clause) siteWish() bool {
+	if h := k.s.head; h != nil && h.kind == kHead && h.key() == string(Check) {
+		return false
+	}
+	said := ""
+	if h := k.s.head; h != nil && h.kind == kHead {
+		said = h.text
+	}
+	for _, it := range k.items {
+		before := said + " " + leadOf(it)
+		if !it.value() {
+			before = said + " " + it.before
+		}
+		for _, w := range strings.Fields(before) {
+			switch w {
+			case "want", "wants", "should", "must", "need", "needs", "prefer", "wish", "like", "love", "ought":
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// leanUnit gives a bare height the unit of what a post leans in it: "10 mm over 1200".
+func (k *clause) leanUnit(by, run int) {
+	lo, like := k.items[run].lim.lo, k.items[by].lim.lo
+	if lo.unit == bare && like.unit == metric {
+		a := inUnitOf(*lo, *like)
+		k.items[run].lim.lo = &a
+	}
 }
