@@ -209,6 +209,10 @@ func (s *speech) tried(g *group) {
 	if !ok {
 		return
 	}
+	if g.force == Check && countsPriced(found) {
+		s.notUnderstood(g, list)
+		return
+	}
 	a := Act{Kind: g.force}
 	goods := !slices.ContainsFunc(found, func(m made) bool { return m.st.Name.Quantity != solver.Stock && m.st.Name.Quantity != solver.Price })
 	for _, m := range found {

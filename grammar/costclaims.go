@@ -1,6 +1,11 @@
 package grammar
 
-import "strings"
+import (
+	"strings"
+
+	"saywright/solver"
+	"saywright/solver/exact"
+)
 
 // costsAtMost reports whether a claim tells what the whole may cost, rather than what anybody may spend.
 func costsAtMost(list []item) bool {
@@ -16,6 +21,16 @@ func costsAtMost(list []item) bool {
 func saysMeasured(list []item) bool {
 	for _, it := range list {
 		if !it.value() && it.kind == kMeasured {
+			return true
+		}
+	}
+	return false
+}
+
+// countsPriced reports whether what looks like a total only counts what is priced behind it: "the quote has 12 brackets at 3.10 each".
+func countsPriced(found []made) bool {
+	for i, m := range found {
+		if m.st.Name.Quantity == solver.CostOf && m.lim != nil && m.lim.lo != nil && m.lim.lo.unit == bare && m.st.Value.Num.IsInt() && m.st.Value.Num.Less(exact.Int(100)) && i+1 < len(found) && found[i+1].st.Name.Quantity == solver.Price {
 			return true
 		}
 	}

@@ -29,8 +29,13 @@ var phraseTurns = []phraseTurn{
 	// How far something goes.
 	{"as it", `(as (?:wide|big|high|tall|small|tight|narrow|low|close|far)) as (?:it|they) (?:will|can|could|would|may) (?:go|get|be|come|possibly be|possibly go|possibly get)`, "$1 as possible"},
 	{"as it", `(as (?:wide|big|high|tall|small|tight|narrow|low|close|far)) as (?:it|they) (?:goes|gets|comes|go|get)`, "$1 as possible"},
-	{" to the ", `(floor|slab|deck|patio|ground|concrete|terrace) (?:drops|falls|slopes|runs|slants|tilts|dips|pitches|drop|fall|slope)(?: away| off| down)? ((?:[a-z0-9/.-]+ ){1,4})(?:per|in every|every|in each|each|in a|to the|for every) (metre|meter|foot|yard)(?: (?:going|as you go|heading|running|toward|towards|over))* to the (right|left)`, "$1 falls $2 per $3 to the $4"},
-	{"so ", `^(so WHO (?:stays?(?: in| home| inside)?|(?:can|does|will|could) not (?:get|slip|squeeze|climb|fall|wriggle|crawl)(?: (?:out|through|in|over|under))?)) (nothing|no|keep|make|i want|we want)`, "$1 , $2"},
+	{"as possible", `(opening|walkthrough|walk - through|walk through|doorway|entrance|gateway|gate|entry)( .*)? ,(?: and| but| otherwise)? as (?:wide|big|large) as possibleTAIL`, "$1 $2 , largest opening"},
+	{"as possible", `(gaps?)( .*)? ,(?: and| but| otherwise)? as (?:small|tight|narrow) as possibleTAIL`, "$1 $2 , smallest gap"},
+	{" more ", `go (up|down) ([0-9a-z/.-]+) more`, "go $1 $2"},
+	{"going to", `^(is|are) (a .*|[0-9].*|the .*) going to (work|fit|do|go|be ok|be okay|be possible|be enough)TAIL`, "will $2 $3"},
+	{"room for", `^(.*\bif .*[a-z0-9]) would (?:i|we|you|there) (?:still |even )?(?:have|be) (?:still )?(?:room|space|enough room|enough space) for`, "$1 , with"},
+	{" to the ", `(floor|slab|deck|patio|ground|concrete|terrace) (?:drops|falls|slopes|runs|slants|tilts|dips|pitches|drop|fall|slope)(?: away| off| down)? ((?:[a-z0-9/.-]+ ){1,4}?)(?:per|in every|every|in each|each|in a|to the|for every) (metre|meter|foot|yard)(?: (?:going|as you go|heading|running|toward|towards|over))* to the (right|left)`, "$1 falls $2 per $3 to the $4"},
+	{"so ", `^(so WHO (?:stays?(?: in| home| inside| put)?|(?:can|does|will|could) not (?:get|slip|squeeze|climb|fall|wriggle|crawl)(?: (?:out|through|in|over|under))?)) (nothing|no|keep|make|i want|we want)`, "$1 , $2"},
 	{"bay", `(?:the )?(?:left|right|first|second|last|near|far) (?:bay|panel|section) , ((?:bay|panel|section) (?:one|two|three|[0-9])) ,`, "$1"},
 	// What somebody claims.
 	{"- ", `- (?:correct|right|true|ok|okay|yes) \?`, ", is that right ?"},
@@ -57,6 +62,5 @@ var phraseTurns = []phraseTurn{
 	{"per board", `(?:do|does|will|would) (?:we|i|you|they) (?:lose|waste) (?:per|on each|on every|off each|for each) (?:board|stick|length) (?:to|for|in|by|with) (?:trim|trimming|squaring|squaring up|square it|square the ends?)`, "is the trim"},
 	{"second one", `(how many bays .*how (?:wide|big|long|broad) (?:is|are) the (?:first|second|third)) one`, "$1 bay"},
 	{"third one", `(how many bays .*how (?:wide|big|long|broad) (?:is|are) the (?:first|second|third)) one`, "$1 bay"},
-	{"heap of", `WHO (?:has|have|had|'s|'ve|is)(?: got)? (?:a|some) heap of`, "i have a heap of"},
-	{"could", `.*?((?:[0-9]+ (?:x|by) [0-9]+|(?:one|two) by (?:four|six|eight|ten|twelve))s?) ,? ?(?:could|can|would|might) (?:i use )?(?:those|they|these|them|it|that) (?:be|do for|do as|serve as|serve for|work as|work for|make|pass for|become|go for|for|as|be used for|be used as) (?:the|my|our) (rails?|boards?|posts?|slats?|stiffeners?)TAIL`, "what if the $2 were $1"},
+	{"could", `.*?((?:[0-9]+ ?(?:x|by) ?[0-9]+ ?|(?:one|two) by (?:four|six|eight|ten|twelve))s?) ,? ?(?:could|can|would|might) (?:i use )?(?:those|they|these|them|it|that) (?:be|do for|do as|serve as|serve for|work as|work for|make|pass for|become|go for|for|as|be used for|be used as) (?:the|my|our) (rails?|boards?|posts?|slats?|stiffeners?)TAIL`, "what if the $2 were $1"},
 }

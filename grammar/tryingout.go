@@ -21,6 +21,8 @@ var tryingOut = []entry{
 		[(the|my|our|a|one)] [PERSONKIND] (previous|last|former|old|first|original|earlier|other) PERSON ['s] [PAPERKIND] PAPER (SHOWS|SAYS) [(that|ME)]
 		[(the|my|our|a|one)] [PERSONKIND] (PERSON|relative) (was|were|is|has been|have been|got) [(also|just)] (assured|promised|guaranteed|informed|advised|given|quoted) [(of|that|about)]
 		(PAPER|DESIGN|layout) [(that|which)] (he|she|they|PERSON) (mailed|sent|gave|emailed|faxed|texted|handed|left|drew|made|showed|brought|printed|posted|did|drew up) [(for|to|up)] [ME] (has|have|SHOWS|SAYS|calls for|is) [that]
+		(i|we|PERSON) (read|heard|saw|found|was reading) [(that|it)] (somewhere|online|on the internet|on the web|in a book|in a magazine|in some article) [that]
+		is it just me or (is|are|does|do)
 		on [(the|a|his|her|their|my|this|that)] (napkin|envelope|back of envelope|back of napkin|back of an envelope|back of a napkin|shingle|clipboard|cardboard|chalkboard|whiteboard|blackboard|tracing|printout) [(:|,|it is|it says|there is)]
 		(whoever|whichever PERSON|the one who|the ones who|PERSON who) (was here|did this|built this|built it|came|worked here|had it|owned it|lived here|started this|started it|drew this|drew it|measured it|measured this) [(last|before|first|earlier|before me|before us|last time)] (penciled|pencilled|marked|put|drew|wrote|left|made|scribbled|scratched|scribed|SAYS)`},
 	{kind: kTail, key: "verify", loose: true, ways: `
@@ -31,12 +33,16 @@ var tryingOut = []entry{
 		(look|looking) (them|it|that|this|these|those) over [(for ME|please)]
 		(go|run) over (them|it|that|those|these) [(for ME|please)]
 		[please] (give|have) (them|it|that|those|this|these) (a look|a look over|the once over|a going over|a check)
+		(is|was|are) (he|she|they|PERSON) [just] (onto something|on to something|on the money|on track|on the right track|crazy|nuts|off base|kidding|dreaming|full of it|mistaken|way off|in the ballpark|spot on|close)
+		[(can|could|would|will) you] [please] (double check|recheck|fact check) me [(on that|on this)]
 		agree ?
 		(you|do you|would you|can you|can we) (agree|concur|go along) [(with (that|him|her|them|it))] ?
 		(prove|show) (him|her|them) (right|wrong) [(or wrong)]`},
 	{kind: kTail, key: "fit", loose: true, ways: `
 		without (any|too much|much|causing|giving|running into|a lot of|) (trouble|problem|problems|bother|issue|issues|difficulty|difficulties|harm|fuss|a problem|a hitch|a fuss)
 		do [(any|much|some|real|great|a lot of)] (harm|damage|hurt|mischief)
+		(better|good|smart|worth it|wise) or (worse|bad|not|dumb|silly|foolish)
+		save ME (a|one|any|some|a few) (board|stick|boards|sticks|lumber|wood|money|time|trip|cut|cuts) [(at all|or two)]
 		do the (trick|job) [(nicely|fine|all right|for (us|me))]
 		(turn|do) the trick
 		what (would|will|might|could|does|do|did) (that|it|this|doing that|doing so) (get|buy|gain|win|bring|earn) ME
@@ -52,6 +58,7 @@ var tryingOut = []entry{
 	{kind: kQuest, key: "marks", ways: "where (do|does|should|would|will|must) [(the|my|our|all the|these)] [pencil] (ticks|tick|marks|mark|lines|line|tickmarks) (go|come|land|fall|sit|belong) (on|onto|along|up|upon|in|at) [(the|each|every|my)] [(ADDED|END)] POST"},
 	{kind: kQuest, key: "options", ways: "what (fits|works|goes|would fit|will fit|could fit|can fit|would work|will work|could work|would go) (then|now|instead|in there|without (it|that|one))"},
 	{kind: kFill, key: "fill", ways: `
+		(on|with|using) [(a|my|the|his|her)] (calculator|computer|laptop|tablet|fingers)
 		for (swelling|expansion|seasonal movement|wood movement|humidity|swelling up|damp|wet weather|the wet season|wet season)
 		(PAPER|PERSON) 's (figure|figures|number|numbers|dimension|dimensions|measurement) (is|are) (fine|good enough|fine with me|fine by me|good with me|ok with me|okay with me|good by me)
 		(i|we|she|he|they) (like|likes|love|loves|liked|loved|prefer) (that|this|the) (last|latest|previous) (one|try|version|idea|change|combination|layout|setup|design|arrangement)`},
