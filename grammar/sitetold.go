@@ -16,7 +16,7 @@ func siteTold(in []atom) []atom {
 	return in
 }
 
-var siteTurns = []func([]atom) []atom{siteOneUp, wouldHelpMe, getToSit, tellMeTrue, holdThatAgainst, dropHeaded, bothForgotten}
+var siteTurns = []func([]atom) []atom{siteOneUp, wouldHelpMe, getToSit, tellMeTrue, holdThatAgainst, dropHeaded, bothForgotten, widerAtTop, wouldHelpOnly, alikeSoThat}
 
 // siteLevels are tools that show how a floor lies, by two words.
 var siteLevels = map[string]map[string]bool{
