@@ -35,6 +35,7 @@ var airs = sync.OnceValue(func() (a struct{ front, back, about, undone, might *r
 		`(?:did|have|had|do|when did|where did|why did|have) (?:i|we|you|he|she|they)(?: not| ever| really| already| even| actually)* (?:say|said|ask for|asked for|tell you|told you|mention|mentioned|agree|agreed|want|wanted|order|ordered|give you|given you)\b`,
 		`(?:you|do you|does he|does she|do they)(?: really| just| also| all)* (?:like|want|love|fancy|prefer)\b`,
 		`(?:this|that|it) (?:is|was) (?:why|when|because of)\b`,
+		us + `(?: have| had)?(?: only| just| also| once)? (?:talked|chatted|argued|joked|dreamed|dreamt|spoke|spoken|heard|read|wondered|asked) (?:about|of|over)\b`,
 		us + ` (?:remember|recall|regret|resent|miss|dread|fear|hate|detest|loathe|despise|envy|doubt|mistrust|distrust|laughed at|joked about|gave up on|talked (?:me|us|him|her) out of|warned (?:me|us|him|her) (?:off|about|against)|advised (?:me|us|him|her)? ?against|argued (?:against|about|over)|complained about|swears by|swore by)\b`,
 	}, `|`) + `)`)
 	whose := `(?:the|my|our|his|her|their|your|an|a|one|some|only|just)`

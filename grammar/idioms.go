@@ -37,7 +37,7 @@ var idioms = []entry{
 	{kind: kPart, key: "kerf", sense: meaning("kerf"), ways: "(every|each) time [the] [saw] (saw|blade) (goes|cuts|runs|passes) [through]"},
 	{kind: kChange, key: "-=", ways: "(squeeze|squeezes|squish|compress|trim|dial back|ratchet down|knock down)"},
 	{kind: kChange, key: "+=", ways: "(crank up|jack up|dial up|bump up|hike up)"},
-	{kind: kMeasured, key: "measured", ways: "(tapes|taped|mics|mic|miked|calipers|calipered|clocks|clocked) [(in|out)] [(at|to)]"},
+	{kind: kMeasured, key: "measured", ways: "(tapes|taped|mics|mic|miked|mike|mikes|calipers|calipered|clocks|clocked) [(in|out)] [(at|to)]"},
 	{kind: kRel, key: "=", ways: `
 		(clocks|pans|pencils) (out|in) at
 		(pegged|pinned|penciled|pencilled) at`},

@@ -11,6 +11,7 @@ import (
 //	word|word   one of these; a CLASS stands for all of its words
 //	?word|word  one of these, or nothing
 //	#           a figure with its unit; $1, $2, … in the plain phrase
+//	!word|word  one of these, kept for the plain phrase as a figure is
 //	@           a lumber size, counted with the figures
 //	*           up to nine words without a figure or a word that turns a sentence
 //	^ and $     the beginning and the end of a clause
@@ -23,6 +24,7 @@ type phrasePart struct {
 	words    map[string]bool
 	sort     byte // '#', '@', '*', '^', '$', or 0 for words
 	optional bool
+	kept     bool // the word goes into the plain phrase as a figure does
 }
 
 // phrasePattern is a pattern that has been taken apart.
@@ -61,6 +63,7 @@ func partOfPhrase(w string, classed map[string][]string) phrasePart {
 	}
 	p := phrasePart{words: map[string]bool{}}
 	w, p.optional = strings.CutPrefix(w, "?")
+	w, p.kept = strings.CutPrefix(w, "!")
 	for _, one := range strings.Split(w, "|") {
 		if list, ok := classed[one]; ok {
 			for _, v := range list {
@@ -161,6 +164,9 @@ func (m *phraseMatch) from(parts []phrasePart, i int) (int, bool) {
 		}
 	default:
 		if i < len(m.atoms) && p.words[m.atoms[i].text] {
+			if p.kept {
+				m.caught = append(m.caught, [2]int{i, i + 1})
+			}
 			if end, ok := m.from(parts[1:], i+1); ok {
 				return end, true
 			}

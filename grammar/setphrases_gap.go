@@ -2,6 +2,18 @@ package grammar
 
 // gapPhrases are ways to speak of the space between the rails.
 var gapPhrases = []setPhrase{
+	{"at no point|time|place|spot may|should|can|must|shall|will !WALL|GAP|OPENING be|get|go|come|drop|rise|run", "$1 may not be"},
+	{"each|every RAIL ?is|sits|goes|stands|set # ?away|apart|clear from|off|of the next|other|neighbor ?one|board|rail $", "gap $1"},
+	{"?from top|upper ?edge|side of one|a|each|any RAIL|one to bottom|underside|lower ?edge|side of the next ?one|RAIL|up ?above ?up ?, ?is|it|should|must|be ?be #", "gap $1"},
+	{"half of what ?other GAP|others|rest|ones ?RAIL ?is|are|have|has|get", "half the gap"},
+	{"twice|double what ?other GAP|others|rest|ones ?RAIL ?is|are|have|has|get", "twice the gap"},
+	{"spread|space|open|push|move|pull RAIL out|apart|up ?by another|extra|further|additional #", "increase gap by $1"},
+	{"GAP ?: # , bottom ?: #", "gap $1 , bottom gap $2"},
+	{"PERSON ?will|does|would|can not pass|allow|accept|approve|sign|take|like ?off ?on GAP over|above|bigger|wider|more|larger ?than # ?, so keep|make|have|hold|leave them|it|GAP under|below|less|smaller ?than that|it", "gap under $1"},
+	{"GAP is|are # too big|wide|large|much|loose ?, ?so ?and ?please fix|mend|correct|tighten|close|shrink|reduce|take|bring ?it|that|them ?down|up|in ?out ?off $", "gap $1 smaller"},
+	{"GAP is|are # too small|tight|narrow|little|close ?, ?so ?and ?please fix|mend|correct|open|widen|increase|spread|bring|loosen ?it|that|them ?up|out $", "gap $1 bigger"},
+	{"RAIL is|are # too far apart ?, ?so ?and ?please fix|mend|correct|bring|move|pull|close|tighten ?it|that|them ?together|closer|in|up $", "gap $1 smaller"},
+	{"RAIL is|are # too close|tight|near ?together ?, ?so ?and ?please fix|mend|correct|move|spread|open|push|space ?it|that|them ?apart|out|up $", "gap $1 bigger"},
 	{"every|each|any pair of ?neighboring|neighbouring|adjacent|adjoining|next RAIL ?is|are|should|must|will|shall|needs|ought ?to ?be have|has|get|gets|keep|keeps|with|leave|leaves # ?of|in ?clear ?space|air|room|gap|daylight ?between|apart ?them|it", "gap $1"},
 	{"hold|keep|space|leave|stand|fix|mount|hang RAIL apart|separate|separated by|at|with ?exactly|just|about #", "gap $1"},
 	{"# is as wide|big|large|much|loose|open as GAP ?between ?RAIL may|can|should|could|must|might|will|gets ?get|go|be|come|ever", "gap at most $1"},
@@ -34,6 +46,7 @@ var gapPhrases = []setPhrase{
 var talkPhrases = []setPhrase{
 	{"^ once|when|after|as|now|by ?the ?time ?soon ?that ?as it|they|everything|wall|that|all|this is|are|gets|has ?been ?all done|finished|built|complete|completed|up|standing|assembled|there ,", ""},
 	{"^ once|when|after|as ?soon ?as it|they|everything|wall|that|all|this is|are|gets|has ?been ?all done|finished|built|complete|completed the|WALL|it ?WALL ?will ?should be|is|stands", "the wall is"},
+	{"to sweep|hose|clean|mop|rake|wash|vacuum ?leaves|snow|out|it|them|dirt ?out|under|underneath|there ?there|it $", ""},
 	{"after|following a|some|much|long|lots|lot ?of ?very ?long|good|lengthy|big|heated|short ?family talk|chat|debate|discussion|argument|meeting|thought|deliberation|conversation|fight|thinking $", ""},
 	{"for ?the ?sake ?of children|kids|dog|dogs|cat|cats|baby|grandkids|toddlers|toddler|puppy|neighbors|inspector|view|looks|wife|husband|mother ?'s|' ?s sake", ""},
 	{"is|are|was what|the ?one i|we ?have ?all agreed|settled|decided|landed|fixed ?on|upon ?with ?my|our|the neighbor|neighbour|neighbors|neighbours|PERSON", ""},

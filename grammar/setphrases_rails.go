@@ -2,6 +2,11 @@ package grammar
 
 // countPhrases are ways to say how many rails there are.
 var countPhrases = []setPhrase{
+	{"^ # extra|additional RAIL per|in|for ?each|every BAY", "add $1 rails per bay"},
+	{", whichever|whatever fits|works|suits|is|comes ?best|better|cheaper|easier|out|us|you $", ""},
+	{"^ can|could not have|use|go|get|put|run|take|do|build ?it ?with ?any fewer|less|under|below ?than # RAIL", "at least $1 rails"},
+	{"^ can|could not have|use|go|get|put|run|take|do|build|afford ?it ?with ?any more|over|above ?than # RAIL", "at most $1 rails"},
+	{"take|pull|drop|knock|leave # RAIL ?out|off ?of|from|in each|every|all BAY", "$1 fewer rails"},
 	{"^ RAIL x|times # ?per|a|ea|each|in|for ?each BAY", "$1 rails per bay"},
 	{"RAIL quantity|number|count|qty|tally|total ?is|, ?for|per|in|of ?each|every BAY ?,|is|: # ?pieces|pcs|boards|units|each $", "$1 rails per bay"},
 	{"# RAIL ?a|per|in|to|each ?each BAY is|are ?my|our|absolute|upper|the limit|max|maximum|ceiling|most|cap", "at most $1 rails per bay"},
@@ -25,6 +30,8 @@ var countPhrases = []setPhrase{
 
 // sizePhrases are ways to speak of what lumber the rails are of, and of their face.
 var sizePhrases = []setPhrase{
+	{"swap|switch|trade|exchange|replace @ RAIL ?out for|with|to @", "rails are $2"},
+	{"true|actual|real|measured|exact width|face of RAIL|boards", "rail face"},
 	{"@ ?laid|set|stood|standing|run|running|turned|placed|put|up ?up on edge|flat|side|end ?in ?between|across ?POST ?, those|these|they|that are|is|will|'s ?be ?going ?to ?be ?what RAIL", "rails are $1"},
 	{"i|we am|are ?just grabbing|picking|hauling|fetching|taking|ordering|getting|choosing|running|laying|loading ?up ?home @", "i am using $1"},
 	{"put|ran|run|laid|lay|took|take|held|hold|set|got tape|rule|ruler|calipers|caliper|measure on|to|across|over|along RAIL ?boards ?, ?and they|it are|is|come|came|measure|measures|measured|read|reads ?out ?up ?to ?at #", "rail face is $1"},

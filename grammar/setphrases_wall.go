@@ -2,6 +2,12 @@ package grammar
 
 // heightPhrases are ways to speak of how high the wall is.
 var heightPhrases = []setPhrase{
+	{"comes|goes|reaches|stands|stops|ends ?right up ?right to|at * , that|which is ?about|around #", "is $1"},
+	{"from FLOOR ?right ?all ?the ?way ?up to ?very top we|i|it|that is|are|am|have|has|measures ?at|got #", "wall height $1"},
+	{"top it|this|the ?WALL out|off at #", "wall height $1"},
+	{"roughly|about|around|approximately|somewhere waist|hip|chest|elbow|belt|counter|bar high|height|level ?, ?say|so|that|which|call ?is ?it #", "wall height about $1"},
+	{"WALL is # too high|tall ?, ?so ?and ?please bring|take|lower|fix|drop|cut|make|knock ?it|that ?down ?off $", "wall $1 lower"},
+	{"WALL is # too low|short ?, ?so ?and ?please bring|take|raise|fix|lift|build|make ?it|that ?up $", "wall $1 higher"},
 	{"is|be|makes|make|call|want|build|needs|wants|have ?it # ?, ?this|that|for ?this|that WALL $", "wall is $1"},
 	{"it is|be ?going ?to ?be # ?, ?this|that WALL $", "wall is $1"},
 	{"WALL and|& ADDED POST ?should|must|will|shall|need|have|are|ought ?to ?both ?end|finish|come|stand ?up|out ?be ?at ?exactly same|equal|identical HEIGHT ?as ?each ?other", "wall height same as added post height"},
@@ -15,6 +21,8 @@ var heightPhrases = []setPhrase{
 
 // floorPhrases are ways to speak of the space under the lowest rail.
 var floorPhrases = []setPhrase{
+	{"LOWEST|first RAIL|one should|must|will|shall|can|to ?has ?needs ?to be|sit|go|hang|start|begin|stand|ride|float|hover|end ?up # up|high|off|above|over|clear ?off|from|above|of FLOOR $", "bottom gap is $1"},
+	{"LOWEST|first RAIL to FLOOR ?, ?is|are #", "bottom gap $1"},
 	{"LOWEST|first RAIL|one is|sits|goes|hangs|starts|begins|stands|rides|floats|lies # up|high|off ?off|from|above ?FLOOR $", "bottom gap is $1"},
 	{"LOWEST|first RAIL|one is|sits|goes|hangs|starts|begins|stands|rides up # ?off|from|above ?FLOOR $", "bottom gap is $1"},
 	{"lowest|bottommost|lowermost is|sits|goes|hangs|starts|begins|stands # up|off|above ?off|from|above ?FLOOR $", "bottom gap is $1"},
