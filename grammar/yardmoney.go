@@ -172,6 +172,9 @@ func boughtFor(atoms []atom) []atom {
 		if j >= len(atoms) || j == start || j > start+7 || atoms[j].kind == aSign || !yardItemIn(atoms[start:j]) {
 			continue
 		}
+		if atoms[j].text == "at" && !pricedFigure(atoms, j+1) && !pairAhead(nil, atoms[j+1:]) {
+			continue // "we have the base at 1-1/2"
+		}
 		end := yardFigureEnd(atoms, j+1)
 		if end < len(atoms) && (atoms[end].text == "each" || atoms[end].text == "apiece" || atoms[end].text == "even") {
 			end++
@@ -187,7 +190,7 @@ func boughtFor(atoms []atom) []atom {
 }
 
 var (
-	yardAcquires  = wordSet("get gets got buy buys bought find finds found have had picked")
+	yardAcquires  = wordSet("get gets got buy buys bought find finds found have had picked gives sells lets")
 	yardAcquirers = wordSet("i we you they he she my our the can will have has could just only old good")
 	claimsCost    = wordSet("says say thinks think claims claim reckons reckon said thought list quote bid")
 )
@@ -324,7 +327,7 @@ func priceFirst(atoms []atom) []atom {
 		for stop < len(atoms) && (atoms[stop].kind != aSign || atoms[stop].glued && !breaksClause(atoms, stop)) && atoms[stop].text != "so" && atoms[stop].text != "and" {
 			stop++
 		}
-		if goods := atoms[end+1 : stop]; !yardItemIn(goods) || !endsPart(atoms, stop) || atoms[i].kind != aWord || slices.ContainsFunc(goods, func(a atom) bool { return a.text == "all" || a.text == "the" && !yardSizeIn(goods) }) {
+		if goods := atoms[end+1 : stop]; !yardItemIn(goods) || !endsPart(atoms, stop) || atoms[i].kind != aWord && !figureIsMoney(atoms[i:end]) || slices.ContainsFunc(goods, func(a atom) bool { return a.text == "all" || a.text == "the" && !yardSizeIn(goods) }) {
 			continue
 		}
 		lead := i
@@ -348,4 +351,4 @@ func payingLead(before []atom) bool {
 	return n < len(before) && yardClauseOpens(before[:n], nil) || n == len(before) && yardClauseOpens(before, nil)
 }
 
-var payingWords = wordSet("ring it up i we should reckon figure count on pay are am paying with can must plan that is call take")
+var payingWords = wordSet("would will ring it up i we should reckon figure count on pay are am paying with can must plan that is call take")

@@ -113,3 +113,9 @@ func pricedBehind(before, _ []atom) bool {
 }
 
 func itemOrSize(before []atom) bool { return yardItemIn(before) || yardSizeIn(before) }
+
+// pairAhead: a price told in words follows, dollars and cents: "two sixty".
+func pairAhead(_, after []atom) bool {
+	end := yardFigureEnd(after, 0)
+	return end > 1 && end < 5 && (figureIsMoney(after[:end]) || end < 4 && spelledNumber(after[0].text) && spelledNumber(after[1].text) && after[1].text != "half")
+}

@@ -28,7 +28,7 @@ var madeBesides = wordClass{"MADE", `bench benches planter planters shelf shelve
 
 // yardPlain sets the turns of the yard plain.
 func yardPlain(atoms []atom) []atom {
-	for _, step := range []func([]atom) []atom{struckOff, rethoughtPrice, priceFirst, wasBefore, priceMovedTo, moneyBuys, boughtFor, dashedPrice, forWhatElse, dearOnes, andAskToo} {
+	for _, step := range []func([]atom) []atom{struckOff, addedThose, alsoConsidered, rethoughtPrice, priceFirst, wasBefore, priceMovedTo, moneyBuys, boughtFor, dashedPrice, forWhatElse, dearOnes, andAskToo} {
 		atoms = step(atoms)
 	}
 	for i := 0; i < len(atoms); i++ {
@@ -58,7 +58,7 @@ func yardPlain(atoms []atom) []atom {
 			continue
 		}
 		atoms = reworded(atoms, from, end, strings.Fields(t.plain)...)
-		i = max(from-1, 0)
+		i = from - 1
 		if t.plain != "" {
 			i = from + len(strings.Fields(t.plain)) - 1
 		}
@@ -159,8 +159,14 @@ var soldItems = wordSet("bracket brackets brkt brkts hanger hangers base bases c
 
 // yardItemIn reports whether a part that has a price, or lumber by its feet, is named.
 func yardItemIn(atoms []atom) bool {
-	return lengthsIn(atoms) || slices.ContainsFunc(atoms, func(a atom) bool { return soldItems[a.text] })
+	if slices.ContainsFunc(atoms, func(a atom) bool { return soldItems[a.text] || soldByFeet[a.text] }) {
+		return true
+	}
+	return lengthsIn(atoms) && (yardSizeIn(atoms) || slices.ContainsFunc(atoms, func(a atom) bool { return boardWords[a.text] }))
 }
+
+// boardWords name lumber by the piece.
+var boardWords = wordSet("board boards stick sticks length lengths plank planks piece pieces lumber timber")
 
 // yardSizeIn reports whether a size of lumber is named: "2x6", "two by sixes".
 func yardSizeIn(atoms []atom) bool {

@@ -82,7 +82,7 @@ var yardTurns = []yardTurn{
 	{"[and] [because|since|as] [every] (dollar|penny|cent|buck|nickel|dime|euro) (counts|matters) [(here|to us|for us)]", "", asideOrOpens},
 	{"(i|we) (am|are) [(only|just|poor|small)] ORG [(on a (shoestring|tight budget))] and", "", yardClauseOpens},
 	{"(can|could|may|might) (it|this|that|wall) be (done|built|made|managed|laid out|had) (at|for|with) (lowest|least|smallest|minimum) (cost|price|outlay|expense)", "at the lowest cost", nil},
-	{"(keep|hold|get|bring|drive|push) (cost|price|total|bill|costs) (down|low|as low) as (far|much|low) as (it|you|they|we) (will|can|could) [go]", "make it as cheap as possible", nil},
+	{"(keep|hold|get|bring|drive|push) (cost|price|total|bill|costs) (down|low|as low) as (far|much|low) as ((it|you|they|we) (will|can|could) [go]|possible|can be|may be|ever possible)", "make it as cheap as possible", nil},
 	{"[(lay|plan|cut|set|arrange|work) (it|this|everything|them|things) [(out|up)]] so [that] [(scrap|offcut|waste|trash|burn|offcuts|kindling|rubbish|garbage)] (bin|pile|heap|barrel|box|bucket|dumpster) (stays|is|remains|ends up|keeps|comes out|stay) as (empty|small|low|little) as (possible|can be|you can|it can|it can be|may be)", "go for the least waste", nil},
 	{"LUMBER (should|must|has to|is to|shall|needs to|ought to) be (used|cut|laid out|sawn|divided) (with|for)", "go for", wasteAhead},
 	{"(layout|plan|way|version|one|arrangement|pattern) that (wastes|leaves|throws away|makes|loses|produces|gives|throws out|tosses) (least|fewest|smallest) [(amount of)] (LUMBER|scrap|scraps|offcuts|waste|leftovers|of it)", "layout with the least waste", nil},
@@ -92,4 +92,13 @@ var yardTurns = []yardTurn{
 	{"[remind me] what [LUMBER] (lengths|length) [of LUMBER] (i|we) [have] (told|gave|given|said to|typed in for) you", "which lumber lengths have you got down", nil},
 	{"[remind me] what [LUMBER] (lengths|length) [of LUMBER] did (i|we) (tell|give) you", "which lumber lengths have you got down", nil},
 	{"let (me|us|them) have", "gave me", yardSizeAhead},
+
+	{"(PERSON|i|we) [(have|just)] (found|know|know of|heard of|located|discovered) (place|SELLER|spot|guy|PERSON) [PERSON] [(down road|across town|in town|up street|nearby|out of town|one town over|online)] (that|which|who|where they) (has|sells|carries|stocks|keeps|have|sell|carry|gets)", "they also have", lengthsAhead},
+	{"(i|we) (get|buy|order|have) [(LUMBER|everything|it all)] from (SELLER|place|guy|PERSON) [PERSON] that [only] (saws|sells|cuts|carries|stocks|has|mills|keeps) [(nothing but|only|just)]", "they sell", lengthsAhead},
+	{"why (is there|do i need|do we need|am i buying|am i getting|are we buying|should i buy) so much LUMBER", "why am i buying so many boards", nil},
+	{"why so much LUMBER", "why am i buying so many boards", nil},
+	{"[(have|has)] (went|gone|jumped|climbed|risen|rose|shot|came|come|dropped|fell|fallen|crept) [(up|down)] to", "cost", yardBoth(yardItemsBehind, pairAhead)},
+	{"in case (some|one|any|few|it|they|those|couple) [of them] (are|is|turn out|turns out|come out|comes out|get|gets|end up|ends up) [to be] (warped|bad|split|cracked|crooked|twisted|ruined|damaged|bowed|cupped|rotten|knotty|wet|miscut|junk)", "", yardClauseEnds},
+	{"how much (money|cash) (should|do|must|will|would|shall) (i|we|he|she|PERSON) [(need|have)] [to] (take|bring|carry|have|need|put aside|set aside|withdraw|take out) [(along|with me|with us|on me|with him|with her|in hand)] [(to (SELLER|register|till)|for (this|it|wall|all this|lumber))]", "what does it cost", nil},
+	{"(get by|manage|make do|squeak by|scrape by|get it done|do it|pull it off) (on|with|for)", "have a budget of", yardMoneyAhead},
 }
