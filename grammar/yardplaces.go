@@ -119,3 +119,6 @@ func pairAhead(_, after []atom) bool {
 	end := yardFigureEnd(after, 0)
 	return end > 1 && end < 5 && (figureIsMoney(after[:end]) || end < 4 && spelledNumber(after[0].text) && spelledNumber(after[1].text) && after[1].text != "half")
 }
+
+// zeroAlone: "zero spare, please", and no count of boards.
+func zeroAlone(_, after []atom) bool { return len(after) == 0 || !boardWords[after[0].text] }

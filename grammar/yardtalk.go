@@ -28,7 +28,7 @@ var madeBesides = wordClass{"MADE", `bench benches planter planters shelf shelve
 
 // yardPlain sets the turns of the yard plain.
 func yardPlain(atoms []atom) []atom {
-	for _, step := range []func([]atom) []atom{struckOff, addedThose, alsoConsidered, rethoughtPrice, priceFirst, wasBefore, priceMovedTo, moneyBuys, boughtFor, dashedPrice, forWhatElse, dearOnes, andAskToo} {
+	for _, step := range []func([]atom) []atom{struckOff, whyBuySo, alsoCost, addedThose, alsoConsidered, rethoughtPrice, priceFirst, wasBefore, priceMovedTo, moneyBuys, boughtFor, dashedPrice, forWhatElse, dearOnes, andAskToo, halfDollars} {
 		atoms = step(atoms)
 	}
 	for i := 0; i < len(atoms); i++ {

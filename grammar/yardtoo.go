@@ -52,3 +52,78 @@ var considers = wordSet("consider allow include count use add take")
 
 // yardItemPriced reports whether money is said.
 func yardItemPriced(atoms []atom) bool { return figureIsMoney(atoms) }
+
+// footersAhead reports whether lengths of lumber, told by their feet, follow.
+func footersAhead(_, after []atom) bool { return footersBehind(yardClauseAhead(after), nil) }
+
+// ownedAhead: "count | the six eight foot 2x6s I've got at home".
+func ownedAhead(_, after []atom) bool {
+	ahead := yardClauseAhead(after)
+	if !yardSizeIn(ahead) {
+		return false
+	}
+	for i := 1; i+1 < len(ahead); i++ {
+		if speakers[ahead[i].text] && (ahead[i+1].text == "have" || ahead[i+1].text == "got" || ahead[i+1].text == "already") {
+			return true
+		}
+	}
+	return false
+}
+
+// piecesListed: "add a | 2x6 thirty inches long to the cut list".
+func piecesListed(_, after []atom) bool {
+	ahead := yardClauseAhead(after)
+	return yardSizeIn(ahead) && slices.ContainsFunc(ahead, func(a atom) bool { return a.text == "list" })
+}
+
+// whyBuySo sets "why do I have to buy fourteen boards" to "why do I have to buy so many boards": how many stack up is not asked.
+func whyBuySo(atoms []atom) []atom {
+	why := -1
+	for i := range atoms {
+		if atoms[i].text == "why" {
+			why = i
+		}
+		if why < 0 || atoms[i].text != "buy" && atoms[i].text != "buying" && atoms[i].text != "order" && atoms[i].text != "ordering" {
+			continue
+		}
+		end := yardFigureEnd(atoms, i+1)
+		if end == i+1 || end >= len(atoms) || !boardWords[atoms[end].text] || !endsPart(atoms, end+1) {
+			continue
+		}
+		return reworded(atoms, i+1, end, "so", "many")
+	}
+	return atoms
+}
+
+// alsoCost sets the "are" of prices told side by side to "cost": "tens are nine a pop and twelves are eleven".
+func alsoCost(atoms []atom) []atom {
+	each := false
+	for i := range atoms {
+		each = each || i > 1 && (atoms[i].text == "apiece" || atoms[i].text == "each" || atoms[i].text == "pop" && atoms[i-1].text == "a") && yardFigureEnd(atoms, i-1) > i-1 || i > 1 && atoms[i].text == "pop" && yardFigureEnd(atoms, i-2) > i-2
+	}
+	if !each {
+		return atoms
+	}
+	out := atoms
+	for i := 1; i+1 < len(out); i++ {
+		if w := out[i].text; (w == "are" || w == "is") && soldByFeet[out[i-1].text] && yardFigureEnd(out, i+1) > i+1 {
+			out = reworded(out, i, i+1, "cost")
+		}
+	}
+	return out
+}
+
+// halfDollars names the money of a price that is told with a half or a quarter: "post caps cost six and a quarter".
+func halfDollars(atoms []atom) []atom {
+	for i := 1; i+4 < len(atoms); i++ {
+		if w := atoms[i].text; w != "costs" && w != "cost" || !yardItemIn(atoms[:i]) {
+			continue
+		}
+		end := yardFigureEnd(atoms, i+1)
+		if end < i+5 || atoms[end-1].text != "half" && atoms[end-1].text != "quarter" || atoms[end-2].text != "a" || figureIsMoney(atoms[i+1:end-1]) || end < len(atoms) && !endsPart(atoms, end) && atoms[end].text != "each" && atoms[end].text != "apiece" {
+			continue
+		}
+		return append(append(append([]atom{}, atoms[:end]...), atom{text: "dollars", kind: aWord, at: atoms[end-1].at, end: atoms[end-1].end}), atoms[end:]...)
+	}
+	return atoms
+}
