@@ -35,6 +35,13 @@ var plainClauses = []entry{
 		SHOWN (should|must|has to|have to|needs to|need to|ought to|shall|is to|are to|can) be [(all|please)] [(shown|given|displayed|put|written|said|done|told|listed|read out|printed|expressed)] in INCHES [(please|from now on|instead|throughout)]
 		[all] [(of)] (my|our|his|the) TOOLS (is|are) [all] [(in|marked in|drawn in|done in)] INCHES
 		(i|we|PERSON|OWNS PERSON) [just] (can not|cannot|could not|do not|never|does not|never could) (picture|think in|work in|read|do|understand|handle|use|follow|visualize|visualise|get used to|make sense of|imagine|see|count in|measure in) METRIC`},
+	{kind: kFill, key: "fewest rails", ways: "the fewer (rails|boards|slats|planks) the better\nthe lower the (rail|board|slat) count the better"},
+	{kind: kFill, key: "most rails", ways: "the more (rails|boards|slats|planks) the better\nthe higher the (rail|board|slat) count the better"},
+	{kind: kFill, key: "fewest posts", ways: "the fewer posts the better\nthe less posts the better"},
+	{kind: kFill, key: "smallest gap", ways: "the (smaller|tighter|narrower|closer) the GAPS the better"},
+	{kind: kFill, key: "largest opening", ways: "the (wider|bigger|larger|broader|roomier) the (WAYS|walk - through|walk through) the better"},
+	{kind: kFill, key: "least waste", ways: "the less (waste|scrap|wood wasted|lumber wasted) the better\nthe (fewer|less) (offcuts|scraps) the better"},
+	{kind: kFill, key: "cheapest", ways: "the (cheaper|less it costs|less money|less we spend|less i spend) the better"},
 	{kind: kFill, key: "undo", ways: "(hit|press|push|tap|click|smack|punch) [(the|that|on|on the)] undo [(button|key|please|again)]"},
 }
 

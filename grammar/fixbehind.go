@@ -97,7 +97,7 @@ func cutTo(before, after []atom) bool {
 
 // sizedBy: "they are to by six". Whoever is "to buy six" is named by "I" or "we".
 func sizedBy(before, after []atom) bool {
-	if len(after) == 0 || after[0].kind != aDigits && !spelledNumber(after[0].text) {
+	if len(after) == 0 || after[0].kind != aDigits && !spelledNumber(after[0].text) && sizeWords[after[0].text] == 0 {
 		return false
 	}
 	switch lastOf(before, 1) {
@@ -124,6 +124,27 @@ func tensAndOne(in []atom) []atom {
 		}
 		in = append([]atom{}, in...)
 		in[i+1].text = one
+	}
+	return in
+}
+
+// furtherPieces reads "another nine two-by-sixes" as "nine more two-by-sixes".
+func furtherPieces(in []atom) []atom {
+	for i := 0; i+3 < len(in); i++ {
+		if w := in[i].text; w != "another" && w != "additional" && w != "extra" || in[i].kind != aWord {
+			continue
+		}
+		if in[i+1].kind != aDigits && !spelledNumber(in[i+1].text) || in[i+2].kind != aDigits && !spelledNumber(in[i+2].text) {
+			continue
+		}
+		if s := in[i+3].text; s != "x" && s != "by" && s != "-" {
+			continue
+		}
+		out := append([]atom{}, in...)
+		out[i], out[i+1] = in[i+1], in[i+1]
+		out[i].at = in[i].at
+		out[i+1].text, out[i+1].kind, out[i+1].at = "more", aWord, in[i+1].end
+		return out
 	}
 	return in
 }

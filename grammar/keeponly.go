@@ -35,7 +35,7 @@ var allWords = []entry{
 
 var butFor = []entry{
 	{kind: kBut, key: "but", ways: `
-		(except|excepting|but|bar|barring|save|besides|excluding|minus|other than|apart from|aside from|except for|save for|but for|but not|not|and not|and keep|but keep|only keep|with the exception of|and just keep|but leave|leaving|and leave|short of|outside of)`},
+		(except|excepting|but|bar|barring|save|besides|excluding|minus|other than|apart from|aside from|except for|save for|but for|but not|not|and not|and keep|but keep|only keep|and only keep|but only keep|and only leave|and just leave|with the exception of|and just keep|but leave|leaving|and leave|short of|outside of)`},
 }
 
 // allGoes tell that all is forgotten.
@@ -72,7 +72,7 @@ func keepsOnly(w []atom) ([]atom, bool) {
 		if filled(before, orderVocab().full) == string(StartOver) || startsAgain(before) {
 			if k := startOf(behind, keepVocab().keeping); k > 0 && k < len(behind) {
 				behind = behind[k:]
-			} else if w[i].text == "but" && n == 1 {
+			} else if w[i].text == "but" && n == 1 && !onlyPronoun(behind) {
 				continue
 			}
 			return withoutStay(behind), true

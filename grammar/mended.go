@@ -40,3 +40,27 @@ func aroundMended(atoms []atom, c Context, places []int, options [][]string) (be
 	}
 	return best, len(found) == 1
 }
+
+// asIfTyped reads a line whose misspelled words were set right once more as if it had been typed so, with its leads, its please and all.
+// Where that cannot be read, what was read stays.
+func asIfTyped(whole []atom, c Context, r Reading) Reading {
+	if len(r.Taken) == 0 {
+		return r
+	}
+	fixed := append([]atom{}, whole...)
+	for _, t := range r.Taken {
+		if at := atomAt(fixed, t.At); at >= 0 && fixed[at].text == t.Was {
+			fixed[at].text = t.Now
+		}
+	}
+	fixed = contractions(fixed)
+	for _, set := range setPlain {
+		fixed = set(fixed)
+	}
+	got, _ := readLed(fixed, c)
+	if got = namesAsSaid(got, r.Taken); got.Ask != nil {
+		return r
+	}
+	got.Taken = r.Taken
+	return got
+}

@@ -15,6 +15,7 @@ var setPlain = []func([]atom) []atom{
 	plainly,
 	dictated,
 	swapped,
+	furtherPieces,
 	tensAndOne,
 	lookedAgain,
 	fixBehind,
@@ -87,6 +88,7 @@ func Read(line string, c Context) Reading {
 	if short, ok := shortly(atoms, c, true); ok && !c.deep {
 		return short
 	}
+	whole := atoms
 	led, _ := pastLead(atoms)
 	left, ok := withoutSizes(led)
 	if ok && len(left) == len(led) {
@@ -108,7 +110,7 @@ func Read(line string, c Context) Reading {
 		return back
 	}
 	if r = reread(atoms, c, r); r.Ask == nil {
-		return r
+		return asIfTyped(whole, c, r)
 	}
 	if short, ok := shortly(atoms, c, false); ok {
 		return short

@@ -26,7 +26,7 @@ type takingBack struct {
 // readTakenBack reads a line of which at least one clause takes something back, or gives an order that fills it. With only, it reads
 // no line but one in which a clause with a verb of its own is taken back, which could be heard as said.
 func readTakenBack(atoms []atom, c Context, only bool) (Reading, bool) {
-	if only && !takesClauseBack(atoms) && !restGoes(atoms) && !saidGoes(atoms) {
+	if only && !takesClauseBack(atoms) && !restGoes(atoms) && !saidGoes(atoms) && !needsNoMore(atoms) {
 		return Reading{}, false
 	}
 	t := takingBack{c: c}
@@ -260,7 +260,7 @@ func (t *takingBack) pronoun() bool {
 // plan takes an order that names a plan or a wall, or opens one that was named before.
 func (t *takingBack) plan(w []atom) bool {
 	a, topic, ok := planOrder(w, t.c)
-	if !ok && t.topic != nil && planVocab().again.whole(reader{w}) == string(t.topic.Kind) {
+	if !ok && t.topic != nil && filled(w, planVocab().again) == string(t.topic.Kind) {
 		a, ok = *t.topic, true
 	}
 	if !ok || !t.readRest() {

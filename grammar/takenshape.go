@@ -1,5 +1,7 @@
 package grammar
 
+import "strings"
+
 // The shapes of a clause that takes something back: a verb and what it takes, a thing and what becomes of it, somebody who no
 // longer needs it.
 
@@ -20,7 +22,7 @@ func behindVerb(w []atom) ([]atom, bool) {
 	if n == 0 || n == len(w) {
 		return nil, false
 	}
-	split := apartVerbs[w[n-1].text] && !takeBackVerb[w[n-1].text]
+	split := n == 1 && apartVerbs[w[n-1].text] && !takeBackVerb[w[n-1].text]
 	if (w[0].text == "no") && w[1].text != "need" && !limitNoun[w[n].text] {
 		return nil, false // "no more rails"
 	}
@@ -216,4 +218,15 @@ func behindRegret(w []atom) ([]atom, bool) {
 		what = what[:len(what)-1]
 	}
 	return what, len(what) > 0
+}
+
+// needsNoMore reports whether a line says that there is no need to keep something, or for something to stay as it is.
+func needsNoMore(atoms []atom) bool {
+	said := " " + textOf(atoms)
+	at := strings.Index(said, " no need ")
+	if at < 0 || strings.Contains(said, "?") {
+		return false
+	}
+	rest := said[at:]
+	return needsNoKeeping(rest) || strings.HasPrefix(rest, " no need for ") && (strings.Contains(rest, " any more") || strings.Contains(rest, " anymore") || strings.Contains(rest, " any longer") || strings.Contains(rest, " now"))
 }

@@ -17,7 +17,7 @@ var taking = []entry{
 		no (more|longer any|further)
 		[(i|we)] (take|took) back
 		[there is] no need to (keep|hold|hold on to|hang on to|remember|leave in|bother with|hold to|stick to|mind|heed|care about)
-		do not (go by|rely on|go on|trust|count on|believe|hold on to|hang on to|hold to|stick to|keep|go off|work from|work off)
+		do not (go by|rely on|go on|trust|count on|believe|hold on to|hang on to|hold to|hold me to|hold us to|stick to|go off|work from|work off)
 		(enough|that is enough) (of|with)`},
 }
 
@@ -126,6 +126,7 @@ var saidEarlier = []entry{
 		[(that|which)] (i|we) (was|were) (talking|speaking|going on) about
 		from (before|earlier)
 		(any more|anymore|any longer|now|after all|either|at all|for now|then)
+		(pinned down|nailed down|held|settled|fixed) [(any more|anymore|any longer|now|after all)]
 		(figure|number|value|entry|setting|business|idea|thing)`},
 }
 
@@ -141,6 +142,7 @@ var takenForm = []entry{{kind: kForgetTail, key: "end", ways: "[(to be|was|were|
 var regrets = []entry{
 	{kind: kForgetTail, key: "regret", ways: `
 		(i|we) (should not have|should never have|ought not to have|was wrong to have|were wrong to have|did not mean to have|wish i had not|wish we had not) SAID [you] [(about|on|for|as)]
+		(i|we) [must have] (mismeasured|misread|miscounted|mistyped|misjudged|misquoted|mismarked|botched|made up) [(the|my)]
 		(i|we) (did not mean to|never meant to|was not going to|should not|was wrong to|were wrong to) (say|tell|give|set|enter|put in|mention|quote) [you] [(about|on|for)]
 		(i|we) (will not|are not|am not|were not|was not|do not|would not) [be] [(going to be|going to)] (using|going with|keeping|doing|having|going by|working to|working with|use|go with|going to use|going to go with) [(with|by)]`},
 }
