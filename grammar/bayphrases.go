@@ -5,6 +5,10 @@ var bayPhrasings = []phrasing{
 	{ways: "how [the] bays [(would|will|do)] (come|turn|work|end) out", plain: "how long the bays are"},
 	{ways: "spacing do to [(number|count) of] STIFF", plain: "stiffener spacing do to the number of stiffeners"},
 	{ways: "without [(any)] STIFF [(at all)]", plain: "with no stiffeners", where: bayLeft},
+	{ways: "(in|to|into|for) [the] FIRST BAY", plain: "in bay 1", where: stiffenerBefore},
+	{ways: "(in|to|into|for) [the] (second|2nd) BAY", plain: "in bay 2", where: stiffenerBefore},
+	{ways: "(in|to|into|for) [the] (third|3rd) BAY", plain: "in bay 3", where: stiffenerBefore},
+	{ways: "(in|to|into|for) [the] (fourth|4th) BAY", plain: "in bay 4", where: stiffenerBefore},
 	{ways: "(up|down|in|through|along) [the] (middle|center|centre)", where: stiffenerBefore},
 	{ways: "(uprights|upright|posts|pieces|strips|boards|ones) (that|which|to|for) (stiffen|stiffens|brace|braces|steady|steadies|strengthen|strengthens|stiffening|bracing|steadying|strengthening) [RAIL]", plain: "stiffeners"},
 

@@ -89,7 +89,7 @@ func (d direction) sign() int {
 // direction gathers the words of change. A verb outranks "more" and "another": "take another inch off".
 func (k *clause) direction() direction {
 	var verbs, adverbs, factors []string
-	moves, off, up, down, out := false, false, false, false, false
+	moves, off, up, down, out, outOf := false, false, false, false, false, false
 	for _, i := range k.words {
 		t := k.items[i].token
 		switch {
@@ -112,7 +112,7 @@ func (k *clause) direction() direction {
 		case t.kind == kOut && t.text == "out" && !getsOut(t.before):
 			out = true
 		case t.kind == kOut && moves:
-			out = true
+			out, outOf = true, true
 		}
 	}
 	for _, i := range k.things { // "drop an inch off the wall"
@@ -130,7 +130,7 @@ func (k *clause) direction() direction {
 		all = append(all, "-=")
 	case up && (moves || len(verbs) == 0): // "tighten it up" makes nothing larger
 		all = append(all, "+=")
-	case out && moves:
+	case out && moves && (outOf || k.counts()): // "push the post out two inches" takes nothing away
 		all = append(all, "-=")
 	}
 	if len(all) == 0 {

@@ -9,8 +9,10 @@ var ironPhrasings = []phrasing{
 	{ways: "[(screw|bolt|nail)] hole at [(very)] TOP of BRACKET , [(its)] (middle|center|centre)\n(middle|center|centre) of [(screw|bolt|nail)] hole at [(very)] TOP of BRACKET", plain: "center of the top bracket hole"},
 	{ways: "[as] (snug|tight|close) as (can be|possible|you can|they go|a glove|anything) [,] so", where: phraseStartsClause},
 	{ways: "of fit", plain: "of play"},
+	{ways: "for [(these|those|such|our|all these)] (lengths|rails|boards)", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("play fit slack")))},
+	{ways: "BRACKET (will|do|can|would) not (fit|go|go in|work|clear|sit) (with|in|at|on) [(anything|any)] (less than|under|tighter than)", plain: "the brackets need a gap of at least", where: amountNext},
 	{ways: "fit (+|plus)", plain: "play +", where: phraseStartsClause},
-	{ways: "not [(go|be|get|put them|set them|come|space them|have them)] (tighter|closer|smaller|narrower) than", plain: "closer than", where: orBracketsHit},
+	{ways: "[(you|i|we|they|one|it)] [(can|could|must|should|may|do)] not [(go|be|get|put them|set them|come|space them|have them)] (tighter|closer|smaller|narrower) than", plain: "closer than", where: orBracketsHit},
 	{ways: "[(when|once|as|after)] (they|it|RAIL) (are|is|get|gets) [(being)] (cut|sawn|made)", where: whenCut},
 	{ways: "since (they|it) (got|was|were|are|is) [(all|newly|hot dip|freshly)] (galvanised|galvanized|painted|coated|powdercoated|plated|zinced|primed)", where: phraseEndsClause},
 }

@@ -10,8 +10,9 @@ import (
 // What a line leaves open is asked back, and not guessed at: from which post the opening starts, half of what is taken off.
 
 var (
-	startsAt = regexp.MustCompile(`\b(?:opening|doorway|walkthrough|entry|entrance|passage|gateway|gate|passageway|walkway)(?: should| will| would| has to| wants to| needs to| to| can| must)? (?:start|starts|begin|begins|starting|beginning|commences)(?: about| around| at| out| roughly| maybe| some)* (?:[0-9]|[a-z]+ty\b|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]+teen)`)
-	halfOff  = regexp.MustCompile(`\b(?:knock|take|cut|shave|lop|trim|chop|drop|get|bring)(?: off)? (?:a|one) half(?: off| from| out of)?(?: of)? (?:the|my|our|that|this|every|each)\b|\bhalf off (?:of )?(?:the|my|our|that|this|every|each)\b`)
+	startsAt      = regexp.MustCompile(`\b(?:opening|doorway|walkthrough|entry|entrance|passage|gateway|gate|passageway|walkway)(?: should| will| would| has to| wants to| needs to| to| can| must)? (?:start|starts|begin|begins|starting|beginning|commences)(?: about| around| at| out| roughly| maybe| some)* (?:[0-9]|[a-z]+ty\b|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]+teen)`)
+	movedAwayFrom = regexp.MustCompile(`\b(?:move|moved|slide|shift|push|nudge|scoot|bring|get) .* away from the (?:left|right)\b`)
+	halfOff       = regexp.MustCompile(`\b(?:knock|take|cut|shave|lop|trim|chop|drop|get|bring)(?: off)? (?:a|one) half(?: off| from| out of)?(?: of)? (?:the|my|our|that|this|every|each)\b|\bhalf off (?:of )?(?:the|my|our|that|this|every|each)\b`)
 )
 
 // leftOpenToGuess asks back what a reading could only have guessed.
@@ -25,16 +26,19 @@ func leftOpenToGuess(r Reading, atoms []atom) Reading {
 			continue
 		}
 		st := a.Statements[0]
-		if st.Name.Quantity != solver.Opening && st.Op != solver.Minus {
+		away := st.Op == solver.Eq && (st.Name.Quantity == solver.OpeningFromLeft || st.Name.Quantity == solver.OpeningFromRight)
+		if st.Name.Quantity != solver.Opening && st.Name.Quantity != solver.Trim && !away && st.Op != solver.Minus {
 			continue
 		}
 		if said == "" {
 			said = textOf(fold(atoms))
 		}
 		switch {
+		case away && movedAwayFrom.MatchString(said) && !strings.Contains(said, " to "):
+			return movedAwayAsked(r.Acts[i], st)
 		case st.Name.Quantity == solver.Opening && !changes(st.Op) && startsAt.MatchString(said) && !strings.Contains(said, " wide") && !strings.Contains(said, " clear"):
 			return startAsked(r.Acts[i], st)
-		case st.Op == solver.Minus && st.Value.Num.Mul(wordInt(2).val) == oneRat && halfOff.MatchString(said) && !strings.Contains(said, "half inch") && !strings.Contains(said, "half an inch"):
+		case (st.Op == solver.Minus || st.Op == solver.Eq && strings.Contains(said, "half off the ")) && st.Value.Num.Mul(wordInt(2).val) == oneRat && halfOff.MatchString(said) && !strings.Contains(said, "half inch") && !strings.Contains(said, "half an inch"):
 			return halfAsked(r.Acts[i], st)
 		}
 	}
@@ -53,6 +57,15 @@ func startAsked(a Act, st solver.Statement) Reading {
 func halfAsked(a Act, st solver.Statement) Reading {
 	at := a.At
 	half := st
+	st.Op = solver.Minus
 	half.Op, half.Value = solver.Times, solver.Value{Num: st.Value.Num}
 	return Reading{Ask: &solver.Question{At: &at, Text: "Half an inch less, or half as much?", Choices: []string{st.String(), half.String()}, Example: st.String()}}
+}
+
+// movedAwayAsked asks whether "six inches away from the left post" is where it goes, or how far it is moved.
+func movedAwayAsked(a Act, st solver.Statement) Reading {
+	at := a.At
+	moved := st
+	moved.Op = solver.Plus
+	return Reading{Ask: &solver.Question{At: &at, Text: "That far from the post, or that much farther?", Choices: []string{st.String(), moved.String()}, Example: st.String()}}
 }

@@ -18,8 +18,8 @@ var openingPhrasings = []phrasing{
 	{ways: "(start|near edge|edge|beginning|nearest edge|near side|first edge|near jamb|where) [of] OPENING [(starts|begins)] (to|from|off|over to) RIGHT [(hand)] [END] POST [(face)]", plain: "distance from the right post to the opening", where: amountNext},
 	{ways: "OPENING (to|from) LEFT [(hand)] [END] POST [(face)]", plain: "distance from the left post to the opening", where: bothHold(phraseStartsClause, amountNext)},
 	{ways: "OPENING (to|from) RIGHT [(hand)] [END] POST [(face)]", plain: "distance from the right post to the opening", where: bothHold(phraseStartsClause, amountNext)},
-	{ways: "(closer|nearer) to LEFT [(hand)] [END] POST", plain: "closer from the left post", where: openingMoved},
-	{ways: "(closer|nearer) to RIGHT [(hand)] [END] POST", plain: "closer from the right post", where: openingMoved},
+	{ways: "(closer|nearer) [to] LEFT [(hand)] [END] POST", plain: "closer from the left post", where: openingMoved},
+	{ways: "(closer|nearer) [to] RIGHT [(hand)] [END] POST", plain: "closer from the right post", where: openingMoved},
 	{ways: tapeHooked + " LEFT [(hand)] [END] POST [(face)] [,] [and] " + tapePulled, plain: "from the left post", where: amountNext},
 	{ways: tapeHooked + " RIGHT [(hand)] [END] POST [(face)] [,] [and] " + tapePulled, plain: "from the right post", where: amountNext},
 	{ways: "[,] [and] (that is|is) where [(that|this)] OPENING [(should|will|would|must|has to|needs to|ought to|is to|wants to|is going to)] [be] (starts|begins|start|begin|starting|beginning|come|comes|go|goes)", plain: "to the opening", where: fromPostTold},
@@ -32,17 +32,25 @@ var openingPhrasings = []phrasing{
 	{ways: leftOpen + " MIDDLE [of WALL] " + openThere, plain: "opening in the middle"},
 	{ways: "(halfway|midway) (along|down|across|through) [WALL]\n(halfway|midway) between [(two|end)] [END] POST", plain: "in the middle", where: saidBeforeOf(openingWords)},
 	{ways: "put RAIL on (both|each|either) (sides|side) of OPENING and (have|put|set|keep|place) (it|that)", plain: "opening"},
-	{ways: "(i|we) had been (planning|thinking|figuring|counting|going) [(on|of)] [(putting|having)] OPENING", plain: "the opening was", where: movedNow},
+	{ways: "(i|we) (had|would) been (planning|thinking|figuring|counting|going) [(on|of)] [(putting|having)] OPENING", plain: "the opening was", where: movedNow},
 	{ways: "but it is (going|moving|moved|to go|to be)", plain: "but now it is", where: saidBeforeOf(wordSet("was were"))},
 	{ways: "(at|on) LEFT [(hand)] end", plain: "on the left side", where: questionEnds},
 	{ways: "(at|on) RIGHT [(hand)] end", plain: "on the right side", where: questionEnds},
 	{ways: "(big|wide) as (you|we|i|it|they) [(possibly|ever)] (can|could|may|will go|gets)", plain: "as big as you can", where: notAfterAs},
-	{ways: "the more OPENING [(i|we|you|they)] [(can|could)] (get|give us|give me|have|make|fit|there is) [,] the (better|merrier|happier)\nthe (wider|bigger|broader) OPENING [is] [,] the (better|merrier)", plain: "largest opening"},
+	{ways: "the more OPENING [(i|we|you|they)] [(can|could)] [(get|give us|give me|have|make|fit|there is)] [,] the (better|merrier|happier)\nthe (wider|bigger|broader) OPENING [is] [,] the (better|merrier)", plain: "largest opening"},
 	{ways: "[(so|just|please)] (give|get) (us|me) the (maximum|max|most|biggest|widest|largest) [(you|we) (can|have)] [(possible|there is)]", where: bothHold(saidBeforeOf(openingWords), phraseStartsClause)},
 	{ways: "[please] do not (be|get) [(too|so)] (stingy|mean|cheap|tight|sparing|shy|timid|modest) (with|on|about) [(that|this)] OPENING", plain: "opening"},
 	{ways: "as much OPENING as [(will fit|fits|you can|we can|i can|possible|you can get|we can get|there is room for|can be had|you can manage|you can give us|you can give me|can fit|goes|we can have|it will take|the wall allows)]", plain: "largest opening"},
 	{ways: ", [(the|our|my|that)] (gate|door|ramp|stroller) [is] too (short|narrow|wide|small|big|skinny)", where: phraseEndsLine},
-	{ways: "(steal|stole|pinch|pinched|rob|robbed|borrow|borrowed|nick|nicked|swipe|grab|grabbed)", plain: "take", where: amountThenFrom},
+	{ways: "(steal|pinch|rob|borrow|nick|swipe|grab|stealing|borrowing)", plain: "take", where: amountThenFrom},
+	{ways: "(stole|pinched|robbed|borrowed|nicked|swiped|grabbed)", plain: "took", where: amountThenFrom},
+	{ways: "(closer|nearer) [to] LEFT [(hand)] [END] POST by", plain: "closer from the left post by", where: openingNearerBy},
+	{ways: "(closer|nearer) [to] RIGHT [(hand)] [END] POST by", plain: "closer from the right post by", where: openingNearerBy},
+	{ways: "(widen|open up|stretch|broaden) OPENING as (far|much|wide) as (you can|we can|it goes|it will go|possible|it can go|you possibly can|the wall allows|there is room)", plain: "largest opening"},
+	{ways: "over", where: movedOver},
+	{ways: "from", plain: "off", where: takenFrom},
+	{ways: "(in place of|in lieu of|in the place of)", plain: "instead of"},
+	{ways: "(i|we) (was|were) (planning|thinking|figuring|considering) [(on|of)] [(putting|having)] OPENING", plain: "the opening was", where: movedNow},
 }
 
 const (
@@ -148,4 +156,53 @@ func exactlyNext(_, after []atom) bool {
 	}
 	_, next, ok := (reader{after}).length(0)
 	return ok && next < len(after) && (after[next].text == "exactly" || after[next].text == "precisely" || standAt(after, next, "to", "be"))
+}
+
+// movedNoOpening: "move the post two inches closer to the left post"; what is said of the opening is told from that post.
+func movedNoOpening(before, after []atom) bool {
+	return endsInLength(before, after) && !openingNamed(before)
+}
+
+// openingNearerBy: "move the doorway closer to the left post by 6".
+func openingNearerBy(before, after []atom) bool {
+	return openingNamed(before) && startsLength(reader{after}, 0)
+}
+
+var movingVerbs = wordSet("push slide move shift scoot nudge bring scooch slid pushed moved shifted scooted nudged pushing moving sliding shifting")
+
+// movedOver: "push the walkthrough over a foot to the right".
+func movedOver(before, after []atom) bool {
+	_, next, ok := (reader{after}).length(0)
+	if !ok || next >= len(after) || after[next].text != "to" && after[next].text != "toward" && after[next].text != "towards" {
+		return false
+	}
+	for _, a := range before {
+		if movingVerbs[a.text] {
+			return openingNamed(before)
+		}
+	}
+	return false
+}
+
+var takingVerbs = wordSet("take took cut shave shaved trim trimmed taking")
+
+// takenFrom: "take four inches from the doorway".
+func takenFrom(before, after []atom) bool {
+	key, next := partKey(after, skipArticle(after, 0))
+	switch key {
+	case "opening", "gap", "wall", "bay":
+	default:
+		return false
+	}
+	if !endsPart(after, next) {
+		return false
+	}
+	for k := 1; k <= 7 && k < len(before); k++ {
+		i := len(before) - k
+		if takingVerbs[before[i].text] {
+			_, end, ok := (reader{before}).length(i + 1)
+			return ok && end == len(before)
+		}
+	}
+	return false
 }

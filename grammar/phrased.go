@@ -57,6 +57,11 @@ func phrased(atoms []atom) []atom {
 			}
 			if words := turn(p.plain); len(words) > 0 {
 				atoms = reworded(atoms, i, f.next, words...)
+				for k := range words {
+					if _, number := atoi(words[k]); number {
+						atoms[i+k].kind = aDigits
+					}
+				}
 				i += len(words) - 1
 			} else {
 				atoms = cutOut(atoms, i, f.next)

@@ -86,8 +86,8 @@ var postTurns = []wayTurn{
 	{plain: "on the far side", where: fallsBefore, ways: "on EARTH side [of WALL]"},
 	{plain: "from", where: pointFollows, ways: "(distance|length|measurement|run|space) from"},
 	{plain: "the drop", where: isFollows, ways: "drop"},
-	{plain: "to the left", where: endsInLength, ways: "(nearer|closer) [to] [the] LEFT [END] [POST]"},
-	{plain: "to the right", where: endsInLength, ways: "(nearer|closer) [to] [the] RIGHT [END] [POST]"},
+	{plain: "to the left", where: movedNoOpening, ways: "(nearer|closer) [to] [the] LEFT [END] [POST]"},
+	{plain: "to the right", where: movedNoOpening, ways: "(nearer|closer) [to] [the] RIGHT [END] [POST]"},
 }
 
 // saidBeforeIt: "never mind what I said for bay 1".

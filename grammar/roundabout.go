@@ -147,6 +147,9 @@ func hasNoNeed(atoms []atom) []atom {
 		if i > 0 && (atoms[i-1].text == "why" || atoms[i-1].text == "how") || next < len(atoms) && atoms[next].text == "?" {
 			continue
 		}
+		if i == 1 && (atoms[0].text == "we" || atoms[0].text == "i") {
+			return reworded(atoms, 0, j, "no") // "we don't need an opening"
+		}
 		return reworded(atoms, i, j, "gets", "no")
 	}
 	return atoms

@@ -23,6 +23,9 @@ func wasAndNow(atoms []atom) []atom {
 			}
 			out := append([]atom{}, atoms[:old]...)
 			out[w].text = "is"
+			if p := old - 1; side && atoms[old].text != atoms[fresh].text && p > 0 && atoms[p].text == "the" && atoms[p-1].text == "on" && (atoms[fresh].text == "middle" || strings.HasPrefix(atoms[fresh].text, "cent")) {
+				out[p-1].text = "in"
+			}
 			out = append(out, atoms[fresh:freshEnd]...)
 			out = append(out, atoms[oldEnd:j]...)
 			if freshEnd < len(atoms) && atoms[freshEnd].text == "now" {
