@@ -33,6 +33,7 @@ func (l *lexing) bind() {
 	l.hesitations()
 	l.topOfWall()
 	l.howMuch()
+	l.statedSo()
 	l.hundredsAgain()
 	l.rethink()
 	l.noneOf()

@@ -1,5 +1,7 @@
 package grammar
 
+import "strings"
+
 // hedges are words before a figure that tells how much a vague word is: "a hair wider, maybe an eighth".
 var hedges = wordSet("maybe perhaps probably roughly around like")
 
@@ -40,4 +42,20 @@ func changesSize(t *token) bool {
 // hedge reports whether a word only makes a figure less sure.
 func hedge(t *token) bool {
 	return t.kind == kAbout || t.kind == kUnknown && hedges[t.text] || t.kind == kHead && t.text == "say" || t.kind == kFill
+}
+
+// statedSo leaves out an "actually" between a part, its verb and its figure: "the gap is actually 2" corrects nothing that was said in
+// the same breath.
+func (l *lexing) statedSo() {
+	for i := 1; i+1 < len(l.tokens); i++ {
+		t, part, next := &l.tokens[i], &l.tokens[i-1], &l.tokens[i+1]
+		if t.kind != kFix || t.text != "actually" || part.kind != kPart && part.kind != kQuest && part.kind != kLoc && part.kind != kDim || next.kind != kNum && next.kind != kSize && next.kind != kMeasured && next.kind != kRel && next.kind != kAbout {
+			continue
+		}
+		if !toBe[lastWord(t.before)] && !toBe[firstWord(next.before)] && next.kind != kMeasured {
+			continue
+		}
+		next.before = strings.TrimSpace(t.before + " " + next.before)
+		l.tokens = append(l.tokens[:i], l.tokens[i+1:]...)
+	}
 }

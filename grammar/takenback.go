@@ -21,6 +21,12 @@ type takingBack struct {
 	talked bool   // a clause that only talks was left out
 	owed   bool   // a topic was named, and nothing came of it yet
 	label  []atom // the words that only named the topic
+	lost   bool   // a topic was named with a figure, and nothing came of it
+}
+
+// leaveTopic goes on from a topic that nothing came of. What was named with a figure may have been a wish of its own.
+func (t *takingBack) leaveTopic() {
+	t.lost = t.lost || t.owed && hasFigures(t.label)
 }
 
 // readTakenBack reads a line of which at least one clause takes something back, or gives an order that fills it. With only, it reads
@@ -35,7 +41,7 @@ func readTakenBack(atoms []atom, c Context, only bool) (Reading, bool) {
 			t.rest = append(t.rest, part...)
 		}
 	}
-	if !t.readRest() || t.owed || !t.found && !(t.talked && onlyOrders(t.acts)) {
+	if !t.readRest() || t.owed || t.lost || !t.found && !(t.talked && onlyOrders(t.acts)) {
 		return Reading{}, false
 	}
 	r := airing(together(Reading{Acts: once(t.acts)}, atoms), atoms)
@@ -223,6 +229,7 @@ func (t *takingBack) take(part []atom) bool {
 	for _, name := range []func([]atom) ([]atom, bool){beforeTopicEnd, behindCarer, behindRegret, deniedLimit, onlySettled} {
 		if what, ok := name(w); ok {
 			if a, ok := t.object(what); ok && t.readRest() {
+				t.leaveTopic()
 				t.topic, t.owed = &a, true
 				if len(a.Statements) > 0 && (noLonger(w) || liftedNow(w)) {
 					t.acts, t.found, t.owed = append(t.acts, a), true, false // "you don't have to hold the bays under eight feet any more"
@@ -266,6 +273,7 @@ func (t *takingBack) plan(w []atom) bool {
 	if !ok || !t.readRest() {
 		return false
 	}
+	t.leaveTopic()
 	if topic {
 		t.topic, t.owed = &a, true
 		return true
@@ -282,6 +290,7 @@ func (t *takingBack) order(key string) bool {
 	if !t.readRest() {
 		return false
 	}
+	t.leaveTopic()
 	t.acts, t.found, t.owed = append(t.acts, Act{Kind: ActKind(key)}), true, false
 	return true
 }
@@ -295,7 +304,7 @@ func (t *takingBack) forget(what []atom) bool {
 		return ok
 	}
 	a, ok := t.object(what)
-	if !ok || !t.readRest() {
+	if !ok || len(a.Statements) == 0 && movesTo(what) || !t.readRest() {
 		return false
 	}
 	t.acts, t.found, t.topic = append(t.acts, a), true, &a
@@ -303,6 +312,16 @@ func (t *takingBack) forget(what []atom) bool {
 		t.c.Subject = a.Name
 	}
 	return true
+}
+
+// movesTo reports whether words end in a figure that something is brought to: "lift | the wall to 50".
+func movesTo(what []atom) bool {
+	for i := range what {
+		if (what[i].text == "to" || what[i].text == "at" || what[i].text == "by") && hasFigures(what[i+1:]) {
+			return true
+		}
+	}
+	return false
 }
 
 // readRest reads the clauses that say something else. What only talks is left out.
@@ -329,6 +348,7 @@ func (t *takingBack) readRest() bool {
 	}
 	r := readAtoms(kept, t.c)
 	if r.Ask != nil {
+		t.rest = rest // it must not be lost
 		return false
 	}
 	t.acts = append(t.acts, r.Acts...)
