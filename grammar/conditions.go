@@ -25,7 +25,7 @@ func (g *grouping) conditions() {
 			list = g.s.groups
 		case a.force == WhatIf && b.force == WhatIf && !hasValue(b.items) && named(b.items):
 			b.force = Ask // "if I drop a rail, what happens to the gap"
-		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && b.head != nil && hasValue(a.items) && (firstWord(b.head.before) == "would" || firstWord(b.head.before) == "could" || firstWord(b.head.before) == "might"):
+		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && b.head != nil && hasValue(a.items) && (firstWord(b.head.before) == "would" || firstWord(b.head.before) == "could" || firstWord(b.head.before) == "might") && !asksPolitely(b.head):
 			a.force = WhatIf // "six rails would leave what gap"
 		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && wishesMost(a.items): // "with the fewest posts possible, where do they go"
 		case a.force == State && a.cmd == "" && a.head == nil && b.force == Ask && supposes(a.items) && (hasValue(a.items) || a.items[0].kind == kNot):
@@ -157,4 +157,22 @@ func wishesMost(list []item) bool {
 	return !hasFigure(list) && slices.ContainsFunc(list, func(it item) bool {
 		return !it.value() && it.kind == kBest && it.key() != "largest" && it.key() != "smallest"
 	})
+}
+
+// asksPolitely reports whether a question is a request in its words: "…, could you give me the layout" tries nothing.
+func asksPolitely(head *token) bool {
+	f := strings.Fields(head.before)
+	if len(f) < 2 {
+		return false
+	}
+	switch f[1] {
+	case "you", "anyone", "anybody", "someone", "somebody":
+		return true
+	case "i", "we":
+		switch firstWord(head.text) {
+		case "have", "ask", "see", "get", "trouble", "bother", "look", "hear", "know":
+			return true
+		}
+	}
+	return false
 }

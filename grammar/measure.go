@@ -200,7 +200,7 @@ func (r reader) lumberLength(a amount, i int) (amount, int, bool) {
 	if r.word(j) == "'" && r.glued(j) {
 		j++
 	}
-	if r.glued(i) && r.word(j) == "s" && r.glued(j) && !a.frac && exact.Int(3).Less(a.val) {
+	if r.glued(i) && r.word(j) == "s" && r.glued(j) && !a.frac && exact.Int(3).Less(a.val) && a.val.Less(exact.Int(41)) {
 		a.val, a.unit, a.footer, a.per = a.val.Mul(exact.Int(12)), feet, true, exact.Int(12)
 		return a, j + 1, true
 	}

@@ -60,6 +60,8 @@ var swaps = []swap{
 	{said: turn("drop my"), plain: turn("forget my"), where: limitNext},
 	{said: turn("never mind"), plain: turn("forget"), where: limitSoon},
 	{said: turn("bays"), plain: turn("bay"), where: widened},
+	{said: turn("and call it"), plain: turn("and save it as"), where: nameToEnd},
+	{said: turn("then call it"), plain: turn("then save it as"), where: nameToEnd},
 }
 
 // turn is a turn of phrase word by word.
@@ -77,6 +79,7 @@ func swapped(atoms []atom) []atom {
 			for k, w := range s.plain {
 				a := out[i+min(k, len(s.said)-1)]
 				a.text, a.kind = w, aWord
+				a.glued = a.glued && k < len(s.said)
 				made = append(made, a)
 			}
 			made[len(made)-1].end = out[i+len(s.said)-1].end
@@ -209,4 +212,23 @@ func oncePart(in []token) []token {
 		}
 	}
 	return in
+}
+
+// noNames are words behind a "call it" that name no plan.
+var noNames = wordSet("a an about around roughly good done even quits off day night that it so what whatever enough settled square plumb level fair fine ok okay say like more less or at not no nothing metric inches")
+
+// nameToEnd: "gap 3, and call it porch". What follows is a name, up to the end of the line.
+func nameToEnd(before, after []atom) bool {
+	for len(after) > 0 && after[len(after)-1].kind == aSign {
+		after = after[:len(after)-1]
+	}
+	if len(before) == 0 || len(after) == 0 || len(after) > 3 {
+		return false
+	}
+	for i, a := range after {
+		if a.kind != aWord || noNames[a.text] || spelledNumber(a.text) && i == 0 || namesPart(after, i) && i == 0 {
+			return false
+		}
+	}
+	return true
 }

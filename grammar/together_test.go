@@ -69,3 +69,28 @@ func TestSentencesKeepTheirOwn(t *testing.T) {
 		require.Equal(t, want, Normal(r.Acts), line)
 	}
 }
+
+// No statement is lost or tried because of what stands beside it.
+func TestStatementsStandBesideOthers(t *testing.T) {
+	for line, want := range map[string]string{
+		"wall 43 tall, my boards are actually 5 3/8 wide":      "wall height = 43 in; rail face = 5-3/8 in",
+		"six rails, gap is actually 2-1/2":                     "rails = 6; gap = 2-1/2 in",
+		"wall 43 tall, gap 3, actually 2":                      "wall height = 43 in; gap = 2 in",
+		"rail face 5-7/16, and could you give me the layout":   "rail face = 5-7/16 in; ask layout",
+		"six rails, and could I have a sketch of it":           "rails = 6; ask drawing",
+		"six rails would leave what gap":                       "what if rails = 6; ask gap",
+		"gap 3, and call it porch":                             "gap = 3 in; save porch",
+		"six rails, and call it six":                           "rails = 6",
+		"the saw takes 3 mm per cut, and the plan has 6 rails": "kerf = 3 mm; check rails = 6",
+	} {
+		r := Read(line, Context{})
+		require.Nil(t, r.Ask, line)
+		require.Equal(t, want, Normal(r.Acts), line)
+	}
+	for _, line := range []string{"kerf of 0.125, and the reading on rail 3 in bay 1 was bad, throw it away", "brkt ears 5/8, and can you scratch that last change, then tell me the gap",
+		"lift the wall to 50, and bay one, what's its width", "the smallest mark on my tape is 1 mm, and clear the opening to 36"} {
+		for _, a := range Read(line, Context{}).Acts {
+			require.False(t, a.Kind == Forget || a.Kind == Undo, line)
+		}
+	}
+}
