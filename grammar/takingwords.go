@@ -61,7 +61,7 @@ const takenWords = `forgotten dropped scrapped scratched removed deleted cleared
 // particles end a verb that stands round what is taken back: "throw the gap away", "take it off the list".
 var particles = []entry{
 	{kind: kFill, key: "particle", ways: `
-		(away|out|off|back|down|go|be|aside|alone) [(again|completely|entirely|altogether|for (now|good|me|us)|now|please|then|of (it|that|this|there|here|the (way|plan|list|picture|reckoning|book|books|job|record|wall|layout)))]
+		(away|out|off|back|down|go|be|aside) [(again|completely|entirely|altogether|for (now|good|me|us)|now|please|then|of (it|that|this|there|here|the (way|plan|list|picture|reckoning|book|books|job|record|wall|layout)))]
 		[back] (off|from|out of|on) [(the|my|our|your)] (list|record|records|books|plan|table|wall|slate|sheet|notes|layout|file|job|picture|board|page)
 		(again|completely|entirely|altogether|for (now|good)|any more|anymore|any longer|after all|this time|as well|too)`},
 }
