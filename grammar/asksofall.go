@@ -9,10 +9,12 @@ var asksOfAll = []entry{
 		(what|which) (numbers|figures|dimensions|measurements) (do|did|have) (you|we|i) (get|got|have|come up with|end up with|arrive at)
 		(see|have|hear|show|give|read) [ME] [(the|all the|your)] (final|finished|complete|end|whole) (layout|result|answer|outcome|numbers|arrangement|design|wall)
 		(what|where) (that|it|this|all that|all this) (put|puts) ME
+		what is [the] (verdict|upshot|bottom line on (it|this|the layout)|word on (it|this|the layout|the wall))
 		(lay|set) (it|that|everything|wall|the whole thing) (out|down) for (ME|PERSON) [(one more time|once more|again|once again)]`},
 	{kind: kQuest, key: "options", loose: true, ways: `
 		(look|looking) at (which|what) (arrangements|layouts|combinations|counts|solutions|setups|designs|options|possibilities) [(are|is|would be|might be)] [(possible|available|there|allowed|feasible|open)]
 		(which|what) (arrangements|layouts|combinations|solutions|setups|designs|counts|numbers|ways) (are|is|would be|might be|could be) (possible|available|allowed|feasible|open|on the table|in play)
+		(which|what) (combos|combinations|setups|mixes) [(are|is|would|could|will|do)] [(on the table|possible|work|fit|go|in play|available|there)]
 		(lay out|run through|go over|go through|walk ME through|take ME through) [(the|all the|my|our|all my)] (options|choices|possibilities|alternatives)
 		(what|which) (options|choices|possibilities|alternatives) (are|is|have) [(there|i|we|open|left|still)] (open|left|on the table|available|going|remaining) [(to)] [ME]
 		(how much|what) (choice|freedom|leeway|latitude|wiggle room|elbow room) (have|do|is) (i|we|there) [got] [have]`},
@@ -58,6 +60,9 @@ var asksOfAll = []entry{
 	{kind: kQuest, key: "cautions", loose: true, ways: `
 		(what|anything|something) [(here|about this|about it|about (this|the) (wall|layout|job|plan|design)|in (this|the) (wall|layout|job|plan|design)|with (this|the) (wall|layout|job|plan|design))] [(that|which|is)] (likely|liable|apt|bound|going|gonna|might|could|may|would|will|can|ought to|should) [to] (trip|catch|bite|sink|burn|worry|concern|bother|alarm|scare|surprise|hurt|haunt|sting) ME [(up|out|over|here|on this|about)] [(here)]
 		(what|anything|something) [(here|about this|about it|about (this|the) (wall|layout|job|plan|design)|in (this|the) (wall|layout|job|plan|design)|with (this|the) (wall|layout|job|plan|design))] [(that|which|is)] [(might|could|may|would|will|can|ought to|should|to)] [(make|get|have|cause)] ME (nervous|worried|uneasy|anxious|careful|wary|worry|pause|in trouble|sweat|concern)
+		what (should|must|do|ought) (i|we|he|she|they) [to] (keep|have) [(my|our|an|his|her|their|the)] (eye|eyes) on
+		(keep|keeping|have) (my|our|his|her|their) (eye|eyes) on
+		any (red flags|gotchas|warnings|worries|snags|trouble spots|pitfalls|surprises) [(here|with (this|it)|in (this|it)|on (this|it)|before (i|we) (start|begin|cut|build|drill|buy|order))]
 		what (is|are) (likely|liable|apt|bound|most likely) to (go wrong|trip ME up|bite ME|catch ME out|be a problem|give ME trouble|cause trouble|fail|bite)
 		(any|what|which|are there|is there) (points|point|thing|things|spots|places|items|item|details|parts|weak spots|trouble spots) [(that|which|where|for)] (inspector|building inspector|code|boss|PERSON) (might|could|would|may|will|can|should) (pick|object|balk|complain|fail|flag|question|fuss|grumble|call|raise|trip|frown|ding|catch|find) [(on|at|to|about|up|out|me|us|over|with|it|fault)] [(fault)]
 		(any|what|which) (points|point|thing|things|spots|places|items|details|parts) [(that|which|where|for)] [(i|we)] (should|need|must|ought|have) [to] (watch|mind|careful|wary|double check|look out|look at|keep an eye)  [(for|on|of|with|out|about)]`},
@@ -76,9 +81,14 @@ var asksOfAll = []entry{
 		what (questions|sort of questions|kind of questions|words|commands|things) (can|do|will|could|would) (you|i|we|it) (take|answer|understand|know|ask|use|give|handle|hear|follow|type|say)`},
 	{kind: kCmd, key: "help with", loose: true, ways: `
 		[(what is|what would be|what are|is there)] [the|a] (right|best|proper|correct|good|easiest|usual|clearest) (way|ways|words|wording|manner|phrase|form) (to|of|for|in which to) (tell|telling|ask|asking|say|saying|put|putting|give|giving|describe|describing|state|stating|enter|entering|set|setting|word|wording|phrase|phrasing|talk|talking) [(you|it|to you)] [(for|about|in|to)]
+		what (is|are|would be) (word|words|name|names|term|expression) (for|to use for|you use for|you want for)
+		how (do|would|should) (you|it) (want|like|need|expect) [(me to|to be)] (put|told|given|say|tell|give|enter|word|write|hear|type)
 		how (would|do|should|can|could|might) (i|we|one) (put|phrase|word|say|tell|express|state|describe|ask|explain|give) [(it|that|this)] [(to)] [(you)] [,] [(if|when|that|in case)] (i|we) (want|need|have|am after|would like|wish|wanted|needed|care about) [(to (have|set|get|say))] [(a|an|the)] [(certain|particular|specific|given|exact|different|set|special)]
 		what [(all|else|things|words)] (are|is|can|could|do|would|will) (you|it) [(able|be able|ready)] [to] (understand|hear|know|take|handle|make sense of|follow) [(about|on|of|for|regarding|concerning|when it comes to)]
 		(what|how) [(all|else|things)] (can|could|may|might|should|do) (i|we|one) (ask|say|tell|tell you|ask you|say to you|put in|enter|change|set|ask for) (about|on|of|regarding|concerning|for|when it comes to|as to)`},
+	{kind: kCmd, key: "show it all", loose: true, ways: `
+		(spell|write|lay|set|print|work|put) [(it|the|your|all the|the whole)] [out] (arithmetic|math|maths|sum|sums|working|workings|calculation|calculations|derivation|reckoning|figuring) [out] [(,)] [(every|each|all|line by line|step by step|in full)] [(line|step|bit|lines|steps)]
+		[(i want|i need|give ME|show ME|let us have|let us see|let me see)] (every|each) (single|last|) (line|step|bit|scrap) of [(the|your)] (arithmetic|math|maths|sum|sums|working|workings|calculation|reckoning|figuring)`},
 	{kind: kTeachHead, key: "teach", loose: true, ways: `
 		(go|work|run|walk|step|talk|take it) (through|over) [(the)] (calculation|math|maths|arithmetic|reckoning|figuring|sum|sums|working) (of|for|behind|on)
 		(take|lead|guide|bring) (ME|PERSON) by the hand through

@@ -9,7 +9,7 @@ import (
 // Some ways to ask are set to the plain one before a line is read.
 
 // asksPlain are the steps, each of which knows one of them.
-var asksPlain = []func([]atom) []atom{theirSpacing, helpBehind, whyWouldItBeWrong, goThroughWith, bracketsAllow, inThatOrder, comesOutHow, thatIsALot, tellSomeoneWhy, ifSoWhy}
+var asksPlain = []func([]atom) []atom{theirSpacing, helpBehind, whyWouldItBeWrong, goThroughWith, keptFromBeing, tellWhom, bracketsAllow, inThatOrder, comesOutHow, thatIsALot, tellSomeoneWhy, ifSoWhy}
 
 // askedPlainly sets ways to ask to the plain ones.
 func askedPlainly(atoms []atom) []atom {
@@ -309,4 +309,61 @@ func comesOutHow(atoms []atom) []atom {
 // allOfThem reports whether words before a part take in all of it: "all my pieces".
 func allOfThem(before string) bool {
 	return slices.ContainsFunc(turn(before), func(w string) bool { return w == "all" || w == "every" || w == "each" || w == "both" })
+}
+
+// keepers are verbs of keeping a thing from being so.
+var keepers = wordSet("keeping keeps stopping stops preventing prevents holding barring")
+
+// keptFromBeing sets "what's keeping the opening from being 40" to "why not the opening 40".
+func keptFromBeing(atoms []atom) []atom {
+	led, _ := pastLead(atoms)
+	i := len(atoms) - len(led)
+	if i+6 >= len(atoms) || atoms[i].text != "what" {
+		return atoms
+	}
+	j := i + 1
+	for j < len(atoms) && (atoms[j].text == "is" || atoms[j].text == "'s" || atoms[j].text == "would" || atoms[j].text == "be") {
+		j++
+	}
+	if !keepers[atoms[j].text] {
+		return atoms
+	}
+	part := skipArticle(atoms, j+1)
+	key, next := partKey(atoms, part)
+	if key == "" || !standAt(atoms, next, "from") || next+2 >= len(atoms) || !beings[atoms[next+1].text] {
+		return atoms
+	}
+	return slices.Concat(reworded(atoms, i, j+1, "why", "not")[:i+2:i+2], atoms[part:next], atoms[next+2:])
+}
+
+var beings = wordSet("being going getting reaching coming running measuring")
+
+// tellVerbs are verbs of telling and showing somebody something.
+var tellVerbs = wordSet("show tell give read send hand let")
+
+// tellWhom sets "let the missus see a picture", "give my brother the cut list" to "let me see", "give me": who is told does not matter.
+func tellWhom(atoms []atom) []atom {
+	led, _ := pastLead(atoms)
+	i := len(atoms) - len(led)
+	if i < len(atoms) && atoms[i].text == "please" {
+		i++
+	}
+	if i+3 >= len(atoms) || !tellVerbs[atoms[i].text] || !owned[atoms[i+1].text] && atoms[i+1].text != "the" || !isPerson(atoms[i+2].text) || atoms[i+3].kind != aWord {
+		return atoms
+	}
+	if atoms[i].text == "let" && atoms[i+3].text != "see" && atoms[i+3].text != "have" && atoms[i+3].text != "know" && atoms[i+3].text != "hear" {
+		return atoms
+	}
+	if atoms[i].text == "give" && (atoms[i+3].text == "a" || atoms[i+3].text == "an" || atoms[i+3].text == "some") {
+		return atoms // "give my neighbor a wider opening"
+	}
+	for _, a := range atoms[i+3:] {
+		if withheld[a.text] || a.text == "room" || a.text == "space" {
+			return atoms
+		}
+		if a.kind == aDigits || a.kind == aVulgar || spelledNumber(a.text) || a.text == "to" || a.text == "that" || a.text == "'s" {
+			return atoms
+		}
+	}
+	return reworded(atoms, i+1, i+3, "me")
 }

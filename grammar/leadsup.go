@@ -11,12 +11,16 @@ import (
 // nothing. A thing that it names may be what the question means by "it".
 
 // questionOpeners are words that open a question behind a sign.
-var questionOpeners = wordSet("what which where whereabouts how why")
+var (
+	questionOpeners = wordSet("what which where whereabouts how why")
+	mayAsk          = wordSet("any anything is are can could do does will would show give tell read let")
+)
 
 // wishesOrBids are words by which what leads up to a question wishes, orders or bounds something.
 var wishesOrBids = wordSet(`
 	want wants wanted need needs prefer prefers like likes would should must shall let please make keep set put use add have has no not never without nor neither none nothing nobody only just
 	more less fewer bigger smaller tighter wider narrower taller shorter higher lower longer closer twice half double same equal even most least instead either or than
+	lost losing gained moving moved moves adding added skip skips skipping skipped switch switches switched switching widening widened narrowing narrowed raising raised lowering lowered cutting shifting shifted
 	change changed swap swapped drop dropped lose remove forget cancel undo scratch
 `)
 
@@ -33,7 +37,7 @@ func upToQuestion(atoms []atom) int {
 		for j+1 < len(atoms) && joints[atoms[j].text] {
 			j++
 		}
-		if questionOpeners[atoms[j].text] || (atoms[j].text == "he" || atoms[j].text == "she" || atoms[j].text == "they") && j+2 < len(atoms) && asksFor[atoms[j+1].text] {
+		if questionOpeners[atoms[j].text] || mayAsk[atoms[j].text] || (atoms[j].text == "he" || atoms[j].text == "she" || atoms[j].text == "they") && j+2 < len(atoms) && asksFor[atoms[j+1].text] {
 			return j
 		}
 	}
@@ -46,6 +50,7 @@ func onlyTells(part []atom, c Context, reason bool) bool {
 	for i, a := range part {
 		switch {
 		case a.kind == aSign && a.text != "?" && a.text != `"`:
+		case i+1 < len(part) && clockWords[part[i+1].text], clockWords[a.text]:
 		case a.kind != aWord:
 			return false
 		case turning[a.text]:
@@ -60,18 +65,45 @@ func onlyTells(part []atom, c Context, reason bool) bool {
 			words++
 		}
 	}
-	return words > 2 && tellsOnly(lex(part, c), reason)
+	return words > 2 && tellsOnly(lex(part, c), reason) && (reason || ofOthers(part))
 }
+
+// ofOthers reports whether a clause tells of somebody who does something, or of nothing of the wall: what the wall itself does, and what
+// we do to it, may be meant to be set ("the doorway swaps sides", "we skip the stiffeners").
+func ofOthers(part []atom) bool {
+	led, _ := pastLead(part)
+	i := len(part) - len(led)
+	for i < len(part) && (joints[part[i].text] || vocab().articles[part[i].text]) {
+		i++
+	}
+	if i+1 >= len(part) {
+		return false
+	}
+	if speakers[part[i].text] {
+		return auxiliary[part[i+1].text] || part[i+1].text == "am" || part[i+1].text[0] == '\'' || !slices.ContainsFunc(part, func(a atom) bool { return namesPart([]atom{a}, 0) })
+	}
+	key, _ := partKey(part, i)
+	return key == "" || key == "kerf" || key == "tape" || key == "through"
+}
+
+// clockWords measure time: "in ten minutes".
+var clockWords = wordSet("minute minutes min hour hours oclock week weeks day days am pm")
 
 // bidding are words that bid something even where a reason is asked for after them.
 var bidding = wordSet("want wants wanted need needs prefer prefers should must shall let please make set put use add change swap drop remove forget cancel undo scratch no none never without")
 
 // tellsOnly reports whether tokens hold nothing that could be set, ordered or tried.
 func tellsOnly(list []token, reason bool) bool {
-	unknown := false
+	unknown, wall := false, false
 	for i := range list {
 		switch t := &list[i]; t.kind {
-		case kNum, kSize, kGoal, kBest, kCmd, kUnits, kChange, kLim, kMore, kFactor, kName, kFix, kSame, kTheirs:
+		case kPart, kLoc, kDim, kSide, kItem, kQuest:
+			wall = wall || t.key() != "kerf" && t.key() != "tape" && t.key() != "through" && t.key() != "beyond"
+		case kNum:
+			if i+1 == len(list) || !clockWords[list[i+1].text] {
+				return false
+			}
+		case kFixed, kSize, kGoal, kBest, kCmd, kUnits, kChange, kLim, kMore, kFactor, kName, kFix, kSame, kTheirs:
 			if t.kind == kTheirs || t.kind == kCmd && i == 0 && reason {
 				break
 			}
@@ -85,13 +117,16 @@ func tellsOnly(list []token, reason bool) bool {
 				return false
 			}
 		case kUnknown:
+			if clockWords[t.text] {
+				break
+			}
 			if words().numberish(t.text) || !isPerson(t.text) && !foreign(t) && !handy[t.text] {
 				return false
 			}
 			unknown = true
 		}
 	}
-	return unknown || reason
+	return unknown || reason || !wall
 }
 
 // handy are words of what one has at hand, which are near to words of the tables.
