@@ -43,7 +43,7 @@ var phraseTurns = []phraseTurn{
 	{"of ", `^WHO (?:was|were|is|has been|have been) (?:assured|guaranteed|informed|told) of`, "he says"},
 	{"that ", `^WHO (?:was|were|is|has been|have been) (?:assured|guaranteed|promised) that`, "he says that"},
 	{"swear", `(swears|swore|swear) (?:up and down|blind|high and low|by all that is holy|to high heaven|on a stack of bibles)`, "$1"},
-	{"compare", `([a-z0-9/.] ?[,;.:]?(?: please)?) compare(?: (?:that|it|them|those|the two))?(?: (?:with|to|against) (?:ours|mine|yours|the layout|our layout|what we have|what you have|what you get))?(?: please)?TAIL`, "$1 , is that right ?"},
+	{"compare", `((?:.* )?(?:says|say|said|shows|show|has|have|claims|thinks|figures|reads|lists|quoted|quotes) .*?[,;.:]?(?: please)?) compare(?: (?:that|it|them|those|the two))?(?: (?:with|to|against) (?:ours|mine|yours|the layout|our layout|what we have|what you have|what you get))?(?: please)?TAIL`, "$1 , is that right ?"},
 	{", ", `(^(?:[^ ]+ ){4,}), (?:is|are|was|were) (?:it|they)(?: [?.])?$`, "$1 , is that right ?"},
 	{"scri", `((?:scribbled|scribbles) (?:[a-z0-9/.-]+ ){1,8})on (?:the|a|my|our|that) (?:post|wall|slab|board|floor|stud|beam|lid|door|window|doorframe) (for|as)`, "$1 $2"},
 	{"wrote", `((?:wrote|written|chalked|scrawled|jotted|penciled|pencilled) (?:[a-z0-9/.-]+ ){1,8})on (?:the|a|my|our|that) (?:post|wall|slab|board|floor|stud|beam|lid|door|window|doorframe) (for|as)`, "$1 $2"},
