@@ -1,5 +1,7 @@
 package grammar
 
+import "slices"
+
 // admitting are verbs of what an opening is for, and obliging the words before them.
 var (
 	admitting = wordSet("admit fit take let allow pass handle accommodate clear swallow hold accept suit serve welcome fits takes admits lets allows passes clears")
@@ -9,6 +11,9 @@ var (
 // admits leaves out whom or what an opening is to let through: "the entrance has to fit a wheelchair, so 38 inches" is an entrance of
 // 38 inches, whatever was spoken of before.
 func admits(atoms []atom) []atom {
+	if !slices.ContainsFunc(atoms, func(a atom) bool { return admitting[a.text] }) {
+		return atoms
+	}
 	for i := 0; i+4 < len(atoms); i++ {
 		if !vocab().articles[atoms[i].text] && !owned[atoms[i].text] {
 			continue

@@ -142,6 +142,12 @@ func readLed(atoms []atom, c Context) (Reading, []atom) {
 			return r, agreed // "save this as porch, ok"; "gap 2, ok" asks whether it is
 		}
 	}
+	for _, set := range setPlain {
+		rest = set(rest) // what begins and what ends a line is known only now
+	}
+	if len(rest) == 0 {
+		return readAtoms(atoms, c), atoms
+	}
 	if r := readAtoms(rest, c); r.Ask == nil && !(also && setsStock(r)) {
 		return r, rest
 	}

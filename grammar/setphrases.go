@@ -179,7 +179,7 @@ func (m *phraseMatch) from(parts []phrasePart, i int) (int, bool) {
 			m.caught = m.caught[:n]
 		}
 	}
-	if i < len(m.atoms) && vocab().articles[m.atoms[i].text] && !numericArticle(m.atoms, i, p) {
+	if i+1 < len(m.atoms) && vocab().articles[m.atoms[i].text] && !vocab().articles[m.atoms[i+1].text] && !numericArticle(m.atoms, i, p) {
 		return m.from(parts, i+1)
 	}
 	return i, false
