@@ -136,6 +136,8 @@ var heads = []entry{
 		claimed`},
 	{kind: kTheirs, key: "theirs", ways: "his\nher\ntheir\nPAPER 's\nPERSON 's\n(neighbor|neighbors|neighbour|neighbours|builder|contractor|guy|designer|salesman|yard|inspector|architect|joiner|carpenter) is"},
 	{kind: kHead, key: "state", loose: true, ways: `
+		(i|we) (would like|want|need|wish|would love|would prefer) (you|it) to [(use|make|keep|set|have|get|go with|build it with|do it with|aim for)]
+		(i|we) [(do|must|will|would|have to)] (insist|demand|require|stipulate) [(on|that)]
 		(i|we) (was|were) (hoping|wanting|looking|aiming) to [(have|get|use|build|put|put up|put in|make|go with|see|end up with|leave|keep|set|run|do)]
 		(i|we) (want|wanted|need|prefer|asked for|ask for|would like|would rather|would have|say|said|told you|specified|decided|will have|measured|measure|make|made it|will go with|am going with|are going with|will take) [(it|them|that|those)] [to (be|have)]
 		(mine|ours) (measure|measures|measured|is|are)

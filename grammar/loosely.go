@@ -44,6 +44,8 @@ func withoutLooseWords(atoms []atom, c Context) (left []atom, ok, verb bool) {
 			for k := from; k < to; k++ {
 				drop[k] = true
 			}
+		case at > 0 && at+1 < len(atoms) && (vocab().articles[atoms[at-1].text] || owned[atoms[at-1].text]) && whoeverIs(atoms[at+1].text) && (!strings.HasSuffix(w, "est") || isOf(atoms[at+1].text, vocab().ids["STORE"])):
+			drop[at] = true // "our local store", "the friendly clerk"
 		case at > 1 && tellers[atoms[at-1].text] && atoms[at-2].kind == aWord && namesThing(atoms, at-2) && (strings.HasSuffix(w, "ed") || strings.HasSuffix(w, "ought")):
 			drop[at], drop[at-1] = true, true // "the saw we borrowed"
 		case at > 0 && doers[atoms[at-1].text] && at+1 < len(atoms) && atoms[at+1].kind != aSign:
@@ -58,6 +60,16 @@ func withoutLooseWords(atoms []atom, c Context) (left []atom, ok, verb bool) {
 		}
 	}
 	return left, len(drop) > 0 && len(left) > 0, verb
+}
+
+// whoeverIs reports whether a word names a shop, somebody, or what one stands on, whatever it is like.
+func whoeverIs(w string) bool {
+	for _, class := range []string{"STORE", "SELLER", "PERSON", "ORG", "FLOOR", "EARTH", "PAPER", "LUMBER"} {
+		if isOf(w, vocab().ids[class]) {
+			return true
+		}
+	}
+	return false
 }
 
 // tellers are the subjects of "the saw we borrowed".

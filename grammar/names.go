@@ -316,6 +316,8 @@ func (l *lexing) nameEnd(key string, i int) int {
 			return j
 		case key == "same as" && j > i && (w == "for" || w == "on" || w == "over" || w == "at") && (l.word(j+1) == "this" || l.word(j+1) == "here" || l.word(j+1) == "ours"):
 			return j // "copy the north wall for this one"
+		case j > i && key != "compare" && (w == "before" || w == "because" || w == "while" || w == "until" || w == "when" || w == "since") && (speakers[l.word(j+1)] || otherOnes[l.word(j+1)] || pointing[l.word(j+1)] || owned[l.word(j+1)] || vocab().articles[l.word(j+1)]):
+			return j // "save this as plan b before I change my mind"
 		case key == "same as" && j > i && (w == "but" || w == "except" || w == "only" || w == "with"):
 			return j
 		case (w == "and" || w == "then") && l.commandAt(j+1):

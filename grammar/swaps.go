@@ -48,6 +48,15 @@ var swaps = []swap{
 	{said: turn("how come so"), plain: turn("why so")},
 	{said: turn("how come that many"), plain: turn("why that many")},
 	{said: turn("how come that much"), plain: turn("why that much")},
+	{said: turn("/"), plain: turn("per"), where: moneyPerHundred},
+	{said: turn("scuse me"), plain: turn("excuse me")},
+	{said: turn("exc"), plain: turn("except")},
+	{said: turn("units mm"), plain: turn("work in mm")},
+	{said: turn("units cm"), plain: turn("work in cm")},
+	{said: turn("units metric"), plain: turn("work in metric")},
+	{said: turn("units inches"), plain: turn("work in inches")},
+	{said: turn("units imperial"), plain: turn("work in inches")},
+	{said: turn("units in"), plain: turn("work in inches"), where: unitsOnly},
 	{said: turn("end uprights"), plain: turn("end posts")},
 	{said: turn("corner uprights"), plain: turn("end posts")},
 	{said: turn("in between"), plain: turn("between"), where: figureNext},
@@ -162,7 +171,7 @@ func timesMine(before, after []atom) bool {
 
 // limits are words for a limit, and what may stand between it and its article.
 var (
-	limits      = wordSet("limit limits cap max maximum min minimum ceiling restriction bound")
+	limits      = wordSet("rule requirement condition limit limits cap max maximum min minimum ceiling restriction bound")
 	limitsKinds = wordSet("upper lower top bottom old whole outer hard inch in foot ft")
 )
 
@@ -231,4 +240,22 @@ func nameToEnd(before, after []atom) bool {
 		}
 	}
 	return true
+}
+
+// unitsOnly: "units in, span 144".
+func unitsOnly(_, after []atom) bool {
+	return len(after) == 0 || after[0].kind == aSign && after[0].text != "/"
+}
+
+// moneyPerHundred: "screws 8.50/100".
+func moneyPerHundred(before, after []atom) bool {
+	if len(before) == 0 || len(after) == 0 {
+		return false
+	}
+	_, cents, ok := strings.Cut(lastOf(before, 1), ".")
+	switch after[0].text {
+	case "50", "100", "200", "250", "500", "1000":
+		return ok && len(cents) == 2
+	}
+	return false
 }

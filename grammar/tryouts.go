@@ -22,6 +22,7 @@ var tryouts = []entry{
 		(take|keep|use|do|go with|adopt|accept|run with|stick with|apply|choose|pick|make it|want|like) [the] (last|latest|newest|previous) (thing|one|try|trial|version|idea|attempt|what if|layout|setup|go) [(that)] [(we|you|i)] [(just)] [(tried|showed|did|looked at|tested|had|ran)]
 		(keep|use|adopt|take) what (we|i|you) [just] (tried|tested|had|did|ran|came up with|looked at)`},
 	{kind: kCmd, key: "quit", ways: `
+		(that|this) is (the lot|the whole lot|the works|my lot|us done|me done)
 		(shut|close|turn|switch|power) (it|this|that|her|everything|you|yourself) (down|off|up)
 		close up shop
 		(wrap|pack|call|end) (it|this|things) (up|quits|in|there|here) [for] [(today|the day|now|tonight)]
@@ -39,6 +40,7 @@ var tryouts = []entry{
 		(i|we) (must|have to|got to|need to|better|had better) (go|run|leave|be off|head out|head home|get going|dash|fly|scoot|stop|stop here|be going) [(now|here)]
 		you can (go|close|stop|shut down|turn off) [now]`},
 	{kind: kFill, key: "fill", ways: `
+		before (i|we|it|she|he) (change my mind|change our minds|changes her mind|changes his mind|forget|forgets|lose it|lose track|goes away|get lost|get muddled|get mixed up) [(again|it|all of it|everything)]
 		you (have been|were|are|have) [(such|very|so|ever so|most|a great|a big|a real|really|of great|a)] (helpful|kind|patient|help)
 		(thank you|thanks|many thanks) (very|so|ever so|awfully) (much|kindly)
 		(thank you|thanks) (kindly|a lot|a bunch|a million|a ton|again|for everything|for all your help|for your help|for your time)
