@@ -16,6 +16,12 @@ func (s *speech) perform() {
 		g.leaves = g.cmd == "quit" && g.head != nil && !s.farewell(i)
 		s.stating = g.head != nil && (g.force == State || g.force == Check && len(s.acts) > 0)
 		before := len(s.acts)
+		if g.force == Check && g.head != nil && before > 0 && s.acts[before-1].Kind == State && !strings.Contains(g.head.text, "measure") {
+			s.carry.spot, s.carry.bay = place{}, 0 // what somebody else says of a bay is no more of my measuring
+			if n := s.carry.name; n != nil && n.Quantity == solver.Measured {
+				s.carry.name = nil
+			}
+		}
 		if g.dropped {
 			g.items = trailingFix(g.items)
 		}

@@ -112,7 +112,7 @@ func (k *clause) claimedCut() (reading, bool) {
 			return reading{}, false
 		}
 	}
-	if n := k.carry.name; n != nil && n.Quantity == solver.CutOf {
+	if n := k.carry.name; n != nil && n.Quantity == solver.CutOf && k.onlyRailOrBay() && !k.topic("cost") && !(k.head() != nil && totals(k.head().text)) && !k.items[k.values[0]].lim.lo.money2 {
 		cut = true // "bay 1 is cut at 66, bay 2 at 58"
 	}
 	if k.head() != nil && cutWord(k.head().text) {
@@ -130,6 +130,18 @@ func (k *clause) claimedCut() (reading, bool) {
 	}
 	m := made{st: solver.Statement{Name: n, Op: solver.Eq, Value: v}, at: k.at(), lim: k.items[k.values[0]].lim, kind: solver.Length}
 	return k.finish(reading{made: []made{m}})
+}
+
+// onlyRailOrBay reports whether a clause speaks of nothing but a bay or a rail.
+func (k *clause) onlyRailOrBay() bool {
+	for _, i := range k.things {
+		switch k.items[i].key() {
+		case "bay", "rail", "per bay", "post", "added post":
+		default:
+			return false
+		}
+	}
+	return true
 }
 
 // countsRails reports whether a small figure stands before the rails themselves: "the cut list says six rails" counts them.

@@ -116,6 +116,9 @@ func (l *lexing) nameAgain(key string, end int) int {
 
 // noPartsAt reports whether what a "no" stands before is a part of the wall: "save it as sunroom. no openings".
 func (l *lexing) noPartsAt(i int) bool {
+	if l.word(i) == "more" || l.word(i) == "longer" || spelledNumber(l.word(i)) {
+		return true
+	}
 	for j := i; j < i+3 && j < len(l.atoms) && l.atoms[j].kind == aWord; j++ {
 		if namesPart(l.atoms, j) {
 			return true

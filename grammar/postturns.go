@@ -125,9 +125,12 @@ func railsEach(before, _ []atom) bool {
 	if _, next, ok := r.whole(len(before) - 1); !ok || next != len(before) || before[len(before)-2].kind != aSign && before[len(before)-2].text != "with" {
 		return false
 	}
-	for i := range before {
-		if partOf(r, i, "RAIL") {
+	for i := len(before) - 1; i >= 0; i-- {
+		switch {
+		case partOf(r, i, "RAIL"):
 			return true
+		case partOf(r, i, "STIFF"), partOf(r, i, "BRACKET"), partOf(r, i, "POST"):
+			return false // "2x8 boards. the stiffeners are 24 on center, two to a bay"
 		}
 	}
 	return false

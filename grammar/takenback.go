@@ -304,7 +304,7 @@ func (t *takingBack) forget(what []atom) bool {
 		return ok
 	}
 	a, ok := t.object(what)
-	if !ok || len(a.Statements) == 0 && movesTo(what) || !t.readRest() {
+	if !ok || len(a.Statements) == 0 && movesTo(what) || clearOf(what) || !t.readRest() {
 		return false
 	}
 	t.acts, t.found, t.topic = append(t.acts, a), true, &a
@@ -314,10 +314,23 @@ func (t *takingBack) forget(what []atom) bool {
 	return true
 }
 
+// clearOf reports whether what stands behind a "clear" is no order: "clear space from rail to rail has to stay below four".
+func clearOf(what []atom) bool {
+	switch what[0].text {
+	case "space", "opening", "span", "width", "distance", "height", "run", "gap":
+		for _, a := range what {
+			if auxiliary[a.text] {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // movesTo reports whether words end in a figure that something is brought to: "lift | the wall to 50".
 func movesTo(what []atom) bool {
 	for i := range what {
-		if (what[i].text == "to" || what[i].text == "at" || what[i].text == "by") && hasFigures(what[i+1:]) {
+		if (what[i].text == "to" || what[i].text == "at" || what[i].text == "by" || what[i].text == "is" || what[i].text == "are" || what[i].text == "=") && hasFigures(what[i+1:]) {
 			return true
 		}
 	}

@@ -135,13 +135,26 @@ func withoutTalk(acts []Act, atoms []atom) []Act {
 			return acts[:n-1]
 		}
 	}
-	if last := acts[n-1]; last.Kind == Ask && last.Topic == "cautions" && acts[n-2].Kind == Check && pointsAt(last, atoms) {
+	if last := acts[n-1]; last.Kind == Ask && last.Topic == "cautions" && acts[n-2].Kind == Check && pointsAt(last, atoms) && !careAbout(last, atoms) {
 		return acts[:n-1] // "they say 24, is anything wrong with that"
 	}
 	if i := atomAt(atoms, acts[0].At); acts[0].Kind == Undo && acts[1].Kind == Forget && i >= 0 && atoms[i].text == "never" {
 		return acts[1:]
 	}
 	return acts
+}
+
+// careAbout reports whether a question for cautions asks what to be careful about, and not whether a claim is right.
+func careAbout(a Act, atoms []atom) bool {
+	for _, x := range atoms {
+		if x.at >= a.At {
+			switch x.text {
+			case "careful", "cautious", "watch", "danger", "dangerous", "hazards", "safe", "safety", "hurt", "bite", "worried", "worry":
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // creatures are those who are kept from slipping through gaps.

@@ -94,3 +94,19 @@ func TestStatementsStandBesideOthers(t *testing.T) {
 		}
 	}
 }
+
+// What was spoken of before does not draw another sentence to it.
+func TestSentencesAreNotDrawnOn(t *testing.T) {
+	for line, want := range map[string]string{
+		"2x8 boards. the stiffeners are 24 on center, two to a bay":                                             "rail size = 2x8; stiffener spacing = 24 in; stiffeners = 2",
+		"they say the new post gets cut at 45 and a half. the clerk totalled it at 389.50":                      "check cut post = 45-1/2 in; check cost = 389.50",
+		"they say the new post gets cut at 45 and a half. the plans call for stiffeners at 20 inches on center": "check cut post = 45-1/2 in; check stiffener spacing = 20 in",
+		"print the whole thing to porch.html. no more tens here":                                                "print to porch.html; stock -= 120 in",
+		"Bay two, along the bottom, I measure 54. he says bay 1 is 60 and bay 2 is 66-3/4":                      "measured bay 2 bottom = 54 in; check bay 1 = 60 in, bay 2 = 66-3/4 in",
+		"the yard totaled it at 345. is there anything I have to be careful about with this":                    "check cost = 345.00; ask cautions",
+	} {
+		r := Read(line, Context{})
+		require.Nil(t, r.Ask, line)
+		require.Equal(t, want, Normal(r.Acts), line)
+	}
+}
