@@ -33,6 +33,7 @@ func comparands(names, head string) []string {
 	for _, w := range []string{" with ", " to ", " against ", " vs ", " versus ", " and ", ", "} {
 		if a, b, ok := strings.Cut(names, w); ok {
 			list := []string{comparand(a), comparand(b)}
+			list[0], list[1] = withItsNumber(a, list[0], list[1]), withItsNumber(b, list[1], list[0])
 			if list[0] == "" {
 				list[0] = "this"
 			}
@@ -95,8 +96,21 @@ func comparand(s string) string {
 	return s
 }
 
+// withItsNumber is the name of a plan with the "one" that it ends in where the other is told by a number too: "porch one with porch two".
+func withItsNumber(said, name, other string) string {
+	said = strings.TrimSpace(said)
+	at := strings.LastIndex(other, " ")
+	if at < 0 || !strings.HasSuffix(said, " one") || !strings.EqualFold(other[:at], name) {
+		return name
+	}
+	if _, digits := atoi(other[at+1:]); !digits && units[other[at+1:]] == 0 {
+		return name
+	}
+	return name + " one"
+}
+
 // numberedGroup are nouns with which "one" is a number: "period one", "counter one".
-var numberedGroup = wordSet("period counter station plan option version lot unit wall section room building house job number row student level round phase")
+var numberedGroup = wordSet("period counter station plan option version lot unit wall section room building house job number row student level round phase lesson class grade group team hour try draft take table attempt trial sample")
 
 // thisWall reports whether words stand for the wall that is being worked on: "this one", "what I've got now".
 func thisWall(s string) bool {

@@ -27,6 +27,9 @@ var nounsAhead = wordSet("a an the this that my our one each every no any of you
 // lessonVerbs follow a period that is no sign, but an hour at school.
 var lessonVerbs = wordSet("says say said got gets has had found taped measured came wants wanted figured thinks class students")
 
+// namesAhead are words behind which the name of a plan begins: "save it as period three".
+var namesAhead = wordSet("put set as open name named called with compare and to save saved than against versus vs load reopen from like between fetch")
+
 // dictated sets signs where their names are told: "five rails comma what's the gap question mark", "patio dot svg".
 func dictated(in []atom) []atom {
 	var out []atom
@@ -62,7 +65,7 @@ func signAt(in []atom, i int) (sign string, n int) {
 	if i == 0 || in[i].kind != aWord || i+1 < len(in) && in[i+1].glued {
 		return "", 0
 	}
-	if lesson := in[i].text == "period"; lesson && (ordinals[in[i-1].text] > 0 || ordinalEnds[in[i-1].text] || i+1 < len(in) && (in[i+1].kind == aDigits || lessonVerbs[in[i+1].text])) {
+	if lesson := in[i].text == "period"; lesson && (ordinals[in[i-1].text] > 0 || ordinalEnds[in[i-1].text] || i+1 < len(in) && (in[i+1].kind == aDigits || lessonVerbs[in[i+1].text]) || namesAhead[in[i-1].text]) {
 		return "", 0 // "second period taped it"
 	}
 	for _, s := range spokenSigns {

@@ -21,7 +21,7 @@ var guardWords = func() map[string]guardWord {
 			school hoa association landlord landlady client customer zoning church county homeowners him her his hers
 			railing railings rail rails handrail handrails up side one put set lay laid leave left hear hey look listen 's what here w / dept me myself ourselves being as in person writing do does
 			through hashed thrashed worked figured talked gone went conversation chat word
-			since because anyway anyhow mind let any more longer anymore
+			under variance exemption waiver since because anyway anyhow mind let any more longer anymore
 			carry proceed continue move along further
 			item items finding findings comment comments clause section provision provisions owner owners contractor file paper writing letter
 			proper real solid already there behind outside exists stands stand beyond standing`,

@@ -26,6 +26,8 @@ var phraseTurns = []phraseTurn{
 	{"with no ", `(get by|manage|get away|make do|do|be fine|live|go) with no ([a-z]+)`, "$1 without $2"},
 	{"why", `(why .*[a-z]) ?, ?and (?:would|could|can|will|might) (NUM)(?: (?:go|do|work|fit|be ok|be okay|be possible))?`, "$1 , and how about $2"},
 	{"already", `(.*[.?!]) WHO (?:has|have|had|'ve) already (?:painted|stained|sanded|primed|varnished|oiled|decorated|carved) (?:all )?NUMTAIL`, "$1"},
+	{"? ", `^((?:what if|how about|what about|suppose|would|could|can|will) .*[a-z0-9/]) \? (?:oh ,? ?)?(?:no|nope|wait|sorry|or rather)(?: no| wait)? ,?(?: make (?:it|that)| say)? ?(NUM(?: (?:inches|inch|feet|foot|mm|posts|rails|boards|stiffeners))?)TAIL`, "$1 , no , $2 ?"},
+	{"how far", `(^.*(?:opening|walkthrough|walk - through|walk through|doorway|gateway|entrance|gate) ?,? ?(?:and )?)how far (?:is|will|does|would) it (?:be |sit |start |begin |come |stand |set |up |out |in |away |back |over )*(?:from|off) the (left|right)((?: hand)?(?: end)? post)?`, "$1 how far is the opening from the $2 post"},
 	// How far something goes.
 	{"as it", `(as (?:wide|big|high|tall|small|tight|narrow|low|close|far)) as (?:it|they) (?:will|can|could|would|may) (?:go|get|be|come|possibly be|possibly go|possibly get)`, "$1 as possible"},
 	{"as it", `(as (?:wide|big|high|tall|small|tight|narrow|low|close|far)) as (?:it|they) (?:goes|gets|comes|go|get)`, "$1 as possible"},

@@ -40,7 +40,7 @@ var patterned = sync.OnceValue(func() map[string][]*phrasePattern {
 	for _, c := range classes {
 		classed[c.name] = strings.Fields(c.words)
 	}
-	for _, list := range [][]setPhrase{heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases} {
+	for _, list := range [][]setPhrase{heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases, oldHandPhrases} {
 		for _, s := range list {
 			p := &phrasePattern{plain: strings.Fields(s.plain)}
 			for _, w := range strings.Fields(s.said) {
@@ -112,6 +112,10 @@ func phrasedPlain(atoms []atom) []atom {
 			m := phraseMatch{atoms: atoms}
 			if end, ok := m.from(p.parts, i); ok {
 				atoms = m.put(p.plain, i, end)
+				if len(p.plain) == 0 {
+					i-- // what stands there now may begin another
+					break
+				}
 			}
 		}
 	}
@@ -240,6 +244,9 @@ func (m *phraseMatch) put(plain []string, from, to int) []atom {
 // unitBefore is the unit of the first figure, where the second has none: "three feet and as high as four".
 func (m *phraseMatch) unitBefore() []atom {
 	one, two := m.atoms[m.caught[0][1]-1], m.atoms[m.caught[1][1]-1]
+	if !startsLength(reader{m.atoms}, m.caught[1][0]) {
+		return nil // a word that is kept
+	}
 	isUnit := func(a atom) bool {
 		_, metric := metricWords[a.text]
 		return inchWords[a.text] || footWords[a.text] || metric
