@@ -33,7 +33,7 @@ var oldHandPhrases = []setPhrase{
 	{"why can|could|will|would not # !RAIL|GAP|OPENING|BAY|STIFF|POST be done|built|made|had|used|fitted", "why can not $1 $2 work"},
 	{"put|set|hold|lay|place !period|lesson|class|group|table|plan|version|option|team !one|two|three|four|five|six|seven|a|b|c|d|1|2|3|4|5|6 next|up|side ?by ?side to|with|against|beside|alongside !period|lesson|class|group|table|plan|version|option|team !one|two|three|four|five|six|seven|a|b|c|d|1|2|3|4|5|6 ?, so ?that ?we|i|you|everyone|class can|may|could|to compare ?them|two|both", "compare $1 $2 with $3 $4"},
 	{"i|we have ?got ?a customer|client|fellow|lady|gentleman|man|woman|couple|chap|guy|buyer ?here|in ?in ?the|my ?shop|store|counter ?here who|that ?is ?who is|wants|needs|would|has ?been ?like ?after|wanting|wants|needs|asking|looking ?for", "the customer wants"},
-	{"gentleman|lady|man|woman|fellow|customer|guy|chap|girl|client on|at|in|by phone|line|other|counter|till|end|front|desk|shop|door ?end|of|counter|desk ?of ?line will|would|wants|says|asks|is|needs|has", "customer will"},
+	{"gentleman|lady|man|woman|fellow|customer|guy|chap|girl|client on|at|in|by phone|line|other|counter|till|end|front|desk|shop|door ?end|of|counter|desk ?of ?line !will|would|wants|needs", "customer $1"},
 	// Those who think again.
 	{"!he|she|they would ?really ?just like|love|prefer|fancy", "$1 wants"},
 	{"lay|work|set|plan it|this|them|everything|wall|all out with|for !as|least|fewest|smallest|cheapest|minimum", "use $1"},
