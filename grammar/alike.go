@@ -45,6 +45,19 @@ const soundsLike = `
 	height: hite hight
 	way: weigh whey
 	wait: weight
+	all: awl
+	read: reed
+	reads: reeds
+	eights: ates aights
+	our: hour
+	allowed: aloud
+	there: their
+	their: there
+	steel: steal
+	floor: flower
+	clear: klear
+	half: haf
+	kids: kidz
 	wider: whiter
 	wide: whyd
 	whole: hole
@@ -69,8 +82,8 @@ const soundsLike = `
 	floor: flore
 	boards: bored boreds bords boreds
 	board: bored bord
-	rails: rales rayls raels wrails
-	rail: rale rayl
+	rails: rales rayls raels wrails reels
+	rail: rale rayl reel
 	post: poast poste
 	posts: poasts postes
 	marks: marx marques
@@ -119,7 +132,7 @@ const soundsLike = `
 var soundsLikePairs = map[string]string{
 	"all ready": "already", "half to": "have to", "cheep est": "cheapest", "cheap est": "cheapest", "why dest": "widest", "wide est": "widest", "stiffen er": "stiffener", "stiffen ers": "stiffeners",
 	"stiff ners": "stiffeners", "stiff eners": "stiffeners", "brack it": "bracket", "brack its": "brackets", "have wall": "half wall", "in chess": "inches", "bore d": "board",
-	"six teen": "sixteen", "may be": "maybe", "a cross": "across", "a part": "apart", "a round": "around", "a long": "along", "a bove": "above", "be tween": "between", "be low": "below",
+	"six teen": "sixteen", "may be": "maybe", "for get": "forget", "for gets": "forgets", "stiffen her": "stiffener", "stiffen hers": "stiffeners", "over all": "overall", "al ready": "already", "be cause": "because", "all so": "also", "a weigh": "away", "any wear": "anywhere", "any where": "anywhere", "every wear": "everywhere", "a cross": "across", "a part": "apart", "a round": "around", "a long": "along", "a bove": "above", "be tween": "between", "be low": "below",
 	"an other": "another", "some thing": "something", "with out": "without", "in stead": "instead", "sun deck": "sundeck",
 }
 

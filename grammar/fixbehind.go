@@ -109,25 +109,6 @@ func sizedBy(before, after []atom) bool {
 	return false
 }
 
-// soundAlike are words that a phone writes for a figure behind a ten, where a unit follows.
-var soundAlike = map[string]string{"for": "four", "fore": "four", "to": "two", "too": "two", "won": "one", "ate": "eight", "tree": "three", "sicks": "six"}
-
-// tensAndOne reads "forty for inches" as forty four inches.
-func tensAndOne(in []atom) []atom {
-	for i := 0; i+2 < len(in); i++ {
-		one, ok := soundAlike[in[i+1].text]
-		if !ok || tens[in[i].text] == 0 || in[i].text == "ten" || !(inchWords[in[i+2].text] || in[i+2].text == "foot" || in[i+2].text == "feet") {
-			continue
-		}
-		if inchWords[in[i+2].text] && in[i+2].text == "in" {
-			continue // "forty to in …"
-		}
-		in = append([]atom{}, in...)
-		in[i+1].text = one
-	}
-	return in
-}
-
 // furtherPieces reads "another nine two-by-sixes" as "nine more two-by-sixes".
 func furtherPieces(in []atom) []atom {
 	for i := 0; i+3 < len(in); i++ {

@@ -27,13 +27,17 @@ func leftOpenToGuess(r Reading, atoms []atom) Reading {
 		}
 		st := a.Statements[0]
 		away := st.Op == solver.Eq && (st.Name.Quantity == solver.OpeningFromLeft || st.Name.Quantity == solver.OpeningFromRight)
-		if st.Name.Quantity != solver.Opening && st.Name.Quantity != solver.Trim && !away && st.Op != solver.Minus {
+		boards := st.Name.Quantity == solver.Rails && st.Op == solver.Eq
+		if !boards && st.Name.Quantity != solver.Opening && st.Name.Quantity != solver.Trim && !away && st.Op != solver.Minus {
 			continue
 		}
 		if said == "" {
 			said = textOf(fold(atoms))
 		}
 		switch {
+		case boards && boardsLeft.MatchString(said):
+			at := a.At
+			return Reading{Ask: &solver.Question{At: &at, Text: "Which size are they, and how long?", Example: "I have six 2x6s, 12 ft long"}}
 		case away && movedAwayFrom.MatchString(said) && !strings.Contains(said, " to "):
 			return movedAwayAsked(r.Acts[i], st)
 		case st.Name.Quantity == solver.Opening && !changes(st.Op) && startsAt.MatchString(said) && !strings.Contains(said, " wide") && !strings.Contains(said, " clear"):
@@ -44,6 +48,9 @@ func leftOpenToGuess(r Reading, atoms []atom) Reading {
 	}
 	return r
 }
+
+// boardsLeft: "we have two boards left over", "there are four boards in the garage".
+var boardsLeft = regexp.MustCompile(`(?:^| )(?:have|has|got|had|are|is|kept|found|'ve)(?: about| only| still| just| already| some)* [a-z0-9]+ (?:more |old |extra |good |long |nice )?(?:boards?|planks?|slats?|rails?|sticks) (?:already |still |just )*(?:left|leftover|lying|sitting|laying|at home|out back|from (?:the|my|our|an|a) (?:old|last|other|fence|deck)|in (?:the|my|our) (?:garage|shed|barn|basement|cellar|truck|van|yard|house|attic|loft|workshop|shop|pile|rack)|on (?:the|my|our) (?:rack|truck|pile|trailer))(?: |$)`)
 
 // startAsked asks from which post the opening starts.
 func startAsked(a Act, st solver.Statement) Reading {

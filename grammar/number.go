@@ -94,6 +94,9 @@ func (r reader) whole(i int) (number, int, bool) {
 	if r.word(j) == "point" {
 		return r.pointed(n, j+1)
 	}
+	if w := r.word(i); w == "hundred" && (r.word(i-1) == "for" || r.word(i-1) == "to") {
+		return number{val: exact.Int(n), words: true, bad: "ambiguous"}, j, true // "budget to hundred": a hundred, or two?
+	}
 	return number{val: exact.Int(n), words: true}, j, true
 }
 

@@ -16,7 +16,7 @@ var setPlain = []func([]atom) []atom{
 	dictated,
 	swapped,
 	furtherPieces,
-	tensAndOne,
+	figuresByEar,
 	lookedAgain,
 	fixBehind,
 	intoSheet,
