@@ -36,6 +36,7 @@ var unmarked = map[string]string{
 	"som": "some", "giv": "give", "plese": "please", "thansk": "thanks", "alot": "lots", "opne": "open", "mkae": "make", "amke": "make", "taek": "take", "befor": "before", "thign": "thing", "peice": "piece", "peices": "pieces", "lenght": "length", "widht": "width", "hieght": "height",
 	"nvm": "never mind", "nevermind": "never mind", "wehn": "when", "whne": "when", "enuf": "enough", "nuff": "enough", "mebbe": "maybe", "gotcha": "ok", "prolly": "probably", "cuzz": "because", "insted": "instead", "maek": "make", "smae": "same", "tehre": "there", "tehy": "they", "hwere": "where", "whta": "what", "hwich": "which", "knwo": "know", "liek": "like", "jus": "just", "jst": "just", "wll": "will", "owrk": "work", "wrok": "work",
 	"idk": "i do not know", "imo": "i think", "tbh": "honestly", "iirc": "i think", "lol": "anyhow", "lmao": "anyhow", "haha": "anyhow", "hahaha": "anyhow", "omg": "anyhow", "fyi": "anyhow", "asap": "anyhow", "ikr": "anyhow", "plz": "please", "pleez": "please", "ppl": "people", "abt": "about", "bout": "about", "prob": "probably", "probs": "probably", "def": "definitely", "evry": "every", "evrything": "everything", "sth": "something", "smth": "something", "gd": "good",
+	"poss": "possible", "lgth": "length", "lgths": "lengths", "ctr": "center", "ctrs": "centers", "cntr": "center", "cntrs": "centers", "addl": "additional", "add'l": "additional", "addtl": "additional",
 	"t'other": "the other", "tother": "the other", "c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }
 

@@ -22,6 +22,9 @@ func (s *speech) helpWith(g *group) {
 		a.Topic = n.Topic
 		if n.Name != nil {
 			a.Topic = string(n.Name.Quantity)
+			if n.Name.Quantity == solver.Openings && g.head != nil {
+				a.Topic = string(solver.Opening) // "what can I say about openings": about each of them
+			}
 		}
 	}
 	s.act(g, a)

@@ -131,6 +131,9 @@ func (s *speech) ofNothing(g *group, list []item) bool {
 		s.fail(g.head.at, solver.Question{Text: "How tall is what?", Choices: []string{"ask wall height", "ask post height"}, Example: "how tall is the added post"})
 		return true // "how tall are they": no wall
 	}
+	if s.tallAgain(g, list) {
+		return true
+	}
 	if s.c.Answered || len(s.acts) > 0 || s.carry.name != nil || g.head == nil || len(list) > 0 {
 		return false
 	}

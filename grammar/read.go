@@ -26,6 +26,7 @@ var setPlain = []func([]atom) []atom{
 	sumSaid,
 	admits,
 	turnedPlain,
+	notedPlainly,
 	phrasedPlain,
 	toBuy,
 	rowsMeant,

@@ -40,7 +40,11 @@ var patterned = sync.OnceValue(func() map[string][]*phrasePattern {
 	for _, c := range classes {
 		classed[c.name] = strings.Fields(c.words)
 	}
-	for _, list := range [][]setPhrase{heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases, oldHandPhrases} {
+	for _, list := range [][]setPhrase{
+		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
+		oldHandPhrases,
+		notePhrases,
+	} {
 		for _, s := range list {
 			p := &phrasePattern{plain: strings.Fields(s.plain)}
 			for _, w := range strings.Fields(s.said) {

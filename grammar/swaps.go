@@ -57,6 +57,8 @@ var swaps = []swap{
 	{said: turn("units inches"), plain: turn("work in inches")},
 	{said: turn("units imperial"), plain: turn("work in inches")},
 	{said: turn("units in"), plain: turn("work in inches"), where: unitsOnly},
+	{said: turn("u / s"), plain: turn("underside")},
+	{said: turn("you / s"), plain: turn("underside")},
 	{said: turn("end uprights"), plain: turn("end posts")},
 	{said: turn("corner uprights"), plain: turn("end posts")},
 	{said: turn("in between"), plain: turn("between"), where: figureNext},

@@ -98,11 +98,14 @@ func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 }
 
 // opensNoName are words that no name of a plan begins with.
-var opensNoName = wordSet("at in by with from of so how what it up out a an we i you they he she because if when then now won to for is was and or but not like below beneath less than above beside")
+var opensNoName = wordSet("at in by with from of so how what it up out a an we i you they he she because if when then now won to for is was and or but not like below beneath less than above beside er her him em them things some whole")
+
+// pronounOfWall are words that stand for the wall and name none: "open er up".
+var pronounOfWall = wordSet("er her him em")
 
 func noName(name string) bool {
 	first, rest, _ := strings.Cut(strings.ToLower(name), " ")
-	return opensNoName[first] && rest != "" || strings.Count(name, " ") > 4
+	return opensNoName[first] && rest != "" || rest == "" && pronounOfWall[first] || strings.Count(name, " ") > 4
 }
 
 // inTheMiddle reports whether a command of one word stands where no clause begins: "so the boys only set the stop once".

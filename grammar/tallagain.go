@@ -1,0 +1,30 @@
+package grammar
+
+import (
+	"strings"
+
+	"saywright/solver"
+)
+
+// tallAgain reads "where does the new post go, and how tall is it": the height is that of the post. Of what has no height of its own it
+// asks back: "how wide is the opening and how tall is it".
+func (s *speech) tallAgain(g *group, list []item) bool {
+	if g.head == nil || len(list) > 0 || len(s.acts) == 0 || !strings.HasPrefix(g.head.text, "how tall") && !strings.HasPrefix(g.head.text, "how high") {
+		return false
+	}
+	if !spokenOfAgain(g.items) && !strings.Contains(g.head.text+" ", " it ") {
+		return false
+	}
+	last := s.acts[len(s.acts)-1]
+	switch {
+	case last.Kind != Ask:
+		return false
+	case last.Topic == "posts":
+		s.act(g, Act{Kind: Ask, Name: &solver.Name{Quantity: solver.PostHeight}})
+	case last.Name != nil && last.Name.Quantity == solver.Opening:
+		s.fail(g.head.at, solver.Question{Text: "How tall is what?", Choices: []string{"ask wall height", "ask post height"}, Example: "how tall is the wall"})
+	default:
+		return false
+	}
+	return true
+}
