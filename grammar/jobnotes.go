@@ -62,11 +62,13 @@ func voidBehind(atoms []atom) []atom {
 	}
 	limited := slices.ContainsFunc(atoms[:n-2], func(a atom) bool { return limits[a.text] })
 	figure := slices.ContainsFunc(atoms[:n-2], func(a atom) bool { return a.kind == aDigits || spelledNumber(a.text) })
-	parted := slices.ContainsFunc(atoms[:n-2], func(a atom) bool { return a.kind == aSign && (a.text == "," || a.text == "." || a.text == ";" || a.text == "?") })
+	parted := slices.ContainsFunc(atoms[:n-2], func(a atom) bool {
+		return a.kind == aSign && (a.text == "," || a.text == "." || a.text == ";" || a.text == "?")
+	})
 	if !limited || !figure || parted {
 		return atoms
 	}
-	out := atoms[:n-2:n-2]
+	out := atoms[: n-2 : n-2]
 	if words := out[0].text; out[0].kind == aWord {
 		return reworded(out, 0, 1, "forget", words)
 	}
