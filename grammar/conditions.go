@@ -165,6 +165,9 @@ func asksPolitely(head *token) bool {
 	if len(f) < 2 {
 		return false
 	}
+	if f[len(f)-1] == "ask" {
+		return true // "might I ask"
+	}
 	switch f[1] {
 	case "you", "anyone", "anybody", "someone", "somebody":
 		return true

@@ -64,6 +64,8 @@ func (k *clause) best() (reading, bool) {
 		switch {
 		case t.as(kBest) != nil && t.kind != kBestTail:
 			now = t.as(kBest).key
+		case t.kind == kLim && (strings.HasSuffix(t.text, "limit") || t.text == "ceiling"):
+			return reading{}, false // "the gap limit" names one
 		case t.kind == kLim:
 			now = map[string]string{">=": "smallest", "<=": "largest"}[t.key()]
 		default:

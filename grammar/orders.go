@@ -164,7 +164,7 @@ func (g *grouping) command(i int) bool {
 		if key == "redo" && i+1 < len(g.list) && !g.list[i+1].value() && (g.list[i+1].kind == kQuest || g.list[i+1].kind == kCsv) {
 			return true // "redo my shopping list"
 		}
-		if n := len(g.s.groups); (key == "undo" || key == "start over") && t.as(kForgetTail) != nil && (g.g.force == Forget || key == "start over" && g.g.force == State && !hasFigure(g.g.items) && named(g.g.items) || g.empty() && n > g.first && g.s.groups[n-1].force == Forget) && g.dropTail(i) {
+		if n := len(g.s.groups); (key == "undo" || key == "start over") && t.as(kForgetTail) != nil && (g.g.force == Forget || key == "start over" && g.g.force == State && !hasFigure(g.g.items) && !hasValue(g.g.items) && named(g.g.items) || g.empty() && n > g.first && g.s.groups[n-1].force == Forget) && g.dropTail(i) {
 			return true // "never mind the opening, forget it"
 		}
 		if key == "undo" && strings.HasPrefix(t.text, "never mind") && i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kWh {

@@ -111,7 +111,10 @@ func (g *grouping) tail(i int) bool {
 		if wishes := strings.HasSuffix(t.text, "be fine") || strings.HasSuffix(t.text, "be ok") || strings.HasSuffix(t.text, "be okay") || strings.HasSuffix(t.text, "be all right") || strings.HasSuffix(t.text, "be alright") || strings.HasSuffix(t.text, "be allowed") || t.text == "would do" || t.text == "will do" || t.text == "be enough"; wishes && g.g.force == State && !g.asked {
 			return true // "five to eight boards would be fine"
 		}
-		if strings.HasPrefix(t.text, "that ") && !g.asked && !g.atBreak(i) && most(g.g.items) {
+		if g.g.force == Ask && g.g.head != nil && !g.givenWith() {
+			return true // "gap 2, how many rails will fit"
+		}
+		if strings.HasPrefix(t.text, "that ") && !g.asked && !g.atBreak(i) && most(sinceBreak(g.g.items)) {
 			return true // "the widest opening that will fit"
 		}
 		if g.g.force == Ask && g.g.topic == "" && hasFigure(g.g.items) && g.g.head != nil && g.g.head.text == "what" {
@@ -178,6 +181,28 @@ func plainHow(head string) bool {
 }
 
 // most reports whether a stretch wishes for the most or the least of something, and gives no figure.
+// sinceBreak are the items behind the last break.
+func sinceBreak(list []item) []item {
+	for i := len(list) - 1; i >= 0; i-- {
+		if list[i].breaks() {
+			return list[i+1:]
+		}
+	}
+	return list
+}
+
+// givenWith reports whether what stands before a question is only given for it: "with a 2 inch gap, how many rails would fit".
+func (g *grouping) givenWith() bool {
+	if len(g.list) == 0 {
+		return false
+	}
+	switch firstWord(leadOf(g.list[0])) {
+	case "with", "at", "using", "given", "say", "for", "assuming":
+		return true
+	}
+	return false
+}
+
 func most(list []item) bool {
 	best := false
 	for _, it := range list {

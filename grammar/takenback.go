@@ -251,6 +251,11 @@ func (t *takingBack) pronoun() bool {
 		return false
 	}
 	if t.topic == nil || len(t.label) > 0 && len(t.rest) > 0 {
+		for _, x := range lex(t.rest, t.c) {
+			if x.kind == kChange || x.kind == kFactor || x.kind == kMore || x.kind == kUp || x.kind == kDown {
+				return false // "double the opening, and throw it all out"
+			}
+		}
 		a, ok := t.object(withoutSigns(append(t.label[:len(t.label):len(t.label)], t.rest...)))
 		if !ok {
 			return false
@@ -304,7 +309,7 @@ func (t *takingBack) forget(what []atom) bool {
 		return ok
 	}
 	a, ok := t.object(what)
-	if !ok || len(a.Statements) == 0 && movesTo(what) || clearOf(what) || !t.readRest() {
+	if !ok || len(a.Statements) == 0 && (movesTo(what) || hasFigures(what) && !namesAPlace(a)) || clearOf(what) || !t.readRest() {
 		return false
 	}
 	t.acts, t.found, t.topic = append(t.acts, a), true, &a
@@ -312,6 +317,12 @@ func (t *takingBack) forget(what []atom) bool {
 		t.c.Subject = a.Name
 	}
 	return true
+}
+
+// namesAPlace reports whether the figures among what is forgotten may be places: "the reading on rail 3 in bay 1".
+func namesAPlace(a Act) bool {
+	n := a.Name
+	return n != nil && (n.Bay+n.Rail+n.Post+n.Opening > 0 || n.Item != "")
 }
 
 // clearOf reports whether what stands behind a "clear" is no order: "clear space from rail to rail has to stay below four".
@@ -519,12 +530,15 @@ func withoutSigns(in []atom) (out []atom) {
 
 func hasFigures(what []atom) bool {
 	for _, a := range what {
-		if a.kind == aDigits || a.kind == aVulgar || units[a.text] > 0 || tens[a.text] > 0 {
+		if a.kind == aDigits || a.kind == aVulgar || units[a.text] > 0 || tens[a.text] > 0 || partsOfAnInch[a.text] {
 			return true
 		}
 	}
 	return false
 }
+
+// partsOfAnInch are the words of fractions.
+var partsOfAnInch = wordSet("quarter quarters eighth eighths sixteenth sixteenths")
 
 func onlyPronoun(what []atom) bool {
 	for len(what) > 1 && (what[len(what)-1].text == "one" || what[len(what)-1].text == "limit" || what[len(what)-1].text == "measurement" || what[len(what)-1].text == "figure" || what[len(what)-1].text == "number" || what[len(what)-1].text == "rule") {

@@ -110,3 +110,21 @@ func TestSentencesAreNotDrawnOn(t *testing.T) {
 		require.Equal(t, want, Normal(r.Acts), line)
 	}
 }
+
+// A question for how many fit is none about what stands before it, and a limit that is only named is no wish for the most.
+func TestWhatIsSetStaysSet(t *testing.T) {
+	for line, want := range map[string]string{
+		"gap 2, how many rails will fit":                       "gap = 2 in; ask rails",
+		"widen the bays 2 inches, and how many rails will fit": "bay += 2 in; ask rails",
+		"with a 2 inch gap how many rails will fit":            "what if gap = 2 in; ask rails",
+		"posts are 4x4, and the biggest opening that will fit": "post size = 4x4; largest opening",
+		"the gap limit, scrap it":                              "forget gap",
+		"could you please double the opening, and start over":  "opening *= 2; start over",
+		"gap 3, and might I ask how many boards that comes to": "gap = 3 in; ask rails",
+	} {
+		r := Read(line, Context{})
+		require.Nil(t, r.Ask, line)
+		require.Equal(t, want, Normal(r.Acts), line)
+	}
+	require.NotNil(t, Read("the gap limit", Context{}).Ask)
+}
