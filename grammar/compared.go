@@ -32,8 +32,7 @@ func comparands(names, head string) []string {
 	}
 	for _, w := range []string{" with ", " to ", " against ", " vs ", " versus ", " and ", ", "} {
 		if a, b, ok := strings.Cut(names, w); ok {
-			list := []string{comparand(a), comparand(b)}
-			list[0], list[1] = withItsNumber(a, list[0], list[1]), withItsNumber(b, list[1], list[0])
+			list := []string{comparand(a, pointedAt(a) || !endsNumbered(b)), comparand(b, pointedAt(b))}
 			if list[0] == "" {
 				list[0] = "this"
 			}
@@ -43,7 +42,7 @@ func comparands(names, head string) []string {
 			return list
 		}
 	}
-	if one := comparand(names); one != "" && (strings.Contains(head, "this") || strings.Contains(head, "mine") || strings.Contains(head, "it")) {
+	if one := comparand(names, pointedAt(names)); one != "" && (strings.Contains(head, "this") || strings.Contains(head, "mine") || strings.Contains(head, "it")) {
 		return []string{"this", one}
 	}
 	return nil
@@ -72,8 +71,21 @@ func savedAs(s string) string {
 // comparing are the words between two names that are compared: "how does garage stack up against patio".
 var comparing = []string{" compare with ", " compare to ", " compare against ", " stack up against ", " stack up to ", " stack up with ", " measure up to ", " measure up against ", " differ from ", " hold up against ", " look next to ", " stack up next to ", " stack up beside ", " stack up alongside ", " hold up next to ", " compare next to ", " do against ", " measure up with ", " square up against "}
 
-// comparand takes a name out of the words around it: "" where they name nothing.
-func comparand(s string) string {
+// pointedAt reports whether a name has an article, or a word of whose it is, before it: "the contractor one".
+func pointedAt(s string) bool {
+	w := firstWord(strings.TrimSpace(s))
+	return owned[w] || vocab().articles[w]
+}
+
+// endsNumbered reports whether a name ends in a number: "bidder two".
+func endsNumbered(s string) bool {
+	w := lastWord(strings.TrimSpace(s))
+	return units[w] > 1 || strings.Trim(w, "0123456789") == "" && w != ""
+}
+
+// comparand takes a name out of the words around it: "" where they name nothing. The "one" behind a name that is pointed at is no
+// part of it.
+func comparand(s string, pointed bool) string {
 	s = strings.TrimSpace(s)
 	if thisWall(s) {
 		return "this"
@@ -87,26 +99,13 @@ func comparand(s string) string {
 	if thisWall(s) {
 		return "this"
 	}
-	if rest, ok := strings.CutSuffix(s, " one"); ok && !circles[rest] && !numberedGroup[rest] {
-		s = rest // "the contractor one"
+	if rest, ok := strings.CutSuffix(s, " one"); ok && pointed && !circles[rest] && !numberedGroup[rest] {
+		s = rest // "the contractor one", but "bidder one"
 	}
 	if s = strings.TrimSuffix(s, " 's"); nameless(s) {
 		return ""
 	}
 	return s
-}
-
-// withItsNumber is the name of a plan with the "one" that it ends in where the other is told by a number too: "porch one with porch two".
-func withItsNumber(said, name, other string) string {
-	said = strings.TrimSpace(said)
-	at := strings.LastIndex(other, " ")
-	if at < 0 || !strings.HasSuffix(said, " one") || !strings.EqualFold(other[:at], name) {
-		return name
-	}
-	if _, digits := atoi(other[at+1:]); !digits && units[other[at+1:]] == 0 {
-		return name
-	}
-	return name + " one"
 }
 
 // numberedGroup are nouns with which "one" is a number: "period one", "counter one".
@@ -116,6 +115,9 @@ var numberedGroup = wordSet("period counter station plan option version lot unit
 func thisWall(s string) bool {
 	s = strings.TrimSpace(s)
 	s = strings.TrimPrefix(s, "the ")
+	if w := firstWord(s); (w == "i" || w == "we" || w == "in" || w == "front" || w == "that" || w == "which") && onlyAtHand(strings.Fields(s)) {
+		return true // "the one | I have got here"
+	}
 	own := strings.HasPrefix(s, "my ") || strings.HasPrefix(s, "our ")
 	if own {
 		_, s, _ = strings.Cut(s, " ")
@@ -135,13 +137,25 @@ func thisWall(s string) bool {
 	case "version", "layout", "design", "setup":
 		return len(f) == 1
 	case "what", "one", "plan":
-		return strings.Contains(s+" ", " have now ") || strings.Contains(s, "looking at") || strings.Contains(s, "working on") || strings.HasSuffix(s, " at hand") || strings.HasSuffix(s, "have here") ||
+		return onlyAtHand(f[1:]) || strings.Contains(s+" ", " have now ") || strings.Contains(s, "looking at") || strings.Contains(s, "working on") || strings.HasSuffix(s, " at hand") || strings.HasSuffix(s, "have here") ||
 			f[0] == "what" && len(f) < 8 && (f[1] == "i" || f[1] == "we") && (f[2] == "have" || f[2] == "got") && !slices.ContainsFunc(f[3:], func(w string) bool {
 				return !strings.Contains(" got now here so far at present up to on the go ", " "+w+" ")
 			})
 	}
 	return strings.Contains(s+" ", "looking at ") || strings.HasSuffix(s, " at hand") || strings.HasSuffix(s, "have here")
 }
+
+// onlyAtHand reports whether words behind "the one" say no more than that it is the one at hand: "I have got open here".
+func onlyAtHand(f []string) bool {
+	for _, w := range f {
+		if !nowAtHand[w] {
+			return false
+		}
+	}
+	return len(f) > 1
+}
+
+var nowAtHand = wordSet("i we have got here now open in front of me us so far on the table screen page up that which is am are at present today just drew drawn drawing sketched worked working")
 
 // planNouns are what a plan is called.
 var planNouns = map[string]bool{"one": true, "plan": true, "wall": true, "layout": true, "design": true, "version": true, "setup": true, "job": true, "house": true, "time": true}

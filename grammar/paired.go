@@ -76,7 +76,7 @@ func (l *lexing) pair(i int) int {
 		}
 		a, b := m[1], m[2]
 		if !w.literal {
-			a, b = comparand(a), comparand(b)
+			a, b = comparand(a, pointedAt(a) || !endsNumbered(b)), comparand(b, pointedAt(b))
 		}
 		if a == "" || b == "" || strings.HasSuffix(b, " and") || !w.literal && (l.namesPart(a) || l.namesPart(b)) {
 			continue
