@@ -15,7 +15,7 @@ type phrasing struct {
 }
 
 // phrasingTables are tried together: at one place the longest phrase is taken.
-var phrasingTables = [][]phrasing{openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings}
+var phrasingTables = [][]phrasing{openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings}
 
 // phrasingList is all of them in one list, and phrasingVocab finds them.
 var phrasingList = sync.OnceValue(func() (list []phrasing) {
@@ -35,7 +35,7 @@ var phrasingVocab = sync.OnceValue(func() *vocabulary {
 })
 
 // putPlain are the steps by which phrases and what goes with them are set plain.
-var putPlain = []func([]atom) []atom{foldedThrough, phrased, wasAndNow, sizeAgain, sinceTheLongOne, whereItLies, anotherFraction, finestMark}
+var putPlain = []func([]atom) []atom{foldedThrough, withoutHearsay, phrased, wasAndNow, sizeAgain, sinceTheLongOne, whereItLies, anotherFraction, finestMark, judgedLast}
 
 // asPeoplePutIt sets phrases, what was and is now, and the smallest mark to the plain words.
 func asPeoplePutIt(atoms []atom) []atom {
@@ -60,7 +60,12 @@ func phrased(atoms []atom) []atom {
 				for k := range words {
 					if _, number := atoi(words[k]); number {
 						atoms[i+k].kind = aDigits
+					} else if kindOfPlain(words[k]) == aSign {
+						atoms[i+k].kind = aSign
 					}
+				}
+				if words[0] == "please" {
+					atoms = unasked(atoms) // what is begged for is no question
 				}
 				i += len(words) - 1
 			} else {

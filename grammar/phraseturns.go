@@ -68,4 +68,13 @@ var phraseTurns = []phraseTurn{
 	{"second one", `(how many bays .*how (?:wide|big|long|broad) (?:is|are) the (?:first|second|third)) one`, "$1 bay"},
 	{"third one", `(how many bays .*how (?:wide|big|long|broad) (?:is|are) the (?:first|second|third)) one`, "$1 bay"},
 	{"could", `.*?((?:[0-9]+ ?(?:x|by) ?[0-9]+ ?|(?:one|two) by (?:four|six|eight|ten|twelve))s?) ,? ?(?:could|can|would|might) (?:i use )?(?:those|they|these|them|it|that) (?:be|do for|do as|serve as|serve for|work as|work for|make|pass for|become|go for|for|as|be used for|be used as) (?:the|my|our) (rails?|boards?|posts?|slats?|stiffeners?)TAIL`, "what if the $2 were $1"},
+	// How something looks and feels, and what is not trusted.
+	{"look", `,? ?(?:since|because|as|for) (?:i|we|WHO) (?:just |really |do |rather |both |all )*(?:like|love|prefer|adore|enjoy|want|fancy)s? (?:the|a|that|this|their|its|an) (?:[a-z]+ ){1,3}looks?( [.,;!?].*)?$`, "$1"},
+	{"style", `,? ?(?:since|because|as|for) (?:i|we|WHO) (?:just |really |do |rather |both |all )*(?:like|love|prefer|adore|enjoy|want|fancy)s? (?:the|a|that|this|their|its|an) (?:[a-z]+ ){1,3}style( [.,;!?].*)?$`, "$1"},
+	{"feels", `(it|that|this) feels (?:just )?(?:a little|a bit|a touch|a tad|rather|somewhat|slightly|kind of|pretty|too|much too|way too) (?:too )?(tall|high|low|wide|narrow|tight|big|small|long|short|deep|large|close)(?: (?:to|for) (?:me|us))?( (?:[.,;!?]|so).*)?$`, "$1 is too $2 $3"},
+	{"trust", `(?:i|we) (?:do not|no longer|cannot|can not)(?: really| quite| fully| entirely)? trust ((?:my|our|the|that|this) .*?) ?,? (?:so|and)(?: please| just| let us| could you| can you| you can)*(?: please)? (?:drop|forget|discard|scrap|remove|ignore|delete|erase|toss) (?:it|that)(?: please)?TAIL`, "forget $1"},
+	{"not sure", `(?:i am|we are) not (?:so |really |quite |entirely |too )*(?:sure|certain|confident) (?:about|of|in) ((?:my|our|the|that) (?:[a-z]+ )*(?:measurement|reading|measure)(?: .*?)?) ?,? (?:so|and)(?: please| just| let us| could you| can you| you can)*(?: please)? (?:drop|forget|discard|scrap|remove|ignore|delete|erase|toss) (?:it|that)(?: please)?TAIL`, "forget $1"},
+	{"times", `(measured .*?) (?:twice|two times|three times|a few times|several times|again and again) ?,? (?:and )?(?:both|each|every|all three|all) times? (?:it (?:came to|was|read|came out at|came out to|came out|measured|is)|(?:i|we) (?:got|came up with|had|read|get))`, "$1 , it is"},
+	{"twice", `(measured .*?) twice ,? ?and (got|it came to|it was|it is|both|each)`, "$1 and $2"},
+	{" time", `(measured .*) (?:each|both|every) times?( [.,;!?].*)?$`, "$1 $2"},
 }

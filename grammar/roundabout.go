@@ -261,6 +261,9 @@ func forWhom(atoms []atom) []atom {
 var handWords = wordSet(`what all ones that which they it those these i we he she you they have has had got 've left over is are was were in on at from the my our his their dad 's shed garage shop barn truck basement yard store
 	rack here there around hand lying already can could get find afford bought sell sells sold carry carries stock leftover last job pile attic workshop stuff only mill mills saws sawmill merchant delivers makes`)
 
+// didSo are what others did, behind "because that's what".
+var didSo = wordSet("did do does want wants wanted like likes liked prefer prefers preferred need needs use uses used chose picked next door across street too")
+
 // whatThereIs leaves out that something is what there is: "because that's what's in the shed".
 func whatThereIs(atoms []atom) []atom {
 	for i := 1; i+3 < len(atoms); i++ {
@@ -279,7 +282,7 @@ func whatThereIs(atoms []atom) []atom {
 			continue
 		}
 		j := i + 3
-		for j < len(atoms) && atoms[j].kind == aWord && handWords[atoms[j].text] {
+		for j < len(atoms) && atoms[j].kind == aWord && (handWords[atoms[j].text] || j > i+3 && (isPerson(atoms[j].text) || didSo[atoms[j].text])) {
 			j++
 		}
 		if endsPart(atoms, j) {

@@ -40,6 +40,9 @@ func withoutEchoes(acts []Act, atoms []atom) []Act {
 		if i+1 < len(acts) && a.Kind == Ask && a.Topic == "drawing" && a.As == "" && acts[i+1].Kind == PrintTo && slices.ContainsFunc(atoms, func(x atom) bool { return x.text == "paper" }) {
 			continue // "I need it all on paper, print to sheet.html"
 		}
+		if n := len(out); n > 0 && a.Kind == State && out[n-1].Kind == WhyNot && Normal([]Act{{Kind: State, Statements: a.Statements}}) == Normal([]Act{{Kind: State, Statements: out[n-1].Statements}}) {
+			continue // "why can't I have eight boards? I was really hoping for eight"
+		}
 		out = append(out, a)
 	}
 	return out
