@@ -74,6 +74,7 @@ func clauseStarts(atoms []atom) []int {
 	for i := 1; i < len(atoms); i++ {
 		switch {
 		case breaksClause(atoms, i-1):
+		case atoms[i].text == "so" && throughWhat(atoms[starts[len(starts)-1]:i]) != nil: // "the mower has to get through the opening so 44 at least"
 		case atoms[i].text == "so" && (pleads(plainWords(atoms[starts[len(starts)-1]:i])) || tellsSize(atoms[starts[len(starts)-1]:i]) || looksLike(plainWords(atoms[starts[len(starts)-1]:i])) || heldOut(atoms[starts[len(starts)-1]:i])): // "digging is hard so as few posts as possible"
 		case runsOn(atoms, i):
 		case atoms[i].text == "to" && i > 1 && aims(wordsAhead(atoms[i:])):

@@ -11,14 +11,17 @@ import (
 // says of the wall itself is a claim.
 
 // ofPlace are quantities of the place that is built on.
-var ofPlace = map[solver.Quantity]bool{solver.FloorAtRight: true, solver.FloorFalls: true, solver.Drop: true, solver.PostLeans: true, solver.RailFace: true}
+var ofPlace = map[solver.Quantity]bool{solver.FloorAtRight: true, solver.FloorFalls: true, solver.Drop: true, solver.PostLeans: true, solver.RailFace: true, solver.EndPostSize: true}
 
 // ownPlace notes a claim that rests on no more than whose the place is: "his slab falls an eighth a foot".
 func (s *speech) ownPlace(g *group, i int) {
-	if g.force != Check || g.head == nil || g.head.kind != kTheirs || i < 0 || !whose[firstWord(g.head.text)] {
+	if g.force != Check || g.head == nil || g.head.kind != kTheirs || i < 0 || !whose[firstWord(g.head.text)] && !clientNouns[firstWord(g.head.text)] {
 		return
 	}
-	if !slices.ContainsFunc(s.acts[i].Statements, func(st solver.Statement) bool { return !ofPlace[st.Name.Quantity] }) {
+	ends := slices.ContainsFunc(s.acts[i].Statements, func(st solver.Statement) bool { return st.Name.Quantity == solver.EndPostSize })
+	if !slices.ContainsFunc(s.acts[i].Statements, func(st solver.Statement) bool {
+		return !ofPlace[st.Name.Quantity] && !(ends && st.Name.Quantity == solver.AddedPostSize)
+	}) {
 		s.owned = append(s.owned, i)
 	}
 }
@@ -28,13 +31,21 @@ var whose = wordSet("his her their")
 // placesStated states what is told of somebody's place, unless another figure is told for it: "his drop is 28, but I
 // measured 31" doubts the first.
 func (s *speech) placesStated() {
-	for _, i := range s.owned {
+	for _, i := range slices.Backward(s.owned) {
 		if i >= len(s.acts) {
 			continue // taken back since
 		}
-		if a := &s.acts[i]; len(a.Statements) == 1 && !s.toldTwice(i, a.Statements[0].Name.Quantity) {
-			a.Kind = State
+		a := s.acts[i]
+		if len(a.Statements) == 0 || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return s.toldTwice(i, st.Name.Quantity) }) {
+			continue
 		}
+		var each []Act
+		for _, st := range a.Statements {
+			one := a
+			one.Kind, one.Statements = State, []solver.Statement{st}
+			each = append(each, one)
+		}
+		s.acts = slices.Replace(s.acts, i, i+1, each...)
 	}
 }
 

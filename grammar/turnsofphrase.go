@@ -20,8 +20,8 @@ type compiledTurn struct {
 
 var compiledTurns = sync.OnceValue(func() []compiledTurn {
 	var out []compiledTurn
-	for _, t := range slices.Concat(phraseTurns, houseTurns, checkersTurns) {
-		said := strings.NewReplacer("NUM", turnNumber, "WHO", turnWho, "PLANK", turnPlank, "TAIL", turnTail).Replace(t.said)
+	for _, t := range slices.Concat(phraseTurns, houseTurns, checkersTurns, shopPhrases) {
+		said := strings.NewReplacer("NUM", turnNumber, "WHO", turnWho, "PLANK", turnPlank, "SIZE", turnSize, "MONEY", turnMoney, "CLIENT", turnClient, "TAIL", turnTail).Replace(t.said)
 		out = append(out, compiledTurn{t, regexp.MustCompile(`(?:^| )(?:` + said + `)(?: |$)`)})
 	}
 	return out

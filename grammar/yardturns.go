@@ -113,4 +113,5 @@ var yardTurns = []yardTurn{
 	{"(zero|0) (spare|spares)", "no spare", zeroAlone},
 	{"(i|we) (am|are) on [(tight|a)] (shoestring|budget) [budget] [(here|so|and)]", "", yardClauseOpens},
 	{"(truck|van|trailer|car|pickup|roof rack|rack) [(bed|rack)] (only|just) (takes|carries|hauls|fits|holds|handles)", "they only sell", footersAhead},
+	{"[because|since|as] [(my|our|the|his|her)] (car|truck|van|trailer|pickup|bed|suv|hatchback|wagon|vehicle|rig) (is|are|'s) too (short|small|little|tiny|low) [(for|to (carry|haul|take|fit|hold))] [(longer|long|bigger|anything longer)] [(ones|boards|lumber|stuff|pieces|sticks|lengths)]", "", yardAsideEnds},
 }

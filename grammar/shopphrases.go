@@ -1,0 +1,54 @@
+package grammar
+
+// What the patterns of the table below are made of, beside those of phraseTurns.
+const (
+	turnSize   = `(?:(?:[0-9]+|two|four|one|six) ?(?:x|by) ?(?:[0-9]+|three|four|six|eight|ten|twelve|sixes|fours|eights|tens)(?: ?s)?)`
+	turnMoney  = `(?:\$ )?[0-9]+\.[0-9][0-9]`
+	turnClient = `(?:he|she|they|i|we|(?:the |my |our |this )?(?:customer|client|fella|fellow|lady|gentleman|couple|guy|homeowner))`
+)
+
+// shopPhrases are turns of those who shop for the wall, and of whoever serves them.
+var shopPhrases = []phraseTurn{
+	// How far somebody can go.
+	{" can", `(widest|biggest|largest|roomiest|broadest|smallest|tightest|narrowest|closest|fewest|most|least|lowest)((?: [a-z-]+){1,3}) (?:that )?(?:he|she|they) (?:can|could)(?: possibly| ever)? (?:have|get|make|build|manage|fit|get away with|do|afford|put in)`, "$1 $2 possible"},
+	{" can", `(as (?:few|many|wide|little|much|small|tight|narrow|big|large|cheap|low)(?: [a-z-]+){0,4}?) as (?:he|she|they) (?:can|could)(?: possibly)?(?: have| get away with| get| make| manage| fit| build)?`, "$1 as possible"},
+	// What a yard has.
+	{" in ", `(?:all|everything|whatever|what|only ones|only lengths|lengths|only things?) (?:that )?(they|we|you|the yard|the store|the shop|this place|yard|store|shop) (?:have got|have|has|stock|stocks|carry|carries|sell|sells|keep|keeps|got)(?: left)?(?: here| out back| on the racks?| in stock| at this place| today| right now)* in (?:the )?(SIZE)(?: here| today| right now)? (?:is|are)`, "in $2 they only have"},
+	{"back", `(?:round|around|out|in|over) (?:the )?back((?: too| also| as well)?)TAIL`, "$1"},
+	{"come", `(?:boards|lumber|rails|planks|sticks|they) (?:come|comes|are sold|is sold)(?: in)? ([0-9].*?)(?: long|lengths)? (?:at|in) (?:this|the) (?:yard|store|shop|place|lumberyard)`, "they sell $1 long"},
+	{"this ", `((?:footers?|eights|tens|twelves|fourteens|sixteens|long|feet|foot)(?: lengths)?) (?:at|in|from) this (?:yard|store|shop|place|lumberyard)TAIL`, "$1"},
+	{" feet", `(SIZE) (?:at|of) ([0-9a-z]+) (?:foot|feet|ft) (are|is|cost|costs|run|runs|went|were|go|goes)`, "$2 foot $1 $3"},
+	{"down to", `(are|is) (?:marked|knocked|priced|reduced|cut|dropped|lowered) down to (MONEY)`, "$1 now $2"},
+	{"up to", `went up to (MONEY)`, "are now $1"},
+	{" to ", `^(?:CLIENT|the yard|the store|the boss|boss) (?:have |has )?(?:just |now )?(?:dropped|lowered|raised|bumped|marked|reduced|cut|knocked|slashed|upped|moved|brought|took|put)(?: up| down)?(?: the)?(?: price (?:of|on|for))?(?: the| our| all| all the)? (.*(?:SIZE|footers?|sixteens|twelves|tens|brackets?|anchors?|bases?|caps?).*?) (?:up |down )?to (MONEY)(?: each| apiece)?( ,| and)? ([^,]*(?:SIZE|footers?|sixteens|twelves|tens|brackets?|anchors?|bases?|caps?).*?) (?:up |down )?to (MONEY.*)`, "$1 are $2 $3 $4 are $5"},
+	{" to ", `^(?:CLIENT|the yard|the store|the boss|boss) (?:have |has )?(?:just |now )?(?:dropped|lowered|raised|bumped|marked|reduced|cut|knocked|slashed|upped|moved|brought|took|put)(?: up| down)?(?: the)?(?: price (?:of|on|for))?(?: the| our| all| all the)? ([^,]*(?:SIZE|footers?|sixteens|twelves|tens|brackets?|anchors?|bases?|caps?).*?) (?:up |down )?to (MONEY)`, "$1 are $2"},
+	// What is measured at the yard, what hangs there already, and what is held up.
+	{"tape", `(?:(?:i|we) )?(?:have )?(?:just )?(?:put|ran|laid|held|took|pulled|stretched) (?:a|the|my|our) (?:tape measure|tape|ruler|rule|calipers|caliper) (?:on|to|across|over|against|along) (?:one of |some of |a few of )?(?:the |their |these |those |his |a )?(?:[a-z]+ )?(?:boards?|rails?|planks?|them|(?:2|two) ?(?:x|by) ?(?:6|8|10|six|sixes|eight|eights|tens)(?: ?s)?)(?: ,)?(?: and)? (?:they are|it is|they come to|it comes to|they measure|it measures|they read|it reads|they came to|it came to|they were|it was)`, "the rails are"},
+	{"measured", `(?:i|we) (?:have )?(?:just )?measured (?:one of |some of |a few of )?(?:the |their |these |those |his )?(?:boards?|rails?|(?:2|two) ?(?:x|by) ?(?:6|8|10|six|sixes|eight|eights|tens)(?: ?s)?)(?: ,)?(?: and)? (?:they are|it is|they come to|it comes to|they measure|it measures|they came to|it came to|they were|it was)`, "the rails are"},
+	{" up", `CLIENT (?:already )?(?:is|has|have)(?: already)?(?: got)?(?: already)? ((?:the )?(?:[a-z0-9]+ )?(?:rail|board|slat|plank)(?: [0-9]+)?) (?:up|mounted|hung|fastened|installed|in place)(?: already| now)?( ,| and| \.| ;)`, "$1 is up already $2"},
+	{" up ", `(base|bases|standoff|standoffs) (holds|lifts|raises|keeps|carries|puts|sets|hold|lift|raise|keep) (?:his|her|their|my|our) ((?:new |added )?posts?) up`, "$1 $2 the $3 up"},
+	// Things that somebody has picked.
+	{" ", `(brackets?|bases?|posts?|boards|rails|anchors|caps|stiffeners|hangers?) (?:that |which )?(?:he|she|they|the customer)(?: is| are| has| have)?(?: just| already)? (?:picked|chose|chosen|bought|buying|getting|ordered|using|uses|selected|likes|liked|found|grabbed|brought|went with|settled on|decided on)(?: out| up| in)? (stick|sticks|stand|stands|are|is|measure|need|needs|reach|reaches|hold|holds|cost|costs|run|runs|take|takes|go|goes|have|has|come|rise|rises)`, "$1 $2"},
+	{"nything ", `(?:with (?:the|these|those|his|her|their) brackets?(?: (?:that )?(?:he|she|they|i|we)(?: is| are| has| have)?(?: [a-z]+){1,2})? ,? ?)?anything (?:under|below|less than|tighter than|smaller than|closer than|narrower than) (.{1,40}?)(?: of gap| gap| between (?:boards|rails|them)| apart)? (?:and|,|then) (?:they|the brackets|brackets) (?:will |would |start to )?(?:run into|hit|touch|collide|clash|foul|bump|overlap|bang into|meet|interfere)(?: with)?(?: into)?(?: each other| one another)?TAIL`, "bracket clearance is $1"},
+	// Papers, and who gave them.
+	{" ", `(quote|estimate|bid|bill|slip|ticket|invoice|receipt|drawing|sketch|offer) (?:that |which )?(?:he|she|they|i|we|the [a-z]+)(?: have| has| had| was| am)?(?: only)?(?: just)?(?: got| been| was)? (?:handed|given|gave|quoted|sent|printed|emailed|texted|faxed|got|received)(?: me| us| him| her)?(?: out| in| over)?(?: today| yesterday| this morning| just now| at the counter)? (comes to|is|says|adds|shows|has|calls|runs|totals|lists|reads|came to|was|claims)`, "$1 $2"},
+	// What is tried.
+	{" if ", `if (i|we|he|she|they) (?:got|bought|took|chose|picked|ordered|grabbed|purchased|went for|went with) (SIZE)`, "if $1 used $2"},
+	{"s", `^(suppose|supposing|say|imagine|pretend|let us say) (i|we|he|she|they) (?:got|bought|took|chose|picked|ordered|grabbed|purchased|went for|went with) (SIZE)`, "$1 $2 used $3"},
+	// Whatever does it.
+	{"what", `(?:^|(?:just )?(?:do|go with|pick|choose|use|give me) )(?:whatever|whichever)(?: one| way| plan| layout| option| version)? (?:keeps|holds|gets|makes|brings|leaves) (?:the |my |our |his |her )?(?:bill|costs?|price|total|spending|outlay)(?: down)?(?: at)?(?: the)? (?:lowest|smallest|least|down|cheapest|low|minimum)TAIL`, "cheapest"},
+	{"what", `(?:^|(?:just )?(?:do|go with|pick|choose|use|give me) )(?:whatever|whichever)(?: one| way| plan| layout| option| version)? (?:leaves|makes|wastes|gives|throws away|throws out|has|produces)(?: me| us)? (?:the )?(?:least|fewest) (?:scraps?|waste|offcuts|leftovers|wood|lumber)TAIL`, "least waste"},
+	{"nything ", `anything (?:that )?(?:i|we|he|she|they) (?:will|would|might|may|could|am going to|are going to|is going to) (?:later )?(?:kick|be kicking|hate|regret|be sorry|curse|rue|wish|be kicked)(?: [a-z]+)*?(?: before .*)?TAIL`, "anything to watch out for ?"},
+	{" before ", `(anything (?:else )?(?:i|we|he|she|they) (?:should|need to|ought to|must|had better) know) before (?:i|we|he|she|they) (?:pay|buy|check out|order|load up|leave|go|head out|pay up)TAIL`, "$1 ?"},
+	// What is asked for somebody else.
+	{" you to ", `CLIENT (?:wants|want|would like|needs|asked) you to (walk|take|talk|run|guide|lead|show|tell|explain|teach|give|list|draw|print|save|read)`, "please $1"},
+	{"through", `CLIENT (?:wants|want|would like|needs) to be (?:walked|taken|talked|run|guided|led) through`, "walk me through"},
+	{" through", `(walk|take|talk|lead|run|guide|step|bring) (?:him|her|them|the customer|the lady|the gentleman|the fella|this customer) through`, "$1 me through"},
+	{"first", `what (?:should|do|can|shall) (?:i|we) (?:tell|have|get) (?:him|her|them|the customer|this customer) (?:to )?(?:do|start with) firstTAIL`, "what do i do first ?"},
+	{" can ", `(?:which|what) (?:set - ups|set ups|setups|combinations|arrangements|layouts|versions|configurations|designs|options|choices) (?:can|could|should|may|do) (?:i|we) (?:offer|give|show|suggest|sell|propose|quote|have for)(?: to)? (?:him|her|them|the customer|this customer|this couple|the lady|the gentleman)TAIL`, "what would work ?"},
+	{"changed ", `CLIENT (?:has |have |is )?(?:just |since )?changed (?:his|her|their|my|our) minds? (?:about|on|over) (the [a-z -]+?) ,? ?(?:so |and |please |just )?(?:drop|forget|scrap|lose|scratch|ditch|remove|skip|kill|cancel)(?: it| that| them)(?: please| then)?TAIL`, "forget $1"},
+	{" than ", `CLIENT (?:can|could) not (?:mark|measure|work|cut|read|see)(?: anything)?(?: any)? (?:finer|closer|smaller|tighter) than (?:an? |the )?(?:nearest )?(eighth|sixteenth|quarter|half|thirty - second|millimeter|1/8|1/16|1/4|1/2|1/32)(?: of an inch| inch)?TAIL`, "work to the nearest $1"},
+	{"mis", `,(?: sorry| oops| no| wait)?(?: ,)? i (?:misheard|misread|misspoke|mistyped)(?: him| her| them| that| it)? ,`, ", sorry ,"},
+	// What something is for.
+	{" so ", `^((?:put|stick|save|make|draw|print|export|send|write|give|cut|keep|drop|dump) .*) so (?:that )?(?:i|we|he|she|they|the [a-z]+|my [a-z]+) (?:can|could) (?:show|see|look at|bring|hand|take|read|open|send|saw|cut|rip|chop|run|do|load)(?: it| them| this| that| all of them| everything)?(?: all)?(?: to)?(?: (?:the|my|his|her|their|our) [a-z]+)?(?: in one go| at once| in one pass| for me| in a batch| on (?:the|their) (?:saw|phone|computer|screen))*TAIL`, "$1"},
+}
