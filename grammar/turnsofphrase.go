@@ -20,7 +20,7 @@ type compiledTurn struct {
 
 var compiledTurns = sync.OnceValue(func() []compiledTurn {
 	var out []compiledTurn
-	for _, t := range slices.Concat(phraseTurns, houseTurns, checkersTurns, shopPhrases) {
+	for _, t := range slices.Concat(phraseTurns, houseTurns, checkersTurns, shopPhrases, oldHandTurns) {
 		said := strings.NewReplacer("NUM", turnNumber, "WHO", turnWho, "PLANK", turnPlank, "SIZE", turnSize, "MONEY", turnMoney, "CLIENT", turnClient, "TAIL", turnTail).Replace(t.said)
 		out = append(out, compiledTurn{t, regexp.MustCompile(`(?:^| )(?:` + said + `)(?: |$)`)})
 	}
