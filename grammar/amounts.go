@@ -136,7 +136,7 @@ var amounts = []entry{
 		[,] (less|narrower|smaller|tighter|lower|shorter) is (ok|okay|fine|good|better|all right|welcome)`},
 	{kind: kPart, key: "base height", sense: meaning("base height"), ways: "base on [(added|new)] POST (hold|holds|lift|lifts|carry|carries|keep|keeps|raise|raises) (it|POST|that) [up]"},
 	{kind: kSellLess, key: "-=", ways: "(yard|yards|store|stores|shop|shops|lumberyard) [(is|are)] (out|fresh out|all out|clean out) of\n(yard|store|shop|lumberyard|lumber yard) [just] sold [the] last of [(its|their|the|our)]"},
-	{kind: kSell, key: "sell", ways: "[lumber] (yard|store|shop|lumberyard) [(is|are)] (stocking|selling|carrying|offering) [(in)]"},
+	{kind: kSell, key: "sell", ways: "[lumber] (yard|yards|store|shop|lumberyard|they) [(is|are)] [(only|just|still|currently|now)] (stocking|selling|carrying|offering) [(in)]"},
 	{kind: kAt, key: "bottom", ways: "[at] [the] bot"},
 	{kind: kGoal, key: "same length", loose: true, ways: "[all] RAIL [all] (one|the same|same) (cut length|cut)\n(trim|saw|dock|chop|crosscut) [(all|every|each)] RAIL to (one|the same|a single|one and the same) length"},
 	{kind: kGoal, key: "least waste", loose: true, ways: "as (few|little) WASTE (in|on|for) [the] (scrap|trash|burn|junk) (pile|heap|bin|barrel) as (possible|you can|you can manage|can be)"},

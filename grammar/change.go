@@ -105,6 +105,7 @@ func (k *clause) direction() direction {
 			moves = true
 		case t.kind == kOff:
 			off = true
+		case t.kind == kUp && standsUp[lastWord(t.before)], t.kind == kUp && k.goesAllTheWay(i): // "the post sits up an inch on its base"
 		case t.kind == kUp:
 			up = up || moves || goes(t) && i+1 < len(k.items) || i > 0 && !k.items[i-1].value() && k.items[i-1].text == "go" || i > 0 && k.noun(i-1) != nil && i+1 < len(k.items) && k.items[i+1].value()
 		case t.kind == kDown:

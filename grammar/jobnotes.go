@@ -13,15 +13,17 @@ var notePhrases = []setPhrase{
 	{"min . !post|posts|psts|rail|rails|bds|boards|bays|stiffs|stiffeners $", "min $1"},
 	{"^ ?please ?can|could|would|will ?you school|educate|coach|tutor|enlighten me|us ?up on|in|about", "teach me"},
 	{"^ can|could|may|might|shall i|we go with|take|use|have|pick|choose your", "i will take your"},
-	{"^ this|it ?one|wall|side is|will|should|shall|has ?going ?to be ?just|exactly|all same as", "make this one the same as"},
-	{"^ this|it ?one|wall|side is|will|should|shall|has ?going ?to be ?just|exactly like", "make this one just like"},
+	{"^ this|it ?one|wall|side is|'s|will|should|shall|has ?going ?to be ?just|exactly|all same as", "make this one the same as"},
+	{"^ this|it ?one|wall|side is|'s|will|should|shall|has ?going ?to be ?just|exactly like", "make this one just like"},
+	{"^ WALL is|'s|will ?going ?to be ?just|exactly|all same as", "make this one the same as"},
+	{"?, ?so|and|because i|we do not ?really want|need|like|care ?to ?have ?to think|worry|fuss|fret ?any ?more about|over it|that|them|this ?again|later|anymore $", ""},
 	{"print|export all of this|it|that to|in|into", "print this to"},
 	{"?, ?and|because|since that|which|it is ?about ?all as close|fine|near|good|tight as my|our|i|we ?old|tired|bad|poor ?eyes|eye|eyesight|hands|tape|saw|pencil ?can|will|ever ?go|goes|see|read|reads|get|gets|work|cut|measure|manage|are|is ?good ?for|to|it $", ""},
 	{"?, ?and|because|since that|which|it is all my|our|i|we ?old|tired|bad|poor ?eyes|eye|eyesight|hands|tape|saw|pencil ?can|will|ever go|goes|see|read|reads|get|gets|work|cut|measure|manage|are|is|do ?good ?for|to|it|down $", ""},
 }
 
 // jobNotes are the steps that set what such notes hold plain.
-var jobNotes = []func([]atom) []atom{equalsWhat, voidBehind, openingsByNumber, aboveAndBelow, clearOfBays, calledMate}
+var jobNotes = []func([]atom) []atom{equalsWhat, voidBehind, priceByLength, topOfPost, openingsByNumber, aboveAndBelow, clearOfBays, calledMate}
 
 // notedPlainly sets the notes of a job plain.
 func notedPlainly(atoms []atom) []atom {
@@ -187,7 +189,29 @@ func calledMate(atoms []atom) []atom {
 			}
 			return cutOut(atoms, i, i+1)
 		case i > 1 && namesPart(next, 0):
-			return reworded(atoms, i, i+1, ",")
+			out := append([]atom{}, atoms...)
+			out[i].text, out[i].kind = ",", aSign
+			return out
+		}
+	}
+	return atoms
+}
+
+// topOfPost sets "the top of it", behind the added post and nothing else that has a top, to the height of that post.
+func topOfPost(atoms []atom) []atom {
+	for i := 2; i+3 < len(atoms); i++ {
+		if !standAt(atoms, i, "top", "of", "it") {
+			continue
+		}
+		last := ""
+		for j := 0; j < i; j++ {
+			switch key, next := partKey(atoms, j); key {
+			case "added post", "rail", "wall", "end post", "post", "bay", "opening", "stiffener":
+				last, j = key, next-1
+			}
+		}
+		if last == "added post" {
+			return reworded(atoms, i, i+3, "top", "of", "added", "post")
 		}
 	}
 	return atoms

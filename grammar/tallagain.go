@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // tallAgain reads "where does the new post go, and how tall is it": the height is that of the post. Of what has no height of its own it
@@ -27,4 +28,16 @@ func (s *speech) tallAgain(g *group, list []item) bool {
 		return false
 	}
 	return true
+}
+
+// standsUp are verbs by which something is up already: nothing is moved.
+var standsUp = wordSet("sits sit stands stand rests rest rides ride floats float hovers hover hangs hang")
+
+// goesAllTheWay reports whether "goes up" tells how high a wall is built, since no wall grows by so much: "the wall goes up 48 inches".
+func (k *clause) goesAllTheWay(i int) bool {
+	if len(k.values) != 1 || !k.about("wall") || !goes(k.items[i].token) {
+		return false
+	}
+	v, ok := k.s.value(*k.items[k.values[0]].lim.lo, solver.Length)
+	return ok && v.Unit == solver.Inch && v.Num.Cmp(exact.Int(30)) >= 0
 }

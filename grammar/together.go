@@ -105,7 +105,7 @@ func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 }
 
 // opensNoName are words that no name of a plan begins with.
-var opensNoName = wordSet("at in by with from of so how what it up out a an we i you they he she because if when then now won to for is was and or but not like below beneath less than above beside er her him em them things some whole")
+var opensNoName = wordSet("at in by with from of so how what it up out a an we i you they he she because if when then now won to for is was and or but not like below beneath less than above beside er her him em them things some whole nothing anything something nobody somebody someone anybody")
 
 // pronounOfWall are words that stand for the wall and name none: "open er up".
 var pronounOfWall = wordSet("er her him em")
