@@ -28,7 +28,13 @@ var checkersTurns = []phraseTurn{
 	{":", `^(?:(?:i|we) (?:was|were|have been|had been|got|am|are) (?:just |now )?)?(?:handed|given|passed|sent|shown|submitted|presented|emailed|texted|faxed)(?: (?:to|in|over|by))?(?: (?:me|us|him|them|the (?:office|county|city|desk)))?(?: (?:today|this morning|yesterday|just now|this afternoon|earlier|for review|for checking|for approval|by the (?:builder|bidder|contractor)))? :`, "he says"},
 	{"count", `^(.*\b(rails|boards|posts|bays|stiffeners|brackets|openings|slats|planks)) ([;,.]) (?:but )?(?:my|our)(?: own)? (?:count|tally) (?:is|was|says|gives|comes to|came to) (NUM) ,? ?(?:so|and|hence|therefore) (?:NUM|that|that one|mine|ours) (?:is|'s) what (?:you|we|i)(?: will| should| are to| shall)? (?:use|go with|go by|work with|take|enter|put in)`, "$1 $3 i want $4 $2"},
 	{"to ", `(?:what|how) (?:brought|led|got|drove|pushed|moved|brings|leads|gets|took) (?:you|us|it) to (?:that|so|this) (many|few|much)`, "why so $1"},
+	{"too ", `^(.*\b(?:` + turnClaims + `|(?:estimate|quote|bid|bill|invoice|total|quotation) (?:is|was|came|comes|runs|came in|comes in)(?: back)?(?: to| at)?)\b.*[a-z0-9"]) [.,;] (?:(?:is|was|are) (?:it|that|they|those) )?(?:way |a bit |a little |much |far |not |rather )?too (?:high|much|many|few|little|low|steep|dear|expensive|rich|cheap|big|small|wide|tight|long|short)(?: do you think| you think)? \?$`, "$1 , is that right ?"},
 	// What is asked for.
+	{"", `^((?:(?:and|so|ok|well|but) )*(?:is|are|would|will|can|could) .*[a-z0-9"]) (?:be )?(?:legal|lawful|permissible|up to code|to code|within code|(?:ok|okay|fine|good|allowed|alright) (?:by|under|with|per) (?:the )?code)(?: here| around here| in this county| in this town| here in town)?( \?)?$`, "$1 allowed $2"},
+	{"numbers", turnOnMine, "$1"},
+	{"figures", turnOnMine, "$1"},
+	{"measurements", turnOnMine, "$1"},
+	{"have ", `what (?:all )?have (?:we|i) (?:agreed|agreed on|agreed to|settled|settled on|decided|decided on|established|pinned down|nailed down|got down|fixed)(?: so far| up to now| until now| to date| thus far| by now| now)?( \?| \.)?$`, "what have i told you so far"},
 	{"what ", `what (?:would|do|did|will) you (?:say|think|reckon|figure|guess|suppose|believe|estimate|expect|calculate) (it|they|the [a-z]+(?: [a-z]+)?) (is|are|costs?|comes? to|should be|ought to be|runs?)`, "tell me what $1 $2"},
 	{"state ", `^((?:please|ok|now|and|then|kindly) )?state (?:for (?:me|us|the record) )?((?:the|how|what|which|where) [a-z ,]+?)(?: [.!?])?$`, "$1 tell me $2"},
 	{"report ", `^((?:please|ok|now|and|then|kindly) )?report (?:to me |back )?((?:the|how|what|which|where) [a-z ,]+?)(?: [.!?])?$`, "$1 tell me $2"},
@@ -36,10 +42,12 @@ var checkersTurns = []phraseTurn{
 	{" i", `(everything|all|what|whatever|anything|things|all the things|all the numbers|the numbers)(?: that)? (?:i|we) (?:have |had )?(?:already )?(?:entered|typed|typed in|keyed in|punched in|put in|fed you|fed in|inputted|put down) ?(so far|to this point|up to this point|up to now|until now|to date|thus far|as of now|till now|already)?`, "$1 i have told you so far"},
 	{"have the ", `^((?:please|and|then|now|also|just) )*have the (bays|gaps|sections|panels|rails|boards|posts|spaces) ((?:all |both )?(?:come|be|turn|end|work|look) .*[a-z])$`, "make the $2 $3"},
 	// What is written down, and where to.
+	{"on file ", `on file (?:as|under)`, "saved as"},
 	{". html", `^((?:please|now|then|and|ok|can you|could you|would you|will you) )*(?:put|write|print|save|send|publish|render|export|output|dump|make|get|lay|set)(?: ` + turnAll + `)*? (?:in|into|to|onto|on|as)(?: ` + turnPage + `)? ([a-z0-9-]+(?: [a-z0-9-]+)? \. html?)`, "print it to $2"},
 	{". svg", `^((?:please|now|then|and|ok|can you|could you|would you|will you) )*(?:put|draw|sketch|save|send|render|export|output|make|get|print)(?: ` + turnSketch + `)*? (?:in|into|to|onto|on|as)(?: ` + turnSvg + `)? ([a-z0-9-]+(?: [a-z0-9-]+)? \. svg)`, "draw to $2"},
 	{"saved", `^the (?:file|one|plan|wall|layout|job|design|version|project|sketch) (?:that |which )?(?:(?:i|we) )?(?:have )?saved(?: it)?(?: as| under| by the name of) ([a-z0-9]+(?: [a-z0-9]+){0,2}) , (?:please )?(?:open|load|pull up|bring up|bring back|get|fetch|call up|reopen)(?: (?:that|it|that one|me that))?(?: up| back| again)?`, "open $1"},
-	// What ends a talk, and what begins the next one.
+	// What begins a talk, what ends it, and what begins the next one.
+	{"a", `^((?:(?:good|morning|afternoon|evening|hello|hi|hey|there|,|\.) )*)(?:i|we) (?:am|are|have been|was|were) (?:here )?(?:to )?(?:checking|inspecting|reviewing|looking at|looking over|building|planning|designing|working on|putting up|laying out|check|inspect|review|look at|look over|going over|figuring out|pricing) (?:a|the|this|my|our|some|another) (?:[a-z]+ )?(?:half|halfwall|half wall|wall|screen|job|project|bid|quote|plan|drawing|submittal|submission)(?: wall)?(?: (?:for|at|on|by|with|of|over|down|in) [a-z ]+?)? [.!;] ?`, ""},
 	{"next ", `(^|[,.;-])(?: ?(?:so|and|because|since|as|now))?(?: ?(?:i|we) (?:am|are|will be|have to|need to|must|have got to|want to|should|will|can))?(?: ?(?:moving|going|heading|off|getting|starting|driving|move|go|head|drive|get))? ?(?:on to|onto|over to|off to|to|on|with) (?:the|a|my|our) next (?:site|job|house|place|property|address|customer|client|project|inspection|call|visit|lot)( [,.;!]|$)`, "$1 $2"},
 	{"new ", `, (?:it is )?(?:a )?new (?:site|house|property|address|customer|client|day)( [.!]|$)`, ""},
 	{"th", `(?:that|this|which) (?:concludes|completes|finishes|ends|closes|wraps up|winds up|rounds off|finishes up|finishes off) (?:my|the|our|this|today 's|your)(?: (?:site|little|final|whole|first))? ` + turnVisit, "that is it"},
@@ -55,6 +63,7 @@ var checkersTurns = []phraseTurn{
 	{"stuff", `([0-9]+ ?x ?[0-9]+s?|NUM by (?:[0-9]+|NUM)s?) stuff`, "$1"},
 	{" from the ", `(rails|boards|slats|planks|lumber|posts|stock|two by (?:four|six)s|[0-9]x[0-9]s) from the (?:yard|mill|sawmill|store|shop|lumberyard|supplier|merchant|truck|barn|shed|pile) ((?:actually|really|all|in fact) )*(measure|come|are|is|run|mike|measured)`, "$1 $2 $3"},
 	{" the ", `(?:(?:the|my|our|a|his) )?(?:(?:water|spirit|laser|line|hose|long|bubble|four foot|two foot|builder 's|torpedo) level|laser|level|string line|transit)(?: 's| is| has)? (?:telling|tells|told|saying|says|said|showing|shows|reading|reads|showed)(?: me| us)?(?: that)? the (floor|slab|deck|patio|ground|concrete|terrace|porch)`, "the $1"},
+	{"either ", `^(.*\bbrackets?\b.*) (?:on |to |at |out )?(?:either side|either edge|both sides|each side|both edges) of (?:the|each|its|every|a) (?:rails?|boards?)`, "$1 above and below the rail"},
 	{"undone", `(?:(?:i|we) )?(?:should not have|ought not to have|had not meant to have|wish i had not) undone (?:that|it|this)`, "i did not mean to undo that"},
 	{"undid", `(?:i |we )?undid (?:too much|one too many|too many|the wrong thing|that by (?:mistake|accident))`, "i did not mean to undo that"},
 	{"front", `(dirt|ground|grass|lawn|soil|yard|gravel|earth|grade) out front`, "$1 outside"},
@@ -64,3 +73,5 @@ var checkersTurns = []phraseTurn{
 }
 
 const turnFigures = `(?:every|each|all|any|my|the|these|those|everything|whatever|anything)(?: (?:of|my|the|these|number|numbers|figure|figures|length|lengths|measurement|measurements|dimension|dimensions|value|values|size|sizes|single|mine|that|i|we|give|say|type|tell|you|from|me|us|enter|put|in|write))*`
+
+const turnOnMine = `^(.*\b(?:what|how much|how many)\b.*[a-z]) (?:on|by|with|from|using|going by|going from|off|based on|for) (?:my|our|these|those|your) (?:numbers|figures|measurements|dimensions)`

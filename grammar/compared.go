@@ -36,13 +36,13 @@ func comparands(names, head string) []string {
 			if list[0] == "" {
 				list[0] = "this"
 			}
-			if list[1] == "" {
-				return nil
+			if list[1] == "" || list[0] == list[1] {
+				return nil // "open permit 114 and compare it with this one"
 			}
 			return list
 		}
 	}
-	if one := comparand(names, pointedAt(names)); one != "" && (strings.Contains(head, "this") || strings.Contains(head, "mine") || strings.Contains(head, "it")) {
+	if one := comparand(names, pointedAt(names)); one != "" && one != "this" && (strings.Contains(head, "this") || strings.Contains(head, "mine") || strings.Contains(head, "it")) {
 		return []string{"this", one}
 	}
 	return nil

