@@ -310,8 +310,10 @@ func withoutWall(list []item) (wall string, rest []item) {
 // wayOut reads "the second way out".
 func wayOut(list []item) (int, bool) {
 	n, way := 0, false
-	for _, it := range list {
+	for i, it := range list {
 		switch {
+		case i > 0 && list[i-1].value() && it.kind == kWayOut && manyChoices[firstWord(it.text)]:
+			return 0, false // "let's hear the three ways out again"
 		case it.value():
 			v, ok := it.lim.lo.val.Int64()
 			if !ok || n != 0 || it.lim.lo.unit != bare {

@@ -69,8 +69,8 @@ func (l *lexing) chosenWay(i int) int {
 		k, ordinal := l.choiceNumber(end)
 		switch {
 		case k > 0 && (ordinal || role == 0 || w == "one" && (l.word(end-1) == "number" || l.word(end-1) == "#" || chooseWords[l.word(end-1)] == chooseNoun && l.word(end-1) != "way")):
-			if n > 0 {
-				return i
+			if n > 0 || !ordinal && k > 1 && manyChoices[l.word(end+1)] {
+				return i // "let's hear the three ways out again"
 			}
 			n = k
 			point = point || end > i && !ordinal && (chooseWords[l.word(end-1)] == choosePoint || chooseWords[l.word(end-1)] == chooseNoun)
@@ -103,6 +103,9 @@ func (l *lexing) chosenWay(i int) int {
 	l.add(kNum, end-1, end).amt = &a
 	return end
 }
+
+// manyChoices are what is chosen among, several of them.
+var manyChoices = wordSet("ways options choices fixes suggestions solutions alternatives possibilities remedies changes ideas proposals ones")
 
 // pastHousehold steps over whose choice it is: "ok boss picked", "my wife likes".
 func (l *lexing) pastHousehold(i int) int {
