@@ -50,6 +50,8 @@ const soundsLike = `
 	reads: reeds
 	eights: ates aights
 	our: hour
+	do: due dew
+	least: leased leest
 	allowed: aloud
 	there: their
 	their: there

@@ -27,6 +27,10 @@ func figuresByEar(in []atom) []atom {
 			figure = "eighths"
 		case w == "too" && i > 0 && i+1 < len(in) && in[i-1].text == in[i+1].text && sidesMeasured[in[i-1].text]:
 			figure = "to" // "center too center"
+		case w == "too" && i > 0 && i+1 < len(in) && !be[in[i-1].text] && !partsNumbered[in[i-1].text] && (tens[in[i+1].text] > 0 || units[in[i+1].text] > 4) && i > 1 && vocab().articles[in[i-2].text] && lowering[in[0].text]:
+			figure = "to"
+		case w == "ate" && i > 0 && in[i-1].text == "an" && (endsAt(in, i+1) || textAt(in, i+1) == "of" || textAt(in, i+1) == "inch" || textAt(in, i+1) == "and"):
+			figure = "eighth"
 		case (w == "write" || w == "rite" || w == "wright") && lastOf(in[:i], 1) == "the" && sideBefore[lastOf(in[:i], 2)]:
 			figure = "right"
 		case !ok || in[i].kind != aWord || !heardAt(in, i):
@@ -42,6 +46,9 @@ func figuresByEar(in []atom) []atom {
 
 // sidesMeasured are what a length is measured from and to.
 var sidesMeasured = wordSet("center centre centers centres inside outside edge face end post side inner outer top bottom")
+
+// lowering are verbs that bring something to a measure: "lower the wall too forty inches".
+var lowering = wordSet("lower raise bring change set drop cut move push widen narrow lengthen shorten take make")
 
 // sideBefore stand before a side: "on the write" is on the right.
 var sideBefore = wordSet("on to at from toward towards against off by")
@@ -160,6 +167,9 @@ func behindPartName(in []atom, i int) bool {
 	if next == "and" && textAt(in, i+2) == in[i-1].text {
 		return true // "between rail to and rail three"
 	}
+	if v := lastOf(in[:i], 2); (v == "is" || v == "of" || v == "in") && (endsAt(in, i+1) || next == "?") {
+		return true // "how wide is bay to"
+	}
 	if in[i-1].text != "bay" || !pastNumber[next] {
 		return false
 	}
@@ -243,6 +253,15 @@ func behindBe(in []atom, i int) bool {
 	switch {
 	case next == "added" && countNouns[textAt(in, i+2)]:
 		return countsNext[prev]
+	case prev == "between" && next == "and":
+		return true // "between to and three inches"
+	case prev == "from" && next == "to":
+		return spelledNumber(textAt(in, i+2))
+	case countsNext[prev] && w != "too" && prev != "and" && spelledNumber(next):
+		end := textAt(in, i+2)
+		return footWords[end] || footerWords[end] || end == "by" && sizeWords[textAt(in, i+3)] > 0
+	case next == "hundred":
+		return beforeHundred[prev] || prev == "to" && lastOf(in[:i], 2) != "up"
 	case w == "for" && next == "to":
 		return bayWords[textAt(in, i+3)] || textAt(in, i+2) == "each"
 	case prev == "be" || prev == "exactly" || prev == "least" || prev == "most" || prev == "than" || prev == "under" || prev == "over":
@@ -257,6 +276,24 @@ func behindBe(in []atom, i int) bool {
 		return w == "for" && countNouns[next] && strings.HasSuffix(next, "s") && workOut[textAt(in, i+2)]
 	case (prev == "it" || prev == "that") && lastOf(in[:i], 2) == "make":
 		return countNouns[next] && strings.HasSuffix(next, "s") && (endsAt(in, i+2) || textAt(in, i+2) == "instead")
+	}
+	return false
+}
+
+// beforeHundred stand before a number: "the budget is for hundred dollars".
+var beforeHundred = wordSet("is was about of under over than exactly around most least roughly")
+
+// countedNext: "take of one stiffener" takes one off.
+func countedNext(_, after []atom) bool {
+	return len(after) > 1 && (after[0].kind == aDigits || spelledNumber(after[0].text) || after[0].text == "a" || after[0].text == "won" || after[0].text == "another")
+}
+
+// askedWhatWould: "what would five rails due to the gap".
+func askedWhatWould(before, _ []atom) bool {
+	for i := range before {
+		if before[i].text == "what" && (textAt(before, i+1) == "would" || textAt(before, i+1) == "will" || textAt(before, i+1) == "wood") {
+			return true
+		}
 	}
 	return false
 }

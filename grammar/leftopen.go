@@ -27,7 +27,15 @@ func leftOpenToGuess(r Reading, atoms []atom) Reading {
 		}
 		st := a.Statements[0]
 		away := st.Op == solver.Eq && (st.Name.Quantity == solver.OpeningFromLeft || st.Name.Quantity == solver.OpeningFromRight)
+		if k := st.Op; (k == solver.GT || k == solver.Plus && i > 0 && r.Acts[i-1].Kind == Check) && byMoreThan.MatchString(textOf(fold(atoms))) {
+			at := a.At
+			return Reading{Ask: &solver.Question{At: &at, Text: "What does that come to for the wall?", Example: "opening at least 32"}}
+		}
 		boards := st.Name.Quantity == solver.Rails && st.Op == solver.Eq
+		if (st.Name.Quantity == solver.Stock) && countedFooters.MatchString(textOf(fold(atoms))) {
+			at := a.At
+			return Reading{Ask: &solver.Question{At: &at, Text: "One number, or several?", Example: "they sell 8, 10 and 12 footers"}}
+		}
 		if !boards && st.Name.Quantity != solver.Opening && st.Name.Quantity != solver.Trim && !away && st.Op != solver.Minus {
 			continue
 		}
@@ -48,6 +56,12 @@ func leftOpenToGuess(r Reading, atoms []atom) Reading {
 	}
 	return r
 }
+
+// byMoreThan: "make the wall a foot higher than him".
+var byMoreThan = regexp.MustCompile(`(?:[0-9]|inch|inches|in|foot|feet|mm|cm|half|quarter|hand|two|three|four|five|six|eight|ten) (?:higher|taller|wider|bigger|larger|longer|deeper|broader) than (?:him|her|it|them|that|this|he|she|they|those)(?: [.,!?]|$)`)
+
+// countedFooters: "they sell eight footers and four twelve footers". Nobody sells lengths of four feet beside those of twelve.
+var countedFooters = regexp.MustCompile(`(?:and|,|only|just|have|has|sell|sells|of) (?:two|three|four|for|2|3|4) (?:[0-9]+|eight|ten|twelve|fourteen|sixteen|twenty)(?: foot |-foot | )(?:footers?|er)`)
 
 // boardsLeft: "we have two boards left over", "there are four boards in the garage".
 var boardsLeft = regexp.MustCompile(`(?:^| )(?:have|has|got|had|are|is|kept|found|'ve)(?: about| only| still| just| already| some)* [a-z0-9]+ (?:more |old |extra |good |long |nice )?(?:boards?|planks?|slats?|rails?|sticks) (?:already |still |just )*(?:left|leftover|lying|sitting|laying|at home|out back|from (?:the|my|our|an|a) (?:old|last|other|fence|deck)|in (?:the|my|our) (?:garage|shed|barn|basement|cellar|truck|van|yard|house|attic|loft|workshop|shop|pile|rack)|on (?:the|my|our) (?:rack|truck|pile|trailer))(?: |$)`)

@@ -25,6 +25,9 @@ func aroundMended(atoms []atom, c Context, places []int, options [][]string) (be
 		if !read {
 			got, read = readLoosely(fixed, c)
 		}
+		if !read {
+			got, read = readTurned(fixed, c)
+		}
 		if read {
 			if found[Normal(got.Acts)] = true; len(found) > 1 {
 				return Reading{}, false
@@ -63,4 +66,14 @@ func asIfTyped(whole []atom, c Context, r Reading) Reading {
 	}
 	got.Taken = r.Taken
 	return got
+}
+
+// readTurned reads words that were set right with their turns of phrase set plain, where they hold one.
+func readTurned(fixed []atom, c Context) (Reading, bool) {
+	turned := turnedPlain(fixed)
+	if len(turned) == len(fixed) && joinedLine(turned) == joinedLine(fixed) {
+		return Reading{}, false
+	}
+	got := readAtoms(turned, c)
+	return got, got.Ask == nil
 }

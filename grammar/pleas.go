@@ -277,5 +277,17 @@ func withoutSizes(atoms []atom) ([]atom, bool) {
 	if !dropped {
 		return atoms, true
 	}
-	return left, len(left) > 0
+	return left, len(left) > 0 && !thanThatOne(left)
 }
+
+// thanThatOne reports whether words measure something against what was spoken of before: "make the wall 6 inches higher than that".
+func thanThatOne(atoms []atom) bool {
+	for i := range atoms {
+		if atoms[i].text == "than" && spokenOfBefore[textAt(atoms, i+1)] && textAt(atoms, i+2) != "is" && textAt(atoms, i+2) != "was" {
+			return true
+		}
+	}
+	return false
+}
+
+var spokenOfBefore = wordSet("that this it him her them he she they those these")

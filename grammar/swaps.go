@@ -26,6 +26,8 @@ var swaps = []swap{
 	{said: turn("go threw"), plain: turn("go through")},
 	{said: turn("pass threw"), plain: turn("pass through")},
 	{said: turn("squeeze threw"), plain: turn("squeeze through")},
+	{said: turn("due to"), plain: turn("do to"), where: askedWhatWould},
+	{said: turn("take of"), plain: turn("take off"), where: countedNext},
 	{said: turn("a further"), plain: turn("another"), where: spelledNext},
 	{said: turn("the hundred"), plain: turn("a hundred"), where: behindFigure},
 	{said: turn("the piece"), plain: turn("a piece"), where: behindFigure},
