@@ -7,12 +7,12 @@ var (
 	// clientNouns name those who are served; each may have its place and what they have with them behind it.
 	clientNouns = wordSet(`customer customers client clients fella fellow fellas lady ladies gentleman gentlemen gent gents couple buyer shopper guy gal gals chap bloke man woman family folks homeowner
 		homeowners owner gal dude pair kid lad girl son daughter grandpa contractor builder framer dad mom mother father grandmother grandfather neighbor landlord handyman retiree newlyweds`)
-	clientKinds  = wordSet("young old older elderly nice regular new next first other little polite fussy friendly retired middle-aged newlywed married local same good lovely different second walk-in")
+	clientKinds  = wordSet("retired picky sweet busy grumpy pleasant young old older elderly nice regular new next first other little polite fussy friendly retired middle-aged newlywed married local same good lovely different second walk-in")
 	clientPlaces = [][]string{turn("on the phone"), turn("on the line"), turn("on hold"), turn("on line one"), turn("on line two"), turn("on line 1"), turn("on line 2"), turn("at the counter"), turn("at the desk"), turn("at the window"), turn("at the register"), turn("at the till"), turn("at the door"),
 		turn("at my counter"), turn("at the front"), turn("in front of me"), turn("in front of us"), turn("over here"), turn("over there"), turn("in here"), turn("out here"), turn("up here"), turn("down here"), turn("right here"), turn("standing here"),
 		turn("in the shop"), turn("in the store"), turn("in the yard"), turn("in the aisle"), turn("in the back"), turn("in line"), turn("in the office"), turn("by the door"), turn("by the counter"), turn("up front"), turn("out front"), turn("out back"),
 		turn("in today"), turn("in now"), turn("this morning"), turn("down the road"), turn("from down the road"), turn("from up the road"), turn("from town"), turn("from out of town"), turn("next door"), turn("waiting"), turn("here"), turn("of mine"), turn("of ours")}
-	clientVerbs = wordSet("wants want wanted would needs need likes like prefers prefer asks ask asked is are does do can could has have says said thinks reckons insists swears figures")
+	clientVerbs = wordSet("wants want need like wanted would needs need likes like prefers prefer asks ask asked is are does do can could has have says said thinks reckons insists swears figures")
 )
 
 // clientele sets whoever is served, and what they would like, to the plain "he wants".
@@ -21,8 +21,18 @@ func clientele(in []atom) []atom {
 		if i > 0 && !breaksClause(in, i-1) && !joints[in[i-1].text] && !besideWish[in[i-1].text] {
 			continue
 		}
+		if in[i+1].text == "'s" && clientIs[in[i+2].text] && (clientNouns[in[i].text] || isPerson(in[i].text)) {
+			in[i+1].text = "is" // "customer's decided on three inches"
+		}
+		if i+3 < len(in) && in[i+2].text == "'s" && clientIs[in[i+3].text] && (clientNouns[in[i+1].text] || isPerson(in[i+1].text)) {
+			in[i+2].text = "is"
+		}
 		if end := clientAt(in, i); end > i {
-			in = reworded(in, i, end, "he")
+			who := "he"
+			if clientMany[in[end].text] {
+				who = "they"
+			}
+			in = reworded(in, i, end, who)
 		}
 		if verb := clientNamed(in, i); verb > i {
 			in = clientWish(clientBids(in, i, verb), verb)
@@ -30,6 +40,12 @@ func clientele(in []atom) []atom {
 	}
 	return in
 }
+
+// clientMany are the verbs of several.
+var clientMany = wordSet("want need like prefer ask are have do say")
+
+// clientIs are words before which 's stands for "is" or "has", whoever it is of.
+var clientIs = wordSet("decided settled picked changed chosen hoping set keen happy sure ready wondering wanting shooting aiming figuring")
 
 // besideWish are words before which a clause has told where or what about, and after which somebody wishes: "on the patio wall he'd like …".
 var besideWish = wordSet("wall porch patio deck side opening bay bays because since if when and")
@@ -117,6 +133,11 @@ var clientWishes = [][]string{turn("would like to have"), turn("would love to ha
 	turn("is hoping for"), turn("are hoping for"), turn("is asking for"), turn("are asking for"), turn("is hoping to have"), turn("are hoping to have"), turn("is hoping to get"), turn("are hoping to get"), turn("is looking to have"), turn("is looking for"), turn("are looking for"),
 	turn("is after"), turn("are after"), turn("has in mind"), turn("have in mind")}
 
+// clientChoices are verbs by which somebody chooses, where what is chosen is told by its figure.
+var clientChoices = [][]string{turn("has decided on"), turn("have decided on"), turn("is decided on"), turn("decided on"), turn("is chosen"), turn("is picked"), turn("are thinking"), turn("is thinking"), turn("has settled on"), turn("have settled on"), turn("is settled on"), turn("settled on"), turn("is going for"), turn("are going for"), turn("is going with"), turn("are going with"),
+	turn("has gone with"), turn("went with"), turn("is shooting for"), turn("is aiming for"), turn("are aiming for"), turn("has picked"), turn("have picked"), turn("picked out"), turn("picked"), turn("chose"), turn("has chosen"), turn("is planning on"), turn("are planning on"), turn("plans on"),
+	turn("is figuring on"), turn("figures on"), turn("likes"), turn("prefers"), turn("opted for"), turn("has opted for"), turn("is picturing")}
+
 // clientWish sets the verb by which somebody wishes for a thing, at an atom, to "wants".
 func clientWish(in []atom, i int) []atom {
 	at := i
@@ -135,6 +156,19 @@ func clientWish(in []atom, i int) []atom {
 		}
 		return reworded(in, at, at+len(w), "wants")
 	}
+	for _, w := range clientChoices {
+		if !standAt(in, at, w...) {
+			continue
+		}
+		r, next := reader{in}, skipArticle(in, at+len(w))
+		if in[next-1].text == "the" && (w[0] == "likes" || w[0] == "prefers") {
+			return in // "he likes the six rails better"
+		}
+		if _, _, long := r.length(next); long || r.sizeAt(next) || startsLength(r, at+len(w)) {
+			return reworded(in, at, at+len(w), "wants")
+		}
+		return in
+	}
 	return in
 }
 
@@ -142,6 +176,12 @@ func clientWish(in []atom, i int) []atom {
 func clientBids(in []atom, i, verb int) []atom {
 	if standAt(in, verb, "would", "like", "to") && verb+3 < len(in) && clientDoes[in[verb+3].text] {
 		return reworded(in, i, verb, "i")
+	}
+	if standAt(in, verb, "is", "thinking", "of") || standAt(in, verb, "are", "thinking", "of") || standAt(in, verb, "is", "thinking", "about") || standAt(in, verb, "are", "thinking", "about") {
+		return reworded(in, i, verb+3, "i", "am", "thinking", "of")
+	}
+	if (standAt(in, verb, "wants", "to") || standAt(in, verb, "want", "to")) && verb+2 < len(in) && clientDoes[in[verb+2].text] {
+		return reworded(in, i, verb+1, "i", "want")
 	}
 	return in
 }

@@ -10,7 +10,7 @@ const (
 // shopPhrases are turns of those who shop for the wall, and of whoever serves them.
 var shopPhrases = []phraseTurn{
 	// How far somebody can go.
-	{" can", `(widest|biggest|largest|roomiest|broadest|smallest|tightest|narrowest|closest|fewest|most|least|lowest)((?: [a-z-]+){1,3}) (?:that )?(?:he|she|they) (?:can|could)(?: possibly| ever)? (?:have|get|make|build|manage|fit|get away with|do|afford|put in)`, "$1 $2 possible"},
+	{" can", `(widest|biggest|largest|roomiest|broadest|smallest|tightest|narrowest|closest|fewest|most|least|lowest)((?: [a-z-]+){1,3}) (?:that )?(?:he|she|they) (?:can|could)(?: possibly| ever)? (?:have|get away with|get|make|build|manage|fit|do|afford|put in)`, "$1 $2 possible"},
 	{" can", `(as (?:few|many|wide|little|much|small|tight|narrow|big|large|cheap|low)(?: [a-z-]+){0,4}?) as (?:he|she|they) (?:can|could)(?: possibly)?(?: have| get away with| get| make| manage| fit| build)?`, "$1 as possible"},
 	// What a yard has.
 	{" in ", `(?:all|everything|whatever|what|only ones|only lengths|lengths|only things?) (?:that )?(they|we|you|the yard|the store|the shop|this place|yard|store|shop) (?:have got|have|has|stock|stocks|carry|carries|sell|sells|keep|keeps|got)(?: left)?(?: here| out back| on the racks?| in stock| at this place| today| right now)* in (?:the )?(SIZE)(?: here| today| right now)? (?:is|are)`, "in $2 they only have"},
@@ -29,7 +29,7 @@ var shopPhrases = []phraseTurn{
 	{" up ", `(base|bases|standoff|standoffs) (holds|lifts|raises|keeps|carries|puts|sets|hold|lift|raise|keep) (?:his|her|their|my|our) ((?:new |added )?posts?) up`, "$1 $2 the $3 up"},
 	// Things that somebody has picked.
 	{" ", `(brackets?|bases?|posts?|boards|rails|anchors|caps|stiffeners|hangers?) (?:that |which )?(?:he|she|they|the customer)(?: is| are| has| have)?(?: just| already)? (?:picked|chose|chosen|bought|buying|getting|ordered|using|uses|selected|likes|liked|found|grabbed|brought|went with|settled on|decided on)(?: out| up| in)? (stick|sticks|stand|stands|are|is|measure|need|needs|reach|reaches|hold|holds|cost|costs|run|runs|take|takes|go|goes|have|has|come|rise|rises)`, "$1 $2"},
-	{"nything ", `(?:with (?:the|these|those|his|her|their) brackets?(?: (?:that )?(?:he|she|they|i|we)(?: is| are| has| have)?(?: [a-z]+){1,2})? ,? ?)?anything (?:under|below|less than|tighter than|smaller than|closer than|narrower than) (.{1,40}?)(?: of gap| gap| between (?:boards|rails|them)| apart)? (?:and|,|then) (?:they|the brackets|brackets) (?:will |would |start to )?(?:run into|hit|touch|collide|clash|foul|bump|overlap|bang into|meet|interfere)(?: with)?(?: into)?(?: each other| one another)?TAIL`, "bracket clearance is $1"},
+	{"nything ", `^(?:with (?:the|these|those|his|her|their) brackets?(?: (?:that )?(?:he|she|they|i|we)(?: is| are| has| have)?(?: [a-z]+){1,2})? ,? ?)?anything (?:under|below|less than|tighter than|smaller than|closer than|narrower than) (.{1,40}?)(?: of gap| gap| between (?:boards|rails|them)| apart)? (?:and|,|then) (?:they|the brackets|brackets) (?:will |would |start to )?(?:run into|hit|touch|collide|clash|foul|bump|overlap|bang into|meet|interfere)(?: with)?(?: into)?(?: each other| one another)?TAIL`, "bracket clearance is $1"},
 	// Papers, and who gave them.
 	{" ", `(quote|estimate|bid|bill|slip|ticket|invoice|receipt|drawing|sketch|offer) (?:that |which )?(?:he|she|they|i|we|the [a-z]+)(?: have| has| had| was| am)?(?: only)?(?: just)?(?: got| been| was)? (?:handed|given|gave|quoted|sent|printed|emailed|texted|faxed|got|received)(?: me| us| him| her)?(?: out| in| over)?(?: today| yesterday| this morning| just now| at the counter)? (comes to|is|says|adds|shows|has|calls|runs|totals|lists|reads|came to|was|claims)`, "$1 $2"},
 	// What is tried.
@@ -51,4 +51,32 @@ var shopPhrases = []phraseTurn{
 	{"mis", `,(?: sorry| oops| no| wait)?(?: ,)? i (?:misheard|misread|misspoke|mistyped)(?: him| her| them| that| it)? ,`, ", sorry ,"},
 	// What something is for.
 	{" so ", `^((?:put|stick|save|make|draw|print|export|send|write|give|cut|keep|drop|dump) .*) so (?:that )?(?:i|we|he|she|they|the [a-z]+|my [a-z]+) (?:can|could) (?:show|see|look at|bring|hand|take|read|open|send|saw|cut|rip|chop|run|do|load)(?: it| them| this| that| all of them| everything)?(?: all)?(?: to)?(?: (?:the|my|his|her|their|our) [a-z]+)?(?: in one go| at once| in one pass| for me| in a batch| on (?:the|their) (?:saw|phone|computer|screen))*TAIL`, "$1"},
+	// More of what is on the racks, in the cart and at the register.
+	{" left ", `(?:all|what) (?:that )?(?:is|they have|we have|they have got|we have got) left (?:is|are)`, "they only have"},
+	{" but ", `(they|we) (?:do|does) not (?:have|carry|stock|sell|keep) anything in (SIZE) (?:but|except|besides|other than)`, "in $2 $1 only have"},
+	{"how many", `how many (?:boards|sticks|pieces|SIZE|sixteens|twelves|tens|eights|fourteens) (?:am i|should i|do i|must i|are we|should we|do we) (?:throw|throwing|load|loading|grab|grabbing|haul|hauling|stick|sticking|toss|pile|put|putting)(?: (?:on|in|into|onto) (?:the|my|our) (?:cart|truck|trailer|van|car))?TAIL`, "what do i have to buy ?"},
+	{"list", `(?:a |the )?list (?:that )?(?:i|we|he|she|they) can (?:take|bring|carry|use|show|hand)(?: [a-z]+){0,4}TAIL`, "the shopping list"},
+	{" half ", `(a|the) half (dozen)`, "half $1 $2"},
+	{" for ", `(extra|spare|more) (boards?|sticks?|pieces?|one|lumber) for (?:the )?(?:knots|splits|mistakes|screwups|culls|bad ones|cracks|warped ones|mess - ups|goofs)TAIL`, "$1 $2"},
+	{"hate", `^(?:i|we|he|she|they|customer) (?:really |just )?(?:hate|hates) (?:paying|to pay) for (?:scraps?|waste|offcuts|leftovers)TAIL`, "least waste"},
+	// What somebody else says is to be done, or has not made up their mind about.
+	{"back and forth", `^CLIENT (?:has|have|is|are) (?:gone|been going|going|been) back and forth(?: on (?:it|this|that))? ,? ?(?:but|and) (?:it is|he wants|she wants|they want)`, "he wants"},
+	{" not ", `((?:forget|scratch|drop|scrap|ditch|lose) .*) , (?:he|she|they) (?:has|have|is|are) not (?:decided|sure|settled|made up (?:his|her|their) minds?)(?: on (?:it|that|one))?(?: yet)?TAIL`, "$1"},
+	{" for ", `(fit|work|do|be ok|be okay|be enough|be possible) for (?:him|her|them|this customer)TAIL`, "$1"},
+	{"ers ", `(?:could you |can you |please )?(print|save|draw|compare|export) hers (to|as|in|with|against)`, "$1 this $2"},
+	{"his ", `^(?:could you |can you |please )?(print|save|draw|compare|export) his (to|as|in|with|against)`, "$1 this $2"},
+	{"hers ", `(do|build|make) hers (the same as|just like|exactly like|like) ([a-z]+ wall)`, "same as $3"},
+	{" along", `(warnings?|cautions?|anything|something) (?:that )?(?:i|we) (?:should|need to|ought to|can) (?:pass along|pass on|mention)(?: to (?:him|her|them|the customer))?TAIL`, "anything to watch out for ?"},
+	{" take ", `^(?:he|she|they|the customer|customer) will (?:take|go with|have) (?:the )?((?:first|second|third|fourth|last) (?:one|option|choice|way)|option [a-z0-9]+)(?: you (?:gave|offered|had))?TAIL`, "take the $1"},
+	{" one", `^(?:the )?(first|second|third|fourth) (?:one|option|choice) (?:is|'s) (?:the one|what) (?:he|she|they|i|we) (?:want|wants|like|likes|prefers?|picked|chose)TAIL`, "take the $1 one"},
+	{"picked", `^(?:he|she|they|the customer|customer) (?:has |have |is )?picked (?:the )?((?:first|second|third|fourth|last) (?:one|option|choice|way)|option [a-z0-9]+)TAIL`, "take the $1"},
+	{" all ", `^(?:thanks ,? )?(?:he|she|they|the customer|this customer) (?:is|are) all (?:set|done|taken care of)TAIL`, "i am all set"},
+	{"changed ", `(?:he|she|the customer|this customer|customer) (?:has |have |is )?(?:just )?changed (?:his|her|their) minds? (?:about|on) (the [a-z]+(?: [a-z]+)?) ,? ?(?:and |so |please )?(?:make it|now it is|it is|it should be|he wants|she wants|she wants it|he wants it)`, "make $1"},
+	{"no longer", `^(?:he|she|they|the customer|customer) no longer (?:wants?|needs?|cares? (?:about|for))`, "i no longer want"},
+	{" says ", `^(he|she|customer|the customer|the lady|the gentleman|the fella) says (?:to )?(make|keep|leave|put|set|use|hold|give|go)`, "$2"},
+	{" said ", `^(he|she|customer|the customer|the lady|the gentleman|the fella) said (?:to )?(make|keep|leave|put|set|use|hold|give|go)`, "$2"},
+	{" up to ", `^((?:i|we|let us|he wants to|she wants to) )?(?:put|push|take|move|bump|crank) (the (?:gap|wall|opening|spacing|height|spare)s?) up to`, "$1 raise $2 to"},
+	{" like", `(?:this one|this|it|this wall) (?:done|built|made) (?:just |exactly )?like (the [a-z]+ wall|[a-z]+ wall)`, "this one like $1"},
+	{" on ", `(?:i|we|he|she|they) (?:have|has)(?: only)?(?: got)?(?: only)? (?:\$ )?([0-9.]+|NUM hundred(?: and [a-z]+)?)(?: dollars| bucks)? on (?:me|us|him|her|them)(?: today| right now)?TAIL`, "budget $1 dollars"},
+	{" i ", `(?:what|which|how many)(?: ones| boards| of these| lumber| stuff| all)? (?:should|do|must|shall) (?:i|we) (?:need to )?(?:grab|pull|pick out|throw in|put in (?:my|the|our) cart)TAIL`, "what do i have to buy ?"},
 }
