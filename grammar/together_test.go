@@ -114,13 +114,17 @@ func TestSentencesAreNotDrawnOn(t *testing.T) {
 // A question for how many fit is none about what stands before it, and a limit that is only named is no wish for the most.
 func TestWhatIsSetStaysSet(t *testing.T) {
 	for line, want := range map[string]string{
-		"gap 2, how many rails will fit":                       "gap = 2 in; ask rails",
-		"widen the bays 2 inches, and how many rails will fit": "bay += 2 in; ask rails",
-		"with a 2 inch gap how many rails will fit":            "what if gap = 2 in; ask rails",
-		"posts are 4x4, and the biggest opening that will fit": "post size = 4x4; largest opening",
-		"the gap limit, scrap it":                              "forget gap",
-		"could you please double the opening, and start over":  "opening *= 2; start over",
-		"gap 3, and might I ask how many boards that comes to": "gap = 3 in; ask rails",
+		"gap 2, how many rails will fit":                                                 "gap = 2 in; ask rails",
+		"widen the bays 2 inches, and how many rails will fit":                           "bay += 2 in; ask rails",
+		"with a 2 inch gap how many rails will fit":                                      "what if gap = 2 in; ask rails",
+		"posts are 4x4, and the biggest opening that will fit":                           "post size = 4x4; largest opening",
+		"what's the gap; rails are 2x6":                                                  "ask gap; rail size = 2x6",
+		"why is it so expensive; bay 64 1/4 each":                                        "why cost; bay = 64-1/4 in",
+		"11'-8 1/4\" clear between posts; the vertical braces, what spacing are they at": "span = 140-1/4 in; ask stiffener spacing",
+		"the wall seems a bit tall to me; please bring it down by an inch":               "wall height -= 1 in",
+		"the gap limit, scrap it":                                                        "forget gap",
+		"could you please double the opening, and start over":                            "opening *= 2; start over",
+		"gap 3, and might I ask how many boards that comes to":                           "gap = 3 in; ask rails",
 	} {
 		r := Read(line, Context{})
 		require.Nil(t, r.Ask, line)

@@ -117,6 +117,9 @@ func (l *lexing) sign(i int) int {
 	switch w := l.word(i); w {
 	case ",", "(", ")", ":", "--", "[", "]", "|", ";":
 		k = kComma
+		if w == ";" && l.saysSo() {
+			k = kStop // "how big are the gaps; rails are 2x6"
+		}
 	case "!":
 		k = kStop
 	case ".":
@@ -145,6 +148,24 @@ func (l *lexing) sign(i int) int {
 	}
 	l.add(k, i, i+1)
 	return i + 1
+}
+
+// saysSo reports whether the sentence so far asks, tries, claims or orders something, or holds a figure: then a semicolon ends it.
+// What only leads up to what is wished does neither: "the wall seems tall; bring it down an inch".
+func (l *lexing) saysSo() bool {
+	for i := len(l.tokens) - 1; i >= 0; i-- {
+		switch t := &l.tokens[i]; t.kind {
+		case kStop, kQMark:
+			return false
+		case kWh, kWhere, kQuest, kTeachHead, kCmd, kNum, kSize:
+			return true
+		case kHead:
+			if t.key() != string(State) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 var minusSign = &entry{kind: kChange, key: "-="}
