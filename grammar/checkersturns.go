@@ -41,6 +41,7 @@ var checkersTurns = []phraseTurn{
 	{"picture of", `(a|the|another|any|your) picture of`, "$1 drawing of"},
 	{" i", `(everything|all|what|whatever|anything|things|all the things|all the numbers|the numbers)(?: that)? (?:i|we) (?:have |had )?(?:already )?(?:entered|typed|typed in|keyed in|punched in|put in|fed you|fed in|inputted|put down) ?(so far|to this point|up to this point|up to now|until now|to date|thus far|as of now|till now|already)?`, "$1 i have told you so far"},
 	{"have the ", `^((?:please|and|then|now|also|just) )*have the (bays|gaps|sections|panels|rails|boards|posts|spaces) ((?:all |both )?(?:come|be|turn|end|work|look) .*[a-z])$`, "make the $2 $3"},
+	{" have ", `^(?:i|we) have (?:already |now |got |seen |printed |had )*(?:the|my|our|your) (?:cut list|cuts|drawing|marks|shopping list|layout|steps|list|picture|cost)(?: already| now| printed| done| fine| here)* [,.;](?: (?:and|but|so|now))* (what about|how about|what are|where do|where are|where|show|give|how)`, "$1"},
 	// What is written down, and where to.
 	{"on file ", `on file (?:as|under)`, "saved as"},
 	{". html", `^((?:please|now|then|and|ok|can you|could you|would you|will you) )*(?:put|write|print|save|send|publish|render|export|output|dump|make|get|lay|set)(?: ` + turnAll + `)*? (?:in|into|to|onto|on|as)(?: ` + turnPage + `)? ([a-z0-9-]+(?: [a-z0-9-]+)? \. html?)`, "print it to $2"},
@@ -60,6 +61,7 @@ var checkersTurns = []phraseTurn{
 	{" as ", `(?:treat|take|read|consider|regard|understand|count|interpret|hear) ` + turnFigures + ` (?:as|to be|as being|as if it were|as if they were) (?:in )?` + turnInches, "use inches"},
 	{"enough", `^(?:(?:i|we) have had )?enough (?:of |with |is enough with )?(?:the |these |all the |all these |this |your )?(?:` + turnMetric + `|` + turnInches + `)(?: (?:talk|stuff|nonsense|business))? ,`, ""},
 	// What is measured, and with what.
+	{" and ", `((?:bay|section|panel) (?:NUM|[0-9]) (?:is|measures|comes to|will be|should be) .*) and (?:gets|takes|receives|wants)`, "$1 and has"},
 	{"stuff", `([0-9]+ ?x ?[0-9]+s?|NUM by (?:[0-9]+|NUM)s?) stuff`, "$1"},
 	{" from the ", `(rails|boards|slats|planks|lumber|posts|stock|two by (?:four|six)s|[0-9]x[0-9]s) from the (?:yard|mill|sawmill|store|shop|lumberyard|supplier|merchant|truck|barn|shed|pile) ((?:actually|really|all|in fact) )*(measure|come|are|is|run|mike|measured)`, "$1 $2 $3"},
 	{" the ", `(?:(?:the|my|our|a|his) )?(?:(?:water|spirit|laser|line|hose|long|bubble|four foot|two foot|builder 's|torpedo) level|laser|level|string line|transit)(?: 's| is| has)? (?:telling|tells|told|saying|says|said|showing|shows|reading|reads|showed)(?: me| us)?(?: that)? the (floor|slab|deck|patio|ground|concrete|terrace|porch)`, "the $1"},

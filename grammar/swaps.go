@@ -230,6 +230,9 @@ func oncePart(in []token) []token {
 // noNames are words behind a "call it" that name no plan.
 var noNames = wordSet("a an about around roughly good done even quits off day night that it so what whatever enough settled square plumb level fair fine ok okay say like more less or at not no nothing metric inches")
 
+// keepsPlan are verbs of saving, by which a plan is saved already.
+var keepsPlan = wordSet("keep save store file stash")
+
 // nameToEnd: "gap 3, and call it porch". What follows is a name, up to the end of the line.
 func nameToEnd(before, after []atom) bool {
 	for len(after) > 0 && after[len(after)-1].kind == aSign {
@@ -237,6 +240,11 @@ func nameToEnd(before, after []atom) bool {
 	}
 	if len(before) == 0 || len(after) == 0 || len(after) > 3 {
 		return false
+	}
+	for _, a := range before[max(0, len(before)-3):] {
+		if keepsPlan[a.text] {
+			return false // "keep this one and call it river bench"
+		}
 	}
 	for i, a := range after {
 		if a.kind != aWord || noNames[a.text] || spelledNumber(a.text) && i == 0 || namesPart(after, i) && i == 0 {

@@ -158,6 +158,9 @@ func boughtFor(atoms []atom) []atom {
 		for from > 0 && (yardAcquirers[atoms[from-1].text] || isPerson(atoms[from-1].text) || vocab().articles[atoms[from-1].text]) {
 			from--
 		}
+		if standAt(atoms, i-1, "only") && !speakers[atoms[from].text] || standAt(atoms, i+1, "only") && !speakers[atoms[from].text] {
+			continue // "they only have twelves at 9.79" tells what is on sale, too
+		}
 		if from == i || !yardClauseOpens(atoms[:from], nil) || atoms[from].text == "can" || atoms[from].text == "may" {
 			continue
 		}
