@@ -17,6 +17,12 @@ var notePhrases = []setPhrase{
 	{"^ this|it ?one|wall|side is|'s|will|should|shall|has ?going ?to be ?just|exactly like", "make this one just like"},
 	{"^ WALL is|'s|will ?going ?to be ?just|exactly|all same as", "make this one the same as"},
 	{"?, ?so|and|because i|we do not ?really want|need|like|care ?to ?have ?to think|worry|fuss|fret ?any ?more about|over it|that|them|this ?again|later|anymore $", ""},
+	{"^ do|does|would i|we|you|it ?really|still|even need|require ?to ?add|set another|a ?extra|more ?added|new POST ?at ?all", "how many added posts do i need"},
+	{"^ do|does|would i|we|you|it ?really|still|even need|require ?any STIFF ?at ?all if", "how many stiffeners do i need if"},
+	{"do|should|shall|must|can|am i|we ?to load|grab|fetch|haul ?home $", "do i buy"},
+	{"what|whatever did|have|had i|we|you ?just ?say|said|tell|told|put|give|gave|given ?you|me ?about|on|for|as !GAP|OPENING|POST|STIFF|BRACKET|RAIL|WALL|BAY ?so ?far ?yet ?now $", "what have i told you"},
+	{"what|whatever did|have|had i|we ?just ?say|said|tell|told ?you about|on|regarding *", "what have i told you"},
+	{"# aff to ?very top ?of ?RAIL|WALL $", "wall height $1"},
 	{"print|export all of this|it|that to|in|into", "print this to"},
 	{"?, ?and|because|since that|which|it is ?about ?all as close|fine|near|good|tight as my|our|i|we ?old|tired|bad|poor ?eyes|eye|eyesight|hands|tape|saw|pencil ?can|will|ever ?go|goes|see|read|reads|get|gets|work|cut|measure|manage|are|is ?good ?for|to|it $", ""},
 	{"?, ?and|because|since that|which|it is all my|our|i|we ?old|tired|bad|poor ?eyes|eye|eyesight|hands|tape|saw|pencil ?can|will|ever go|goes|see|read|reads|get|gets|work|cut|measure|manage|are|is|do ?good ?for|to|it|down $", ""},
@@ -80,7 +86,7 @@ func voidBehind(atoms []atom) []atom {
 }
 
 // sidesByLetter are the sides of a wall by the letters that notes have for them.
-var sidesByLetter = map[string]string{"l": "left", "r": "right", "lh": "left", "rh": "right", "left": "left", "right": "right", "lft": "left", "rt": "right", "mid": "middle", "middle": "middle", "m": "middle", "ctr": "middle", "center": "middle"}
+var sidesByLetter = map[string]string{"l": "left", "r": "right", "are": "right", "lh": "left", "rh": "right", "left": "left", "right": "right", "lft": "left", "rt": "right", "mid": "middle", "middle": "middle", "m": "middle", "ctr": "middle", "center": "middle"}
 
 // openingsByNumber sets "2 opngs: #1 L, #2 R" to "2 openings: opening 1 left, opening 2 right".
 func openingsByNumber(atoms []atom) []atom {

@@ -51,6 +51,8 @@ var phraseTurns = []phraseTurn{
 	{"wrote", `((?:wrote|written|chalked|scrawled|jotted|penciled|pencilled) (?:[a-z0-9/.-]+ ){1,8})on (?:the|a|my|our|that) (?:post|wall|slab|board|floor|stud|beam|lid|door|window|doorframe) (for|as)`, "$1 $2"},
 	{"effect", `^(.*(?:\+/-|\boff\b|out by).*?)(?: [,-])? (?:what |what is |what is the |the )?(?:effect|impact|upshot)(?: \?)?$`, "$1"},
 	{" @ ", `([0-9]+|six|five|seven|eight|four|nine|ten) (PLANK|bds|bd|rls|brds|slats) @ ([0-9](?: - [0-9]+ / [0-9]+)?|[0-9]+ / [0-9]+)( [,-].*| gaps?| apart| (?:ok|right|correct) .*)?TAIL`, "$1 $2 at $3 $4"},
+	{"total", `^(?:grand )?total (?:: )?(\$ )?([0-9][0-9.,]*) \?$`, "quote $1 $2 ?"},
+	{" ?", `^([0-9]+ [a-z]+|[a-z]+ [0-9][0-9/ -]*(?: [a-z]+)?) (?:possible|doable|feasible|workable|an option) \?$`, "what if $1 ?"},
 	{"hand", `(on hand|in stock)(?: :)? ([0-9][0-9x .'-]*?) (?:- |, |: )?([0-9]+) (?:pcs|pc|pieces|ea|each|boards|bds)TAIL`, "$1 $2 x $3"},
 	// What is taken back and set.
 	{"back up", `(?:whoa|hold on|wait|hang on|hey|no) ,? ?back up ,? ?(i|we|it|that|the|my|make|there)\b`, "wait , $1"},

@@ -41,3 +41,12 @@ func (k *clause) goesAllTheWay(i int) bool {
 	v, ok := k.s.value(*k.items[k.values[0]].lim.lo, solver.Length)
 	return ok && v.Unit == solver.Inch && v.Num.Cmp(exact.Int(30)) >= 0
 }
+
+// wallByLetter: "N wall: gap 2", "same as the W wall".
+func wallByLetter(before, after []atom) bool {
+	switch lastOf(before, 1) {
+	case "on", "the", "for", "as", "save", "open":
+		return true
+	}
+	return len(after) > 0 && after[0].text == ":"
+}
