@@ -6,6 +6,24 @@ const mostAround = 12
 // aroundMended reads a line with its misspelled words set right, and without what changes nothing in it: "my strolller is 31 wide
 // so the opening has to be 34". It reports whether every choice of words that can be read says the same.
 func aroundMended(atoms []atom, c Context, places []int, options [][]string) (best Reading, ok bool) {
+	if best, ok = onlyMended(atoms, c, places, options, readAround); ok || len(best.Acts) > 0 {
+		return best, ok
+	}
+	return onlyMended(atoms, c, places, options, readTurned)
+}
+
+// readAround reads a line without the clauses and words that change nothing in it.
+func readAround(fixed []atom, c Context) (Reading, bool) {
+	if left, without := withoutBackdrop(fixed, c); without {
+		if got := readAtoms(left, c); got.Ask == nil {
+			return got, true
+		}
+	}
+	return readLoosely(fixed, c)
+}
+
+// onlyMended reads a line in one way with each choice of words. Only one thing must come of it all.
+func onlyMended(atoms []atom, c Context, places []int, options [][]string, in func([]atom, Context) (Reading, bool)) (best Reading, ok bool) {
 	pick := make([]int, len(places))
 	found := map[string]bool{}
 	for tries := 0; tries < mostAround; tries++ {
@@ -16,21 +34,9 @@ func aroundMended(atoms []atom, c Context, places []int, options [][]string) (be
 			taken = append(taken, Taken{Was: atoms[i].text, Now: fixed[i].text, At: atoms[i].at})
 		}
 		fixed = contractions(fixed)
-		got := Reading{Ask: nil}
-		read := false
-		if left, without := withoutBackdrop(fixed, c); without {
-			got = readAtoms(left, c)
-			read = got.Ask == nil
-		}
-		if !read {
-			got, read = readLoosely(fixed, c)
-		}
-		if !read {
-			got, read = readTurned(fixed, c)
-		}
-		if read {
+		if got, read := in(fixed, c); read {
 			if found[Normal(got.Acts)] = true; len(found) > 1 {
-				return Reading{}, false
+				return best, false
 			}
 			if len(best.Acts) == 0 {
 				got.Taken = taken
