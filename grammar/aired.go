@@ -27,6 +27,8 @@ var airs = sync.OnceValue(func() (a struct{ front, back, about, undone, might *r
 		us + ` (?:could|can|would|did|do|does|will|was|were|am|are|is)(?: just| simply| really)? ?(?:not|never)(?: able to| manage to| quite| even| possibly| really)* (?:fit|squeeze|get in|cram|wedge)\b`,
 		us + ` (?:failed|struggled|fought|tried and failed|tried in vain|was unable|were unable|are unable|am unable) to\b`,
 		us + ` (?:wish|wished)(?: that)? (?:i|we|it|there|they|he|she|you|the [a-z]+)(?: could| would)?(?: have)? (?:had|have|was|were|be|got|get|did|do|came|come|went|go|used|use|took|take)\b`,
+		`(?:` + us + ` )?(?:am |is |are |was |were |have been |has been |keep |keeps )?(?:still |really |just |always |a bit |kind of )*(?:torn|wavering|undecided|hesitating|choosing|deciding|debating|dithering|wobbling|split|stuck|caught|going back and forth|flipping|fluctuating) between\b`,
+		us + ` (?:still |really |just )*(?:can not|cannot|could not|have to|has to|need to|needs to|have yet to|do not know how to|am trying to|are trying to|must|should) (?:still |really |just )*(?:choose|decide|pick|settle|make up (?:my|our|his|her) mind) between\b`,
 		us + ` had (?:only |just |first |once )?(?:gone with|gone for|picked|opted for|settled on|planned on|started with|started out with)\b`,
 		`(?:if only|too bad|it is a (?:pity|shame)|what a (?:pity|shame)|pity|a pity|shame|a shame|no wonder|small wonder)\b`,
 		`(?:most|some|a lot of|lots of|plenty of|other|certain|a few|many|the other|all the other|all) (?:people|folks|places|builders|guys|fellows|carpenters|crews|walls|houses|neighbors|neighbours|jobs|decks|porches|shops|yards|towns|others|of (?:them|the others|the neighbors))` + often + ` ` + having + `\b`,

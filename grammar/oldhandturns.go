@@ -14,4 +14,7 @@ var oldHandTurns = []phraseTurn{
 	{" think", `^(?:i|we) (?:have )?(?:had|having|been having)? ?(?:another|a second|a|one more|a little|a good) (?:think|rethink)(?: about it| on it| about that)? ,? ?(?:and|so) (i|we|the|make|let|set|put)`, "$1"},
 	{"try", `^(let us try|let me try|try) (.*?) ,? ?(?:and|then|to) (?:see|check|look at|find|find out)(?: what happens to| what| how)? (?:the |my |our )?(gap|gaps|opening|spacing|bottom gap|cost|price|height)(?: (?:is|becomes|does|comes to|turns out|will be))?TAIL`, "what if $2 , what is the $3 ?"},
 	{"me", `^(.*(?:eights|tens|twelves|fourteens|sixteens|footers|sold out|out of).*) , (?:so )?(?:they|he|she|the yard|the clerk) (?:tell|tells|told|inform|informs|informed) (?:me|us)TAIL`, "$1"},
+	{"but ", `^(?:i|we) (?:said|had|told you|asked for|wanted|picked|chose) ([^,]*?) (?:before|earlier|at first|yesterday|previously|a moment ago|just now|originally) ,? ?but (?:now )?(?:i|we) (?:would like|want|need|prefer|would rather have|would prefer)(?: now)? (.*?)(?: now| instead)?TAIL`, "i want $2"},
+	{"used to ", `, (?:and |but )?(?:it|they|that|those) used to (?:be|cost|go for|sell for) [a-z0-9 ./]+TAIL`, ""},
+	{"last", `undo the last (?:thing|step|bit|entry)(?: (?:i|we) (?:did|said|entered|typed|told you))?TAIL`, "undo"},
 }
