@@ -29,10 +29,13 @@ func clientele(in []atom) []atom {
 		}
 		if end := clientAt(in, i); end > i {
 			who := "he"
-			if clientMany[in[end].text] {
+			switch {
+			case in[end].text == "want":
+				end, who = end+1, "he wants" // "they want" tells a price
+			case clientMany[in[end].text]:
 				who = "they"
 			}
-			in = reworded(in, i, end, who)
+			in = reworded(in, i, end, turn(who)...)
 		}
 		if verb := clientNamed(in, i); verb > i {
 			in = clientWish(clientBids(in, i, verb), verb)
@@ -42,7 +45,7 @@ func clientele(in []atom) []atom {
 }
 
 // clientMany are the verbs of several.
-var clientMany = wordSet("want need like prefer ask are have do say")
+var clientMany = wordSet("need like prefer ask are have do say")
 
 // clientIs are words before which 's stands for "is" or "has", whoever it is of.
 var clientIs = wordSet("decided settled picked changed chosen hoping set keen happy sure ready wondering wanting shooting aiming figuring")
@@ -128,7 +131,7 @@ func clientNamed(in []atom, i int) int {
 }
 
 // clientWishes are verbs by which somebody wishes for a thing.
-var clientWishes = [][]string{turn("would like to have"), turn("would love to have"), turn("would prefer to have"), turn("would rather have"), turn("would sooner have"), turn("would like"), turn("would love"), turn("would prefer"), turn("would want"), turn("would fancy"),
+var clientWishes = [][]string{turn("would like to have"), turn("would love to have"), turn("would prefer to have"), turn("would rather have"), turn("would sooner have"), turn("would rather go with"), turn("would sooner go with"), turn("would rather get"), turn("would rather see"), turn("would like"), turn("would love"), turn("would prefer"), turn("would want"), turn("would fancy"),
 	turn("has asked for"), turn("have asked for"), turn("is keen on"), turn("are keen on"), turn("is set on"), turn("are set on"), turn("is wanting"), turn("are wanting"), turn("is after having"), turn("has his heart set on"), turn("has her heart set on"), turn("fancies"),
 	turn("is hoping for"), turn("are hoping for"), turn("is asking for"), turn("are asking for"), turn("is hoping to have"), turn("are hoping to have"), turn("is hoping to get"), turn("are hoping to get"), turn("is looking to have"), turn("is looking for"), turn("are looking for"),
 	turn("is after"), turn("are after"), turn("has in mind"), turn("have in mind")}

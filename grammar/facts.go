@@ -11,7 +11,7 @@ import (
 // says of the wall itself is a claim.
 
 // ofPlace are quantities of the place that is built on.
-var ofPlace = map[solver.Quantity]bool{solver.FloorAtRight: true, solver.FloorFalls: true, solver.Drop: true, solver.PostLeans: true, solver.RailFace: true, solver.EndPostSize: true}
+var ofPlace = map[solver.Quantity]bool{solver.FloorAtRight: true, solver.FloorFalls: true, solver.Drop: true, solver.PostLeans: true, solver.RailFace: true, solver.EndPostSize: true, solver.Span: true}
 
 // ownPlace notes a claim that rests on no more than whose the place is: "his slab falls an eighth a foot".
 func (s *speech) ownPlace(g *group, i int) {

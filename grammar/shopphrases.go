@@ -79,4 +79,15 @@ var shopPhrases = []phraseTurn{
 	{" like", `(?:this one|this|it|this wall) (?:done|built|made) (?:just |exactly )?like (the [a-z]+ wall|[a-z]+ wall)`, "this one like $1"},
 	{" on ", `(?:i|we|he|she|they) (?:have|has)(?: only)?(?: got)?(?: only)? (?:\$ )?([0-9.]+|NUM hundred(?: and [a-z]+)?)(?: dollars| bucks)? on (?:me|us|him|her|them)(?: today| right now)?TAIL`, "budget $1 dollars"},
 	{" i ", `(?:what|which|how many)(?: ones| boards| of these| lumber| stuff| all)? (?:should|do|must|shall) (?:i|we) (?:need to )?(?:grab|pull|pick out|throw in|put in (?:my|the|our) cart)TAIL`, "what do i have to buy ?"},
+	// Who lives there, what came in, and what a customer would be better with.
+	{" ", `^CLIENT (?:have|has)(?: got)?(?: a| an| two| three| some)?(?: [a-z]+)? (?:toddlers?|baby|babies|kids?|child|children|dogs?|puppy|cats?|grandkids|grandchildren|twins|wheelchair|stroller|mower|wheelbarrow|walker|scooter)(?: at home)?(?: , so| so| ,)`, ""},
+	{"better off", `better off (with|without)`, "better $1"},
+	{"number of ", `(?:least|lowest|smallest|minimum) number of (posts|rails|boards)`, "fewest $1"},
+	{" in ", `^(?:the |a |our |new )?(?:truck|delivery|shipment|load|order)(?: just| finally| has)? (?:came|come|arrived|got|rolled)(?: in)?(?: today| this morning| yesterday)?(?: ,)?(?: and| so)?(?: now)? (we|they|the yard) (?:have got|have|has|got)(?: some)? ([a-z0-9]+(?: footers?)?)(?: now| in)?TAIL`, "$1 also have $2"},
+	{" on ", `(is|are) on (?:special|sale|clearance|offer)(?: today| this week| now)? (?:at|for)`, "$1"},
+	{" for ", `(print|save|draw|put) (this|that|it|the drawing|the sheet|the cuts) for (?:him|her|them|(?:the|this) (?:customer|gentleman|lady|fella|couple|guy)) (as|to|in)`, "$1 $2 $3"},
+	{" up", `^what (?:do|should) i ring (?:him|her|them|it|this customer)? ?up (?:for|at)TAIL`, "what does it cost ?"},
+	{" owe", `^(?:so )?(?:what|how much) (?:does|do|will|would) (?:he|she|they|this customer|the customer) oweTAIL`, "what does it cost ?"},
+	{"what all ", `^what all (?:does|do) (?:he|she|they|this customer|the customer|i|we) need(?: to (?:buy|get|pick up))?TAIL`, "what do i have to buy ?"},
+	{"they want ", `^they want (NUM (?:rails?|boards?|slats?|bays?|openings?|stiffeners?))`, "he wants $1"},
 }
