@@ -20,7 +20,7 @@ var guardWords = func() map[string]guardWord {
 			know knew aware heard said says told so realize realise understand realized understood appreciate gather see saw am are is was were has had have got been both long ago last week month year today yesterday once then there separate separately different own other
 			school hoa association landlord landlady client customer zoning church county homeowners him her his hers
 			railing railings rail rails handrail handrails up side one put set lay laid leave left hear hey look listen 's what here w / dept me myself ourselves being as in person writing do does
-			through hashed thrashed worked figured talked gone went conversation chat word
+			through hashed thrashed worked figured talked spoke spoken gone went conversation chat word
 			under variance exemption waiver since because anyway anyhow mind let any more longer anymore
 			carry proceed continue move along further
 			item items finding findings comment comments clause section provision provisions owner owners contractor file paper writing letter

@@ -12,10 +12,10 @@ var newOwnerPhrasings = []phrasing{
 	{ways: "(unfortunately|regrettably|luckily|fortunately|thankfully) [,]", where: phraseStartsClause},
 	{ways: "[,] (unfortunately|regrettably|luckily|fortunately|thankfully)", where: phraseEndsClause},
 	{ways: `
-		(i|we|PERSON) would [(all|both|really|certainly)] (feel|sleep|rest|breathe) [(much|a lot|lot|so much|far|bit|little|all the|quite a bit)] (better|easier|safer|happier|calmer) [(at night|about it|about things|about this|about the whole thing)] if
-		(i|we|PERSON) would be [(all|both|really|certainly)] [(much|lot|so much|far|bit|little)] (more comfortable|more at ease|less worried|less nervous|calmer|more relaxed|relieved|reassured|better off) if
+		[(my|our)] (i|we|PERSON|partner) would [(all|both|really|certainly)] (feel|sleep|rest|breathe) [(much|a lot|lot|so much|far|bit|little|all the|quite a bit)] (better|easier|safer|happier|calmer) [(at night|about it|about things|about this|about the whole thing)] if
+		[(my|our)] (i|we|PERSON|partner) would be [(all|both|really|certainly)] [(much|lot|so much|far|bit|little)] (more comfortable|more at ease|less worried|less nervous|calmer|more relaxed|relieved|reassured|better off) if
 		it would be [(so much|much|lot|far|great deal|so|bit|little|way)] (easier|simpler|better|nicer|kinder|safer|handier|less work|less trouble|more convenient) [(for|on) (me|us|PERSON|my back)] if`, plain: "it would be nice if", where: noQuestion},
-	{ways: "(i|we|PERSON) would [(all|both|really|certainly)] (feel|sleep|rest|breathe) [(much|lot|so much|far|bit|little|all the)] (better|easier|safer|happier|calmer) with", plain: "i want", where: noQuestion},
+	{ways: "(i|we) would [(all|both|really|certainly)] (feel|sleep|rest|breathe) [(much|lot|so much|far|bit|little|all the)] (better|easier|safer|happier|calmer) with", plain: "i want", where: noQuestion},
 	// What they beg for.
 	{ways: "(i|we) (am|are|was|were|wonder) [(just|only|really)] [wondering] (if|whether) you (could|can|might|would|will) [(possibly|please|kindly|perhaps|be able to|be willing to|be so kind as to)]", plain: "please", where: wroughtNext},
 	{ways: "(could|can|would|will) you [(please|kindly|possibly|perhaps|just)] (use|get by with|make do with|manage with|do with|work with|get away with) as few", plain: "please use as few"},

@@ -15,7 +15,7 @@ type phrasing struct {
 }
 
 // phrasingTables are tried together: at one place the longest phrase is taken.
-var phrasingTables = [][]phrasing{openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings}
+var phrasingTables = [][]phrasing{openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk}
 
 // phrasingList is all of them in one list, and phrasingVocab finds them.
 var phrasingList = sync.OnceValue(func() (list []phrasing) {
@@ -64,8 +64,8 @@ func phrased(atoms []atom) []atom {
 						atoms[i+k].kind = aSign
 					}
 				}
-				if words[0] == "please" {
-					atoms = unasked(atoms) // what is begged for is no question
+				if words[0] == "please" || p.plain == "i want" {
+					atoms = beggedFor(atoms, i) // what is begged for is no question
 				}
 				i += len(words) - 1
 			} else {
@@ -76,6 +76,17 @@ func phrased(atoms []atom) []atom {
 		}
 	}
 	return atoms
+}
+
+// beggedFor takes the question mark behind a wish, and the one at the end of the line, for a full stop.
+func beggedFor(atoms []atom, from int) []atom {
+	for i := from; i < len(atoms) && atoms[i].text != "."; i++ {
+		if atoms[i].text == "?" && atoms[i].kind == aSign {
+			atoms[i].text = "."
+			break
+		}
+	}
+	return unasked(atoms)
 }
 
 // phraseEndsLine: nothing but a stop or a courtesy comes behind it.

@@ -79,4 +79,6 @@ var phraseTurns = []phraseTurn{
 	{"times", `(measured .*?) (?:twice|two times|three times|a few times|several times|again and again) ?,? (?:and )?(?:both|each|every|all three|all) times? (?:it (?:came to|was|read|came out at|came out to|came out|measured|is)|(?:i|we) (?:got|came up with|had|read|get))`, "$1 , it is"},
 	{"twice", `(measured .*?) twice ,? ?and (got|it came to|it was|it is|both|each)`, "$1 and $2"},
 	{" time", `(measured .*) (?:each|both|every) times?( [.,;!?].*)?$`, "$1 $2"},
+	{"which", `(?:level|even|flush|in line|lined up) with (?:(?:the|our|my|a|his|her) )?(?:[a-z]+ ){1,3}?,? ?which (?:is|sits|stands|comes) (?:at |up to )?([0-9]+)`, "at $1"},
+	{"top", `(?:has|is|was) (?:already )?(?:been )?(?:already )?(?:put up|up|in place|fastened|screwed in|screwed on|installed|attached)(?: already)? ,? ?(?:and )?with (?:its|the) top (edge )?(?:being |sitting )?(at|being|is)`, "is up already , its top is at"},
 }
