@@ -15,7 +15,7 @@ type phrasing struct {
 }
 
 // phrasingTables are tried together: at one place the longest phrase is taken.
-var phrasingTables = [][]phrasing{openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk}
+var phrasingTables = [][]phrasing{openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut}
 
 // phrasingList is all of them in one list, and phrasingVocab finds them.
 var phrasingList = sync.OnceValue(func() (list []phrasing) {

@@ -81,4 +81,6 @@ var phraseTurns = []phraseTurn{
 	{" time", `(measured .*) (?:each|both|every) times?( [.,;!?].*)?$`, "$1 $2"},
 	{"which", `(?:level|even|flush|in line|lined up) with (?:(?:the|our|my|a|his|her) )?(?:[a-z]+ ){1,3}?,? ?which (?:is|sits|stands|comes) (?:at |up to )?([0-9]+)`, "at $1"},
 	{"top", `(?:has|is|was) (?:already )?(?:been )?(?:already )?(?:put up|up|in place|fastened|screwed in|screwed on|installed|attached)(?: already)? ,? ?(?:and )?with (?:its|the) top (edge )?(?:being |sitting )?(at|being|is)`, "is up already , its top is at"},
+	{"measured", `(?:when|after|once) (?:i|we) (?:had |have |finally |actually )?measured (?:one of |some of |a couple of |two of )?(?:the |our |my |these |those )?(?:[0-9]+ x [0-9]+ (?:s )?)?(?:boards?|rails?|ones?|planks?) ,? ?(?:it|they|that) (?:turned out to be|came out at|came out to|came to|was|were|measured|is|are|proved to be)( (?:really |only |actually |just )?[0-9])`, "the boards are $1"},
+	{" bit", `(?:a )?(?:little bit|bit|tiny bit) (bigger|smaller|wider|narrower|taller|shorter|higher|lower|longer|tighter|larger) ,? ?(?:by|say|maybe by|about|perhaps by) (NUM)`, "$1 by $2"},
 }
