@@ -75,6 +75,10 @@ func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 		if a.Kind == State && len(a.Statements) == 1 && a.Statements[0].String() == "openings = 0" && slipsThrough(atoms) {
 			return &solver.Question{Text: "No opening at all, or gaps that it can't get through?", Choices: []string{"openings = 0"}, Example: "gap under 4"}
 		}
+	case Ask:
+		if a.Name != nil && (a.Name.Quantity == solver.Have || a.Name.Quantity == solver.Extra) {
+			return &solver.Question{Text: "How many of what?", Choices: []string{"ask rails", "ask shopping"}, Example: "how many rails"}
+		}
 	case Redo:
 		for _, b := range acts {
 			if b.Kind == Undo {
