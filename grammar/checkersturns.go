@@ -23,6 +23,9 @@ var checkersTurns = []phraseTurn{
 	{"let us ", `^(.*\b` + turnClaims + `\b.*[,.;])(?: (?:so|and|then|but|well|ok|okay))* let us (use|take|enter|go with) (that|those|them|it|these)`, "$1 $2 $3"},
 	{"quoted", `(?:have|has|had) (?:just |already |also )?quoted`, "quoted"},
 	{"all in ", `all in (?:for|on|with) (?:all )?(?:the |his |their )?(?:materials?|lumber|wood|timber|everything|lot|job|wall|hardware)`, "all in"},
+	{" against ", `(?:hold|put|set|check|test|try|measure) (?:the following|these|this|those|that|what follows) (?:up )?against (?:my|our|your|the) (?:own )?(?:numbers|figures|layout|plan|wall|rest|sums|rules) :`, "check :"},
+	{"look at ", `(?:have|take|give me) a (?:good |quick |close |hard |proper )?look at (his|her|their) (?:numbers|figures|dimensions|claims|measurements) [:,]`, "check $1 numbers :"},
+	{"it", `^((?:.* )?(?:says?|said|claims?|claimed|reckons?|insists?|swears?|thinks?) .*(?:footers?|eights|tens|twelves|fourteens|sixteens)) (?:will|would|should|ought to) (?:do it|cover it|see me through it|be enough for it)( \?)?$`, "$1 , is that right ?"},
 	{"those ", `([,.;])(?: (?:so|and|then|please|now|just))* (?:put|enter|key|punch|add|write|use|note|set|record|go with|plug|log|type) (?:those|these) (?:prices|numbers|figures|quotes|costs|rates|values)(?: in| down| on)?`, "$1 use those"},
 	{"that ", `([,.;])(?: (?:so|and|then|please|now|just))* (?:put|enter|key|punch|write|use|note|record|go with|plug|log|type) (?:that|this) (?:price|number|figure|quote|rate|value)(?: in| down| on)?`, "$1 use that"},
 	{":", `^(?:(?:i|we) (?:was|were|have been|had been|got|am|are) (?:just |now )?)?(?:handed|given|passed|sent|shown|submitted|presented|emailed|texted|faxed)(?: (?:to|in|over|by))?(?: (?:me|us|him|them|the (?:office|county|city|desk)))?(?: (?:today|this morning|yesterday|just now|this afternoon|earlier|for review|for checking|for approval|by the (?:builder|bidder|contractor)))? :`, "he says"},
@@ -30,7 +33,10 @@ var checkersTurns = []phraseTurn{
 	{"to ", `(?:what|how) (?:brought|led|got|drove|pushed|moved|brings|leads|gets|took) (?:you|us|it) to (?:that|so|this) (many|few|much)`, "why so $1"},
 	{"too ", `^(.*\b(?:` + turnClaims + `|(?:estimate|quote|bid|bill|invoice|total|quotation) (?:is|was|came|comes|runs|came in|comes in)(?: back)?(?: to| at)?)\b.*[a-z0-9"]) [.,;] (?:(?:is|was|are) (?:it|that|they|those) )?(?:way |a bit |a little |much |far |not |rather )?too (?:high|much|many|few|little|low|steep|dear|expensive|rich|cheap|big|small|wide|tight|long|short)(?: do you think| you think)? \?$`, "$1 , is that right ?"},
 	// What is asked for.
-	{"", `^((?:(?:and|so|ok|well|but) )*(?:is|are|would|will|can|could) .*[a-z0-9"]) (?:be )?(?:legal|lawful|permissible|up to code|to code|within code|(?:ok|okay|fine|good|allowed|alright) (?:by|under|with|per) (?:the )?code)(?: here| around here| in this county| in this town| here in town)?( \?)?$`, "$1 allowed $2"},
+	{"legal", turnLegal, "$1 allowed $2"},
+	{"lawful", turnLegal, "$1 allowed $2"},
+	{"permissible", turnLegal, "$1 allowed $2"},
+	{" code", turnLegal, "$1 allowed $2"},
 	{"numbers", turnOnMine, "$1"},
 	{"figures", turnOnMine, "$1"},
 	{"measurements", turnOnMine, "$1"},
@@ -48,11 +54,12 @@ var checkersTurns = []phraseTurn{
 	{". svg", `^((?:please|now|then|and|ok|can you|could you|would you|will you) )*(?:put|draw|sketch|save|send|render|export|output|make|get|print)(?: ` + turnSketch + `)*? (?:in|into|to|onto|on|as)(?: ` + turnSvg + `)? ([a-z0-9-]+(?: [a-z0-9-]+)? \. svg)`, "draw to $2"},
 	{"saved", `^the (?:file|one|plan|wall|layout|job|design|version|project|sketch) (?:that |which )?(?:(?:i|we) )?(?:have )?saved(?: it)?(?: as| under| by the name of) ([a-z0-9]+(?: [a-z0-9]+){0,2}) , (?:please )?(?:open|load|pull up|bring up|bring back|get|fetch|call up|reopen)(?: (?:that|it|that one|me that))?(?: up| back| again)?`, "open $1"},
 	// What begins a talk, what ends it, and what begins the next one.
-	{"a", `^((?:(?:good|morning|afternoon|evening|hello|hi|hey|there|,|\.) )*)(?:i|we) (?:am|are|have been|was|were) (?:here )?(?:to )?(?:checking|inspecting|reviewing|looking at|looking over|building|planning|designing|working on|putting up|laying out|check|inspect|review|look at|look over|going over|figuring out|pricing) (?:a|the|this|my|our|some|another) (?:[a-z]+ )?(?:half|halfwall|half wall|wall|screen|job|project|bid|quote|plan|drawing|submittal|submission)(?: wall)?(?: (?:for|at|on|by|with|of|over|down|in) [a-z ]+?)? [.!;] ?`, ""},
+	{"ing ", turnAbout, ""},
+	{"here to ", turnAbout, ""},
 	{"next ", `(^|[,.;-])(?: ?(?:so|and|because|since|as|now))?(?: ?(?:i|we) (?:am|are|will be|have to|need to|must|have got to|want to|should|will|can))?(?: ?(?:moving|going|heading|off|getting|starting|driving|move|go|head|drive|get))? ?(?:on to|onto|over to|off to|to|on|with) (?:the|a|my|our) next (?:site|job|house|place|property|address|customer|client|project|inspection|call|visit|lot)( [,.;!]|$)`, "$1 $2"},
 	{"new ", `, (?:it is )?(?:a )?new (?:site|house|property|address|customer|client|day)( [.!]|$)`, ""},
-	{"th", `(?:that|this|which) (?:concludes|completes|finishes|ends|closes|wraps up|winds up|rounds off|finishes up|finishes off) (?:my|the|our|this|today 's|your)(?: (?:site|little|final|whole|first))? ` + turnVisit, "that is it"},
-	{"th", `(?:that|there) (?:is|'s) (?:my|the|our) ` + turnVisit + ` (?:done|over|finished|complete|completed|wrapped up|over with|over and done)`, "that is it"},
+	{"s ", `(?:that|this|which) (?:concludes|completes|finishes|ends|closes|wraps up|winds up|rounds off|finishes up|finishes off) (?:my|the|our|this|today 's|your)(?: (?:site|little|final|whole|first))? ` + turnVisit, "that is it"},
+	{" is ", `(?:that|there) (?:is|'s) (?:my|the|our) ` + turnVisit + ` (?:done|over|finished|complete|completed|wrapped up|over with|over and done)`, "that is it"},
 	// Units.
 	{" in ", `(?:i|we) (?:always |usually )?(?:do|make|write|run|take|keep|record|carry out|file|conduct|write up) (?:all )?(?:of )?(?:my|our) ` + turnRecord + ` in ` + turnMetric, "use metric"},
 	{" in ", `(?:i|we) (?:always |usually )?(?:do|make|write|run|take|keep|record|carry out|file|conduct|write up) (?:all )?(?:of )?(?:my|our) ` + turnRecord + ` in ` + turnInches, "use inches"},
@@ -77,3 +84,7 @@ var checkersTurns = []phraseTurn{
 const turnFigures = `(?:every|each|all|any|my|the|these|those|everything|whatever|anything)(?: (?:of|my|the|these|number|numbers|figure|figures|length|lengths|measurement|measurements|dimension|dimensions|value|values|size|sizes|single|mine|that|i|we|give|say|type|tell|you|from|me|us|enter|put|in|write))*`
 
 const turnOnMine = `^(.*\b(?:what|how much|how many)\b.*[a-z]) (?:on|by|with|from|using|going by|going from|off|based on|for) (?:my|our|these|those|your) (?:numbers|figures|measurements|dimensions)`
+
+const turnLegal = `^((?:(?:and|so|ok|well|but) )*(?:is|are|would|will|can|could) .*[a-z0-9"]) (?:be )?(?:legal|lawful|permissible|up to code|to code|within code|(?:ok|okay|fine|good|allowed|alright) (?:by|under|with|per) (?:the )?code)(?: here| around here| in this county| in this town| here in town)?( \?)?$`
+
+const turnAbout = `^((?:(?:good|morning|afternoon|evening|hello|hi|hey|there|,|\.) )*)(?:i|we) (?:am|are|have been|was|were) (?:here )?(?:to )?(?:checking|inspecting|reviewing|looking at|looking over|building|planning|designing|working on|putting up|laying out|check|inspect|review|look at|look over|going over|figuring out|pricing) (?:a|the|this|my|our|some|another) (?:[a-z]+ )?(?:half|halfwall|half wall|wall|screen|job|project|bid|quote|plan|drawing|submittal|submission)(?: wall)?(?: (?:for|at|on|by|with|of|over|down|in) [a-z ]+?)? [.!;] ?`
