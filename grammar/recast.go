@@ -247,27 +247,28 @@ func weHave(in []atom) []atom {
 	for j < len(in) && (in[j].text == "please" || in[j].text == "just" || in[j].text == "also" || in[j].text == "maybe") {
 		j++
 	}
-	if j+2 >= len(in) || !havers[in[j].text] || !(in[j+1].text == "the" || in[j+1].text == "our" || in[j+1].text == "all" || in[j+1].text == "each" || in[j+1].text == "every") {
+	polite := saysPlease(in)
+	if j+2 >= len(in) || !havers[in[j].text] || !(polite && (in[j+1].text == "as" || in[j+1].text == "a" || in[j+1].text == "an") || in[j+1].text == "the" || in[j+1].text == "our" || in[j+1].text == "all" || in[j+1].text == "each" || in[j+1].text == "every") {
 		return in
 	}
 	figure := false
 	for k := j; k < len(in); k++ {
 		switch w := in[k].text; {
-		case w == "?" || w == "still" || w == "or" || w == "if" || w == "same":
+		case w == "?" && !polite || w == "still" || w == "or" || w == "if" || w == "same":
 			return in
 		case in[k].kind == aDigits, in[k].kind == aVulgar, units[w] > 0, tens[w] > 0:
 			figure = true
 		}
 	}
-	if !figure {
+	if !figure && !polite {
 		return in
 	}
 	out := append([]atom{}, in[:i+1]...)
 	out[i].text = "please"
-	return append(out, in[j:]...)
+	return unasked(append(out, in[j:]...))
 }
 
-var havers = wordSet("have set put keep leave hold get")
+var havers = wordSet("have make set put keep leave hold get")
 
 // becameBefore reports whether a change at token i only tells what came of a thing before what it is now is told: "my rails have shrunk,
 // they're only five and a quarter wide now".
