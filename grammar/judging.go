@@ -50,17 +50,17 @@ var (
 // runsOn reports whether a clause of its own begins at an atom without a sign before it: "raise it half a foot the boss says it looks like
 // a box", "lose a rail we're short on lumber".
 func runsOn(atoms []atom, i int) bool {
-	if i < 3 || atoms[i-1].kind != aWord && atoms[i-1].kind != aDigits && atoms[i-1].kind != aVulgar || outsiders[atoms[i].text] && !otherOnes[atoms[i].text] || !subjectAt(atoms, i) || !endsThought(atoms, i-1) {
+	if i < 3 || atoms[i-1].kind != aWord && atoms[i-1].kind != aDigits && atoms[i-1].kind != aVulgar || outsiders[atoms[i].text] && !otherOnes[atoms[i].text] || !subjectAt(atoms, i) {
 		return false
 	}
 	w := wordsAhead(atoms[i:])
-	return len(w) > 2 && (pleads(w) || looksLike(w))
+	return len(w) > 2 && (pleads(w) || looksLike(w)) && endsThought(atoms, i-1)
 }
 
 // endsThought reports whether what is said may end at an atom: with a figure, a unit, a part or a direction.
 func endsThought(atoms []atom, i int) bool {
 	w := atoms[i].text
-	return atoms[i].kind == aDigits || atoms[i].kind == aVulgar || inchWords[w] || footWords[w] || units[w] > 0 || w == "half" || w == "please" || w == "higher" || w == "lower" || w == "apart" || namesPart(atoms, i) || fractionWords[w]
+	return atoms[i].kind == aDigits || atoms[i].kind == aVulgar || inchWords[w] || footWords[w] || units[w] > 0 || w == "half" || w == "please" || w == "higher" || w == "lower" || w == "apart" || fractionWords[w] || namesPart(atoms, i)
 }
 
 var fractionWords = wordSet("quarter quarters eighth eighths sixteenth sixteenths half mm cm rails boards slats bay bays floor ground wall gap gaps now")

@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -23,6 +24,9 @@ var (
 // judgedFirst returns the atom after a judgment that begins a line, and what it judges: "the gap's too big" and the gap. It returns 0
 // where none does, or where nothing follows.
 func judgedFirst(atoms []atom, c Context) (int, *solver.Name) {
+	if !slices.ContainsFunc(atoms, func(a atom) bool { return a.text == "too" || a.text == "enough" }) {
+		return 0, nil
+	}
 	led, _ := pastLead(atoms)
 	from := len(atoms) - len(led)
 	i := from

@@ -60,6 +60,7 @@ type vocabulary struct {
 	loosely  map[string]bool // what may stand inside a loose entry
 	known    map[string]bool // every word that means something
 	info     map[string]*wordInfo
+	seconds  map[int]*seconds // starts, by what comes next in them
 	ranks    int
 }
 
@@ -98,6 +99,10 @@ func compile(classes []wordClass, tables ...[]entry) *vocabulary {
 
 // seal gathers what is known of each word, so that it is looked up once.
 func (v *vocabulary) seal() {
+	v.seconds = map[int]*seconds{}
+	for id, list := range v.starts {
+		v.seconds[id] = &seconds{all: list}
+	}
 	v.info = map[string]*wordInfo{}
 	of := func(w string) *wordInfo {
 		if v.info[w] == nil {
@@ -265,8 +270,8 @@ func (v *vocabulary) matchBut(r reader, i int, not tokenKind) []found {
 		gain = 0
 	}
 	for _, id := range w.ids {
-		for _, n := range v.starts[id] {
-			m.walk(n, i+1, gain, 0)
+		if s := v.seconds[id]; s != nil {
+			m.begin(s, i+1, gain)
 		}
 	}
 	return m.best

@@ -9,12 +9,13 @@ import (
 
 // Turns of phrase in which words may vary are set plain by patterns over the words of a line, one blank between any two.
 
-// phraseTurn is such a turn: a word that it always holds, its pattern, and what is said plainly, where "$1" keeps a group of it.
+// phraseTurn is such a turn: what it always holds (by "+" all of it, by "|" one of each), its pattern, and what is said plainly, where "$1" keeps a group of it.
 type phraseTurn struct{ key, said, plain string }
 
 // compiledTurn is a turn whose pattern is ready to be looked for.
 type compiledTurn struct {
 	phraseTurn
+	keys    [][]string
 	pattern *regexp.Regexp
 }
 
@@ -22,7 +23,11 @@ var compiledTurns = sync.OnceValue(func() []compiledTurn {
 	var out []compiledTurn
 	for _, t := range slices.Concat(phraseTurns, houseTurns, checkersTurns, shopPhrases, oldHandTurns) {
 		said := strings.NewReplacer("NUM", turnNumber, "WHO", turnWho, "PLANK", turnPlank, "SIZE", turnSize, "MONEY", turnMoney, "CLIENT", turnClient, "TAIL", turnTail).Replace(t.said)
-		out = append(out, compiledTurn{t, regexp.MustCompile(`(?:^| )(?:` + said + `)(?: |$)`)})
+		var keys [][]string
+		for _, all := range strings.Split(t.key, "+") {
+			keys = append(keys, strings.Split(all, "|"))
+		}
+		out = append(out, compiledTurn{t, keys, regexp.MustCompile(`(?:^| )(?:` + said + `)(?: |$)`)})
 	}
 	return out
 })
@@ -30,8 +35,10 @@ var compiledTurns = sync.OnceValue(func() []compiledTurn {
 // turnedPlain sets every turn of the table that a line holds to the plain one.
 func turnedPlain(atoms []atom) []atom {
 	line := joinedLine(atoms)
-	for _, t := range compiledTurns() {
-		if !strings.Contains(line, t.key) {
+	turns := compiledTurns()
+	for i := range turns {
+		t := &turns[i]
+		if !t.mayStandIn(line) {
 			continue
 		}
 		m := t.pattern.FindStringSubmatchIndex(line)
@@ -42,6 +49,16 @@ func turnedPlain(atoms []atom) []atom {
 		line = joinedLine(atoms)
 	}
 	return atoms
+}
+
+// mayStandIn reports whether a line holds what the turn always holds: a quick look before the slow one.
+func (t *compiledTurn) mayStandIn(line string) bool {
+	for _, one := range t.keys {
+		if !slices.ContainsFunc(one, func(k string) bool { return strings.Contains(line, k) }) {
+			return false
+		}
+	}
+	return true
 }
 
 // joinedLine is a line word by word, one blank between any two.

@@ -1,0 +1,60 @@
+package grammar
+
+import "sync"
+
+// Many entries begin with the same word. Which of them can go on is known from the words behind it, before any is walked.
+
+// seconds are the entries that begin with one word or class, by the word or class that comes next in them.
+type seconds struct {
+	once sync.Once
+	all  []*node
+	ends []*node         // those that may end with their first word
+	by   map[int][]*node // those that may go on, by what comes next
+}
+
+func (s *seconds) ready() {
+	s.once.Do(func() {
+		s.by = map[int][]*node{}
+		for _, n := range s.all {
+			n.reach()
+			if len(n.ends) > 0 {
+				s.ends = append(s.ends, n)
+			}
+			for k, e := range n.edges {
+				if k == 0 || n.edges[k-1].id != e.id {
+					s.by[e.id] = append(s.by[e.id], n)
+				}
+			}
+		}
+	})
+}
+
+// begin walks the entries that begin with the word before atom i and can go on with what stands there, or behind the words that may
+// be stepped over.
+func (m *matcher) begin(s *seconds, i, gain int) {
+	s.ready()
+	for _, n := range s.ends {
+		for _, e := range n.ends {
+			if e.entry.kind != m.not {
+				m.keep(found{e.entry, e.rank, gain, i})
+			}
+		}
+	}
+	skipped := 0
+	for j := i; j < len(m.r.atoms); j++ {
+		text := m.r.word(j)
+		w := m.v.of(text)
+		for _, id := range w.ids {
+			for _, n := range s.by[id] {
+				m.walk(n, i, gain, 0)
+			}
+		}
+		switch {
+		case text == "-" && m.r.glued(j) && m.r.glued(j+1):
+		case skipped < maxSkip && (w.article || w.loosely):
+			skipped++
+		default:
+			return
+		}
+	}
+}
