@@ -184,59 +184,6 @@ func askedBack(at int, text, example string) Reading {
 	return Reading{Ask: &solver.Question{At: &at, Text: text, Example: example}}
 }
 
-// readNormal takes a line that is in normal form already, where its values can be meant.
-func readNormal(line string, c Context) ([]Act, bool) {
-	acts, err := Parse(strings.TrimSpace(line))
-	if err != nil {
-		return nil, false
-	}
-	s := speech{c: c, metric: c.Metric}
-	for i := range acts {
-		a := &acts[i]
-		if a.Kind == Why && a.Topic == "that" && !c.Answered && i == 0 {
-			return nil, false
-		}
-		if len(a.Words) > 0 && (a.Kind != DrawTo && a.Kind != PrintTo || strings.ContainsAny(a.Words[0], " !?") || strings.HasSuffix(a.Words[0], ".")) {
-			return nil, false // a name in somebody's own words is read with care
-		}
-		if a.Name != nil && a.Name.Item != "" && !goodsNamed(a.Name.Item) {
-			return nil, false // "why have you put the post there"
-		}
-		a.End = utf8.RuneCountInString(line)
-		for _, st := range a.Statements {
-			if strings.Contains(st.Name.Wall, ",") || strings.Count(st.Name.Wall, " ") > 2 {
-				return nil, false // "oh, one more thing: fewest posts" names no wall
-			}
-			if loosely(st) && Normal(acts) != strings.TrimSpace(line) {
-				return nil, false // `extra 4x4 40" x 2` is read with care
-			}
-			if solver.KindOf(st.Name.Quantity) == solver.Length && st.Op != solver.Times && st.Value.Of == nil && st.Value.Unit == solver.None && len(st.Value.List) == 0 && a.Kind != Forget {
-				return nil, false // "bay 1 = 58" lacks its unit
-			}
-			m := made{st: st, kind: solver.KindOf(st.Name.Quantity)}
-			if m.kind == 0 {
-				m.kind = kindOfValue(st.Value)
-			}
-			if a.Kind != Forget && s.doubt(m, said(st.Value), said(st.Upper)) != nil {
-				return nil, false
-			}
-		}
-	}
-	return acts, true
-}
-
-// said is a value of a normal form as an amount: it has its unit.
-func said(v solver.Value) amount {
-	a := amount{number: number{val: v.Num}}
-	switch v.Unit {
-	case solver.Inch:
-		a.unit, a.per = inches, oneRat
-	case solver.Millimeter:
-		a.unit, a.per = metric, mm(1)
-	}
-	return a
-}
-
 // readAtoms reads a line that has been cut into atoms.
 func readAtoms(atoms []atom, c Context) Reading {
 	s := speech{c: c, metric: c.Metric}
@@ -431,15 +378,6 @@ func reasonEnd(in []token, i int) int {
 		return i
 	}
 	return len(in)
-}
-
-// loosely reports whether a statement of a normal form may hold lengths that are not written as a normal form writes them.
-func loosely(st solver.Statement) bool {
-	switch st.Name.Quantity {
-	case solver.Have, solver.Extra, solver.Price, solver.PostLeans, solver.FloorFalls, solver.Boards:
-		return true
-	}
-	return false
 }
 
 // goodsNamed reports whether words are the name of what is bought, as a normal form writes it.
