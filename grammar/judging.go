@@ -53,9 +53,12 @@ func runsOn(atoms []atom, i int) bool {
 	if i < 3 || atoms[i-1].kind != aWord && atoms[i-1].kind != aDigits && atoms[i-1].kind != aVulgar || outsiders[atoms[i].text] && !otherOnes[atoms[i].text] || !subjectAt(atoms, i) {
 		return false
 	}
-	w := wordsAhead(atoms[i:])
-	return len(w) > 2 && (pleads(w) || looksLike(w)) && endsThought(atoms, i-1)
+	w := wordsAhead(atoms[i:min(len(atoms), i+longestRunOn)])
+	return len(w) > 2 && len(w) < longestRunOn && (pleads(w) || looksLike(w)) && endsThought(atoms, i-1)
 }
+
+// longestRunOn is more words than a clause has that runs on without a break.
+const longestRunOn = 30
 
 // endsThought reports whether what is said may end at an atom: with a figure, a unit, a part or a direction.
 func endsThought(atoms []atom, i int) bool {

@@ -47,7 +47,7 @@ func (l *lexing) saidBySomeone(i int) int {
 			}
 			continue
 		}
-		if l.kind(j) != aWord || l.ofClass(j, "BRACKET") || speechless[w] || words().numberish(w) || joints[w] {
+		if w == "i" || l.kind(j) != aWord || l.ofClass(j, "BRACKET") || speechless[w] || words().numberish(w) || joints[w] {
 			return i
 		}
 	}

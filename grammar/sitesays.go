@@ -294,12 +294,18 @@ func siteAgainst(before []atom) bool {
 	return false
 }
 
+// longestSiteLine is the most words and signs of a line in which a fact of the site is looked for piece by piece.
+const longestSiteLine = 120
+
 // siteFound reads a line that tells what was found at the site, or a line of which one end does.
 func siteFound(atoms []atom, c Context) (Reading, bool) {
 	try := func(head, plain, tail []atom) (Reading, bool) {
 		all := append(append(append([]atom{}, head...), plain...), tail...)
 		r := readAtoms(all, c)
 		return r, r.Ask == nil
+	}
+	if len(atoms) > longestSiteLine {
+		return Reading{}, false
 	}
 	if plain, ok := siteFact(atoms); ok {
 		return try(nil, plain, nil)
