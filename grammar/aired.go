@@ -150,12 +150,16 @@ func breaks(a atom) bool {
 	return false
 }
 
+// textOf is a stretch word by word, one blank between any two.
 func textOf(atoms []atom) string {
-	words := make([]string, len(atoms))
-	for i, a := range atoms {
-		words[i] = a.text
+	var b strings.Builder
+	for i := range atoms {
+		if i > 0 {
+			b.WriteByte(' ')
+		}
+		b.WriteString(atoms[i].text)
 	}
-	return strings.Join(words, " ")
+	return b.String()
 }
 
 // nearBy reports whether a value is only about so much.

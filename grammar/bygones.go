@@ -103,7 +103,7 @@ func spokenIn(part []atom, c Context) *solver.Name {
 		}
 		for _, have := range []string{"have used", "have had", "have put", "had", "used", "put", "made", "built", "have built", "have made", "left", "set"} {
 			words := strings.Fields(have)
-			if !wordsAt(part, i, words) {
+			if !standAt(part, i, words...) {
 				continue
 			}
 			r := readAtoms(part[i+len(words):], c)
@@ -113,14 +113,4 @@ func spokenIn(part []atom, c Context) *solver.Name {
 		}
 	}
 	return nil
-}
-
-// wordsAt reports whether words stand at an atom.
-func wordsAt(atoms []atom, i int, words []string) bool {
-	for k, w := range words {
-		if i+k >= len(atoms) || atoms[i+k].text != w {
-			return false
-		}
-	}
-	return true
 }

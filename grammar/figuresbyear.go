@@ -174,7 +174,7 @@ func behindPartName(in []atom, i int) bool {
 		return false
 	}
 	after := textAt(in, i+2)
-	return (followsNumber[after] || spelledNumber(after) || soundAlike[after] != "" || i+2 < len(in) && in[i+2].kind == aDigits) && !asksIn(in[:i]) && !begins(in[max(0, i-3):], []string{"from"})
+	return (followsNumber[after] || spelledNumber(after) || soundAlike[after] != "" || i+2 < len(in) && in[i+2].kind == aDigits) && !asksIn(in[:i]) && !standAt(in, max(0, i-3), "from")
 }
 
 // beforeSizeEnd: "are to buy sixes", "won by fours".

@@ -72,15 +72,15 @@ func besideWhat(atoms []atom) []atom {
 				continue
 			}
 			j := i + len(lead)
-			whose := ""
+			owner := ""
 			for j < len(atoms) && (owned[atoms[j].text] || vocab().articles[atoms[j].text] || isPerson(atoms[j].text) || lookAside[atoms[j].text]) {
-				if whose == "" || owned[atoms[j].text] {
-					whose = atoms[j].text
+				if owner == "" || owned[atoms[j].text] {
+					owner = atoms[j].text
 				}
 				j++
 			}
 			k := j
-			for k < len(atoms) && (landmarks[atoms[k].text] || othersOwn[whose] && (atoms[k].text == "gate" || atoms[k].text == "fence" || atoms[k].text == "wall" || atoms[k].text == "door")) {
+			for k < len(atoms) && (landmarks[atoms[k].text] || whose[owner] && (atoms[k].text == "gate" || atoms[k].text == "fence" || atoms[k].text == "wall" || atoms[k].text == "door")) {
 				k++
 			}
 			if k == j || !endsPart(atoms, k) && !behindNone[atoms[k].text] {
@@ -96,11 +96,8 @@ func besideWhat(atoms []atom) []atom {
 	return atoms
 }
 
-// lookAside tell one such thing from another, and othersOwn whose a gate is that is none of this wall.
-var (
-	lookAside = wordSet("back front side old new big little hose water picnic garden 's")
-	othersOwn = wordSet("his her their")
-)
+// lookAside tell one such thing from another.
+var lookAside = wordSet("back front side old new big little hose water picnic garden 's")
 
 // placings are words of where the opening, or a post, is put.
 var placings = wordSet("walk opening openings doorway doorways walkthrough passage gateway entry entrance left right middle center centre")

@@ -25,7 +25,7 @@ func passedOn(in []atom) []atom {
 		}
 		for _, verb := range needing {
 			to := at + 1 + len(verb)
-			if !wordsAt(in, at+1, verb) || !asksTable(in, to) {
+			if !standAt(in, at+1, verb...) || !asksTable(in, to) {
 				continue
 			}
 			one, need := in[i], in[at+1]

@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 	"sync"
 )
@@ -14,24 +15,69 @@ type phrasing struct {
 	where       func(before, after []atom) bool
 }
 
-// phrasingTables are tried together: at one place the longest phrase is taken.
-var phrasingTables = [][]phrasing{openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut}
+// phrasings are tables of phrases that are tried together, and the vocabulary that finds them.
+type phrasings struct {
+	list  []phrasing
+	vocab *vocabulary
+	begs  bool // what is begged for in them is no question
+}
 
-// phrasingList is all of them in one list, and phrasingVocab finds them.
-var phrasingList = sync.OnceValue(func() (list []phrasing) {
-	for _, t := range phrasingTables {
-		list = append(list, t...)
+func phrasingsOf(known []wordClass, tables ...[]phrasing) *phrasings {
+	p := &phrasings{list: slices.Concat(tables...)}
+	ways := make([]entry, len(p.list))
+	for i := range p.list {
+		ways[i] = entry{kind: kFill, key: itoa(i), ways: strings.TrimSpace(p.list[i].ways)}
 	}
-	return list
-})
+	p.vocab = compile(known, ways)
+	return p
+}
 
-var phrasingVocab = sync.OnceValue(func() *vocabulary {
-	list := phrasingList()
-	table := make([]entry, len(list))
-	for i, p := range list {
-		table[i] = entry{kind: kFill, key: itoa(i), ways: strings.TrimSpace(p.ways)}
+// at finds the phrases that begin at an atom, the longest first in the tables, and the atom behind them.
+func (p *phrasings) at(atoms []atom, i int) (found []*phrasing, next int) {
+	for _, f := range p.vocab.match(reader{atoms}, i) {
+		k, _ := atoi(f.entry.key)
+		found, next = append(found, &p.list[k]), f.next
 	}
-	return compile(classes, table)
+	return found, next
+}
+
+// setIn sets the phrases of a line to the plain ones.
+func (p *phrasings) setIn(atoms []atom) []atom {
+	for i := 0; i < len(atoms); i++ {
+		found, next := p.at(atoms, i)
+		for _, f := range found {
+			if f.where != nil && !f.where(atoms[:i], atoms[next:]) {
+				continue
+			}
+			plain := turn(f.plain)
+			if len(plain) == 0 {
+				atoms = cutOut(atoms, i, next)
+				i--
+				break
+			}
+			atoms = reworded(atoms, i, next, plain...)
+			for k, w := range plain {
+				if _, number := atoi(w); number {
+					atoms[i+k].kind = aDigits
+				} else if kindOfPlain(w) == aSign {
+					atoms[i+k].kind = aSign
+				}
+			}
+			if p.begs && (plain[0] == "please" || f.plain == "i want") {
+				atoms = beggedFor(atoms, i) // what is begged for is no question
+			}
+			i += len(plain) - 1
+			break
+		}
+	}
+	return atoms
+}
+
+// talkedOf are the phrases about openings, bays, ironwork and the saw, and those of new owners and polite people.
+var talkedOf = sync.OnceValue(func() *phrasings {
+	p := phrasingsOf(classes, openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut)
+	p.begs = true
+	return p
 })
 
 // putPlain are the steps by which phrases and what goes with them are set plain.
@@ -46,37 +92,7 @@ func asPeoplePutIt(atoms []atom) []atom {
 }
 
 // phrased sets the phrases of a line to the plain ones.
-func phrased(atoms []atom) []atom {
-	v, list := phrasingVocab(), phrasingList()
-	for i := 0; i < len(atoms); i++ {
-		for _, f := range v.match(reader{atoms}, i) {
-			k, _ := atoi(f.entry.key)
-			p := list[k]
-			if p.where != nil && !p.where(atoms[:i], atoms[f.next:]) {
-				continue
-			}
-			if words := turn(p.plain); len(words) > 0 {
-				atoms = reworded(atoms, i, f.next, words...)
-				for k := range words {
-					if _, number := atoi(words[k]); number {
-						atoms[i+k].kind = aDigits
-					} else if kindOfPlain(words[k]) == aSign {
-						atoms[i+k].kind = aSign
-					}
-				}
-				if words[0] == "please" || p.plain == "i want" {
-					atoms = beggedFor(atoms, i) // what is begged for is no question
-				}
-				i += len(words) - 1
-			} else {
-				atoms = cutOut(atoms, i, f.next)
-				i--
-			}
-			break
-		}
-	}
-	return atoms
-}
+func phrased(atoms []atom) []atom { return talkedOf().setIn(atoms) }
 
 // beggedFor takes the question mark behind a wish, and the one at the end of the line, for a full stop.
 func beggedFor(atoms []atom, from int) []atom {

@@ -22,7 +22,7 @@ func nowInstead(atoms []atom) []atom {
 			}
 		}
 		for _, was := range wasOnce {
-			if wordsAt(atoms, i, was) {
+			if standAt(atoms, i, was...) {
 				if out, ok := wasThenIs(atoms, i, i+len(was)); ok {
 					return out
 				}
@@ -30,7 +30,7 @@ func nowInstead(atoms []atom) []atom {
 			}
 		}
 		for _, made := range madeOnce {
-			if wordsAt(atoms, i, made) && speakers[atoms[i-1].text] {
+			if standAt(atoms, i, made...) && speakers[atoms[i-1].text] {
 				if out, ok := madeThenMade(atoms, i-1, i+len(made)); ok {
 					return out
 				}

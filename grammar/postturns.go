@@ -1,55 +1,16 @@
 package grammar
 
-import (
-	"strconv"
-	"sync"
-)
+import "sync"
 
 // What is said of posts, bays and the run between them is set plain where it can mean nothing else: the tables of ways, with their classes,
 // find the turn, and a few words take its place.
 
-// wayTurn is a turn of phrase told by ways, what it is set to, and where it can mean nothing else (nil: everywhere).
-type wayTurn struct {
-	ways, plain string
-	where       func(before, after []atom) bool
-}
-
-// wayTurnVocab are the ways of the turns, the key of each its place in the table.
-var wayTurnVocab = sync.OnceValue(func() *vocabulary {
-	list := make([]entry, len(postTurns))
-	for i, t := range postTurns {
-		list[i] = entry{kind: kFill, key: strconv.Itoa(i), ways: t.ways}
-	}
-	return compile(classes, list)
-})
+// postPhrasings finds them.
+var postPhrasings = sync.OnceValue(func() *phrasings { return phrasingsOf(classes, postTurns) })
 
 // ofPosts sets what is said of posts and bays to the plain words.
 func ofPosts(atoms []atom) []atom {
-	v := wayTurnVocab()
-	for i := 0; i < len(atoms); i++ {
-		for _, f := range v.match(reader{atoms}, i) {
-			n, _ := strconv.Atoi(f.entry.key)
-			t := postTurns[n]
-			if t.where != nil && !t.where(atoms[:i], atoms[f.next:]) {
-				continue
-			}
-			plain := turn(t.plain)
-			if len(plain) == 0 {
-				atoms = cutOut(atoms, i, f.next)
-				i--
-			} else {
-				atoms = reworded(atoms, i, f.next, plain...)
-				for k := range plain {
-					if plain[k][0] >= '0' && plain[k][0] <= '9' {
-						atoms[i+k].kind = aDigits
-					}
-				}
-				i += len(plain) - 1
-			}
-			break
-		}
-	}
-	return outcomeOnly(addToBay(atoms))
+	return outcomeOnly(addToBay(postPhrasings().setIn(atoms)))
 }
 
 // atClauseEnd: nothing, or a sign, follows.

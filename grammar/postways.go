@@ -1,7 +1,7 @@
 package grammar
 
 // postTurns are the turns of phrase about posts, bays and the run.
-var postTurns = []wayTurn{
+var postTurns = []phrasing{
 	{plain: "", ways: `
 		(whatever|what ever) [else] (you|we) do [,]
 		(whatever|what ever) else (happens|changes|goes) [,]

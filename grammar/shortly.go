@@ -66,11 +66,7 @@ func shortly(atoms []atom, c Context, first bool) (Reading, bool) {
 	if len(atoms) > 14 {
 		return Reading{}, false
 	}
-	said := make([]string, len(atoms))
-	for i, a := range atoms {
-		said[i] = a.text
-	}
-	line := strings.Join(said, " ")
+	line := textOf(atoms)
 	for _, w := range shortWays() {
 		if w.first != first || !w.way.MatchString(line) || w.answered && (!c.Answered || c.Tried) {
 			continue

@@ -95,7 +95,7 @@ func swapped(atoms []atom) []atom {
 	out := atoms
 	for i := 0; i < len(out); i++ {
 		for _, s := range swaps {
-			if !begins(out[i:], s.said) || s.where != nil && !s.where(out[:i], out[i+len(s.said):]) {
+			if !standAt(out, i, s.said...) || s.where != nil && !s.where(out[:i], out[i+len(s.said):]) {
 				continue
 			}
 			made := append([]atom{}, out[:i]...)
@@ -111,19 +111,6 @@ func swapped(atoms []atom) []atom {
 		}
 	}
 	return out
-}
-
-// begins reports whether atoms begin with words.
-func begins(atoms []atom, said []string) bool {
-	if len(atoms) < len(said) {
-		return false
-	}
-	for k, w := range said {
-		if atoms[k].text != w {
-			return false
-		}
-	}
-	return true
 }
 
 // lastOf is the text of the k-th atom from the end of what stands before, nothing where there is none.

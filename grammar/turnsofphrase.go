@@ -34,7 +34,7 @@ var compiledTurns = sync.OnceValue(func() []compiledTurn {
 
 // turnedPlain sets every turn of the table that a line holds to the plain one.
 func turnedPlain(atoms []atom) []atom {
-	line := joinedLine(atoms)
+	line := textOf(atoms)
 	turns := compiledTurns()
 	for i := range turns {
 		t := &turns[i]
@@ -46,7 +46,7 @@ func turnedPlain(atoms []atom) []atom {
 			continue
 		}
 		atoms = t.set(atoms, line, m)
-		line = joinedLine(atoms)
+		line = textOf(atoms)
 	}
 	return atoms
 }
@@ -59,18 +59,6 @@ func (t *compiledTurn) mayStandIn(line string) bool {
 		}
 	}
 	return true
-}
-
-// joinedLine is a line word by word, one blank between any two.
-func joinedLine(atoms []atom) string {
-	var b strings.Builder
-	for i := range atoms {
-		if i > 0 {
-			b.WriteByte(' ')
-		}
-		b.WriteString(atoms[i].text)
-	}
-	return b.String()
 }
 
 // wordsUpTo is how many whole words stand before a place of a joined line.

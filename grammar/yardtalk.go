@@ -2,25 +2,12 @@ package grammar
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 	"sync"
 )
 
-// yardTurn is a turn of phrase of the yard and the counter: the ways to say it, as the tables write them, and the plain words for it.
-type yardTurn struct {
-	ways, plain string
-	where       func(before, after []atom) bool // where it can mean nothing else; nil: everywhere
-}
-
-// yardVocab compiles the turns of the yard once.
-var yardVocab = sync.OnceValue(func() *vocabulary {
-	table := make([]entry, len(yardTurns))
-	for i, t := range yardTurns {
-		table[i] = entry{kind: kFill, key: strconv.Itoa(i), ways: t.ways}
-	}
-	return compile(append(slices.Clone(classes), madeBesides), table)
-})
+// yardPhrasings finds the turns of phrase of the yard and the counter.
+var yardPhrasings = sync.OnceValue(func() *phrasings { return phrasingsOf(append(slices.Clone(classes), madeBesides), yardTurns) })
 
 // madeBesides are things that somebody makes beside the wall.
 var madeBesides = wordClass{"MADE", `bench benches planter planters shelf shelves step steps trellis table box boxes stool rack sawhorse sawhorses ladder sign birdhouse flowerbox flowerbed swing sandbox
@@ -32,13 +19,12 @@ func yardPlain(atoms []atom) []atom {
 		atoms = step(atoms)
 	}
 	for i := 0; i < len(atoms); i++ {
-		f := yardVocab().match(reader{atoms}, i)
-		if len(f) == 0 {
+		found, end := yardPhrasings().at(atoms, i)
+		if len(found) == 0 {
 			continue
 		}
-		n, _ := strconv.Atoi(f[0].entry.key)
-		t, end := &yardTurns[n], f[0].next
-		from := t.begins(atoms, i)
+		t := found[0]
+		from := yardBegins(t, atoms, i)
 		before := atoms[:from]
 		if asideJoints[atoms[i].text] {
 			before = atoms[:i+1]
@@ -66,8 +52,8 @@ func yardPlain(atoms []atom) []atom {
 	return atoms
 }
 
-// begins is where a turn begins: an article before it goes with it where a sentence of its own stands for it.
-func (t *yardTurn) begins(atoms []atom, i int) int {
+// yardBegins is where a turn begins: an article before it goes with it where a sentence of its own stands for it.
+func yardBegins(t *phrasing, atoms []atom, i int) int {
 	if t.plain != "" && !speakers[firstWord(t.plain)] && !otherOnes[firstWord(t.plain)] {
 		return i
 	}
