@@ -5,6 +5,10 @@ import "slices"
 // houseTalk are more phrases of people with a house of their own: how they hedge, whom they build with and for, what they are afraid of
 // doing wrong, and what they did not know.
 var houseTalk = []phrasing{
+	{where: bothHold(leftToCome, phraseEndsLine), ways: `
+		[(and|with|at|,)] whatever [(kind of|sort of)] (GAP|SPACE) [(that|it|this|they|those)] (leaves|leave|gives|give|makes|make|yields|yield|produces|results|comes out|works out|turns out|ends up|will be|is|falls out|you get|we get|i get) [(in|at|to|as|with|being|between them)]
+		[(and|with|,)] whatever [the] (GAP|SPACE) [(is|may be|might be|turns out to be|comes to|works out to|works out at|comes out at|comes out to|has to be)]
+		[(and|with|,)] [the] (GAP|SPACE) (that|which) (that|it|this|they) (leaves|leave|gives|give|makes|make)`},
 	// Hedges: whether they measured right, and whether what they ask is wise.
 	{ways: `
 		if (i|we) [(have|am|are|did|have not)] (measured|measure|read|reading|counted|count|figured|remember|recall|recalled|measuring|did) [(it|that|this|them|all|tape|my tape)] [all] (correctly|right|rightly|properly|accurately)
@@ -124,4 +128,13 @@ func openingNext(_, after []atom) bool {
 // leastNext: "…, so at least 34 inches".
 func leastNext(_, after []atom) bool {
 	return standAt(after, 0, "at", "least") || startsLength(reader{after}, 0)
+}
+
+// leansOnGap are words that hold something against a gap which is named behind them.
+var leansOnGap = wordSet("times than twice thrice half double as to of is be equal equals match matches same why how what tell say ask")
+
+// leftToCome: what is spoken of is left open behind what was said, and nothing is held against it: "six rails, and whatever gap that leaves",
+// but not "ten times whatever the gap is".
+func leftToCome(before, _ []atom) bool {
+	return len(before) > 1 && !leansOnGap[lastOf(before, 1)]
 }

@@ -32,6 +32,8 @@ func TestTurnsOfPhrase(t *testing.T) {
 		"none of these sections will be allowed to run past five foot ten":   "bay <= 70 in",
 		"we were hoping to put up a low wall that stands 40 inches tall":     "wall height = 40 in",
 		"every rail cut to one & the same length":                            "same length",
+		"two by sixes, six of them, and whatever gap that leaves":            "rail size = 2x6; rails = 6",
+		"42 high, six rails, whatever gap that makes":                        "wall height = 42 in; rails = 6",
 		"a list of everything I should pick up":                              "ask shopping",
 	} {
 		r := Read(line, Context{})
