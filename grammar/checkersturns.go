@@ -30,7 +30,7 @@ var checkersTurns = []phraseTurn{
 	{"that ", `([,.;])(?: (?:so|and|then|please|now|just))* (?:put|enter|key|punch|write|use|note|record|go with|plug|log|type) (?:that|this) (?:price|number|figure|quote|rate|value)(?: in| down| on)?`, "$1 use that"},
 	{":", `^(?:(?:i|we) (?:was|were|have been|had been|got|am|are) (?:just |now )?)?(?:handed|given|passed|sent|shown|submitted|presented|emailed|texted|faxed)(?: (?:to|in|over|by))?(?: (?:me|us|him|them|the (?:office|county|city|desk)))?(?: (?:today|this morning|yesterday|just now|this afternoon|earlier|for review|for checking|for approval|by the (?:builder|bidder|contractor)))? :`, "he says"},
 	{"count", `^(.*\b(rails|boards|posts|bays|stiffeners|brackets|openings|slats|planks)) ([;,.]) (?:but )?(?:my|our)(?: own)? (?:count|tally) (?:is|was|says|gives|comes to|came to) (NUM) ,? ?(?:so|and|hence|therefore) (?:NUM|that|that one|mine|ours) (?:is|'s) what (?:you|we|i)(?: will| should| are to| shall)? (?:use|go with|go by|work with|take|enter|put in)`, "$1 $3 i want $4 $2"},
-	{"to ", `(?:what|how) (?:brought|led|got|drove|pushed|moved|brings|leads|gets|took) (?:you|us|it) to (?:that|so|this) (many|few|much)`, "why so $1"},
+	{"brought|led|got|drove|pushed|moved|brings|leads|gets|took", `(?:what|how) (?:brought|led|got|drove|pushed|moved|brings|leads|gets|took) (?:you|us|it) to (?:that|so|this) (many|few|much)`, "why so $1"},
 	{"too ", `^(.*\b(?:` + turnClaims + `|(?:estimate|quote|bid|bill|invoice|total|quotation) (?:is|was|came|comes|runs|came in|comes in)(?: back)?(?: to| at)?)\b.*[a-z0-9"]) [.,;] (?:(?:is|was|are) (?:it|that|they|those) )?(?:way |a bit |a little |much |far |not |rather )?too (?:high|much|many|few|little|low|steep|dear|expensive|rich|cheap|big|small|wide|tight|long|short)(?: do you think| you think)? \?$`, "$1 , is that right ?"},
 	// What is asked for.
 	{"legal", turnLegal, "$1 allowed $2"},
@@ -45,7 +45,7 @@ var checkersTurns = []phraseTurn{
 	{"state ", `^((?:please|ok|now|and|then|kindly) )?state (?:for (?:me|us|the record) )?((?:the|how|what|which|where) [a-z ,]+?)(?: [.!?])?$`, "$1 tell me $2"},
 	{"report ", `^((?:please|ok|now|and|then|kindly) )?report (?:to me |back )?((?:the|how|what|which|where) [a-z ,]+?)(?: [.!?])?$`, "$1 tell me $2"},
 	{"picture of", `(a|the|another|any|your) picture of`, "$1 drawing of"},
-	{" i", `(everything|all|what|whatever|anything|things|all the things|all the numbers|the numbers)(?: that)? (?:i|we) (?:have |had )?(?:already )?(?:entered|typed|typed in|keyed in|punched in|put in|fed you|fed in|inputted|put down) ?(so far|to this point|up to this point|up to now|until now|to date|thus far|as of now|till now|already)?`, "$1 i have told you so far"},
+	{" i+entered|typed|keyed|punched|put|fed|inputted", `(everything|all|what|whatever|anything|things|all the things|all the numbers|the numbers)(?: that)? (?:i|we) (?:have |had )?(?:already )?(?:entered|typed|typed in|keyed in|punched in|put in|fed you|fed in|inputted|put down) ?(so far|to this point|up to this point|up to now|until now|to date|thus far|as of now|till now|already)?`, "$1 i have told you so far"},
 	{"have the ", `^((?:please|and|then|now|also|just) )*have the (bays|gaps|sections|panels|rails|boards|posts|spaces) ((?:all |both )?(?:come|be|turn|end|work|look) .*[a-z])$`, "make the $2 $3"},
 	{" have ", `^(?:i|we) have (?:already |now |got |seen |printed |had )*(?:the|my|our|your) (?:cut list|cuts|drawing|marks|shopping list|layout|steps|list|picture|cost)(?: already| now| printed| done| fine| here)* [,.;](?: (?:and|but|so|now))* (what about|how about|what are|where do|where are|where|show|give|how)`, "$1"},
 	// What is written down, and where to.
@@ -59,7 +59,7 @@ var checkersTurns = []phraseTurn{
 	{"next ", `(^|[,.;-])(?: ?(?:so|and|because|since|as|now))?(?: ?(?:i|we) (?:am|are|will be|have to|need to|must|have got to|want to|should|will|can))?(?: ?(?:moving|going|heading|off|getting|starting|driving|move|go|head|drive|get))? ?(?:on to|onto|over to|off to|to|on|with) (?:the|a|my|our) next (?:site|job|house|place|property|address|customer|client|project|inspection|call|visit|lot)( [,.;!]|$)`, "$1 $2"},
 	{"new ", `, (?:it is )?(?:a )?new (?:site|house|property|address|customer|client|day)( [.!]|$)`, ""},
 	{"concludes|completes|finishes|ends|closes|wraps|winds|rounds", `(?:that|this|which) (?:concludes|completes|finishes|ends|closes|wraps up|winds up|rounds off|finishes up|finishes off) (?:my|the|our|this|today 's|your)(?: (?:site|little|final|whole|first))? ` + turnVisit, "that is it"},
-	{" is ", `(?:that|there) (?:is|'s) (?:my|the|our) ` + turnVisit + ` (?:done|over|finished|complete|completed|wrapped up|over with|over and done)`, "that is it"},
+	{" is | 's +done|over|finish|complete|wrapped", `(?:that|there) (?:is|'s) (?:my|the|our) ` + turnVisit + ` (?:done|over|finished|complete|completed|wrapped up|over with|over and done)`, "that is it"},
 	// Units.
 	{" in ", `(?:i|we) (?:always |usually )?(?:do|make|write|run|take|keep|record|carry out|file|conduct|write up) (?:all )?(?:of )?(?:my|our) ` + turnRecord + ` in ` + turnMetric, "use metric"},
 	{" in ", `(?:i|we) (?:always |usually )?(?:do|make|write|run|take|keep|record|carry out|file|conduct|write up) (?:all )?(?:of )?(?:my|our) ` + turnRecord + ` in ` + turnInches, "use inches"},
