@@ -24,6 +24,8 @@ var english = sync.OnceValue(func() map[string]bool {
 
 // dictionary is every word that can be meant by a misspelled one, by length; and those that never are corrected to.
 type dictionary struct {
+	asked    sync.Mutex
+	lately   map[string][]string // what was near to the words asked after last
 	byLength map[int][]string
 	numbers  []string
 	known    map[string]bool
@@ -259,6 +261,26 @@ func didYouMean(atoms []atom, r Reading, places []int, options [][]string) Readi
 // near lists the vocabulary words that w can be a misspelling of, nearest first: none for ordinary English words and for
 // what may be a number or a unit.
 func (d *dictionary) near(w string) []string {
+	d.asked.Lock()
+	out, known := d.lately[w]
+	d.asked.Unlock()
+	if known {
+		return out
+	}
+	out = d.nearest(w)
+	d.asked.Lock()
+	defer d.asked.Unlock()
+	if len(d.lately) > mostLately || d.lately == nil {
+		d.lately = map[string][]string{}
+	}
+	d.lately[w] = out
+	return out
+}
+
+// mostLately is of how many words what is near to them is kept: one word of a line is asked after many times while it is read.
+const mostLately = 200
+
+func (d *dictionary) nearest(w string) []string {
 	if len(w) < 3 || len(w) > 24 || english()[w] || strings.Trim(w, "abcdefghijklmnopqrstuvwxyz") != "" {
 		return nil
 	}
