@@ -173,13 +173,16 @@ func tellsWhatFor(in []atom) bool {
 	return false
 }
 
+// muchWished are words by which more or less of something is wished.
+var muchWished = wordSet("twice double triple half more less fewer another wider narrower bigger smaller taller shorter higher lower tighter larger longer")
+
 // hadPlease sets "can we have two bays, please" to "we want two bays, please".
 func hadPlease(in []atom) []atom {
 	for i := 0; i+3 < len(in); i++ {
 		if !beggars[in[i].text] || in[i].kind != aWord || i > 0 && in[i-1].kind != aSign && !leadsToWish[in[i-1].text] && !leadIns[in[i-1].text] {
 			continue
 		}
-		if in[i+1].text != "we" && in[i+1].text != "i" || in[i+2].text != "have" && in[i+2].text != "get" || in[i+3].kind == aWord && in[i+3].text != "a" && in[i+3].text != "an" && in[i+3].text != "just" && units[in[i+3].text] == 0 {
+		if in[i+1].text != "we" && in[i+1].text != "i" || in[i+2].text != "have" && in[i+2].text != "get" || in[i+3].kind == aWord && in[i+3].text != "a" && in[i+3].text != "an" && in[i+3].text != "just" && !muchWished[in[i+3].text] && units[in[i+3].text] == 0 {
 			continue
 		}
 		end := i + 3

@@ -22,6 +22,9 @@ func (g *grouping) headWord(i int) bool {
 	if force == Check && measuredBy(t.text) {
 		force = State // "he measured eleven four between the posts"
 	}
+	if force == Check && g.empty() && householdInsists(t.text) && bidsToBe(g.list[i+1:]) {
+		force = State // "my wife insists the doorway be wider than 32"
+	}
 	switch force {
 	case "say":
 		if !g.atBreak(i) || g.g.force != State {

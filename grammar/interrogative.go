@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -68,7 +69,7 @@ func (g *grouping) interrogative() {
 	switch {
 	case o[0] == "do" && o[1] != "i" && o[1] != "we" && o[1] != "you" && o[1] != "they":
 		return // "do it the cheapest way"
-	case o[0] == "have" && !g.asked && determiners[o[1]] && !perfect(g.list):
+	case o[0] == "have" && !g.asked && determiners[o[1]] && !perfect(g.list, "come", "become"):
 		return // "have the gap at least as big as the others"
 	case helps && (subjects[o[1]] || o[1] == "you" && force == Check):
 	case o[1] != "" && helping[o[1]] != "" && (o[0] == "when" || o[0] == "who" || o[0] == "how" || o[0] == "where"):
@@ -147,10 +148,14 @@ func hedged(list []item) bool {
 // determiners are words that lead to a noun.
 var determiners = map[string]bool{"the": true, "my": true, "our": true, "those": true, "these": true}
 
-// perfect reports whether "been" or another word of what has come to be stands in a sentence.
-func perfect(list []item) bool {
+// perfect reports whether "been" or another word of what has come to be stands in a sentence, but for words that may bid as well:
+// "have the post come up past the wall".
+func perfect(list []item, but ...string) bool {
 	for _, it := range list {
 		for _, w := range strings.Fields(it.before + " " + it.text) {
+			if slices.Contains(but, w) {
+				continue
+			}
 			switch w {
 			case "been", "become", "gone", "changed", "moved", "come", "grown", "shrunk":
 				return true

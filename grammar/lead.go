@@ -25,6 +25,8 @@ var meantWith = map[string]map[string]bool{
 
 // leadClauses begin a line before a sign, and say nothing.
 var leadClauses = [][]string{
+	{"hiya"}, {"heya"}, {"hi", "again"}, {"hello", "again"}, {"hey", "again"}, {"greetings"}, {"yoohoo"}, {"hiya", "there"}, {"howdy", "there"},
+	{"goodness"}, {"my", "goodness"}, {"oh", "goodness"}, {"goodness", "me"}, {"goodness", "gracious"}, {"oh", "my", "goodness"}, {"oh", "my"}, {"dear", "me"}, {"oh", "dear"}, {"heavens"}, {"good", "heavens"}, {"oh", "boy"}, {"oh", "gosh"}, {"my", "word"},
 	{"hi", "there"}, {"hello", "there"}, {"hey", "there"}, {"hi"}, {"hello"}, {"howdy"}, {"good", "morning"}, {"good", "afternoon"}, {"good", "evening"}, {"good", "day"}, {"morning"}, {"evening"},
 	{"thanks"}, {"thank", "you"}, {"great"}, {"perfect"}, {"fine"}, {"good"}, {"nice"}, {"cool"}, {"right", "then"}, {"alright", "then"}, {"ok", "then"}, {"okay", "then"}, {"well", "then"}, {"now", "then"}, {"very", "well"},
 	{"one", "more", "thing"}, {"another", "thing"}, {"oh", "one", "more", "thing"}, {"by", "the", "way"}, {"as", "i", "said"}, {"like", "i", "said"}, {"next"}, {"first"}, {"first", "off"}, {"first", "of", "all"},

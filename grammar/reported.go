@@ -38,6 +38,29 @@ func householdInsists(text string) bool {
 	return insists && home
 }
 
+// bidsToBe reports whether what somebody insists on is bid and not told: "that the gap be three inches", and not "that it is three".
+func bidsToBe(list []item) bool {
+	for _, it := range list {
+		if it.breaks() {
+			return false
+		}
+		before := it.before
+		if it.value() && len(it.lim.lead) > 0 {
+			before = it.lim.lead[0].before
+		}
+		said := strings.Fields(before + " " + it.text)
+		for k, w := range said {
+			switch {
+			case w == "is", w == "are", w == "was", w == "were", w == "will", w == "would":
+				return false
+			case w == "be" && (k == 0 || said[k-1] != "can" && said[k-1] != "could" && said[k-1] != "may" && said[k-1] != "might"):
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // household are those who live with the wall, and those who pay for it.
 var household = wordSet("wife husband mother father mom dad son daughter kids partner client customer boss owner missus hubby spouse grandma grandpa grandmother grandfather sister brother")
 

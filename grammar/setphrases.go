@@ -44,6 +44,7 @@ var patterned = sync.OnceValue(func() map[string][]*phrasePattern {
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
 		oldHandPhrases,
 		notePhrases,
+		homePhrases,
 	} {
 		for _, s := range list {
 			p := &phrasePattern{plain: strings.Fields(s.plain)}

@@ -40,12 +40,31 @@ func withoutEchoes(acts []Act, atoms []atom) []Act {
 		if i+1 < len(acts) && a.Kind == Ask && a.Topic == "drawing" && a.As == "" && acts[i+1].Kind == PrintTo && slices.ContainsFunc(atoms, func(x atom) bool { return x.text == "paper" }) {
 			continue // "I need it all on paper, print to sheet.html"
 		}
+		if n := len(out); n > 0 && a.Kind == WhatIf && out[n-1].Kind == WhatIf && len(out[n-1].Statements) < len(a.Statements) && triesAllOf(out[n-1], a) {
+			out[n-1] = a // "would four boards look better, suppose we had four, three inches apart"
+			continue
+		}
+		if n := len(out); n > 0 && a.Kind == TakeThat && out[n-1].Kind == Save {
+			if at := atomAt(atoms, a.At); at > 1 && atoms[at-1].text == "and" && atoms[at].text == "keep" {
+				continue // "call this one patio and keep it"
+			}
+		}
 		if n := len(out); n > 0 && a.Kind == State && out[n-1].Kind == WhyNot && Normal([]Act{{Kind: State, Statements: a.Statements}}) == Normal([]Act{{Kind: State, Statements: out[n-1].Statements}}) {
 			continue // "why can't I have eight boards? I was really hoping for eight"
 		}
 		out = append(out, a)
 	}
 	return out
+}
+
+// triesAllOf reports whether all that one trial tries is tried in another.
+func triesAllOf(one, other Act) bool {
+	for _, st := range one.Statements {
+		if !slices.ContainsFunc(other.Statements, func(s solver.Statement) bool { return s.String() == st.String() }) {
+			return false
+		}
+	}
+	return true
 }
 
 // asksAnew reports whether a question begins with its own word of asking after a break: "how did you arrive at the number of posts,
