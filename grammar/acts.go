@@ -277,7 +277,7 @@ func asksToHave(head *token) bool {
 // that somebody has fixed already. goods tells that nothing but lumber on sale is spoken of, own that posts are called somebody's.
 func noClaim(head *token, st solver.Statement, goods, own bool) bool {
 	switch st.Name.Quantity {
-	case solver.Price, solver.Have, solver.Extra:
+	case solver.Price, solver.Have, solver.Extra, solver.Units:
 		return true
 	case solver.Stock:
 		return goods && (st.Op == solver.Plus || st.Op == solver.Minus || head != nil && slices.ContainsFunc(strings.Fields(head.text), func(w string) bool { return selling[w] }))

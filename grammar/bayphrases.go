@@ -4,6 +4,7 @@ package grammar
 var bayPhrasings = []phrasing{
 	{ways: "how [the] bays [(would|will|do)] (come|turn|work|end) out", plain: "how long the bays are"},
 	{ways: "spacing do to [(number|count) of] STIFF", plain: "stiffener spacing do to the number of stiffeners"},
+	{ways: "[(the|its)] TOP [(edge|of it|of WALL)] (at|is at|comes out at|comes at|ends at|stops at|stands at|sits at|:)", plain: "wall height", where: topOfWall},
 	{ways: "without [(any)] STIFF [(at all)]", plain: "with no stiffeners", where: bayLeft},
 	{ways: "(in|to|into|for) [the] FIRST BAY", plain: "in bay 1", where: stiffenerBefore},
 	{ways: "(in|to|into|for) [the] (second|2nd) BAY", plain: "in bay 2", where: stiffenerBefore},
@@ -68,4 +69,25 @@ func uncleUsed(before, after []atom) bool {
 		}
 	}
 	return false
+}
+
+// topOfWall: "six rails, bottom gap 3, top at 48" tells the height, where nothing is told of what a bay measures at its bottom and its top.
+func topOfWall(before, after []atom) bool {
+	if !phraseStartsClause(before, after) || !amountNext(before, after) || len(before) == 0 {
+		return false
+	}
+	named := false
+	for i, a := range before {
+		switch a.text {
+		case "bay", "bays", "section", "panel", "post", "posts", "measured", "measures", "reads", "third", "second", "first":
+			return false
+		case "bottom", "low", "lower":
+			if i+1 == len(before) || before[i+1].text != "gap" && before[i+1].text != "clearance" && before[i+1].text != "space" {
+				return false
+			}
+		}
+		key, _ := partKey(before, i)
+		named = named || key == "rail" || key == "gap" || key == "bottom gap"
+	}
+	return named
 }

@@ -35,6 +35,7 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		assortment, takenIn, spendings,
 		ironwork, sawing, walkthroughs,
 		tableTalk,
+		reviewed,
 		asksOfAll)
 })
 

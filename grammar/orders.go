@@ -15,6 +15,9 @@ func (g *grouping) command(i int) bool {
 	if t.key() == "help with" && g.empty() && g.g.force == Ask && strings.HasPrefix(t.text, "how ") {
 		g.g = group{force: State} // "tell me how I'd say something about the opening"
 	}
+	if t.key() == "take that" && strings.HasPrefix(t.text, "keep") && g.claimed() && !hasFigure(g.list[i:]) {
+		return g.enter(i) // "the plan says two inches, keep it"
+	}
 	if k := t.key(); g.g.force == Check && onlyTo(g.g.items) && g.g.head != nil && g.g.head.kind == kHead && !hasFigure(g.list[i:]) && (k == "forget" || k == "undo" || k == "forget all but") {
 		g.g = group{force: State} // "he says never mind the stiffeners"
 	}

@@ -18,6 +18,7 @@ var setPlain = []func([]atom) []atom{
 	swapped,
 	furtherPieces,
 	figuresByEar,
+	feetDashed,
 	lookedAgain,
 	fixBehind,
 	intoSheet,

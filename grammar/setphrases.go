@@ -45,6 +45,7 @@ var patterned = sync.OnceValue(func() map[string][]*phrasePattern {
 		oldHandPhrases,
 		notePhrases,
 		homePhrases,
+		checkedPhrases,
 	} {
 		for _, s := range list {
 			p := &phrasePattern{plain: strings.Fields(s.plain)}

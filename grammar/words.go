@@ -6,18 +6,18 @@ type wordClass struct{ name, words string }
 // classes multiply the tables: a way that speaks of a RAIL is said with every word for one.
 var classes = []wordClass{
 	{"RAIL", `rail rails rl rls board boards bd bds brd brds slat slats plank planks course courses row rows member members piece pieces pc pcs
-		strip strips lath laths runner runners crosspiece crosspieces crossbar crossbars crossmember crossmembers horizontal horizontals timber timbers bar bars`},
+		strip strips lath laths runner runners crosspiece crosspieces crossbar crossbars crossmember crossmembers horizontal horizontals timber timbers bar bars planking`},
 	{"GAP", "gap gaps gp gps space spaces daylight air slot slots room distance clearance clearances distances"},
 	{"SPACE", "gap gaps space spaces spacing daylight air room clearance distance slot"},
 	{"OPENING", `opening openings op ops opn opng opngs opg doorway doorways gateway gateways gate gates entry entries entrance entrances entryway entryways
-		walkthrough walkthroughs walkway walkways passage passages passageway passageways passthrough portal archway doorhole door doors`},
+		walkthrough walkthroughs walkway walkways passage passages passageway passageways passthrough portal archway doorhole door doors egress`},
 	{"BAY", "bay bays section sections panel panels stretch stretches segment segments"},
 	{"STIFF", `stiffener stiffeners stiff stiffs stfnr stfnrs stfr stfrs stif stiffner stiffners brace braces batten battens stay stays cleat cleats strut struts
 		vertical verticals`},
 	{"POST", "post posts pst psts column columns pillar pillars"},
 	{"UPRIGHT", "upright uprights"},
 	{"BRACKET", "bracket brackets brkt brkts bkt bkts brckt brckts hanger hangers"},
-	{"WALL", "wall walls halfwall screen fence partition"},
+	{"WALL", "wall walls halfwall screen fence partition barrier barriers balustrade"},
 	{"FLOOR", "floor flr fl flrs slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers"},
 	{"EARTH", "ground dirt soil earth grass lawn yard garden grade land lawn turf"},
 	{"HEIGHT", "height heights hgt hgts ht hts hight heigth"},
@@ -131,6 +131,7 @@ var compounds = []struct{ ways, word string }{
 	{"(saw|lumber|yard|paint|fence|tile|concrete|cutting|delivery|hardware|wood) (guy|man|fellow|lady|woman|chap|bloke|girl|boy|kid)", "fellow"},
 	{"(old|young) (man|gentleman|fella|lady|woman)", "father"},
 	{"(chop|miter|mitre|table|circular|skil|skill|band|radial arm|track|power|panel|hand|cutoff|cut off|compound miter|sliding miter|sliding|trim|back|bench|portable|pull|push|rip|jig|coping|crosscut|tenon|dovetail|framing|bow|cordless|worm drive|saber|scroll|reciprocating|flush cut) saw", "saw"},
+	{"(egress|access|pedestrian|accessible|exit|escape) (opening|passage|walkthrough|passageway|doorway|path)", "opening"},
 	{"half again as", "halfagain"},
 	{"double (stroller|pram|buggy|pushchair|gate|door|doors)", "stroller"}, {"tech (me|us|him|her|them)", "teach"},
 	{"support post", "post"}, {"support posts", "posts"},

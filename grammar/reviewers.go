@@ -1,0 +1,27 @@
+package grammar
+
+// reviewed are words of those who look over what somebody else has drawn or priced: what was allowed for, how something was settled, and
+// what is taken over from it.
+var reviewed = []entry{
+	{kind: kHead, key: "check", loose: true, ways: `
+		[(my|one of my|other|second|first)] [PERSONKIND] PERSON (allowed|allows|included|includes|carried|carries|budgeted|budgets|assumed|assumes|provided|provides|factored|factors|figured in|put in) [(for|in)]
+		[(my|one of my|other|second|first)] [PERSONKIND] PERSON (has|have|had) (allowed|included|carried|budgeted|assumed|provided|factored) [(for|in)]`},
+	{kind: kEnter, key: "enter", ways: `
+		[and] (i|we) (will|would|can|shall) [(just)] (take|use|adopt|go along with|go with|accept|keep|allow|stick with|stay with|follow) (that|it|those|them|same|this) [(one)] (too|as well|also|myself|here|likewise)
+		(use|take|keep|go with|adopt|stick with) (that|it|those|them|this) (too|as well|also|here|likewise)`},
+	{kind: kHead, key: "why", loose: true, ways: `
+		(explain|show|tell) [to] [ME] how [(it is|come)] [that] (you|it|they|we) [(ever)] (settled|settled on|decided|decided on|decided upon|chose|picked|determined|selected|placed|set|fixed|fixed on|landed on|landed at|ended up with|wound up with|derived|found|reasoned|concluded|justify|justified) [(where|what|which)]
+		(explain|justify|defend|account for) (your|the) (choice|choices|reasoning|thinking|decision|decisions|call) (of|on|about|behind|for|as to)`},
+	{kind: kGoal, key: "equal bays", loose: true, ways: "(even|equalize|equalise|true|square) BAY (out|up)"},
+	{kind: kPart, key: "bracket reach", sense: meaning("bracket reach"), ways: `
+		[(center|centre|middle) of] (TOP|upper|uppermost) (bolt|screw|lag|fastener|mounting) (hole|slot) (of|in|on) [WHOSE] BRACKET [(is|sits|lies|comes|are)] [(centered|centred|drilled|bored|punched|located)]
+		[(center|centre|middle) of] (TOP|upper|uppermost) (bolt|screw|lag|fastener|mounting) (hole|slot) [(is|sits|lies|comes|are)] [(centered|centred|drilled|bored|punched|located)]
+		[(center|centre|middle) of] BRACKET [(TOP|upper)] (bolt|screw|lag|fastener|mounting) hole [(is|sits|lies|comes|are)] [(centered|centred|drilled|bored|punched|located)]`},
+	{kind: kLoc, key: "past rail", sense: meaning("| bracket reach"), ways: `
+		(over|above|past|beyond|up from) [(top)] RAIL 's edge
+		(over|above|past|beyond|up from) edge of RAIL
+		[,] (measured|measuring|going|taken) to [its] [hole 's] (center|centre|middle) [of (hole|bolt)]
+		[,] to [its] hole 's (center|centre|middle)
+		[,] to (center|centre|middle) of [(that|bolt|screw)] hole
+		[,] hole center`},
+}
