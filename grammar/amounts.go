@@ -129,11 +129,16 @@ var amounts = []entry{
 		(is|are|be) [the] (least|smallest|narrowest|lowest|shortest|tightest|fewest|minimum|slimmest) [that] (i|we|you|they|he|she) [(would|will|could|can|should|am willing to|are willing to)] [(ever)] (leave|accept|take|want|have|go|allow|stand|put up with|live with|tolerate|do|settle for|get by with|get away with|need|like|make) [it] [(for|on|with|in|as|to)]
 		(is|are|be) as (small|narrow|low|tight|short|little|slim|few) as (i|we|you) (would|will|can|could|want to|am willing to|are willing to|care to|dare) [(go|have|leave|accept|get|make it|make them|take)]
 		[,] (more|wider|bigger|larger|higher|taller|longer) is (ok|okay|fine|good|better|all right|welcome)
-		[,] (more|wider|bigger|larger|higher|taller|longer) (will do|would be fine|would do|does no harm|does not hurt)`},
+		[,] (more|wider|bigger|larger|higher|taller|longer) (will do|would be fine|would do|does no harm|does not hurt)
+		[,] [(and|but)] (more|wider|bigger|larger|higher|taller|longer|roomier) (is|'s|are|would be|will be) [(just|even|always|also|perfectly|all)] (ok|okay|fine|good|better|all right|alright|welcome|great|gravy|nice|no problem|no trouble|not a problem) [(too|also|by me|with me)]
+		[,] [(and|but)] (more|wider|bigger|larger|higher|taller|longer|roomier) (would|will|could|do|does) not (hurt|matter|bother (me|us|anybody)|be a problem) [(none|any|nothing|a thing)]
+		[,] more if (you|we|i|there) (can|could|get|have|is) [(get|manage|swing|find) it] [(the) room] [for it]`},
 	{kind: kBound, key: "<=", ways: `
 		(is|are|be) [the] (biggest|largest|widest|tallest|highest|longest|most|maximum|farthest|loosest|thickest) [that] (i|we|you|they|he|she) [(would|will|could|can|should|am willing to|are willing to)] [(ever)] (leave|accept|take|want|have|go|allow|stand|put up with|live with|tolerate|do|settle for|get by with|get away with|need|like|make) [it] [(for|on|with|in|as|to)]
 		(is|are|be) as (big|wide|high|tall|long|large|much|loose|many) as (i|we|you) (would|will|can|could|want to|am willing to|are willing to|care to|dare) [(go|have|leave|accept|get|make it|make them|take)]
-		[,] (less|narrower|smaller|tighter|lower|shorter) is (ok|okay|fine|good|better|all right|welcome)`},
+		[,] (less|narrower|smaller|tighter|lower|shorter) is (ok|okay|fine|good|better|all right|welcome)
+		[,] [(and|but)] (less|narrower|smaller|tighter|lower|shorter) (is|'s|are|would be|will be) [(just|even|always|also|perfectly|all)] (ok|okay|fine|good|better|all right|alright|welcome|great|gravy|nice|no problem|no trouble|not a problem) [(too|also|by me|with me)]
+		[,] [(and|but)] (less|narrower|smaller|tighter|lower|shorter) (would|will|could|do|does) not (hurt|matter|bother (me|us|anybody)|be a problem) [(none|any|nothing|a thing)]`},
 	{kind: kPart, key: "base height", sense: meaning("base height"), ways: "base on [(added|new)] POST (hold|holds|lift|lifts|carry|carries|keep|keeps|raise|raises) (it|POST|that) [up]"},
 	{kind: kSellLess, key: "-=", ways: "(yard|yards|store|stores|shop|shops|lumberyard) [(is|are)] (out|fresh out|all out|clean out) of\n(yard|store|shop|lumberyard|lumber yard) [just] sold [the] last of [(its|their|the|our)]"},
 	{kind: kSell, key: "sell", ways: "[lumber] (yard|yards|store|shop|lumberyard|they) [(is|are)] [(only|just|still|currently|now)] (stocking|selling|carrying|offering) [(in)]"},

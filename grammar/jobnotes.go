@@ -168,7 +168,7 @@ func clearOfBays(atoms []atom) []atom {
 
 // mates are words by which somebody is spoken to; nameLeads have a name behind them instead.
 var (
-	mates     = wordSet("mate mates pal bud dude bro chief fella man boss")
+	mates     = wordSet("mate mates pal bud dude bro chief fella man boss partner pardner buddy friend amigo sonny kiddo")
 	nameLeads = wordSet("save call called name named open load compare same like as under store keep file said says say than with to and of for by or not no is are was")
 	mateNext  = wordSet("what how where why which can could would will do does is are i we you let give show make put set tell it that there my our")
 )
@@ -189,6 +189,8 @@ func calledMate(atoms []atom) []atom {
 				return cutOut(atoms, 0, 2)
 			}
 			return cutOut(atoms, 0, 1)
+		case i > 0 && mateNext[textOfFirst(next)] && !slices.ContainsFunc(atoms[:i], func(a atom) bool { return !leadWords[a.text] }):
+			return cutOut(atoms, i, i+1) // "alright partner I want …"
 		case i > 1 && endsPart(atoms, i+1):
 			if atoms[i-1].text == "," {
 				return cutOut(atoms, i-1, i+1)
@@ -201,6 +203,14 @@ func calledMate(atoms []atom) []atom {
 		}
 	}
 	return atoms
+}
+
+// textOfFirst is the text of the first of some atoms, nothing where there is none.
+func textOfFirst(atoms []atom) string {
+	if len(atoms) == 0 {
+		return ""
+	}
+	return atoms[0].text
 }
 
 // topOfPost sets "the top of it", behind the added post and nothing else that has a top, to the height of that post.

@@ -15,6 +15,7 @@ var setPlain = []func([]atom) []atom{
 	clientele,
 	plainly,
 	dictated,
+	spokenTotals,
 	swapped,
 	furtherPieces,
 	figuresByEar,
