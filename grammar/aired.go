@@ -175,7 +175,7 @@ func nearBy(all []solver.Statement) bool {
 // spokenAbout reports whether an "about" belongs to a verb of speaking or thinking, and says nothing of a value.
 func spokenAbout(atoms []atom) bool {
 	for i, a := range atoms {
-		if a.text == "about" && airs().about.MatchString(textOf(atoms[:i+1])) {
+		if a.text == "about" && !(i > 0 && atoms[i-1].text == "say" && startsLength(reader{atoms}, i+1) && (i < 2 || atoms[i-2].text == "us" || atoms[i-2].text == "me" || atoms[i-2].kind == aSign)) && airs().about.MatchString(textOf(atoms[:i+1])) {
 			return true
 		}
 	}

@@ -62,7 +62,8 @@ var atEase = []entry{
 		(at|from|in|down at|over at|out at|up at) (the|our|my|a|that|your) [(local|nearby|big|corner|closest|nearest|other|usual)] [(hardware|lumber|building supply|home|farm|home improvement|building)] (store|shop|yard|lumberyard|merchant|merchants|supplier|suppliers|center|centre|depot|place) (downtown|in town|in the village|here|nearby|near (us|me|here|by)|down the (road|street|hill)|around the corner|by (us|me|our place)|out our way|where i live)
 		(at|from|in|down at|over at|out at|up at) (the|our|my|a|that|your) [(local|nearby|big|corner|closest|nearest|other|usual)] (hardware|building supply|home improvement|farm supply) (store|shop|yard|merchant|supplier|center|centre|place)
 		(at|from|in|down at|over at|out at|up at) (the|our|my|a|that|your) (local|nearby|big|corner|closest|nearest|usual) (lumber|) (store|shop|yard|lumberyard|lumber yard|merchant|merchants|supplier|suppliers|center|centre|place)
-		at (our|my) (store|shop|yard|lumberyard|lumber yard|merchant|supplier)`},
+		at (our|my) (store|shop|yard|lumberyard|lumber yard|merchant|supplier)
+		from (store|shop|lumberyard|lumber yard|merchant|hardware store)`},
 	{kind: kTeachHead, key: "teach", loose: true, ways: `
 		(teach|show|tell|explain to) ME , (slowly|please|step by step|patiently|carefully|in plain words|simply) , how (one|you|we|i|it|they|people|a person) (get|gets|find|finds|figure|figures|work out|works out|calculate|calculates|compute|arrive|arrives|come|comes) [(to|at|up with)]
 		(teach|show|tell|explain to) ME (patiently|carefully|in plain words|simply|in simple terms) how (one|you|we|i|it|they|people|a person) (get|gets|find|finds|figure|figures|work out|works out|calculate|calculates|compute|arrive|arrives|come|comes) [(to|at|up with)]`},

@@ -220,6 +220,9 @@ func (k *clause) floorAt() (reading, bool) {
 	if len(k.sides) == 1 {
 		side = k.items[k.sides[0]].key()
 	}
+	if k.heldAgainst() {
+		side = map[string]string{"left": "right", "right": "left"}[side]
+	}
 	told := slope{side, sign}
 	if !across && side == "left" {
 		sign = -sign
@@ -288,19 +291,6 @@ func (k *clause) across() bool {
 // rises reports whether the empty words before a value end in a verb of rising.
 func rises(before string) bool {
 	return strings.HasSuffix(before, "rises") || strings.HasSuffix(before, "rise")
-}
-
-// againstOther drops the side that the floor is held against: "lower at the right than at the left".
-func (k *clause) againstOther() []int {
-	if len(k.sides) != 2 || k.items[k.sides[0]].key() == k.items[k.sides[1]].key() {
-		return k.sides
-	}
-	for i := k.sides[1] - 1; i > k.sides[0] && !k.items[i].value(); i-- {
-		if t := k.items[i]; t.kind == kThan || t.kind == kRel || t.kind == kThanNow || t.kind == kUnder || t.kind == kOver {
-			return k.sides[:1]
-		}
-	}
-	return k.sides
 }
 
 // unnamedFloor reports whether only a floor can be meant though none is named: "it's 3/4 lower at the right post".

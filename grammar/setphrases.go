@@ -42,7 +42,7 @@ var patterned = sync.OnceValue(func() map[string][]*phrasePattern {
 	}
 	for _, list := range [][]setPhrase{
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
-		oldHandPhrases,
+		oldHandPhrases, counterPhrases,
 		notePhrases,
 		homePhrases,
 		checkedPhrases,

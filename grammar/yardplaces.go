@@ -46,10 +46,16 @@ func sellsNext(before, after []atom) bool {
 
 // lengthsGone reports whether lengths were said to be gone.
 func lengthsGone(before, _ []atom) bool {
-	return lengthsIn(before) && slices.ContainsFunc(before, func(a atom) bool {
+	if !lengthsIn(before) || !footersBehind(before, nil) && !slices.ContainsFunc(before, func(a atom) bool { return sellsWord[a.text] }) {
+		return false // "no wider than 4 ft" limits
+	}
+	return slices.ContainsFunc(before, func(a atom) bool {
 		return a.text == "not" || a.text == "longer" || a.text == "out" || a.text == "gone" || a.text == "no"
 	})
 }
+
+// sellsWord are words of what is on sale, beside lengths told by their feet.
+var sellsWord = wordSet("sell sells sold selling stock stocks stocked carry carries carried available boards lumber they discontinued left yard store shop")
 
 // yardItemsAhead and yardItemsBehind: a part or lumber that has a price is named in what follows, or stands before; no question is.
 func yardItemsAhead(_, after []atom) bool {
@@ -122,3 +128,16 @@ func pairAhead(_, after []atom) bool {
 
 // zeroAlone: "zero spare, please", and no count of boards.
 func zeroAlone(_, after []atom) bool { return len(after) == 0 || !boardWords[after[0].text] }
+
+// lengthsAtOnce: "suppose I just got | fourteen footers": a length of lumber follows, and no size and no number of boards.
+func lengthsAtOnce(_, after []atom) bool {
+	ahead := yardClauseAhead(after)
+	if yardSizeIn(ahead) || len(ahead) == 0 {
+		return false
+	}
+	if soldByFeet[ahead[0].text] {
+		return true
+	}
+	end := yardFigureEnd(ahead, 0)
+	return end > 0 && end < len(ahead) && (soldByFeet[ahead[end].text] || ahead[end].text == "-" && end+1 < len(ahead) && soldByFeet[ahead[end+1].text])
+}

@@ -9,10 +9,10 @@ func addedThose(atoms []atom) []atom {
 		n--
 	}
 	end := n
-	for n > 0 && (atoms[n-1].text == "in" || atoms[n-1].text == "too" || atoms[n-1].text == "please" || atoms[n-1].text == "also") {
+	for n > 0 && addedWhere[atoms[n-1].text] {
 		n--
 	}
-	if n < 5 || atoms[n-1].text != "those" && atoms[n-1].text != "them" || atoms[n-2].text != "add" && atoms[n-2].text != "include" && atoms[n-2].text != "count" {
+	if n < 5 || atoms[n-1].text != "those" && atoms[n-1].text != "them" && atoms[n-1].text != "these" || !addsToList[atoms[n-2].text] {
 		return atoms
 	}
 	n -= 2
@@ -24,8 +24,18 @@ func addedThose(atoms []atom) []atom {
 	}) {
 		return atoms
 	}
+	if slices.ContainsFunc(atoms[:n], func(a atom) bool { return keptAtHome[a.text] }) {
+		return cutOut(atoms, n, end) // "four ten-foot 2x6s sitting in my garage, count those in"
+	}
 	return reworded(atoms, n, end, "too")
 }
+
+// addsToList are the verbs of "add those", addedWhere what may stand behind them, and keptAtHome places where lumber is that somebody has.
+var (
+	addsToList = wordSet("add include count put write stick throw list note enter")
+	addedWhere = wordSet("in on too please also down there as well to the list stock lengths with others")
+	keptAtHome = wordSet("garage shed barn basement attic carport cellar home crawlspace backyard")
+)
 
 // notMore are words by which lengths are told as added already, or as gone, or as something else.
 var notMore = wordSet("too also well no not out gone if why how what longer out of extra spare another")

@@ -1,0 +1,43 @@
+package grammar
+
+// counterPhrases are what shoppers and clerks say at the counter, and slips of those who type, dictate and think again.
+var counterPhrases = []setPhrase{
+	// Where they are, and what they deal with.
+	{"^ i|we am|are ?here|standing|over|down|back|just|now|still|right ?here ?now in|at ?lumber|wood|building|hardware|timber|paint aisle|section|department|lumberyard|yard|store|shop|counter|checkout|register|till|desk ?right ?now ?here ?, and|, ?so ?and", ""},
+	{"at|across|behind|over this|our|my|that ?lumber|sales|service|front counter|desk|till|register|checkout", ""},
+	{"toss|throw|chuck|drop|put|stick|load|add ?in # !spare|extra boards|planks|sticks|pieces|ones in|into|onto|on cart|trolley|basket|buggy|truck", "$1 $2 boards"},
+	{"toss|throw|chuck|drop|put|stick|load|add ?in !a|one !spare|extra board|plank|stick|piece|one in|into|onto|on cart|trolley|basket|buggy|truck", "one $2 board"},
+	{"!boards|planks|sticks|spares|extras|pieces in|into|on cart|trolley|basket|buggy", "$1"},
+	{"lengths ?that|which ?we|i ?have|keep|got|stock|carry in|on|at ?the|our ?back shed|yard|rack|racks|store|warehouse|barn|shop|shelf|shelves|lot ?right ?now ?today are|is|:", "stock lengths are"},
+	{"PERSON ?only ?always goes|works|thinks|measures|reckons|figures|talks|deals|builds by|in|with !feet|inches ?and ?inches", "he works in inches"},
+	{"PERSON ?only ?always goes|works|thinks|measures|reckons|figures|talks|deals|builds by|in|with !millimeters|millimetres|mm|metric|centimeters|centimetres", "he works in $1"},
+	{"!inches|feet|metric|millimeters|millimetres|mm|centimeters|imperial|customary , ?so ?and ?please ?can|could|let ?you|us|me ?please switch|change|go|convert|swap|set ?everything|it|things|all ?over ?back to|into that|those|them|these ?please $", "$1"},
+	{"SAYS ?it|is|that|comes|to ?is|comes ?to # for|on ?whole|entire|complete lot|thing|works|shebang|package|bundle|job|order|everything|all ?of ?it|this|that ?, !is|does|do|can|could|sound|sounds", "says the cost is $1 , $2"},
+	{"# on|for all of ?this|that|it $", "$1"},
+	{"# on|for all this|that|it $", "$1"},
+	{"?just make|build|cut|rip|saw|get|use|do !them|those|these|it ?out ?all of|from|out @", "make $1 $2"},
+	{"^ ?PERSON ?i|we ?do|does|would|will ?rather|prefer|sooner|want|wants|like|care ?to not ?want|wants|like|care ?to ?have ?to ?pay|buy|use|put|set|dig|spring|spend|need|get ?for|on|in|up ?any more !post|posts|rails|boards than ?i|we|she|he|they|is|are ?absolutely|really|strictly have|has|need|needs|must|necessary|required ?to $", "fewest $1"},
+	{"^ ?go ?with ?take whichever|whatever|any way|one|option|plan|layout|version|count|number ?that comes|works|ends|turns|is|costs|runs ?out ?up ?to ?be ?at ?me ?us ?with cheapest", "cheapest"},
+	{"^ ?go ?with ?take whichever|whatever|any way|one|option|plan|layout|version|count|number ?that comes|works|ends|turns|is|has|uses|takes|needs|runs ?out ?up ?to ?be ?at ?me ?us ?with !fewest|least|smallest !posts|rails|gap|waste|scrap", "$1 $2"},
+	{"^ ?go ?with ?take whichever|whatever|any way|one|option|plan|layout|version|count|number ?that comes|works|ends|turns|is|costs|runs ?out ?up ?to ?be ?at ?me ?us least|lowest|smallest ?amount|of ?in money|cost|price|dollars|bucks|cash|expense|spending", "cheapest"},
+	{"BRACKET ?will|would|can|do|does CLASH|bumps|touches|hits|clashes|collides|meets|rubs|fouls|bangs ?into|against|with ?each|one ?other|another unless|without ?there ?is|are ?you|we|i|they ?leave|have|has|get|gets|keep|allow ?at ?least # ?of ?clearance|space|gap|room|air|daylight between|from|in ?BETWEEN RAIL|them|those", "bracket clearance $1"},
+	{"BRACKET ?will|would|can|do|does CLASH|bumps|touches|hits|clashes|collides|meets|rubs|fouls|bangs ?into|against|with ?each|one ?other|another unless GAP ?between ?RAIL is|are|has|gets ?at ?least #", "bracket clearance $1"},
+	{"anything|something in|with|about ?this|that|our|my plan|layout|design|setup|job|wall|build|drawing|version ?that !i|we|you|he|she|they", "anything $1"},
+	{"you can|may|might|could ?also ?leave|have|keep|make|use|take|run ?it|them|that !anywhere|anything|somewhere|someplace", "$1"},
+	{"every single|last|blessed thing|bit|word ?that !i|we", "everything $1"},
+	{"!setting|putting|placing|having|planting|sinking|standing|got|have|is ?just|only one|1 more|other POST ?in between ?the ?two|both ends|end|them|those ?ones|posts", "$1 one added post"},
+	{"!setting|putting|placing|having|planting|sinking|standing|got|have|is another POST ?in between ?the ?two|both ends|end|them|those ?ones|posts", "$1 one added post"},
+	{"!list ?that|which ?i|we ?can|could ?take|bring|hand|give ?it for|to|at lumber|timber|wood yard|store|shop|merchant|center|centre", "$1"},
+	{"i|we|they|he|she ?can|could|would|will ?only get|got|manage|managed|make|made|squeaked|squeak|scrape|scraped ?it ?do ?by|do|along|through on|with ?only ?just budget of", "the budget is"},
+	{"budget|spending|allowance of|on !one|two|three|four|five|six|seven|eight|nine !ten|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety", "budget $1 $2"},
+	// Slips of the hand and the ear.
+	{"form !deck|patio|slab|ground|concrete|left|right|top|bottom|wall|end|post|each|one|here|there|middle|center|centre", "from $1"},
+	{"!i|we|you|they|he|she|it|that|saw|blade loose|looses|loosing #", "$1 lose $2"},
+	{"!can|could|to mange|manag|manege|mannage|menage", "$1 manage"},
+	{", mm|mmm|hm|hmm|mhm|hrm|erm|ehm|umm !no|nope|nah|wait|sorry", ", $1"},
+	{", ?ah|oh|well|aw|eh|ok|you|man ?, what|hang|screw|blast|darn|dash|forget|stuff ?the heck|hell|hey|deuce|it ?, ?let|i|we|go ?us|will ?make|call|say|with ?it ?a ?at ?an ?even #", ", no , $1"},
+	{"!no|nope|nah|wait|sorry|actually ?, just make|call|leave|keep|say ?it|that same as", "$1 , make it same as"},
+	{"!no|nope|nah|wait|sorry|actually ?, just make|call|leave|keep|say ?it|that #", "$1 , make it $2"},
+	{", !no|nope|nah|wait|sorry|oops ?, # ?, ?i ?must ?have had|got|read|typed|wrote|keyed|mixed|switched|swapped|flipped|transposed ?up ?the digits|numbers|figures|numerals|it|that|them backwards|reversed|flipped|switched|swapped|transposed|crossed|around|mixed|muddled ?up ?around $", ", $1 , $2"},
+	{", !no|wait|sorry|oops ?, that|this|it is|was ?for ?what ?my|our|his|her|the other|old|spare|second|last|neighbor|previous ?'s blade|saw|tape|wall|one|job|site|house|customer|order|client|project ?, ?and ?this|it|that|mine ?one is|'s #", ", $1 , $2"},
+}
