@@ -48,6 +48,8 @@ var amounts = []entry{
 		(children|class|kids|pupils|students|family|wife|husband|everyone|we all|all of us) [(has|have)] (settled|agreed|decided) (on|upon|for)
 		(i|we) (could|can) [also] do with
 		(i|we) [(have|got)] (set|put) [(aside|by)] [(some|a little|a bit of)] money [(aside|by)] [for (this|it|the wall|the job)]
+		even (if|though|when) POST (is|are) not [(quite|all|exactly|perfectly|entirely|really|dead|completely|totally)] (true|plumb|straight|parallel|square|level|upright|perfect|in line|vertical|even)
+		even (if|though|when) POST (is|are) [(a bit|a little|slightly|all|kind of|somewhat|not quite)] (crooked|out of plumb|out of true|out of square|off|bowed|twisted|leaning|wonky|skewed|bent|warped)
 		(i|we) [have] (phoned|called|rang|asked|visited|tried) (the|our|my) (yard|store|shop|lumberyard|merchant|mill)
 		(i|we) [also] (borrowed|rented|have|got|use) (my|our|a|the) [(father|brother|neighbor|uncle|friend|dad|buddy)] ['s] saw [,] whose
 		(do not|no need to) (bother|fool|mess) (with|about)`},
@@ -92,7 +94,7 @@ var amounts = []entry{
 	{kind: kSide, key: "right", sense: meaning("opening side"), ways: "by the time (you|we|it|i) (reach|get to|gets to|hit|hits|reaches|come to|comes to) RIGHT [(hand)] [END] [(POST|side|end)]\n(on|at|to) r"},
 	{kind: kSide, key: "left", sense: meaning("opening side"), ways: "(on|at|to) l"},
 	{kind: kPart, key: "drop", sense: meaning("drop"), ways: "[down] from FLOOR [(here|there|up here)] [down] to [the] EARTH"},
-	{kind: kPart, key: "trim", sense: meaning("trim"), ways: "squaring [up] [(the|an)] (end|ends) [up] (costs|takes|eats|loses|wastes|uses) [me] [up]\n(i|we) (whack|lop|chop|slice|hack|saw|nip|shave) (off|from) (each|every|a) RAIL squaring [up] [the] [(end|ends)]"},
+	{kind: kPart, key: "trim", sense: meaning("trim"), ways: "squaring [up] [(the|an)] (end|ends) [up] (costs|takes|eats|loses|wastes|uses) [me] [up]\nsquaring [(up|off)] [(the|an|one|each|every)] (end|ends) of [(a|an|the|each|every|one)] (RAIL|stick|length|piece|lumber) [(up|off)] (costs|cost|takes|eats|loses|wastes|uses) [(me|us|you)] [up]\nsquaring [(up|off)] [(the|an|one|each|every)] (RAIL|stick|length|piece|end|ends) [(up|off)] (costs|cost|takes|eats|loses|wastes|uses) [(me|us|you)] [up]\n(i|we) (whack|lop|chop|slice|hack|saw|nip|shave) (off|from) (each|every|a) RAIL squaring [up] [the] [(end|ends)]"},
 	{kind: kPart, key: "spare", sense: meaning("spare | rails, have"), ways: `
 		(RAIL|sticks) over (for luck|for safety|to be safe|just in case|in case (i|we) (split|crack|ruin|botch|spoil|break|mess up|miscut|need) (some|one|a few|any|it|them))
 		on top [for] (bad|split|cracked|crooked|ruined|spoiled|warped|cull) (RAIL|cuts)

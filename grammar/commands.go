@@ -25,6 +25,8 @@ var commands = []entry{
 	{kind: kCmd, key: "undo", loose: true, ways: `
 		undo [(that|it|last|this)] [(thing|one|step|change)] [(i said|i did|i told you|i gave you)]
 		undo [the] last [(thing|one|step|change)] [(i said|i told you|i gave you)]
+		(never mind|nevermind|forget about|skip|pay no mind to|pay no attention to|do not mind|leave out|leave off) (that|the|my|this) [(very)] last (thing|one|bit|part|change|line|step|statement|remark|entry|piece) [(i said|i did|i told you|i gave you)]
+		(never mind|nevermind|forget|forget about|scratch|drop|scrap|undo|ignore|disregard) (that|the|my|this) [(very)] last (thing|one|bit|part|change|line|step|statement|remark|entry|piece) [(,|;|-)] [(and|so|just)] [please] put (it|that|things|everything) back [(how|the way|to how|to the way|as|like) (it|things|that) was]
 		(take|took) (that|it|last one|last thing|last) back
 		take back [(that|it|last|what)] [(thing|one|i said|i just said)]
 		(scratch|strike|cancel|revert|reverse|withdraw|drop|forget|ignore|disregard|erase|scrap|nix|retract|delete|remove) [(that|the)] last (thing|one|bit|statement|change|line|part|entry|remark) [(i said|i told you|i gave you|i did)]

@@ -72,6 +72,7 @@ var heads = []entry{
 		(explanation|reason|reasoning|logic|rationale|justification|thinking) (for|behind|of)
 		reason
 		(what|why) (makes|made) it
+		what (makes|made|causes|caused|forces|forced|is making|gets|got|brings|brought|has|had) (it|this|that|you|wall|the wall|things) [to] (come to|come out at|come out to|come up with|be|end up at|end up with|work out to|work out at|turn out|total|add up to|land on|land at|settle on|settle at|arrive at|say|pick|choose|want|need|take|call for|ask for)
 		(what|where) (|does|did) come from
 		justify
 		what (is|was) (reasoning|logic|thinking) (for|behind)

@@ -67,6 +67,7 @@ var hearsay = []entry{
 	{kind: kHead, key: "why not", loose: true, ways: "what (hinders|hampers|bars|prohibits|precludes|blocks|stops|keeps|prevents) (me|us|you|it) [from] [(having|using|making|putting|getting|building|fitting|going with)]"},
 	{kind: kHead, key: "why not", ways: `
 		(why|how come|y) [(is it|is it that)] (i|we|you|it|they) (can|could|will|would|do|does|may) not (get|fit|have|take|hold|squeeze|cram|manage|go with|get away with)
+		(how is it|how is it that|how comes it|how comes it that|how does it come that|what is the reason|what is the reason that|for what reason|on what grounds) (i|we|you|it|they) (can|could|will|would|do|does|may) not (get|fit|have|take|hold|squeeze|cram|manage|go with|get away with)
 		(why|how come|y) (can|could|will|would|do|does|may) not (i|we|you|it|they) [just] (get|fit|have|take|hold|squeeze|cram|manage|go with|get away with)`},
 	{kind: kGoal, key: "even gaps", loose: true, ways: "(round|rounding) [off] (each|every|the) (mark|marks) (by itself|by themselves|on its own|on their own|separately|individually) so [that] (gaps|they|spaces) (stay|are|come out|remain|keep|end up|will be) (true|even|exact|honest|equal|alike|the same)"},
 	{kind: kHead, key: "check", loose: true, ways: `

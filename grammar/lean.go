@@ -145,3 +145,9 @@ func (k *clause) carried() []sense {
 	}
 	return k.carry.senses
 }
+
+// beyondFace reports whether a bare figure is more than the face of any board, so that it is something else that comes to it: "the
+// boards mustn't come to more than 420".
+func (k *clause) beyondFace(l *limit) bool {
+	return !k.s.metric && l.lo.unit == bare && exact.Int(20).Less(l.lo.val)
+}

@@ -89,6 +89,7 @@ var parts = []entry{
 		overall
 		oo
 		(outside|outer face|out|outside face|outer edge) to (outside|out|outer face|outside face|outer edge) [of [two] END POST]
+		[from] (outside|outer) (edge|edges|faces|side|sides|corner|corners|end|ends) to (outside|outer) (edge|edges|faces|side|sides|corner|corners|end|ends) [of [two] END POST]
 		over [the] (outsides|outside) of [(two|both)] [END] POST
 		[from] (outside|outer face) of (one|left) [END] POST to (outside|outer face) of (other|right) [(one|END)] [POST]
 		(overall|total|full|whole) (length|width|span)

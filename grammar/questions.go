@@ -226,7 +226,8 @@ var questions = []entry{
 		what gets done FIRST`},
 	{kind: kQuest, key: "cautions", loose: true, ways: `
 		anything [(i|we|else)] [(should|ought|need to|have to)] [(to)] (careful|watch|worry|beware|aware|bite|mind|dangerous|hurt|unsafe|wrong|tricky|wary|look out|know about|concerned|go wrong) [(about|of|out for|for|with|me|on|out)]
-		(what|which) [should] [(i|we)] (careful|watch out|look out|beware|mind|watch|wary|worry|aware|wary) [(for|of|about|out for)]
+		(what|which) [should] [(i|we)] (careful|watch out|look out|beware|watch|wary|worry|aware|wary) [(for|of|about|out for)]
+		what (should|must|do|ought) (i|we|one) [to] (mind|bear in mind|have in mind|keep an eye out for|keep an eye on|keep an eye open for|keep my eyes open for|keep our eyes open for|keep my eyes peeled for|keep a lookout for|keep a weather eye on|be keeping an eye out for|be keeping an eye on|be watching out for|be looking out for|be watching for|be minding|be wary of|steer clear of|guard against|be on my guard against|be on the lookout for|be on guard for|be alert to|be alert for|heed|be mindful of|be conscious of|be cautious about|be cautious of|be watchful of|be watchful for|stay alert for|stay clear of) [(about|of|here|with this|with it|on this)]
 		what (bite|hurt|go wrong|could go wrong|can go wrong|could bite|might go wrong) [me] [on this]
 		(what|which|any|which) (dangers|risks|hazards|cautions|warnings|pitfalls|concerns|caveats|precautions|problems|safety issues) [(should|to|are|do|there)] [(i|we)] [(point out|watch|know|mind|look)] [(to)] [(for|of|about|out)]
 		(cautions|warnings|dangers|hazards|risks|safety|caveats|precautions|pitfalls)

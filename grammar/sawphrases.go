@@ -4,6 +4,14 @@ package grammar
 var sawPhrasings = []phrasing{
 	{ways: "for [(each|every|the|a)] (saw cut|saw cuts|saw blade|width of [the] (cut|saw|blade)|sawcut|sawcuts)", plain: "for the kerf", where: saidBeforeOf(wordSet("allow allowed allowing allows figure figured assume assumed assuming account accounted count counted reckon reckoned take taken took have using used"))},
 	{ways: "(every|each) time (i|we|you) (cut|saw|make a cut|run the saw) [a (board|piece)] [,] [(there is|i lose|we lose|you lose|it takes|i waste)]", plain: "kerf is"},
+	{where: bothHold(saidBeforeOf(wordSet("suppose supposing if imagine say assume assuming")), phraseEndsLine), ways: `
+		[,] [(and|so)] how (bad|serious|terrible|awful|severe|harmful|grave) (is|would|will|does|might) (it|that|this) [(be|get|look)]
+		[,] [(and|so)] how much (does|would|will|do) (it|that|this|they) (matter|hurt|harm|show|hurt me|hurt us|hurt anything|hurt things)
+		[,] [(and|so)] (does|would|will|do|can|could) (it|that|this|they) [(really|even)] (matter|hurt|harm|hurt me|hurt us|hurt anything|hurt things|do any harm) [(much|at all|any)]
+		[,] [(and|so)] (is|would|will) (it|that|this) [(be)] [(really|such|still)] (problem|disaster|issue|trouble|big problem|big deal|worry|big issue|real problem|serious problem|catastrophe|bother)`},
+	{where: bothHold(saidBeforeOf(wordSet("compare cmp contrast hold put set lay stack against versus vs beside next")), phraseEndsLine), ways: `
+		[,] [(and|then)] (tell|show|give|let) (ME|me|us) [(know|see)] (what|where|how) [(they|it|the two|those two|both|these two)] (differ|differs|differ from each other|are different|is different|changes|changed|is not the same|are not the same)
+		[,] [(and|then)] (tell|show|give|let) (ME|me|us) [(know|see|what)] [(is|are)] [the] (difference|differences) [between (them|the two)]`},
 	{ways: "(gone|goes|lost|turned|turns|going|turned in) (to|into|in|as) (sawdust|dust|chips|shavings)", where: saidBeforeOf(wordSet("kerf saw blade cut"))},
 	{ways: "do not (count|figure|allow|add|include|take|reckon|put|bother with) [(in|for|on)] [(any)] trim [(at all|in)]", plain: "no trim"},
 	{ways: ", (i|we) (use|take|leave) [the] (ends|boards|lumber|them) (as they come|the way they come|as is|as they are|untrimmed|as delivered)", where: phraseEndsLine},

@@ -135,7 +135,7 @@ func (k *clause) set(i int) (made, bool) {
 			senses = append(senses, meaning("| wall height, post height, rail top, budget"))
 		}
 	}
-	if k.has(kMeasured) != nil && k.about("rail") && len(k.things) == 1 || k.runs(i) {
+	if (k.has(kMeasured) != nil && k.about("rail") && len(k.things) == 1 || k.runs(i)) && !k.beyondFace(lim) {
 		senses = append(senses, meaning("| rail face"))
 	}
 	if lim.of != nil && senseOf(lim.of).sure.hasName("wall height") {
@@ -145,7 +145,7 @@ func (k *clause) set(i int) (made, bool) {
 	if !ok || name.Quantity == solver.Bay && k.shared(i) {
 		return made{}, false
 	}
-	if name.Quantity == solver.Rails && (k.vagueBoards(i) || lim.tall() && exact.Int(20).Less(lim.lo.val)) {
+	if name.Quantity == solver.Rails && (k.vagueBoards(i) || lim.tall() && exact.Int(20).Less(lim.lo.val) || upper(op) && exact.Int(60).Less(lim.lo.val)) {
 		return made{}, false
 	}
 	if name.Quantity == solver.Budget && upper(op) {

@@ -18,13 +18,17 @@ var spendings = []entry{
 		(PERSON|ORG|i|we|he|she|they) (can|could) [ONLYWORD] (afford|manage to pay|swing|scrape together|come up with|put up) [to (SPEND)]
 		(PERSON|ORG|i|we|he|she|they) (has|have|had|is|are) [(put|set|laid)] (set aside|put aside|put by|laid aside|earmarked|allotted|allocated|budgeted|approved|saved up|scraped together)
 		to spend on (LUMBER|materials|it|this|everything|all of it|the job|the wall|parts|hardware)
-		(i|we|he|she|they|PERSON) (do|does|would|will) not (want|like|need|wish) (it|this|that|everything|it all|the whole thing|the job|the wall|the material|the lumber) to (cost|run|come to|run to|set me back|go|total) [any] (more than|over|above|past|upwards of)
+		(i|we|he|she|they|PERSON) (do|does|would|will) not (want|like|need|wish) (it|this|that|everything|it all|the whole thing|the job|the wall|the material|the lumber|the timber|the wood) to (cost|run|come to|run to|set me back|go|total) [any] (more than|over|above|past|upwards of)
 		[(i am|we are|am|are)] prepared to SPEND [up to]
 		(i|we) MUSTNOT not go (over|above|past|beyond|higher than) [(a total of|the sum of)]
 		(it|this|that|whole thing|whole business) MUSTNOT not [have to] (come to|cost|run to|total|amount to|add up to) [any] (more than|over|above|past|beyond|higher than)
-		(whole lot|lot|whole job|everything|it all|all of it|total|bill|grand total|final bill|material|materials|lumber|wood|cost|price) MUSTNOT not [have to] (come to|cost|run to|go|be|total|amount to|add up to|end up|come out at|run) [any] (more than|over|above|past|beyond|higher than)
-		(whole lot|lot|whole job|everything|it all|all of it|total|bill|grand total|final bill|material|materials|lumber|wood|cost|price) MUSTNOT not (exceed|top|pass|go past)
-		(whole lot|lot|whole thing|whole job|whole business|everything|it all|all of it|total|bill|grand total|final bill|material|materials|lumber|wood|cost|price) (must|should|has to|have to|needs to) (stay|come in|be|remain|keep|end up) (under|below|within|inside)`},
+		(whole lot|lot|whole job|everything|it all|all of it|total|bill|grand total|final bill|material|materials|lumber|wood|timber|timbers|cost|price) MUSTNOT not [have to] (come to|cost|run to|go|be|total|amount to|add up to|end up|come out at|run) [any] (more than|over|above|past|beyond|higher than)
+		(whole lot|lot|whole job|everything|it all|all of it|total|bill|grand total|final bill|material|materials|lumber|wood|timber|timbers|cost|price) MUSTNOT not (exceed|top|pass|go past)
+		(whole lot|lot|whole thing|whole job|whole business|everything|it all|all of it|total|bill|grand total|final bill|material|materials|lumber|wood|timber|timbers|cost|price) (must|should|has to|have to|needs to) (stay|come in|be|remain|keep|end up) (under|below|within|inside)
+		do not [ever] let (whole lot|lot|whole job|everything|it all|all of it|total|bill|tab|price|grand total|total bill|total cost|final bill|material|materials|lumber|wood|timber|timbers|cost|boards and brackets|wood and hardware|timber and hardware|lumber and hardware) [ever] (come to|cost|run to|total|amount to|add up to|come out at|end up at|come in at) [any] (more than|over|above|past|beyond|higher than)
+		do not [ever] let (bill|tab|price|grand total|total bill|total cost|final bill|cost) [ever] (be|go|get|run|creep|climb|end up|come in|rise|grow) [up] [any] (more than|over|above|past|beyond|higher than)
+		(keep|hold|have|want|get|bring) [my|our|his|her|their] (bill|tab|price|grand total|total bill|total cost|final bill|outlay|expense|expenses) [down] (under|below|within|inside|beneath)
+		(boards and brackets|wood and hardware|timber and hardware|lumber and hardware|bill|tab|grand total|total bill|total cost|final bill) MUSTNOT not [ever] (be|go|get|run|creep|climb|end up|come in|rise|come to|total|cost|add up to|amount to|run to|come out at) [up] [any] (more than|over|above|past|beyond|higher than)`},
 	{kind: kQuest, key: "cost", loose: true, ways: `
 		(add|tot|sum|total) up [the] (cost|price|bill|total|costs|prices|damage|material|materials|money|dollars)
 		(figure|number|sum|amount|total) in (dollars|money|cash|euros|pounds)
@@ -116,10 +120,13 @@ var limited = wordSet("over than above past beyond exceed top pass under below w
 
 // spendsIn reports whether words speak of spending, or of what is paid for.
 func spendsIn(text string) bool {
+	if strings.Contains(text, " come to ") || strings.Contains(text, " comes to ") {
+		return true // "don't let the timber come to more than 420"
+	}
 	return oneIsIn(spendWords, text)
 }
 
-var spendWords = wordSet("spend pay part shell fork cough lay afford dime penny cent dollar nickel buck bill total cost price lot material materials")
+var spendWords = wordSet("spend pay part shell fork cough lay afford dime penny cent dollar nickel buck bill tab total cost price lot material materials outlay expense expenses brackets hardware amount add")
 
 // changesBudget reports whether a stretch puts the budget up or down by so much: whoever speaks sets it, and tries nothing.
 func changesBudget(list []item) bool {

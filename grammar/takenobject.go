@@ -208,3 +208,21 @@ func onlyPronoun(what []atom) bool {
 	}
 	return false
 }
+
+// wipesWhatWasNamed reports whether a clause is a verb that takes back, and a pronoun for what was named before: "wipe it out".
+func wipesWhatWasNamed(w []atom) bool {
+	if len(w) < 2 || !takeBackVerb[w[0].text] || w[1].text != "it" && w[1].text != "that" && w[1].text != "them" && w[1].text != "those" {
+		return false
+	}
+	end := 2
+	for end < len(w) && !breaksClause(w, end) && !joints[w[end].text] {
+		end++
+	}
+	switch rest := bareClause(w[2:end]); {
+	case len(rest) == 0:
+		return true
+	case len(rest) == 1:
+		return rest[0].text == "out" || rest[0].text == "off" || rest[0].text == "away" || rest[0].text == "clean"
+	}
+	return false
+}

@@ -37,6 +37,9 @@ func withoutEchoes(acts []Act, atoms []atom) []Act {
 		if n := len(out); n > 0 && a.Kind == Forget && out[n-1].Kind == Forget && a.Name != nil && len(out[n-1].Statements) == 1 && out[n-1].Statements[0].Name == *a.Name {
 			continue // "lose the 3 inch max on the gap but leave the rest"
 		}
+		if n := len(out); n > 0 && a.Kind == StartOver && out[n-1].Kind == Forget && wipesWhatWasNamed(atoms[max(atomAt(atoms, a.At), 0):]) {
+			continue // "never mind the gap, wipe it"
+		}
 		if i+1 < len(acts) && a.Kind == Ask && a.Topic == "drawing" && a.As == "" && acts[i+1].Kind == PrintTo && slices.ContainsFunc(atoms, func(x atom) bool { return x.text == "paper" }) {
 			continue // "I need it all on paper, print to sheet.html"
 		}

@@ -25,8 +25,11 @@ var turns = []entry{
 		is where (it|that|this) (should|must|has to|needs to|ought to) (be|end up|land|come out)
 		is (what|where) we (are aiming|want to be|need to be|settled)
 		(put|jot|mark|note|pencil|write|set) (down|in)
+		(wrote|scribbled|scrawled|copied) (down|out)
 		(i|we) (am|are) (figuring|counting|planning|banking|going) [(with|on)]
 		what (i|we) (have|had) [got] in mind is
+		(is|are|was|were) what (i|we|he|she|they|PERSON) (have|had|has) [got] in mind
+		(is|are|was|were) what (i|we|he|she|they|PERSON) (am|are|is|was|were) (thinking of|thinking about|picturing|imagining|hoping for|planning|planning on)
 		(is|are) what (i|we) (am|are) (after|looking for|going for|aiming for)
 		(gets|get|got) (up|down|over) (there|here)
 		by (design|choice)

@@ -138,6 +138,7 @@ var compounds = []struct{ ways, word string }{
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},
 	{"pencil (lines|line|mark|marks)", "marks"},
 	{"tip top | very top", "top"},
+	{"wastage", "waste"},
 	{"breathing (room|space)", "daylight"},
 	{"dn", "down"},
 	{"wether", "whether"},
