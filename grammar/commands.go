@@ -14,6 +14,7 @@ var commands = []entry{
 		version looks lovely [,] [so] [let us] keep it
 		(make|let us make) (that|it) (so|stand|stick|permanent|real|official)
 		do (it|that) [(that way|like that|then)]
+		(keep|use|go with|adopt|accept|run with|apply|stick with|take|stay with|choose|pick|do|build|make it|make) [the] (one|version|trial|way|layout|plan|design) [(that|which)] (we|you|i) [(have)] [just] (tried|showed|did|looked at|tested|ran|worked out|drew up|drew|gave|came up with|described|told|suggested|figured) [(ME|me|us|out|up)] [(just now|last|there)]
 		keep what we tried
 		keep (it|that) [(that way|like that)]
 		yes (keep|take|do|use) (that|it)
@@ -40,6 +41,7 @@ var commands = []entry{
 		forget i said that
 		i take (that|it) back
 		i did not mean that
+		(i|) did not mean to (say|do|type|put|enter|send) (that|it|this)
 		(not|no) that [,] (undo|back)
 		like it was
 		as it was [before]

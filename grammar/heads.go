@@ -161,6 +161,8 @@ var heads = []entry{
 	{kind: kTail, key: "verify", loose: true, ways: `
 		is that (right|correct|true|so|sound|okay|ok|accurate|possible|a fact|it|the case|good|fine|legit|plausible|even possible|right or wrong)
 		are (those|these|they) (right|correct|true|so|sound|ok|okay|accurate|good)
+		(that|is that|is it|is this|this|it|sound|does that seem|does that sound|does it seem|does it sound|seem|sounds|seems|does that look|look|looks) (legit|legitimate|kosher|on the level) [to you]
+		(that|is that|is it|is this|this|it) (on the money|on the mark|halfway right|anywhere near right|anywhere close) [to you] ?
 		(whether|if) (that|it|this|he|she) is (right|correct|true|so)
 		(that|is it|is this|this) (right|correct|true|so|sound|ok|okay|accurate)
 		can (that|it|this|they) be (right|correct|true|so|it)

@@ -139,6 +139,8 @@ var compounds = []struct{ ways, word string }{
 	{"pencil (lines|line|mark|marks)", "marks"},
 	{"tip top | very top", "top"},
 	{"wastage", "waste"},
+	{"len", "length"},
+	{"lens", "lengths"},
 	{"breathing (room|space)", "daylight"},
 	{"dn", "down"},
 	{"wether", "whether"},
