@@ -141,3 +141,11 @@ func lengthsAtOnce(_, after []atom) bool {
 	end := yardFigureEnd(ahead, 0)
 	return end > 0 && end < len(ahead) && (soldByFeet[ahead[end].text] || ahead[end].text == "-" && end+1 < len(ahead) && soldByFeet[ahead[end+1].text])
 }
+
+// wishPassedOn: "she says she'd like | the wall at 44": nobody is asked whether it is right.
+func wishPassedOn(_, after []atom) bool {
+	return !slices.ContainsFunc(after, func(a atom) bool { return verifies[a.text] })
+}
+
+// verifies are words by which somebody asks whether a claim holds.
+var verifies = wordSet("? right correct check true verify confirm agree sound okay ok work works wrong possible add")

@@ -13,6 +13,8 @@ var yardTurns = []phrasing{
 	{"[and] (there no other|there not another|there is no other|there are no other|nothing else in) (length|lengths|size|choice|option|ones|one|sizes)", "", yardAsideEnds},
 	{"they [will] [only] (sell|let) (me|us) [have]", "they sell", lengthsAhead},
 	{"in either", "in", yardFigureAhead},
+	{"PERSON (SAYS|said|mentioned) [ME] [that] (he|she|they) [(really|just|also)] (wants|want|wanted|prefers|prefer|wishes|would like|would love|would prefer|would rather have)", "he wants", wishPassedOn},
+	{"PERSON (SAYS|said|mentioned) [ME] [that] [(his|her|their|my|our|the)] PERSON [(really|just|also)] (wants|wanted|prefers|would like|would love|would prefer|would rather have)", "he wants", wishPassedOn},
 	{"(suppose|supposing|imagine) (i|we) [(just|only)] (got|bought|get|buy|took|picked up|used|grab|grabbed|stuck with|went with) [(just|only|nothing but|all)]", "what if they only sell", lengthsAtOnce},
 	{"what if (i|we) [(just|only)] (got|bought|get|buy|took|picked up|used|grab|grabbed|stuck with|went with) [(just|only|nothing but|all)]", "what if they only sell", lengthsAtOnce},
 	{"(lengths|length) for", "stock", sizeThenColon},
