@@ -7,7 +7,7 @@ import "strings"
 func priceByLength(atoms []atom) []atom {
 	m := phraseMatch{atoms: atoms}
 	for i := 0; i+5 < len(atoms); i++ {
-		next, ok := m.figureAt(i, '@')
+		next, ok := m.figureAt(i, opSize)
 		if !ok {
 			continue
 		}

@@ -8,70 +8,144 @@ import (
 
 // A set phrase is a pattern of words that is set to a plainer one before a line is read. Its words, parted by spaces, are
 //
-//	word|word   one of these; a CLASS stands for all of its words
-//	?word|word  one of these, or nothing
-//	#           a figure with its unit; $1, $2, … in the plain phrase
-//	!word|word  one of these, kept for the plain phrase as a figure is
-//	@           a lumber size, counted with the figures
-//	*           up to nine words without a figure or a word that turns a sentence
-//	^ and $     the beginning and the end of a clause
+//	word|word      one of these; a CLASS stands for all of its words
+//	(a b|c)        one of these, each of any number of words; [a b|c] or nothing
+//	?word ?(a b)   this, or nothing
+//	#              a figure with its unit; $1, $2, … in the plain phrase
+//	@              a lumber size, counted with the figures
+//	£              a price: a figure of dollars and cents, counted with the figures
+//	!word !(a b)   this, kept for the plain phrase as a figure is
+//	_              any one word
+//	*              up to nine words without a figure or a word that turns a sentence
+//	..             anything up to the end of the sentence, as little of it as will do
+//	^ and $        the beginning and the end of a clause
+//	^^ and $$      the beginning and the end of the line, with the stop there
 //
-// An article may stand before any of its words.
+// An article may stand before any of its words. Where it matters what else is said before and after it, a place looks there.
 type setPhrase struct{ said, plain string }
 
-// phrasePart is one place of a pattern.
-type phrasePart struct {
-	words    map[string]bool
-	sort     byte // '#', '@', '*', '^', '$', or 0 for words
-	optional bool
-	kept     bool // the word goes into the plain phrase as a figure does
-}
-
-// phrasePattern is a pattern that has been taken apart.
-type phrasePattern struct {
-	parts []phrasePart
+// pattern is a set phrase that has been taken apart.
+type pattern struct {
+	first *step
+	kept  int // how many pieces it keeps
 	plain []string
+	where func(before, after []atom) bool
 }
 
-// patterned holds the patterns by the words that they may begin with; "#" holds those that begin with a figure.
-var patterned = sync.OnceValue(func() map[string][]*phrasePattern {
-	of := map[string][]*phrasePattern{}
-	classed := map[string][]string{}
-	for _, c := range classes {
-		classed[c.name] = strings.Fields(c.words)
-	}
+// phrasebook holds patterns by the words that they may begin with, in the order of their tables.
+type phrasebook struct {
+	at      map[string][]*pattern
+	figures []*pattern // those that begin with a figure
+}
+
+// setPhrases are the phrases that set a line plain.
+var setPhrases = sync.OnceValue(func() *phrasebook {
+	b := &phrasebook{at: map[string][]*pattern{}}
 	for _, list := range [][]setPhrase{
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
 		oldHandPhrases, counterPhrases,
-		notePhrases,
 		homePhrases,
 		checkedPhrases,
+		notePhrases,
 	} {
 		for _, s := range list {
-			p := &phrasePattern{plain: strings.Fields(s.plain)}
-			for _, w := range strings.Fields(s.said) {
-				p.parts = append(p.parts, partOfPhrase(w, classed))
-			}
-			for w := range p.starts() {
-				of[w] = append(of[w], p)
-			}
+			b.add(phrasing{s.said, s.plain, nil})
 		}
+	}
+	return b
+})
+
+var wordsOfClass = sync.OnceValue(func() map[string][]string {
+	of := map[string][]string{}
+	for _, c := range classes {
+		of[c.name] = strings.Fields(c.words)
 	}
 	return of
 })
 
-func partOfPhrase(w string, classed map[string][]string) phrasePart {
-	switch w {
-	case "#", "@", "*", "^", "$":
-		return phrasePart{sort: w[0]}
-	case "?#":
-		return phrasePart{sort: '#', optional: true}
+func (b *phrasebook) add(s phrasing) {
+	r := patternReader{in: s.ways}
+	parts := r.sequence(0)
+	if r.i < len(r.in) {
+		panic("grammar: cannot read the phrase " + s.ways)
 	}
-	p := phrasePart{words: map[string]bool{}}
-	w, p.optional = strings.CutPrefix(w, "?")
-	w, p.kept = strings.CutPrefix(w, "!")
+	p := &pattern{plain: strings.Fields(s.plain), where: s.where, kept: r.kept}
+	p.first = link(parts, &step{op: opDone})
+	starts := map[string]bool{}
+	p.first.starts(starts)
+	for w := range starts {
+		if w == "#" {
+			b.figures = append(b.figures, p)
+			continue
+		}
+		b.at[w] = append(b.at[w], p)
+	}
+}
+
+// phrasePart is one place of a pattern as it is written.
+type phrasePart struct {
+	op       op
+	words    map[string]bool
+	choices  [][]phrasePart
+	optional bool
+	keep     int // the piece that is kept, from 1
+}
+
+// patternReader takes a written pattern apart.
+type patternReader struct {
+	in      string
+	i, kept int
+}
+
+// sequence reads parts up to the end of a choice, or of the pattern.
+func (r *patternReader) sequence(depth int) (out []phrasePart) {
+	for {
+		for r.i < len(r.in) && r.in[r.i] == ' ' {
+			r.i++
+		}
+		if r.i == len(r.in) || depth > 0 && strings.IndexByte(")]|", r.in[r.i]) >= 0 {
+			return out
+		}
+		out = append(out, r.part(depth))
+	}
+}
+
+func (r *patternReader) part(depth int) (p phrasePart) {
+	p.optional = r.mark('?')
+	if r.mark('!') {
+		r.kept++
+		p.keep = r.kept
+	}
+	if c := r.in[r.i]; c == '(' || c == '[' {
+		p.optional = p.optional || c == '['
+		p.op = opChoice
+		for {
+			r.i++
+			p.choices = append(p.choices, r.sequence(depth+1))
+			if r.i == len(r.in) {
+				panic("grammar: a phrase is not closed: " + r.in)
+			}
+			if r.in[r.i] != '|' {
+				r.i++
+				return p.flat()
+			}
+		}
+	}
+	from := r.i
+	for r.i < len(r.in) && r.in[r.i] != ' ' && (depth == 0 || strings.IndexByte("()[]|", r.in[r.i]) < 0) {
+		r.i++
+	}
+	w := r.in[from:r.i]
+	if o, ok := opsWritten[w]; ok {
+		if p.op = o; o == opFigure || o == opSize || o == opPrice {
+			r.kept++
+			p.keep = r.kept
+		}
+		return p
+	}
+	p.op, p.words = opWord, map[string]bool{}
 	for _, one := range strings.Split(w, "|") {
-		if list, ok := classed[one]; ok {
+		if list, ok := wordsOfClass()[one]; ok {
 			for _, v := range list {
 				p.words[v] = true
 			}
@@ -82,183 +156,60 @@ func partOfPhrase(w string, classed map[string][]string) phrasePart {
 	return p
 }
 
-// starts are the words that a pattern may begin with.
-func (p *phrasePattern) starts() map[string]bool {
-	all := map[string]bool{}
-	for _, part := range p.parts {
-		switch part.sort {
-		case '^':
-			continue
-		case '#', '@':
-			all["#"] = true
-			return all
-		}
-		for w := range part.words {
-			all[w] = true
-		}
-		if !part.optional {
-			break
-		}
-	}
-	return all
-}
-
-// phrasedPlain sets the set phrases of a line to plainer ones.
-func phrasedPlain(atoms []atom) []atom {
-	atoms = thatWide(finallyIs(footersHigh(atoms)))
-	for i := 0; i < len(atoms); i++ {
-		if atoms[i].kind == aSign && atoms[i].text != "," && atoms[i].text != "<" {
-			continue
-		}
-		lists := [2][]*phrasePattern{patterned()[atoms[i].text], nil}
-		if atoms[i].kind != aWord || units[atoms[i].text] > 0 || tens[atoms[i].text] > 0 || atoms[i].text == "a" || atoms[i].text == "an" || atoms[i].text == "half" {
-			lists[1] = patterned()["#"]
-		}
-		for _, p := range slices.Concat(lists[0], lists[1]) {
-			m := phraseMatch{atoms: atoms}
-			if end, ok := m.from(p.parts, i); ok {
-				atoms = m.put(p.plain, i, end)
-				if len(p.plain) == 0 {
-					i-- // what stands there now may begin another
-					break
-				}
-			}
-		}
-	}
-	return atoms
-}
-
-// phraseMatch is what a pattern has caught so far.
-type phraseMatch struct {
-	atoms  []atom
-	caught [][2]int
-}
-
-// from matches the parts of a pattern at an atom and returns the atom behind it.
-func (m *phraseMatch) from(parts []phrasePart, i int) (int, bool) {
-	if len(parts) == 0 {
-		return i, true
-	}
-	p, n := parts[0], len(m.caught)
-	switch p.sort {
-	case '^':
-		if i > 0 && !breaksClause(m.atoms, i-1) && !joints[m.atoms[i-1].text] {
-			return i, false
-		}
-		return m.from(parts[1:], i)
-	case '$':
-		if i < len(m.atoms) && !breaksClause(m.atoms, i) {
-			return i, false
-		}
-		return m.from(parts[1:], i)
-	case '*':
-		for k := i; ; k++ {
-			if end, ok := m.from(parts[1:], k); ok && k > i {
-				return end, true
-			}
-			if m.caught = m.caught[:n]; k >= len(m.atoms) || k > i+8 || !m.passes(k) {
-				return i, false
-			}
-		}
-	case '#', '@':
-		if next, ok := m.figureAt(i, p.sort); ok {
-			m.caught = append(m.caught, [2]int{i, next})
-			if end, ok := m.from(parts[1:], next); ok {
-				return end, true
-			}
-			m.caught = m.caught[:n]
-			return i, false
-		}
-		if p.optional {
-			return m.from(parts[1:], i)
-		}
-	default:
-		if i < len(m.atoms) && p.words[m.atoms[i].text] {
-			if p.kept {
-				m.caught = append(m.caught, [2]int{i, i + 1})
-			}
-			if end, ok := m.from(parts[1:], i+1); ok {
-				return end, true
-			}
-			m.caught = m.caught[:n]
-		}
-		if p.optional {
-			if end, ok := m.from(parts[1:], i); ok {
-				return end, true
-			}
-			m.caught = m.caught[:n]
-		}
-	}
-	if i+1 < len(m.atoms) && vocab().articles[m.atoms[i].text] && !vocab().articles[m.atoms[i+1].text] && !numericArticle(m.atoms, i, p) {
-		return m.from(parts, i+1)
-	}
-	return i, false
-}
-
-// numericArticle reports whether an article belongs to the figure that is looked for.
-func numericArticle(atoms []atom, i int, p phrasePart) bool {
-	return p.sort == '#' && i+1 < len(atoms) && startsLength(reader{atoms}, i)
-}
-
-// passes reports whether an atom may be one of the words that a pattern does not name.
-func (m *phraseMatch) passes(i int) bool {
-	a := m.atoms[i]
-	if a.kind != aWord || turning[a.text] || a.text == "not" || a.text == "but" {
+// mark steps over a mark that stands before a part.
+func (r *patternReader) mark(c byte) bool {
+	if r.in[r.i] != c || r.i+1 == len(r.in) || r.in[r.i+1] == ' ' || r.in[r.i+1] == '|' || r.in[r.i+1] == ')' || r.in[r.i+1] == ']' {
 		return false
 	}
-	return units[a.text] == 0 && tens[a.text] == 0
+	r.i++
+	return true
 }
 
-// figureAt returns the atom behind a length, or behind a lumber size, at an atom.
-func (m *phraseMatch) figureAt(i int, sort byte) (int, bool) {
-	r := reader{m.atoms}
-	if i >= len(m.atoms) {
-		return i, false
+// flat is a choice of single words as one set of words.
+func (p phrasePart) flat() phrasePart {
+	words := map[string]bool{}
+	for _, c := range p.choices {
+		if len(c) != 1 || c[0].op != opWord || c[0].optional || c[0].keep > 0 {
+			return p
+		}
+		for w := range c[0].words {
+			words[w] = true
+		}
 	}
-	_, next, size := r.size(i)
-	if sort == '@' || size {
-		return next, size && sort == '@'
-	}
-	if _, next, ok := r.length(i); ok && next > i && (m.atoms[i].kind != aWord || r.word(i) != "a" && r.word(i) != "an" || next > i+1) {
-		return next, true
-	}
-	return i, false
+	return phrasePart{op: opWord, words: words, optional: p.optional, keep: p.keep}
 }
 
-// put puts the plain words in the place of what was matched.
-func (m *phraseMatch) put(plain []string, from, to int) []atom {
-	out := append(make([]atom, 0, len(m.atoms)+len(plain)), m.atoms[:from]...)
-	at, end := m.atoms[from].at, m.atoms[to-1].end
-	for _, w := range plain {
-		if w[0] == '$' {
-			c := m.caught[w[1]-'1']
-			out = append(out, m.atoms[c[0]:c[1]]...)
-			if w == "$2" {
-				out = append(out, m.unitBefore()...)
+// link makes steps of parts, with what comes behind them.
+func link(parts []phrasePart, then *step) *step {
+	for _, p := range slices.Backward(parts) {
+		then = p.link(then)
+	}
+	return then
+}
+
+func (p phrasePart) link(then *step) *step {
+	s := &step{op: p.op, words: p.words, keep: p.keep, next: then}
+	if p.op == opChoice {
+		behind := then
+		if p.keep > 0 {
+			behind = &step{op: opClose, keep: p.keep, next: then}
+		}
+		s = nil
+		for _, c := range slices.Backward(p.choices) {
+			if one := link(c, behind); s == nil {
+				s = one
+			} else {
+				s = &step{op: opFork, next: one, or: s}
 			}
-			continue
 		}
-		kind := aWord
-		if w == "," {
-			kind = aSign
+		if p.keep > 0 {
+			s = &step{op: opOpen, keep: p.keep, next: s}
 		}
-		out = append(out, atom{text: w, kind: kind, at: at, end: end})
+	} else if p.keep > 0 && (p.op == opSome || p.op == opRest) {
+		s = &step{op: opOpen, keep: p.keep, next: &step{op: p.op, next: &step{op: opClose, keep: p.keep, next: then}}}
 	}
-	return append(out, m.atoms[to:]...)
-}
-
-// unitBefore is the unit of the first figure, where the second has none: "three feet and as high as four".
-func (m *phraseMatch) unitBefore() []atom {
-	one, two := m.atoms[m.caught[0][1]-1], m.atoms[m.caught[1][1]-1]
-	if !startsLength(reader{m.atoms}, m.caught[1][0]) {
-		return nil // a word that is kept
+	if p.optional {
+		s = &step{op: opFork, next: s, or: then}
 	}
-	isUnit := func(a atom) bool {
-		_, metric := metricWords[a.text]
-		return inchWords[a.text] || footWords[a.text] || metric
-	}
-	if !isUnit(one) || isUnit(two) {
-		return nil
-	}
-	return []atom{one}
+	return s
 }

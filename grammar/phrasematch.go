@@ -1,0 +1,302 @@
+package grammar
+
+// op is what a step of a pattern looks for.
+type op uint8
+
+const (
+	opDone op = iota
+	opWord
+	opAny    // any one word
+	opFigure // a length, or a bare number
+	opSize   // a lumber size
+	opPrice
+	opSome  // a few words without a figure
+	opRest  // anything up to the end of the sentence
+	opBegin // of a clause
+	opEnd
+	opLineBegin
+	opLineEnd
+	opChoice // only while a pattern is taken apart
+	opFork   // next, or else or
+	opOpen   // a piece that is kept begins
+	opClose
+)
+
+var opsWritten = map[string]op{"#": opFigure, "@": opSize, "£": opPrice, "_": opAny, "*": opSome, "..": opRest, "^": opBegin, "$": opEnd, "^^": opLineBegin, "$$": opLineEnd}
+
+// step is a state of a pattern.
+type step struct {
+	op       op
+	words    map[string]bool
+	keep     int
+	next, or *step
+}
+
+// starts gathers the words that a pattern may begin with, "#" for a figure.
+func (s *step) starts(all map[string]bool) {
+	switch s.op {
+	case opWord:
+		for w := range s.words {
+			all[w] = true
+		}
+	case opFigure, opSize, opPrice:
+		all["#"] = true
+	case opFork:
+		s.next.starts(all)
+		s.or.starts(all)
+	case opBegin, opLineBegin, opOpen:
+		s.next.starts(all)
+	default:
+		panic("grammar: a phrase must begin with a word or a figure")
+	}
+}
+
+// phrasedPlain sets the set phrases of a line to plainer ones.
+func phrasedPlain(atoms []atom) []atom {
+	return setPhrases().setIn(thatWide(finallyIs(footersHigh(atoms))))
+}
+
+// setIn sets the phrases of a line to the plain ones.
+func (b *phrasebook) setIn(atoms []atom) []atom {
+	m := phraseMatch{atoms: atoms}
+	for i := 0; i < len(m.atoms); i++ {
+		a := m.atoms[i]
+		found := m.setAt(b.at[a.text], i)
+		if !found && mayBeginFigure(a) {
+			found = m.setAt(b.figures, i)
+		}
+		if found && i < len(m.atoms) {
+			i-- // what stands there now may begin another
+		}
+	}
+	return m.atoms
+}
+
+// setAt sets the phrases that begin at an atom. It reports whether one left nothing in its place.
+func (m *phraseMatch) setAt(list []*pattern, i int) bool {
+	for _, p := range list {
+		if i >= len(m.atoms) {
+			return false
+		}
+		end, ok := m.at(p, i)
+		if !ok {
+			continue
+		}
+		m.atoms = m.put(p, i, end)
+		if len(p.plain) == 0 {
+			return true
+		}
+	}
+	return false
+}
+
+func mayBeginFigure(a atom) bool {
+	return a.kind == aDigits || a.kind == aVulgar || a.text == "$" || units[a.text] > 0 || tens[a.text] > 0 || a.text == "a" || a.text == "an" || a.text == "half" || a.text == "zero" || a.text == "."
+}
+
+// phraseMatch is a pattern at a place of a line, and what it has caught so far.
+type phraseMatch struct {
+	atoms  []atom
+	caught [9][2]int
+	steps  int
+}
+
+// mostPhraseSteps bounds the ways in which a pattern is tried at one place.
+const mostPhraseSteps = 2000
+
+// at matches a pattern at an atom and returns the atom behind it.
+func (m *phraseMatch) at(p *pattern, i int) (int, bool) {
+	m.caught, m.steps = [9][2]int{}, 0
+	end, ok := m.from(p.first, i)
+	return end, ok && end > i && (p.where == nil || p.where(m.atoms[:i], m.atoms[end:]))
+}
+
+// from matches the steps of a pattern at an atom and returns the atom behind them.
+func (m *phraseMatch) from(s *step, i int) (int, bool) {
+	for {
+		if m.steps++; m.steps > mostPhraseSteps {
+			return i, false
+		}
+		switch s.op {
+		case opDone:
+			return i, true
+		case opBegin:
+			if i > 0 && !breaksClause(m.atoms, i-1) && !joints[m.atoms[i-1].text] {
+				return i, false
+			}
+		case opLineBegin:
+			if i > 0 {
+				return i, false
+			}
+		case opEnd:
+			if i < len(m.atoms) && !breaksClause(m.atoms, i) {
+				return i, false
+			}
+		case opLineEnd:
+			if i == len(m.atoms)-1 && endsSentence(m.atoms, i) {
+				i++
+			}
+			if i < len(m.atoms) {
+				return i, false
+			}
+		case opFork:
+			if end, ok := m.from(s.next, i); ok {
+				return end, true
+			}
+			s = s.or
+			continue
+		case opOpen, opClose:
+			c := &m.caught[s.keep-1]
+			was := *c
+			if s.op == opOpen {
+				c[0] = i
+			} else {
+				c[1] = i
+			}
+			end, ok := m.from(s.next, i)
+			if !ok {
+				*c = was
+			}
+			return end, ok
+		case opSome, opRest:
+			return m.someFrom(s, i)
+		default:
+			if next, ok := m.oneAt(s, i); ok {
+				if end, ok := m.keepThen(s, i, next); ok {
+					return end, true
+				}
+			}
+			if !m.passArticle(s, i) {
+				return i, false
+			}
+			i++
+			continue
+		}
+		s = s.next
+	}
+}
+
+// oneAt returns the atom behind the word or the figure that a step looks for.
+func (m *phraseMatch) oneAt(s *step, i int) (int, bool) {
+	switch {
+	case i >= len(m.atoms):
+		return i, false
+	case s.op == opWord:
+		return i + 1, s.words[m.atoms[i].text]
+	case s.op == opAny:
+		return i + 1, m.atoms[i].kind == aWord
+	case s.op == opPrice:
+		return m.priceAt(i)
+	}
+	return m.figureAt(i, s.op)
+}
+
+// keepThen goes on behind a word or a figure, which is kept where the pattern wants it.
+func (m *phraseMatch) keepThen(s *step, i, next int) (int, bool) {
+	if s.keep == 0 {
+		return m.from(s.next, next)
+	}
+	was := m.caught[s.keep-1]
+	m.caught[s.keep-1] = [2]int{i, next}
+	end, ok := m.from(s.next, next)
+	if !ok {
+		m.caught[s.keep-1] = was
+	}
+	return end, ok
+}
+
+// someFrom passes words that a pattern does not name, as few as will do.
+func (m *phraseMatch) someFrom(s *step, i int) (int, bool) {
+	for k := i; k < len(m.atoms); k++ {
+		if s.op == opSome && (k > i+8 || !m.passes(k)) || s.op == opRest && endsSentence(m.atoms, k) {
+			return i, false
+		}
+		if end, ok := m.from(s.next, k+1); ok {
+			return end, true
+		}
+	}
+	return i, false
+}
+
+// passArticle reports whether an article stands before what a step looks for.
+func (m *phraseMatch) passArticle(s *step, i int) bool {
+	articles := vocab().articles
+	return i+1 < len(m.atoms) && articles[m.atoms[i].text] && !articles[m.atoms[i+1].text] && (s.op != opFigure || !startsLength(reader{m.atoms}, i))
+}
+
+// passes reports whether an atom may be one of the words that a pattern does not name.
+func (m *phraseMatch) passes(i int) bool {
+	a := m.atoms[i]
+	if a.kind != aWord || turning[a.text] || a.text == "not" || a.text == "but" {
+		return false
+	}
+	return units[a.text] == 0 && tens[a.text] == 0
+}
+
+// figureAt returns the atom behind a length, or behind a lumber size, at an atom.
+func (m *phraseMatch) figureAt(i int, want op) (int, bool) {
+	r := reader{m.atoms}
+	_, next, size := r.size(i)
+	if want == opSize || size {
+		return next, size && want == opSize
+	}
+	if _, next, ok := r.length(i); ok && next > i && (m.atoms[i].kind != aWord || r.word(i) != "a" && r.word(i) != "an" || next > i+1) {
+		return next, true
+	}
+	return i, false
+}
+
+// priceAt returns the atom behind a price: "$ 12.50", "9.75".
+func (m *phraseMatch) priceAt(i int) (int, bool) {
+	if m.atoms[i].text == "$" && i+1 < len(m.atoms) {
+		i++
+	}
+	t := m.atoms[i].text
+	return i + 1, m.atoms[i].kind == aDigits && len(t) > 3 && t[len(t)-3] == '.'
+}
+
+// endsSentence reports whether a sentence ends with the sign at i.
+func endsSentence(atoms []atom, i int) bool {
+	switch atoms[i].text {
+	case ".", "!", "?", ";":
+		return breaksClause(atoms, i)
+	}
+	return false
+}
+
+// put puts the plain words in the place of what was matched.
+func (m *phraseMatch) put(p *pattern, from, to int) []atom {
+	out := append(make([]atom, 0, len(m.atoms)+len(p.plain)), m.atoms[:from]...)
+	at, end := m.atoms[from].at, m.atoms[to-1].end
+	for _, w := range p.plain {
+		if w[0] == '$' && len(w) == 2 {
+			c := m.caught[w[1]-'1']
+			out = append(out, m.atoms[c[0]:c[1]]...)
+			if w == "$2" {
+				out = append(out, m.unitBefore()...)
+			}
+			continue
+		}
+		out = append(out, atom{text: w, kind: kindOfPlain(w), at: at, end: end})
+	}
+	return append(out, m.atoms[to:]...)
+}
+
+// unitBefore is the unit of the first figure, where the second has none: "three feet and as high as four".
+func (m *phraseMatch) unitBefore() []atom {
+	if m.caught[0][1] == 0 || m.caught[1][1] == 0 {
+		return nil
+	}
+	one, two := m.atoms[m.caught[0][1]-1], m.atoms[m.caught[1][1]-1]
+	if !startsLength(reader{m.atoms}, m.caught[1][0]) {
+		return nil // a word that is kept
+	}
+	isUnit := func(a atom) bool {
+		_, metric := metricWords[a.text]
+		return inchWords[a.text] || footWords[a.text] || metric
+	}
+	if !isUnit(one) || isUnit(two) {
+		return nil
+	}
+	return []atom{one}
+}
