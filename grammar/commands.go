@@ -15,6 +15,7 @@ var commands = []entry{
 		(make|let us make) (that|it) (so|stand|stick|permanent|real|official)
 		do (it|that) [(that way|like that|then)]
 		(keep|use|go with|adopt|accept|run with|apply|stick with|take|stay with|choose|pick|do|build|make it|make) [the] (one|version|trial|way|layout|plan|design) [(that|which)] (we|you|i) [(have)] [just] (tried|showed|did|looked at|tested|ran|worked out|drew up|drew|gave|came up with|described|told|suggested|figured) [(ME|me|us|out|up)] [(just now|last|there)]
+		(that|it|this) (works|does it|will do|does the job|does the trick|will work|fits the bill|suits me|suits us) [(fine|nicely|well|great)] [,] [(so|let us|i will|we will|and|so let us)] (keep|take|use|go with|run with|stick with|stay with) (it|that|that one|this)
 		keep what we tried
 		keep (it|that) [(that way|like that)]
 		yes (keep|take|do|use) (that|it)

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // What is done by one line must go together: a word that only talks may look like a command, and an act too many is a misreading.
@@ -88,8 +89,11 @@ func asksAnew(a Act, atoms []atom) bool {
 func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 	a := acts[i]
 	switch a.Kind {
-	case State, WhatIf, Check:
+	case State, WhatIf, Check, WhyNot:
 		for _, st := range a.Statements {
+			if a.Kind != State && st.Name.Quantity == solver.Rails && st.Op == solver.Eq && st.Value.Of == nil && exact.Int(50).Less(st.Value.Num) {
+				return &solver.Question{Text: "How many rails stack up?", Example: "rails 6"} // "why are the rails 58 and not 60" is of their length
+			}
 			if solver.KindOf(st.Name.Quantity) == solver.Count && (st.Value.Of != nil && solver.KindOf(st.Value.Of.Quantity) == solver.Length || st.Value.Unit == solver.Inch || st.Value.Unit == solver.Millimeter) {
 				return &solver.Question{Text: "How many " + string(st.Name.Quantity) + "?", Example: string(st.Name.Quantity) + " 2"} // a count is no length
 			}
