@@ -16,6 +16,7 @@ var setPlain = []func([]atom) []atom{
 	plainly,
 	dictated,
 	spokenTotals,
+	spokenPrices,
 	swapped,
 	furtherPieces,
 	figuresByEar,

@@ -28,6 +28,32 @@ func spokenTotals(atoms []atom) []atom {
 	return atoms
 }
 
+// spokenPrices sets a price said in two numbers, behind a verb of price and what is sold, to its figures: "twelve footers run nine
+// eighty five".
+func spokenPrices(atoms []atom) []atom {
+	for i := 1; i+1 < len(atoms); i++ {
+		if !runsAt[atoms[i].text] || !yardItemIn(atoms[:i]) && !lengthsIn(atoms[:i]) {
+			continue
+		}
+		from := i + 1
+		for from < len(atoms) && (atoms[from].text == "me" || atoms[from].text == "us" || atoms[from].text == "you" || atoms[from].text == "back") {
+			from++
+		}
+		whole, next := spokenUpTo99(atoms, from)
+		cents, end := spokenUpTo99(atoms, next)
+		if whole == 0 || cents < 10 || !endsPart(atoms, end) && atoms[end].text != "now" && atoms[end].text != "and" && atoms[end].text != "these" {
+			continue
+		}
+		out := reworded(atoms, from, end, itoa(whole)+"."+itoa(cents))
+		out[from].kind = aDigits
+		return spokenPrices(out)
+	}
+	return atoms
+}
+
+// runsAt are verbs of price.
+var runsAt = wordSet("run runs running cost costs costing charge")
+
 // afterTotal are words that may come behind a total.
 var afterTotal = wordSet("for is does do and so that sound right all in total altogether even which")
 
