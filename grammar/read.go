@@ -163,6 +163,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 	if heard, ok := byEar(atoms, c); ok {
 		return heard
 	}
+	if told, ok := readBeyond(atoms, c); ok {
+		return told
+	}
 	return mend(atoms, c, r)
 }
 
