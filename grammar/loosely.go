@@ -38,7 +38,7 @@ func withoutLooseWords(atoms []atom, c Context) (left []atom, ok, verb bool) {
 			return nil, false, false
 		}
 		switch from, to := purposeAt(atoms, at); {
-		case strings.HasSuffix(w, "ly") && len(w) > 4:
+		case strings.HasSuffix(w, "ly") && len(w) > 4 && !(at > 0 && judgedBy[atoms[at-1].text]): // "six rails would be folly" judges
 			drop[at] = true
 		case from < to:
 			for k := from; k < to; k++ {
@@ -80,6 +80,9 @@ func namesThing(atoms []atom, i int) bool {
 	f := vocab().match(reader{atoms}, i)
 	return len(f) > 0 && (f[0].entry.kind == kPart || f[0].entry.kind == kItem)
 }
+
+// judgedBy are words after which an unknown word judges what was said.
+var judgedBy = wordSet("be is are was were looks look seems seem sounds sound feels feel being been 's a an")
 
 // doers are words after which an unknown word is a verb.
 var doers = wordSet("i we you to can could will would should must let please us")
