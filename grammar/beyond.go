@@ -225,6 +225,9 @@ func (b beyond) mayLeave(p, s int, r Reading) bool {
 			if p > 0 && (!breaksClause(b.atoms, p-1) || b.atoms[p-1].text == ":") {
 				return false // "people usually have six rails", "a fantasy: six rails"
 			}
+			if s > 0 && !parted && localTells[b.atoms[n-s].text] {
+				return false // "gap 2 at the stairwell"
+			}
 		case Check:
 		case Ask, Why, WhyNot, Teach:
 			if !parted && (s == 0 || !trailing[b.atoms[n-s].text]) {
@@ -241,6 +244,9 @@ func (b beyond) mayLeave(p, s int, r Reading) bool {
 
 // trailing are words that lead to what only adds to a clause.
 var trailing = wordSet("at in on for during before after to so where as that who which since because with")
+
+// localTells are words that may tell of which place alone something is said.
+var localTells = wordSet("at in on with that where who which as")
 
 // remnantTells reports whether an act is told by the clause that stands before a cut.
 func (b beyond) remnantTells(cut int, r Reading) bool {
