@@ -18,6 +18,7 @@ var reviewed = []entry{
 		(flag|point out|highlight|call out|note|list|mention|TELL ME|bring up|let ME know|warn ME (of|about)) (anything|everything|whatever|what|all) [that] (worries|bothers|concerns|troubles|alarms|bugs|should worry|should concern|should bother|ought to worry|might worry|could bite) (you|ME)
 		(anything|something) [(here|in here|in it|in this)] (i|we) (ought to|should|need to|must|would) (write up|write him up|call out|red - tag|red tag|bounce|reject|cite|ding) [(for)] [?]
 		what (would|should|could|will|might) (an|the) (inspector|reviewer|examiner|official|plan checker) (flag|object to|pick on|complain about|call out|write up|cite|catch|question|frown on) [(here|in here|in this|about (this|it)|on (this|it))]`},
+	{kind: kTail, key: "claimed", loose: true, ways: "[(as)] (shown|depicted|indicated|dimensioned|scheduled) [(there|here|on (it|there))]"},
 	{kind: kGoal, key: "equal bays", loose: true, ways: "(even|equalize|equalise|true|square) BAY (out|up)"},
 	{kind: kPart, key: "bracket reach", sense: meaning("bracket reach"), ways: `
 		[(center|centre|middle) of] (TOP|upper|uppermost) (bolt|screw|lag|fastener|mounting) (hole|slot) (of|in|on) [WHOSE] BRACKET [(is|sits|lies|comes|are)] [(centered|centred|drilled|bored|punched|located)]
