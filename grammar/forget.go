@@ -148,6 +148,9 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 			return Act{Name: &solver.Name{Quantity: solver.Price, Item: t.as(kItem).key}}, true
 		}
 	}
+	if strings.Contains(g.headText(), "price") && k.about("rail") {
+		return Act{}, false // "drop the price of the rails": of which length?
+	}
 	kept := list[:0:0]
 	for _, it := range list {
 		if it.kind != kHead && it.kind != kMeasured && it.kind != kRel && it.kind != kLim && it.kind != kBestTail && it.kind != kHave && it.kind != kSell {
@@ -202,6 +205,11 @@ func (s *speech) forgottenValue(g *group, k *clause, list []item) (Act, bool) {
 				q = solver.Have
 			}
 			return Act{Name: &solver.Name{Quantity: q, Item: goods.size, Long: long}}, true
+		}
+	}
+	if goods, ok := k.goods(); ok && goods.size == "" && len(goods.longs) == 1 && len(goods.counts) == 0 && k.pricesAmong(g.headText()) {
+		if long, ok := k.lengthOf(goods.longs[0]); ok {
+			return Act{Name: &solver.Name{Quantity: solver.Price, Item: "rails", Long: long}}, true // "forget the price of twelves"
 		}
 	}
 	lower := strings.HasPrefix(g.headText(), "drop") || strings.HasPrefix(g.headText(), "lose") || strings.HasPrefix(g.headText(), "cut")

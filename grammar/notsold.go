@@ -10,6 +10,9 @@ func (l *lexing) lengthsDropped() {
 		if t.kind != kCmd || t.key() != "forget" && t.key() != "take" || num.kind != kNum || num.amt.unit == bare || i > 0 && !l.tokens[i-1].breaksOff() {
 			continue
 		}
+		if strings.Contains(t.text, "price") {
+			continue // "forget the price of twelves"
+		}
 		end := i + 2
 		lengths := end < len(l.tokens) && (l.tokens[end].kind == kStockWord || l.tokens[end].kind == kDim && (l.tokens[end].text == "lengths" || l.tokens[end].text == "length"))
 		if lengths {
@@ -82,4 +85,17 @@ func (l *lexing) crossedOff() {
 			}
 		}
 	}
+}
+
+// pricesAmong reports whether a price is spoken of where something is forgotten: in the words that forget, or beside what is named.
+func (k *clause) pricesAmong(head string) bool {
+	if strings.Contains(head, "price") || strings.Contains(head, "cost") {
+		return true
+	}
+	for _, it := range k.items {
+		if !it.value() && (it.text == "price" || it.text == "prices" || it.text == "cost" || it.text == "costs") {
+			return true
+		}
+	}
+	return false
 }

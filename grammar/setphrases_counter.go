@@ -49,6 +49,13 @@ var counterPhrases = []setPhrase{
 	{"@ post|posts ?, ?but ?and just|only ?on ?for ?at !end|added|new|outer|outside ones|one|two|posts ?i ?mean|meant $", "$2 posts $1"},
 	{"@ post|posts ?, ?but ?and just|only ?on ?for ?at ends ?i ?mean|meant $", "end posts $1"},
 	{"post|posts ?size ?are|is|in|of @ ?, ?but ?and just|only ?on ?for ?at ends ?i ?mean|meant $", "end posts $1"},
+	{"rack|racks|shelf|shelves|bin|bins|store|yard|shop|place|they|we is|are ?all ?clean ?fresh empty|bare|cleaned|stripped ?out of", "they are out of"},
+	{"^ next|new customer|client|order|job ?number ?one|two|three|four|five ,|.|:", ""},
+	{"^ customer|client|order number|no ?. one|two|three|four|five|1|2|3|4|5 ,|.|:", ""},
+	{"!price|prices on|of|for !eights|tens|twelves|fourteens|sixteens|eighteens|twenties is|was|are|were ?all wrong|off|outdated|old|stale ?now , ?so ?please forget|drop|scratch|remove|delete|scrap it|that|them $", "forget the price of $2"},
+	{"read|give|say ?it ?ME back ?to ?ME order|list|job|specs|figures|numbers|measurements ?to ?ME ?so ?far", "recap"},
+	{"at least # ?, ?but|and ?also no|not more|bigger|wider|larger ?than # ?of ?space|room|air|daylight|gap ?in between|from RAIL|them ?to ?RAIL", "gap at least $1 , gap at most $2"},
+	{"no|not more|bigger|wider|larger than # ?, ?but|and ?also no|not less|smaller|tighter|narrower ?than # ?of ?space|room|air|daylight|gap ?in between|from RAIL|them ?to ?RAIL", "gap at most $1 , gap at least $2"},
 	{"?just restocked|replenished", "also got in"},
 	// Slips of the hand and the ear.
 	{"form !deck|patio|slab|ground|concrete|left|right|top|bottom|wall|end|post|each|one|here|there|middle|center|centre", "from $1"},
@@ -67,4 +74,6 @@ var counterPhrases = []setPhrase{
 	{"# , ?or # , ?no ?wait ?ok ?okay let|i us|will ?just do|say|go|make|take|use ?it ?with # ", "$3"},
 	{", ?no ?wait ??, ?your|my other left|right , ?i ?mean ?meant !left|right", ", no , $1"},
 	{"^ ?please forget|drop|undo|scratch|delete|scrap|erase|remove|clear * , ?no ?wait ?actually|hmm ?no ?wait ?, keep|leave|retain it|that ?in ?there ?alone ?as ?is ?it $", "keep that or forget that"},
+	{"^ ?please start over|again|fresh , ?no ?wait|actually|sorry|no|hmm ?no ?wait ?, ?just undo ?just ?that|it", "undo"},
+	{", no !left|right|middle|center|centre $", ", no , $1"},
 }

@@ -149,3 +149,8 @@ func wishPassedOn(_, after []atom) bool {
 
 // verifies are words by which somebody asks whether a claim holds.
 var verifies = wordSet("? right correct check true verify confirm agree sound okay ok work works wrong possible add")
+
+// soldBehindFooters: "I only see eights and tens | in the bin": a length told by its feet stands right before.
+func soldBehindFooters(before, _ []atom) bool {
+	return len(before) > 1 && soldByFeet[lastOf(before, 1)]
+}

@@ -13,6 +13,7 @@ var yardTurns = []phrasing{
 	{"[and] (there no other|there not another|there is no other|there are no other|nothing else in) (length|lengths|size|choice|option|ones|one|sizes)", "", yardAsideEnds},
 	{"they [will] [only] (sell|let) (me|us) [have]", "they sell", lengthsAhead},
 	{"in either", "in", yardFigureAhead},
+	{"(in|on|off|from) (bin|bins|shelf|shelves|aisle|cart)", "", yardBoth(soldBehindFooters, yardClauseEnds)},
 	{"PERSON (SAYS|said|mentioned) [ME] [that] (he|she|they) [(really|just|also)] (wants|want|wanted|prefers|prefer|wishes|would like|would love|would prefer|would rather have)", "he wants", wishPassedOn},
 	{"PERSON (SAYS|said|mentioned) [ME] [that] [(his|her|their|my|our|the)] PERSON [(really|just|also)] (wants|wanted|prefers|would like|would love|would prefer|would rather have)", "he wants", wishPassedOn},
 	{"(suppose|supposing|imagine) (i|we) [(just|only)] (got|bought|get|buy|took|picked up|used|grab|grabbed|stuck with|went with) [(just|only|nothing but|all)]", "what if they only sell", lengthsAtOnce},
@@ -117,6 +118,6 @@ var yardTurns = []phrasing{
 	{"PERSON (raised|upped|increased|bumped|bumped up|topped up|stretched) budget by", "raise the budget by", yardMoneyAhead},
 	{"(zero|0) (spare|spares)", "no spare", zeroAlone},
 	{"(i|we) (am|are) on [(tight|a)] (shoestring|budget) [budget] [(here|so|and)]", "", yardClauseOpens},
-	{"(truck|van|trailer|car|pickup|roof rack|rack) [(bed|rack)] (only|just) (takes|carries|hauls|fits|holds|handles)", "they only sell", footersAhead},
+	{"(truck|van|trailer|car|pickup|roof rack|rack|trunk|hatchback|suv|minivan|wagon|sedan|jeep|elevator) [(bed|rack)] (only|just) (takes|carries|hauls|fits|holds|handles)", "they only sell", footersAhead},
 	{"[because|since|as] [(my|our|the|his|her)] (car|truck|van|trailer|pickup|bed|suv|hatchback|wagon|vehicle|rig) (is|are|'s) too (short|small|little|tiny|low) [(for|to (carry|haul|take|fit|hold))] [(longer|long|bigger|anything longer)] [(ones|boards|lumber|stuff|pieces|sticks|lengths)]", "", yardAsideEnds},
 }
