@@ -144,11 +144,11 @@ func (s *speech) forgotten(g *group, list []item) (Act, bool) {
 		return Act{Name: &solver.Name{Quantity: solver.Stock}}, true
 	}
 	for i := range k.items {
-		if t := k.items[i]; !t.value() && t.is(kItem) && (k.names(kPriceVerb) || strings.Contains(g.headText(), "price")) {
+		if t := k.items[i]; !t.value() && t.is(kItem) && (k.names(kPriceVerb) || k.pricesAmong(g.headText())) {
 			return Act{Name: &solver.Name{Quantity: solver.Price, Item: t.as(kItem).key}}, true
 		}
 	}
-	if strings.Contains(g.headText(), "price") && k.about("rail") {
+	if strings.Contains(g.headText(), "price") {
 		return Act{}, false // "drop the price of the rails": of which length?
 	}
 	kept := list[:0:0]
