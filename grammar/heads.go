@@ -54,6 +54,9 @@ var heads = []entry{
 		reason (we|i|you|it|that) (can|could) not
 		what (have|got) [you] [got] against
 		why (is|was) it not possible [to]
+		(why|how come) (is|was) not it (possible|allowed|permitted|feasible|an option) [for (me|us|you)] [to] [(have|fit|get|use|put|take|make|squeeze)] [in]
+		(why|how come) (is|was) it (impossible|out of the question|forbidden|prohibited|not allowed|not permitted|a bad idea|no good|not on|wrong) [for (me|us|you)] [to] [(have|fit|get|use|put|take|make|squeeze)] [in]
+		(why|how come) it is (impossible|out of the question|forbidden|prohibited|not allowed|not permitted|a bad idea|no good) [for (me|us|you)] [to] [(have|fit|get|use|put|take|make|squeeze)] [in]
 		(why|how come) [is] it not
 		what forbids
 		what would be wrong with

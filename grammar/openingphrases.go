@@ -8,6 +8,7 @@ var openingPhrasings = []phrasing{
 	{ways: "walkthroughs (it|here|this)", plain: "walkthroughs", where: amountBefore},
 	{ways: "(a|an|one) (hair|smidge|smidgen|whisker|bit|touch|tad|speck|fraction|inch|millimeter|shade|sliver) (under|below|less than|short of|beneath|narrower than|shorter than)", plain: "under", where: deniedBefore},
 	{ways: "(a|an|one) (hair|smidge|smidgen|whisker|bit|touch|tad|speck|fraction|inch|millimeter|shade|sliver) (over|above|more than|past|beyond|wider than|longer than)", plain: "over", where: deniedBefore},
+	{ways: "[,] [and] [not (a|an|one)] (hair|smidge|smidgen|whisker|bit|touch|tad|speck|fraction|inch|millimeter|shade|sliver) (over|more|above|taller|higher|wider|longer|bigger)\n[,] [and] no (more|higher|taller|wider|longer|bigger|larger)", where: bothHold(saidBeforeOf(wordSet("exactly precisely")), phraseEndsClause)},
 	{ways: openingIs + " [(on|at|to|in)] LEFT [(side|end|hand)] or [(on|at|to|in)] RIGHT [(side|end|hand)] " + atPresent, plain: "which side is the opening on", where: phraseStartsClause},
 	{ways: openingIs + " [(on|at|to|in)] RIGHT [(side|end|hand)] or [(on|at|to|in)] LEFT [(side|end|hand)] " + atPresent, plain: "which side is the opening on", where: phraseStartsClause},
 	{ways: "[a] (couple|few) [of] (inches|in) ,", where: exactlyNext},

@@ -319,7 +319,7 @@ func inUnitOf(a, like amount) amount {
 	if like.scale().Sign() > 0 {
 		a.val = a.val.Mul(like.scale())
 	}
-	a.unit, a.footer = like.unit, like.footer
+	a.unit, a.footer, a.per = like.unit, like.footer, like.per // what is next to it takes the unit from it in turn
 	return a
 }
 
