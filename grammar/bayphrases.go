@@ -33,7 +33,10 @@ func bayLeft(before, _ []atom) bool {
 }
 
 // stiffenerBefore: "one stiffener up the middle".
-func stiffenerBefore(before, _ []atom) bool {
+func stiffenerBefore(before, after []atom) bool {
+	if key, _ := partKey(after, 0); key == "bay" {
+		return false // "one stiffener in the middle section"
+	}
 	for k := 1; k <= 2 && k <= len(before); k++ {
 		if key, next := partKey(before, len(before)-k); key == "stiffener" && next == len(before) {
 			return true

@@ -23,6 +23,7 @@ var houseTalk = []phrasing{
 		[,] if [(you think|you feel)] [that] (that|it|this) (is|will be|would be) (enough|sufficient|plenty)
 		[,] if (that|it|this) (is|will|would) not [(be|really|at all)] [(too|any|so|very)] (hard|difficult|complicated|much|much work|bother|trouble|tricky|problem|silly|strange|late)`, where: bothHold(bothHold(behindSomething, noQuestion), phraseEndsClause)},
 	{ways: "if (it|that|this) is (not|no) [(any|too much|too big a|a|much)] (bother|trouble|problem|imposition|nuisance) [(for you|to you|at all)] [,]", where: phraseStartsClause},
+	{ways: "[,] shall we [then]", plain: "please", where: bothHold(saidBeforeOf(wordSet("let want put")), phraseEndsLine)},
 	// What they build, and what they are afraid of.
 	{ways: "[(my|our)] (i|we|PERSON and i|partner and i|PERSON and me) (am|are|have been|would like|want|are both|am both) (trying|hoping|planning|going|thinking of|looking|wanting|about|getting ready|preparing|attempting) [to] (build|building|put up|putting up|make|making|add|adding|construct) [(our own|ourselves)] [(half|low|knee|wooden|little|small|short)] wall [(on|around|for|along|by) [(front|back|side|new|old|little|small|covered|screened)] (porch|deck|patio|veranda|balcony|terrace|gazebo|pavilion|yard|garden|house)] [(ourselves|together|this (summer|spring|fall|week|month|year|weekend))] (,|.|;) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
 	{ways: `

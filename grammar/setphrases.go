@@ -44,7 +44,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 	for _, list := range [][]setPhrase{
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
 		oldHandPhrases, counterPhrases,
-		homePhrases,
+		homePhrases, householdPhrases,
 		checkedPhrases,
 		notePhrases,
 	} {

@@ -60,7 +60,7 @@ func (k *clause) buried(i int) bool {
 // atTheEnd reports whether only the last of several like things are spoken of: "the end rails", "end gap".
 func (k *clause) atTheEnd(i int) bool {
 	it := k.items[i]
-	if it.value() || it.kind != kPart || it.key() != "rail" && it.key() != "gap" {
+	if it.value() || it.kind != kPart || it.key() != "rail" && it.key() != "gap" && it.key() != "bay" {
 		return false
 	}
 	words := strings.Fields(it.before)

@@ -49,7 +49,7 @@ func withoutEchoes(acts []Act, atoms []atom) []Act {
 			continue
 		}
 		if n := len(out); n > 0 && a.Kind == TakeThat && out[n-1].Kind == Save {
-			if at := atomAt(atoms, a.At); at > 1 && atoms[at-1].text == "and" && atoms[at].text == "keep" {
+			if at := atomAt(atoms, a.At); at > 1 && (standAt(atoms, at-1, "and", "keep") || standAt(atoms, at, "and", "keep")) {
 				continue // "call this one patio and keep it"
 			}
 		}

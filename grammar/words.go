@@ -98,7 +98,7 @@ var classes = []wordClass{
 	{"METRIC", "metric millimeters millimetres mm centimeters centimetres cm"},
 	{"CUSTOMARY", "inches imperial customary"},
 	{"PASSING", `wheelchair stroller pram mower lawnmower wheelbarrow barrow cart wagon bike bicycle scooter grill couch sofa table dog dogs walker trolley furniture fridge refrigerator dolly people kids gurney truck tractor trailer
-		canoe kayak piano ladder hose goat horse pony cow stretcher snowblower smoker cooler everyone everybody somebody someone person man woman`},
+		motorcycle motorbike moped freezer mattress recliner armchair keg canoe kayak piano ladder hose goat horse pony cow stretcher snowblower smoker cooler everyone everybody somebody someone person man woman`},
 	{"TRIED", "tried tested ran did showed had considered sketched floated suggested"},
 	{"THISONE", "this it that these her mine ours"},
 	{"DESIGN", "design designs plan plans layout version sketch drawing proposal scheme setup arrangement idea"},
