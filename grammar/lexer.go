@@ -118,7 +118,7 @@ func (l *lexing) last() *token {
 
 // step reads the token at atom i and returns the atom after it.
 func (l *lexing) step(i int) int {
-	if next := l.wall(i); next > 0 {
+	if next := max(l.wall(i), l.wallNotShelf(i)); next > 0 {
 		return next
 	}
 	for _, whole := range heardWhole {
@@ -256,7 +256,7 @@ func (l *lexing) step(i int) int {
 var sameThings = wordSet("same width size length")
 
 // ensured are words that go on after "see that" where it bids somebody make sure.
-var ensured = wordSet("no none nothing nobody every all each there")
+var ensured = wordSet("no none nothing nobody every all each there the my our")
 
 // empty remembers words that are stepped over, up to the next token.
 func (l *lexing) empty(w string) {

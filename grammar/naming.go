@@ -154,3 +154,14 @@ func aNoun(before string) bool {
 	}
 	return false
 }
+
+// wallNotShelf: lumber lies "on the porch", but "on the porch wall" leads to a wall.
+func (l *lexing) wallNotShelf(i int) int {
+	if !wallLead[l.word(i)] || !vocab().articles[l.word(i+1)] || !wallNames[l.word(i+2)] || l.word(i+3) != "wall" {
+		return 0
+	}
+	if f := vocab().match(l.reader, i); len(f) == 0 || f[0].next != i+3 || f[0].entry.kind != kHave && f[0].entry.kind != kHaveTail {
+		return 0
+	}
+	return l.wall(i + 2)
+}

@@ -212,5 +212,6 @@ var relations = []entry{
 		as will do
 		as they come
 		as can be`},
+	{kind: kVague, key: "vague", ways: "(at|to|by|with) (usual|customary|normal|standard|regular|ordinary|accustomed) (distance|distances|interval|intervals|spot|spots|place|places|spacing)\nwhere they (usually|normally|always|customarily) (go|stand|sit|belong|are)"},
 	{kind: kVague, key: "vague", ways: "(hair|tad|smidge|smidgen|touch|bit|skosh|whisker|scosh|mite|notch|nudge|trifle|fraction|couple|few|some|several|handful|something|somewhat|slightly|yay|normal|usual|average|regular|standard|typical|decent|sturdy|bunch|lots|lot|plenty|many|much|enough|odd|bitty|little|ample|reasonable|sensible)"},
 }

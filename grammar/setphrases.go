@@ -47,6 +47,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 		homePhrases, householdPhrases,
 		checkedPhrases,
 		notePhrases,
+		oldShopPhrases,
 	} {
 		for _, s := range list {
 			b.add(phrasing{s.said, s.plain, nil})

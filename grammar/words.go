@@ -10,7 +10,7 @@ var classes = []wordClass{
 	{"GAP", "gap gaps gp gps space spaces daylight air slot slots room distance clearance clearances distances"},
 	{"SPACE", "gap gaps space spaces spacing daylight air room clearance distance slot"},
 	{"OPENING", `opening openings op ops opn opng opngs opg doorway doorways gateway gateways gate gates entry entries entrance entrances entryway entryways
-		walkthrough walkthroughs walkway walkways passage passages passageway passageways passthrough portal archway doorhole door doors egress`},
+		walkthrough walkthroughs walkway walkways passage passages passageway passageways passthrough portal archway doorhole door doors egress wicket wickets`},
 	{"BAY", "bay bays section sections panel panels stretch stretches segment segments"},
 	{"STIFF", `stiffener stiffeners stiff stiffs stfnr stfnrs stfr stfrs stif stiffner stiffners brace braces batten battens stay stays cleat cleats strut struts
 		vertical verticals`},
@@ -18,7 +18,7 @@ var classes = []wordClass{
 	{"UPRIGHT", "upright uprights"},
 	{"BRACKET", "bracket brackets brkt brkts bkt bkts brckt brckts hanger hangers"},
 	{"WALL", "wall walls halfwall screen fence partition barrier barriers balustrade"},
-	{"FLOOR", "floor flr fl flrs slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers"},
+	{"FLOOR", "floor flr fl flrs slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers flags flagging cobbles cobblestones setts"},
 	{"EARTH", "ground dirt soil earth grass lawn yard garden grade land lawn turf"},
 	{"HEIGHT", "height heights hgt hgts ht hts hight heigth"},
 	{"HIGH", "high tall hi"},
