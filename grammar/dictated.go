@@ -28,7 +28,7 @@ var nounsAhead = wordSet("a an the this that my our one each every no any of you
 var lessonVerbs = wordSet("says say said got gets has had found taped measured came wants wanted figured thinks class students")
 
 // namesAhead are words behind which the name of a plan begins: "save it as period three".
-var namesAhead = wordSet("put set as open name named called with compare and to save saved than against versus vs load reopen from like between fetch")
+var namesAhead = wordSet("put set as open name named called with compare and to save saved than against versus vs load reopen from like between fetch does did")
 
 // dictated sets signs where their names are told: "five rails comma what's the gap question mark", "patio dot svg".
 func dictated(in []atom) []atom {

@@ -6,7 +6,7 @@ import "strings"
 var wallNames = func() map[string]bool {
 	m := map[string]bool{}
 	for _, w := range strings.Fields(`north south east west northern southern eastern western northeast northwest southeast southwest front back rear left right side
-		upstream downstream street garden river lake water kitchen house porch deck patio bench driveway road field alley pool upper lower inner outer landing ferry shore garage shed barn cabin bunkhouse veranda sunroom uphill downhill shop school classroom church chapel office stable store cottage other second first third`) {
+		upstream downstream street garden river lake water kitchen house porch deck patio bench driveway road field alley pool upper lower inner outer landing ferry shore garage shed barn cabin bunkhouse veranda sunroom uphill downhill shop school classroom church chapel office stable store cottage hallway corridor lobby courtyard playground other second first third`) {
 		m[w] = true
 	}
 	return m
