@@ -38,6 +38,7 @@ var unmarked = map[string]string{
 	"idk": "i do not know", "imo": "i think", "tbh": "honestly", "iirc": "i think", "lol": "anyhow", "lmao": "anyhow", "haha": "anyhow", "hahaha": "anyhow", "omg": "anyhow", "fyi": "anyhow", "asap": "anyhow", "ikr": "anyhow", "plz": "please", "pleez": "please", "ppl": "people", "abt": "about", "bout": "about", "prob": "probably", "probs": "probably", "def": "definitely", "evry": "every", "evrything": "everything", "sth": "something", "smth": "something", "gd": "good",
 	"poss": "possible", "typ": "throughout", "nte": "max", "lgth": "length", "lgths": "lengths", "ctr": "center", "ctrs": "centers", "cntr": "center", "cntrs": "centers", "addl": "additional", "add'l": "additional", "addtl": "additional",
 	"shouldn't've": "should not have", "wouldn't've": "would not have", "couldn't've": "could not have", "hadn't've": "had not have", "should've": "should have", "oughtn't": "ought not",
+	"naw": "no", "nuh": "no", "layin": "laying", "sittin": "sitting", "standin": "standing", "leanin": "leaning", "puttin": "putting", "gettin": "getting", "diggin": "digging", "lookin": "looking",
 	"t'other": "the other", "tother": "the other", "c'mon": "come on", "d'you": "do you", "mustn't": "must not", "needn't": "need not",
 }
 
