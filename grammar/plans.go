@@ -40,7 +40,7 @@ var planWays = sync.OnceValue(func() []planWay {
 		way("open", "saved called named stored filed kept labeled labelled titled stashed", `(?:`+fetch+`|`+show+`)(?: me| us)?(?: up| back| out)? (?:the|that|my|our) (?:saved )?`+noun+` `+as+` `+name+again, false),
 		way("open", kindWords, fetch+` (?:the|that|my|our) (?:saved )?`+name+` `+kinds+again, false),
 		way("open", kindWords, `(?:bring|get|pull|call|have|fetch)(?: me| us)? (?:the|that|my|our) `+name+` `+kinds+` (?:back|up|back up|back out)`+again, false),
-		way("open", "bring get pull call", `(?:bring|get|pull|call) `+mine+name+` (?:back up|back|up again|up)`+again, true),
+		way("open", "bring get pull call", `(?:bring|get|pull|call)(?: me| us)? `+mine+name+` (?:back up|back out|back|up again|up)`+again, true),
 		way("open", "again", `(?:`+fetch+`|`+show+`)(?: me| us)? `+mine+`(?:saved )?`+name+`(?: `+kinds+`)? again`, true),
 		way("same as", "numbers measurements dimensions setup figures settings sizes values", `(?:use|copy|take|reuse|apply|borrow|repeat|carry over|bring over)(?: all)? (?:the )?((?:[a-z]+ )?wall|[a-z]+) 's(?: same)?`+same, false),
 	}
