@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -274,8 +275,16 @@ func (l *lexing) comesAndGoes(i int) int {
 	if l.word(i) == "in" && l.word(i+1) == "stock" && j == i+2 {
 		return i // "12s and 16s in stock" tells all there are
 	}
+	if e == backAgain && l.text(i, j) != "" && !strings.Contains(l.text(i, j), "back") && strings.Contains(l.text(i, j), "in stock") && l.onlyThose() {
+		return i // "just the eights and tens are in stock today"
+	}
 	l.add(e.kind, i, j).found = []found{{entry: e}}
 	return j
+}
+
+// onlyThose reports whether an "only" was said.
+func (l *lexing) onlyThose() bool {
+	return slices.ContainsFunc(l.tokens, func(t token) bool { return t.kind == kOnly })
 }
 
 // soldNoLonger reports whether lengths are said to be there, and a "no longer" stands behind them: "they have eights and tens, no

@@ -13,6 +13,7 @@ var yardTurns = []phrasing{
 	{"[and] (there no other|there not another|there is no other|there are no other|nothing else in) (length|lengths|size|choice|option|ones|one|sizes)", "", yardAsideEnds},
 	{"they [will] [only] (sell|let) (me|us) [have]", "they sell", lengthsAhead},
 	{"in either", "in", yardFigureAhead},
+	{"(her|his|their|my|our) (limit|max|ceiling|top|cap|maximum) (is|'s)", "the budget is", yardMoneyAhead},
 	{"(in|on|off|from) (bin|bins|shelf|shelves|aisle|cart)", "", yardBoth(soldBehindFooters, yardClauseEnds)},
 	{"PERSON (SAYS|said|mentioned) [ME] [that] (he|she|they) [(really|just|also)] (wants|want|wanted|prefers|prefer|wishes|would like|would love|would prefer|would rather have)", "he wants", wishPassedOn},
 	{"PERSON (SAYS|said|mentioned) [ME] [that] [(his|her|their|my|our|the)] PERSON [(really|just|also)] (wants|wanted|prefers|would like|would love|would prefer|would rather have)", "he wants", wishPassedOn},
