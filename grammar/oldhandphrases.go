@@ -245,7 +245,7 @@ var oldHandPhrases = []setPhrase{
 	{"is|are|'s|looks|came|comes ?out ?a ?bit|little|lot|hair|way ?of taller|higher|lower|shorter|wider|narrower|bigger|smaller|longer|tighter|looser than i|we|he|they ?had|have ?ever wanted|liked|asked ?for ?it|they ?is|was|would|to ?be ?, ?and ?so that|it|they|she is|are|'s|measures|comes|came ?out ?in ?to ?at #", "is not $1"},
 	{"^ ?just ?go ?and figure|work|run|do|make|build it|this|her|them|everything ?out|up ?the ?same like|as|way|how ?we ?i ?did ?it before|usual|always|yesterday $", "do it like we did on that other job"},
 	{"END|ends ?POST is|are|stay|'s ?be ?going ?to ?be @ , ?and ?the everything|all|rest|others ?else|others|rest|posts ?is|are|will|gets|get ?be @", "end posts are $1 , added posts are $2"},
-	{"i|we am|are|got|have|get ?got ?me ?looking|reading|getting|seeing|showing ?at # inside|between|within ?of ?the ?two ?END POST", "span is $1"},
+	{"i|we am|are|got|have|get ?got ?me ?looking|reading|getting|seeing|showing ?at # inside ?of ?the ?two ?END POST ?faces", "span is $1"},
 	{"put|set|lay|run|slap|throw|add|nail|screw a|an|me @ cap ?board ?on|over|along|across ?top ?of ?it|top|WALL|this", "cap is $1"},
 	{"^ how many am|do|are|will i|we ?be ?going ?have ?got ?to cutting|cut|making ?up ?all ?in ?all ?total $", "how many boards"},
 	{"is|be it|this|that|she|WALL ?going ?to ?be safe|strong|stout|sturdy|solid ?enough to lean|sit|climb|stand|push ?up ?on|against ?it|on $", "is it safe"},

@@ -32,6 +32,9 @@ func behindVerb(w []atom) ([]atom, bool) {
 		again = false
 		for i := 1; i < len(what); i++ {
 			if f := takingVocab().particles.match(reader{what}, i); len(f) > 0 && f[0].next == len(what) {
+				if split && what[i].text == "back" && !takesBack[w[n-1].text] && (i+1 == len(what) || !offList[what[i+1].text]) {
+					return nil, false // "put the gap back"
+				}
 				what, again, cut = what[:i], true, cut || what[i].text != "again"
 				break
 			}
@@ -48,6 +51,12 @@ func behindVerb(w []atom) ([]atom, bool) {
 
 // apartVerbs take something back only with a particle.
 var apartVerbs = wordSet("throw take cross toss wipe rub chuck knock pull strip leave keep set put get have let clear move lay turn sweep cut blot edit write score")
+
+// takesBack are those with which "back" takes something away, and offList what it does with every one.
+var (
+	takesBack = wordSet("take pull")
+	offList   = wordSet("off from out")
+)
 
 var limitNoun = wordSet("limit limits maximum max minimum min cap restriction condition ceiling bound")
 
