@@ -24,6 +24,8 @@ var houseTalk = []phrasing{
 		[,] if (that|it|this) (is|will|would) not [(be|really|at all)] [(too|any|so|very)] (hard|difficult|complicated|much|much work|bother|trouble|tricky|problem|silly|strange|late)`, where: bothHold(bothHold(behindSomething, noQuestion), phraseEndsClause)},
 	{ways: "if (it|that|this) is (not|no) [(any|too much|too big a|a|much)] (bother|trouble|problem|imposition|nuisance) [(for you|to you|at all)] [,]", where: phraseStartsClause},
 	{ways: "[,] shall we [then]", plain: "please", where: bothHold(saidBeforeOf(wordSet("let want put")), phraseEndsLine)},
+	{ways: "between (them|each|each of them|any two|any two of them|each one)", plain: "apart", where: bothHold(amountBefore, lastNamed("stiffener"))},
+	{ways: "between (them|each of them|any two of them)", plain: "apart", where: bothHold(amountBefore, lastNamed("post", "added post"))},
 	// What they build, and what they are afraid of.
 	{ways: "[(my|our)] (i|we|PERSON and i|partner and i|PERSON and me) (am|are|have been|would like|want|are both|am both) (trying|hoping|planning|going|thinking of|looking|wanting|about|getting ready|preparing|attempting) [to] (build|building|put up|putting up|make|making|add|adding|construct) [(our own|ourselves)] [(half|low|knee|wooden|little|small|short)] wall [(on|around|for|along|by) [(front|back|side|new|old|little|small|covered|screened)] (porch|deck|patio|veranda|balcony|terrace|gazebo|pavilion|yard|garden|house)] [(ourselves|together|this (summer|spring|fall|week|month|year|weekend))] (,|.|;) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
 	{ways: `
@@ -48,6 +50,22 @@ var houseTalk = []phrasing{
 	{ways: "(could|can|may|might) (i|we) (please|kindly) have", plain: "i want", where: openingNext},
 	{ways: "[(my|our)] (i|we|PERSON|partner) (would|will) be [(all|both|really|certainly)] [(much|lot|so much|far|so|very|absolutely|quite)] (happier|delighted|thrilled|overjoyed|pleased|over the moon|happy|glad) if", plain: "it would be nice if", where: noQuestion},
 	{ways: "(wide|big|large|roomy|broad) enough (for|to fit|to let|to get) [(my|our)] [(big|old|double|large|little|father's|electric)] (PASSING|wheelchair|stroller|mower|grill|wheelbarrow|bike) [(to (get|go|pass|come)|in)] [through] , (so|which means|that means|meaning|that is|i think|i guess)", plain: "", where: leastNext},
+}
+
+// lastNamed is the place where the last part that was named before is one of some: "two stiffeners per bay, 20 inches between them".
+func lastNamed(keys ...string) func(before, after []atom) bool {
+	return func(before, _ []atom) bool {
+		for i := len(before) - 1; i >= 0; i-- {
+			key, _ := partKey(before, i)
+			if before[i].text == "posts" {
+				key = "post" // which may be a question by itself
+			}
+			if key != "" && key != "bay" {
+				return slices.Contains(keys, key)
+			}
+		}
+		return false
+	}
 }
 
 // clauseBesideOthers: it is a whole clause, and something else is said before or behind it.
