@@ -76,7 +76,7 @@ func asIfTyped(whole []atom, c Context, r Reading) Reading {
 
 // readTurned reads words that were set right with their turns of phrase set plain, where they hold one.
 func readTurned(fixed []atom, c Context) (Reading, bool) {
-	turned := turnedPlain(fixed)
+	turned := phrasedPlain(fixed)
 	if len(turned) == len(fixed) && textOf(turned) == textOf(fixed) {
 		return Reading{}, false
 	}

@@ -8,6 +8,7 @@ const (
 	opWord
 	opAny    // any one word
 	opFigure // a length, or a bare number
+	opNumber // a number of one word
 	opSize   // a lumber size
 	opPrice
 	opSome  // a few words without a figure
@@ -22,7 +23,7 @@ const (
 	opClose
 )
 
-var opsWritten = map[string]op{"#": opFigure, "@": opSize, "£": opPrice, "_": opAny, "*": opSome, "..": opRest, "^": opBegin, "$": opEnd, "^^": opLineBegin, "$$": opLineEnd}
+var opsWritten = map[string]op{"#": opFigure, "##": opNumber, "@": opSize, "£": opPrice, "_": opAny, "*": opSome, "..": opRest, "^": opBegin, "$": opEnd, "^^": opLineBegin, "$$": opLineEnd}
 
 // step is a state of a pattern.
 type step struct {
@@ -32,14 +33,14 @@ type step struct {
 	next, or *step
 }
 
-// starts gathers the words that a pattern may begin with, "#" for a figure.
+// starts gathers the words that a pattern may begin with, "#" for a figure and "_" for any word.
 func (s *step) starts(all map[string]bool) {
 	switch s.op {
 	case opWord:
 		for w := range s.words {
 			all[w] = true
 		}
-	case opFigure, opSize, opPrice:
+	case opFigure, opNumber, opSize, opPrice:
 		all["#"] = true
 	case opFork:
 		s.next.starts(all)
@@ -47,7 +48,7 @@ func (s *step) starts(all map[string]bool) {
 	case opBegin, opLineBegin, opOpen:
 		s.next.starts(all)
 	default:
-		panic("grammar: a phrase must begin with a word or a figure")
+		all["_"] = true
 	}
 }
 
@@ -64,6 +65,9 @@ func (b *phrasebook) setIn(atoms []atom) []atom {
 		found := m.setAt(b.at[a.text], i)
 		if !found && mayBeginFigure(a) {
 			found = m.setAt(b.figures, i)
+		}
+		if !found && clauseBeginsAt(m.atoms, i) {
+			found = m.setAt(b.any, i)
 		}
 		if found && i < len(m.atoms) {
 			i-- // what stands there now may begin another
@@ -121,7 +125,7 @@ func (m *phraseMatch) from(s *step, i int) (int, bool) {
 		case opDone:
 			return i, true
 		case opBegin:
-			if i > 0 && !breaksClause(m.atoms, i-1) && !joints[m.atoms[i-1].text] {
+			if !clauseBeginsAt(m.atoms, i) {
 				return i, false
 			}
 		case opLineBegin:
@@ -187,6 +191,9 @@ func (m *phraseMatch) oneAt(s *step, i int) (int, bool) {
 		return i + 1, m.atoms[i].kind == aWord
 	case s.op == opPrice:
 		return m.priceAt(i)
+	case s.op == opNumber:
+		a := m.atoms[i]
+		return i + 1, a.kind == aDigits || a.kind == aVulgar || a.text != "half" && spelledNumber(a.text)
 	}
 	return m.figureAt(i, s.op)
 }
@@ -255,6 +262,11 @@ func (m *phraseMatch) priceAt(i int) (int, bool) {
 	return i + 1, m.atoms[i].kind == aDigits && len(t) > 3 && t[len(t)-3] == '.'
 }
 
+// clauseBeginsAt reports whether a clause begins at i.
+func clauseBeginsAt(atoms []atom, i int) bool {
+	return i == 0 || breaksClause(atoms, i-1) || joints[atoms[i-1].text]
+}
+
 // endsSentence reports whether a sentence ends with the sign at i.
 func endsSentence(atoms []atom, i int) bool {
 	switch atoms[i].text {
@@ -299,4 +311,12 @@ func (m *phraseMatch) unitBefore() []atom {
 		return nil
 	}
 	return []atom{one}
+}
+
+func kindOfPlain(w string) atomKind {
+	switch w {
+	case ",", ":", "?", ".":
+		return aSign
+	}
+	return aWord
 }

@@ -29,7 +29,6 @@ var setPlain = []func([]atom) []atom{
 	nowInstead,
 	sumSaid,
 	admits,
-	turnedPlain,
 	notedPlainly,
 	phrasedPlain,
 	toBuy,

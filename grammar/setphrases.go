@@ -9,17 +9,20 @@ import (
 // A set phrase is a pattern of words that is set to a plainer one before a line is read. Its words, parted by spaces, are
 //
 //	word|word      one of these; a CLASS stands for all of its words
-//	(a b|c)        one of these, each of any number of words; [a b|c] or nothing
+//	a|(b c)|d      one of these, each of any number of words; between brackets "|" parts sequences: (a|b c|d e)
+//	[a|b c]        one of these, or nothing
 //	?word ?(a b)   this, or nothing
 //	#              a figure with its unit; $1, $2, … in the plain phrase
+//	##             a number of one word, counted with the figures
 //	@              a lumber size, counted with the figures
-//	£              a price: a figure of dollars and cents, counted with the figures
+//	£              a price in dollars and cents, counted with the figures
 //	!word !(a b)   this, kept for the plain phrase as a figure is
 //	_              any one word
 //	*              up to nine words without a figure or a word that turns a sentence
 //	..             anything up to the end of the sentence, as little of it as will do
 //	^ and $        the beginning and the end of a clause
 //	^^ and $$      the beginning and the end of the line, with the stop there
+//	\$             the sign itself
 //
 // An article may stand before any of its words. Where it matters what else is said before and after it, a place looks there.
 type setPhrase struct{ said, plain string }
@@ -36,11 +39,17 @@ type pattern struct {
 type phrasebook struct {
 	at      map[string][]*pattern
 	figures []*pattern // those that begin with a figure
+	any     []*pattern // those that begin a clause with any word
 }
 
 // setPhrases are the phrases that set a line plain.
 var setPhrases = sync.OnceValue(func() *phrasebook {
 	b := &phrasebook{at: map[string][]*pattern{}}
+	for _, list := range [][]phrasing{wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns} {
+		for _, s := range list {
+			b.add(s)
+		}
+	}
 	for _, list := range [][]setPhrase{
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
 		oldHandPhrases, counterPhrases,
@@ -75,11 +84,17 @@ func (b *phrasebook) add(s phrasing) {
 	starts := map[string]bool{}
 	p.first.starts(starts)
 	for w := range starts {
-		if w == "#" {
+		switch w {
+		case "#":
 			b.figures = append(b.figures, p)
-			continue
+		case "_":
+			if p.first.op != opBegin && p.first.op != opLineBegin {
+				panic("grammar: a phrase must begin with a word, a figure, or a clause: " + s.ways)
+			}
+			b.any = append(b.any, p)
+		default:
+			b.at[w] = append(b.at[w], p)
 		}
-		b.at[w] = append(b.at[w], p)
 	}
 }
 
@@ -111,49 +126,74 @@ func (r *patternReader) sequence(depth int) (out []phrasePart) {
 	}
 }
 
+// part reads one place of a pattern. Outside of choices, what stands there may be parted by "|" alone.
 func (r *patternReader) part(depth int) (p phrasePart) {
 	p.optional = r.mark('?')
 	if r.mark('!') {
 		r.kept++
 		p.keep = r.kept
 	}
-	if c := r.in[r.i]; c == '(' || c == '[' {
-		p.optional = p.optional || c == '['
-		p.op = opChoice
-		for {
+	for {
+		if c := r.in[r.i]; c == '(' || c == '[' {
+			p.optional = p.optional || c == '['
+			p.choices = append(p.choices, r.choices(depth)...)
+		} else {
+			p.choices = append(p.choices, []phrasePart{r.one()})
+		}
+		if depth > 0 || r.i == len(r.in) || r.in[r.i] != '|' {
+			break
+		}
+		r.i++
+	}
+	p.op = opChoice
+	return p.flat()
+}
+
+// choices reads the choices between two brackets.
+func (r *patternReader) choices(depth int) (out [][]phrasePart) {
+	for {
+		r.i++
+		out = append(out, r.sequence(depth+1))
+		if r.i == len(r.in) {
+			panic("grammar: a phrase is not closed: " + r.in)
+		}
+		if r.in[r.i] != '|' {
 			r.i++
-			p.choices = append(p.choices, r.sequence(depth+1))
-			if r.i == len(r.in) {
-				panic("grammar: a phrase is not closed: " + r.in)
-			}
-			if r.in[r.i] != '|' {
-				r.i++
-				return p.flat()
-			}
+			return out
 		}
 	}
+}
+
+// one reads a word, a class of words, or what stands for a figure or a place.
+func (r *patternReader) one() phrasePart {
 	from := r.i
-	for r.i < len(r.in) && r.in[r.i] != ' ' && (depth == 0 || strings.IndexByte("()[]|", r.in[r.i]) < 0) {
+	for r.i < len(r.in) && r.in[r.i] != ' ' && strings.IndexByte("()[]|", r.in[r.i]) < 0 {
 		r.i++
 	}
 	w := r.in[from:r.i]
+	if w == "" {
+		panic("grammar: a word is missing: " + r.in)
+	}
 	if o, ok := opsWritten[w]; ok {
-		if p.op = o; o == opFigure || o == opSize || o == opPrice {
+		p := phrasePart{op: o}
+		if o == opFigure || o == opNumber || o == opSize || o == opPrice {
 			r.kept++
 			p.keep = r.kept
 		}
 		return p
 	}
-	p.op, p.words = opWord, map[string]bool{}
-	for _, one := range strings.Split(w, "|") {
-		if list, ok := wordsOfClass()[one]; ok {
-			for _, v := range list {
-				p.words[v] = true
-			}
-			continue
-		}
-		p.words[one] = true
+	if piece, ok := phrasePieces[w]; ok {
+		inner := patternReader{in: piece}
+		return phrasePart{op: opChoice, choices: [][]phrasePart{inner.sequence(0)}}
 	}
+	p := phrasePart{op: opWord, words: map[string]bool{}}
+	if list, ok := wordsOfClass()[w]; ok {
+		for _, v := range list {
+			p.words[v] = true
+		}
+		return p
+	}
+	p.words[strings.TrimPrefix(w, `\`)] = true
 	return p
 }
 
@@ -166,8 +206,15 @@ func (r *patternReader) mark(c byte) bool {
 	return true
 }
 
-// flat is a choice of single words as one set of words.
+// flat is a choice of single words as one set of words, and a choice of one thing as that.
 func (p phrasePart) flat() phrasePart {
+	if len(p.choices) == 1 && len(p.choices[0]) == 1 {
+		if one := p.choices[0][0]; p.keep == 0 || one.keep == 0 {
+			one.optional = one.optional || p.optional
+			one.keep += p.keep
+			return one
+		}
+	}
 	words := map[string]bool{}
 	for _, c := range p.choices {
 		if len(c) != 1 || c[0].op != opWord || c[0].optional || c[0].keep > 0 {
