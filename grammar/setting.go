@@ -238,6 +238,11 @@ func (k *clause) vagueBoards(i int) bool {
 			return true
 		}
 	}
+	for _, w := range []string{"yard", "store", "shop", "clerk", "merchant", "supplier", "lumber"} {
+		if strings.Contains(k.s.head.text, w) && strings.HasPrefix(k.items[k.things[0]].text, "board") && len(k.s.groups) == 1 && len(k.values) == 1 && exact.Int(9).Less(it.lim.lo.val) {
+			return true // who sells boards speaks of those that are bought: "the guy at the yard says I'll need twelve boards"
+		}
+	}
 	return false
 }
 
