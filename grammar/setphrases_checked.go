@@ -124,4 +124,5 @@ var checkedPhrases = []setPhrase{
 	{"could|can|would|might he|she|they|we|i|PERSON ?then save|spare|avoid|skip|lose|eliminate ?one|another|that|any post|posts by|with|if ?he|they|we using|going|making|having|went|used|made ?to ?with", "what if"},
 	{"could|can|would|might he|she|they|we|i|PERSON ?then save|spare|avoid|skip|lose|eliminate ?one|another|that|any post|posts with #", "what if $1"},
 	{"^ that|it|this was right|fine|good|ok|okay|correct after all , ?so ?please", ""},
+	{"bottom|lowest|lowermost RAIL is|sits|starts|begins ?up ?at # ?up ?off ?the ?FLOOR , ?and its top ?edge ?is|comes ?at|to #", "bottom gap $1 , rail one top $2"},
 }
