@@ -174,7 +174,7 @@ var oldHandPhrases = []setPhrase{
 	{"# is|'s how HIGH i|we|he|she|they ?have|had|want|wanted|would|figured|pictured|see|saw|like|need|am|was ?like|thinking|figuring|picturing|got ?to ?have ?see ?it|her|this ?the|wall ?wall ?for ?be ?in ?mind ?, ?the ?WALL ?i ?mean ?that ?is ?am ?talking $", "wall height $1"},
 	{"!around|about|roughly|near|approximately # is|'s how WIDE i|we|he|she|they ?have|had|want|wanted|would|figured|pictured|see|saw|like|need ?like ?to ?have ?see ?the|that|my OPENING ?to ?be", "opening about $2"},
 	{"# is|'s how WIDE i|we|he|she|they ?have|had|want|wanted|would|figured|pictured|see|saw|like|need ?like ?to ?have ?see ?the|that|my OPENING ?to ?be", "opening $1"},
-	{"work|works|come|comes|end|ends|turn|turns|figure|figures|pan|pans out|up to|at|as|being !and|, !how|what|where", "come out $1 $2"},
+	{"!GAP|OPENING|BAY|WALL|span|total ?going ?to work|works|come|comes|end|ends|turn|turns|figure|figures|pan|pans out|up to|at|as|being !and|, !how|what|where", "$1 come out $2 $3"},
 	{"?what with|at|given|considering|seeing|because ?of ?as ?how the|what price|prices|cost|costs ?of ?lumber|wood|everything|things ?is|are|being ?what|as ?they|it ?is|are ?high ?these|nowadays ?days ?,", ""},
 	{"^ what with price|prices|cost|costs|lumber|wood|inflation|everything|things ?of ?lumber|wood|everything|things ?is|are|being|going|gone|up|getting|the|so ?so|what|up|way ?high|dear|they|it ?is|are|do ?these|nowadays ?days ?,", ""},
 	{"am|are|is setting|running|costing|knocking me|us back", "cost"},
@@ -210,6 +210,7 @@ var oldHandPhrases = []setPhrase{
 	{"these|those|my|our|the boards|rails is|are ?what ?they sold|marked|stamped|called|tagged|billed|labeled|listed|graded|call ?as|for @", "rails are $1"},
 	{"!nothing|none|never|not|no over|past|beyond|above|longer|wider|bigger|more ?than # between ?any ?two ?of ?my posts", "no bay more than $2"},
 	{"opened|cranked|bumped|spread|widened|stretched|pushed|moved ?the !GAP|BAY|OPENING|WALL up|out to #", "changed $1 to $2"},
+	{"draw it|this|her ?all ?up|out ?for ?me and|, ?then call it a day|night|quits|good|done", "draw it"},
 	{"draw it|this|her ?all ?up|out ?for ?me and|, ?then call|name|label it|this|that ?one", "draw it to"},
 	{"?go|figure|make|call|put|set|run|build|have|want her|it|this ?up at # ?high|tall , that|this|which ?is ?what|will|would ?be ?to ?the ?very top|edge ?edge ?of ?the top RAIL ?i ?mean $", "wall height $1"},
 	{"^ ?go ?and ?just run|stack|lay|hang|string|slap ?me ?up # RAIL ?up|high|tall ?up|high $", "$1 rails"},
@@ -266,4 +267,5 @@ var oldHandPhrases = []setPhrase{
 	{"^ ?so where|how did|do you ?ever get|come|pull|dig ?up ?with ?at that|those|it|this ?number|figure|one ?from|up|out $", "how did you get that"},
 	{"guard|guardrail thing|deal|business|stuff|issue|matter", "guard rule"},
 	{"^ ?i|we ?already know ?all about ?the guard rule ?, ?so ?and leave|drop|skip|forget|ignore ?it ?be ?alone ?about ?it $", "i know about the guard rule"},
+	{"^ ?so how does|do|will|would that|it|this|everything ?all work|come|pan|shake out ?, and|, !how|what|where", "what do you get , and $1"},
 }

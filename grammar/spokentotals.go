@@ -18,6 +18,9 @@ func spokenTotals(atoms []atom) []atom {
 		}
 		rest, third := spokenUpTo99(atoms, next)
 		cents, end := spokenUpTo99(atoms, third)
+		if hundreds >= 8 && rest <= 24 && cents <= 24 {
+			continue // "ten, twelve, sixteen" may be lengths of lumber
+		}
 		if rest < 10 || cents < 10 || end < len(atoms) && (spelledNumber(atoms[end].text) || atoms[end].kind == aDigits || !endsPart(atoms, end) && !afterTotal[atoms[end].text]) {
 			continue
 		}
