@@ -65,6 +65,9 @@ var airs = sync.OnceValue(func() (a struct{ front, back, about, undone, might *r
 // barred is what may not be: "we may not exceed 30 inches".
 var barred = regexp.MustCompile(`^(?:[a-z]+ )*(?:i|we) may not (?:ever |at any point |anywhere )?(?:exceed|go|space|place|fall|drop|come|get|run|set|be|leave|pass|cross|spend)\b`)
 
+// wondersAbout are words by which somebody asks after a value: it is tried.
+var wondersAbout = regexp.MustCompile(`\b(?:wondering|asking|curious|inquiring|wonders) (?:me |us )?about (?:a |an )?(?:[0-9]|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)`)
+
 // alters are the acts that change what stands or what is kept.
 var alters = map[ActKind]bool{State: true, Forget: true, ForgetAllBut: true, Undo: true, Redo: true, StartOver: true, Save: true, Open: true, Take: true, SetAside: true}
 
@@ -107,6 +110,10 @@ func airing(r Reading, atoms []atom) Reading {
 		}
 		if m := airs().might.FindString(said); m != "" && !(strings.HasSuffix(m, " not") && barred.MatchString(said)) && !settled[lastWord(m)] && !settled[lastWord(strings.TrimSuffix(m, " with"))] && !strings.HasSuffix(m, " do with") && !strings.HasSuffix(m, " could use") {
 			r.Acts[i].Kind = WhatIf // "I could add an eighth to the gap"
+			continue
+		}
+		if wondersAbout.MatchString(said) {
+			r.Acts[i].Kind = WhatIf // "somebody in back is asking about five rails"
 			continue
 		}
 		if about || airs().front.MatchString(said) || airs().back.MatchString(said) {

@@ -76,7 +76,7 @@ var counterPhrases = []setPhrase{
 	{"^ ?please forget|drop|undo|scratch|delete|scrap|erase|remove|clear * , ?no ?wait ?actually|hmm ?no ?wait ?, keep|leave|retain it|that ?in ?there ?alone ?as ?is ?it $", "keep that or forget that"},
 	{"^ ?please start over|again|fresh , ?no ?wait|actually|sorry|no|hmm ?no ?wait ?, ?just undo ?just ?that|it", "undo"},
 	{", no !left|right|middle|center|centre $", ", no , $1"},
-	{"^ ?this|that ?PERSON ?i|we is|am|are|was|were|'s ?still ?also ?just ?kind ?of wondering|curious|asking about|over #", "what about $1"},
+	{"^ ?this|that|the|my|our|a ?PERSON ?i|we is|am|are|was|were|'s ?still ?also ?just ?kind ?of wondering|curious|asking about|over #", "what about $1"},
 	{"^ ?i ?we ?would|will rather|take|prefer|have|want # RAIL over|than|instead|versus ?of # $", "$1 rails"},
 	{"at !least|most # ?, uh|er|um|erm|hmm|eh ?, # $", "at $1 $2 , no , $3"},
 	{"^ save|keep it|this|that ?plan ?, ?no|wait|actually ?, do not ?save|keep ?it $", "keep that or forget that"},
@@ -93,4 +93,8 @@ var counterPhrases = []setPhrase{
 	{"sale|shelf|sticker|tag|asking|regular|going|retail price|prices", "price"},
 	{"how much more|extra|less|cheaper|dearer would|will # RAIL ?then ?end ?up be|cost|run|set|come ?ME ?out ?back ?to|at $", "what if $1 rails , what does it cost"},
 	{"^ do|does|will|would he|she|they|PERSON need|want|require ?any !stiffeners|stiffener|post|posts|brackets $", "do i need $1"},
+	{"# , never|nevermind ?mind ?, # $", "$1 , no , $2"},
+	{"RAIL ?are @ , ?oh ?no wait|no|sorry|oops ?, that|those is|are|was|were ?for post|posts $", "post size $1"},
+	{"^ can|could|must|may not go|spend over|above|past #", "i can not go over $1"},
+	{"figure|plan|allow|reckon ?on|for # board|boards|plank|planks extra", "$1 spare boards"},
 }
