@@ -95,6 +95,6 @@ var counterPhrases = []setPhrase{
 	{"^ do|does|will|would he|she|they|PERSON need|want|require ?any !stiffeners|stiffener|post|posts|brackets $", "do i need $1"},
 	{"# , never|nevermind ?mind ?, # $", "$1 , no , $2"},
 	{"RAIL ?are @ , ?oh ?no wait|no|sorry|oops ?, that|those is|are|was|were ?for post|posts $", "post size $1"},
-	{"^ can|could|must|may not go|spend over|above|past #", "i can not go over $1"},
+	{"^ can|could|must|may not go over|above|past #", "i can not go over $1"},
 	{"figure|plan|allow|reckon ?on|for # board|boards|plank|planks extra", "$1 spare boards"},
 }
