@@ -9,8 +9,10 @@ import (
 // English word that cannot be a misspelling of one that has, and it neither denies, doubts, claims, compares, counts nor changes
 // anything (heavyWords). It is asked only where the line as a whole could not be read, and what is left must be read without a guess.
 
-// longestBeyond is the most words that are left out at one edge.
-const longestBeyond = 7
+const (
+	longestBeyond = 7  // the most words that are left out at one edge
+	mostBeyond    = 12 // the most ways to leave some out that are tried
+)
 
 // beyond knows of each atom of a line whether it is light, and whether no table knows it.
 type beyond struct {
@@ -173,12 +175,15 @@ func readBeyond(atoms []atom, c Context) (Reading, bool) {
 		}
 		return k
 	}
-	front, back := most(1, 0), most(-1, n-1)
+	front, back, tries := most(1, 0), most(-1, n-1), 0
 	for out := 1; out <= front+back; out++ {
 		for p := max(0, out-back); p <= min(out, front); p++ {
 			s := out - p
 			if p+s >= n-1 || !b.mayCut(p, s) {
 				continue
+			}
+			if tries++; tries > mostBeyond {
+				return Reading{}, false
 			}
 			r := readAtoms(atoms[p:n-s], c)
 			if r.Ask == nil && b.mayLeave(p, s, r) {
