@@ -233,6 +233,9 @@ func (b beyond) mayLeave(p, s int, r Reading) bool {
 			if s > 0 && !parted && localTells[b.atoms[n-s].text] {
 				return false // "gap 2 at the stairwell"
 			}
+			if s > 0 && parted && !b.opensClause(n-s) {
+				return false // "gap 2, bare"
+			}
 		case Check:
 		case Ask, Why, WhyNot, Teach:
 			if !parted && (s == 0 || !trailing[b.atoms[n-s].text]) {
@@ -249,6 +252,18 @@ func (b beyond) mayLeave(p, s int, r Reading) bool {
 
 // trailing are words that lead to what only adds to a clause.
 var trailing = wordSet("at in on for during before after to so where as that who which since because with")
+
+// opensClause reports whether a clause with a subject, a reason or what only adds begins at an atom, past signs.
+func (b beyond) opensClause(i int) bool {
+	for i < len(b.atoms) && b.atoms[i].kind == aSign {
+		i++
+	}
+	if i >= len(b.atoms) {
+		return false
+	}
+	w := b.atoms[i].text
+	return subjectAt(b.atoms, i) || causes[w] || joints[w] || trailing[w]
+}
 
 // localTells are words that may tell of which place alone something is said.
 var localTells = wordSet("at in on with that where who which as")

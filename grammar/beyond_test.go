@@ -32,6 +32,8 @@ func TestBeyond(t *testing.T) {
 		"untrue, the wall is 48 high",
 		"six rails would be folly",
 		"gap 2 at the stairwell",
+		"make the gap two and a half, bare",
+		"gap two and a half, full",
 		"six rails unless she faints",
 	} {
 		if got := Normal(Read(line, Context{}).Acts); got != "" {

@@ -13,7 +13,7 @@ var oldShopPhrases = []setPhrase{
 	{"^ see to it ?always|then that", ""},
 	{"^ see|mind|ensure ?to ?it ?you that !OPENING|GAP|BAY|WALL|POST !is|are|stays|does|never|be|has|must|should", "the $1 $2"},
 	{", ?and ?so i|we ?will|can ?do ?not work|measure|mark|read|see ?to ?any no|any finer|closer ?than ?that|this|it $", ""},
-	{", ?for|as|because it|that|she|he stands|sits|looks|feels|is|rides|reads ?now ?far|much|a ?bit|shade|touch|trifle|little ?too proud|high|low|squat|lofty|mean|stingy|tall|short|wide|narrow|tight ?for|to ?my|our ?taste|eye|liking ?me|us $", ""},
+	{", for|as|because it|that|she|he stands|sits|looks|feels|is|rides|reads ?now ?far|much|a ?bit|shade|touch|trifle|little ?too proud|high|low|squat|lofty|mean|stingy|tall|short|wide|narrow|tight ?for|to ?my|our ?taste|eye|liking ?me|us $", ""},
 	{", ?just for|so|to ?as ?that ?it|they|them ?will|can ?gives|give|allow|have|go|slide|drop|slip|gets|make ?for ?in ?a easy|easier|easily|sweet|sweetly|gentle|comfortable|comfortably|smooth|smoothly ?entry|fit|going|start|slide|entrance ?in $", ""},
 	{"^ laid|held|offered my|our|a|the rod|rule|tape|stick|lath|staff ?measure to|on|against|up|along|across|over|upon ?against ?to it|this|that|them|there|both :|,|and", "i measured ,"},
 	{"i|we|PERSON ?have ?just laid|put|held|offered|set|took my|our|a|his|her rod|rule|tape|stick|lath|staff ?measure to|on|against|up|along|across|over|upon ?against ?to it|this|that|them|there|both :|,|and", "i measured ,"},
