@@ -1,10 +1,6 @@
 package grammar
 
-import (
-	"slices"
-	"strings"
-	"sync"
-)
+import "sync"
 
 // Phrases of the way people talk are set to the plain ones before a line is read. They are written like the ways of the tables, so that
 // every word of a class does; where they stand decides whether they can mean nothing else.
@@ -15,67 +11,9 @@ type phrasing struct {
 	where       func(before, after []atom) bool
 }
 
-// phrasings are tables of phrases that are tried together, and the vocabulary that finds them.
-type phrasings struct {
-	list  []phrasing
-	vocab *vocabulary
-	begs  bool // what is begged for in them is no question
-}
-
-func phrasingsOf(known []wordClass, tables ...[]phrasing) *phrasings {
-	p := &phrasings{list: slices.Concat(tables...)}
-	ways := make([]entry, len(p.list))
-	for i := range p.list {
-		ways[i] = entry{kind: kFill, key: itoa(i), ways: strings.TrimSpace(p.list[i].ways)}
-	}
-	p.vocab = compile(known, ways)
-	return p
-}
-
-// at finds the phrases that begin at an atom, the longest first in the tables, and the atom behind them.
-func (p *phrasings) at(atoms []atom, i int) (found []*phrasing, next int) {
-	for _, f := range p.vocab.match(reader{atoms}, i) {
-		k, _ := atoi(f.entry.key)
-		found, next = append(found, &p.list[k]), f.next
-	}
-	return found, next
-}
-
-// setIn sets the phrases of a line to the plain ones.
-func (p *phrasings) setIn(atoms []atom) []atom {
-	for i := 0; i < len(atoms); i++ {
-		found, next := p.at(atoms, i)
-		for _, f := range found {
-			if f.where != nil && !f.where(atoms[:i], atoms[next:]) {
-				continue
-			}
-			plain := turn(f.plain)
-			if len(plain) == 0 {
-				atoms = cutOut(atoms, i, next)
-				i--
-				break
-			}
-			atoms = reworded(atoms, i, next, plain...)
-			for k, w := range plain {
-				if _, number := atoi(w); number {
-					atoms[i+k].kind = aDigits
-				} else if kindOfPlain(w) == aSign {
-					atoms[i+k].kind = aSign
-				}
-			}
-			if p.begs && (plain[0] == "please" || f.plain == "i want") {
-				atoms = beggedFor(atoms, i) // what is begged for is no question
-			}
-			i += len(plain) - 1
-			break
-		}
-	}
-	return atoms
-}
-
 // talkedOf are the phrases about openings, bays, ironwork and the saw, and those of new owners and polite people.
-var talkedOf = sync.OnceValue(func() *phrasings {
-	p := phrasingsOf(classes, openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut)
+var talkedOf = sync.OnceValue(func() *phrasebook {
+	p := phrasebookOf(openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut)
 	p.begs = true
 	return p
 })

@@ -1,5 +1,7 @@
 package grammar
 
+import "slices"
+
 // op is what a step of a pattern looks for.
 type op uint8
 
@@ -61,37 +63,47 @@ func phrasedPlain(atoms []atom) []atom {
 func (b *phrasebook) setIn(atoms []atom) []atom {
 	m := phraseMatch{atoms: atoms}
 	for i := 0; i < len(m.atoms); i++ {
-		a := m.atoms[i]
-		found := m.setAt(b.at[a.text], i)
-		if !found && mayBeginFigure(a) {
-			found = m.setAt(b.figures, i)
+		p, end := b.best(&m, i, func(p *pattern, end int) bool {
+			return p.where == nil || p.where(m.atoms[:i], m.atoms[end:])
+		})
+		if p == nil {
+			continue
 		}
-		if !found && clauseBeginsAt(m.atoms, i) {
-			found = m.setAt(b.any, i)
-		}
-		if found && i < len(m.atoms) {
+		if len(p.plain) == 0 {
+			m.atoms = cutOut(m.atoms, i, end)
 			i-- // what stands there now may begin another
+			continue
 		}
+		behind := len(m.atoms) - end
+		m.atoms = m.put(p, i, end)
+		if b.begs && (p.plain[0] == "please" || slices.Equal(p.plain, turn("i want"))) {
+			m.atoms = beggedFor(m.atoms, i) // what is begged for is no question
+		}
+		i = max(i, len(m.atoms)-behind-1) // the plain words are not set again
 	}
 	return m.atoms
 }
 
-// setAt sets the phrases that begin at an atom. It reports whether one left nothing in its place.
-func (m *phraseMatch) setAt(list []*pattern, i int) bool {
-	for _, p := range list {
-		if i >= len(m.atoms) {
-			return false
-		}
-		end, ok := m.at(p, i)
-		if !ok {
-			continue
-		}
-		m.atoms = m.put(p, i, end)
-		if len(p.plain) == 0 {
-			return true
+// best finds the phrase that takes in most of what stands at an atom, of those that may stand there, and the atom behind it.
+func (b *phrasebook) best(m *phraseMatch, i int, stands func(*pattern, int) bool) (best *pattern, next int) {
+	caught := m.caught
+	try := func(list []*pattern) {
+		for _, p := range list {
+			if end, ok := m.at(p, i); ok && end > next && (stands == nil || stands(p, end)) {
+				best, next, caught = p, end, m.caught
+			}
 		}
 	}
-	return false
+	a := m.atoms[i]
+	try(b.at[a.text])
+	if mayBeginFigure(a) {
+		try(b.figures)
+	}
+	if len(b.any) > 0 && clauseBeginsAt(m.atoms, i) {
+		try(b.any)
+	}
+	m.caught = caught
+	return best, next
 }
 
 func mayBeginFigure(a atom) bool {
@@ -112,7 +124,7 @@ const mostPhraseSteps = 2000
 func (m *phraseMatch) at(p *pattern, i int) (int, bool) {
 	m.caught, m.steps = [9][2]int{}, 0
 	end, ok := m.from(p.first, i)
-	return end, ok && end > i && (p.where == nil || p.where(m.atoms[:i], m.atoms[end:]))
+	return end, ok && end > i
 }
 
 // from matches the steps of a pattern at an atom and returns the atom behind them.
@@ -225,10 +237,15 @@ func (m *phraseMatch) someFrom(s *step, i int) (int, bool) {
 	return i, false
 }
 
-// passArticle reports whether an article stands before what a step looks for.
+// passArticle reports whether an article, or the hyphen of a compound, stands before what a step looks for.
 func (m *phraseMatch) passArticle(s *step, i int) bool {
-	articles := vocab().articles
-	return i+1 < len(m.atoms) && articles[m.atoms[i].text] && !articles[m.atoms[i+1].text] && (s.op != opFigure || !startsLength(reader{m.atoms}, i))
+	if i+1 >= len(m.atoms) {
+		return false
+	}
+	if a := m.atoms[i]; a.text == "-" {
+		return a.glued && m.atoms[i+1].glued
+	}
+	return vocab().articles[m.atoms[i].text] && (s.op != opFigure || !startsLength(reader{m.atoms}, i))
 }
 
 // passes reports whether an atom may be one of the words that a pattern does not name.
@@ -317,6 +334,9 @@ func kindOfPlain(w string) atomKind {
 	switch w {
 	case ",", ":", "?", ".":
 		return aSign
+	}
+	if _, number := atoi(w); number {
+		return aDigits
 	}
 	return aWord
 }

@@ -6,7 +6,7 @@ import "sync"
 // find the turn, and a few words take its place.
 
 // postPhrasings finds them.
-var postPhrasings = sync.OnceValue(func() *phrasings { return phrasingsOf(classes, postTurns) })
+var postPhrasings = sync.OnceValue(func() *phrasebook { return phrasebookOf(postTurns) })
 
 // ofPosts sets what is said of posts and bays to the plain words.
 func ofPosts(atoms []atom) []atom {

@@ -5,7 +5,7 @@ var askedPhrases = []phrasing{
 	// What is tried, and what is asked of it.
 	{"and if it|that|they|this|those does|do|will|would|work|works|fit|fits|is|can|could ?, !what|how|where|which|show|tell|when", "and $1", nil},
 	{"^ picture", "imagine", picturedAhead},
-	{"if !i|we|you|they went !up|down", "if $1 go $2", nil},
+	{"if !i|we|you|they went !up|down ?!(# more)", "if $1 go $2 $4", nil},
 	{"?, and would|could|can|will|might ## ?(go|do|work|fit|be ok|be okay|be possible)", ", and how about $1", saidBeforeOf(wordSet("why"))},
 	{"? ?(oh [,]) (no|nope|wait|sorry|or rather) ?no|wait ?, ?(make it|make that|say) !(## [inches|inch|feet|foot|mm|posts|rails|boards|stiffeners]) $$", ", no , $1 ?", triedBefore},
 	{"^ !is|are !((a|the|##) ..) going to !(work|fit|do|go|be ok|be okay|be possible|be enough) $$", "will $2 $4", nil},

@@ -30,7 +30,6 @@ type setPhrase struct{ said, plain string }
 // pattern is a set phrase that has been taken apart.
 type pattern struct {
 	first *step
-	kept  int // how many pieces it keeps
 	plain []string
 	where func(before, after []atom) bool
 }
@@ -40,16 +39,12 @@ type phrasebook struct {
 	at      map[string][]*pattern
 	figures []*pattern // those that begin with a figure
 	any     []*pattern // those that begin a clause with any word
+	begs    bool       // what is begged for in them is no question
 }
 
 // setPhrases are the phrases that set a line plain.
 var setPhrases = sync.OnceValue(func() *phrasebook {
-	b := &phrasebook{at: map[string][]*pattern{}}
-	for _, list := range [][]phrasing{wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns} {
-		for _, s := range list {
-			b.add(s)
-		}
-	}
+	b := phrasebookOf(wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns)
 	for _, list := range [][]setPhrase{
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
 		oldHandPhrases, counterPhrases,
@@ -65,21 +60,38 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 	return b
 })
 
+func phrasebookOf(tables ...[]phrasing) *phrasebook {
+	b := &phrasebook{at: map[string][]*pattern{}}
+	for _, t := range tables {
+		for _, s := range t {
+			b.add(s)
+		}
+	}
+	return b
+}
+
 var wordsOfClass = sync.OnceValue(func() map[string][]string {
-	of := map[string][]string{}
+	of := map[string][]string{madeBesides.name: strings.Fields(madeBesides.words)}
 	for _, c := range classes {
 		of[c.name] = strings.Fields(c.words)
 	}
 	return of
 })
 
+// add puts the ways of a phrase, a line each, into the book.
 func (b *phrasebook) add(s phrasing) {
-	r := patternReader{in: s.ways}
+	for _, way := range strings.Split(strings.TrimSpace(s.ways), "\n") {
+		b.addWay(way, s)
+	}
+}
+
+func (b *phrasebook) addWay(way string, s phrasing) {
+	r := patternReader{in: strings.TrimSpace(way)}
 	parts := r.sequence(0)
 	if r.i < len(r.in) {
-		panic("grammar: cannot read the phrase " + s.ways)
+		panic("grammar: cannot read the phrase " + way)
 	}
-	p := &pattern{plain: strings.Fields(s.plain), where: s.where, kept: r.kept}
+	p := &pattern{plain: strings.Fields(s.plain), where: s.where}
 	p.first = link(parts, &step{op: opDone})
 	starts := map[string]bool{}
 	p.first.starts(starts)
@@ -89,7 +101,7 @@ func (b *phrasebook) add(s phrasing) {
 			b.figures = append(b.figures, p)
 		case "_":
 			if p.first.op != opBegin && p.first.op != opLineBegin {
-				panic("grammar: a phrase must begin with a word, a figure, or a clause: " + s.ways)
+				panic("grammar: a phrase must begin with a word, a figure, or a clause: " + way)
 			}
 			b.any = append(b.any, p)
 		default:
@@ -159,6 +171,7 @@ func (r *patternReader) choices(depth int) (out [][]phrasePart) {
 		}
 		if r.in[r.i] != '|' {
 			r.i++
+			slices.SortStableFunc(out, func(a, b []phrasePart) int { return len(b) - len(a) }) // the longer are tried first
 			return out
 		}
 	}

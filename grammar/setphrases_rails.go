@@ -34,7 +34,7 @@ var sizePhrases = []setPhrase{
 	{"true|actual|real|measured|exact width|face of RAIL|boards", "rail face"},
 	{"@ ?laid|set|stood|standing|run|running|turned|placed|put|up ?up on edge|flat|side|end ?in ?between|across ?POST ?, those|these|they|that are|is|will|'s ?be ?going ?to ?be ?what RAIL", "rails are $1"},
 	{"i|we am|are ?just grabbing|picking|hauling|fetching|taking|ordering|getting|choosing|running|laying|loading ?up ?home @", "i am using $1"},
-	{"put|ran|run|laid|lay|took|take|held|hold|set|got tape|rule|ruler|calipers|caliper|measure on|to|across|over|along RAIL ?boards ?, ?and they|it are|is|come|came|measure|measures|measured|read|reads ?out ?up ?to ?at #", "rail face is $1"},
+	{"put|ran|run|laid|lay|took|take|held|hold|set|got tape|rule|ruler|calipers|caliper|measure on|to|across|over|along RAIL ?boards ?, ?and they|it are|is|come|came|measure|measures|measured|read|reads ?out ?up ?to ?at # ?wide ?(, face side)", "rail face is $1"},
 	{"# wide ?, ?on|across|at ?the face ?side|width", "$1 wide"},
 	{"wet|damp|green|dry|dried|fresh|rough|planed|sanded|weathered|gray|grey RAIL|boards", "rails"},
 	{"RAIL ?that|which i|we|he|they ?have ?just hauled|bought|brought|picked|carried|dragged|lugged|fetched|trucked|drove|took ?up ?home|back|over|here|in ?yesterday|today|already", "rails"},

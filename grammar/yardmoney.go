@@ -242,14 +242,14 @@ func forWhatElse(atoms []atom) []atom {
 		return atoms
 	}
 	for i := 3; i+1 < len(atoms); i++ {
-		if atoms[i].text != "for" || !vocab().articles[atoms[i+1].text] && !owned[atoms[i+1].text] && !slices.Contains(yardPhrasings().vocab.classes[atoms[i+1].text], yardPhrasings().vocab.ids["MADE"]) {
+		if atoms[i].text != "for" || !vocab().articles[atoms[i+1].text] && !owned[atoms[i+1].text] && !madeThings()[atoms[i+1].text] {
 			continue
 		}
 		j := i + 1
 		for j < len(atoms) && atoms[j].kind == aWord && atoms[j].text != "and" && j < i+5 {
 			j++
 		}
-		if endsPart(atoms, j) && slices.Contains(yardPhrasings().vocab.classes[atoms[j-1].text], yardPhrasings().vocab.ids["MADE"]) {
+		if endsPart(atoms, j) && madeThings()[atoms[j-1].text] {
 			return cutOut(atoms, i, j)
 		}
 	}

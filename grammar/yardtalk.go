@@ -7,7 +7,7 @@ import (
 )
 
 // yardPhrasings finds the turns of phrase of the yard and the counter.
-var yardPhrasings = sync.OnceValue(func() *phrasings { return phrasingsOf(append(slices.Clone(classes), madeBesides), yardTurns) })
+var yardPhrasings = sync.OnceValue(func() *phrasebook { return phrasebookOf(yardTurns) })
 
 // madeBesides are things that somebody makes beside the wall.
 var madeBesides = wordClass{"MADE", `bench benches planter planters shelf shelves step steps trellis table box boxes stool rack sawhorse sawhorses ladder sign birdhouse flowerbox flowerbed swing sandbox
@@ -19,11 +19,11 @@ func yardPlain(atoms []atom) []atom {
 		atoms = step(atoms)
 	}
 	for i := 0; i < len(atoms); i++ {
-		found, end := yardPhrasings().at(atoms, i)
-		if len(found) == 0 {
+		m := phraseMatch{atoms: atoms}
+		t, end := yardPhrasings().best(&m, i, nil)
+		if t == nil {
 			continue
 		}
-		t := found[0]
 		from := yardBegins(t, atoms, i)
 		before := atoms[:from]
 		if asideJoints[atoms[i].text] {
@@ -32,29 +32,29 @@ func yardPlain(atoms []atom) []atom {
 		if t.where != nil && !t.where(before, atoms[end:]) {
 			continue
 		}
-		if t.plain == "" && yardClauseEnds(nil, atoms[end:]) {
+		if len(t.plain) == 0 && yardClauseEnds(nil, atoms[end:]) {
 			for from > 0 && (atoms[from-1].text == "," || atoms[from-1].text == "-" || asideJoints[atoms[from-1].text]) {
 				from--
 			}
 		}
-		if t.plain == "" && from == 0 && end < len(atoms) && atoms[end].kind == aSign {
+		if len(t.plain) == 0 && from == 0 && end < len(atoms) && atoms[end].kind == aSign {
 			end++
 		}
-		if t.plain == "" && from == 0 && end >= len(atoms) {
+		if len(t.plain) == 0 && from == 0 && end >= len(atoms) {
 			continue
 		}
-		atoms = reworded(atoms, from, end, strings.Fields(t.plain)...)
+		atoms = reworded(atoms, from, end, t.plain...)
 		i = from - 1
-		if t.plain != "" {
-			i = from + len(strings.Fields(t.plain)) - 1
+		if len(t.plain) > 0 {
+			i = from + len(t.plain) - 1
 		}
 	}
 	return atoms
 }
 
 // yardBegins is where a turn begins: an article before it goes with it where a sentence of its own stands for it.
-func yardBegins(t *phrasing, atoms []atom, i int) int {
-	if t.plain != "" && !speakers[firstWord(t.plain)] && !otherOnes[firstWord(t.plain)] {
+func yardBegins(t *pattern, atoms []atom, i int) int {
+	if len(t.plain) > 0 && !speakers[t.plain[0]] && !otherOnes[t.plain[0]] {
 		return i
 	}
 	for i > 0 && (noun[atoms[i-1].text] && atoms[i-1].text != "one" || owned[atoms[i-1].text]) {
@@ -174,3 +174,5 @@ func wasteAhead(_, after []atom) bool {
 		return slices.Contains(vocab().classes[a.text], vocab().ids["WASTE"]) || a.text == "offcuts"
 	})
 }
+
+var madeThings = sync.OnceValue(func() map[string]bool { return wordSet(madeBesides.words) })
