@@ -49,6 +49,9 @@ func (s *speech) doubt(m made, lo, hi amount) *solver.Question {
 	if s.mixed && !s.metric && m.kind == solver.Length && lo.unit == bare && !lo.frac && v.Num.Sign() > 0 {
 		return s.question(m, lo, hi) // "opening 90 cm, span 340"
 	}
+	if s.inCentimeters && m.kind == solver.Length && lo.unit == bare && v.Num.Sign() > 0 && within(q, v.Num.Mul(exact.Int(10))) {
+		return s.question(m, lo, hi) // "I work in centimeters, gap 5"
+	}
 	switch m.st.Op {
 	case solver.LT, solver.LE:
 		if q == solver.Stiffeners && r[1].Less(v.Num) && v.Num.Less(plausible[solver.StiffenerSpacing][1]) {

@@ -71,10 +71,10 @@ func (g *grouping) step(i int) {
 			return
 		}
 	}
-	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our") || strings.Contains(it.before, "i measured") || strings.Contains(it.before, "we measured")) && g.atBreak(i) && !g.empty() {
+	if g.g.force == Check && (strings.HasPrefix(it.before, "my") || strings.HasPrefix(it.before, "our") || strings.Contains(it.before, "i measured") || strings.Contains(it.before, "we measured") || it.before == "i count" || it.before == "we count") && g.atBreak(i) && !g.empty() {
 		g.flush(group{force: State, sealed: true})
 	}
-	if g.g.force == Check && !it.value() && it.kind == kMeasured && (strings.HasPrefix(it.text, "i ") || strings.HasPrefix(it.text, "we ")) && g.atBreak(i) && !g.empty() {
+	if g.g.force == Check && !it.value() && it.kind == kMeasured && (strings.HasPrefix(it.text, "i ") || strings.HasPrefix(it.text, "we ")) && g.atBreak(i) && (!g.empty() || g.claimHeadRepeated()) {
 		g.flush(group{force: State, sealed: true, head: it.token}) // "he says 34, but I get 33 and a half"
 	}
 	if g.g.force == Check && !it.value() && (it.text == "we get" || it.text == "we got") && g.atBreak(i) && !g.empty() && i+1 < len(g.list) && g.list[i+1].value() && !g.sells(i) {
@@ -100,6 +100,13 @@ func (g *grouping) step(i int) {
 		g.g.force, g.g.head = Ask, it.token // "which lengths do they sell"
 	}
 	g.g.items = append(g.g.items, it)
+}
+
+// claimHeadRepeated reports whether a figure has been claimed already in this sentence, before a head that repeats the claim: "he wrote 60 for
+// the gap on the drawing, I get 58".
+func (g *grouping) claimHeadRepeated() bool {
+	n := len(g.s.groups)
+	return n > g.first && g.s.groups[n-1].force == Check && hasFigure(g.s.groups[n-1].items)
 }
 
 // doWe takes "do we …" at the beginning of a sentence for the question that it is.

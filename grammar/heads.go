@@ -20,7 +20,9 @@ var heads = []entry{
 		try
 		if
 		and if
-		could (we|i|you) (do|have|use|get|fit|go|get by|manage|squeeze|run|put|make do|get away)
+		could (we|i|you) (do|have|use|get|fit|go|get by|manage|squeeze|run|make do|get away)
+		could (we|i) put
+		(can|will|would|might) you [(still|ever|really)] (get by|get away|manage|make do|scrape by) with
 		can (we|i) (do|have|use|get|fit|go|get by|manage|squeeze|run|put|make do|get away)
 		can you (do|fit|manage|squeeze|get)
 		(would|will|could|might|can) it be possible

@@ -1,6 +1,8 @@
 package grammar
 
 import (
+	"strings"
+
 	"saywright/solver/exact"
 )
 
@@ -99,4 +101,14 @@ func saidInMetric(tokens []token) bool {
 		}
 	}
 	return found
+}
+
+// worksInCentimeters reports whether a line says that it speaks in centimeters: its bare figures may then be meant in them.
+func worksInCentimeters(tokens []token) bool {
+	for i := range tokens {
+		if t := &tokens[i]; t.kind == kUnits && (strings.Contains(t.text, "cm") || strings.Contains(t.text, "centim")) {
+			return true
+		}
+	}
+	return false
 }

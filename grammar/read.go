@@ -213,7 +213,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 			return Reading{Ask: &solver.Question{At: &at, Text: "What does " + quoted(short(t.text)) + " mean here?", Example: "gap 2-1/2, 6 rails"}}
 		}
 	}
-	s.mixed = saidInMetric(tokens)
+	s.mixed, s.inCentimeters = saidInMetric(tokens), worksInCentimeters(tokens)
 	tokens = danglers(tokens)
 	if n := len(tokens); n > 0 && tokens[n-1].end == atoms[len(atoms)-1].end {
 		switch t := &tokens[n-1]; t.kind {

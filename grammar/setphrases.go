@@ -52,6 +52,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 		checkedPhrases,
 		notePhrases,
 		oldShopPhrases,
+		tapePhrases,
 	} {
 		for _, s := range list {
 			b.add(phrasing{s.said, s.plain, nil})

@@ -8,19 +8,20 @@ import (
 
 // speech is a line on its way from items to acts: what has been understood so far, and what is still open.
 type speech struct {
-	c          Context
-	metric     bool
-	mixed      bool // a length of the line has a metric unit, and none another
-	boards     bool // spare is counted in boards
-	correcting bool // after a word of correction
-	stating    bool // after "I want", where a value may lean on what was spoken of
-	acts       []Act
-	ask        *solver.Question
-	carry      carry
-	groups     []group
-	head       *token // what gave the group at hand its force
-	verified   bool   // it is asked whether something holds
-	owned      []int  // acts that tell what is somebody's
+	c             Context
+	metric        bool
+	mixed         bool // a length of the line has a metric unit, and none another
+	inCentimeters bool // the line says that it speaks in centimeters
+	boards        bool // spare is counted in boards
+	correcting    bool // after a word of correction
+	stating       bool // after "I want", where a value may lean on what was spoken of
+	acts          []Act
+	ask           *solver.Question
+	carry         carry
+	groups        []group
+	head          *token // what gave the group at hand its force
+	verified      bool   // it is asked whether something holds
+	owned         []int  // acts that tell what is somebody's
 }
 
 // carry is what was spoken of last, for a part of the line that leaves it out: "gap two, but no more than three".

@@ -47,7 +47,8 @@ var stacks = []entry{
 		once (planed|sanded|dried|milled|jointed|dressed|dry)
 		(ought to|would|must|might|could) be (plenty|enough|sufficient|ample)
 		nothing (exact|precise|fancy|critical|special|strict|fussy|hard and fast|set in stone)
-		not (critical|crucial|exact|set in stone|hard and fast)
+		not [(too|so|that|very|terribly|overly)] (critical|crucial|exact|set in stone|hard and fast|fussy|fussed|picky|particular|bothered) [(about (it|that|this|the exact figure)|to the (inch|millimeter|mm))] [exactly]
+		nothing hangs on it
 		back when (i|we) (sketched|planned|drew|started|talked about|discussed|laid out|designed|priced|began) [(it|this|that|things|the wall|up)]
 		(here|there|on this one|this time|on this wall|on the new one) (too|also|as well)`},
 	{kind: kFill, key: "fill", ways: "[(because|since|as)] (i|we|they) (am|are) [(a bit|a little|kind of|really|pretty|running)] (short|low|tight|strapped) (on|of|for) (lumber|wood|boards|timber|stock|money|cash|time|material|materials|brackets|funds)"},

@@ -135,6 +135,7 @@ var compounds = []struct{ ways, word string }{
 	{"(egress|access|pedestrian|accessible|exit|escape) (opening|passage|walkthrough|passageway|doorway|path)", "opening"},
 	{"(plan|plans|permit|site|building) (reviewer|checker|examiner|inspector|official)", "inspector"},
 	{"half again as", "halfagain"},
+	{"(gate|door|doorway|passage|passageway|walkthrough|entrance) (space|hole)", "opening"},
 	{"double (stroller|pram|buggy|pushchair|gate|door|doors)", "stroller"}, {"tech (me|us|him|her|them)", "teach"},
 	{"support post", "post"}, {"support posts", "posts"},
 	{"right (hand|handed|most|er) | rightmost", "right"}, {"left (hand|handed|most) | leftmost", "left"},

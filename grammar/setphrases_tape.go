@@ -1,0 +1,63 @@
+package grammar
+
+// tapePhrases are ways in which people with a tape in their hand, and those who work in millimeters, tell what they read, against what
+// somebody wrote, why a reading is not to be used, and what the merchant does no more.
+var tapePhrases = []setPhrase{
+	// What a trial costs.
+	{"what|how ?much does|would|will|do|might ?all it|this|that|everything ?lot ?all come|amount|add|run|total ?up to if", "what does it cost if"},
+	{"what|how ?much does|would|will|do|might ?all it|this|that|everything ?lot ?all come|amount|add|run|total ?up to with !#|a|an|just|only", "what does it cost with $1"},
+	{"if !i|we|you|they only|just|merely|simply|still !use|used|have|had|go|went|make|made|put|buy|bought|do|did|get|got", "if $1 $2"},
+	// What the tape says against a paper.
+	{"i|we ?am|are ?all keep|kept|now|still|just|actually|always|consistently|both getting|reading|measuring|finding|seeing|taping # $", "i get $1"},
+	{"i|we am|are getting|reading|measuring|finding|seeing|taping # $", "i get $1"},
+	{"i|we ?am|are ?now|still|just|actually|keep|kept getting|reading|measuring|finding|seeing|taping # on|off|at|by|with|using ?my WALL|site|job|ground|spot|tape|ruler|rule|laser|thing ?measure ?itself $", "i get $1"},
+	{"!i|we get|got|read|measure|measured|find|found ?it # on|at WALL|site|job|spot ?itself $", "$1 get $2"},
+	{", ?but|and|though it|that|which is|was ?really|actually|only # on|by|with|going ?by ?my tape|ruler|laser ?measure $", ", i get $1"},
+	{"!PERSON wrote|put|has|had|noted|marked|drew|scribbled|jotted|pencilled|penciled ?down # for|as|at !GAP|HEIGHT|OPENING|span on|in|onto PAPER", "$1 wrote $2 for the $3"},
+	{"!PERSON wrote|put|has|had|noted|marked|drew|scribbled|jotted|pencilled|penciled ?down # !RAIL|BAY|POST|STIFF on|in|onto PAPER", "$1 wrote $2 $3"},
+	{", ?but|and|though i|we ?can ?only|just count|counted|counting # $", ", i get $1"},
+	{", ?but|and|though i|we ?can ?only|just count|counted|counting # !RAIL|POST|BAY|STIFF $", ", i get $1 $2"},
+	// Metric, asked for as a favor.
+	{"^ could|can|may|might|shall|should i|we|you ?please ?just ?all do|have|work|keep|talk|use|stick|stay|go|leave|run|make|put ?all ?on ?with ?to ?this|it|that|everything|things ?all ?of ?it ?in !METRIC|CUSTOMARY ?please|instead|throughout|only $", "i work in $1"},
+	// From one post to the other.
+	{"?from middle|center|centre of ?the one ?end|outer ?POST to ?the middle|center|centre of other ?one ?end ?POST", "center to center"},
+	{"?from inside|inner ?face|edge|side of ?the one ?end|outer ?POST to ?the inside|inner ?face|edge|side of other ?one $", "between the posts"},
+	{"?from one|an ?end|outer POST inside|inner ?face|edge|side to other|others ?'s ?one|POST ?inside|inner ?face|edge|side $", "between the posts"},
+	{"?from one|an ?end|outer POST outside|outer ?face|edge|side to other|others ?'s ?one|POST ?outside|outer ?face|edge|side $", "outside to outside of the posts"},
+	{"?from one|an ?end|outer POST middle|center|centre to other|others ?'s ?one|POST ?middle|center|centre $", "center to center of the posts"},
+	{"?from outside|outer ?face|edge|side of ?the one ?end|outer ?POST to ?the outside|outer ?face|edge|side of other ?one $", "outside to outside"},
+	// A paper that is not followed.
+	{", ?and not what|as|like PAPER|book|books|table|tables|chart|label|sticker|tag|catalog|bundle ?it says|said|shows|showed|claims|has|had|gives|lists|claimed $", ""},
+	{", ?and not what is|was ?printed|written|given|shown|marked on|in ?the|their|my PAPER|book|books|table|tables|chart|label|sticker|tag|catalog|bundle $", ""},
+	{", ?and whatever|no ?matter ?what PAPER|book|books|table|tables|chart|label|sticker|tag|catalog|PERSON says|said|shows|showed|claims|claimed $", ""},
+	// A reading that is not to be used, and why.
+	{"do|never not ?ever use|trust|count|keep|believe ?on my|our|that|the ?old|first|last|earlier !bottom|top measurement|reading|figure|number|dimension for|in|of|on|at !BAY # $", "ignore the $2 $3 $1 measurement"},
+	{"do|never not ?ever use|trust|count|keep|believe ?on my|our|that|the ?old|last|earlier !bottom|top measurement|reading|figure|number|dimension for|in|of|on|at !first|second|third|fourth BAY $", "ignore the $2 bay $1 measurement"},
+	{"do|never not ?ever use|trust|count|keep|believe ?on my|our|that|the ?old|last|earlier !BAY # !bottom|top measurement|reading|figure|number|dimension $", "ignore the $1 $2 $3 measurement"},
+	{", ?because|since|as|cause i|we|he|she|PERSON ?must ?would ?have ?had|was|were ?probably measured|read|hooked|held|used|stood|standing|stretched|pulled|laid|started|ran|taped|reading|measuring|holding|had * wrong POST|BAY|RAIL|WALL|side|end|face|edge|line|mark|ruler|tape|spot|place ?of ?the|my ?tape|POST|RAIL|ruler|rule $", ""},
+	{", ?because|since|as|cause i|we|he|she|PERSON ?must ?have ?probably had|got|held|put|hooked ?the|my|his tape|hook|ruler|rule|blade|end|tongue|level|laser ?measure ?of ?tape ?hooked|held|on|in|at ?a ?little ?bit ?too crooked|twisted|kinked|bent|backwards|backward|askew|skewed|sideways|loose|slack|sagging|angle|upside|slanted|wrong ?down ?on|in ?there $", ""},
+	{", ?because|since|as|cause ?the|my|his tape|hook|ruler|rule|blade|laser ?measure ?must ?have was|were|is|got|been|had ?been|gotten ?all ?a ?bit ?too crooked|twisted|kinked|bent|backwards|backward|askew|skewed|sideways|loose|slack|sagging|angle|upside|slanted|wrong|caught|stuck|snagged ?down ?on ?something ?in ?there $", ""},
+	// What is left as it is.
+	{", ?and|but|please leave|keep ?all ?the rest|others|remainder|other ?bays|ones ?be ?alone|unchanged|untouched|as ?they|it ?are|is|were|was $", ""},
+	{", ?and|but|please leave|keep everything|anything else ?be ?alone|unchanged|untouched|as ?they|it ?are|is|were|was $", ""},
+	{", ?and|but|please do not touch|change|alter|move|disturb ?any|all ?of ?the|anything rest|others|other|else ?bays|ones $", ""},
+	// What is done no more, and where one buys.
+	{"SELLER|they|PERSON ?has|have ?just|now stopped|quit|ceased|finished|discontinued|dropped|axed ?doing|making|running|cutting|keeping|getting|selling|carrying|stocking|offering # ?foot|ft ?length ones|lengths|footers|pieces|sticks|boards", "they stopped carrying $1 lengths"},
+	{"SELLER|they|PERSON no longer do|does|make|makes|keep|keeps|run|runs|cut|cuts|offer|offers # ?foot|ft ?length ones|lengths|footers|pieces|sticks|boards", "they stopped carrying $1 lengths"},
+	{"^ ?the ?other|old|little|big SELLER|place|outfit|mob|crowd|lot|fellows by|near|off|on|across|past|behind|beyond|round|around|along|at|over|opposite|next ?to|by|from|of ?the|our|a ?main|old|big|new|next|other|north|south|west|east highway|road|street|lane|bridge|river|corner|station|railway|tracks|church|school|airport|harbor|interstate|freeway|motorway|bypass|roundabout|square|park|crossroads|hill|bank|ferry|village|pub !has|have|sells|sell|carries|stocks|stock|does|do|keeps|offers|charges|wants|asks|also|only", "the yard $1"},
+	// Whatever it is.
+	{"^ whatever|however ?wide|big|large|small ?the !gap|opening|bay|span|height ?is|turns|comes|works|ends|winds|finishes ?up|out ?to ?be ?at|being , ?and|then !(..) # ?times that|it|this $", "$2 $3 the $1"},
+	{"^ whatever|however ?wide|big|large|small ?the !gap|opening|bay|span|height ?is|turns|comes|works|ends|winds|finishes ?up|out ?to ?be ?at|being , ?and|then !(..) !twice|double|half ?of that|it|this $", "$2 $3 the $1"},
+	{"^ whatever !gap|opening|bay|span|height i|we|you|it ?will end|ends|get|gets|wind|come|comes|have ?up|out|to ?with|at , ?and|then !(..) # ?times that|it|this $", "$2 $3 the $1"},
+	// What something is cut from.
+	{", ?all ?to ?be cut|sawn|sawed|ripped|milled|planed|machined ?down|out|up from|of @ $", ", made of $1"},
+	{"!POST|STIFF|RAIL ?are|is|to|all ?be cut|sawn|sawed|ripped|milled|planed|machined ?down|out|up from|of @ $", "$1 are $2"},
+	// What somebody has the boards at.
+	{"PERSON has|have|had|got RAIL at # in|for|on BAY #", "they cut the bay $2 boards at $1"},
+	{"PERSON has|have|had|got RAIL at # in|for|on !first|second|third|fourth BAY", "they cut the $2 bay boards at $1"},
+	{"PERSON has|have|had|got RAIL in|for|on BAY # at # $", "they cut the bay $1 boards at $2"},
+	{"PERSON has|have|had|got ?got # for RAIL in|on|of BAY #", "they cut the bay $2 boards at $1"},
+	{"PERSON has|have|had|got BAY # RAIL at # $", "they cut the bay $1 boards at $2"},
+	{"PERSON has|have|had|got ?the ?new|added POST at # , ?and is that|this|it what|how you|it would cut ?them|it ?to|at ?too", "they cut the posts at $1 , is that right"},
+	{", ?and ?so is|are that|this|it|those|they what you|it ?would|will|also get|got|have|cut|do|say|make|see|find ?it|them ?come ?too|at|to ?yourself $", ", is that right"},
+}
