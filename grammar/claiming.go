@@ -27,7 +27,7 @@ var claims = []entry{
 		i (am|was) (told|informed|advised|assured|given to understand|led to believe) [(by PERSON)] [(that|it)]
 		(told|informed|advised|assured) (by PERSON) [(that|it)]
 		(word|story|claim|rumor) [going around] is [that]
-		(please|can you|could you) (check|verify|confirm|vet|validate|hold|test) [(this|these|the following|the claim|his claim|their claim|the claims|for me|whether|if|that)] [(:|that)]
+		(please|can you|could you) (check|verify|confirm|vet|validate|test) [(this|these|the following|the claim|his claim|their claim|the claims|for me|whether|if|that)] [(:|that)]
 		(check|verify|confirm|vet|validate|test|hold) (this|these|the following|the claim|his claim|their claim|the claims|these claims|these figures|these numbers|this figure|this number) [(for me|please)] [(:|that)]
 		(does|would|do) it [(really|actually)] (follow|hold) that
 		is it (really|actually|indeed) [(true|right|so|correct)] [that]

@@ -92,6 +92,9 @@ func (g *grouping) headWord(i int) bool {
 			return true // "my brother has already screwed the lowest board on"
 		}
 		if g.g.force == State && g.g.cmd == "" && !g.empty() && g.atBreak(i) && hasValue(g.g.items) && g.aside(i) {
+			if having[lastWord(t.text)] && (i+1 == len(g.list) || !g.list[i+1].value() && g.list[i+1].kind != kComma) {
+				return true // "gap under 4, she's got a toddler" tells why
+			}
 			g.g.force, g.g.head = Check, t.token // "seven boards, he says, with two inches between"
 			return true
 		}
@@ -400,3 +403,6 @@ func (g *grouping) alone(i int) bool {
 	}
 	return true
 }
+
+// having are verbs of having: who has something claims nothing.
+var having = wordSet("has have had got")

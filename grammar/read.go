@@ -246,7 +246,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 	if len(s.acts) == 0 {
 		return askedBack(0, "What would you like to know, or to set?", "gap 2-1/2")
 	}
-	return leftOpenToGuess(airing(together(Reading{Acts: s.acts}, atoms), atoms), atoms)
+	return leftOpenToGuess(factsStated(airing(together(Reading{Acts: s.acts}, atoms), atoms), atoms), atoms)
 }
 
 // figures reads bare numbers as the answer to a teacher.

@@ -1,0 +1,74 @@
+package grammar
+
+import (
+	"slices"
+	"strings"
+
+	"saywright/solver"
+)
+
+// What is there, and what somebody measured, fixed, bought or has at hand, is a fact whoever tells it: "he's got rail 1 screwed on, its top
+// at 8", "the brackets my brother gave me are 3/32 thick". It is a claim only where a word of saying, of paper or of doubt makes it one, or
+// where the line asks whether it is right.
+
+// facts are the quantities that tell what is there.
+var facts = map[solver.Quantity]bool{
+	solver.Measured: true, solver.FixedRail: true, solver.BracketThickness: true, solver.BracketEar: true, solver.BracketReach: true, solver.BracketClearance: true,
+	solver.Kerf: true, solver.Tape: true, solver.FloorAtRight: true, solver.FloorFalls: true, solver.PostLeans: true, solver.Drop: true, solver.RailFace: true,
+	solver.Price: true, solver.Have: true, solver.Stock: true,
+}
+
+// claiming are words of saying, of paper and of doubt, besides those by which a view is told.
+var claiming = wordSet(`
+	stated states state swear swears supposedly allegedly apparently maintains maintain asserts contends declares announces mentions mentioned reports reported writes print prints printed document documents
+	certificate brochure manual label schedule section detail sheet sheets page pages email contract permit permits submittal submitted issued page napkin board whiteboard survey surveys surveyor calls lists report reportedly per but though
+	check checks verify confirm correct right true agree agrees accurate believable plausible possible ok okay hold holds stand stands sound really honest truth believe sure certain whether if or
+	marked marks stamped labeled labelled advertised promised vowed guessed guesses supposed meant architect engineer inspector designer drafter reviewer consultant manufacturer
+`)
+
+// factsStated states what is claimed of facts by nobody's word.
+func factsStated(r Reading, atoms []atom) Reading {
+	if !slices.ContainsFunc(r.Acts, func(a Act) bool { return a.Kind == Check }) || wordOfClaim(atoms) {
+		return r
+	}
+	for i := 0; i < len(r.Acts); i++ {
+		a := r.Acts[i]
+		if a.Kind != Check || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return !facts[st.Name.Quantity] || toldElsewhere(r.Acts, i, st.Name) }) {
+			continue
+		}
+		var each []Act
+		for _, st := range a.Statements {
+			one := a
+			one.Kind, one.Statements = State, []solver.Statement{st}
+			each = append(each, one)
+		}
+		r.Acts = slices.Replace(r.Acts, i, i+1, each...)
+		i += len(each) - 1
+	}
+	return r
+}
+
+// toldElsewhere reports whether another act than the one at i speaks of a quantity, and may doubt it.
+func toldElsewhere(acts []Act, i int, n solver.Name) bool {
+	for j, a := range acts {
+		if j != i && slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.Name == n }) {
+			return true
+		}
+	}
+	return false
+}
+
+// wordOfClaim reports whether a line holds a word of saying, of paper or of doubt, or asks.
+func wordOfClaim(atoms []atom) bool {
+	for i, a := range atoms {
+		switch {
+		case a.text == "?", claiming[a.text]:
+			return true
+		case viewed[a.text] && !(a.text == "rule" && i > 0 && owned[atoms[i-1].text]):
+			return true
+		case helping[a.text] == Check && (i == 0 || breaksClause(atoms, i-1) || joints[atoms[i-1].text]):
+			return true
+		}
+	}
+	return strings.Contains(textOf(atoms), "up to code")
+}
