@@ -171,7 +171,7 @@ func (s *speech) state(g *group) {
 			s.metric = m.st.Value.Word == "metric"
 		}
 		a.End = g.endOf(a.At)
-		if n := len(s.acts); n > 0 && m.st.Op == solver.Eq && s.acts[n-1].String() == a.String() {
+		if n := len(s.acts); n > 0 && !changes(m.st.Op) && s.acts[n-1].String() == a.String() {
 			continue // "… Yes, two and five eighths."
 		}
 		if m.st.Name.Quantity == solver.Goal && s.wished(a.String()) || s.concluded(g, m) {

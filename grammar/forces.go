@@ -321,7 +321,7 @@ func (g *grouping) quest(i int) bool {
 		g.g.topic = t.key() // "what will the lumber cost"
 		return true
 	}
-	if g.empty() && (g.g.force == Ask || g.g.force == Why || g.g.force == Teach || g.g.force == "help with") {
+	if g.empty() && (g.g.force == Ask || g.g.force == Why || g.g.force == Teach || g.g.force == "help with") && !(g.wholeQuestion() && g.atBreak(i)) {
 		g.g.topic, g.g.named = t.key(), t.text
 		if g.g.force == Ask {
 			g.g.head = t.token

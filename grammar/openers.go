@@ -19,6 +19,11 @@ func (g *grouping) onlyAsks() bool {
 	return true
 }
 
+// wholeQuestion reports whether the words that open a question name all that it asks for: "how many rails will he end up with".
+func (g *grouping) wholeQuestion() bool {
+	return g.g.force == Ask && g.g.head != nil && g.g.head.kind == kWh && len(g.g.sense) == 1 && !g.g.sense[0].sure.empty() && strings.Count(g.g.head.text, " ") > 2
+}
+
 func (g *grouping) teach(i int) bool {
 	g.flush(group{force: Teach, head: g.list[i].token})
 	return true

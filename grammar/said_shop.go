@@ -2,6 +2,11 @@ package grammar
 
 // phrasePieces are pieces that many phrases share, under a name in capitals.
 var phrasePieces = map[string]string{
+	"WITHUS":  "toddler|toddlers|baby|babies|kid|kids|child|children|dog|dogs|puppy|puppies|cat|cats|kitten|kittens|grandkids|grandchildren|grandchild|twins|wheelchair|stroller|pram|mower|wheelbarrow|walker|scooter|goat|goats|chickens|rabbits|pony|horse|infant|newborn|crawler|terrier|beagle|spaniel|dachshund|corgi|poodle",
+	"TICKET":  "ticket|order|tab|slip|basket|cart",
+	"COSTLY":  "pricey|expensive|dear|costly|((so|too|very|real|really) (pricey|expensive|dear|costly))|((what|where|(the [one] (part|bit|thing) [that])) [really] (hurts|kills|costs|stings|bites|breaks|eats) [ME|(up ME)] [(the bank)|(my|our|the|his|her (budget|wallet|money))|most|(the most)|dearly])|(the (expensive|pricey|costly|dear) (part|bit|thing))|(killing ME)",
+	"FEW":     ",|;|.|-|-- ?so|and|therefore ?i|we|(let us)|please ?will|would ?want|need|like ?to ?use|buy|put|have|keep|set|add|make ?in ?them|it ?down ?to ?as ((few [of] [them|those] [as [(you|we|i) can|possible|[you] can [possibly] [get away with]]])|((a|the|bare) (minimum|least)))",
+	"OWNS":    "have|has|((is|have|has) got)|owns|own|keep|keeps",
 	"CLIENT":  "he|she|they|i|we|([the|my|our|this] (customer|client|fella|fellow|lady|gentleman|couple|guy|homeowner))",
 	"PRINTED": "it|this|that|mine|ours|them|everything|lot|thing|whole|me|us|of|up|out|down|please|wall|layout|plan|job|findings|results|result|report|notes|summary|numbers|figures|answer|answers|work|sheet|steps|what|we|have|got|there|one|copy|full|picture|drawing|sketch|elevation|diagram|view|image",
 	"METRICS": "METRIC|millimeter|millimetre|centimeter|centimetre",
@@ -50,8 +55,55 @@ var shopTalk = []phrasing{
 	{"^ ?(with [these|those|his|her|their] (bracket|brackets) [[that] (he|she|they|i|we) [is|are|has|have] _ [_]] [,]) anything under|below|(less than)|(tighter than)|(smaller than)|(closer than)|(narrower than) # ?((of gap)|gap|(between (boards|rails|them))|apart) and|,|then they|brackets ?will|would|(start to) (run into|hit|touch|collide|clash|foul|bump|overlap|bang into|meet|interfere) ?with|into ?(each other|one another|other) $$", "bracket clearance is $1", nil},
 	// Who serves, and who is served.
 	{"^^ ?(thanks [,]) (he|she|they|[the|this] customer) is|are all set|done|(taken care of) $$", "i am all set", nil},
-	{"^^ CLIENT have|has ?got ?a|an|two|three|some ?_ toddler|toddlers|baby|babies|kid|kids|child|children|dog|dogs|puppy|cat|cats|grandkids|grandchildren|twins|wheelchair|stroller|mower|wheelbarrow|walker|scooter ?(at home) ?, ?so", "", nil},
+	// What costs most, and comes out lowest.
+	{"?((buying|(paying for)|adding|setting|installing|(digging in)) [all|more|extra|the]) POST is|are ?just COSTLY FEW ?please $", "fewest posts", nil},
+	{"what|(the [one] (part|bit|thing) that) ?really hurts|kills|costs|stings|bites ?ME ?most ?(the most) ?here is|are ?((buying|(paying for)|adding|setting|installing|(digging in)) [all|more|extra|the]) ?the ?all POST FEW $", "fewest posts", nil},
+	{"it is ?the ?all POST that|which ?really hurt|hurts|kill|kills|cost|costs|sting|bite|add ?up ?ME ?most ?(the most) FEW $", "fewest posts", nil},
+	{"?find|get|give|show|pick|choose|use|take|want ?ME ?(go with) whatever|whichever|(the way that|which) ?ever ?way|option|one|layout|combination|mix|choice ?that comes|works|runs|turns|ends|is|costs ?out|up|in|to ?(to|at|being) ?the least|cheapest ?(on|at|for|in [the|my|his|her|our] (receipt|register|bill|till|ticket|total|invoice|tab|end)) $", "cheapest", nil},
+	{"?find|get|give|show|pick|choose|use|take|want ?ME ?(go with) whatever|whichever|(the way that|which) ?ever ?way|option|one|layout|combination|mix|choice ?that comes|works|runs|turns|ends|is ?out|up|in|to ?(to|at|being) ?the lowest|smallest on|at|for|in the|my|his|her|our receipt|register|bill|till|ticket|total|invoice|tab $", "cheapest", nil},
+	{"?find|get|give|show|pick|choose|use|take|want ?ME ?(go with) whatever|whichever|(the way that|which) ?ever ?way|option|one|layout|combination|mix|choice ?that rings|totals|adds ?out|up|in|to ?(to|at|being) ?the lowest|least|cheapest|smallest ?(on|at|for|in [the|my|his|her|our] (receipt|register|bill|till|ticket|total|invoice|tab|end)) $", "cheapest", nil},
+	{"^ what really|kills|hurts|stings|bites|pains ?kills|hurts|stings|bites|pains ME|most ?most is|are", "trouble is", nil},
+	// What is liked is kept.
+	{"like|likes|love|loves|prefer|prefers|with|fancy|liked that|this last|latest one ?best ?better ?,", "like that one ,", nil},
+	// Orders at a counter.
+	{"wipe|clear|void|scrap|trash|toss|shred|bin|ditch|erase|cancel|(tear|rip up)|(throw out|away) ?out|up (the whole|entire)|this|that ?whole|entire|old TICKET ?out|up|away|clean|now ?please ?,|.|;|- ?((i have [got]|there is|here is|it is) [a|the]) ?((new|next|another|different|other) (customer|client)) ?now|here $", "start over", nil},
+	{"wipe|clear|void|shred|erase|(tear|rip up) the TICKET ?out|up|away|clean|now ?please ?,|.|;|- ?((i have [got]|there is|here is|it is) [a|the]) ?((new|next|another|different|other) (customer|client)) ?now|here $", "start over", nil},
+	{"^^ next|another customer|client ?please|now $$", "", nil},
+	{"read|repeat|recite|say|play ?ME ?back the|this|that|my|his|her|their|whole|entire ?whole|entire|full TICKET ?right|all back ?to|for ?ME ?please|now", "recap", nil},
+	{"repeat|recite the|this|that|my|his|her|their|whole|entire ?whole|entire|full TICKET ?to|for ?ME ?please|now $", "recap", nil},
+	{"read|repeat|recite|say ?ME back|over what|everything ?that ?all CLIENT have|has|had ?just ordered|requested ?(so far) $", "recap", nil},
+	{"for this|his|her|their|that TICKET|sale|job $", "", behindSomething},
+	{"CLIENT|PERSON am|is|are|will|would ?only|just ?((willing|going|ready|prepared|happy) to) paying|pay|springing|spring|buying|buy|shelling|forking|shell|fork ?out|up ?for # !extra|added|additional|more|new !post|posts", "i want $1 added $3", nil},
+	// What was measured, and what is to be put in for it.
+	{"center|centre|middle of ?one|each|the POST to ?the center|centre|middle of ?other|next|the POST", "center to center", nil},
+	{"!CLIENT|PERSON ?has|have measured !(* [post [s]]|outside to outside|inside to inside) ,|and ?and|but|so ?he|she|they says|said|tells|told|wants|asks|asked ?ME ?to put|enter|use|write|type|key|punch ?in|down ?at|as #", "i want $2 at $3", nil},
+	{"it is|(comes to) ?!about|around|roughly # ?straight|right ?down from his|her|my|our|their|(the customer 's)|this|that deck|porch|floor|stoop|landing|patio|platform ?floor|boards|surface|top|edge ?straight|right ?down ?on to|onto EARTH ?below", "it is $1 $2 from the deck down to the lawn", nil},
+	// What is claimed to come of it.
+	{"# RAIL leaves|leave|gives|give|gets|get|yields|makes|nets ?you|ME ?with # ?gap|gaps ?between|apart ?(between them) $", "$1 rails at $2", sayingBefore},
+	// What is to be priced, and what is concluded.
+	{"quote|requote|reprice|rebid ?it|this|that ?(for ME)|ME ?again|anew|afresh|(one more time)|(once more) $", "what does it cost", notNoun},
+	{"quote ME a|the|your ?new|fresh|updated|revised|final|total price|total|figure|cost $", "what does it cost", notNoun},
+	{", so say #", ", so $1", nil},
+	{", so say about|around|roughly|maybe #", ", so about $1", nil},
+	{"^^ CLIENT|((my|our|his|her|their|the) PERSON) OWNS ?a|an|two|three|some|small|little ?_ WITHUS ?(at home|there|now|(running around)) ?,|;|. ?so|and|(which means)", "", moreFollows},
+	{"?,|;|.|-|-- ?because|since|as|cause|and|cuz|but CLIENT|((my|our|his|her|their|the) PERSON) ?already|also OWNS ?a|an|two|three|some|small|little ?_ WITHUS ?(at home|there|now|(running around)) $$", "", behindSomething},
 }
 
 // clauseOrAndEnds: a clause ends here, or "and" leads on.
 func clauseOrAndEnds(_, after []atom) bool { return endsPart(after, 0) || after[0].text == "and" }
+
+// notNoun: a verb may stand here, and no noun: "his quote again".
+func notNoun(before, _ []atom) bool {
+	w := lastOf(before, 1)
+	return !vocab().articles[w] && !owned[w] && w != "'s" && !isClass(w, "PERSON") && !isClass(w, "PAPERKIND")
+}
+
+// sayingBefore: somebody says what follows.
+func sayingBefore(before, _ []atom) bool {
+	for _, a := range before {
+		if saying[a.text] || sayAll[a.text] || tellings[a.text] {
+			return true
+		}
+	}
+	return false
+}
