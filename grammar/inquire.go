@@ -172,7 +172,7 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 	if a, ok := k.askedAfter(g, senses); ok {
 		return a, true
 	}
-	if len(k.things)+len(k.dims)+len(k.sides)+len(k.values) == 0 && s.carry.name != nil && len(senses) <= 1 && s.askable(senses) && (g.force != Ask || k.it || len(senses) == 0 || senses[0].all() != everything) {
+	if len(k.things)+len(k.dims)+len(k.sides)+len(k.values) == 0 && s.carry.name != nil && s.carry.name.Quantity != solver.Goal && len(senses) <= 1 && s.askable(senses) && (g.force != Ask || k.it || len(senses) == 0 || senses[0].all() != everything) {
 		n := *s.carry.name
 		return Act{Name: &n}, true
 	}

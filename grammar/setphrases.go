@@ -53,6 +53,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 		notePhrases,
 		oldShopPhrases,
 		tapePhrases,
+		crewPhrases,
 	} {
 		for _, s := range list {
 			b.add(phrasing{s.said, s.plain, nil})
