@@ -179,7 +179,7 @@ func calledMate(atoms []atom) []atom {
 		if !mates[atoms[i].text] || len(atoms) < 3 {
 			continue
 		}
-		if i > 0 && (vocab().articles[atoms[i-1].text] || owned[atoms[i-1].text] || nameLeads[atoms[i-1].text]) || slices.ContainsFunc(atoms[:i], func(a atom) bool { return nameLeads[a.text] && len(a.text) > 3 }) {
+		if i > 0 && (vocab().articles[atoms[i-1].text] || atoms[i-1].text == "saw" || owned[atoms[i-1].text] || nameLeads[atoms[i-1].text]) || slices.ContainsFunc(atoms[:i], func(a atom) bool { return nameLeads[a.text] && len(a.text) > 3 }) {
 			continue
 		}
 		next := atoms[i+1:]
