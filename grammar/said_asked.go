@@ -1,7 +1,7 @@
 package grammar
 
 // askedPhrases are ways to ask, and to try something out.
-var askedPhrases = []phrasing{
+var askedPhrases = []placedPhrase{
 	// What is tried, and what is asked of it.
 	{"and if it|that|they|this|those does|do|will|would|work|works|fit|fits|is|can|could ?, !what|how|where|which|show|tell|when", "and $1", nil},
 	{"^ picture", "imagine", picturedAhead},

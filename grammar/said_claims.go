@@ -1,7 +1,7 @@
 package grammar
 
 // claimPhrases are ways to say what somebody claims, to ask whether it holds, and to tell what is to be done about it.
-var claimPhrases = []phrasing{
+var claimPhrases = []placedPhrase{
 	{"- correct|right|true|ok|okay|yes ?", ", is that right ?", nil},
 	{"and lists|list|itemizes", "and shows", saidBeforeOf(wordSet("reads says shows has is"))},
 	{"^ ?his|her|their _ (was|were|is|has been|have been) (assured|guaranteed|informed|told) of", "he says", nil},

@@ -1,7 +1,7 @@
 package grammar
 
 // orderPhrases are ways to order: to print, to draw, to open, to take back and to change what was said.
-var orderPhrases = []phrasing{
+var orderPhrases = []placedPhrase{
 	// What is written down, and where to.
 	{"^^ ?please (get|give|make|print|i need|i want|we need|we want|can i (have|get)|could i (have|get)|(could|can) you make) ?me|us ?one (printable|printed|paper|print - out|printout|print) ?sheet|page|copy|version|plan|one|(job sheet)|layout ?(of (it|this|that|wall|plan|layout|drawing)) called|named|in|to|as|under|into !(.. . (html|htm)) $$", "print to $1", nil},
 	{"on file as|under", "saved as", nil},

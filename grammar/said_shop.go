@@ -17,7 +17,7 @@ var phrasePieces = map[string]string{
 }
 
 // shopTalk are ways in which those talk who shop for the wall, and whoever serves them.
-var shopTalk = []phrasing{
+var shopTalk = []placedPhrase{
 	// What a yard has, and what it costs.
 	{"(all|everything|whatever|what|only ones|only lengths|lengths|only thing|only things) ?that they|we|you|yard|store|shop|(this place) (have got|have|has|stock|stocks|carry|carries|sell|sells|keep|keeps|got) ?left ?(here|out back|on the (racks|rack)|in stock|at this place|today|right now) in @ ?(here|today|right now) is|are", "in $1 they only have", nil},
 	{"round|around|out|in|over back ?!too|also|(as well) $$", "$1", nil},

@@ -1,7 +1,7 @@
 package grammar
 
 // wallPhrases are ways to say how high, how wide and how far apart things are.
-var wallPhrases = []phrasing{
+var wallPhrases = []placedPhrase{
 	{"turned|turn|turns|came|come out to be", "were", nil},
 	{"!RAIL come|came|end|ended out|up # !apart|high|wide|tall", "$1 are $2 $3", nil},
 	{"!to|off|from|of|in|into|onto every|each !gap|space|opening|slot", "$1 the $2", nil},
@@ -48,7 +48,7 @@ var wallPhrases = []phrasing{
 }
 
 // talkTurns are what leads on, what ends a talk, and the units that are used.
-var talkTurns = []phrasing{
+var talkTurns = []placedPhrase{
 	{"i|we (am|are|have been|was|were) ?here ?to checking|inspecting|reviewing|(looking (at|over))|building|planning|designing|(working on)|(putting up)|(laying out)|check|inspect|review|(look (at|over))|(going over)|(figuring out)|pricing ?this|some|another ?_ (half wall|halfwall|half|wall|screen|job|project|bid|quote|plan|drawing|submittal|submission) ?wall ?((for|at|on|by|with|of|over|down|in) *) .|!|;", "", greetedBefore},
 	{"(^|-) ?so|and|because|since|as|now ?((i|we) (am|are|will be|have to|need to|must|have got to|want to|should|will|can)) ?moving|going|heading|off|getting|starting|driving|move|go|head|drive|get (on to|onto|over to|off to|to|on|with) next site|job|house|place|property|address|customer|client|project|inspection|call|visit|lot $", "", nil},
 	{", ?(it is) ?a new site|house|property|address|customer|client|day $", "", nil},

@@ -1,7 +1,7 @@
 package grammar
 
 // yardTurns are turns of phrase of buying, of prices and of what is left over, with the plain words for each.
-var yardTurns = []phrasing{
+var yardTurns = []placedPhrase{
 	{"(i|we|you) (can|could|may|get to|have to|must) [only] (choose|pick|select) (between|from|among)", "they sell", lengthsAhead},
 	{"(choice|choices|options|option|pick|selection) [there] (is|are) [between]", "they sell", lengthsAhead},
 	{"(figure|plan|lay out|work out) (everything|it|LUMBER) (out of|from|with|in)", "use only", lengthsAhead},

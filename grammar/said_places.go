@@ -1,36 +1,6 @@
 package grammar
 
-import "sync"
-
-// Phrases of the way people talk are set to the plain ones before a line is read. They are written like the ways of the tables, so that
-// every word of a class does; where they stand decides whether they can mean nothing else.
-
-// phrasing is what is said, the plain words it is set to (none: it changes nothing and is left out), and where.
-type phrasing struct {
-	ways, plain string
-	where       func(before, after []atom) bool
-}
-
-// talkedOf are the phrases about openings, bays, ironwork and the saw, and those of new owners and polite people.
-var talkedOf = sync.OnceValue(func() *phrasebook {
-	p := phrasebookOf(openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut)
-	p.begs = true
-	return p
-})
-
-// putPlain are the steps by which phrases and what goes with them are set plain.
-var putPlain = []func([]atom) []atom{foldedThrough, withoutHearsay, phrased, wasAndNow, sizeAgain, sinceTheLongOne, whereItLies, anotherFraction, finestMark, judgedLast}
-
-// asPeoplePutIt sets phrases, what was and is now, and the smallest mark to the plain words.
-func asPeoplePutIt(atoms []atom) []atom {
-	for _, set := range putPlain {
-		atoms = set(atoms)
-	}
-	return atoms
-}
-
-// phrased sets the phrases of a line to the plain ones.
-func phrased(atoms []atom) []atom { return talkedOf().setIn(atoms) }
+// Places where phrases can mean nothing else.
 
 // beggedFor takes the question mark behind a wish, and the one at the end of the line, for a full stop.
 func beggedFor(atoms []atom, from int) []atom {

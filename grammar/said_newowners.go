@@ -4,73 +4,73 @@ import "slices"
 
 // newOwnerPhrasings are phrases of people who have never built anything, and say so: whole polite sentences, with what they feel about
 // it, whom they asked, and what they fear.
-var newOwnerPhrasings = []phrasing{
+var newOwnerPhrasings = []placedPhrase{
 	// What they hope, and how they feel about it.
-	{ways: "[,] [(and|but)] (i|we) [(do|really|just)] hope (that|this|it) is (all right|alright|ok|okay|fine|not a problem|no problem|no trouble|no bother|not too much trouble|not too much to ask|not asking too much)", where: bothHold(behindSomething, phraseEndsClause)},
-	{ways: "[,] if (that|it|this) (makes|make|made) [any] sense\n[,] if you (know|see|get|follow|understand) what i mean\n[,] if that (helps|is any help|is of any help|is any use|is useful) [you]", where: bothHold(behindSomething, phraseEndsClause)},
-	{ways: "[,] (i am|we are) (sorry|sad|embarrassed|ashamed|sorry to have) to (say|report|tell you|admit)", where: bothHold(behindSomething, phraseEndsClause)},
-	{ways: "(unfortunately|regrettably|luckily|fortunately|thankfully) [,]", where: phraseStartsClause},
-	{ways: "[,] (unfortunately|regrettably|luckily|fortunately|thankfully)", where: phraseEndsClause},
-	{ways: `
+	{said: "[,] [(and|but)] (i|we) [(do|really|just)] hope (that|this|it) is (all right|alright|ok|okay|fine|not a problem|no problem|no trouble|no bother|not too much trouble|not too much to ask|not asking too much)", where: bothHold(behindSomething, phraseEndsClause)},
+	{said: "[,] if (that|it|this) (makes|make|made) [any] sense\n[,] if you (know|see|get|follow|understand) what i mean\n[,] if that (helps|is any help|is of any help|is any use|is useful) [you]", where: bothHold(behindSomething, phraseEndsClause)},
+	{said: "[,] (i am|we are) (sorry|sad|embarrassed|ashamed|sorry to have) to (say|report|tell you|admit)", where: bothHold(behindSomething, phraseEndsClause)},
+	{said: "(unfortunately|regrettably|luckily|fortunately|thankfully) [,]", where: phraseStartsClause},
+	{said: "[,] (unfortunately|regrettably|luckily|fortunately|thankfully)", where: phraseEndsClause},
+	{said: `
 		[(my|our)] (i|we|PERSON|partner) would [(all|both|really|certainly)] (feel|sleep|rest|breathe) [(much|a lot|lot|so much|far|bit|little|all the|quite a bit)] (better|easier|safer|happier|calmer) [(at night|about it|about things|about this|about the whole thing)] if
 		[(my|our)] (i|we|PERSON|partner) would be [(all|both|really|certainly)] [(much|lot|so much|far|bit|little)] (more comfortable|more at ease|less worried|less nervous|calmer|more relaxed|relieved|reassured|better off) if
 		it would be [(so much|much|lot|far|great deal|so|bit|little|way)] (easier|simpler|better|nicer|kinder|safer|handier|less work|less trouble|more convenient) [(for|on) (me|us|PERSON|my back)] if`, plain: "it would be nice if", where: noQuestion},
-	{ways: "(i|we) would [(all|both|really|certainly)] (feel|sleep|rest|breathe) [(much|lot|so much|far|bit|little|all the)] (better|easier|safer|happier|calmer) with", plain: "i want", where: noQuestion},
+	{said: "(i|we) would [(all|both|really|certainly)] (feel|sleep|rest|breathe) [(much|lot|so much|far|bit|little|all the)] (better|easier|safer|happier|calmer) with", plain: "i want", where: noQuestion},
 	// What they beg for.
-	{ways: "(i|we) (am|are|was|were|wonder) [(just|only|really)] [wondering] (if|whether) you (could|can|might|would|will) [(possibly|please|kindly|perhaps|be able to|be willing to|be so kind as to)]", plain: "please", where: wroughtNext},
-	{ways: "(could|can|would|will) you [(please|kindly|possibly|perhaps|just)] (use|get by with|make do with|manage with|do with|work with|get away with) as few", plain: "please use as few"},
-	{ways: "(could|can|would|will) you [(please|kindly|possibly|perhaps|just)] (use|get by with|make do with|manage with|do with|work with|get away with) as little", plain: "please use as little"},
-	{ways: "(i|we) (was|were|am|are|have been|had been|got) told [by PERSON] to", plain: "please", where: doneAsTold},
-	{ways: "(i|we) (was|were|am|are|have been|had been|got) told [by PERSON] to (use|go with|have|build with|put in)", plain: "please use", where: doneAsTold},
-	{ways: "(i|we) (was|were|am|are|have been|had been|got) told [by PERSON] to (use|go with|have|build with|put in)", plain: "i was told", where: notDoneAsTold},
-	{ways: "[,] (so|and) [(please|kindly|let us|we should|we will|i will|could you|can you|could we|we had better|we would better)] [(please|just)] (plan on|go with|do|stick to|stick with|follow|keep to|go by|work with|count on|plan for) (that|it|so|those|them|this|their advice|his advice|her advice) [(please)]", where: bothHold(phraseEndsClause, beggedBefore)},
+	{said: "(i|we) (am|are|was|were|wonder) [(just|only|really)] [wondering] (if|whether) you (could|can|might|would|will) [(possibly|please|kindly|perhaps|be able to|be willing to|be so kind as to)]", plain: "please", where: wroughtNext},
+	{said: "(could|can|would|will) you [(please|kindly|possibly|perhaps|just)] (use|get by with|make do with|manage with|do with|work with|get away with) as few", plain: "please use as few"},
+	{said: "(could|can|would|will) you [(please|kindly|possibly|perhaps|just)] (use|get by with|make do with|manage with|do with|work with|get away with) as little", plain: "please use as little"},
+	{said: "(i|we) (was|were|am|are|have been|had been|got) told [by PERSON] to", plain: "please", where: doneAsTold},
+	{said: "(i|we) (was|were|am|are|have been|had been|got) told [by PERSON] to (use|go with|have|build with|put in)", plain: "please use", where: doneAsTold},
+	{said: "(i|we) (was|were|am|are|have been|had been|got) told [by PERSON] to (use|go with|have|build with|put in)", plain: "i was told", where: notDoneAsTold},
+	{said: "[,] (so|and) [(please|kindly|let us|we should|we will|i will|could you|can you|could we|we had better|we would better)] [(please|just)] (plan on|go with|do|stick to|stick with|follow|keep to|go by|work with|count on|plan for) (that|it|so|those|them|this|their advice|his advice|her advice) [(please)]", where: bothHold(phraseEndsClause, beggedBefore)},
 	// What leads up to an order or a question.
-	{ways: `
+	{said: `
 		[(and|but)] (i|we) [have] never (done|built|tried|made|attempted) (this|anything like (this|it)|such a thing|one|one of these|it|anything) [(in my life|in our lives)] [before] [(in my life|in our lives)] (,|.|;) [(so|and|but|honestly)]
 		(i|we) have [(just|recently|only just|finally)] (bought|moved into|closed on|purchased|gotten) [(our|my)] [very] [(first|new|old|little|tiny|small|second)] (house|home|place|cottage|bungalow|cabin|fixer upper) [(last (week|month|year|spring|summer|fall|winter)|this (week|month|year|spring|summer|fall|winter)|recently|together)] (,|.|;|and) [(so|and|but)]
 		this is [all] (new|very new|so new|brand new) to (me|us) (,|.|;) [(so|and|but)]
 		(i|we) (am|are) [(both|all)] [(very|so|brand|completely|totally)] new (to|at) (this|all this|it|all of this) (,|.|;) [(so|and|but)]
 		this is (my|our) [very] first (time|project|wall|build|try|attempt|go) [(at|with|doing) (it|this)] (,|.|;) [(so|and|but)]
 		(i|we) (am|are|feel) [(still|just)] [(bit|little|rather|quite|totally|completely|so|really|somewhat)] (lost|confused|overwhelmed|bewildered|out of my depth|in over my head|at sea|stuck) [(here|now|by all this|with all this|with this)] [, to be honest] (,|.|;) [(so|and|but)]`, where: bothHold(phraseStartsClause, moreFollows)},
-	{ways: "(i|we) (keep|kept|can not stop|cannot stop|can not help|cannot help) [on] (wondering|asking myself|asking ourselves) [(,|:)]", where: asksAfterwards},
-	{ways: "and (it|that) (seems|appears|turns out|looks|sounds) [(that|like|as if|as though)] they", plain: "and they"},
-	{ways: "(i|we|PERSON) [(have|has)] [just] (called|phoned|rang|rang up|called up|visited|went to|been to|asked|checked with|spoke to|spoken to|talked to|stopped by|stopped at|drove to) [at] [(local|nearest)] (SELLER|them) [(yesterday|today|this morning|in town|near us|earlier|again)] [,] [and] [(it (seems|appears|turns out) [that])] they", plain: "they", where: phraseStartsClause},
-	{ways: "(find|consider|think) METRIC [(are|is)] [(much|lot|far|bit|way)] (easier|simpler|more natural|handier|clearer|friendlier|more convenient) [to (use|read|work with|understand|picture|work in)]", plain: "prefer metric"},
-	{ways: "(find|consider|think) CUSTOMARY [(are|is)] [(much|lot|far|bit|way)] (easier|simpler|more natural|handier|clearer|friendlier|more convenient) [to (use|read|work with|understand|picture|work in)]", plain: "prefer inches"},
-	{ways: "[,] [(so|and)] (could|can|may|let us|please|would|will|you can) [(we|i|you)] [please] (switch [(over)]|change [(over)]|go over|move|stick|keep|work|talk|go) (to|in|with) (those|them|that|it) [(instead|from now on|please|from here on)] [?]", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("prefer")))},
-	{ways: "and that (they|it)", plain: "and they", where: bothHold(amountBeforeDim, saidBeforeOf(wordSet("brackets")))},
-	{ways: "to (reach|reach up to|rise to|top out at|finish at|end at|go up to|come to)", plain: "to be", where: bothHold(amountNext, saidBeforeOf(wordSet("wall")))},
-	{ways: "[(half|knee)] wall (on|around|along|for) [(front|back|side|new|old|little|small|covered|screened)] (porch|deck|patio|veranda|balcony|terrace|gazebo|pavilion)", plain: "the wall", where: wallGoesOn},
-	{ways: "(tell|show|explain to) (me|us) how (this|it|this program|this thing|all this|all of this|you) (works|work) [please]", plain: "help", where: phraseEndsClause},
+	{said: "(i|we) (keep|kept|can not stop|cannot stop|can not help|cannot help) [on] (wondering|asking myself|asking ourselves) [(,|:)]", where: asksAfterwards},
+	{said: "and (it|that) (seems|appears|turns out|looks|sounds) [(that|like|as if|as though)] they", plain: "and they"},
+	{said: "(i|we|PERSON) [(have|has)] [just] (called|phoned|rang|rang up|called up|visited|went to|been to|asked|checked with|spoke to|spoken to|talked to|stopped by|stopped at|drove to) [at] [(local|nearest)] (SELLER|them) [(yesterday|today|this morning|in town|near us|earlier|again)] [,] [and] [(it (seems|appears|turns out) [that])] they", plain: "they", where: phraseStartsClause},
+	{said: "(find|consider|think) METRIC [(are|is)] [(much|lot|far|bit|way)] (easier|simpler|more natural|handier|clearer|friendlier|more convenient) [to (use|read|work with|understand|picture|work in)]", plain: "prefer metric"},
+	{said: "(find|consider|think) CUSTOMARY [(are|is)] [(much|lot|far|bit|way)] (easier|simpler|more natural|handier|clearer|friendlier|more convenient) [to (use|read|work with|understand|picture|work in)]", plain: "prefer inches"},
+	{said: "[,] [(so|and)] (could|can|may|let us|please|would|will|you can) [(we|i|you)] [please] (switch [(over)]|change [(over)]|go over|move|stick|keep|work|talk|go) (to|in|with) (those|them|that|it) [(instead|from now on|please|from here on)] [?]", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("prefer")))},
+	{said: "and that (they|it)", plain: "and they", where: bothHold(amountBeforeDim, saidBeforeOf(wordSet("brackets")))},
+	{said: "to (reach|reach up to|rise to|top out at|finish at|end at|go up to|come to)", plain: "to be", where: bothHold(amountNext, saidBeforeOf(wordSet("wall")))},
+	{said: "[(half|knee)] wall (on|around|along|for) [(front|back|side|new|old|little|small|covered|screened)] (porch|deck|patio|veranda|balcony|terrace|gazebo|pavilion)", plain: "the wall", where: wallGoesOn},
+	{said: "(tell|show|explain to) (me|us) how (this|it|this program|this thing|all this|all of this|you) (works|work) [please]", plain: "help", where: phraseEndsClause},
 	// What they have read on the package, and want to have used.
-	{ways: "it (says|said|reads|is printed|is written|is stated) [(right|here|right here|clearly|there)] (on|in) (package|box|bag|packaging|label|packet|carton|wrapper|instructions|tag|sticker) [(they came in|they come in|it came in)] [that]\n(on|in) (package|box|bag|packaging|label|packet|carton|wrapper|tag|sticker) it (says|said|reads) [that]", where: bracketsNext},
-	{ways: "[,] [(so|and)] [(please|just|kindly|you can|you may|let us|could you|can you|would you)] [(please|just|kindly)] (use|take|treat|count|enter|set) (that|this|it) as [bracket] clearance", where: bothHold(saidBeforeOf(wordSet("bracket brackets")), phraseEndsClause)},
+	{said: "it (says|said|reads|is printed|is written|is stated) [(right|here|right here|clearly|there)] (on|in) (package|box|bag|packaging|label|packet|carton|wrapper|instructions|tag|sticker) [(they came in|they come in|it came in)] [that]\n(on|in) (package|box|bag|packaging|label|packet|carton|wrapper|tag|sticker) it (says|said|reads) [that]", where: bracketsNext},
+	{said: "[,] [(so|and)] [(please|just|kindly|you can|you may|let us|could you|can you|would you)] [(please|just|kindly)] (use|take|treat|count|enter|set) (that|this|it) as [bracket] clearance", where: bothHold(saidBeforeOf(wordSet("bracket brackets")), phraseEndsClause)},
 	// What is bought, what is left over, and what may be spent.
-	{ways: "[,] [(so|and)] [please] (do not|never) (count|rely|plan|figure|bank|depend|reckon) on (them|those|that|it|any of those|any of them)", where: soldOutTold},
-	{ways: "[,] [(that|which)] [(were|was|got)] (left|left behind|left over|left here|left us|abandoned|forgotten) by [(previous|last|former|old|earlier)] (owners|owner|people|family|builder|tenants|tenant|PERSON) [(before us)]", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("have got found own")))},
-	{ways: "[,] [(so|and)] [(please|could you|can you|would you|will you|you can|kindly|let us)] [(please|kindly|also|just)] (add|include|put|count|work|throw) (them|those|these|that) [also] [in] (to|in|on|into|onto|with|among) (cuts|cut list|cutting list|order|plan|cutting plan|rest|others|other cuts) [(please)] [?]", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("extra additional besides")))},
-	{ways: "(include|budget for|plan for|count in|factor in)", plain: "add", where: spareBoardsNext},
-	{ways: `
+	{said: "[,] [(so|and)] [please] (do not|never) (count|rely|plan|figure|bank|depend|reckon) on (them|those|that|it|any of those|any of them)", where: soldOutTold},
+	{said: "[,] [(that|which)] [(were|was|got)] (left|left behind|left over|left here|left us|abandoned|forgotten) by [(previous|last|former|old|earlier)] (owners|owner|people|family|builder|tenants|tenant|PERSON) [(before us)]", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("have got found own")))},
+	{said: "[,] [(so|and)] [(please|could you|can you|would you|will you|you can|kindly|let us)] [(please|kindly|also|just)] (add|include|put|count|work|throw) (them|those|these|that) [also] [in] (to|in|on|into|onto|with|among) (cuts|cut list|cutting list|order|plan|cutting plan|rest|others|other cuts) [(please)] [?]", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("extra additional besides")))},
+	{said: "(include|budget for|plan for|count in|factor in)", plain: "add", where: spareBoardsNext},
+	{said: `
 		[,] (as|since|because|in case|for) [that] (i|we|he|she|PERSON) [(am|are|is|will|might|may|could|would|should)] [(bound|sure|likely|certain|going|liable|apt|guaranteed|probably|surely|certainly|no doubt|almost certainly|almost certain|most likely|inevitably)] [to] [(probably|surely|certainly)] (ruin|spoil|botch|mess up|mess|wreck|miscut|break|split|crack|bungle|butcher|damage|goof up|screw up|foul up|ruins|spoils|wrecks) [(at least|about)] (one|some|board|few|something|couple|one or two|one of them|some of them|it|them|things|few of them) [up]`, where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("spare spares extra over")))},
-	{ways: `
+	{said: `
 		[,] (and|but|so) (i|we) [(really|honestly|truly|just|simply|definitely)] (would|do|can|will|could|must|should) not [(really|like to|want to|care to|wish to|be able to|even|possibly|afford to)] (go|spend|pay) [(anything|any|a cent|a dollar|a penny|money)] (over|above|past|beyond|more than) [(that|it|this)]
 		[,] (and|but|so) (i|we) [(really|honestly|truly|just|simply|definitely)] (would|do|can|will|could|must|should) not [(really|like to|want to|care to|wish to|be able to|even|possibly|afford to)] (exceed (it|that|this)|spend any more|spend more|pay more|go any higher|go higher)
 		[,] (and|but|so) (i|we) would [really] (hate to|prefer not to|rather not|like not to|be sorry to) (go|spend) (over|above|past|beyond|more than) [(it|that|this)]`, where: bothHold(phraseEndsClause, moneyNamed)},
 	// What worries them of a thing that is so.
-	{ways: `
+	{said: `
 		[,] [and] (which|that) (worries|bothers|scares|concerns|frightens|alarms|troubles|unsettles|annoys) (me|us|PERSON) [(little|bit|lot|somewhat|no end|too|some|quite a bit|greatly)]
 		[,] [and] (which|that) makes (me|us|PERSON) [(feel)] [(little|bit|rather|very|quite|pretty)] (nervous|uneasy|anxious|uncomfortable|worried|dizzy)`, where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("ground lower leans lean slopes falls drop drops yard lawn")))},
-	{ways: "is not [(quite|perfectly|exactly|really|entirely|completely|totally|all that|very|absolutely)] (straight|plumb|vertical|upright|true) (:|,|.|;|--) [(and|but|since|because)] it leans", plain: "leans"},
-	{ways: "(is|are) [(already|both|all)] [already] (there|standing|in place|in the ground|set|up|installed|existing|in) and (they|it|both|those) (are|is)", plain: "are", where: sizeFollows},
-	{ways: "[,] even if [(it|that) means [that]] [(each|every|all)] [of] MARK (has|have|needs|need|is|are|gets|get|must|ends up|end up|comes|come) [(to be|out|getting|being|be)] (rounded|uneven|odd|awkward|fussy) [off] [(by itself|by themselves|on its own|on their own|one by one|separately|individually|alone)]", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("gap gaps spacing spaces")))},
+	{said: "is not [(quite|perfectly|exactly|really|entirely|completely|totally|all that|very|absolutely)] (straight|plumb|vertical|upright|true) (:|,|.|;|--) [(and|but|since|because)] it leans", plain: "leans"},
+	{said: "(is|are) [(already|both|all)] [already] (there|standing|in place|in the ground|set|up|installed|existing|in) and (they|it|both|those) (are|is)", plain: "are", where: sizeFollows},
+	{said: "[,] even if [(it|that) means [that]] [(each|every|all)] [of] MARK (has|have|needs|need|is|are|gets|get|must|ends up|end up|comes|come) [(to be|out|getting|being|be)] (rounded|uneven|odd|awkward|fussy) [off] [(by itself|by themselves|on its own|on their own|one by one|separately|individually|alone)]", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("gap gaps spacing spaces")))},
 	// Whether a price is right, and why they want to see a sum.
-	{ways: `
+	{said: `
 		[,] (and|but|though) (i|we) (am|are) not [(quite|really|entirely|at all|so)] (sure|certain) (whether|if) (that|it|this) is [(really|actually|even|a)] (reasonable|fair|right|correct|realistic|sensible|accurate|plausible|normal|good price|fair price)
 		[,] (and|but|though) (i|we) (can not|cannot|could not) (tell|judge|say) (whether|if) (that|it|this) is [(really|actually|even|a)] (reasonable|fair|right|correct|realistic|sensible|accurate|plausible|normal|good price|fair price)
 		[,] (and|but|though) (i|we) (wonder|have no idea|do not know) (whether|if) (that|it|this) is [(really|actually|even|a)] (reasonable|fair|realistic|sensible|accurate|plausible|normal|good price|fair price)
 		[,] which (sounds|seems|looks|feels) [(bit|little|rather|pretty|awfully|quite|very|kind of)] (high|steep|expensive|lot|too much|much|too high|wrong|off) [to (me|us)]`, plain: ", is that right", where: bothHold(phraseEndsClause, quoteNamed)},
-	{ways: "[(because|so that|since)] (i|we) (would like|want|would love|need|would prefer|wish) to (understand|follow|grasp|study|learn) (it|that|this|how it works|how that works|how it is done|what i am doing|everything) [(better|properly|fully|for myself|myself|first|all)] [before (i|we) (buy|order|pay for|cut|commit to|spend|start|begin) [(anything|it|money|any of it|cutting|building|lumber|wood|boards|any lumber|any wood)]]", where: bothHold(behindSomething, bothHold(phraseStartsClause, phraseEndsClause))},
-	{ways: "[,] [(just)] (like|as) [(in|at)] [(my|our|all my|all our)] PERSON ['s] [(house|place)] [(next door|across the street|down the road|over the fence)] (have|has|had|did|do|does|got|used) [(it|them|theirs|too)]", where: bothHold(phraseEndsClause, figureSaid)},
+	{said: "[(because|so that|since)] (i|we) (would like|want|would love|need|would prefer|wish) to (understand|follow|grasp|study|learn) (it|that|this|how it works|how that works|how it is done|what i am doing|everything) [(better|properly|fully|for myself|myself|first|all)] [before (i|we) (buy|order|pay for|cut|commit to|spend|start|begin) [(anything|it|money|any of it|cutting|building|lumber|wood|boards|any lumber|any wood)]]", where: bothHold(behindSomething, bothHold(phraseStartsClause, phraseEndsClause))},
+	{said: "[,] [(just)] (like|as) [(in|at)] [(my|our|all my|all our)] PERSON ['s] [(house|place)] [(next door|across the street|down the road|over the fence)] (have|has|had|did|do|does|got|used) [(it|them|theirs|too)]", where: bothHold(phraseEndsClause, figureSaid)},
 }
 
 // doneAsTold: what somebody was told to do is to be done: "…, so please plan on that".

@@ -2,32 +2,32 @@ package grammar
 
 // politelyPut are still more phrases of polite people who are new to building: what they would be grateful for, what they can afford and
 // lift, and how far they can tell.
-var politelyPut = []phrasing{
-	{ways: `
+var politelyPut = []placedPhrase{
+	{said: `
 		(i|we) would be [(so|very|really|most|ever so|much)] (grateful|obliged|thankful|appreciative) if you (could|would|can|might) [(please|kindly|possibly)]
 		(i|we) would [(really|very much|greatly|so)] appreciate it [(very much|a lot|so much)] if you (could|would|can|might) [(please|kindly|possibly)]`, plain: "please", where: wroughtNext},
-	{ways: "(i|we) (suppose|imagine) [that]", plain: "i guess", where: bothHold(phraseStartsClause, figureSoon)},
-	{ways: `
+	{said: "(i|we) (suppose|imagine) [that]", plain: "i guess", where: bothHold(phraseStartsClause, figureSoon)},
+	{said: `
 		[,] as far as (i|we) (can|could) (tell|see|judge|make out) [,]
 		[,] as far as (i|we) (know|understand|remember|recall|am aware|are aware) [,]
 		[,] (to the best of my knowledge|from what i can tell|from what i can see) [,]`, where: hedgesAtEdge},
-	{ways: "[,] (i am|we are) (afraid|sorry)", where: bothHold(behindSomething, phraseEndsLine)},
-	{ways: `
+	{said: "[,] (i am|we are) (afraid|sorry)", where: bothHold(behindSomething, phraseEndsLine)},
+	{said: `
 		[,] if (i|we) can [(actually|even|possibly|only|just)] (afford|manage|lift|carry|find|get|handle) (them|it|that|those|so many|that many|that much|them all)
 		[,] if there is [(enough|still|any)] (room|space) [(enough|left)] [for (it|them|that|those|both|two|two of them|all of them)]`, where: bothHold(bothHold(behindSomething, noQuestion), phraseEndsClause)},
-	{ways: `
+	{said: `
 		[,] (because|since|as) (they|it|that|those|these|this) (are|is) [(so|also|just)] [(much|lot|bit|far|little|so much|quite bit)] (easier|lighter|cheaper|nicer|simpler|prettier|handier|friendlier|kinder|safer|more convenient|more comfortable|easy|light|cheap|pretty|handy) [for (me|us|PERSON|my back)] [(to (lift|carry|handle|cut|paint|clean|work with|drive|get|find|afford|lug|move|keep clean|look at|understand|read)|on my back|on the eyes|on the back|that way)]
 		[,] (because|since|as) (i|we|PERSON) (have|has|had|will have|am going|are going|need|am the one who has) to (paint|stain|oil|carry|lift|cut|saw|drill|dig|sand|haul|pay for|screw|hang|mount|varnish|treat|seal) (every one|every single one|every last one|each one|each|all|all|both|half) [of] [(them|those|it)] [(myself|alone|all by myself|on my own|by hand)]
 		[,] (because|since|as) (i|we|PERSON) (have|has|had|will have|am going|are going|need|am the one who has) to (paint|stain|oil|carry|lift|cut|saw|drill|dig|sand|haul|pay for|screw|hang|mount|varnish|treat|seal) (them|it|everything|those) [all] [(myself|alone|all by myself|on my own|by hand)]`, where: phraseEndsClause},
-	{ways: "[,] [(and|because|since)] (i|we) [(really|just|simply)] (do not know|am not sure|are not sure|have no idea) where [(i am|we are|i ought|i have|we ought)] to (begin|start)", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("help hand")))},
-	{ways: "at least [(one|once)] (every|each)", plain: "at most every", where: bothHold(amountNext, saidBeforeOf(wordSet("stiffener stiffeners batten battens upright uprights cleat cleats brace braces")))},
-	{ways: "(ends|board ends|ends of (boards|lumber|wood)|boards' ends) (are|come|look|is) [(always|often|usually|all)] [(bit|little|rather|pretty|quite|kind of|so)] (ragged|rough|split|cracked|chewed up|uneven|dirty|bad|not square|out of square|crooked|checked|splintered|frayed|beat up) (,|.|;) [(so|and)]", where: moreFollows},
-	{ways: "(i|we) do not [(really|actually)] (need|want|use|care for) (anything|marks|numbers|figures|measurements|it|fractions) [(any|to be|that is|that are)] (finer|more exact|more precise|more accurate) than", plain: "tape", where: amountNext},
-	{ways: "(could|can|would|may|might) (this wall|it|this|this one|ours|our wall|my wall) [(please|kindly|possibly)] be [(made|built|done)] [(just|exactly|precisely|much)] (like|same as|identical to)", plain: "please make this wall the same as", where: wallSoon},
-	{ways: "[,] (one step after another|one step at a time|one step after the other|step after step|one thing after another|one thing at a time)", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("walk take talk guide lead tell show explain")))},
-	{ways: "what [(all|else|exactly)] (could|can|might|may|would|will) [(possibly|all)] (go wrong|be wrong|go amiss|trip me up|trip us up|catch me out) [(with (this|it|that|all this|this plan|this wall|the plan)|here|for (me|us))]", plain: "what should i watch out for", where: atClauseEnd},
-	{ways: "(walk|take|talk|guide|lead) (me|us) through what [(i|we|you) (have|need|ought)] to do", plain: "tell me the steps", where: atClauseEnd},
-	{ways: "would be (good|sensible|nice|fine|right|proper|perfect|comfortable|reasonable|lovely|ideal|decent|pleasant)", plain: "is the", where: measureNext},
+	{said: "[,] [(and|because|since)] (i|we) [(really|just|simply)] (do not know|am not sure|are not sure|have no idea) where [(i am|we are|i ought|i have|we ought)] to (begin|start)", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("help hand")))},
+	{said: "at least [(one|once)] (every|each)", plain: "at most every", where: bothHold(amountNext, saidBeforeOf(wordSet("stiffener stiffeners batten battens upright uprights cleat cleats brace braces")))},
+	{said: "(ends|board ends|ends of (boards|lumber|wood)|boards' ends) (are|come|look|is) [(always|often|usually|all)] [(bit|little|rather|pretty|quite|kind of|so)] (ragged|rough|split|cracked|chewed up|uneven|dirty|bad|not square|out of square|crooked|checked|splintered|frayed|beat up) (,|.|;) [(so|and)]", where: moreFollows},
+	{said: "(i|we) do not [(really|actually)] (need|want|use|care for) (anything|marks|numbers|figures|measurements|it|fractions) [(any|to be|that is|that are)] (finer|more exact|more precise|more accurate) than", plain: "tape", where: amountNext},
+	{said: "(could|can|would|may|might) (this wall|it|this|this one|ours|our wall|my wall) [(please|kindly|possibly)] be [(made|built|done)] [(just|exactly|precisely|much)] (like|same as|identical to)", plain: "please make this wall the same as", where: wallSoon},
+	{said: "[,] (one step after another|one step at a time|one step after the other|step after step|one thing after another|one thing at a time)", where: bothHold(phraseEndsClause, saidBeforeOf(wordSet("walk take talk guide lead tell show explain")))},
+	{said: "what [(all|else|exactly)] (could|can|might|may|would|will) [(possibly|all)] (go wrong|be wrong|go amiss|trip me up|trip us up|catch me out) [(with (this|it|that|all this|this plan|this wall|the plan)|here|for (me|us))]", plain: "what should i watch out for", where: atClauseEnd},
+	{said: "(walk|take|talk|guide|lead) (me|us) through what [(i|we|you) (have|need|ought)] to do", plain: "tell me the steps", where: atClauseEnd},
+	{said: "would be (good|sensible|nice|fine|right|proper|perfect|comfortable|reasonable|lovely|ideal|decent|pleasant)", plain: "is the", where: measureNext},
 }
 
 // figureSoon: a figure stands among the next words, and nothing is asked.

@@ -61,7 +61,7 @@ func phrasedPlain(atoms []atom) []atom {
 
 // setIn sets the phrases of a line to the plain ones.
 func (b *phrasebook) setIn(atoms []atom) []atom {
-	m := phraseMatch{atoms: atoms}
+	m := phraseMatch{atoms: atoms, fixed: b.fixed}
 	for i := 0; i < len(m.atoms); i++ {
 		p, end := b.best(&m, i, func(p *pattern, end int) bool {
 			return p.where == nil || p.where(m.atoms[:i], m.atoms[end:])
@@ -115,6 +115,7 @@ type phraseMatch struct {
 	atoms  []atom
 	caught [9][2]int
 	steps  int
+	fixed  bool
 }
 
 // mostPhraseSteps bounds the ways in which a pattern is tried at one place.
@@ -239,7 +240,7 @@ func (m *phraseMatch) someFrom(s *step, i int) (int, bool) {
 
 // passArticle reports whether an article, or the hyphen of a compound, stands before what a step looks for.
 func (m *phraseMatch) passArticle(s *step, i int) bool {
-	if i+1 >= len(m.atoms) {
+	if m.fixed || i+1 >= len(m.atoms) {
 		return false
 	}
 	if a := m.atoms[i]; a.text == "-" {

@@ -24,8 +24,16 @@ import (
 //	^^ and $$      the beginning and the end of the line, with the stop there
 //	\$             the sign itself
 //
-// An article may stand before any of its words. Where it matters what else is said before and after it, a place looks there.
+// An article may stand before any of its words. Of the phrases that may stand at a place the longest is taken, of those the first in the
+// tables; a pattern begins with a word or a figure, or with the beginning of a clause.
 type setPhrase struct{ said, plain string }
+
+// placedPhrase is a set phrase that means so only in some places, by what is said before and after it (nil: anywhere). It may have
+// several ways to say it, a line each.
+type placedPhrase struct {
+	said, plain string
+	where       func(before, after []atom) bool
+}
 
 // pattern is a set phrase that has been taken apart.
 type pattern struct {
@@ -40,9 +48,10 @@ type phrasebook struct {
 	figures []*pattern // those that begin with a figure
 	any     []*pattern // those that begin a clause with any word
 	begs    bool       // what is begged for in them is no question
+	fixed   bool       // not even an article may stand between their words
 }
 
-// setPhrases are the phrases that set a line plain.
+// setPhrases are the phrases that set a line plain when nearly all other steps have.
 var setPhrases = sync.OnceValue(func() *phrasebook {
 	b := phrasebookOf(wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns)
 	for _, list := range [][]setPhrase{
@@ -56,13 +65,34 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 		crewPhrases,
 	} {
 		for _, s := range list {
-			b.add(phrasing{s.said, s.plain, nil})
+			b.add(placedPhrase{s.said, s.plain, nil})
 		}
 	}
 	return b
 })
 
-func phrasebookOf(tables ...[]phrasing) *phrasebook {
+// talkedOf are the phrases about openings, bays, ironwork and the saw, and those of new owners and polite people.
+var talkedOf = sync.OnceValue(func() *phrasebook {
+	p := phrasebookOf(openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut)
+	p.begs = true
+	return p
+})
+
+// putPlain are the steps by which phrases and what goes with them are set plain.
+var putPlain = []func([]atom) []atom{foldedThrough, withoutHearsay, phrased, wasAndNow, sizeAgain, sinceTheLongOne, whereItLies, anotherFraction, finestMark, judgedLast}
+
+// asPeoplePutIt sets phrases, what was and is now, and the smallest mark to the plain words.
+func asPeoplePutIt(atoms []atom) []atom {
+	for _, set := range putPlain {
+		atoms = set(atoms)
+	}
+	return atoms
+}
+
+// phrased sets the phrases of a line to the plain ones.
+func phrased(atoms []atom) []atom { return talkedOf().setIn(atoms) }
+
+func phrasebookOf(tables ...[]placedPhrase) *phrasebook {
 	b := &phrasebook{at: map[string][]*pattern{}}
 	for _, t := range tables {
 		for _, s := range t {
@@ -81,13 +111,13 @@ var wordsOfClass = sync.OnceValue(func() map[string][]string {
 })
 
 // add puts the ways of a phrase, a line each, into the book.
-func (b *phrasebook) add(s phrasing) {
-	for _, way := range strings.Split(strings.TrimSpace(s.ways), "\n") {
+func (b *phrasebook) add(s placedPhrase) {
+	for _, way := range strings.Split(strings.TrimSpace(s.said), "\n") {
 		b.addWay(way, s)
 	}
 }
 
-func (b *phrasebook) addWay(way string, s phrasing) {
+func (b *phrasebook) addWay(way string, s placedPhrase) {
 	r := patternReader{in: strings.TrimSpace(way)}
 	parts := r.sequence(0)
 	if r.i < len(r.in) {

@@ -4,52 +4,52 @@ import "slices"
 
 // houseTalk are more phrases of people with a house of their own: how they hedge, whom they build with and for, what they are afraid of
 // doing wrong, and what they did not know.
-var houseTalk = []phrasing{
-	{where: bothHold(leftToCome, phraseEndsLine), ways: `
+var houseTalk = []placedPhrase{
+	{where: bothHold(leftToCome, phraseEndsLine), said: `
 		[(and|with|at|,)] whatever [(kind of|sort of)] (GAP|SPACE) [(that|it|this|they|those)] (leaves|leave|gives|give|makes|make|yields|yield|produces|results|comes out|works out|turns out|ends up|will be|is|falls out|you get|we get|i get) [(in|at|to|as|with|being|between them)]
 		[(and|with|,)] whatever [the] (GAP|SPACE) [(is|may be|might be|turns out to be|comes to|works out to|works out at|comes out at|comes out to|has to be)]
 		[(and|with|,)] [the] (GAP|SPACE) (that|which) (that|it|this|they) (leaves|leave|gives|give|makes|make)`},
 	// Hedges: whether they measured right, and whether what they ask is wise.
-	{ways: `
+	{said: `
 		if (i|we) [(have|am|are|did|have not)] (measured|measure|read|reading|counted|count|figured|remember|recall|recalled|measuring|did) [(it|that|this|them|all|tape|my tape)] [all] (correctly|right|rightly|properly|accurately)
 		if (i|we) [(have|did)] not (measured|measure|misread|misreading|make mistake|made mistake|got it wrong|done it wrong|missed anything)
 		(assuming|provided|hoping) [that] (i|we) [(have|am|are|did)] (measured|measure|read|reading|counted|figured|remember|did|got) [(it|that|this|them|all)] [all] (correctly|right|properly|accurately)
 		(if|unless) (my|our) (tape|memory|eyes|math|notes) [(measure)] (is|are|serves|can be) [(not)] [(me)] (right|correctly|correct|mistaken|trusted|well|wrong|deceiving|off)
 		unless (i|we) (am|are) (mistaken|very much mistaken|badly mistaken|wrong)
 		(i|we) [do] hope (i|we) (did|am doing|are doing|measured|read|have|got|do|have done|have measured) (this|that|it|them|everything) [all] (right|correctly|properly|the right way) [(:|,)]`, where: hedgesFigure},
-	{ways: "[,] if you ask (me|us)\n[,] if (i|we) had (my|our) (way|choice|druthers)", where: bothHold(behindSomething, phraseEndsClause)},
-	{ways: `
+	{said: "[,] if you ask (me|us)\n[,] if (i|we) had (my|our) (way|choice|druthers)", where: bothHold(behindSomething, phraseEndsClause)},
+	{said: `
 		[,] if [(you think|you feel|you say)] [that] (that|it|this) is [(really|still|at all|all|even)] (wise|sensible|best|allowed|permitted|reasonable|advisable|sufficient|doable|feasible|good idea|all right with you|fine with you|alright with you|ok with you)
 		[,] if [(you think|you feel)] [that] (that|it|this) (is|will be|would be) (enough|sufficient|plenty)
 		[,] if (that|it|this) (is|will|would) not [(be|really|at all)] [(too|any|so|very)] (hard|difficult|complicated|much|much work|bother|trouble|tricky|problem|silly|strange|late)`, where: bothHold(bothHold(behindSomething, noQuestion), phraseEndsClause)},
-	{ways: "if (it|that|this) is (not|no) [(any|too much|too big a|a|much)] (bother|trouble|problem|imposition|nuisance) [(for you|to you|at all)] [,]", where: phraseStartsClause},
-	{ways: "[,] shall we [then]", plain: "please", where: bothHold(saidBeforeOf(wordSet("let want put")), phraseEndsLine)},
-	{ways: "between (them|each|each of them|any two|any two of them|each one)", plain: "apart", where: bothHold(amountBefore, lastNamed("stiffener"))},
-	{ways: "between (them|each of them|any two of them)", plain: "apart", where: bothHold(amountBefore, lastNamed("post", "added post"))},
+	{said: "if (it|that|this) is (not|no) [(any|too much|too big a|a|much)] (bother|trouble|problem|imposition|nuisance) [(for you|to you|at all)] [,]", where: phraseStartsClause},
+	{said: "[,] shall we [then]", plain: "please", where: bothHold(saidBeforeOf(wordSet("let want put")), phraseEndsLine)},
+	{said: "between (them|each|each of them|any two|any two of them|each one)", plain: "apart", where: bothHold(amountBefore, lastNamed("stiffener"))},
+	{said: "between (them|each of them|any two of them)", plain: "apart", where: bothHold(amountBefore, lastNamed("post", "added post"))},
 	// What they build, and what they are afraid of.
-	{ways: "[(my|our)] (i|we|PERSON and i|partner and i|PERSON and me) (am|are|have been|would like|want|are both|am both) (trying|hoping|planning|going|thinking of|looking|wanting|about|getting ready|preparing|attempting) [to] (build|building|put up|putting up|make|making|add|adding|construct) [(our own|ourselves)] [(half|low|knee|wooden|little|small|short)] wall [(on|around|for|along|by) [(front|back|side|new|old|little|small|covered|screened)] (porch|deck|patio|veranda|balcony|terrace|gazebo|pavilion|yard|garden|house)] [(ourselves|together|this (summer|spring|fall|week|month|year|weekend))] (,|.|;) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
-	{ways: `
+	{said: "[(my|our)] (i|we|PERSON and i|partner and i|PERSON and me) (am|are|have been|would like|want|are both|am both) (trying|hoping|planning|going|thinking of|looking|wanting|about|getting ready|preparing|attempting) [to] (build|building|put up|putting up|make|making|add|adding|construct) [(our own|ourselves)] [(half|low|knee|wooden|little|small|short)] wall [(on|around|for|along|by) [(front|back|side|new|old|little|small|covered|screened)] (porch|deck|patio|veranda|balcony|terrace|gazebo|pavilion|yard|garden|house)] [(ourselves|together|this (summer|spring|fall|week|month|year|weekend))] (,|.|;) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
+	{said: `
 		[because] (i|we) (do not|would not|would hate|am afraid|are afraid|would not like|do not really|really do not) [(want|wish|care)] [to] (get|do|build|mess|make|ruin|put) (it|this|that|things|anything|something|any of it) [(all)] (wrong|up|in wrong order|in the wrong order|badly|twice|wrong way around|wrong way round)
 		[because] (i|we) (do not|would not|would hate|am afraid|are afraid|would not like|do not really|really do not) [(want|wish|care)] [(to|of)] (make|making|get|getting) (any|mistake|mistakes|a mistake|any mistakes|started on the wrong foot) [(mistakes|right at the start|at the start|so early)]`, where: clauseBesideOthers},
-	{ways: "(i|we) (am|are|do|have) [not] [(really|quite|so)] [(sure|certain|clear|know|understand|no idea)] what (my|our|the) (choices|options|possibilities|alternatives) (are|would be|might be) (,|.|;) [(so|but|and)]", where: bothHold(phraseStartsClause, moreFollows)},
-	{ways: "(it|i think it) (is|would be|might be|may be|will be) [(probably|perhaps|maybe)] (best|better|easiest|simplest|wisest|easier|simpler) (if (we|you|i) [just]|to [just])", plain: "please", where: startsAnew},
-	{ways: "(nothing|not much|hardly anything|not thing) [(here|in it|about it|there|in this house|in our house|around here)] is [(really|quite|exactly|perfectly|ever)] (straight|level|square|plumb|true) (:|,|.|;|--) [(and|so|but)]", where: moreFollows},
-	{ways: "(i|we) (moved in|moved here|bought the place|bought the house|came here) [(just|only|about)] (one|two|three|four|five|six|few|couple of|several|some) (days|weeks|months|years|day|week|month|year) ago (,|.|;|and) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
-	{ways: "[(i|we|PERSON)] (have|has|got|own) (one|two|three|four|five|several|few|couple of) [(very|rather|quite)] [(small|little|tiny|big|large|young|old|lively|curious|active)] (dogs|dog|kids|children|cats|toddlers|grandchildren|grandkids|boys|girls|puppies|puppy|rabbits|hens|chickens|twins|cat) [(at home|now|running around|who climb everything)] (,|.|;|and) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
+	{said: "(i|we) (am|are|do|have) [not] [(really|quite|so)] [(sure|certain|clear|know|understand|no idea)] what (my|our|the) (choices|options|possibilities|alternatives) (are|would be|might be) (,|.|;) [(so|but|and)]", where: bothHold(phraseStartsClause, moreFollows)},
+	{said: "(it|i think it) (is|would be|might be|may be|will be) [(probably|perhaps|maybe)] (best|better|easiest|simplest|wisest|easier|simpler) (if (we|you|i) [just]|to [just])", plain: "please", where: startsAnew},
+	{said: "(nothing|not much|hardly anything|not thing) [(here|in it|about it|there|in this house|in our house|around here)] is [(really|quite|exactly|perfectly|ever)] (straight|level|square|plumb|true) (:|,|.|;|--) [(and|so|but)]", where: moreFollows},
+	{said: "(i|we) (moved in|moved here|bought the place|bought the house|came here) [(just|only|about)] (one|two|three|four|five|six|few|couple of|several|some) (days|weeks|months|years|day|week|month|year) ago (,|.|;|and) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
+	{said: "[(i|we|PERSON)] (have|has|got|own) (one|two|three|four|five|several|few|couple of) [(very|rather|quite)] [(small|little|tiny|big|large|young|old|lively|curious|active)] (dogs|dog|kids|children|cats|toddlers|grandchildren|grandkids|boys|girls|puppies|puppy|rabbits|hens|chickens|twins|cat) [(at home|now|running around|who climb everything)] (,|.|;|and) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
 	// Why it is so, and what they did not know.
-	{ways: "[,] (because|since|as) (they|it|that|these|those|this) (was|were|is|are|came|come) [(highly|warmly|what is|what was|often|so|the ones|one|ones)] (recommended|suggested|advised|praised) [to (me|us)] [by PERSON]\n[,] (because|since) (they|he|she|PERSON) [(have|has)] [(all|both|strongly|highly)] (recommended|suggested|advised|recommend|recommends) (it|that|this|them)", where: phraseEndsClause},
-	{ways: "[,] (but|and|though) (that|it) is what (mine|ours|they|my tape|boards) [(all|really)] (measure|measures|measured|come to|came to|came out at|come out at)", where: bothHold(phraseEndsClause, amountBeforeWide)},
-	{ways: "[,] (as|since|because) (i|we|PERSON) [already] (have|has|got|own|have got) (plenty|lots|some|few|bunch|stack|pile|enough|many|lot|loads|heap) [of] [(them|those|that|it|these)] [(lying around|left over|left|already|in garage|at home|to spare|on hand|in shed|anyway|here|in basement)]", where: phraseEndsClause},
-	{ways: "(man|woman|guy|fellow|people|crew|company|lady|PERSON) (who|that) (poured|laid|built|installed|put in|did|sold us|made) [our] (slab|floor|patio|deck|porch|posts|concrete|house|it|this|them) (says|said|tells us|told us|told me|tells me|thinks|claims)", plain: "the builder says"},
-	{ways: "(hand - me - down|secondhand|second - hand|second hand|borrowed|hand me down) (saw|table saw|miter saw|tape|blade)", plain: "saw"},
+	{said: "[,] (because|since|as) (they|it|that|these|those|this) (was|were|is|are|came|come) [(highly|warmly|what is|what was|often|so|the ones|one|ones)] (recommended|suggested|advised|praised) [to (me|us)] [by PERSON]\n[,] (because|since) (they|he|she|PERSON) [(have|has)] [(all|both|strongly|highly)] (recommended|suggested|advised|recommend|recommends) (it|that|this|them)", where: phraseEndsClause},
+	{said: "[,] (but|and|though) (that|it) is what (mine|ours|they|my tape|boards) [(all|really)] (measure|measures|measured|come to|came to|came out at|come out at)", where: bothHold(phraseEndsClause, amountBeforeWide)},
+	{said: "[,] (as|since|because) (i|we|PERSON) [already] (have|has|got|own|have got) (plenty|lots|some|few|bunch|stack|pile|enough|many|lot|loads|heap) [of] [(them|those|that|it|these)] [(lying around|left over|left|already|in garage|at home|to spare|on hand|in shed|anyway|here|in basement)]", where: phraseEndsClause},
+	{said: "(man|woman|guy|fellow|people|crew|company|lady|PERSON) (who|that) (poured|laid|built|installed|put in|did|sold us|made) [our] (slab|floor|patio|deck|porch|posts|concrete|house|it|this|them) (says|said|tells us|told us|told me|tells me|thinks|claims)", plain: "the builder says"},
+	{said: "(hand - me - down|secondhand|second - hand|second hand|borrowed|hand me down) (saw|table saw|miter saw|tape|blade)", plain: "saw"},
 	// What is on sale, what it may cost, and how much is wanted of it.
-	{ways: "(i|we) [have] [just] [now] (found out|learned|noticed|discovered|realized|realised|been told|saw|see|hear|heard) [that] they", plain: "they", where: sellNext},
-	{ways: "[,] (and|but) (that|it|this) (has to|must|needs to|should|is to|will have to|ought to|is supposed to|includes|covers) [(include|cover|pay for)] (all|everything|brackets|screws|posts|hardware|lumber|wood|delivery|tax|all of it|all the hardware|bases)", where: bothHold(phraseEndsClause, moneyNamed)},
-	{ways: "[for] (this|it|all this|the whole thing|everything|whole project|whole wall|wall|whole thing) [(should|must|has|ought|needs)] [to] [(cost|come to|be|turn out)] as (little|cheap|inexpensive|low) as (possible|can be|we can manage|it can be|it possibly can)", plain: "cheapest", where: notTried},
-	{ways: "(would rather|would prefer|would like|prefer) not [to] (add|put in|dig in|set|dig|plant) [any] more than", plain: "want no more than", where: postsCounted},
-	{ways: "(could|can|may|might) (i|we) (please|kindly) have", plain: "i want", where: openingNext},
-	{ways: "[(my|our)] (i|we|PERSON|partner) (would|will) be [(all|both|really|certainly)] [(much|lot|so much|far|so|very|absolutely|quite)] (happier|delighted|thrilled|overjoyed|pleased|over the moon|happy|glad) if", plain: "it would be nice if", where: noQuestion},
-	{ways: "(wide|big|large|roomy|broad) enough (for|to fit|to let|to get) [(my|our)] [(big|old|double|large|little|father's|electric)] (PASSING|wheelchair|stroller|mower|grill|wheelbarrow|bike) [(to (get|go|pass|come)|in)] [through] , (so|which means|that means|meaning|that is|i think|i guess)", plain: "", where: leastNext},
+	{said: "(i|we) [have] [just] [now] (found out|learned|noticed|discovered|realized|realised|been told|saw|see|hear|heard) [that] they", plain: "they", where: sellNext},
+	{said: "[,] (and|but) (that|it|this) (has to|must|needs to|should|is to|will have to|ought to|is supposed to|includes|covers) [(include|cover|pay for)] (all|everything|brackets|screws|posts|hardware|lumber|wood|delivery|tax|all of it|all the hardware|bases)", where: bothHold(phraseEndsClause, moneyNamed)},
+	{said: "[for] (this|it|all this|the whole thing|everything|whole project|whole wall|wall|whole thing) [(should|must|has|ought|needs)] [to] [(cost|come to|be|turn out)] as (little|cheap|inexpensive|low) as (possible|can be|we can manage|it can be|it possibly can)", plain: "cheapest", where: notTried},
+	{said: "(would rather|would prefer|would like|prefer) not [to] (add|put in|dig in|set|dig|plant) [any] more than", plain: "want no more than", where: postsCounted},
+	{said: "(could|can|may|might) (i|we) (please|kindly) have", plain: "i want", where: openingNext},
+	{said: "[(my|our)] (i|we|PERSON|partner) (would|will) be [(all|both|really|certainly)] [(much|lot|so much|far|so|very|absolutely|quite)] (happier|delighted|thrilled|overjoyed|pleased|over the moon|happy|glad) if", plain: "it would be nice if", where: noQuestion},
+	{said: "(wide|big|large|roomy|broad) enough (for|to fit|to let|to get) [(my|our)] [(big|old|double|large|little|father's|electric)] (PASSING|wheelchair|stroller|mower|grill|wheelbarrow|bike) [(to (get|go|pass|come)|in)] [through] , (so|which means|that means|meaning|that is|i think|i guess)", plain: "", where: leastNext},
 }
 
 // lastNamed is the place where the last part that was named before is one of some: "two stiffeners per bay, 20 inches between them".
