@@ -26,3 +26,29 @@ func TestSetPhrasesHold(t *testing.T) {
 		require.NotNil(t, Read(line, Context{}).Ask, line)
 	}
 }
+
+// TestPatternsOfSetPhrases holds the language of set phrases: groups, what is kept, places, and that the longest wins.
+func TestPatternsOfSetPhrases(t *testing.T) {
+	b := phrasebookOf([]placedPhrase{
+		{"cats|(small dogs)|birds sleep", "pets rest", nil},
+		{"?(so that) they !(come in|go out) at ##", "$1 $2", nil},
+		{"cats sleep # long", "cats $1", nil},
+		{"^ hush !.. please $$", "say $1", nil},
+		{"mind", "heed", func(_, after []atom) bool { return len(after) > 0 }},
+		{`pay \$`, "pay money", nil},
+	})
+	for said, want := range map[string]string{
+		"the small dogs sleep":              "the pets rest",
+		"cats sleep two feet long":          "cats two feet",
+		"so that they go out at 3 feet":     "go out 3 feet",
+		"well, hush the cat, please.":       "well , say the cat ,",
+		"mind the step":                     "heed the step",
+		"never mind":                        "never mind",
+		"pay $ 3":                           "pay money 3",
+		"the cats of the neighbors sleep":   "the cats of the neighbors sleep",
+		"they come in late, they go out at": "they come in late , they go out at",
+	} {
+		letters, _ := foldLine(said)
+		require.Equal(t, want, textOf(b.setIn(split(letters))), said)
+	}
+}
