@@ -13,6 +13,7 @@ var attributed = []entry{
 		(total|grand total|bill|cost|price) (according to|from|by|per|at) [the] PERSON [(is|was|comes to)] [(:|-|,)]
 		PERSON (SAYS|SUBMITS) [that] [the] (whole (lot|thing|job|works|shebang)|lot|everything|it all) (will|should|would|is going to|ought to) [be] (be|come to|run to|total|cost)`},
 	{kind: kTail, key: "verify", loose: true, ways: `
+		(does|do|did|will|would) (it|this|that|they|those|these|everything|his numbers|her numbers|their numbers|the whole thing) [(all|really|actually|still)] (hold|hang|fit|go|tie|come) together
 		(does|do|did|will|would) [(the|his|her|their|my|our|that|WHOSE)] (count|total|sum|number|numbers|figure|figures|math|arithmetic|list|price|quote|tally|marks|cuts|order|drawing|plan|sketch|claim|claims|dimension|dimensions) [(really|actually)] AGREE [(up|out|right|with (that|yours|mine|ours|what you (have|get|got)|the layout|the rest))]
 		(is|are) [(the|his|her|their|my|our|that|WHOSE)] (count|total|sum|number|numbers|figure|figures|math|arithmetic|list|price|quote|tally|marks|cuts|order|claim|claims|dimension|dimensions) (right|correct|true|ok|okay|good|accurate|fair|sound|off|wrong|enough)
 		(check|verify|confirm|vet|test|double check|go over|look over|recheck) [(out)] [(the|his|her|their|my|our|WHOSE|PERSON 's)] (arithmetic|math|maths|sums|sum|figures|numbers|work|count|reckoning|figuring|calculation|calculations|measurements|claim) [(for me|for us|please|will you|would you)]

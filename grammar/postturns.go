@@ -88,13 +88,27 @@ func railsEach(before, _ []atom) bool {
 	}
 	for i := len(before) - 1; i >= 0; i-- {
 		switch {
+		case partOf(r, i, "RAIL") && behindRails(before[:i]):
+			continue // "uprights behind the boards"
 		case partOf(r, i, "RAIL"):
 			return true
-		case partOf(r, i, "STIFF"), partOf(r, i, "BRACKET"), partOf(r, i, "POST"):
+		case partOf(r, i, "STIFF"), partOf(r, i, "UPRIGHT"), partOf(r, i, "BRACKET"), partOf(r, i, "POST"):
 			return false // "2x8 boards. the stiffeners are 24 on center, two to a bay"
 		}
 	}
 	return false
+}
+
+// behindThem are words for where something stands that is no rail itself.
+var behindThem = wordSet("behind against across")
+
+// behindRails reports whether words end in one for where something stands, with or without an article.
+func behindRails(before []atom) bool {
+	n := len(before)
+	if n > 0 && vocab().articles[before[n-1].text] {
+		n--
+	}
+	return n > 0 && behindThem[before[n-1].text]
 }
 
 // heightNext: "half the wall height".

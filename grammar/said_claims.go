@@ -2,6 +2,8 @@ package grammar
 
 // claimPhrases are ways to say what somebody claims, to ask whether it holds, and to tell what is to be done about it.
 var claimPhrases = []placedPhrase{
+	{"no|sorry|wait|rather|correction ?, make that|(that is) #", "no , $1", claimBefore},
+	{"!mine|ours mic|mics|mike|mikes|miked|miced|caliper|calipers|calipered ?out ?in ?at|to #", "bracket thickness $2", bracketsBefore},
 	{"- correct|right|true|ok|okay|yes ?", ", is that right ?", nil},
 	{"and lists|list|itemizes", "and shows", saidBeforeOf(wordSet("reads says shows has is"))},
 	{"^ ?his|her|their _ (was|were|is|has been|have been) (assured|guaranteed|informed|told) of", "he says", nil},
@@ -46,6 +48,11 @@ var (
 	papersGiven = wordSet("quote estimate bid bill slip ticket invoice receipt drawing sketch offer")
 	billed      = wordSet("estimate quote bid bill invoice total quotation")
 )
+
+// bracketsBefore: brackets were spoken of, and their thickness.
+func bracketsBefore(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("bracket brackets hanger hangers"))(before, nil) && saidBeforeOf(wordSet("thick thickness"))(before, nil)
+}
 
 func paperGiven(before, _ []atom) bool { return papersGiven[lastOf(before, 1)] }
 

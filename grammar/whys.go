@@ -19,6 +19,9 @@ var whys = []entry{
 		why (am|are) (i|we) (supposed|meant|made|told|being told|forced|having|expected) to
 		why (do|does|did|would|should|must) (i|we|you|it|the wall|they) [(have to|need to|want to|need|want|require|end up)] [(with)]
 		why (is|are|was|were) there
+		how did (this|it|that|i|we|the wall|you) [(ever)] (end up|wind up|finish up|come out) (needing|requiring|wanting|using|taking|buying|having)
+		(why|how come) (am|are|is|do|does|did) (i|we|you|it|this|they) [(ending up|winding up|end up|wind up)] (needing|requiring|having to buy)
+		how come (i|we|you|it|this|they) (am|are|is|end up|wind up|ended up|wound up) (needing|requiring|having to buy)
 		(how come|why is it) (i|we|you|they|it) (am|are|is|have|has|need|needs) [(to)] [(have|make|use|put|set|leave)]`},
 	{kind: kTail, key: "why", ways: `
 		[(get|gets|got|is|are|was|were)] (figured|worked out|calculated|computed|derived|determined|reckoned) [out]
