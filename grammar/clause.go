@@ -85,6 +85,9 @@ func (k *clause) sort() bool {
 		if k.strayOrdinal(i) || k.someBay(i) || k.buried(i) || k.atTheEnd(i) {
 			return false
 		}
+		if it.kind == kRest && (endsIn(it.text, "rest") || endsIn(it.text, "others")) && !k.speaksOfGaps() {
+			return false // "bay 1 gets two stiffeners and the others get one": the others are bays
+		}
 		if it.kind == kRest && endsIn(it.text, "rest") && (k.bay > 0 && len(k.values) > 0 || k.carry.name != nil && k.carry.name.Bay > 0 && len(k.things) == 0) {
 			return false // "three stiffeners in bay 1, two in the rest": of the bays
 		}
@@ -313,4 +316,23 @@ func (k *clause) wallName() string {
 		return k.wall
 	}
 	return k.carry.wall
+}
+
+// speaksOfGaps reports whether a clause or what was spoken of before it names a gap: only then are "the others" and "the rest" gaps.
+func (k *clause) speaksOfGaps() bool {
+	if n := k.carry.name; n != nil {
+		switch n.Quantity {
+		case solver.Gap, solver.BottomGap, solver.BracketClearance:
+			return true
+		}
+	}
+	for _, it := range k.items {
+		if it.value() || it.kind == kRest {
+			continue
+		}
+		if it.kind == kBetween || strings.Contains(it.key(), "gap") || strings.Contains(it.key(), "between") || it.kind == kLoc && strings.Contains(it.key(), "bottom") {
+			return true
+		}
+	}
+	return false
 }

@@ -17,6 +17,8 @@ var tapePhrases = []setPhrase{
 	{"!PERSON wrote|put|has|had|noted|marked|drew|scribbled|jotted|pencilled|penciled ?down # !RAIL|BAY|POST|STIFF on|in|onto PAPER", "$1 wrote $2 $3"},
 	{", ?but|and|though i|we ?can ?only|just count|counted|counting # $", ", i get $1"},
 	{", ?but|and|though i|we ?can ?only|just count|counted|counting # !RAIL|POST|BAY|STIFF $", ", i get $1 $2"},
+	{"between POST ?down|up at|along|on|near|by FLOOR ?level ?, ?and ?i|we|it got|get|gets|read|reads|is|came|comes|measured|measures|found ?out ?to ?at # $", "between the posts is $1"},
+	{"my|the|our caliper|calipers|calliper|callipers|vernier|micrometer|gauge ?now say|says|read|reads|show|shows|give|gives|make|makes ?me ?it", "my tape says"},
 	// Metric, asked for as a favor.
 	{"^ could|can|may|might|shall|should i|we|you ?please ?just ?all do|have|work|keep|talk|use|stick|stay|go|leave|run|make|put ?all ?on ?with ?to ?this|it|that|everything|things ?all ?of ?it ?in !METRIC|CUSTOMARY ?please|instead|throughout|only $", "i work in $1"},
 	// From one post to the other.
@@ -37,7 +39,11 @@ var tapePhrases = []setPhrase{
 	{", ?because|since|as|cause i|we|he|she|PERSON ?must ?would ?have ?had|was|were ?probably measured|read|hooked|held|used|stood|standing|stretched|pulled|laid|started|ran|taped|reading|measuring|holding|had * wrong POST|BAY|RAIL|WALL|side|end|face|edge|line|mark|ruler|tape|spot|place ?of ?the|my ?tape|POST|RAIL|ruler|rule $", ""},
 	{", ?because|since|as|cause i|we|he|she|PERSON ?must ?have ?probably had|got|held|put|hooked ?the|my|his tape|hook|ruler|rule|blade|end|tongue|level|laser ?measure ?of ?tape ?hooked|held|on|in|at ?a ?little ?bit ?too crooked|twisted|kinked|bent|backwards|backward|askew|skewed|sideways|loose|slack|sagging|angle|upside|slanted|wrong ?down ?on|in ?there $", ""},
 	{", ?because|since|as|cause ?the|my|his tape|hook|ruler|rule|blade|laser ?measure ?must ?have was|were|is|got|been|had ?been|gotten ?all ?a ?bit ?too crooked|twisted|kinked|bent|backwards|backward|askew|skewed|sideways|loose|slack|sagging|angle|upside|slanted|wrong|caught|stuck|snagged ?down ?on ?something ?in ?there $", ""},
-	// What is left as it is.
+	{"!forget|drop|scrap|ignore|discard|scratch|disregard what|whatever i|we ?had|have ?just read|got|get|found|noted|wrote|entered|gave|took|taped|reported ?down ?you !at|for|on|in|from !bottom|top", "$1 what i measured $2 the $3"},
+	// What is left as it is, and what the other bays get.
+	{"# STIFF in|for !bay # , ?and|but ?only|just # ?STIFF ?each in|for ?each|every|all ?of others|rest|(other bays|ones)|(remaining bays|ones) $", "$1 stiffeners in $2 $3 . $4 stiffeners per bay"},
+	{"!bay # ?will|must|should gets|has|wants|takes|needs|get|have|take # STIFF , ?and|but ?all others|rest|(other bays|ones)|(remaining bays|ones) ?will|must|should ?get|gets|have|has|want|wants|take|need ?only|just # ?STIFF ?each ?apiece $", "$3 stiffeners in $1 $2 . $4 stiffeners per bay"},
+	{"!bay # ?will|must|should gets|has|wants|takes|needs|get|have|take # STIFF and|but ?all others|rest|(other bays|ones)|(remaining bays|ones) ?will|must|should ?get|gets|have|has|want|wants|take|need ?only|just # ?STIFF ?each ?apiece $", "$3 stiffeners in $1 $2 . $4 stiffeners per bay"},
 	{", ?and|but|please leave|keep ?all ?the rest|others|remainder|other ?bays|ones ?be ?alone|unchanged|untouched|as ?they|it ?are|is|were|was $", ""},
 	{", ?and|but|please leave|keep everything|anything else ?be ?alone|unchanged|untouched|as ?they|it ?are|is|were|was $", ""},
 	{", ?and|but|please do not touch|change|alter|move|disturb ?any|all ?of ?the|anything rest|others|other|else ?bays|ones $", ""},
@@ -45,6 +51,16 @@ var tapePhrases = []setPhrase{
 	{"SELLER|they|PERSON ?has|have ?just|now stopped|quit|ceased|finished|discontinued|dropped|axed ?doing|making|running|cutting|keeping|getting|selling|carrying|stocking|offering # ?foot|ft ?length ones|lengths|footers|pieces|sticks|boards", "they stopped carrying $1 lengths"},
 	{"SELLER|they|PERSON no longer do|does|make|makes|keep|keeps|run|runs|cut|cuts|offer|offers # ?foot|ft ?length ones|lengths|footers|pieces|sticks|boards", "they stopped carrying $1 lengths"},
 	{"^ ?the ?other|old|little|big SELLER|place|outfit|mob|crowd|lot|fellows by|near|off|on|across|past|behind|beyond|round|around|along|at|over|opposite|next ?to|by|from|of ?the|our|a ?main|old|big|new|next|other|north|south|west|east highway|road|street|lane|bridge|river|corner|station|railway|tracks|church|school|airport|harbor|interstate|freeway|motorway|bypass|roundabout|square|park|crossroads|hill|bank|ferry|village|pub !has|have|sells|sell|carries|stocks|stock|does|do|keeps|offers|charges|wants|asks|also|only", "the yard $1"},
+	{"why|(how come) is|are it|you|this|program telling|making|asking|having|wanting|forcing me|us ?to !buy|get|order|purchase", "why do you want me to $1"},
+	{"keep|hold|bring|get it|this|that|everything|lot|thing|cost|total|bill|price ?all ?in under|below|within|inside # all in|told $", "the budget is $1"},
+	{"it|this|that|everything|lot|thing|cost|total|bill|price ?all must|should|has|needs|can ?to ?be|stay|come|end ?up ?in under|below|within|inside # all in|told $", "the budget is $1"},
+	// How a floor runs, and how near something is to come.
+	{"!falls|drops|slopes|pitches|runs ?down # a|an|per|every|each|in !metre|meter|foot|yard ?as ?you going|heading|moving|traveling|travelling|go|head|move|walk ?to|toward|towards ?the !left|right", "falls $2 per $3 to the $4"},
+	{"as near|close # as ?you|we|i|it|possible ?can|may|could|will ?possibly ?get|make|manage|come|go ?it", "as close to $1 as possible"},
+	{"!what|how about closing|opening|tightening|easing|drawing ?up|out|down ?the !GAP ?up|out|down to", "$1 about making the $2"},
+	{"cleaning|truing|tidying|facing|evening ?up|off !the|each|every|an|one|a|both|their !end|ends", "squaring up $1 $2"},
+	{"# gets|is|are|goes|get|go ?lost|wasted|eaten|used|gone ?up ?away ?on|by|in|to|when|with squaring|trimming ?up|off", "i lose $1 squaring up"},
+	{"^^ ?no ?, ?just ?please scrub that|it ?last ?one|bit|line $$", "undo"},
 	// Whatever it is.
 	{"^ whatever|however ?wide|big|large|small ?the !gap|opening|bay|span|height ?is|turns|comes|works|ends|winds|finishes ?up|out ?to ?be ?at|being , ?and|then !(..) # ?times that|it|this $", "$2 $3 the $1"},
 	{"^ whatever|however ?wide|big|large|small ?the !gap|opening|bay|span|height ?is|turns|comes|works|ends|winds|finishes ?up|out ?to ?be ?at|being , ?and|then !(..) !twice|double|half ?of that|it|this $", "$2 $3 the $1"},
