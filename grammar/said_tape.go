@@ -54,6 +54,10 @@ var tapePhrases = []setPhrase{
 	{"why|(how come) is|are it|you|this|program telling|making|asking|having|wanting|forcing me|us ?to !buy|get|order|purchase", "why do you want me to $1"},
 	{"keep|hold|bring|get it|this|that|everything|lot|thing|cost|total|bill|price ?all ?in under|below|within|inside # all in|told $", "the budget is $1"},
 	{"it|this|that|everything|lot|thing|cost|total|bill|price ?all must|should|has|needs|can ?to ?be|stay|come|end ?up ?in under|below|within|inside # all in|told $", "the budget is $1"},
+	// What is bought beyond the need.
+	{"add|put|throw|toss|stick|chuck|tack|buy|order|get|allow ?in|on # ?more|extra|further|additional RAIL ?in|on|more|extra ?top for ?any|my|the|some mistakes|mistake|mishaps|waste|wastage|breakage|breakages|error|errors|miscuts|goofs|slips|splits|knots|accidents|spoilage", "add $1 spare boards"},
+	{"add|put|throw|toss|stick|chuck|tack|buy|order|get|allow ?in|on # ?more|extra|further|additional RAIL ?in|on|more|extra ?top for ?any|my|the|some bad|wrong|short|botched|spoiled|spoilt cuts|ones", "add $1 spare boards"},
+	{"add|throw|toss|stick|chuck|tack|buy|order|get ?in|on # ?more|extra|further|additional RAIL ?in|on|more|extra ?, ?just to be safe|sure", "add $1 spare boards"},
 	// How a floor runs, and how near something is to come.
 	{"!falls|drops|slopes|pitches|runs ?down # a|an|per|every|each|in !metre|meter|foot|yard ?as ?you going|heading|moving|traveling|travelling|go|head|move|walk ?to|toward|towards ?the !left|right", "falls $2 per $3 to the $4"},
 	{"as near|close # as ?you|we|i|it|possible ?can|may|could|will ?possibly ?get|make|manage|come|go ?it", "as close to $1 as possible"},
