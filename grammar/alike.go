@@ -161,6 +161,9 @@ var countsNext = wordSet("have had got want need needs use using are is there ta
 // be are forms of "be", after which a "too" at the end is no number.
 var be = wordSet("be is are was were")
 
+// pointedBack are words that point at what was said, after which a "too" is no number either.
+var pointedBack = wordSet("that this it them those these one ones me us him her you mine ours yours his hers theirs")
+
 // mayMean reports whether a small word stands where a number can be meant: "an eight of an inch", "we have for boards".
 func mayMean(atoms []atom, i int) bool {
 	next := ""
@@ -175,7 +178,7 @@ func mayMean(atoms []atom, i int) bool {
 	case "by":
 		return i > 1 && atoms[i-1].text == "to" && countsNext[atoms[i-2].text]
 	case "too":
-		return !degrees[next] && (!(next == "" || i+1 < len(atoms) && atoms[i+1].kind == aSign) || i < 1 || !be[atoms[i-1].text]) // "the gap should be too"
+		return !degrees[next] && (!(next == "" || i+1 < len(atoms) && atoms[i+1].kind == aSign) || i < 1 || !be[atoms[i-1].text] && !pointedBack[atoms[i-1].text]) // "the gap should be too", "could we do that too"
 	case "to", "for":
 		plural := countNouns[next] && strings.HasSuffix(next, "s") || units[next] > 0 && i+2 < len(atoms) && (atoms[i+2].text == "by" || atoms[i+2].text == "buy")
 		return plural && i > 0 && countsNext[atoms[i-1].text]

@@ -265,7 +265,7 @@ func (k *clause) head() *token { return k.s.head }
 func cutWord(s string) bool {
 	for _, w := range strings.Fields(s) {
 		switch w {
-		case "cut", "cuts", "saw", "sawn", "sawed", "saws", "cutting":
+		case "cut", "cuts", "saw", "sawn", "sawed", "saws", "cutting", "chop", "chops", "chopped":
 			return true
 		}
 	}

@@ -213,7 +213,7 @@ var commands = []entry{
 		[(all|every)] (RAIL|cuts) [(all|to|sawn|cut)] [(to)] [(one|the)] (same|single|one|identical|equal) length
 		RAIL one length
 		CUT (all|RAIL|them) [(all)] [(five|six|four|seven|eight)] to [the] (shortest)
-		CUT RAIL all one length
+		CUT (RAIL|them|these|those|everything) [all] [(to|at|of)] one length
 		(all|RAIL) CUT (alike|the same|equal)
 		(one|single) length for (all|every|RAIL|them)
 		one length [(so|to)] [(we|i)] [(can|)] [(cut them in a stack|stack cut)]

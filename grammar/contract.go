@@ -69,6 +69,7 @@ func contractions(in []atom) []atom {
 		}
 		if a.kind != aWord {
 			if a.text == "'" && i+1 < len(in) && (in[i+1].text == "em" || in[i+1].text == "til") && in[i+1].glued && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
+				in[i+1].glued = false
 				continue // "cut 'em"
 			}
 			out = append(out, a)

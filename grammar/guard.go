@@ -24,7 +24,7 @@ var guardWords = func() map[string]guardWord {
 			under variance exemption waiver since because anyway anyhow mind let any more longer anymore
 			carry proceed continue move along further
 			item items finding findings comment comments clause section provision provisions owner owners contractor file paper writing letter
-			proper real solid already there behind outside exists stands stand beyond standing`,
+			proper real solid already there offices bureau inspection commission agency folks behind outside exists stands stand beyond standing`,
 		guardHeld:  "design layout plan wall job project order work progress build",
 		guardNamed: "guard guards guardrail guardrails",
 		guardDone: `settled sorted handled cleared approved signed resolved agreed okayed waived addressed dealt taken squared ironed seen
@@ -138,7 +138,7 @@ func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
 		w, before, after := l.word(j), l.word(j-1), l.word(j+1)
 		role := guardWords[w]
 		switch {
-		case w == "to" && (before == "seen" || after == "one" || guardWords[after] == guardFuss || after == "me" || after == "us"), w == "care" && before == "taken", w == "away" && before == "squared":
+		case w == "to" && (before == "seen" || before == "talked" || before == "spoken" || before == "spoke" || after == "one" || guardWords[after] == guardFuss || after == "me" || after == "us"), w == "care" && before == "taken", w == "away" && before == "squared":
 			role = guardIdle
 		case w == "stop" && no && l.letsNot(i, j):
 			role = guardFuss // "please don't let it stop the plan"

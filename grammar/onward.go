@@ -5,7 +5,7 @@ import "strings"
 // onward sets right what words mean by the part that they are said of.
 func (l *lexing) onward() {
 	for i := range l.tokens {
-		if t := &l.tokens[i]; t.kind == kQuest && t.key() == "cuts" && t.as(kGoal) != nil && strings.HasPrefix(t.text, "cut ") && (strings.Contains(t.text, " one ") || strings.Contains(t.text, " same ")) {
+		if t := &l.tokens[i]; t.kind == kQuest && t.key() == "cuts" && t.as(kGoal) != nil && cutWord(firstWord(t.text)) && (strings.Contains(t.text, " one ") || strings.Contains(t.text, " same ")) {
 			t.kind = kGoal // "cut all of one length"
 		}
 	}

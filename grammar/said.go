@@ -58,6 +58,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
 		oldHandPhrases, counterPhrases,
 		homePhrases, householdPhrases,
+		familyPhrases,
 		checkedPhrases,
 		notePhrases,
 		oldShopPhrases,

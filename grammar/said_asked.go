@@ -1,5 +1,7 @@
 package grammar
 
+import "slices"
+
 // askedPhrases are ways to ask, and to try something out.
 var askedPhrases = []placedPhrase{
 	// What is tried, and what is asked of it.
@@ -43,6 +45,7 @@ var askedPhrases = []placedPhrase{
 	{"^^ ?so (what|how much) does|do|will|would (he|she|they|[this] customer) owe $$", "what does it cost ?", nil},
 	{"^^ what all does|do (he|she|they|[this] customer|i|we) need ?(to (buy|get|pick up)) $$", "what do i have to buy ?", nil},
 	{"!a|the|another|any|your picture of", "$1 drawing of", nil},
+	{"why ?((did|do|would|have|had) you) pick|picked|choose|chose|chosen|select|selected|(settle on)|(settled on)|(go (with|for))|(went (with|for))|like|prefer|recommend|suggest ?just|exactly this|that ?one|count|number|many ?(of them) $", "why the rails", countsAskedBefore},
 	// What something is for.
 	{"so ?that i|we|he|she|they|(the _)|(my _) can|could show|see|(look at)|bring|hand|take|read|open|send|saw|cut|rip|chop|run|do|load ?(it|them|this|that|all of them|everything) ?to ?([his|her|their] _) ?(in one go|at once|in one pass|for me|in a batch|on [their] (saw|phone|computer|screen)) $$", "", ordersFromStart},
 }
@@ -124,3 +127,11 @@ func asksFromStart(before, _ []atom) bool { return len(before) > 1 && askingFirs
 var orderingFirst = wordSet("put stick save make draw print export send write give cut keep drop dump")
 
 func ordersFromStart(before, _ []atom) bool { return len(before) > 1 && orderingFirst[before[0].text] }
+
+var countsNamed = wordSet("counts numbers many")
+
+// countsAskedBefore: "which counts of boards would fit, and why did you pick this one?".
+func countsAskedBefore(before, after []atom) bool {
+	n := len(before)
+	return n > 4 && saidBeforeOf(countsNamed)(before, after) && slices.ContainsFunc(before, func(a atom) bool { return isRail(a.text) })
+}

@@ -37,7 +37,7 @@ var sizePhrases = []setPhrase{
 	{"put|ran|run|laid|lay|took|take|held|hold|set|got tape|rule|ruler|calipers|caliper|measure on|to|across|over|along RAIL ?boards ?, ?and they|it are|is|come|came|measure|measures|measured|read|reads ?out ?up ?to ?at # ?wide ?(, face side)", "rail face is $1"},
 	{"# wide ?, ?on|across|at ?the face ?side|width", "$1 wide"},
 	{"wet|damp|green|dry|dried|fresh|rough|planed|sanded|weathered|gray|grey RAIL|boards", "rails"},
-	{"RAIL ?that|which i|we|he|they ?have ?just hauled|bought|brought|picked|carried|dragged|lugged|fetched|trucked|drove|took ?up ?home|back|over|here|in ?yesterday|today|already", "rails"},
+	{"RAIL ?that|which i|we|he|they ?have ?just hauled|bought|brought|picked|carried|dragged|lugged|fetched|trucked|drove|took ?up|out ?home|back|over|here|in ?yesterday|today|already", "rails"},
 	{"after|since|with sanding|planing|drying|staining|jointing|cleanup|shrinkage ?,", ""},
 	{"able to lay|slide|slip|fit|put|stick|push|pass|set|get|drop|run @ ?flat|sideways|lying|on|standing|through ?edge|down ?, # ?, ?in|into|through|between|across ?the SPACE|RAIL ?between ?RAIL ?, so", "so"},
 }

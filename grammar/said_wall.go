@@ -27,6 +27,7 @@ var wallPhrases = []placedPhrase{
 	{"(level|even|flush|in line|lined up) with * ?, which is|sits|stands|comes ?at|(up to) !##", "at $1", nil},
 	{"has|is|was ?already ?been ?already (put up|up|in place|fastened|screwed in|screwed on|installed|attached) ?already ?, ?and with top ?edge ?being|sitting at|being|is", "is up already , its top is at", nil},
 	{"little|tiny bit !bigger|smaller|wider|narrower|taller|shorter|higher|lower|longer|tighter|larger ?, (by|say|maybe by|about|perhaps by) ##", "$1 by $2", nil},
+	{", bottom # $", ", bottom gap $1", bottomNoted},
 	{"bit !bigger|smaller|wider|narrower|taller|shorter|higher|lower|longer|tighter|larger ?, (by|say|maybe by|about|perhaps by) ##", "$1 by $2", nil},
 	{"!works|worked out ?(fine|ok|okay|nicely|well|great|right|perfectly|just fine|just right|all right|evenly|exactly|good|perfect) $", "$1", worksOut},
 	{"!high|tall ,|and|(, and) ?and ?it ?is|(should be)|starts|sits|begins|hangs|stands|goes ?up # ?up off ?of ground|floor|patio|slab|deck|concrete|terrace|pavement", "$1 , bottom gap $2", clauseOrAndEnds},
@@ -97,4 +98,11 @@ func greetedBefore(before, _ []atom) bool {
 		}
 	}
 	return true
+}
+
+var bottomsElse = wordSet("measured measure measures measuring meas top bay bays section b1 b2 b3 b4 panel cut cuts check says")
+
+// bottomNoted: "wall 47, six 2x6, btm 2": the note tells other figures of the wall, and speaks of no measuring.
+func bottomNoted(before, _ []atom) bool {
+	return len(before) > 1 && numberAhead(before) && !saidBeforeOf(bottomsElse)(before, nil)
 }
