@@ -196,3 +196,23 @@ var (
 	clientHow    = wordSet("really just also still very much now actually probably definitely ideally simply")
 	clientNoWish = wordSet("to it if that you us me this him her them something anything ? . !")
 )
+
+// wallMust takes what somebody's wall has to be for what it has to be: "her opening needs to clear a walker" is wished, and not claimed.
+func wallMust(in []atom) []atom {
+	for i := 0; i+3 < len(in); i++ {
+		if w := in[i].text; w != "his" && w != "her" && w != "their" {
+			continue
+		}
+		key, next := partKey(in, i+1)
+		if isClass(in[i+1].text, "POST") {
+			key, next = "post", i+2
+		}
+		if key != "" && next+1 < len(in) && (in[next].text == "must" || wishedOf[in[next].text] && in[next+1].text == "to") {
+			in = reworded(in, i, i+1, "the")
+		}
+	}
+	return in
+}
+
+// wishedOf are verbs, before a "to", by which something is wished of a part of the wall.
+var wishedOf = wordSet("has have needs need ought")

@@ -4,7 +4,7 @@ package grammar
 var phrasePieces = map[string]string{
 	"WITHUS":  "toddler|toddlers|baby|babies|kid|kids|child|children|dog|dogs|puppy|puppies|cat|cats|kitten|kittens|grandkids|grandchildren|grandchild|twins|wheelchair|stroller|pram|mower|wheelbarrow|walker|scooter|goat|goats|chickens|rabbits|pony|horse|infant|newborn|crawler|terrier|beagle|spaniel|dachshund|corgi|poodle",
 	"TICKET":  "ticket|order|tab|slip|basket|cart",
-	"COSTLY":  "pricey|expensive|dear|costly|((so|too|very|real|really) (pricey|expensive|dear|costly))|((what|where|(the [one] (part|bit|thing) [that])) [really] (hurts|kills|costs|stings|bites|breaks|eats) [ME|(up ME)] [(the bank)|(my|our|the|his|her (budget|wallet|money))|most|(the most)|dearly])|(the (expensive|pricey|costly|dear) (part|bit|thing))|(killing ME)",
+	"COSTLY":  "pricey|expensive|dear|costly|((so|too|very|real|really) (pricey|expensive|dear|costly))|((what|where|(the [one] (part|bit|thing) [that])) [really] (hurts|kills|costs|stings|bites|breaks|eats) [ME|(up ME)] [(the bank)|((my|our|his|her|the) (budget|wallet|money))|budget|most|(the most)|dearly])|(the (expensive|pricey|costly|dear) (part|bit|thing))|(killing ME)",
 	"FEW":     ",|;|.|-|-- ?so|and|therefore ?i|we|(let us)|please ?will|would ?want|need|like ?to ?use|buy|put|have|keep|set|add|make ?in ?them|it ?down ?to ?as ((few [of] [them|those] [as [(you|we|i) can|possible|[you] can [possibly] [get away with]]])|((a|the|bare) (minimum|least)))",
 	"OWNS":    "have|has|((is|have|has) got)|owns|own|keep|keeps",
 	"CLIENT":  "he|she|they|i|we|([the|my|our|this] (customer|client|fella|fellow|lady|gentleman|couple|guy|homeowner))",
@@ -59,10 +59,21 @@ var shopTalk = []placedPhrase{
 	{"?((buying|(paying for)|adding|setting|installing|(digging in)) [all|more|extra|the]) POST is|are ?just COSTLY FEW ?please $", "fewest posts", nil},
 	{"what|(the [one] (part|bit|thing) that) ?really hurts|kills|costs|stings|bites ?ME ?most ?(the most) ?here is|are ?((buying|(paying for)|adding|setting|installing|(digging in)) [all|more|extra|the]) ?the ?all POST FEW $", "fewest posts", nil},
 	{"it is ?the ?all POST that|which ?really hurt|hurts|kill|kills|cost|costs|sting|bite|add ?up ?ME ?most ?(the most) FEW $", "fewest posts", nil},
-	{"?find|get|give|show|pick|choose|use|take|want ?ME ?(go with) whatever|whichever|(the way that|which) ?ever ?way|option|one|layout|combination|mix|choice ?that comes|works|runs|turns|ends|is|costs ?out|up|in|to ?(to|at|being) ?the least|cheapest ?(on|at|for|in [the|my|his|her|our] (receipt|register|bill|till|ticket|total|invoice|tab|end)) $", "cheapest", nil},
+	{"?find|get|give|show|pick|choose|use|take|want ?ME ?(go with) whatever|whichever|(the way that|which) ?ever ?way|option|one|layout|combination|mix|choice ?that comes|works|runs|turns|ends|is|costs ?out|up|in|to ?(to|at|being) ?the least|cheapest ?((on|at|for|in) [the|my|his|her|our] (receipt|register|bill|till|ticket|total|invoice|tab|end)) $", "cheapest", nil},
 	{"?find|get|give|show|pick|choose|use|take|want ?ME ?(go with) whatever|whichever|(the way that|which) ?ever ?way|option|one|layout|combination|mix|choice ?that comes|works|runs|turns|ends|is ?out|up|in|to ?(to|at|being) ?the lowest|smallest on|at|for|in the|my|his|her|our receipt|register|bill|till|ticket|total|invoice|tab $", "cheapest", nil},
-	{"?find|get|give|show|pick|choose|use|take|want ?ME ?(go with) whatever|whichever|(the way that|which) ?ever ?way|option|one|layout|combination|mix|choice ?that rings|totals|adds ?out|up|in|to ?(to|at|being) ?the lowest|least|cheapest|smallest ?(on|at|for|in [the|my|his|her|our] (receipt|register|bill|till|ticket|total|invoice|tab|end)) $", "cheapest", nil},
+	{"?find|get|give|show|pick|choose|use|take|want ?ME ?(go with) whatever|whichever|(the way that|which) ?ever ?way|option|one|layout|combination|mix|choice ?that rings|totals|adds ?out|up|in|to ?(to|at|being) ?the lowest|least|cheapest|smallest ?((on|at|for|in) [the|my|his|her|our] (receipt|register|bill|till|ticket|total|invoice|tab|end)) $", "cheapest", nil},
 	{"^ what really|kills|hurts|stings|bites|pains ?kills|hurts|stings|bites|pains ME|most ?most is|are", "trouble is", nil},
+	{"what|how ?much does|would|will|might it|that|this|everything|(the (lot|wall|job|thing)) come|run|add ?up ?out to|CLIENT ?to with @ ?for ?the ?!RAIL|POST", "what does it cost with $1 $2", nil},
+	// What others could do, and what it would save them.
+	{"could|can|would|might|may|will he|she|they|one|((the|this|that|my|our) PERSON) get by|away with", "could i get by with", nil},
+	{"would|will|does it save|pay ?ME|anyone ?any anything|money|much|cash|something|(a (lot|bit|little|penny|dime)) to|if ?CLIENT use|buy|used|bought|(go with)|(went with)|try|take|have|had", "what does it cost with", nil},
+	{"would|will|do|does !.. save|saves ME|anyone ?any anything|money|much|cash|(a (lot|bit|little|penny|dime)) $", "what if $1 , what does it cost", nil},
+	{"CLIENT|PERSON ?(is|are|am|will [be]|would be) bringing|bring|hauling|supplying|lugging|(carrying in) ?along|in|over !(.. @ [s]) ?(from ([his|her|their|my|our] (home|house|garage|shed|place|barn|truck))) ?([that|which] (he|she|they|i|we) [already] (have|has|own|owns|bought|got|(has got)|(have got)|(is got)) [already])", "i have $1", nil},
+	{"^ ?my|our|this PERSON ?has|have ?just changed his|her|their mind|minds ?again ?,|.|; ?so|and", "", moreFollows},
+	{"CLIENT|SELLER is|are|am|have|has|ran|run|sold ?just|all ?ran|run|sold ?clean|plumb|right|fresh ?completely out of @ ?s ?lumber|posts|stock ?today|now ?, so ?please", "", moreFollows},
+	{"CLIENT|SELLER is|are|am|have|has|ran|run|sold ?just|all ?ran|run|sold ?clean|plumb|right|fresh ?completely out of @ ?s ?lumber|posts|stock ?today|now ,|; ?so ?please !use|make|go", "$2", moreFollows},
+	{"out of !(_|(## [foot|ft|feet|footers])) ?now|today ?,|; ?so|and|but ?((we|i|you|he|she|they|let us) ?will ?just) ?please ?just use|buy|take|(go with)|(make it)|do !eights|tens|twelves|fourteens|sixteens|eighteens|twenties ?(instead|then|for [now|this|him|her]) $", "out of $1 , so only use $3", nil},
+	{"scratch|scrap|forget|drop|wipe|ditch|toss all ?of that|it|this ?out ?,|.|; next one|customer|order|client|up ?please $$", "start over", nil},
 	// What is liked is kept.
 	{"like|likes|love|loves|prefer|prefers|with|fancy|liked that|this last|latest one ?best ?better ?,", "like that one ,", nil},
 	// Orders at a counter.
@@ -76,6 +87,7 @@ var shopTalk = []placedPhrase{
 	{"CLIENT|PERSON am|is|are|will|would ?only|just ?((willing|going|ready|prepared|happy) to) paying|pay|springing|spring|buying|buy|shelling|forking|shell|fork ?out|up ?for # !extra|added|additional|more|new !post|posts", "i want $1 added $3", nil},
 	// What was measured, and what is to be put in for it.
 	{"center|centre|middle of ?one|each|the POST to ?the center|centre|middle of ?other|next|the POST", "center to center", nil},
+	{"!CLIENT|PERSON ?has|have measured ?it ?from|off ?the center|centre|middle ?(of [one|each] post) to center|centre|middle ?(of [(the other)|each|next] post) ,|and ?and|but|so ?he|she|they says|said|tells|told|wants|asks|asked ?ME ?to put|enter|use|write|type|key|punch ?in|down ?at|as #", "i want centers $2", nil},
 	{"!CLIENT|PERSON ?has|have measured !(* [post [s]]|outside to outside|inside to inside) ,|and ?and|but|so ?he|she|they says|said|tells|told|wants|asks|asked ?ME ?to put|enter|use|write|type|key|punch ?in|down ?at|as #", "i want $2 at $3", nil},
 	{"it is|(comes to) ?!about|around|roughly # ?straight|right ?down from his|her|my|our|their|(the customer 's)|this|that deck|porch|floor|stoop|landing|patio|platform ?floor|boards|surface|top|edge ?straight|right ?down ?on to|onto EARTH ?below", "it is $1 $2 from the deck down to the lawn", nil},
 	// What is claimed to come of it.

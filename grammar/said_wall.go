@@ -31,7 +31,7 @@ var wallPhrases = []placedPhrase{
 	{"bit !bigger|smaller|wider|narrower|taller|shorter|higher|lower|longer|tighter|larger ?, (by|say|maybe by|about|perhaps by) ##", "$1 by $2", nil},
 	{"!works|worked out ?(fine|ok|okay|nicely|well|great|right|perfectly|just fine|just right|all right|evenly|exactly|good|perfect) $", "$1", worksOut},
 	{"!high|tall ,|and|(, and) ?and ?it ?is|(should be)|starts|sits|begins|hangs|stands|goes ?up # ?up off ?of ground|floor|patio|slab|deck|concrete|terrace|pavement", "$1 , bottom gap $2", clauseOrAndEnds},
-	{"!opening|walkthrough|doorway|gateway|gate|entrance|entry|passage (has to|must|should|needs to|will have to|ought to|has got to|better|had better|wants to) ?still|also|easily ?(be able to) (fit|take|clear|pass|admit|accommodate|handle|let in|let through|let) ?his|her # ?- ?inch ?- ?wide ?_ _ ?(through|in|past|go by|pass|in and out) $", "$1 must be at least $2", nil},
+	{"!opening|((walk|pass|step) [-] (through|thru))|walkthrough|doorway|gateway|gate|entrance|entry|passage (has to|must|should|needs to|will have to|ought to|has got to|better|had better|wants to) ?still|also|easily ?(be able to) (fit|take|clear|pass|admit|accommodate|handle|let in|let through|let) ?his|her # ?- ?inch ?- ?wide ?_ _ ?(through|in|past|go by|pass|in and out) $", "$1 must be at least $2", nil},
 	{"!mother|father|sister|brother|son|daughter ?- in ?- law", "$1", nil},
 	{"and gets|takes|receives|wants", "and has", baySizedBefore},
 	{"?pressure ?- treated @", "$1", nil},
