@@ -37,9 +37,10 @@ type placedPhrase struct {
 
 // pattern is a set phrase that has been taken apart.
 type pattern struct {
-	first *step
-	plain []string
-	where func(before, after []atom) bool
+	first  *step
+	plain  []string
+	where  func(before, after []atom) bool
+	number int // in its book
 }
 
 // phrasebook holds patterns by the words that they may begin with, in the order of their tables.
@@ -49,6 +50,9 @@ type phrasebook struct {
 	any     []*pattern // those that begin a clause with any word
 	begs    bool       // what is begged for in them is no question
 	fixed   bool       // not even an article may stand between their words
+	count   int
+	keyed   map[string][]*pattern // by the words of their keys
+	always  []*pattern            // those without a key
 }
 
 // setPhrases are the phrases that set a line plain when nearly all other steps have.
@@ -94,7 +98,7 @@ func asPeoplePutIt(atoms []atom) []atom {
 func phrased(atoms []atom) []atom { return talkedOf().setIn(atoms) }
 
 func phrasebookOf(tables ...[]placedPhrase) *phrasebook {
-	b := &phrasebook{at: map[string][]*pattern{}}
+	b := &phrasebook{at: map[string][]*pattern{}, keyed: map[string][]*pattern{}}
 	for _, t := range tables {
 		for _, s := range t {
 			b.add(s)
@@ -126,6 +130,7 @@ func (b *phrasebook) addWay(way string, s placedPhrase) {
 	}
 	p := &pattern{plain: strings.Fields(s.plain), where: s.where}
 	p.first = link(parts, &step{op: opDone})
+	b.number(p, parts)
 	starts := map[string]bool{}
 	p.first.starts(starts)
 	for w := range starts {

@@ -61,7 +61,7 @@ func phrasedPlain(atoms []atom) []atom {
 
 // setIn sets the phrases of a line to the plain ones.
 func (b *phrasebook) setIn(atoms []atom) []atom {
-	m := phraseMatch{atoms: atoms, fixed: b.fixed}
+	m := phraseMatch{atoms: atoms, fixed: b.fixed, awake: b.awakened(atoms)}
 	for i := 0; i < len(m.atoms); i++ {
 		p, end := b.best(&m, i, func(p *pattern, end int) bool {
 			return p.where == nil || p.where(m.atoms[:i], m.atoms[end:])
@@ -76,6 +76,7 @@ func (b *phrasebook) setIn(atoms []atom) []atom {
 		}
 		behind := len(m.atoms) - end
 		m.atoms = m.put(p, i, end)
+		b.waken(m.awake, m.atoms[i:len(m.atoms)-behind])
 		if b.begs && (p.plain[0] == "please" || slices.Equal(p.plain, turn("i want"))) {
 			m.atoms = beggedFor(m.atoms, i) // what is begged for is no question
 		}
@@ -89,6 +90,9 @@ func (b *phrasebook) best(m *phraseMatch, i int, stands func(*pattern, int) bool
 	caught := m.caught
 	try := func(list []*pattern) {
 		for _, p := range list {
+			if !m.awake.has(p) {
+				continue
+			}
 			if end, ok := m.at(p, i); ok && end > next && (stands == nil || stands(p, end)) {
 				best, next, caught = p, end, m.caught
 			}
@@ -116,6 +120,7 @@ type phraseMatch struct {
 	caught [9][2]int
 	steps  int
 	fixed  bool
+	awake  awake
 }
 
 // mostPhraseSteps bounds the ways in which a pattern is tried at one place.

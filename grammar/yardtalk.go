@@ -18,9 +18,11 @@ func yardPlain(atoms []atom) []atom {
 	for _, step := range []func([]atom) []atom{struckOff, whyBuySo, alsoCost, addedThose, alsoConsidered, rethoughtPrice, priceFirst, wasBefore, priceMovedTo, moneyBuys, boughtFor, dashedPrice, forWhatElse, dearOnes, andAskToo, halfDollars} {
 		atoms = step(atoms)
 	}
+	book := yardPhrasings()
+	found := book.awakened(atoms)
 	for i := 0; i < len(atoms); i++ {
-		m := phraseMatch{atoms: atoms}
-		t, end := yardPhrasings().best(&m, i, nil)
+		m := phraseMatch{atoms: atoms, awake: found}
+		t, end := book.best(&m, i, nil)
 		if t == nil {
 			continue
 		}
@@ -44,6 +46,7 @@ func yardPlain(atoms []atom) []atom {
 			continue
 		}
 		atoms = reworded(atoms, from, end, t.plain...)
+		book.waken(found, atoms[from:from+len(t.plain)])
 		i = from - 1
 		if len(t.plain) > 0 {
 			i = from + len(t.plain) - 1
