@@ -116,6 +116,20 @@ func (l *lexing) tapeReads() {
 	}
 }
 
+// widerThanTheirs asks how wide theirs is: "six inches wider than he has it" bounds nothing by six inches.
+func (l *lexing) widerThanTheirs() {
+	for i := 1; i+1 < len(l.tokens); i++ {
+		t := &l.tokens[i]
+		if t.kind != kRel || l.tokens[i-1].kind != kNum || !strings.HasSuffix(t.text, " than") {
+			continue
+		}
+		switch l.tokens[i+1].kind {
+		case kHead, kTail, kTheirs:
+			t.kind = kUnclear
+		}
+	}
+}
+
 // enteredHere reports whether a phrase that may claim is an order to take figures down: "record these: …".
 func enteredHere(f []found, first, second string) int {
 	if first != "record" && first != "note" && first != "list" || second != "these" && second != "those" && second != "this" && second != "the" && second != "down" {

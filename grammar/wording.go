@@ -19,6 +19,7 @@ func (l *lexing) wordings() {
 	l.hasNone()
 	l.madeOf()
 	l.tapeReads()
+	l.widerThanTheirs()
 	l.costLimit()
 	l.offEach()
 	l.ordered()
