@@ -14,6 +14,7 @@ var phrasePieces = map[string]string{
 	"RECORD":  "inspection|inspections|inspecting|measurement|measurements|report|reports|notes|measuring|figuring|work|checks|checking|drawing|drawings|layout|layouts|sums|math|building|woodwork|woodworking|carpentry|records|sketches|surveys|surveying|planning|calculations",
 	"FIGURES": "(every|each|all|any|my|the|these|those|everything|whatever|anything) ?*",
 	"MEASURE": "?and (they are|it is|(they|it) (come|comes|came) to|(they|it) (measure|measures|read|reads)|they were|it was)",
+	"BYNAME":  "tommy|tom|timmy|tim|billy|johnny|john|jimmy|jim|joe|joey|jack|jake|ben|sam|max|leo|noah|liam|ethan|luke|peter|paul|danny|daniel|david|henry|harry|charlie|george|emma|maria|anna|annie|ella|mia|lena|olivia|lucy|lily|sarah|sally|susie|mary|kate|katie|jenny|julia|laura|nina|zoe|molly|alice|ruth|rosa|carlos|miguel|omar|ali|priya|mei",
 }
 
 // shopTalk are ways in which those talk who shop for the wall, and whoever serves them.
