@@ -1,5 +1,7 @@
 package grammar
 
+import "slices"
+
 // wallPhrases are ways to say how high, how wide and how far apart things are.
 var wallPhrases = []placedPhrase{
 	{"turned|turn|turns|came|come out to be", "were", nil},
@@ -28,6 +30,10 @@ var wallPhrases = []placedPhrase{
 	{"has|is|was ?already ?been ?already (put up|up|in place|fastened|screwed in|screwed on|installed|attached) ?already ?, ?and with top ?edge ?being|sitting at|being|is", "is up already , its top is at", nil},
 	{"little|tiny bit !bigger|smaller|wider|narrower|taller|shorter|higher|lower|longer|tighter|larger ?, (by|say|maybe by|about|perhaps by) ##", "$1 by $2", nil},
 	{", bottom # $", ", bottom gap $1", bottomNoted},
+	{"^^ ?but ?my|our|the|his|her|their ?next ?- ?door PERSON|neighbors|neighbours ('s|') ?own ?old|new WALL|porch|deck|one has|had|uses|got ## !RAIL , and|but|so|while|yet !((i|we) would ?(want|need|like|prefer)) ## $$", "$3 $4 $2", nil},
+	{"^^ ?but ?my|our|the|his|her|their ?next ?- ?door PERSON|neighbors|neighbours ('s|') ?own ?old|new WALL|porch|deck|one has|had|uses|got ## !RAIL , and|but|so|while|yet !((i|we) (want|need|prefer)) ## $$", "$3 $4 $2", nil},
+	{"^^ ?but ?my|our|the|his|her|their ?next ?- ?door PERSON|neighbors|neighbours ('s|') ?own ?old|new|back|front WALL|porch|deck|one|place has|have|is|was|had|uses|got|stands .. , and|but|so|while|yet !i|we", "$1", nothingCompared},
+	{"^^ ?but ?my|our|the|his|her|their ?next ?- ?door PERSON|neighbors|neighbours built|made|did|has|have|put|got ?up his|hers|theirs .. , and|but|so|while|yet !i|we", "$1", nothingCompared},
 	{"bit !bigger|smaller|wider|narrower|taller|shorter|higher|lower|longer|tighter|larger ?, (by|say|maybe by|about|perhaps by) ##", "$1 by $2", nil},
 	{"!works|worked out ?(fine|ok|okay|nicely|well|great|right|perfectly|just fine|just right|all right|evenly|exactly|good|perfect) $", "$1", worksOut},
 	{"!high|tall ,|and|(, and) ?and ?it ?is|(should be)|starts|sits|begins|hangs|stands|goes ?up # ?up off ?of ground|floor|patio|slab|deck|concrete|terrace|pavement", "$1 , bottom gap $2", clauseOrAndEnds},
@@ -105,4 +111,11 @@ var bottomsElse = wordSet("measured measure measures measuring meas top bay bays
 // bottomNoted: "wall 47, six 2x6, btm 2": the note tells other figures of the wall, and speaks of no measuring.
 func bottomNoted(before, _ []atom) bool {
 	return len(before) > 1 && numberAhead(before) && !saidBeforeOf(bottomsElse)(before, nil)
+}
+
+var besideTheirs = wordSet("more less fewer higher lower taller shorter wider narrower bigger smaller longer tighter closer same like likewise too also as match copy that those his theirs hers it")
+
+// nothingCompared: "our neighbor's wall has six boards, but we want seven" measures by nothing that is theirs.
+func nothingCompared(_, after []atom) bool {
+	return numberAhead(after) && !slices.ContainsFunc(after, func(a atom) bool { return besideTheirs[a.text] || a.text == "?" })
 }

@@ -47,4 +47,18 @@ var familyPhrases = []setPhrase{
 	{"could|can|would|will you possibly|maybe|perhaps|kindly|ever !make|set|raise|lower|widen|narrow|shrink|increase|reduce|shorten|change|move|put|keep|leave|bring|take|add|tighten|open|drop|lift ?up|down !it|the|my|our|that|this|them|every|each|all|another|one|two|three|both|##", "would you $1 $2"},
 	{"could|can|would|will you please|kindly !put|run|set|move|place|stick|tuck|shift", "would you $1"},
 	{"could|can you !(put|place) !(it|the (opening|openings|doorway|gate|gateway|walkthrough|post|posts|passage|entrance))", "would you $1 $2"},
+	{"^ (is|would|will) (it|that) ?be ?(all right|alright|acceptable|permissible|safe) ?(with you|by code|by the rules) if ?it ?(were|is|was) ?to", "what if"},
+	{"^ (is|would|will) it ?be|cause|make a ?big|real problem|trouble if", "what if"},
+	// How high it comes on somebody, and what may slip through.
+	{"comes|goes|reaches|stands ?up ?to ?about|around|roughly|somewhere waist|hip|chest|elbow|belt|counter|bar|shoulder ?high|height|level ?(on|to|for|with) ?(me|him|her|us|(my _)) , ?which|that ?is ?so ?say|about|call|roughly|around ?it #", "is about $1 high"},
+	{"^ ?my|our|the|his ?little ?_ dog|cat|puppy|kid|kids|baby|toddler|grandson|granddaughter|rabbit|hen|hens|chickens|dogs|cats|son|daughter ?can|could|will|always|still squeeze|squeezes|slip|slips|fit|fits|get|gets|wriggle|wriggles|crawl|crawls|sneak|sneaks ?right|out through|under|past anything|gaps|whatever ?(that is) over|(wider than)|(bigger than)|above|(larger than) # ?, so|and ?please keep|make|have|leave|hold !(the (gap|gaps|spaces)|them|it|(every|each|all) (gap|gaps)) below|under|(smaller|less|tighter|narrower|closer) ?than ?that|it $", "gaps under $1"},
+	// Questions of people who have not built before.
+	{"where ?exactly do|does|should|will|would|must|are screws|bolts|nails|BRACKET|holes ?all ?(get|be|go|(need to be)|(to be)) ?marked|drilled|put|driven|pencilled|penciled|screwed|placed|fastened ?in|on ?(on|onto|into|along) ?POST ?at $", "where do the brackets go"},
+	{"^ ?so i|we ?honestly|really (am|are) not ?quite|really|too|so|all|that sure|certain|clear ?(on|about) what ?(word|term|expression) !(STIFF|BRACKET|OPENING|kerf|GAP|BAY|trim|(bottom gap)|(bracket (ear|reach|clearance))|(post base)) means|is|are|mean , ?so|and ?please can|could|would|will you ?please (help|explain|tell me|clear that up|fill me in) ?(me ?out|it|that)", "what does $1 mean"},
+	{"^ ?so i|we do not ?really|quite know|understand what a|an ?(word|term) !(STIFF|BRACKET|kerf|BAY) is|are|means|mean $", "what does $1 mean"},
+	{"where is !(the (OPENING|POST|wall|(bottom|top|lowest) RAIL)) !land|lands|begin|start|fall|end|sit|go", "where does $1 $2"},
+	{"doubling|double|doubled ?up on ?the STIFF ?, ?so ?with ##", "stiffeners $1"},
+	{"^ ?(from (here|now) on) everything|all|figures|numbers|measurements|lengths ?(is|are|should be) in !METRIC|CUSTOMARY|metric ?from ?here|now ?on|out|forward $", "use $1"},
+	{"## added|new|intermediate !(@ ?s)", "$1 added posts , added post size $2"},
+	{"^ fwiw|imo|imho|afaik|tbh ?,", ""},
 }
