@@ -40,7 +40,7 @@ func (g *grouping) words() (out []saidAt) {
 
 // provisos asks back about a sentence that would set something under a condition, or that tells of another wall.
 func (g *grouping) provisos() {
-	sets, last := false, -1
+	sets, tried, last := false, false, -1
 	for k := g.first; k < len(g.s.groups); k++ {
 		p := &g.s.groups[k]
 		for _, it := range p.items {
@@ -54,6 +54,10 @@ func (g *grouping) provisos() {
 		if sets && p.force == WhatIf && p.head != nil && strings.HasPrefix(p.head.text, "if") && hasFigure(p.items) {
 			g.s.fail(p.head.at, onlyThen) // "six rails if the gap is over 2"
 		}
+		if tried && p.force == Forget {
+			g.s.fail(p.head.at, onlyThen) // "if the gap's under two, drop a board"
+		}
+		tried = tried || p.force == WhatIf && p.head != nil && strings.Contains(p.head.text, "if") && hasFigure(p.items)
 		sets = sets || p.force == State && p.cmd == "" && hasFigure(p.items)
 	}
 	if !sets {
