@@ -108,4 +108,7 @@ var crewPhrases = []setPhrase{
 	{"!(ninety|seventy|forty|twenty|sixty|(one forty)) by !ninety|forty|thirty|twenty|sixty|thirty fives", "$1 by $2 five"},
 	{"!north|south|east|west side gets", "$1 wall gets"},
 	{"where is|does|do|should everything|(it all) go|land|sit|fall on END|this|new ?END POST", "where do the marks go"},
+	{"!WALL finishes|finish off|out|up at #", "$1 tops out at $2"},
+	{"BRACKET are|is|run|cost # even|flat|straight ?money ?each|apiece $", "brackets cost $1 each"},
+	{"!quote|bid|estimate|bill|total is|'s ?sitting|standing|still at #", "$1 is $2"},
 }
