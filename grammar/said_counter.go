@@ -97,4 +97,6 @@ var counterPhrases = []setPhrase{
 	{"RAIL ?are @ , ?oh ?no wait|no|sorry|oops ?, that|those is|are|was|were ?for post|posts $", "post size $1"},
 	{"^ can|could|must|may not go over|above|past #", "i can not go over $1"},
 	{"figure|plan|allow|reckon ?on|for # board|boards|plank|planks extra", "$1 spare boards"},
+	{"are|is|cost|costs|run|runs|go|goes ?for ?at ## bucks|dollars ?each|apiece ?, ?and !sixes|eights|tens|twelves|fourteens|sixteens|eighteens|twenties|brackets|caps|bases|anchors ## $", "are $1 dollars and $2 are $3 dollars"},
+	{"cost|run|go ?for ?at ## ?, ?and !sixes|eights|tens|twelves|fourteens|sixteens|eighteens|twenties ## ?bucks|dollars $", "are $1 dollars and $2 are $3 dollars"},
 }
