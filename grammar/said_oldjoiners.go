@@ -134,4 +134,6 @@ var oldShopPhrases = []setPhrase{
 	{"^ without touching|changing|altering|moving|disturbing|adjusting GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|BRACKET|span|height|spacing|([bottom|lower|low] GAP)|((number|count) of RAIL) ?, !raise|lower|drop|widen|narrow|stretch|shrink|make|add|put|move|lift|bring|take|close|open|tighten|cut|change|set|let|give|shorten|lengthen|push|slide|shift", "$1"},
 	{"?, ?and|but without touching|changing|altering|moving|disturbing|adjusting GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|BRACKET|span|height|spacing|([bottom|lower|low] GAP)|((number|count) of RAIL) $", ""},
 	{"!i|we|you|they|he|she leave|left|keep|kept|hold|held GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|span|height|([bottom|lower|low] GAP) ?just|exactly ((as|how|where|(the way)) (it|they) (is|are|was|were|stands|stand))|(as is)|be|alone|unchanged|untouched|put and|but|, ?and|but ?i|we|you|they|he|she ?just", "$1"},
+	{"## RAIL ?high|tall|up ?, and|but not one|single more $", "$1 rails"},
+	{"slates|cobbles|setts $", "floor"},
 }
