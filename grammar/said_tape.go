@@ -40,6 +40,9 @@ var tapePhrases = []setPhrase{
 	{", ?because|since|as|cause i|we|he|she|PERSON ?must ?have ?probably had|got|held|put|hooked ?the|my|his tape|hook|ruler|rule|blade|end|tongue|level|laser ?measure ?of ?tape ?hooked|held|on|in|at ?a ?little ?bit ?too crooked|twisted|kinked|bent|backwards|backward|askew|skewed|sideways|loose|slack|sagging|angle|upside|slanted|wrong ?down ?on|in ?there $", ""},
 	{", ?because|since|as|cause ?the|my|his tape|hook|ruler|rule|blade|laser ?measure ?must ?have was|were|is|got|been|had ?been|gotten ?all ?a ?bit ?too crooked|twisted|kinked|bent|backwards|backward|askew|skewed|sideways|loose|slack|sagging|angle|upside|slanted|wrong|caught|stuck|snagged ?down ?on ?something ?in ?there $", ""},
 	{"!forget|drop|scrap|ignore|discard|scratch|disregard what|whatever i|we ?had|have ?just read|got|get|found|noted|wrote|entered|gave|took|taped|reported ?down ?you !at|for|on|in|from !bottom|top", "$1 what i measured $2 the $3"},
+	{", ?because|since|as|cause i|we|he|she|PERSON ?must|may|might ?have|had ?just ?probably misread|mismeasured|misheard|mistyped|miswrote|misjudged ?it|that|this|them $", ""},
+	{", ?because|since|as|cause i|we|he|she|PERSON ?must|may|might ?have|had ?just ?probably wrote|written|put|got|read|took|typed it|that|this|them ?down wrong|wrongly|badly $", ""},
+	{", ?and ?but nothing more|less $", ""},
 	// What is left as it is, and what the other bays get.
 	{"# STIFF in|for !bay # , ?and|but ?only|just # ?STIFF ?each in|for ?each|every|all ?of others|rest|(other bays|ones)|(remaining bays|ones) $", "$1 stiffeners in $2 $3 . $4 stiffeners per bay"},
 	{"!bay # ?will|must|should gets|has|wants|takes|needs|get|have|take # STIFF , ?and|but ?all others|rest|(other bays|ones)|(remaining bays|ones) ?will|must|should ?get|gets|have|has|want|wants|take|need ?only|just # ?STIFF ?each ?apiece $", "$3 stiffeners in $1 $2 . $4 stiffeners per bay"},
@@ -80,9 +83,6 @@ var tapePhrases = []setPhrase{
 	{"^^ ?the !first|second|third|fourth option|choice|suggestion|fix|solution|remedy|alternative , please $$", "take the $1 option"},
 	{"skip|omit|scrap OPENING , ?because|as|since there is|will|are not|never ?be ?going ?to ?be one|any $", "no opening"},
 	{"^ ?the what|whatever|one|figure|reading|number ?that i|we ?had|have ?just wrote|said|gave|told|put|entered|read|got|took ?you ?down for|at|on|in|from|about !(..) is|was|were ?all wrong|off|out|mistaken|bad|rubbish , ?it|that ?is|should|must|make|be ?it|that ?be ?really|actually|to # $", "$1 is $2"},
-	{"!footers|footer ?here|only|there|today|local|locally , ?and no ## s $", "$1 , but no $2 footers"},
-	{"!footers|footer ?here|only|there|today|local|locally , ?and no !fourteens|tens|twelves|sixteens|eights|twenties $", "$1 , but no $2"},
-	{"!lengths here|only|there|today|locally , ?and no !fourteens|tens|twelves|sixteens|eights|twenties $", "$1 , but no $2"},
 	// How a post leans and a floor runs, told in another order.
 	{"!left|right ?hand ?end POST ?is out|off # ?in|over|per # , ?leaning|tilted|tipping|going ?and toward|towards|to ?the !left|right", "$1 post leans $2 to the $4 in $3"},
 	{"!FLOOR runs|goes|slopes|falls|drops ?is ?downhill|down|away to|toward|towards !left|right , ?at|by ?about|roughly # in|per|a|every|each ?a !foot|metre|meter|yard $", "floor falls $3 per $4 to the $2"},
