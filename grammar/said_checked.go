@@ -173,7 +173,7 @@ var checkedPhrases = []setPhrase{
 	{"^ no stiffener|brace|batten ?may|can|should|shall|must|is ?stand|sit|go|be ?any more|further|farther than # ?away from|to|of ?the ?its next|another|neighbor ?one", "stiffener spacing at most $1"},
 	{"minimum|min ?of # clear|clearance ?width at|through|in|for OPENING|(walk ?- through)", "at least $1 at the opening"},
 	{"# clear|clearance ?width at|through|in|for OPENING|(walk ?- through)", "$1 at the opening"},
-	{"add|allow|figure|throw|include|put a tenth ?in ?extra|more ?on ?top ?for|against waste|scrap|breakage|spoilage|mistakes|spare", "10 percent for waste"},
+	{"add|allow|figure|throw|include|put ?in ?on a tenth ?in ?extra|more ?on ?top ?for|against waste|scrap|breakage|spoilage|mistakes|spare", "10 percent for waste"},
 	{"^ can|could|would|might|will it|this|that|everything|WALL|he|she|they|we|i ?also|still|just be|make|do|get|manage ?do|done|made|built|work|by ?it ?up with one|1 fewer|less|(fewer of the) !post|posts|rail|rails|board|boards|bay|stiffener", "what if one $1 fewer"},
 	{"^ what if i|we|there|he|she|they|it|you ?only ?just had|have|has|were|was|used|use|uses|went|is|are ?to ?with ## fewer|less !post|posts|rail|rails|board|boards|bay|bays|stiffener|stiffeners", "what if $1 $2 fewer"},
 	{", would|will|do|does|can|could ?the BRACKET ?still clear|miss ?each|one ?other|another $", ", would it work"},
@@ -187,4 +187,6 @@ var checkedPhrases = []setPhrase{
 	{"rev|revision|draft|sheet|alternate|scheme ##|a|b|c|d|e|f|g ?now !shows|has|puts|sets|calls|says|gives|lists|makes|gets|wants", "the plan $2"},
 	{"approved|stamped|permit|issued|original set ?of ?plans|drawings !has|shows|puts|calls|says|gives|lists|wants", "the plan $1"},
 	{"^ give|tell|show ME ?the !gap|gaps|opening|(bottom gap) ?width|size for|with|at|using # !RAIL $", "what if $2 $3 , what is the $1"},
+	{"owner|client|customer|homeowner|landlord|boss|committee 's ?spending|money limit|ceiling|cap|maximum ?(for|on) ?material|materials|lumber|everything is|'s ## !dollars|bucks", "budget $1 $2"},
+	{"^^ lay|work|figure it|this|everything ?all out|up (for (me|us)) with !(OPENING ..) $$", "$1 , what do you get"},
 }

@@ -4,6 +4,7 @@ package grammar
 var claimPhrases = []placedPhrase{
 	{"no|sorry|wait|rather|correction ?, make that|(that is) #", "no , $1", claimBefore},
 	{"!mine|ours mic|mics|mike|mikes|miked|miced|caliper|calipers|calipered ?out ?in ?at|to #", "bracket thickness $2", bracketsBefore},
+	{".|,|; ?(is that|is it) high|low|steep|pricey|cheap|dear ? $$", ", is that right ?", saidBeforeOf(wordSet("lumber dollars bucks cost costs quote estimate bid bill quoted"))},
 	{"- correct|right|true|ok|okay|yes ?", ", is that right ?", nil},
 	{"and lists|list|itemizes", "and shows", saidBeforeOf(wordSet("reads says shows has is"))},
 	{"^ ?his|her|their _ (was|were|is|has been|have been) (assured|guaranteed|informed|told) of", "he says", nil},
