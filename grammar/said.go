@@ -57,7 +57,7 @@ type phrasebook struct {
 
 // setPhrases are the phrases that set a line plain when nearly all other steps have.
 var setPhrases = sync.OnceValue(func() *phrasebook {
-	b := phrasebookOf(wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns)
+	b := phrasebookOf(wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns, overBudget)
 	for _, list := range [][]setPhrase{
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
 		oldHandPhrases, counterPhrases,
@@ -68,6 +68,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 		oldShopPhrases,
 		tapePhrases,
 		crewPhrases,
+		mindPhrases,
 	} {
 		for _, s := range list {
 			b.add(placedPhrase{s.said, s.plain, nil})

@@ -26,8 +26,13 @@ var claiming = wordSet(`
 	marked marks stamped labeled labelled advertised promised vowed guessed guesses supposed meant architect engineer inspector designer drafter reviewer consultant manufacturer
 `)
 
-// factsStated states what is claimed of facts by nobody's word.
+// factsStated states what is claimed of facts by nobody's word, and the units that somebody asks for.
 func factsStated(r Reading, atoms []atom) Reading {
+	for i, a := range r.Acts {
+		if a.Kind == WhatIf && len(a.Statements) == 1 && a.Statements[0].Name.Quantity == solver.Units {
+			r.Acts[i].Kind = State // nobody tries units: "can we do that in centimeters"
+		}
+	}
 	if !slices.ContainsFunc(r.Acts, func(a Act) bool { return a.Kind == Check }) || wordOfClaim(atoms) {
 		return r
 	}

@@ -1,0 +1,31 @@
+package grammar
+
+// mindPhrases tell of minds that were changed, of what does not matter, and of money that was put away.
+var mindPhrases = []setPhrase{
+	{"i|we|he|she|they ?have|has ?now ?just changed my|our|his|her|their mind|minds about|on !.. , ?so|and|then ?you ?can|may|please let go of|forget|drop|scrap|ditch|lose|skip|ignore|strike|cancel|remove that|it|them", "forget $1"},
+	{"i|we|he|she|they ?have|has ?now ?just changed my|our|his|her|their mind|minds about|on ?that|the ?(# ?RAIL ?GAP) limit|cap|max|maximum|minimum ?of ?# ?on|for ?GAP|OPENING|BAY|WALL $$", "forget the $1 limit"},
+	{"^ i|we|it|PERSON do|does not care|mind|matter|bother ?me ?to ?me how|what ?many|much ?RAIL ?of ?them|it ?you|i|we|it|there ?can ?use|do|need|take|put|takes|get|make|are|is ?it ?them ?in ?up ?, ?as|so ?long ?as just|only|but|though", ""},
+	{"do not leave|miss|skip any|none|some ?of ?it|them|the ?math|sum|sums|arithmetic|figures|steps|working ?out $", "do not leave anything out"},
+	{"put|laid|salted|tucked|socked|saved|squirreled away|aside|by|up \\$ ##", "set aside $ $1"},
+	{"put|laid|set|salted|tucked|socked ## dollars|bucks by|aside|away", "set aside $1 dollars"},
+	{"put|laid|salted|tucked|socked|saved|squirreled away|aside|by|up ## dollars|bucks", "set aside $1 dollars"},
+	{"outside|outsides ?faces|edges of them|those|both|the ?two $", "outsides of the posts"},
+	{"its foot|underside # ?up ?clear off|above|over|of|from FLOOR", "the underside of the post $1 off the floor"},
+	{"put|bring|get|have|do|give ?me|us that|it|them|this ?change ?back ?again ?in ?, ?because ?since i|we should not have|never|ought ?not ?to ?have undone|undid|taken|took|reversed|rolled ?it|that|them ?back ?away", "redo"},
+	{"put|bring|get that|it|them|this ?change back ?again ?in ?, ?because ?since undoing it|that|them was ?a wrong|mistake|error|silly|hasty", "redo"},
+}
+
+// overBudget are words that only say once more that a sum is a limit.
+var overBudget = []placedPhrase{
+	{"(, and)|(, so)|(, but)|,|and|so|but ?i|we|you ?really|just|simply can|must|may|should|will|do|dare not ?want ?to go|spend|be ?a ?cent|penny|dollar|any over|past|beyond|above|higher|more ?than that|it $", "", sumBefore},
+}
+
+// sumBefore: a sum of money was put aside in the same line.
+func sumBefore(before, _ []atom) bool {
+	money, aside := false, false
+	for _, a := range before {
+		money = money || a.text == "$" || a.text == "dollars" || a.text == "bucks"
+		aside = aside || a.text == "aside" || a.text == "budget" || a.text == "away"
+	}
+	return money && aside
+}
