@@ -23,7 +23,7 @@ func bystanders(in []atom) []atom {
 }
 
 var (
-	reporting = wordSet("wonder wonder ask claim think reckon say figure want believe insist is has made makes put puts")
+	reporting = wordSet("wonder wonder ask claim think reckon say figure want believe insist is has made makes put puts answer answers answered replies replied")
 	ownOnes   = wordSet("mine ours his hers theirs yours")
 	rowWords  = wordSet("back front first second third last middle far other next")
 	seats     = wordSet("row corner window door counter desk table front back register till rear")

@@ -62,6 +62,9 @@ func dictated(in []atom) []atom {
 
 // signAt finds the name of a sign at an atom, and of how many atoms it is made. Nothing but a sign is one at the beginning.
 func signAt(in []atom, i int) (sign string, n int) {
+	if i == 0 && len(in) > 2 && (in[0].text == "new" || in[0].text == "next") && (in[1].text == "line" || in[1].text == "paragraph") {
+		return ".", 2 // "new line the end posts are four by fours"
+	}
 	if i == 0 || in[i].kind != aWord || i+1 < len(in) && in[i+1].glued {
 		return "", 0
 	}

@@ -57,7 +57,7 @@ type phrasebook struct {
 
 // setPhrases are the phrases that set a line plain when nearly all other steps have.
 var setPhrases = sync.OnceValue(func() *phrasebook {
-	b := phrasebookOf(wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns, overBudget)
+	b := phrasebookOf(wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns, overBudget, struckOut, lessonPhrases)
 	for _, list := range [][]setPhrase{
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
 		oldHandPhrases, counterPhrases,
@@ -79,7 +79,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 
 // talkedOf are the phrases about openings, bays, ironwork and the saw, and those of new owners and polite people.
 var talkedOf = sync.OnceValue(func() *phrasebook {
-	p := phrasebookOf(openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut)
+	p := phrasebookOf(openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut, leastWasted)
 	p.begs = true
 	return p
 })

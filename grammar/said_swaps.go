@@ -11,6 +11,8 @@ var swaps = []placedPhrase{
 	{"try not to", "do not", triesNot},
 	{"lenth", "length", nil},
 	{"lenght", "length", nil},
+	{"wil be", "will be", nil},
+	{"wil it", "will it", nil},
 	{"legnth", "length", nil},
 	{"can you show me what", "show me what", nil},
 	{"could you show me what", "show me what", nil},

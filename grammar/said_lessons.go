@@ -1,0 +1,101 @@
+package grammar
+
+// lessonPhrases are turns of joiners, teachers, inspectors and clerks that set plain what is fixed, reckoned, supposed, measured or pulled from the rack.
+var lessonPhrases = []placedPhrase{
+	// Old joiners.
+	{"shade|hair|whisker|touch|tad|bit|trifle|fraction ?of ?an ?inch under|over|above|below|(less than)|(more than)|(short of) # of GAP will|would not do|serve|suit|(be enough) ?, ?so ?and make|let|have ?us ?have ?it|that ?be # ?exactly|full|even", "gap is $2", nil},
+	{"!first|second|third|fourth|fifth|sixth|seventh|eighth|top|bottom|lowest RAIL ?up is|was|has|'s|are ?already ?been ?now screwed|nailed|bolted|driven|pinned|spiked|pegged|hammered|fastened|fixed home|fast ?already|now", "$1 rail is fixed already", nil},
+	{"!first|second|third|fourth|fifth|sixth|seventh|eighth RAIL up is|was|has|'s ?already ?been ?now screwed|nailed|bolted|driven|pinned|spiked|pegged|hammered|fastened|fixed ?in|on ?already|now", "$1 rail is fixed already", nil},
+	{", ?and ?for ?as i|we will|am|are|would|want|shall|can ?not ?to ?be not|no|never ?be ?going ?to cutting|cut|sawing|saw|having|have|making|make|using|use ?any|no|a odd|different|uneven|mixed|separate|special|stray|oddball ones|lengths|sizes|pieces|bits|boards $", "", saidBeforeOf(wordSet("length lengths"))},
+	{"## pounds|quid", "$1 dollars", spokenOfPrice},
+	{"distance|space|room|clearance between ?the ?two ?end post|posts faces ?myself|ourselves", "distance between the end posts", nil},
+	// Teachers.
+	{"sum|sums|arithmetic|working|workings|calculation|calculations|math|maths|reckoning|figuring ?be ?all written|set|laid|spelled|spelt|worked|chalked out ?line ?by ?line ?in ?full", "whole sum", saidBeforeOf(wordSet("see show have want need like get"))},
+	{", ?and|so ?then what|how would|will|does|do|might|could ?then happen|become|change ?of|to|with ?it|that|this|us|everything|layout|wall ?then $", "", supposedAhead},
+	{"^ imagine|picture|suppose|say|pretend ?that class|PERSON !doubles|halves|doubled|halved", "what if we $1", nil},
+	// Inspectors.
+	{"!and|,|with|has|have|shows|show|lists|gives top ?edge|line at|of #", "$1 wall height $2", topOfNoRail},
+	// Clerks.
+	{"what|which ?of ?these ?the items|pieces|materials|things|parts|sticks|boards|lumber|stuff ?all do|should|must|shall|need|would i|we|they ?have|need ?to pull|pick|fetch|grab|load|gather|collect ?up ?out ?off|from ?our ?rack|racks|shelf|shelves|yard|stock ?for ?this|his|her|their|that|my ?order|job|ticket|customer|wall ?please $", "what do i need to buy", nil},
+	// Parents.
+	{"?left|leftover|remaining|saved|salvaged ?over from|off ?my|our|his|her ?old|kids|kid ?'s MADE|treehouse|trampoline|loft|bunkbed|bed $", "", boardsAtHand},
+	{"!extra|new|added|more !post|posts ?set|standing|going in|between|inbetween ?between those|these|them ?two ?posts|ends $", "$1 $2", nil},
+	{"!i|we ?just happen|happened to have", "$1 have", nil},
+	{"!(post (cap|caps|base|bases))|bracket|brackets|anchors is|are|run|runs|cost|costs|at !(## and ?one (half|quarter))|(## and three quarters) each|apiece|(a piece)|(the piece)|(a pop)", "$1 are $2 dollars each", nil},
+	// What was told first, and is told anew.
+	{"^ ?i|we ?had said|told|asked ?you|for ?we ?want|need no ?added|new|extra !POST|OPENING|STIFF ?at ?all , but|however|yet|now ?let|i|we ?us ?will|would|want|do ?to ?like ?have|take|add|put|use|want|try|need !one|two|three|# ?after ?all", "$2 $1", nil},
+	{", but|however ?now let us ?have|take|try|use|do|go ?with # ?instead ?after ?all $", ", no , $1", saidByOneself},
+}
+
+// saidByOneself: who speaks tells what was said by no one else.
+func saidByOneself(before, _ []atom) bool {
+	for i := 1; i < len(before); i++ {
+		if before[i].text == "said" || before[i].text == "told" || before[i].text == "asked" {
+			w := before[i-1].text
+			return w == "i" || w == "we" || i > 1 && w == "had" && (before[i-2].text == "i" || before[i-2].text == "we")
+		}
+	}
+	return false
+}
+
+// boardsAtHand: somebody has boards of a size.
+func boardsAtHand(before, _ []atom) bool {
+	has, sized := false, false
+	for i := range before {
+		has = has || before[i].text == "have" || before[i].text == "got" || before[i].text == "has"
+		sized = sized || reader{before}.sizeAt(i)
+	}
+	return has && sized
+}
+
+// leastWasted are questions that bid for the way that wastes least.
+var leastWasted = []placedPhrase{
+	{"^ ?please ?can|could|would|will ?you ?please find|pick|choose|give|work|figure|go|want|take|use ?out ?ME ?with way|method|approach|arrangement|layout ?of|to ?doing|cutting|building|making|do|cut|build|make|lay ?it|this|them|wall|job ?out ?up that|which wastes|throws|leaves|loses|scraps ?away least|(the least) ?amount ?of lumber|wood|timber|material|waste|scrap|stuff $", "please waste as little lumber as you can", nil},
+	{"^ which|what way|method|approach|arrangement|layout ?of|to ?doing|cutting|building|making|do|cut|build|make|lay ?it|this|them|wall|job ?out ?up wastes|throws|leaves|loses|scraps ?away least|(the least) ?amount ?of lumber|wood|timber|material|waste|scrap|stuff $", "please waste as little lumber as you can", nil},
+}
+
+// notMoney are words by which pounds are a weight.
+var notMoney = wordSet("weigh weighs weight load loads hold holds carry carries bear push pushes lean force pressure square foot heavy lift")
+
+// moneyTalk are words by which pounds are money.
+var moneyTalk = wordSet("cost costs costing price priced prices pay paid pays spend budget charge charges quote quoted each apiece charged total bill sells hundred")
+
+// spokenOfPrice: what is told in pounds is a price, and no weight.
+func spokenOfPrice(before, after []atom) bool {
+	price := false
+	for _, part := range [][]atom{before, after} {
+		for _, a := range part {
+			if notMoney[a.text] {
+				return false
+			}
+			price = price || moneyTalk[a.text]
+		}
+	}
+	return price
+}
+
+// supposedWords are words that begin what is only supposed.
+var supposedWords = wordSet("suppose supposing imagine picture pretend if")
+
+// supposedAhead: the line begins with what is supposed.
+func supposedAhead(before, _ []atom) bool {
+	for _, a := range before[:min(len(before), 3)] {
+		if supposedWords[a.text] {
+			return true
+		}
+	}
+	return false
+}
+
+// railNamed are words by which a top is that of one rail.
+var railNamed = wordSet("first second third fourth fifth sixth seventh eighth bottom lowest fixed screwed nailed up already bracket post posts rail board")
+
+// topOfNoRail: how many rails there are was told, and no one of them is spoken of.
+func topOfNoRail(before, _ []atom) bool {
+	for _, a := range before {
+		if railNamed[a.text] {
+			return false
+		}
+	}
+	return true
+}
