@@ -213,6 +213,9 @@ func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	if m.st.Value, ok = k.s.value(*lim.lo, kind); !ok || m.st.Value.Num.Sign() < 0 || kind == solver.Percent && lim.lo.unit != bare {
 		return reading{}, false
 	}
+	if d.op == solver.Minus && k.about("off floor") && k.has(kMore) == nil {
+		return reading{}, false // "drop it 2 inches off the deck": by so much, or to there
+	}
 	if d.op == solver.Plus && k.about("off floor") && k.has(kMore) == nil {
 		m.st.Op = solver.Eq // "lift it 4 inches off the deck"
 		m, ok = k.fill(m)

@@ -202,6 +202,7 @@ var commands = []entry{
 		(evenly|equally) (spaced|sized|divided) BAY
 		BAY (alike|match)
 		BAY equally (wide|long|sized|spaced)
+		[both] BAY (come|comes|came|turn|turned|be|are|end|ended|finish|finished|get|got) [(up|out|to be|being)] [(all|both)] (equally|evenly) (wide|long|sized|large|big|broad)
 		BAY eq
 		eq BAY
 		same BAY [(width|widths|size)]

@@ -151,7 +151,7 @@ func (g *grouping) command(i int) bool {
 		if i+1 < len(g.list) && (g.list[i+1].value() || !g.list[i+1].breaks() && openers[g.list[i+1].kind] == nil && g.list[i+1].kind != kIt && g.list[i+1].kind != kFix && g.list[i+1].kind != kNo) {
 			return false // something is said on: no farewell
 		}
-		if i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kAnd && !g.empty() && g.g.cmd == "" && !parting(t.text) {
+		if i > 0 && !g.list[i-1].value() && g.list[i-1].kind == kAnd && !g.empty() && g.g.cmd == "" && !parting(t.text) && !g.thenDone(t) {
 			return true // "… and that's it"
 		}
 		g.flush(group{force: State, cmd: key, head: t.token})
@@ -235,6 +235,10 @@ func (g *grouping) changes(i int) bool {
 	sign := minusSign
 	if words[0] == "lift" {
 		sign = plusSign
+		if !strings.Contains(t.text, " ") && g.liftsUp(i) {
+			t.found, t.kind = []found{{entry: sign}}, kChange
+			return true // "lift the bottom rail": no limit is named that could be lifted
+		}
 	}
 	if g.oneOf(i) || g.countOf(i) {
 		t.found, t.kind = append([]found{{entry: sign}}, t.found...), kChange

@@ -69,6 +69,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 		tapePhrases,
 		crewPhrases,
 		mindPhrases,
+		regionPhrases,
 	} {
 		for _, s := range list {
 			b.add(placedPhrase{s.said, s.plain, nil})

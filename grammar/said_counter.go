@@ -32,7 +32,7 @@ var counterPhrases = []setPhrase{
 	{"budget|spending|allowance of|on !one|two|three|four|five|six|seven|eight|nine !ten|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety", "budget $1 $2"},
 	// Limits that somebody sets, and what customers have.
 	{"PERSON put|puts|set|sets|gave|gives|has|have|got|keeps|holds|limits|allows me|us ?on|to|at|with # ?dollar|dollars|buck|bucks limit|budget|cap|max|maximum|allowance|ceiling", "budget $1"},
-	{"wallet|pocketbook|purse|checkbook|paycheck|bankbook SAYS|allows|permits|holds|stands|will|can ?hold|stand|take|handle ?for", "the budget is"},
+	{"wallet|pocket|pockets|pocketbook|purse|checkbook|paycheck|bankbook SAYS|allows|permits|holds|stands|will|can ?hold|stand|take|handle ?for", "the budget is"},
 	{"bump|nudge|push|jack|kick|bring|move|take|knock|cut budget is", "budget is"},
 	{"tack|slap|pile|stick|throw|lump # ?more ?on|onto ?to ?top ?of !budget|gap|opening|span|kerf|trim", "add $1 to the $2"},
 	{"tack|slap|pile|stick|throw|lump another|extra # ?on|onto ?to ?top ?of !budget|gap|opening|span|kerf|trim", "add $1 to the $2"},

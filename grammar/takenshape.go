@@ -1,5 +1,7 @@
 package grammar
 
+import "slices"
+
 import "strings"
 
 // The shapes of a clause that takes something back: a verb and what it takes, a thing and what becomes of it, somebody who no
@@ -27,6 +29,9 @@ func behindVerb(w []atom) ([]atom, bool) {
 		return nil, false // "no more rails"
 	}
 	what := w[n:]
+	if w[n-1].text == "lift" && !slices.ContainsFunc(what, func(a atom) bool { return liftable[a.text] }) {
+		return nil, false // "lift the bottom rail"
+	}
 	cut := false
 	for again := true; again; {
 		again = false
@@ -239,3 +244,6 @@ func needsNoMore(atoms []atom) bool {
 	rest := said[at:]
 	return needsNoKeeping(rest) || strings.HasPrefix(rest, " no need for ") && (strings.Contains(rest, " any more") || strings.Contains(rest, " anymore") || strings.Contains(rest, " any longer") || strings.Contains(rest, " now"))
 }
+
+// liftable is what is lifted by taking it back, and not with the hands.
+var liftable = wordSet("limit limits limitation cap max maximum min minimum ceiling rule rules restriction restrictions bound bounds requirement ban budget constraint freeze hold guard figure price it that this")

@@ -142,6 +142,33 @@ func parting(text string) bool {
 	return false
 }
 
+// liftsUp reports whether what a clause lifts is a part of the wall, and no limit or rule.
+func (g *grouping) liftsUp(i int) bool {
+	part := false
+	for _, it := range g.list[i+1:] {
+		if it.breaks() {
+			break
+		}
+		if it.value() {
+			if op, ok := it.lim.relation(); ok && (upper(op) || lower(op)) {
+				return false
+			}
+			continue
+		}
+		if it.as(kLim) != nil || it.as(kBound) != nil || it.as(kForgetTail) != nil || it.kind == kRel || it.kind == kUnder || it.kind == kOver || it.kind == kUnknown {
+			return false
+		}
+		part = part || it.kind == kPart && it.key() != "budget" && !strings.Contains(it.text, "gap")
+	}
+	return part
+}
+
+// thenDone reports whether somebody leaves after what was asked for: "the cuts as a spreadsheet, and then we're done".
+func (g *grouping) thenDone(t item) bool {
+	done := strings.HasPrefix(t.text, "we are ") || strings.HasPrefix(t.text, "i am ")
+	return done && (strings.HasSuffix(t.text, " here") || g.g.force == Ask && strings.Contains(t.before, "then"))
+}
+
 // reasonOf names what a "why that" can only be after: what the same line asked just before.
 func (s *speech) reasonOf() (Act, bool) {
 	if len(s.acts) == 0 {

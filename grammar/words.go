@@ -76,7 +76,7 @@ var classes = []wordClass{
 	{"BUY", "buy purchase order acquire"},
 	{"MARK", "mark marks pencil lines line marking markings holes hole"},
 	{"CUT", "cut cuts cutting saw sawn sawing chop"},
-	{"PRICE", "price prices cost costs costing total bill"},
+	{"PRICE", "price prices cost costs costing total bill expense expenses expenditure"},
 	{"PERHAPS", "maybe perhaps possibly"},
 	{"MOST", "most maximum max greatest"},
 	{"BIG", "big wide large broad generous roomy"},
@@ -199,7 +199,7 @@ const neutralWords = `
 	head heads finger fingers stuck
 	patience trouble bother nuisance grateful obliged thankful curious afraid worried confused tired busy
 	matter matters care cares business 
-	porch roof veranda sunroom shelter barn cabin bunkhouse
+	porch roof veranda sunroom shelter barn cabin bunkhouse balcony verandah loggia lanai portico galley sunporch
 	pulled 
 	hang hangs hanging hung ride rides riding lying laying sliding slid slide
 	results result resulting apply applies

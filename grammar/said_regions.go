@@ -1,0 +1,55 @@
+package grammar
+
+// regionPhrases are ways in which people of other regions put things: islanders, people of the bayou, those who learned their English at school
+// far away, and those who say "I'm after doing it".
+var regionPhrases = []setPhrase{
+	// What somebody has just done: "what I'm after telling you".
+	{"!i|we ?am|are ?only ?just after telling|saying", "$1 have told"},
+	{"!i|we ?am|are ?only ?just after giving ?you", "$1 have given you"},
+	{"!i|we ?am|are ?only ?just after measuring|taping", "$1 have measured"},
+	{"!i|we ?am|are ?only ?just after buying|purchasing", "$1 have bought"},
+	{"!he|she|they|PERSON is|are|has|have|'s ?only ?just after telling|saying", "$1 tells"},
+	// What would come of it, were each a little out.
+	{"what|where is|'s ?the harm|hurt|damage|danger ?in ?of ?it ?is ?there if|when !everything|((every|each|all) [of] [my|the|them|these|those] [cut|cuts|mark|marks|one|board|boards|rail|rails|piece|pieces])", "what if $1"},
+	{"what|any ?real ?great harm|hurt|damage|danger is|would ?there ?be ?done ?in ?it if|when !everything|((every|each|all) [of] [my|the|them|these|those] [cut|cuts|mark|marks|one|board|boards|rail|rails|piece|pieces])", "what if $1"},
+	{"do|does|would|will|could it|that ?really ?ever do|be ?me|us ?any|much|a|great ?real harm|hurt|damage if|when !everything|((every|each|all) [of] [my|the|them|these|those] [cut|cuts|mark|marks|one|board|boards|rail|rails|piece|pieces])", "what if $1"},
+	// Further up from the floor, and nearer to it.
+	{"lift|lifts|lifting|raise|raises|bring|jack|hoist|move|push|nudge|hitch ?up LOWEST|first RAIL|one ?up ?by another|further|extra !inch|foot ?up ?clear|off ?off|of|above|over|from ?of FLOOR", "increase bottom gap by 1 $1"},
+	{"lift|lifts|lifting|raise|raises|bring|jack|hoist|move|push|nudge|hitch ?up LOWEST|first RAIL|one ?up ?by another|further|extra # ?up ?clear|off ?off|of|above|over|from ?of FLOOR", "increase bottom gap by $1"},
+	{"lift|lifts|lifting|raise|raises|bring|jack|hoist|move|push|nudge|hitch ?up LOWEST|first RAIL|one ?up ?by # more|further|higher ?up ?clear|off ?off|of|above|over|from ?of FLOOR", "increase bottom gap by $1"},
+	{"lift|lifts|lifting|raise|raises|jack|hoist|nudge|hitch ?up LOWEST|first RAIL|one ?up by # ?up clear|off|above|from|over ?off|of|from FLOOR", "increase bottom gap by $1"},
+	{"drop|lower|bring|let|move|push|nudge|set ?down LOWEST|first RAIL|one ?down ?by another|further|extra # ?down ?closer|nearer toward|towards|to FLOOR", "decrease bottom gap by $1"},
+	{"drop|lower|bring|let|move|push|nudge|set ?down LOWEST|first RAIL|one ?down ?by # more|further|lower ?down ?closer|nearer toward|towards|to FLOOR", "decrease bottom gap by $1"},
+	{"drop|lower|bring|let|move|push|nudge|set ?down LOWEST|first RAIL|one ?down ?by # ?down closer|nearer|toward|towards ?to FLOOR", "decrease bottom gap by $1"},
+	{"LOWEST|first RAIL|one ?to ?be ?kept|held|up|well|nice|good ?and clear|out|up|free ?off ?up ?out of ?all ?that snow|slush|wet|damp|mud|dirt|rain|water|leaves|puddles|muck|splash|splashes|weeds ?, ?so|and|:|- ?that|call|say|make|put|set ?is|it|means ?at # ?up|clear off|above|from|of ?of FLOOR", "bottom gap $1"},
+	// A rail that is named first.
+	{"!first|second|third|fourth|fifth|sixth RAIL|one up , ?and i|we ?would want|wants|need|needs|like|likes ?to ?have|put|set|see ?its|the top ?edge|side|face ?of ?it|that|her ?to ?be|come|sit ?at|to #", "the $1 rail top at $2"},
+	{"!first|second|third|fourth|fifth|sixth RAIL|one up , ?and its|the top ?edge|side|face ?of ?it|that|her ?is|at|comes|should ?be|to ?at|to #", "the $1 rail top at $2"},
+	// The posts, whichever they are.
+	{"^ whatever|whichever|any|every POST ?that|which ?i|we|you|they puts|put|set|sets|add|adds|stand|stands ?get|gets ?in ?at|to|between ?middle|there|them|it ?, ?then ?please stand|stands|make|leave|let|set|keep|have|run it|them|that|those ?stand|rise|be|run #", "the added post $1"},
+	{"^ whatever|whichever|any|every POST ?that|which i|we|you|they puts|put|set|sets|add|adds|stand|stands ?get|gets ?in ?at|to|between ?middle|there|them|it ?, ?then ?please make|let|set|keep|have it|them|that|those ?be @", "the added post $1"},
+	{"prouder|loftier than", "higher than"},
+	{"POST @ , # added|new|extra", "posts $1 , $2 added posts"},
+	// Why not more.
+	{"^ ?and ?so ?but what has|have|is|keeps|holds|got|had us|me|you|it ?all ?stuck|stopped|held|pinned|stopping|stuck|limited|down|back ?at|on|to ## ?RAIL ,|.|?|; ?why|and can|could !i|we|you|they not !use|put|have|fit|get|go|do|take|run ?in|to|with", "why can $2 not $3"},
+	{"equally wide|broad $", "the same width"},
+	// The names of heaven, and what one is called.
+	{"!how|why|what|where|who in|for ?the ?god name|sake of ?the god|heaven|goodness|sense|reason|mercy|jesus|creation|(all that is holy)|(all things holy)", "$1"},
+	{"!how|why|what|where in|for god|heaven|goodness 's|s name|sake", "$1"},
+	{", b'y|bye|boy|cher|abeg|biko|bai|wee ?man ,", ","},
+	{", b'y|cher|abeg|biko|hen|pet $$", ""},
+	{"abeg|biko|cher ?,", ""},
+	{", b'y ?,", ","},
+	// What one has always worked in.
+	{"i|we ?have|had ?only|always ?ever worked|measured|built|dealt|thought|reckoned|done ?all|mostly ?but|except in|with !METRIC|CUSTOMARY ?, ?so|and ?we|i|(let us)|you ?will|shall|would|can|should|may|please|better ?just stick|keep|stay|go|work ?to|with|in those|that|them|these|it", "i work in $1"},
+	// Sizes and lengths.
+	{"hundred by hundreds|hundred", "100 x 100"},
+	{"# , all|these|those|they|both|each ?of ?them ?are|is|being ?given|told|said ?all in metres|meters $", "$1"},
+	{"?one|1 metre|meter and ## cm|centimetre|centimetres|centimeter|centimeters $", "1 metre $1 cm"},
+	{"?one|1 metre|meter and ## cm|centimetre|centimetres|centimeter|centimeters !high|tall|wide|long|across|clear|between|from|up|off|above", "1 metre $1 cm $2"},
+	{"!metres|meters and ## cm|centimetre|centimetres|centimeter|centimeters $", "$1 $2 cm"},
+	{"!metres|meters and ## cm|centimetre|centimetres|centimeter|centimeters !high|tall|wide|long|across|clear|between|from|up|off|above", "$1 $2 cm $3"},
+	{"!(BRACKET|caps|bases|anchors) ?will|do run|runs|go|goes|went ?for ?me ?us ## and !a|one|three !half|quarter|quarters each|apiece", "$1 cost $2 and $3 $4 each"},
+	{"not ?even a|one|any|single !GAP|BAY|RAIL|OPENING|SPACE ?anywhere ?is|be ?to ?anywhere over|above|past|wider|bigger|more", "no $1 over"},
+	{"no|any !GAP|BAY|RAIL|OPENING anywhere|wherever ?at ?all", "no $1"},
+}
