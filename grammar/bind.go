@@ -37,6 +37,7 @@ func (l *lexing) bind() {
 	l.hundredsAgain()
 	l.rethink()
 	l.noneOf()
+	l.noneAtFirst()
 	l.moreOf()
 	l.trailingBounds()
 	l.verbsOfChange()
@@ -130,6 +131,9 @@ func (l *lexing) changing(i int) bool {
 func (l *lexing) shyOf() {
 	for i := 0; i+2 < len(l.tokens); i++ {
 		a, w, b := &l.tokens[i], &l.tokens[i+1], &l.tokens[i+2]
+		if a.kind == kNum && b.kind == kNum && (w.kind == kRel || w.kind == kUnder || w.kind == kOver) && b.before == "" && l.offFrom(i) {
+			continue
+		}
 		if a.kind != kNum || b.kind != kNum || w.text != "shy" && w.text != "short" && w.text != "shy of" && w.text != "short of" || !strings.HasPrefix(b.before+" "+w.text, "of") && !strings.HasSuffix(w.text, "of") {
 			continue
 		}

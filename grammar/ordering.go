@@ -35,7 +35,7 @@ var orders = []entry{
 		(no|on second thought) (keep|i want) (that|it) after all
 		(undid|undone) by mistake`},
 	{kind: kCmd, key: "start over", loose: true, ways: `
-		(done|finished|through) with (this|that) [(one|wall|job)] [(,)] [(clear|wipe|erase|scrap|start|begin|forget|throw|toss|delete)] [(it|that|everything)] [(all)] [(out|away|off|over|clean|fresh)]
+		(done|finished|through) with (this|that) [(one|wall|job)] [(,)] (clear|wipe|erase|scrap|start|begin|forget|throw|toss|delete) [(it|that|everything)] [(all)] [(out|away|off|over|clean|fresh)]
 		(clear|wipe|erase|scrap|delete|throw|toss|take|sweep) (it|everything|that|this|all that|all this|the lot|the whole thing|the board|the table) [(all)] (out|away|off|clean|down)
 		(clear|wipe|erase) (the|this) (board|slate|table|page|sheet|screen)
 		(start|begin) (from|with) (nothing|zero|the beginning|a blank page|a blank sheet|a clean sheet|the top|square one)

@@ -141,7 +141,11 @@ func (l *lexing) placedAfter(i int) bool {
 func (l *lexing) noneOf() {
 	for i := 3; i+1 < len(l.tokens); i++ {
 		t := l.tokens[i+1]
-		if l.tokens[i].kind != kNo || t.kind != kNum || !t.amt.footer || t.before != "" {
+		if l.tokens[i].kind != kNo || t.kind != kNum || t.before != "" {
+			continue
+		}
+		if !t.amt.footer || l.inMeters(i) {
+			l.noneOfMeasure(i)
 			continue
 		}
 		at := -1
@@ -151,6 +155,8 @@ func (l *lexing) noneOf() {
 			}
 		}
 		switch rest := l.tokens[i+2:]; {
+		case at < 1 && i > 3 && l.tokens[i-3].kind == kTo && l.tokens[i-2].kind == kNum:
+			l.tokens[i].kind, l.tokens[i].found = kUnknown, nil // "they carry eights to sixteens, no fourteens"
 		case at < 1 && l.listsLengths(i) && (len(rest) == 0 || rest[0].kind != kComma && rest[0].kind != kNum):
 			l.tokens[i].kind, l.tokens[i].found = kSellLess, []found{{entry: soldOut}} // "they stock eights and tens. no twelves left"
 			switch l.tokens[i-1].kind {
@@ -181,13 +187,77 @@ func (l *lexing) noneOf() {
 
 // listsLengths reports whether two lengths of lumber or more stand before token i.
 func (l *lexing) listsLengths(i int) bool {
-	n := 0
+	n, joined := 0, 0
 	for j := range l.tokens[:i] {
-		if t := &l.tokens[j]; t.kind == kNum && t.amt.footer {
-			n++
+		switch t := &l.tokens[j]; {
+		case t.kind == kNum && t.amt.footer:
+			n += 1 + joined
+			joined = 0
+		case t.kind == kNum && t.amt.unit == bare && t.amt.val.IsInt():
+			joined++
+		case t.kind != kComma && t.kind != kAnd:
+			joined = 0
 		}
 	}
 	return n > 1
+}
+
+// noneOfMeasure takes a length with a unit of its own for one that is not sold, behind a list of lengths: "3 m and 3.6 m lengths, no
+// 4.2s". Where it may as well correct the last one ("eight foot and twelve foot, no sixteen foot") it is asked back.
+func (l *lexing) noneOfMeasure(i int) {
+	n, sold := 0, false
+	for j := range l.tokens[:i] {
+		switch t := &l.tokens[j]; t.kind {
+		case kNum:
+			if t.amt.unit == feet || t.amt.unit == metric {
+				n++
+			}
+		case kSell, kStockWord:
+			sold = true
+		case kHead:
+			sold = sold || strings.HasSuffix(t.text, " has") || strings.HasSuffix(t.text, " have")
+		case kPart, kDim, kRel, kMeasured, kSize:
+			return
+		}
+	}
+	rest := l.tokens[i+2:]
+	if t := &l.tokens[i+1]; n < 2 || !sold || l.tokens[i-1].kind != kComma || len(rest) > 0 && rest[0].kind != kStop {
+		return
+	} else if !strings.HasSuffix(t.text, "s") {
+		l.tokens[i].kind, l.tokens[i].found = kUnknown, nil
+		return
+	}
+	if t := &l.tokens[i+1]; t.amt.footer {
+		meters := *l.tokens[l.lengthBefore(i)].amt
+		meters.val, meters.plain = t.amt.val.Div(t.amt.per).Mul(meters.per), ""
+		t.amt = &meters
+	}
+	l.tokens[i-1].kind = kStop
+	l.tokens[i].kind, l.tokens[i].found = kSellLess, []found{{entry: soldOut}}
+}
+
+// lengthBefore finds the figure before token i, -1 where there is none.
+func (l *lexing) lengthBefore(i int) int {
+	for i--; i >= 0 && l.tokens[i].kind != kNum; i-- {
+	}
+	return i
+}
+
+// inMeters reports whether the figure before token i is in meters or millimeters.
+func (l *lexing) inMeters(i int) bool {
+	at := l.lengthBefore(i)
+	return at >= 0 && l.tokens[at].amt.unit == metric
+}
+
+// noneAtFirst parts what is not sold from what is, where it is told first: "no 14s, they've got 8, 10 and 12 footers".
+func (l *lexing) noneAtFirst() {
+	if len(l.tokens) > 4 && l.tokens[0].kind == kNo && l.tokens[1].kind == kNum && l.tokens[1].amt.footer && l.tokens[2].kind == kComma && l.listsLengths(len(l.tokens)) {
+		if next := &l.tokens[3]; next.kind == kSell || next.kind == kHead && (strings.HasSuffix(next.text, " have got") || strings.HasSuffix(next.text, " has") || strings.HasSuffix(next.text, " have")) {
+			l.tokens[0].kind, l.tokens[0].found = kSellLess, []found{{entry: soldOut}}
+			l.tokens[2].kind = kStop
+			next.kind, next.text, next.found = kSell, "they sell", []found{{entry: soldThus}}
+		}
+	}
 }
 
 // takesBackAll reports whether a word of correction takes back what stands before a full stop or a question mark, whatever

@@ -9,6 +9,8 @@ import (
 var swaps = []placedPhrase{
 	{"&", "and", nil},
 	{"try not to", "do not", triesNot},
+	{"^ ?well|so|but|and|ok|okay ?, ?all ?of his|her|their|theirs|(the architect 's)|(the neighbor 's)|(the customer 's) drawing|drawings|plan|plans|sketch|sketches|sheet|sheets|blueprint|blueprints|print|prints|numbers|figures|notes is|are|was|were ?all ?done|drawn|written|dimensioned ?in metric|millimeters|millimetres|mm :|,", "use metric , the drawing shows", figuresShown},
+	{"^ ?well|so|but|and|ok|okay ?, ?all ?of his|her|their|theirs|(the architect 's)|(the neighbor 's)|(the customer 's) drawing|drawings|plan|plans|sketch|sketches|sheet|sheets|blueprint|blueprints|print|prints|numbers|figures|notes is|are|was|were ?all ?done|drawn|written|dimensioned ?in inches|feet|imperial|customary :|,", "use inches , the drawing shows", figuresShown},
 	{"lenth", "length", nil},
 	{"lenght", "length", nil},
 	{"wil be", "will be", nil},

@@ -24,6 +24,9 @@ func together(r Reading, atoms []atom) Reading {
 			return Reading{Ask: q}
 		}
 	}
+	if q := leftUnsaid(r.Acts, atoms); q != nil {
+		return Reading{Ask: q}
+	}
 	return r
 }
 
