@@ -36,22 +36,26 @@ func (s *speech) placesStated() {
 			continue // taken back since
 		}
 		a := s.acts[i]
-		if len(a.Statements) == 0 || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return s.toldTwice(i, st.Name.Quantity) }) {
+		if len(a.Statements) == 0 || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return toldElsewhere(s.acts, i, st.Name.Quantity) }) {
 			continue
 		}
-		var each []Act
-		for _, st := range a.Statements {
-			one := a
-			one.Kind, one.Statements = State, []solver.Statement{st}
-			each = append(each, one)
-		}
-		s.acts = slices.Replace(s.acts, i, i+1, each...)
+		s.acts = slices.Replace(s.acts, i, i+1, eachStated(a)...)
 	}
 }
 
-// toldTwice reports whether another act than the one at i speaks of a quantity.
-func (s *speech) toldTwice(i int, q solver.Quantity) bool {
-	for j, a := range s.acts {
+// eachStated states what an act claims, an act for each.
+func eachStated(a Act) (each []Act) {
+	for _, st := range a.Statements {
+		one := a
+		one.Kind, one.Statements = State, []solver.Statement{st}
+		each = append(each, one)
+	}
+	return each
+}
+
+// toldElsewhere reports whether another act than the one at i speaks of a quantity, and may doubt it.
+func toldElsewhere(acts []Act, i int, q solver.Quantity) bool {
+	for j, a := range acts {
 		if j != i && slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.Name.Quantity == q }) {
 			return true
 		}

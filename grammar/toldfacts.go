@@ -38,29 +38,15 @@ func factsStated(r Reading, atoms []atom) Reading {
 	}
 	for i := 0; i < len(r.Acts); i++ {
 		a := r.Acts[i]
-		if a.Kind != Check || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return !facts[st.Name.Quantity] || toldElsewhere(r.Acts, i, st.Name) }) {
+		if a.Kind != Check || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool {
+			return !facts[st.Name.Quantity] || toldElsewhere(r.Acts, i, st.Name.Quantity)
+		}) {
 			continue
 		}
-		var each []Act
-		for _, st := range a.Statements {
-			one := a
-			one.Kind, one.Statements = State, []solver.Statement{st}
-			each = append(each, one)
-		}
-		r.Acts = slices.Replace(r.Acts, i, i+1, each...)
-		i += len(each) - 1
+		r.Acts = slices.Replace(r.Acts, i, i+1, eachStated(a)...)
+		i += len(a.Statements) - 1
 	}
 	return r
-}
-
-// toldElsewhere reports whether another act than the one at i speaks of a quantity, and may doubt it.
-func toldElsewhere(acts []Act, i int, n solver.Name) bool {
-	for j, a := range acts {
-		if j != i && slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.Name == n }) {
-			return true
-		}
-	}
-	return false
 }
 
 // wordOfClaim reports whether a line holds a word of saying, of paper or of doubt, or asks.
