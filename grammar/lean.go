@@ -95,6 +95,20 @@ func railSize(s string) bool {
 	return min(a, b) == 2 && max(a, b) >= 3 && max(a, b) <= 12
 }
 
+// sizeAlone reports whether a size of boards stands alone behind how the posts stand, or how many bays there are: "144 between posts,
+// 2x6, five high".
+func (k *clause) sizeAlone(senses []sense, lim *limit) bool {
+	n := k.carry.name
+	if n == nil || len(senses)+len(k.things) > 0 || k.it || !railSize(lim.lo.size) {
+		return false
+	}
+	switch n.Quantity {
+	case solver.Span, solver.Overall, solver.Centers, solver.Bays, solver.Bay:
+		return true
+	}
+	return false
+}
+
 // squareSize reports whether a size that is said alone can only be that of posts: "6x6".
 func squareSize(s string) bool { return s == "4x4" || s == "5x5" || s == "6x6" || s == "8x8" }
 

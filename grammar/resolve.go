@@ -46,6 +46,9 @@ func (k *clause) name(senses []sense, lim *limit, i int) (solver.Name, solver.Ki
 	if n := k.carry.name; lim.lo.size != "" && len(senses)+len(k.things) == 0 && n != nil && n.Quantity == solver.AddedPosts {
 		return k.build(aspectIndex[string(solver.AddedPostSize)]) // "add a post and make it a 6x6"
 	}
+	if k.sizeAlone(senses, lim) {
+		return k.build(aspectIndex[string(solver.RailSize)])
+	}
 	if k.open > 0 && k.ordinal {
 		kinds = kinds.and(lengthAspects)
 	}

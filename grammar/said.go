@@ -75,6 +75,9 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 			b.add(placedPhrase{s.said, s.plain, nil})
 		}
 	}
+	for _, s := range mendedPhrases {
+		b.add(s)
+	}
 	return b
 })
 

@@ -16,6 +16,7 @@ func together(r Reading, atoms []atom) Reading {
 	if r.Ask != nil {
 		return r
 	}
+	r.Acts = takenAtOnce(r.Acts)
 	r.Acts = withoutEchoes(withoutFollowUp(withoutTalk(r.Acts, atoms), atoms), atoms)
 	for i := range r.Acts {
 		if q := oddOne(r.Acts, i, atoms); q != nil {
@@ -25,6 +26,9 @@ func together(r Reading, atoms []atom) Reading {
 		}
 	}
 	if q := leftUnsaid(r.Acts, atoms); q != nil {
+		return Reading{Ask: q}
+	}
+	if q := trulyOpen(r.Acts, atoms); q != nil {
 		return Reading{Ask: q}
 	}
 	return r
@@ -220,4 +224,16 @@ func pointsAt(a Act, atoms []atom) bool {
 		}
 	}
 	return false
+}
+
+// takenAtOnce leaves out what was set and taken back in the same breath, before it was set anew: "six rails. hmm, scratch that, five".
+func takenAtOnce(acts []Act) []Act {
+	for i := 0; i+2 < len(acts); i++ {
+		was, now := acts[i], acts[i+2]
+		if acts[i+1].Kind == Undo && was.Kind == State && now.Kind == State && len(was.Statements) == 1 && len(now.Statements) == 1 &&
+			was.Statements[0].Name == now.Statements[0].Name && !changes(now.Statements[0].Op) {
+			return takenAtOnce(append(acts[:i:i], acts[i+2:]...))
+		}
+	}
+	return acts
 }

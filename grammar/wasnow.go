@@ -85,11 +85,26 @@ func nowToldBy(atoms []atom, from int, side bool) (at, end int, ok bool) {
 			return at, end, now
 		}
 		now = now || atoms[i].text == "now"
+		if asksBack(atoms[i:]) {
+			return 0, 0, false
+		}
 		if !nowWords[atoms[i].text] {
 			return 0, 0, false
 		}
 	}
 	return 0, 0, false
+}
+
+// asksBack reports whether a clause asks after what was named: "the span was 150, is it 147 now".
+func asksBack(atoms []atom) bool {
+	if len(atoms) < 2 || atoms[0].text != "is" && atoms[0].text != "are" {
+		return false
+	}
+	switch atoms[1].text {
+	case "it", "they", "that", "this", "those", "these":
+		return true
+	}
+	return false
 }
 
 // sizeAgain lets a lumber size give way to the one that corrects it: "use 2x3s, no, 2x4s as stiffeners".

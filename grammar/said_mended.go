@@ -1,0 +1,34 @@
+package grammar
+
+// mendedPhrases are turns of phrase in which one word makes another one of all the rest: a correction that leans on what it corrects, a
+// change that names where it ends, a question for what was said before, a wish to be done behind an order.
+var mendedPhrases = []placedPhrase{
+	// What is corrected goes by the same edge: "level with the wall, scratch that, an inch and a half above it".
+	{"!POST|(added POST) !((is|are|be|should be|will be|must be|goes|go|stands|stand|stop|stops|end|ends|cut|set|finish|finishes) [..]) level|flush|even|(the same height)|(same height)|(the same)|same with|as|to|at ?(top of) WALL|(top rail)|top|(top board) ,|.|;|- ?hm|hmm|oh|er|uh|well|,|. scratch|strike|forget|no|nope|nah|wait|sorry|rather|actually|(make it)|(make that)|(let us say) ?that|it ?,|.|no ?(make it|make that|say|better) # above|over|past|higher|taller|proud ?it|that|(than that)|(of it)|(than it)|them|top", "$1 $2 $3 above the wall", nil},
+	{"!(POST [height])|(added POST) level|flush|even|(the same height)|(same height)|(the same)|same with|as|to|at ?(top of) WALL|(top rail)|top|(top board) ,|.|;|- ?hm|hmm|oh|er|uh|well|,|. scratch|strike|forget|no|nope|nah|wait|sorry|rather|actually|(make it)|(make that)|(let us say) ?that|it ?,|.|no ?(make it|make that|say|better) # above|over|past|higher|taller|proud ?it|that|(than that)|(of it)|(than it)|them|top", "$1 $2 above the wall", nil},
+	{"!(POST [height])|(added POST) level|flush|even|(the same height)|(same height)|(the same)|same with|as|to|at ?(top of) WALL|(top rail)|top|(top board) ,|.|;|- ?hm|hmm|oh|er|uh|well|,|. scratch|strike|forget|no|nope|nah|wait|sorry|rather|actually|(make it)|(make that)|(let us say) ?that|it ?,|.|no ?(make it|make that|say|better) # below|under|beneath|lower|shorter|shy|short ?it|that|(than that)|(of it)|(than it)|them|top", "$1 $2 below the wall", nil},
+	// A change that names where it ends.
+	{"lift|raise|hoist|hike|jack|bump|bring|move|take|push|pick|keep|hold bottom RAIL ?up another|(a further)|further|(an extra)|(one more) # ?clear|up|higher ?off|of|from|above|over ?of FLOOR", "raise the bottom gap by $1", nil},
+	{"lift|raise|hoist|hike|jack|bump|bring|move|take|push|pick|keep|hold bottom RAIL ?up # more|further|farther|higher|(higher up) ?clear|up ?off|of|from|above|over ?of FLOOR", "raise the bottom gap by $1", nil},
+	{"lower|drop|bring|let|move|take|push bottom RAIL ?down another|(a further)|further|(an extra)|(one more) # ?closer|nearer|down to|toward|towards FLOOR", "lower the bottom gap by $1", nil},
+	// What harm it does, if every cut is out, is what is tried.
+	{"what ?is|would|will|be harm|danger|evil ?done|be ?be if", "what if", nil},
+	{"(is there|(would|will) there be|are there) ?any|some|much|a|real|great harm|danger ?done if", "what if", nil},
+	{"^ any|much harm|danger ?done if", "what if", nil},
+	{"(what|how much) harm|damage (does|would|will|can|could) (it|that) do if", "what if", nil},
+	{"how bad is|would|will ?it ?be|get if", "what if", nil},
+	// What was said before is asked for, and nothing is claimed.
+	{"!((what|which) ?(_ [_] [_])|(how (much|many|wide|high|tall|big|long|far|low|thick)) ?(_ [_] [_])) did i|we|you say|tell|give|mention|state|settle|enter|decide ?on ?you|me ?before|earlier|again|first $", "$1", nil},
+	{"what|(how much) did i|we say|tell|give|mention|state ?you|that _ ?_ ?_ (cost|costs|went for|ran|run|((was|were|is|are) (apiece|each|a piece))) $", "recap", nil},
+	{"what price|prices|cost|costs did i|we say|tell|give|mention|quote ?you ?for|on _ ?_ $", "recap", nil},
+	{"# is ?just ?exactly what i|we ?have ?just said|told|gave|wanted|asked ?you ?for $", "$1", nil},
+	// Somebody looks for himself, and tells what there is.
+	{"^^ ?ok|okay|so|well|wait ?, ?hang|hold ?on ?, ?just let me ?just|quickly|quick check|verify|look|measure|see ?here ,|-|. !..  $$", "$1", nil},
+	// Done behind an order.
+	{"draw|sketch it|this|her ?all ?up|out ?for ?me and|, ?then call it quits", "draw it . quit", nil},
+	{"show|give ?it ?to ?ME and|, ?then call it quits|(a day)|(a night)", "show me the drawing . quit", nil},
+	{", ?and|then ?then we|i am|are ?all done|finished|through here ?now|then|today $$", ". that is it", nil},
+	{"and|then ?then we|i am|are ?all done|finished|through here ?now|then|today $$", ". that is it", nil},
+	// Two tables in one breath.
+	{"drawing|sketch|elevation|diagram|dwg|plan and|plus|(and then)|(and also)|(as well as)|(along with) !((cut|cutting) (list|lists|lengths|sheet))|cuts ?please ?too|(as well)|both", "picture and $1", atClauseEnd},
+}

@@ -1,0 +1,170 @@
+package grammar
+
+import (
+	"regexp"
+	"strings"
+
+	"saywright/solver"
+)
+
+// openWay is one kind of line that truly leaves open what is meant: which act it looks like, how it is said, and what is asked back.
+type openWay struct {
+	looks func(Act) bool
+	way   *regexp.Regexp
+	not   *regexp.Regexp
+	ask   func(a Act, all []Act) solver.Question
+}
+
+var (
+	toils      = `(?:trouble|bother|work|fuss|hassle|effort|labor|labour|toil|sweat|grief|pain|headache|nuisance|aggravation|bending|lifting|digging|drilling|sawing|mess|skill|patience|sense|good|harm|damage to)`
+	boardsOf   = `(?:boards?|planks?|rails?|slats?|posts?|stiffeners?|sticks?|uprights?|two by (?:fours?|sixes|eights?)|2x[468]s?|lumber)`
+	howMany    = `(?:[0-9]+|a|an|another|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|a dozen|half a dozen|a couple of|a couple)`
+	bestOfAll  = `(?:the )?(?:absolute |very )?(?:cheapest|least expensive|least waste|fewest (?:posts|rails|boards)|most rails|smallest gap|tightest gap|biggest opening|largest opening|widest opening)`
+	somePeople = `(?:people|folks|folk|kids|children|men|women|adults|grownups|dogs|cats|pets|wheelchairs|strollers|mowers|carts|of us|of them|everyone|everybody|anyone|anybody|homes|houses|families|purposes|jobs|walls|days|customers|neighbors)`
+	wishedAs   = `\b(?:want|wants|wanted|would like|would love|need|needs|make|let|should be|must be|has to be|have to be|ought to be|shall be|wish|prefer)\b`
+	moreOfSome = `(?:wider|bigger|larger|taller|higher|lower|shorter|narrower|smaller|tighter|broader|roomier|deeper|longer|better|nicer|more|less)`
+)
+
+// openWays are the kinds of lines that are asked back whatever they look like; common practice of speech, no source.
+var openWays = []openWay{
+	{looks: asksTopic("cost"), way: regexp.MustCompile(`\bhow much (?:of )?(?:a |an )?(?:more |extra )?` + toils + `\b`),
+		ask: openQuestion("Shall I tell what to watch out for, or the steps?", "what should I watch out for", "ask cautions", "ask steps")},
+	{looks: stated(solver.Goal), way: regexp.MustCompile(`^(?:(?:so|ok|and|then|well|now) )*(?:which|what)(?: one| way| count| layout| option| of (?:them|these|those|the two)| would| will)* (?:is|are|be|comes out|works out|gives|has|would be)(?: the)? ` + bestOfAll + `(?: [a-z]+)?(?: [.?!])*$`),
+		ask: openQuestion("Shall I look for that, or list what works?", "the cheapest wall", "ask options")},
+	{looks: stated(solver.Rails, solver.AddedPosts, solver.Stiffeners, solver.Gap), way: regexp.MustCompile(`(?:^| )(?:bought|purchased|picked up|got hold of|brought home|hauled home|was given|were given|scored|ordered|salvaged|scrounged|found|borrowed)(?: me| us| myself| ourselves| him| her| them| about| only| just| another| up)* ` + howMany + ` (?:more |extra |good |new |old |nice |long |of the |of those )*` + boardsOf + `(?: |$)`),
+		not: regexp.MustCompile(`\b(?:if|suppose|what about|make it|stack|high)\b`),
+		ask: openQuestion("Which size are they, and how long?", "I have six 2x6s, 12 ft long")},
+	{looks: tried, way: regexp.MustCompile(`\b(?:can ?not|could not|do not|did not|unable to|hard to|trying to|struggling to|have to|need to|yet to|trouble|try to) (?:really |quite |seem to )*(?:decide|deciding|choose|choosing|settle|pick|picking|make up (?:my|our) mind) (?:between|on|among)\b`),
+		ask: openQuestion("Which of them shall I try?", "what if six rails")},
+	{looks: stated(solver.Goal), way: regexp.MustCompile(`\bmost ` + somePeople + `\b`),
+		not: regexp.MustCompile(`\b(?:cheapest|widest|largest|biggest|tightest|smallest|narrowest|as (?:wide|big|large|tight|small|narrow|low|cheap|little|few) as|fewest|least)\b`),
+		ask: openQuestion("How wide is that?", "opening at least 36")},
+	{looks: stated(solver.OpeningSide), way: regexp.MustCompile(`\b(?:just |about )?right for (?:most|all|any|many|a|an|the|my|our|us|me|him|her|them|every|everyone|everybody|people|two|one|kids|wheelchairs|strollers)\b`),
+		ask: openQuestion("How wide is that?", "opening at least 36")},
+	{looks: stated(solver.Measured), way: regexp.MustCompile(wishedAs),
+		not: regexp.MustCompile(`\b(?:measured|measures|measure|measuring|measurement|measurements|tape|taped|tapes|reads|read|note|noted|record|enter|write|got|found|use|used|put down|now|actually|came|comes)\b`),
+		ask: measuredOrWished},
+	{looks: asksQuantity, way: regexp.MustCompile(`\b(?:give|get|grant|allow|leave|build|make|offer) [a-z ]*\b(?:a|some|an) (?:bit |little |touch |much |slightly |lot )*` + moreOfSome + ` `),
+		not: regexp.MustCompile(`\b(?:what|how|which|than|tell|show|if)\b`),
+		ask: openQuestion("By how much?", "make the opening 2 inches wider")},
+	{looks: tried, way: regexp.MustCompile(`(?:(?:^|, |then )(?:would|will|does|do|did)|(?:would|will|does) (?:the|my|our|this|that|each)) (?:the |my |our |this |that |each |all )*[a-z]+(?: [a-z]+)? (?:be|stand|get|go|come out|come|end up|grow|shrink|rise|drop|become|turn out|sit|widen|gain|lose)(?: up| down| out| by| about| roughly)* (?:a |an |one |two |three |half |quarter |[0-9])`),
+		not: regexp.MustCompile(`\b(?:ok|okay|fine|allowed|legal|possible|enough|too)\b`),
+		ask: tryTheRest},
+	{looks: statedBareSize, way: regexp.MustCompile(`^(?:[3-9]|three|four|five|six|seven|eight|nine|1[0-2]|ten|twelve) ?(?:x|by) ?(?:[12]|one|two)(?: .)*$`),
+		ask: sizeOrRows},
+	{looks: squareRails, way: regexp.MustCompile(`.`), not: regexp.MustCompile(`\b(?:rails?|boards?|slats?|planks?|size|lumber|stock)\b[^,.;]* (?:[4-8]|four|five|six|eight) ?(?:x|by) ?(?:[4-8]|four|five|six|eight)|(?:x|by) ?(?:[4-8]s?|fours?|fives?|sixe?s?|eights?) (?:[a-z]+ )?(?:rails?|boards?|slats?|planks?|lumber)`),
+		ask: openQuestion("Is that the size of the posts, or of the rails?", "posts are 4x4")},
+	{looks: sets, way: regexp.MustCompile(`(?:^|[.,;] |and |but )(?:now )?(?:is|are) (?:it|that|this|they|those)(?: really| now| still| actually| just| only)* (?:[0-9]|[a-z]+ (?:now|today|instead)\b)`),
+		not: regexp.MustCompile(`\b(?:if|check|right|true|correct|says|said)\b`),
+		ask: openQuestion("Which of them is it?", "the span is 147")},
+}
+
+// openQuestion is a question that needs nothing of the act.
+func openQuestion(text, example string, choices ...string) func(Act, []Act) solver.Question {
+	return func(Act, []Act) solver.Question {
+		return solver.Question{Text: text, Choices: choices, Example: example}
+	}
+}
+
+func asksTopic(topic string) func(Act) bool {
+	return func(a Act) bool { return a.Kind == Ask && a.Topic == topic }
+}
+
+func asksQuantity(a Act) bool { return a.Kind == Ask && a.Topic == "" && a.Name != nil }
+
+func tried(a Act) bool { return a.Kind == WhatIf }
+
+func sets(a Act) bool { return a.Kind == State }
+
+// stated tells acts that set one of some quantities.
+func stated(of ...solver.Quantity) func(Act) bool {
+	return func(a Act) bool {
+		if a.Kind != State && a.Kind != Check {
+			return false
+		}
+		for _, st := range a.Statements {
+			for _, q := range of {
+				if st.Name.Quantity == q {
+					return true
+				}
+			}
+		}
+		return false
+	}
+}
+
+func squareRails(a Act) bool {
+	return statedBareSize(a) && squareSize(a.Statements[0].Value.Word)
+}
+
+func statedBareSize(a Act) bool {
+	return a.Kind == State && len(a.Statements) == 1 && a.Statements[0].Name.Quantity == solver.RailSize
+}
+
+// trulyOpen returns the question that a line leaves open, nil where it leaves none.
+func trulyOpen(acts []Act, atoms []atom) *solver.Question {
+	said := ""
+	for i := range openWays {
+		w := &openWays[i]
+		for _, a := range acts {
+			if !w.looks(a) {
+				continue
+			}
+			if said == "" {
+				said = textOf(atoms)
+			}
+			if !w.way.MatchString(said) || w.not != nil && w.not.MatchString(said) {
+				break
+			}
+			if q := w.ask(a, acts); q.Text != "" {
+				at := a.At
+				q.At = &at
+				return &q
+			}
+		}
+	}
+	return nil
+}
+
+// measuredOrWished asks whether a bay measures so at its top or bottom, or shall be so wide.
+func measuredOrWished(a Act, _ []Act) solver.Question {
+	for _, st := range a.Statements {
+		if st.Name.Quantity != solver.Measured || !strings.Contains(st.String(), "bay") {
+			continue
+		}
+		wished := st
+		wished.Name.Quantity, wished.Name.At = solver.Bay, ""
+		return solver.Question{Text: "Was that measured, or shall the bay be so wide?", Choices: []string{st.String(), wished.String()}, Example: st.String()}
+	}
+	return solver.Question{}
+}
+
+// tryTheRest asks to try only what was done, of a trial that also holds what may come of it: "would the wall stand an inch taller if I
+// went to two by sixes".
+func tryTheRest(_ Act, all []Act) solver.Question {
+	var done, told []solver.Statement
+	for _, a := range all {
+		if a.Kind == WhatIf || a.Kind == Check {
+			told = append(told, a.Statements...)
+		}
+	}
+	asked := ""
+	for _, st := range told {
+		if asked == "" && changes(st.Op) {
+			asked = st.Name.String()
+			continue
+		}
+		done = append(done, st)
+	}
+	if asked == "" || len(done) == 0 {
+		return solver.Question{}
+	}
+	trial := Normal([]Act{{Kind: WhatIf, Statements: done}})
+	return solver.Question{Text: "Shall I try that, and tell what the " + asked + " comes to?", Choices: []string{trial}, Example: trial}
+}
+
+// sizeOrRows asks whether "6 x 2" is lumber, or six rails with gaps of two inches.
+func sizeOrRows(a Act, _ []Act) solver.Question {
+	size := a.Statements[0].String()
+	return solver.Question{Text: "Is that the size of the rails, or so many rails?", Choices: []string{size}, Example: size}
+}
