@@ -20,7 +20,7 @@ var (
 	boardsOf   = `(?:boards?|planks?|rails?|slats?|posts?|stiffeners?|sticks?|uprights?|two by (?:fours?|sixes|eights?)|2x[468]s?|lumber)`
 	howMany    = `(?:[0-9]+|a|an|another|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|a dozen|half a dozen|a couple of|a couple)`
 	bestOfAll  = `(?:the )?(?:absolute |very )?(?:cheapest|least expensive|least waste|fewest (?:posts|rails|boards)|most rails|smallest gap|tightest gap|biggest opening|largest opening|widest opening)`
-	somePeople = `(?:people|folks|folk|kids|children|men|women|adults|grownups|dogs|cats|pets|wheelchairs|strollers|mowers|carts|of us|of them|everyone|everybody|anyone|anybody|homes|houses|families|purposes|jobs|walls|days|customers|neighbors)`
+	somePeople = `(?:people|folks|folk|kids|children|men|women|adults|grownups|dogs|cats|pets|wheelchairs|strollers|mowers|carts|of us|of them|doors|doorways|gates|entries|entryways|porches|decks|patios|everyone|everybody|anyone|anybody|homes|houses|families|purposes|jobs|walls|days|customers|neighbors)`
 	wishedAs   = `\b(?:want|wants|wanted|would like|would love|need|needs|make|let|should be|must be|has to be|have to be|ought to be|shall be|wish|prefer)\b`
 	moreOfSome = `(?:wider|bigger|larger|taller|higher|lower|shorter|narrower|smaller|tighter|broader|roomier|deeper|longer|better|nicer|more|less)`
 )
@@ -31,15 +31,20 @@ var openWays = []openWay{
 		ask: openQuestion("Shall I tell what to watch out for, or the steps?", "what should I watch out for", "ask cautions", "ask steps")},
 	{looks: stated(solver.Goal), way: regexp.MustCompile(`^(?:(?:so|ok|and|then|well|now) )*(?:which|what)(?: one| way| count| layout| option| of (?:them|these|those|the two)| would| will)* (?:is|are|be|comes out|works out|gives|has|would be)(?: the)? ` + bestOfAll + `(?: [a-z]+)?(?: [.?!])*$`),
 		ask: openQuestion("Shall I look for that, or list what works?", "the cheapest wall", "ask options")},
-	{looks: stated(solver.Rails, solver.AddedPosts, solver.Stiffeners, solver.Gap), way: regexp.MustCompile(`(?:^| )(?:bought|purchased|picked up|got hold of|brought home|hauled home|was given|were given|scored|ordered|salvaged|scrounged|found|borrowed)(?: me| us| myself| ourselves| him| her| them| about| only| just| another| up)* ` + howMany + ` (?:more |extra |good |new |old |nice |long |of the |of those )*` + boardsOf + `(?: |$)`),
+	{looks: stated(solver.Rails, solver.AddedPosts, solver.Stiffeners, solver.Gap), way: regexp.MustCompile(`(?:^| )(?:bought|purchased|picked up|got hold of|brought home|hauled home|was given|were given|scored|ordered|got me|got us|brought me|brought us|delivered|salvaged|scrounged|found|borrowed)(?: me| us| myself| ourselves| him| her| them| about| only| just| another| up)* ` + howMany + ` (?:more |extra |good |new |old |nice |long |of the |of those )*` + boardsOf + `(?: |$)`),
 		not: regexp.MustCompile(`\b(?:if|suppose|what about|make it|stack|high)\b`),
 		ask: openQuestion("Which size are they, and how long?", "I have six 2x6s, 12 ft long")},
 	{looks: tried, way: regexp.MustCompile(`\b(?:can ?not|could not|do not|did not|unable to|hard to|trying to|struggling to|have to|need to|yet to|trouble|try to) (?:really |quite |seem to )*(?:decide|deciding|choose|choosing|settle|pick|picking|make up (?:my|our) mind) (?:between|on|among)\b`),
+		ask: openQuestion("Which of them shall I try?", "what if six rails")},
+	{looks: asksTopic("cost"), way: regexp.MustCompile(`\bhow much (?:the )?(?:wider|bigger|larger|taller|higher|lower|shorter|narrower|smaller|tighter|broader|deeper|longer)\b`),
+		ask: openQuestion("How much is what?", "what if I add a rail, how high is the wall")},
+	{looks: setsRange, way: regexp.MustCompile(`(?:^|, |\. |and |but )(?:i|we) (?:am|are|was|were)(?: still| somewhere| stuck| caught| torn| wavering| in)* between `),
 		ask: openQuestion("Which of them shall I try?", "what if six rails")},
 	{looks: stated(solver.Goal), way: regexp.MustCompile(`\bmost ` + somePeople + `\b`),
 		not: regexp.MustCompile(`\b(?:cheapest|widest|largest|biggest|tightest|smallest|narrowest|as (?:wide|big|large|tight|small|narrow|low|cheap|little|few) as|fewest|least)\b`),
 		ask: openQuestion("How wide is that?", "opening at least 36")},
 	{looks: stated(solver.OpeningSide), way: regexp.MustCompile(`\b(?:just |about )?right for (?:most|all|any|many|a|an|the|my|our|us|me|him|her|them|every|everyone|everybody|people|two|one|kids|wheelchairs|strollers)\b`),
+		not: regexp.MustCompile(`\b(?:on|to|at|from|off|hard|side|far) (?:the )?right\b|\bright (?:side|hand|post|end)\b`),
 		ask: openQuestion("How wide is that?", "opening at least 36")},
 	{looks: stated(solver.Measured), way: regexp.MustCompile(wishedAs),
 		not: regexp.MustCompile(`\b(?:measured|measures|measure|measuring|measurement|measurements|tape|taped|tapes|reads|read|note|noted|record|enter|write|got|found|use|used|put down|now|actually|came|comes)\b`),
@@ -75,6 +80,10 @@ func asksQuantity(a Act) bool { return a.Kind == Ask && a.Topic == "" && a.Name 
 func tried(a Act) bool { return a.Kind == WhatIf }
 
 func sets(a Act) bool { return a.Kind == State }
+
+func setsRange(a Act) bool {
+	return a.Kind == State && len(a.Statements) == 1 && a.Statements[0].Op == solver.In
+}
 
 // stated tells acts that set one of some quantities.
 func stated(of ...solver.Quantity) func(Act) bool {

@@ -19,6 +19,7 @@ func TestWhatIsTrulyOpenIsAskedBack(t *testing.T) {
 		"would the wall stand an inch taller if I went to two by sixes", "if I use five rails would the gap go up half an inch", "does the wall get an inch taller if I use 2x6",
 		"6 x 2", "5 by 2", "144 between the posts, 4x4, six rails",
 		"the span was 150, is it 147 now", "the gap was 2, is it 3 now",
+		"he got me a dozen boards", "opening like most doors", "I'm between five and six rails", "how much higher does the wall get if I add a rail",
 	} {
 		r := Read(line, Context{})
 		require.NotNil(t, r.Ask, "%s: %s", line, Normal(r.Acts))
@@ -28,6 +29,7 @@ func TestWhatIsTrulyOpenIsAskedBack(t *testing.T) {
 // The same words are taken where they leave nothing open.
 func TestWhatIsNotOpenIsTaken(t *testing.T) {
 	requireReads(t, Context{}, map[string]string{
+		"opening on the right for the kids": "opening side = right", "between five and six rails": "rails in 5..6",
 		"the cheapest one": "cheapest", "whichever is cheapest": "cheapest", "go with whatever is cheapest": "cheapest",
 		"how much is this going to run me":                "ask cost",
 		"bay 1 is 60 at the top":                          "measured bay 1 top = 60 in",
