@@ -54,6 +54,56 @@ var leastWasted = []placedPhrase{
 	{"^ which|what way|method|approach|arrangement|layout ?of|to ?doing|cutting|building|making|do|cut|build|make|lay ?it|this|them|wall|job ?out ?up wastes|throws|leaves|loses|scraps ?away least|(the least) ?amount ?of lumber|wood|timber|material|waste|scrap|stuff $", "please waste as little lumber as you can", nil},
 }
 
+// lessonTurns are more of them: what somebody does not mind any more, how she would look, what is off, and what it is kept under.
+var lessonTurns = []placedPhrase{
+	// Those who think again.
+	{"never ?you mind ?about ?that|my|those #", "forget the $1", partComesNext},
+	{"never ?you mind ?about the|my|our|his|her|their|your|that|this ?old ?little ?bit ?of mess|dog|dogs|cat|cats|puppy|kid|kids|child|children|baby|toddler|boys|girls|dust|sawdust|dirt|mud|noise|racket|smell|weather|rain|wind|cold|heat|sun|neighbors|neighbor|handwriting|writing|scrawl|spelling|typos|typing|accent|phone|radio|interruption|delay|clutter|paint|color|stain|looks|crowd|traffic ?,", "", nil},
+	{"never ?you mind what i|we ?have ?just said|told ?you ?before|earlier|just ?now $", "never mind that", nil},
+	{"^^ not # !(_ ?_) , ?but ?just make|call it|that # $$", "$3 $2", nil},
+	{"no|nope|nah|hmm|wait ?, ?(no|wait|hmm) ?, ?let ?us ?go back to #", "no , $1", saidFigureAhead},
+	{"^ !forget|drop|skip|scrap ?about !STIFF ?then , ?and ?for i|we do|will not want|need|like any|them|those ?of ?them ?at ?after ?all ?now ?anymore $", "$1 the $2", nil},
+	{"^ no !STIFF ?then , ?and ?for i|we do|will not want|need|like any|them|those ?of ?them ?at ?after ?all ?now ?anymore $", "no $1", nil},
+	{"^ ?a bit|little|touch|tad|shade|smidge more|extra !GAP|OPENING|spare|kerf|fit , ?say|call ?it ?just # more|extra ?of ?it|that $", "$2 more $1", nil},
+	{"^ ?a bit|little|touch|tad|shade|smidge wider|bigger|larger|roomier !GAP|OPENING , ?say|call ?it ?just # more|extra|wider ?of ?it|that $", "$2 more $1", nil},
+	// Old joiners.
+	{"!what|how !would|will|does|did she look ?like !with|if", "$1 $2 it look like $3", nil},
+	{"!left|right ?hand ?end post nods|bows|cants|rakes|heels|slouches ?over !inward|inwards|in|outward|outwards|out|left|right|(to the left)|(to the right) ?by #", "$1 post leans $2 $3", nil},
+	{"# ?footers|foot|feet ?long the|all lot|(of them)", "$1 long", boardsAtHand},
+	// Teachers.
+	{"mismarks|mismark|mismarked|miscuts|miscut|mismeasures|mismeasure|mismeasured ?it|them|everything|each|every ?one|board|mark|rail ?by #", "is off by $1", nil},
+	{", what becomes|happens of|to top ?edge ?of ?it|wall $", "", saidBeforeOf(wordSet("off out wrong"))},
+	{"^ ?please remind|tell ?ME ?whole class|pupils|students|children ?of what|everything has|have ?been ?we|i|you ?all settled|decided|agreed|told|said|fixed ?you ?on|upon ?so|until|up ?to ?far|now $", "what have i told you", nil},
+	{"clear space|spaces !exceeds|exceed|exceeding|tops|surpasses", "gap $1", nil},
+	{"what|anything ?is ?there|here ?in|about|with ?this|my|our ?layout|plan|design|wall ?that would|might|could|will inspector|reviewer|examiner|official question|challenge|query|flag|dispute|(object to)|(pick on)|(frown at) ?here ?about ?in ?this|it ?layout|plan|wall $", "any cautions", nil},
+	// Clerks.
+	{"keep|hold|bring|get ?whole|entire bill|order|ticket|total|material|materials under|below|within|(no more than)|(less than) !(## ?## ?##) ?dollars|bucks ?all|in|told ?told $", "budget $1", nil},
+	{"^ can|could|would|may|is ?i|we|you|one|it do|build|make|get|manage|possible ?to ?do ?build ?it|this|that|wall|job|lot ?all ?done|built for under|below|(less than)|within !(## ?##) ?dollars|bucks ?all ?in|told $", "what if budget is $1 dollars", nil},
+	{"boards|pieces|lengths|sticks thrown|tossed|chucked in ?, ?just for|against|(in case of) ?any mistakes|mishaps|accidents|errors|goofs|knots", "boards just in case", nil},
+	{"boards|pieces|lengths|sticks ?, ?just in case of ?any mistakes|mishaps|accidents|errors|goofs|knots", "boards just in case", nil},
+	{"print ?out the|that|this|my|our ?shopping|material|materials|lumber|cut|cutting list|order|sheet|page to|into|as", "print this to", nil},
+	{"no more # ?left till|until|before|(not till) next|spring|summer|fall|winter|monday|tuesday|wednesday|thursday|friday|month|week ?month|week|spring|year", "out of $1", nil},
+	// Parents.
+	{"pleas", "please", phraseStartsClause},
+	{"forgott|forgat", "forgot", nil},
+}
+
+// partComesNext: a part of the wall is named right behind it.
+func partComesNext(_, after []atom) bool {
+	key, _ := partKey(after, 0)
+	return key != ""
+}
+
+// saidFigureAhead: a figure was told before.
+func saidFigureAhead(before, _ []atom) bool {
+	for i := range before {
+		if startsLength(reader{before}, i) {
+			return true
+		}
+	}
+	return false
+}
+
 // notMoney are words by which pounds are a weight.
 var notMoney = wordSet("weigh weighs weight load loads hold holds carry carries bear push pushes lean force pressure square foot heavy lift")
 

@@ -8,18 +8,30 @@ var struckOut = []placedPhrase{
 
 // struckForAnother: a figure or a side stands in what is said before, and nothing but another one comes next.
 func struckForAnother(before, after []atom) bool {
-	told := false
-	for i := len(before) - 1; i >= 0 && !told; i-- {
-		told = startsLength(reader{before}, i) || sidesByLetter[before[i].text] != ""
+	if !saidFigureAhead(before, nil) && !saidBeforeOf(sideNames)(before, nil) {
+		return false
 	}
-	for told && len(after) > 1 && (after[0].text == "make" || after[0].text == "call" || after[0].text == "say" || after[0].text == "it" || after[0].text == "that" || after[0].text == "the" || after[0].text == "on") {
+	for len(after) > 1 && leadsToAnother[after[0].text] {
 		after = after[1:]
 	}
-	if !told || len(after) == 0 {
+	if len(after) == 0 {
 		return false
 	}
 	if _, next, ok := (reader{after}).length(0); ok && next > 0 {
 		return endsPart(after, next)
 	}
-	return sidesByLetter[after[0].text] != "" && endsPart(after, 1)
+	if !sideNames[after[0].text] {
+		return false
+	}
+	end := 1
+	for end < len(after) && endsASide[after[end].text] {
+		end++
+	}
+	return endsPart(after, end)
 }
+
+var (
+	sideNames      = wordSet("left right middle center")
+	leadsToAnother = wordSet("make call say put set it that the on at in against up to over by")
+	endsASide      = wordSet("hand side end post instead please")
+)
