@@ -62,20 +62,6 @@ var airs = sync.OnceValue(func() (a struct{ front, back, about, undone, might *r
 	return a
 })
 
-// othersCould is what somebody else could do, or anybody: it is tried.
-var othersCould = regexp.MustCompile(`^(?:(?:and|but|so|well|because|though|ok|okay|now|see|look) )*(?:(?:he|she|they|one|somebody|someone|anybody|anyone|(?:my|our|the) (?:neighbor|brother|dad|father|boss|framer|carpenter|contractor|builder|crew|guy|fellow|man|apprentice|joiner))(?: probably| surely| easily| always| also| just)* (?:could|might|can|would)(?: probably| surely| easily| always| also| just)* |you(?: probably| surely| easily| always| also| just)* (?:could|might|can)(?: probably| surely| easily| always| also| just)* )(?:do|make|build|manage|get by|get away|pull|get)(?: it| this| that| the wall| the job| the whole thing)? (?:off )?(?:in|with|on|out of) `)
-
-// toldOfYard reports whether statements are of what is sold, priced or at hand.
-func toldOfYard(all []solver.Statement) bool {
-	for _, st := range all {
-		switch st.Name.Quantity {
-		case solver.Stock, solver.Price, solver.Have, solver.Extra, solver.Measured:
-			return true
-		}
-	}
-	return false
-}
-
 // barred is what may not be: "we may not exceed 30 inches".
 var barred = regexp.MustCompile(`^(?:[a-z]+ )*(?:i|we) may not (?:ever |at any point |anywhere )?(?:exceed|go|space|place|fall|drop|come|get|run|set|be|leave|pass|cross|spend)\b`)
 
@@ -126,7 +112,10 @@ func airing(r Reading, atoms []atom) Reading {
 			r.Acts[i].Kind = WhatIf // "I could add an eighth to the gap"
 			continue
 		}
-		if othersCould.MatchString(said) && !toldOfYard(a.Statements) {
+		if othersDid.MatchString(said) && !toldOfYard(a.Statements) {
+			return wantedNow(a, atoms[from].at)
+		}
+		if (othersCould.MatchString(said) || couldYou.MatchString(said) && !begsPlease(atoms)) && !toldOfYard(a.Statements) {
 			r.Acts[i].Kind = WhatIf // "he could do it in six rails"
 			continue
 		}

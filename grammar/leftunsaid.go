@@ -16,6 +16,7 @@ var (
 	onlyWord        = regexp.MustCompile(`(?:[0-9"]|inch|inches|feet|foot|one|two|three|four|five|six|seven|eight|nine|ten|high|wide|clear|half|quarter|mm) (?:[,.;-] )?(?:and )?(?:all )?(?:finished|complete|completed)\b`)
 	notThat         = regexp.MustCompile(`[,.;] (?:but )?not (?:that|this|those)(?: one| much| way)? ?[.!]?$`)
 	doneWithOne     = regexp.MustCompile(`\b(?:done|finished|through) with (?:this|that)(?: one| wall| job| layout| project)?(?: [.!])?$`)
+	undecided       = regexp.MustCompile(`(?:^|[,.;] )(?:(?:but|and|so|well) )*(?:i|we) (?:do not|don't|never) (?:really |quite |yet )?know (?:yet )?(?:what|which|how) [a-z ]+ (?:i|we) (?:really |even |actually )?(?:want|need|like|prefer|would like)\b`)
 	offFigure       = regexp.MustCompile(`[0-9] (?:dollars |bucks )?(?:over|under|above|below|less than|more than) [0-9]|(?:inch|quarter|half|eighth|sixteenth|inches) (?:over|under|above|below|less than|more than) (?:[0-9]|two|three|four|five|six)`)
 	pastWhatIsMeant = regexp.MustCompile(`(?:[0-9]|dollars|bucks) (?:over|above|under|below|past|beyond|more than|less than) (?:my|our|the|his|her|their|your|what) `)
 	sparesTossed    = regexp.MustCompile(`\b(?:toss|chuck|pitch|throw|dump|bin) (?:a|an|one|two|three|four|five|six|[0-9]+) (?:spares?|extras?)\b`)
@@ -26,7 +27,7 @@ var (
 func leftUnsaid(acts []Act, atoms []atom) *solver.Question {
 	for i, a := range acts {
 		q := (*solver.Question)(nil)
-		if i > 0 && (acts[i-1].Kind == WhatIf || acts[i-1].Kind == Check) && alters[a.Kind] && a.Kind != State && a.Kind != Take && underCondition(acts[i-1], a, atoms) {
+		if i > 0 && (acts[i-1].Kind == WhatIf || acts[i-1].Kind == Check) && (alters[a.Kind] && a.Kind != State && a.Kind != Take || a.Kind == Quit) && underCondition(acts[i-1], a, atoms) {
 			q = &solver.Question{Text: onlyThen.Text, Example: onlyThen.Example}
 			at := a.At
 			q.At = &at
@@ -54,6 +55,10 @@ func leftUnsaid(acts []Act, atoms []atom) *solver.Question {
 				q = &solver.Question{Text: "Not that, but what?", Example: "gap 2-1/2"}
 			}
 		case Ask:
+			if a.Name != nil && undecided.MatchString(textOf(atoms)) {
+				q = &solver.Question{Text: "Shall I work it out, or list what would do?", Choices: []string{Normal([]Act{a}), "ask options"}, Example: "ask options"}
+				break
+			}
 			if a.Topic == "posts" || a.Name != nil && strings.Contains(string(a.Name.Quantity), "post") {
 				if postsSpokenOf.MatchString(textOf(atoms)) && !asksAnything(atoms) {
 					q = &solver.Question{Text: "What is to be done about the posts?", Example: "where do the posts go"}

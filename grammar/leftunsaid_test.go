@@ -15,6 +15,7 @@ func TestTogetherLeftUnsaid(t *testing.T) {
 		"gap two, finished", "wall height 48, finished", "I'm finished with this one", "we're done with this wall",
 		"the posts are cut out of the list", "that is my work done on the posts", "the posts are in",
 		"toss two spare boards", "gap 2, not that", "the quote came in 30 over my budget", "the estimate is 50 over 400",
+		"if it's six rails, I'm done", "I don't know what gap I want", "my buddy did it in six rails", "he's doing it in five rails",
 		"lumberyard has 8 foot and 12 foot, no 16 foot", "they carry 8 to 16 footers, no 14s",
 	} {
 		require.NotNil(t, Read(line, Context{}).Ask, line)
@@ -40,6 +41,11 @@ func TestTogetherLeftUnsaid(t *testing.T) {
 		"his drawing is metric: gap 60":                "units = metric; check gap = 60 mm",
 		"my drawing is metric: gap 60":                 "units = metric; gap = 60 mm",
 		"he could do it in six rails":                  "what if rails = 6",
+		"can you do it in six rails":                   "what if rails = 6",
+		"can you do it in six rails please":            "rails = 6",
+		"am I still at six rails":                      "check rails = 6",
+		"does the 2 inch gap still hold":               "check gap = 2 in",
+		"no idea what gap to use":                      "ask gap",
 		"you could do it with five rails":              "what if rails = 5",
 		"one post added, and they're all four by four": "added posts = 1; post size = 4x4",
 	})

@@ -12,6 +12,11 @@ var meaningPhrases = []placedPhrase{
 	{"^ ?and|so|but|ok|okay ?, what|(what the heck)|(what exactly) are !stiffeners ?(supposed to be)|anyway|exactly $$", "what does $1 mean ?", nil},
 	// Whether what was told still stands.
 	{", is|are it|that|this|they|those|them ?all still ?in|on there|in|on|good|set|active|standing|stands|stand|(in force)|(in effect)|(on the books)|valid|counted $$", ", does it still stand ?", nil},
+	{"^ ?so|and|but|ok|okay do|does !(..) still hold|stand|apply|count|(hold good)|(hold true)|(go for us) $$", "$1 , does it still stand ?", nil},
+	{"^ ?so|and|but|ok|okay am i still|now ?down at|on|for|with", "are we still at", numbersNext},
+	{"^ ?so|and|but|ok|okay can|could|might you ?just do|build|manage it|this|that in|with|out|on ?of # !rails|boards|slats|courses|rows|planks|posts ?, please", "make it $1 $2", nil},
+	{"^ ?so|and|but|ok|okay please can|could|might you ?just do|build|manage it|this|that in|with|out|on ?of # !rails|boards|slats|courses|rows|planks|posts", "make it $1 $2", nil},
+	{"^ ?so|and|but|ok|okay can|could|might you ?just please|kindly ?just do|build|manage it|this|that in|with|out|on ?of # !rails|boards|slats|courses|rows|planks|posts", "make it $1 $2", nil},
 	// What it would come to.
 	{"what is it|this|that|everything|(the lot)|(the wall) come|add|amount|work ?out|up to !if|with|for|using", "what does it cost $1", nil},
 	{"^ ?please ?can|could|would|will ?you ?please ?just ?now quote|price ?up|out me|us ?on|for|up|out ?(wall with)|(job with) # !rails|slats|courses|rows ?!(..) $$", "what does it cost with $1 $2 $3 ?", nil},
@@ -23,6 +28,11 @@ var meaningPhrases = []placedPhrase{
 	{"^ ?just one ?new|added|extra|more|middle post ?added ?(in (the|) middle) ,|and ?and they|them ?is|are all ?is|are @", "one added post , all posts $1", nil},
 	{"^ ?just one ?new|extra|middle post ?added ?(in (the|) middle) , all @", "one added post , all posts $1", nil},
 	{"on this|(this here) ticket|order|docket|(work order)|(job ticket)", "on this job", orderedHere},
+}
+
+// numbersNext: a number stands right behind it.
+func numbersNext(_, after []atom) bool {
+	return startsLength(reader{after}, 0) || len(after) > 0 && numberAhead(after[:1])
 }
 
 // indefinite reports whether what is asked for has no definite article before it.
