@@ -78,4 +78,10 @@ var regionPhrases = []setPhrase{
 	{"^ !(the|our|my|his|her|that _) is saying|telling ?me|us ?that", "$1 says"},
 	{"may|might|can|could i|we ?please ?kindly request|(beg for)|(trouble you for) !a|an|one|two|three|four|#", "i want $1"},
 	{"^ ?please ?kindly write|jot|scribble|chalk ?me|us ?down|out the|them|those|all|my !marks|cuts|steps|lengths|list ?down|out|up ?on|onto ?a|some ?paper|card|slip|scrap ?for ?me|us $", "give me the $1"},
+	// What is asked in the words of home.
+	{"what is|'s ?the craic|story|crack|deal with|about !(the|my|our|that|this)", "why is $1"},
+	{"!will|do|should|would|must !i|we|he|she|they be needing|requiring", "$1 $2 need"},
+	{"i|we ?have ?only have|got|carry # ?on|with ?me|us ?to|for buy|buying|spend|spending ?on lumber|wood|timber|material|materials", "budget $1"},
+	{"told !PERSON ?that !it|this|everything|total|gap|opening|wall|there", "told me $2"},
+	{", ?and do not be putting|adding|using|giving ?me|us ?in ?no|any more|extra ?of ?them ?ones $", ""},
 }
