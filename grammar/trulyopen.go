@@ -57,6 +57,14 @@ var openWays = []openWay{
 		ask: tryTheRest},
 	{looks: statedBareSize, way: regexp.MustCompile(`^(?:[3-9]|three|four|five|six|seven|eight|nine|1[0-2]|ten|twelve) ?(?:x|by) ?(?:[12]|one|two)(?: .)*$`),
 		ask: sizeOrRows},
+	{looks: changesLength, way: regexp.MustCompile(`\b(?:same as|as [a-z]+ as|equal to|equals|matching|match) [^,.;]*[,.;] (?:[a-z]+ )?(?:, )?(?:no|nope|wait|sorry|rather|actually|or)\b`),
+		ask: openQuestion("More or less than what?", "bottom gap an inch more than the gap")},
+	{looks: setsLength, way: regexp.MustCompile(`\b(?:raise|lift|lower|drop|move|bring|hold|widen|push|jack|bump|hoist) [a-z ]*\b(?:another|a further|an extra) (?:[0-9]|half|quarter|inch|foot|two|three|four|five|six|eight|ten)`),
+		ask: openQuestion("That much more, or so much in all?", "raise the bottom gap by 1/2 in")},
+	{looks: changesOpening, way: regexp.MustCompile(`\btake (?:the |my |our )?[a-z]+ in\b|\b(?:shift|move|slide|scoot|nudge|push|bump|bring) (?:the |my |our )?(?:opening|doorway|walkthrough|walk - through|entry|entrance|gateway|passage)\b.* (?:left|right|over)\b`),
+		ask: openQuestion("Is it to be wider, narrower, or somewhere else?", "opening 6 in from the left")},
+	{looks: func(a Act) bool { return a.Kind == Check }, way: regexp.MustCompile(`\blet (?:me|us) check with\b|[,.;] (?:how|what|which) [a-z ]*did (?:he|she|they) (?:say|tell|give|mention|claim)(?: (?:me|us|you))?(?: [.?!])*$`),
+		ask: openQuestion("Is that wanted, or what somebody says?", "he says gap 2")},
 	{looks: squareRails, way: regexp.MustCompile(`.`), not: regexp.MustCompile(`\b(?:rails?|boards?|slats?|planks?|size|lumber|stock)\b[^,.;]* (?:[4-8]|four|five|six|eight) ?(?:x|by) ?(?:[4-8]|four|five|six|eight)|(?:x|by) ?(?:[4-8]s?|fours?|fives?|sixe?s?|eights?) (?:[a-z]+ )?(?:rails?|boards?|slats?|planks?|lumber)`),
 		ask: openQuestion("Is that the size of the posts, or of the rails?", "posts are 4x4")},
 	{looks: sets, way: regexp.MustCompile(`(?:^|[.,;] |and |but )(?:now )?(?:is|are) (?:it|that|this|they|those)(?: really| now| still| actually| just| only)* (?:[0-9]|[a-z]+ (?:now|today|instead)\b)`),
@@ -80,6 +88,18 @@ func asksQuantity(a Act) bool { return a.Kind == Ask && a.Topic == "" && a.Name 
 func tried(a Act) bool { return a.Kind == WhatIf }
 
 func sets(a Act) bool { return a.Kind == State }
+
+func changesLength(a Act) bool {
+	return a.Kind == State && len(a.Statements) == 1 && changes(a.Statements[0].Op)
+}
+
+func changesOpening(a Act) bool {
+	return changesLength(a) && a.Statements[0].Name.Quantity == solver.Opening || a.Kind == State && len(a.Statements) == 2 && a.Statements[0].Name.Quantity == solver.Opening && changes(a.Statements[0].Op)
+}
+
+func setsLength(a Act) bool {
+	return a.Kind == State && len(a.Statements) == 1 && a.Statements[0].Op == solver.Eq && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Length
+}
 
 func setsRange(a Act) bool {
 	return a.Kind == State && len(a.Statements) == 1 && a.Statements[0].Op == solver.In

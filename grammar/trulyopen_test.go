@@ -19,6 +19,8 @@ func TestWhatIsTrulyOpenIsAskedBack(t *testing.T) {
 		"would the wall stand an inch taller if I went to two by sixes", "if I use five rails would the gap go up half an inch", "does the wall get an inch taller if I use 2x6",
 		"6 x 2", "5 by 2", "144 between the posts, 4x4, six rails",
 		"the span was 150, is it 147 now", "the gap was 2, is it 3 now",
+		"opening same as the gap, no, twice it", "gap as big as the bottom gap, wait, an inch bigger", "raise the added post another half inch off the floor",
+		"take the opening in another two inches", "shift the opening another 6 inches to the left", "let me check with my wife, gap 2", "gap 2, how many rails did he say",
 		"he got me a dozen boards", "opening like most doors", "I'm between five and six rails", "how much higher does the wall get if I add a rail",
 	} {
 		r := Read(line, Context{})
