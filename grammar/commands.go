@@ -171,7 +171,8 @@ var commands = []entry{
 		forget about
 		rid me of`},
 	{kind: kForgetTail, key: "forget", ways: `
-		(strike|drop|forget|scrap|take|cross|throw|leave|toss|scratch|delete|remove) (it|that|them|this|those|these) [(limit)] [(out|away|off)] [(again)]
+		(strike|drop|forget|scrap|scratch|delete|remove) (it|that|them|this|those|these) [(limit)] [(out|away|off)] [(again)]
+		(take|cross|throw|leave|toss) (it|that|them|this|those|these) [(limit)] (out|away|off) [(again)]
 		(is|are|can go|can be|may go|has to go|must go|should go|goes) (out|away|gone|history|dropped|forgotten|void)
 		(can go|can be|may go|has to go|must go|should go|goes) off
 		(can|may|should|must|has to) go

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/solver"
 )
 
 // What is there is a fact whoever tells it; a word of saying, of paper or of doubt makes it a claim.
@@ -23,4 +25,14 @@ func TestFactsAreStated(t *testing.T) {
 	} {
 		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
 	}
+}
+
+// To leave something is to keep it: "no, leave that" behind a trial takes nothing back.
+func TestLeavingTakesNothingBack(t *testing.T) {
+	c := Context{Subject: &solver.Name{Quantity: solver.Rails}}
+	for _, line := range []string{"no leave that", "leave them", "no leave them"} {
+		require.Empty(t, Read(line, c).Acts, line)
+	}
+	require.Equal(t, "forget rails", Normal(Read("leave that out", c).Acts))
+	require.Equal(t, "forget rails", Normal(Read("no drop that", c).Acts))
 }
