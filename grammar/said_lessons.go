@@ -82,6 +82,7 @@ var lessonTurns = []placedPhrase{
 	{"boards|pieces|lengths|sticks thrown|tossed|chucked in ?, ?just for|against|(in case of) ?any mistakes|mishaps|accidents|errors|goofs|knots", "boards just in case", nil},
 	{"boards|pieces|lengths|sticks ?, ?just in case of ?any mistakes|mishaps|accidents|errors|goofs|knots", "boards just in case", nil},
 	{"print ?out the|that|this|my|our ?shopping|material|materials|lumber|cut|cutting list|order|sheet|page to|into|as", "print this to", nil},
+	{"read|give|say|write|print|show|hand|get ?out ?off ?up ?ME the|a|that|my ?whole list for ?my|our ?lumber truck|driver|van|pickup|trailer|store|yard|lumberyard|shop|clerk|counter|trip|run $", "what do i need to buy", nil},
 	{"no more # ?left till|until|before|(not till) next|spring|summer|fall|winter|monday|tuesday|wednesday|thursday|friday|month|week ?month|week|spring|year", "out of $1", nil},
 	// Parents.
 	{"pleas", "please", phraseStartsClause},
