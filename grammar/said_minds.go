@@ -1,6 +1,6 @@
 package grammar
 
-// mindPhrases tell of minds that were changed, of what does not matter, and of money that was put away.
+// mindPhrases tell of minds that were changed, of what does not matter, of money that was put away, and of the units of marks.
 var mindPhrases = []setPhrase{
 	{"i|we|he|she|they ?have|has ?now ?just changed my|our|his|her|their mind|minds about|on !.. , ?so|and|then ?you ?can|may|please let go of|forget|drop|scrap|ditch|lose|skip|ignore|strike|cancel|remove that|it|them", "forget $1"},
 	{"i|we|he|she|they ?have|has ?now ?just changed my|our|his|her|their mind|minds about|on ?that|the ?(# ?RAIL ?GAP) limit|cap|max|maximum|minimum ?of ?# ?on|for ?GAP|OPENING|BAY|WALL $$", "forget the $1 limit"},
@@ -11,6 +11,10 @@ var mindPhrases = []setPhrase{
 	{"put|laid|salted|tucked|socked|saved|squirreled away|aside|by|up ## dollars|bucks", "set aside $1 dollars"},
 	{"outside|outsides ?faces|edges of them|those|both|the ?two $", "outsides of the posts"},
 	{"its foot|underside # ?up ?clear off|above|over|of|from FLOOR", "the underside of the post $1 off the floor"},
+	{"!marks|layout in mm|millimeters|millimetres|metric|cm|centimeters|centimetres", "$1 , use metric"},
+	{"!marks|layout in inches|imperial", "$1 , use inches"},
+	{", ?and that is all !he|she|they said|told|gave|wrote ?me|us|down $", ", $1 said"},
+	{"^ lift the GAP $", "raise the gap"},
 	{"put|bring|get|have|do|give ?me|us that|it|them|this ?change ?back ?again ?in ?, ?because ?since i|we should not have|never|ought ?not ?to ?have undone|undid|taken|took|reversed|rolled ?it|that|them ?back ?away", "redo"},
 	{"put|bring|get that|it|them|this ?change back ?again ?in ?, ?because ?since undoing it|that|them was ?a wrong|mistake|error|silly|hasty", "redo"},
 }
