@@ -76,8 +76,8 @@ func finallyIs(in []atom) []atom {
 	}
 	r := reader{in}
 	_, after, ok := r.length(so + 1)
-	if !ok || after > end-2 {
-		return in
+	if !ok || after >= end-2 {
+		return in // a bare figure needs what is said before it
 	}
 	told, figures := false, 0
 	for i := 0; i < so; i++ {

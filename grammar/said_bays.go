@@ -82,7 +82,7 @@ func topOfWall(before, after []atom) bool {
 	named := false
 	for i, a := range before {
 		switch a.text {
-		case "bay", "bays", "section", "panel", "post", "posts", "measured", "measures", "reads", "third", "second", "first":
+		case "up", "fastened", "fixed", "screwed", "mounted", "installed", "hung", "bay", "bays", "section", "panel", "post", "posts", "measured", "measures", "reads", "third", "second", "first":
 			return false
 		case "bottom", "low", "lower":
 			if i+1 == len(before) || before[i+1].text != "gap" && before[i+1].text != "clearance" && before[i+1].text != "space" {

@@ -68,7 +68,7 @@ var checkedPhrases = []setPhrase{
 	{"room for # RAIL in|within|inside|on|along|up that|this|it|there ?height|wall|span|run|space|stretch|bay $", "room for $1 rails"},
 	{"past|beyond|off ?the|our|your FLOOR ?'s edge|rim|lip", "beyond it"},
 	{"^ says|shows|states|lists here ?that ?it ?is", "the plan says"},
-	{"base|bases is|are|stands|sits|stand|sit ?about # high|tall|thick|deep|up", "base height $1"},
+	{"?post base|bases is|are|stands|sits|stand|sit ?about # high|tall|thick|deep|up ?(under|beneath ?added|new|middle ?post)", "base height $1"},
 	{"show|give|see ?me|us ?the|your|all work|working|workings|arithmetic|math|maths|sums|figuring on|for|in|of|throughout|through|behind everything|all|each|every ?single ?of ?it|step|part|line|bit|figure|number $", "show me all the arithmetic"},
 	{"cheapest|least ?expensive|costly way|means|option|version ?possible ?i|we ?can to|that ?will satisfy|meet|meets|satisfies|pass|passes|comply|complies|fulfil|fulfill|achieve|get ?through ?with it|this|that|them|code|inspection|rules|requirements|limits|conditions ?all", "cheapest"},
 	{", ?so ?and ?please ?you ?can take|strike|cross|leave|drop|get it|that ?right off the|my|your table|list|agenda|books $", ", set it aside"},
@@ -127,6 +127,7 @@ var checkedPhrases = []setPhrase{
 	{"bottom|lowest|lowermost RAIL is|sits|starts|begins ?up ?at # ?up ?off ?the ?FLOOR , ?and its top ?edge ?is|comes ?at|to #", "bottom gap $1 , rail one top $2"},
 	// What the papers of a design call for, one thing and another.
 	{"!he|she|they|it|PERSON|PAPER|one call|calls|called ?it ?for out ?for #", "$1 shows $2"},
+	{"!he|she|they|PERSON call|calls|called out # !(from|in|for|at|on ?the ?(first|second|third|fourth|fifth|last) BAY|RAIL)", "$1 measured $2 $3"},
 	{"!he|she|they|it|PERSON|PAPER|one call|calls|called ?it ?for out ?for @", "$1 shows $2"},
 	{"!PAPER note|notes|item|detail|callout|sheet|section|line ?number|no ?. ##|a|b|c|d|e|f ?: !says|states|calls|reads|requires|shows|gives|lists|has|wants|claims|specifies|puts|limits|keeps", "$1 $3"},
 	{"per|under|by|(according to) ?(the|his|her|their) note|item|detail|callout|section|paragraph|clause ?number|no ?. ##|a|b|c|d|e|f ,|:|;", "per the plan ,"},

@@ -70,7 +70,7 @@ var homePhrases = []setPhrase{
 	{"where ?exactly do|should|would|will|must i|we put|set|stand|place|plant|dig !middle|center|inner|inside POST", "where does the $1 post go"},
 	{"# ?little|small|slim|thin upright|uprights in|per|to|for|inside each|every|all BAY", "$1 stiffeners per bay"},
 	{", ?and ?god ?well bless him|her|them|his|their ?heart|hearts|soul $", ""},
-	{"^ i|we am|are ?now ?hoping ?to putting|put|building|build|adding|add|making|make ?up ?in ?little|small|low ?half|knee wall ?here on|around|along|by ?back|front|side|screened|covered porch|deck|patio|veranda|yard|house|garden ?, and|so|,", ""},
+	{"^ ?((my|our) PERSON and) i|we am|are ?now ?hoping ?to putting|put|building|build|adding|add|making|make ?up ?in ?little|small|low ?half|knee wall ?here on|around|along|by ?back|front|side|screened|covered porch|deck|patio|veranda|yard|house|garden ?, and|so|,", ""},
 	{"whole|entire shebang|caboodle|enchilada|kit|ball ?of ?wax ?and ?caboodle", "whole thing"},
 	{"^ let us ?just have !OPENING ?smack ?dab|right|bang !in|at|on|against|near|toward|by", "put the $1 $2"},
 	{"!METRIC|CUSTOMARY , ?so ?and can|could|may|might|would|shall we|i|you ?please do|use|work|go|stay|keep|stick ?in|with ?to that|those|them|it ?here|too|instead ?please $", "$1"},

@@ -25,7 +25,7 @@ var houseTalk = []placedPhrase{
 	{said: "if (it|that|this) is (not|no) [(any|too much|too big a|a|much)] (bother|trouble|problem|imposition|nuisance) [(for you|to you|at all)] [,]", where: phraseStartsClause},
 	{said: "[,] shall we [then]", plain: "please", where: bothHold(saidBeforeOf(wordSet("let want put")), phraseEndsLine)},
 	{said: "between (them|each|each of them|any two|any two of them|each one)", plain: "apart", where: bothHold(amountBefore, lastNamed("stiffener"))},
-	{said: "between (them|each of them|any two of them)", plain: "apart", where: bothHold(amountBefore, lastNamed("post", "added post"))},
+	{said: "between (them|each of them|any two of them)", plain: "apart", where: bothHold(bothHold(amountBefore, notClearBehind), lastNamed("post", "added post"))},
 	// What they build, and what they are afraid of.
 	{said: "[(my|our)] (i|we|PERSON and i|partner and i|PERSON and me) (am|are|have been|would like|want|are both|am both) (trying|hoping|planning|going|thinking of|looking|wanting|about|getting ready|preparing|attempting) [to] (build|building|put up|putting up|make|making|add|adding|construct) [(our own|ourselves)] [(half|low|knee|wooden|little|small|short)] wall [(on|around|for|along|by) [(front|back|side|new|old|little|small|covered|screened)] (porch|deck|patio|veranda|balcony|terrace|gazebo|pavilion|yard|garden|house)] [(ourselves|together|this (summer|spring|fall|week|month|year|weekend))] (,|.|;) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
 	{said: `
@@ -51,6 +51,9 @@ var houseTalk = []placedPhrase{
 	{said: "[(my|our)] (i|we|PERSON|partner) (would|will) be [(all|both|really|certainly)] [(much|lot|so much|far|so|very|absolutely|quite)] (happier|delighted|thrilled|overjoyed|pleased|over the moon|happy|glad) if", plain: "it would be nice if", where: noQuestion},
 	{said: "(wide|big|large|roomy|broad) enough (for|to fit|to let|to get) [(my|our)] [(big|old|double|large|little|father's|electric)] (PASSING|wheelchair|stroller|mower|grill|wheelbarrow|bike) [(to (get|go|pass|come)|in)] [through] , (so|which means|that means|meaning|that is|i think|i guess)", plain: "", where: leastNext},
 }
+
+// notClearBehind: "162 inches clear between them" is said plainly already.
+func notClearBehind(before, _ []atom) bool { return lastOf(before, 1) != "clear" }
 
 // lastNamed is the place where the last part that was named before is one of some: "two stiffeners per bay, 20 inches between them".
 func lastNamed(keys ...string) func(before, after []atom) bool {

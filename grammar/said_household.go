@@ -2,7 +2,8 @@ package grammar
 
 // householdPhrases are more ways of people at home: what they took home, how they measured and leaned, and why they would rather have it so.
 var householdPhrases = []setPhrase{
-	{"# ?more|extra|additional pieces|pcs|lengths|sticks|bits|chunks|strips of @ ?each ?cut at|of|to # ?long", "$1 $2 at $3"},
+	{"# pieces|pcs|lengths|sticks|bits|chunks|strips of @ ?each ?cut at|of|to # ?long", "$1 $2 at $3"},
+	{"# more|extra|additional pieces|pcs|lengths|sticks|bits|chunks|strips of @ ?each ?cut at|of|to # ?long", "$1 extra $2 at $3"},
 	{"?i|we ?were|was|have|got ?been given|handed|gifted|left ?some pile|stack|bunch|load|heap|bundle ?of @ for RAIL", "$1 for the rails"},
 	{"measured|measuring|taken|going on|from|at|to|along|across outside|outer|outsides|out ?edge|edges|face|faces ?to ?outside ?edge|edges|face|faces , ?two ?both ?END POST are|is|stand|sit # ?apart", "overall $1"},
 	{"measured|measuring|taken|going on|from|at|to|along|across inside|inner|insides ?edge|edges|face|faces ?to ?inside ?edge|edges|face|faces , ?two ?both ?END POST are|is|stand|sit # ?apart", "span $1"},

@@ -56,7 +56,7 @@ func (s *step) starts(all map[string]bool) {
 
 // phrasedPlain sets the set phrases of a line to plainer ones.
 func phrasedPlain(atoms []atom) []atom {
-	return setPhrases().setIn(thatWide(finallyIs(footersHigh(atoms))))
+	return setPhrases().setIn(thatWide(finallyIs(footersHigh(alikeSoThat(atoms)))))
 }
 
 // setIn sets the phrases of a line to the plain ones.

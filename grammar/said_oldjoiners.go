@@ -23,6 +23,7 @@ var oldShopPhrases = []setPhrase{
 	// What is on sale, at hand, and what it costs.
 	{"mill|sawmill|sawyer ?only|just|also saws|cuts|mills|turns|planes|works|keeps ?out ?only|just ?in|to ?lengths ?of #", "the yard sells $1"},
 	{"they|SELLER have|has|are|is ?just ?clean|fresh|completely|quite sold|run|gone ?clean|fresh|right|completely ?sold out of", "they are out of"},
+	{"my|our ?own ?back|wood|wooden|lumber|timber rack|racks|bin|bins|yard|shed|aisle has|have|holds|hold|contains|takes !eights|tens|twelves|fourteens|sixteens|eighteens|twenties", "we stock $1"},
 	{"my|our ?own ?back|wood|wooden|school ?lumber|timber|shop|classroom|class ?'s rack|racks|bin|bins|shelf|pile|stack|stash|shed|storeroom|stockroom|closet|loft ?already|still ?has|have|holds|hold|contains ?already|still ?got #", "i already have $1"},
 	{"the ?back|wood|wooden|school ?lumber|timber|shop|classroom|class rack|racks|bin|bins|shelf|pile|stack|stash|shed|storeroom|stockroom|closet|loft already|still has|have|holds|hold|contains #", "i already have $1"},
 	{"at|from|by|down|over ?at mill|sawmill|sawyer ?yard $", "at the yard"},
@@ -31,7 +32,8 @@ var oldShopPhrases = []setPhrase{
 	{"# ?each|apiece ?a|per ?piece|pop this|these|last year|season|month|week|term|semester|spring|fall|days", "$1 each"},
 	{"is|are|would ?be ?simply|just|completely|quite out of the question|running", "can not work"},
 	{"does|did|would|will|could ?all ?the ?of lumber|wood|timber|material|materials|hardware ?bill ?really|actually|all come|add|amount|run ?up ?out to #", "is the cost $1"},
-	{"?all ?the ?of lumber|wood|timber|material|materials|hardware ?bill ?all comes|came|adds|added|amounts|totals ?up ?out ?to #", "the cost is $1"},
+	{"^ ?all ?the ?of lumber|wood|timber|material|materials|hardware ?bill ?all comes|came|adds|added|amounts|totals ?up ?out ?to #", "the cost is $1"},
+	{"!SAYS ?that ?all ?the ?of lumber|wood|timber|material|materials|hardware ?bill ?all comes|came|adds|added|amounts|totals ?up ?out ?to #", "$1 the cost is $2"},
 	{"all ?the ?of lumber|wood|timber|material|materials|hardware come|add|amount ?up ?out to #", "the cost is $1"},
 	{"!SAYS ?that ?all ?the ?of lumber|wood|timber|material|materials|hardware ?all runs|costs|will|would ?run|cost|be ?up ?to #", "$1 the cost is $2"},
 	// What is taken back.
@@ -110,7 +112,8 @@ var oldShopPhrases = []setPhrase{
 	// What they go on about.
 	{"!why|what|where|how|who|which|come on earth|(in world)|heck|devil|dickens|(in blazes)|(in heaven 's name)", "$1"},
 	{"why is|are it|that|this|they|there ?all so much lumber|wood|timber|material", "why so much lumber"},
-	{"# ?high|tall|wide ?, ?and|but not jot|whit|iota|crumb|shred|whisker|hair ?of ?it over|more|higher|wider|taller|under|less|below ?than ?that|it $", "$1 exactly"},
+	{"# !high|tall|wide ?, ?and|but not jot|whit|iota|crumb|shred|whisker|hair ?of ?it over|more|higher|wider|taller|under|less|below ?than ?that|it $", "$1 $2 exactly"},
+	{"# ?, ?and|but not jot|whit|iota|crumb|shred|whisker|hair ?of ?it over|more|higher|wider|taller|under|less|below ?than ?that|it $", "$1 exactly"},
 	{"stuff|stock for ?all ?the RAIL|them|it is|are|will|should ?to ?be ?all @", "rails are $1"},
 	{"RAIL !.. , ?and stuff ?for|of ?them ?it is|are|will ?be ?all @", "rails $1 , rails are $2"},
 	{"two|three|four|couple ?of fingers ?wide|width|apart , ?so ?and ?let ?us ?just call it|that|them #", "$1"},
@@ -129,7 +132,7 @@ var oldShopPhrases = []setPhrase{
 	{"^ ?please ?we|i ?will|would|want ?to ?like ?to leave|keep|hold|let GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|BRACKET|span|height|spacing|([bottom|lower|low] GAP)|((number|count) of RAIL) ?just|exactly|precisely|right ((as|how|where|(the way)) (it|they) (is|are|was|were|stands|stand))|(as is)|be|alone|unchanged|untouched|put|(just so) ?please ,|;|.|and|but|while ?, ?and|but ?then ?now ?just", ""},
 	{",|and|but|while ?and|but|while ?please ?otherwise|only leave|leaving|keep|keeping|hold|holding GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|BRACKET|span|height|spacing|([bottom|lower|low] GAP)|((number|count) of RAIL) ?just|exactly|precisely|right ((as|how|where|(the way)) (it|they) (is|are|was|were|stands|stand))|(as is)|be|alone|unchanged|untouched|put|(just so) $", ""},
 	{"^ ?please hold|keep|leave ?same GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|BRACKET|span|height|spacing|([bottom|lower|low] GAP)|((number|count) of RAIL) ?the ?same ?size|width ?there ?, and|but|, ?then|just|please !raise|lower|drop|widen|narrow|stretch|shrink|make|add|put|move|lift|bring|take|close|open|tighten|cut|change|set|let|give|shorten|lengthen|push|slide|shift", "$1"},
-	{"^ ?the|my|our GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|BRACKET|span|height|spacing|([bottom|lower|low] GAP)|((number|count) of RAIL) stays|stay|remains|remain|(can [stay|remain])|(should [stay|remain])|(must [stay|remain]) ?just|exactly|precisely|right ((as|how|where|(the way)) (it|they) (is|are|was|were|stands|stand))|(as is)|be|alone|unchanged|untouched|put|(just so)|same ?size|width ,|;|.|and|but|while ?, ?and|but ?then ?now ?just", ""},
+	{"^ ?the|my|our GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|BRACKET|span|height|spacing|([bottom|lower|low] GAP)|((number|count) of RAIL) stays|stay|remains|remain|((can|should|must) (be|stay|remain)) ?just|exactly|precisely|right ((as|how|where|(the way)) (it|they) (is|are|was|were|stands|stand))|(as is)|alone|unchanged|untouched|put|(just so)|same ?size|width ,|;|.|and|but|while ?, ?and|but ?then ?now ?just", ""},
 	{"^ ?please ?can|could ?you do not|never ?you touch|change|alter|move|disturb|adjust|mess ?with GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|BRACKET|span|height|spacing|([bottom|lower|low] GAP)|((number|count) of RAIL) ,|;|.|and|but|while ?, ?and|but ?then ?now ?just", ""},
 	{"^ without touching|changing|altering|moving|disturbing|adjusting GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|BRACKET|span|height|spacing|([bottom|lower|low] GAP)|((number|count) of RAIL) ?, !raise|lower|drop|widen|narrow|stretch|shrink|make|add|put|move|lift|bring|take|close|open|tighten|cut|change|set|let|give|shorten|lengthen|push|slide|shift", "$1"},
 	{"?, ?and|but without touching|changing|altering|moving|disturbing|adjusting GAP|RAIL|OPENING|WALL|BAY|POST|STIFF|BRACKET|span|height|spacing|([bottom|lower|low] GAP)|((number|count) of RAIL) $", ""},

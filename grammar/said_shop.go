@@ -100,7 +100,7 @@ var shopTalk = []placedPhrase{
 	{"!CLIENT|PERSON ?has|have measured !(* [post [s]]|outside to outside|inside to inside) ,|and ?and|but|so ?he|she|they says|said|tells|told|wants|asks|asked ?ME ?to put|enter|use|write|type|key|punch ?in|down ?at|as #", "i want $2 at $3", nil},
 	{"it is|(comes to) ?!about|around|roughly # ?straight|right ?down from his|her|my|our|their|(the customer 's)|this|that deck|porch|floor|stoop|landing|patio|platform ?floor|boards|surface|top|edge ?straight|right ?down ?on to|onto EARTH ?below", "it is $1 $2 from the deck down to the lawn", nil},
 	// What is claimed to come of it.
-	{"# RAIL leaves|leave|gives|give|gets|get|yields|makes|nets ?you|ME ?with # ?gap|gaps ?between|apart ?(between them) $", "$1 rails at $2", sayingBefore},
+	{"# RAIL leaves|leave|gives|give|gets|get|yields|makes|nets ?you|ME ?with # ?gap|gaps ?between|apart ?(between them) $", "$1 rails at $2", bothHold(sayingBefore, behindNoSize)},
 	// What is to be priced, and what is concluded.
 	{"quote|requote|reprice|rebid ?it|this|that ?(for ME)|ME ?again|anew|afresh|(one more time)|(once more) $", "what does it cost", notNoun},
 	{"quote ME a|the|your ?new|fresh|updated|revised|final|total price|total|figure|cost $", "what does it cost", notNoun},
@@ -116,7 +116,12 @@ func clauseOrAndEnds(_, after []atom) bool { return endsPart(after, 0) || after[
 // notNoun: a verb may stand here, and no noun: "his quote again".
 func notNoun(before, _ []atom) bool {
 	w := lastOf(before, 1)
-	return !vocab().articles[w] && !owned[w] && w != "'s" && !isClass(w, "PERSON") && !isClass(w, "PAPERKIND")
+	return !vocab().articles[w] && w != "this" && w != "that" && !owned[w] && w != "'s" && !isClass(w, "PERSON") && !isClass(w, "PAPERKIND")
+}
+
+// behindNoSize: the figure is no second half of a lumber size: "six 2x6 boards".
+func behindNoSize(before, _ []atom) bool {
+	return lastOf(before, 1) != "x" && lastOf(before, 1) != "by"
 }
 
 // sayingBefore: somebody says what follows.

@@ -106,7 +106,7 @@ func greetedBefore(before, _ []atom) bool {
 	return true
 }
 
-var bottomsElse = wordSet("measured measure measures measuring meas top bay bays section b1 b2 b3 b4 panel cut cuts check says")
+var bottomsElse = wordSet("measured measure measures measuring meas top bay bays section b1 b2 b3 b4 up far already panel cut cuts check says")
 
 // bottomNoted: "wall 47, six 2x6, btm 2": the note tells other figures of the wall, and speaks of no measuring.
 func bottomNoted(before, _ []atom) bool {

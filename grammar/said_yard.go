@@ -102,7 +102,7 @@ var yardTurns = []placedPhrase{
 
 	{"(PERSON|i|we) [(have|just)] (found|know|knows|knows of|know of|heard of|located|discovered) (place|SELLER|spot|guy|PERSON) [PERSON] [(down road|across town|in town|up street|nearby|out of town|one town over|online)] (that|which|who|where they) (has|sells|carries|stocks|keeps|have|sell|carry|gets)", "they also have", lengthsAhead},
 	{"(i|we) (get|buy|order|have) [(LUMBER|everything|it all)] from (SELLER|place|guy|PERSON) [PERSON] that [only] (saws|sells|cuts|carries|stocks|has|mills|keeps) [(nothing but|only|just)]", "they sell", lengthsAhead},
-	{"why (is there|do i need|do we need|am i buying|am i getting|are we buying|should i buy) so much LUMBER", "why am i buying so many boards", nil},
+	{"why (is there|do i need|do we need|am i buying|am i getting|are we buying|should i buy) (so|that|this) much LUMBER", "why am i buying so many boards", nil},
 	{"why so much LUMBER", "why am i buying so many boards", nil},
 	{"[(have|has)] (went|gone|jumped|climbed|risen|rose|shot|came|come|dropped|fell|fallen|crept) [(up|down)] to", "cost", yardBoth(yardItemsBehind, pairAhead)},
 	{"in case (some|one|any|few|it|they|those|couple) [of them] (are|is|turn out|turns out|come out|comes out|get|gets|end up|ends up) [to be] (warped|bad|split|cracked|crooked|twisted|ruined|damaged|bowed|cupped|rotten|knotty|wet|miscut|junk)", "", yardClauseEnds},

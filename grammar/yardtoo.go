@@ -32,7 +32,7 @@ func addedThose(atoms []atom) []atom {
 
 // addsToList are the verbs of "add those", addedWhere what may stand behind them, and keptAtHome places where lumber is that somebody has.
 var (
-	addsToList = wordSet("add include count put write stick throw list note enter")
+	addsToList = wordSet("add include count put write stick throw list note")
 	addedWhere = wordSet("in on too please also down there as well to the list stock lengths with others")
 	keptAtHome = wordSet("garage shed barn basement attic carport cellar home crawlspace backyard")
 )
