@@ -10,7 +10,7 @@ var crewPhrases = []setPhrase{
 	{", ?but ?with ?i ?can ?make no promises|guarantees ?there|on ?that $", ", roughly"},
 	{", ?but ?that|it is not|no gospel ?though $", ", roughly"},
 	{", son|sonny|junior|kid|pops|skipper|buster|slim ,|$$", ","},
-	{"!POST|UPRIGHT|RAIL|STIFF|BRACKET ?there|here|in at all $", "$1"},
+	{"!POST|UPRIGHT|RAIL|STIFF|BRACKET ?in ?there|here at all $", "$1"},
 	// What makes it so.
 	{"what is|was making|forcing|causing|requiring|driving|compelling you|me|us|it|WALL to|into ?need|use|have|put|add|want|needing|using|having|putting|adding ?in", "why do i need"},
 	{"what is|was making|forcing|causing|requiring|driving|compelling you|me|us|it|WALL need|use|have|put|add|want ?in", "why do i need"},

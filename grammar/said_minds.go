@@ -15,6 +15,12 @@ var mindPhrases = []setPhrase{
 	{"!marks|layout in inches|imperial", "$1 , use inches"},
 	{", ?and that is all !he|she|they said|told|gave|wrote ?me|us|down $", ", $1 said"},
 	{"^ lift the GAP $", "raise the gap"},
+	{"no !(## s)|sixes|eights|tens|twelves|fourteens|sixteens|eighteens|twenties , ?and add", "no $1 but add"},
+	{"put|set|show|hold|lay ?me my|the|this|our drawing|plan|layout|sketch beside|against|alongside|(next to)|(up against) the one", "compare this with the one"},
+	{"which piece|board|rail|one should i|we put|hang|fix|set ?up|in first", "which board do i put up first"},
+	{"which piece|board|rail|one i|we should put|hang|fix|set ?up|in first", "which board do i put up first"},
+	{"!POST , ht|hgt|height ?is ?= wall ?ht|hgt|height + #", "$1 , post height = wall height + $2"},
+	{"## and something|somethin|summat|change ?i|we ?would ?have ?to ?go ?and ?look|check|measure ?it $", "$1 and some"},
 	{"put|bring|get|have|do|give ?me|us that|it|them|this ?change ?back ?again ?in ?, ?because ?since i|we should not have|never|ought ?not ?to ?have undone|undid|taken|took|reversed|rolled ?it|that|them ?back ?away", "redo"},
 	{"put|bring|get that|it|them|this ?change back ?again ?in ?, ?because ?since undoing it|that|them was ?a wrong|mistake|error|silly|hasty", "redo"},
 }
