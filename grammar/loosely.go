@@ -16,6 +16,11 @@ func withoutLooseWords(atoms []atom, c Context) (left []atom, ok, verb bool) {
 	drop := map[int]bool{}
 	tokens := lex(atoms, c)
 	seen := 0
+	for i := range atoms {
+		for k := i + 1; k < placeOfWall(atoms, i); k++ {
+			drop[k] = true
+		}
+	}
 	for i := range tokens {
 		t := &tokens[i]
 		if t.kind != kUnknown {
@@ -61,6 +66,26 @@ func withoutLooseWords(atoms []atom, c Context) (left []atom, ok, verb bool) {
 	}
 	return left, len(drop) > 0 && len(left) > 0, verb
 }
+
+// placeOfWall finds where the words end that tell only where the wall at an atom is built: "a wall round the kiosk, 40 high". It returns 0
+// where there are none.
+func placeOfWall(atoms []atom, i int) int {
+	if atoms[i].text != "wall" || i+3 >= len(atoms) || !placesAround[atoms[i+1].text] || !vocab().articles[atoms[i+2].text] && !owned[atoms[i+2].text] {
+		return 0
+	}
+	for k := i + 3; k < len(atoms) && k < i+5; k++ {
+		if atoms[k].kind != aWord || !foreignWord(atoms[k].text) || weighs(atoms[k].text) {
+			return 0
+		}
+		if endsPart(atoms, k+1) {
+			return k + 1
+		}
+	}
+	return 0
+}
+
+// placesAround are words that lead to the place where a wall is built.
+var placesAround = wordSet("on round around along by beside outside behind at near")
 
 // whoeverIs reports whether a word names a shop, somebody, or what one stands on, whatever it is like.
 func whoeverIs(w string) bool {

@@ -13,6 +13,9 @@ func TestLooseWordsAreLeftOut(t *testing.T) {
 		"opening at least 34 for the wheelbarrow":               "opening >= 34 in",
 		"the saw we borrowed takes out an eighth per cut":       "kerf = 1/8 in",
 		"can you crank the opening as wide as it'll go":         "largest opening",
+		"a half wall on the boathouse, 42 tall":                 "wall height = 42 in",
+		"a wall round the kiosk, 40 high":                       "wall height = 40 in",
+		"need room for a handcart, 36 at the very least":        "opening >= 36 in",
 		"please leave 3 inches under the lowest rail for a hog": "bottom gap = 3 in",
 	} {
 		r := Read(line, Context{})
@@ -35,6 +38,8 @@ func TestLooseWordsAreKeptWhereTheyMayCount(t *testing.T) {
 		"height of the cabinet is 40",
 		"they flubbed the gap at 2",
 		"opening 34 for the sevne",
+		"a wall on the stairs, 40 high",
+		"the wall at the bookcase is 40",
 	} {
 		require.NotNil(t, Read(line, Context{}).Ask, line)
 	}

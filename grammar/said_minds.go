@@ -39,3 +39,13 @@ func sumBefore(before, _ []atom) bool {
 	}
 	return money && aside
 }
+
+// roomFor are words of what has to get through.
+var roomFor = []placedPhrase{
+	{"^ ?i|we ?'ll ?will need|want ?enough|some room|space for", "we need an opening for", somethingNext},
+}
+
+// somethingNext: a thing that is no part of the wall follows, with its article.
+func somethingNext(_, after []atom) bool {
+	return len(after) > 1 && (vocab().articles[after[0].text] || owned[after[0].text]) && !namesPart(after, 1) && !startsLength(reader{after}, 1)
+}

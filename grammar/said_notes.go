@@ -20,7 +20,7 @@ var notePhrases = []setPhrase{
 	{"^ do|does|would i|we|you|it ?really|still|even need|require ?to ?add|set another|a ?extra|more ?added|new POST ?at ?all", "how many added posts do i need"},
 	{"^ do|does|would i|we|you|it ?really|still|even need|require ?any STIFF ?at ?all if", "how many stiffeners do i need if"},
 	{"do|should|shall|must|can|am i|we ?to load|grab|fetch|haul ?home $", "do i buy"},
-	{"what did|have|had i|we|you ?just ?say|said|tell|told ?you|me about|on|regarding !GAP|OPENING|POST|STIFF|BRACKET|RAIL|WALL|BAY ?so ?far ?yet ?now $", "what have i told you"},
+	{"what did|have|had i|we|you ?just ?say|said|tell|told ?you|me about|on|regarding !GAP|OPENING|POST|STIFF|BRACKET|RAIL|WALL|BAY ?so ?far ?yet ?now ?please $", "what have i told you"},
 	{"what|whatever did|have|had i|we ?just ?say|said|tell|told ?you about|on|regarding *", "what have i told you"},
 	{"# aff to ?very top ?of ?RAIL|WALL $", "wall height $1"},
 	{"# < !(_ ?_) < #", "$2 > $1 and $2 < $3"},
