@@ -83,13 +83,7 @@ func limitOrAll(a Act, atoms []atom) *solver.Question {
 	if at < 0 {
 		return nil
 	}
-	from, to := at, at
-	for from > 0 && !breaks(atoms[from-1]) {
-		from--
-	}
-	for to < len(atoms) && !breaks(atoms[to]) {
-		to++
-	}
+	from, to := clauseAround(atoms, at, atoms[at].end)
 	said := textOf(atoms[from:to])
 	if a.Name.Quantity == solver.Spare && sparesTossed.MatchString(said) && !strings.Contains(said, " out") && !strings.Contains(said, " away") {
 		return &solver.Question{Text: "More spare boards, or none?", Example: "two spare boards"}
