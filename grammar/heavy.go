@@ -33,6 +33,7 @@ var heavyWords = wordSet(`
 	kitchen bathroom bedroom closet basement attic ceiling
 	napkin napkins page pages letter letters certificate certificates brochure brochures handout handouts leaflet sign label labels tag tags ticket tickets receipt receipts somewhere anywhere
 	too very so such how what which who whom whose where why
+	north south east west northern southern eastern western upstream downstream
 	left right middle center centre top bottom upper lower front back side end ends high low wide tall deep long short thick thin big small large little tiny huge
 	tight loose close far near apart away up down off out over under above below across between beneath beyond past through along inside outside
 `)

@@ -1,0 +1,225 @@
+package grammar
+
+import (
+	"strings"
+	"sync"
+
+	"saywright/solver/exact"
+)
+
+// A sentence whose words stand in an order that no rule of the grammar knows is taken by its gist: by what its words are about, wherever
+// they stand. "Between one post and the other there are 13 feet of clear space" and "clear space, post to post, 13 feet" are about the same:
+// posts, what is between them, and a length. Every word has senses (gist_words.go); a frame (gist_frames.go) tells which senses a quantity,
+// a question or an order needs, and which it may have beside them. A word that the frame has no place for, or that has no sense at all,
+// and the sentence is left to be asked back: so nothing that denies, doubts or compares is passed over. Where two frames fit
+// equally well it is asked back as well. What was found is put in plain words and read by the grammar as any other line.
+
+// senseSet is a set of senses.
+type senseSet [4]uint64
+
+func (s *senseSet) add(i int)            { s[i/64] |= 1 << (i % 64) }
+func (s senseSet) has(i int) bool        { return s[i/64]&(1<<(i%64)) != 0 }
+func (s senseSet) meets(t senseSet) bool { return s[0]&t[0]|s[1]&t[1]|s[2]&t[2]|s[3]&t[3] != 0 }
+func (s senseSet) with(t senseSet) senseSet {
+	for i := range s {
+		s[i] |= t[i]
+	}
+	return s
+}
+
+// senseBook numbers the senses, and knows those of every word and turn of words.
+type senseBook struct {
+	number  map[string]int
+	words   map[string]senseSet
+	longest map[string]int // by the first word, the most words of a turn that begins with it
+	light   senseSet
+	noise   senseSet       // words of no sense that may stand in what is only chatter
+	chatter senseSet       // what else may stand there
+	rel     map[int]string // the senses that are relations, with their plain words
+}
+
+var senseBookOf = sync.OnceValue(func() *senseBook {
+	b := &senseBook{number: map[string]int{}, words: map[string]senseSet{}, longest: map[string]int{}, rel: map[int]string{}}
+	inClass := map[string][]string{}
+	for _, c := range classes {
+		inClass[c.name] = strings.Fields(c.words)
+	}
+	for _, line := range strings.Split(strings.Join(gistWords, "\n"), "\n") {
+		name, list, ok := strings.Cut(strings.TrimSpace(line), ":")
+		if !ok {
+			continue
+		}
+		for _, sense := range strings.Split(name, "+") {
+			for _, w := range strings.Fields(list) {
+				if of, ok := inClass[w]; ok {
+					for _, v := range of {
+						b.learn(v, b.sense(sense))
+					}
+					continue
+				}
+				b.learn(w, b.sense(sense))
+			}
+		}
+	}
+	b.light.add(b.sense("light"))
+	b.noise.add(b.sense("noise"))
+	b.chatter = b.set(gistChatter).with(b.light).with(b.noise)
+	for sense, plain := range gistRelations {
+		b.rel[b.sense(sense)] = plain
+	}
+	return b
+})
+
+func (b *senseBook) sense(name string) int {
+	n, ok := b.number[name]
+	if !ok {
+		n = len(b.number)
+		b.number[name] = n
+	}
+	return n
+}
+
+// learn adds a sense to a word, or to a turn of words parted by "_".
+func (b *senseBook) learn(word string, sense int) {
+	w := strings.Split(word, "_")
+	key := strings.Join(w, " ")
+	s := b.words[key]
+	s.add(sense)
+	b.words[key] = s
+	b.longest[w[0]] = max(b.longest[w[0]], len(w))
+}
+
+// set makes a set of the senses that are named, parted by spaces or bars.
+func (b *senseBook) set(names string) (s senseSet) {
+	for _, n := range strings.FieldsFunc(names, func(r rune) bool { return r == ' ' || r == '|' }) {
+		s.add(b.sense(n))
+	}
+	return s
+}
+
+// gistItem is a word, a turn of words, a figure or a sign of a sentence.
+type gistItem struct {
+	from, to int // atoms
+	senses   senseSet
+	figure   gistFigure
+	sign     string
+}
+
+// gistFigure is what kind of figure an item is; 0 is none.
+type gistFigure uint8
+
+const (
+	figBare   gistFigure = 1 << iota // a number without a unit that may be a length or a price
+	figCount                         // a whole number without a unit
+	figLength                        // with a unit of length
+	figMoney
+	figPercent
+	figSize
+	figFooter // "twelves"
+)
+
+// gist is a sentence, or a piece of one, on its way to its meaning.
+type gist struct {
+	atoms []atom
+	items []gistItem
+	book  *senseBook
+}
+
+// gistItems parts atoms into items; it reports false where a word has no sense.
+func gistItems(atoms []atom, b *senseBook) ([]gistItem, bool) {
+	r := reader{atoms}
+	var out []gistItem
+	for i := 0; i < len(atoms); {
+		a := atoms[i]
+		senses, words := b.turnAt(atoms, i)
+		next, fig := figureKind(r, i)
+		switch {
+		case next > i && next >= i+words:
+			out = append(out, gistItem{from: i, to: next, figure: fig})
+			i = next
+		case words > 0:
+			out = append(out, gistItem{from: i, to: i + words, senses: senses})
+			i += words
+		case a.kind == aSign:
+			if a.text != "-" && a.text != "--" && a.text != "'" && a.text != `"` && !breaks(a) {
+				return nil, false
+			}
+			out = append(out, gistItem{from: i, to: i + 1, sign: a.text})
+			i++
+		case a.kind != aWord:
+			return nil, false
+		case lightAdverb(a.text):
+			out = append(out, gistItem{from: i, to: i + 1, senses: b.light})
+			i++
+		case noise(a):
+			out = append(out, gistItem{from: i, to: i + 1, senses: b.noise})
+			i++
+		default:
+			return nil, false
+		}
+	}
+	return out, true
+}
+
+// lightAdverb reports whether a word that has no sense only tells how something is said or done: "entirely", "honestly".
+func lightAdverb(w string) bool {
+	return len(w) > 5 && strings.HasSuffix(w, "ly") && english()[w] && !weighs(w) && !weighs(strings.TrimSuffix(w, "ly"))
+}
+
+// noise reports whether a word that has no sense is an English word that no table of the grammar knows, and neither a misspelling of one
+// that has nor a word by which somebody turns what is said.
+func noise(a atom) bool {
+	if !english()[a.text] && len(a.text) <= 5 || weighs(a.text) || words().numberish(a.text) {
+		return false
+	}
+	t := lex([]atom{a}, Context{})
+	return len(t) == 1 && t[0].kind == kUnknown && foreign(&t[0])
+}
+
+// turnAt finds the longest turn of words at an atom.
+func (b *senseBook) turnAt(atoms []atom, i int) (senseSet, int) {
+	if atoms[i].kind != aWord {
+		return senseSet{}, 0
+	}
+	key := atoms[i].text
+	best, words := b.words[key], 0
+	if _, ok := b.words[key]; ok {
+		words = 1
+	}
+	for n := 2; n <= b.longest[atoms[i].text] && i+n <= len(atoms); n++ {
+		if atoms[i+n-1].kind != aWord {
+			break
+		}
+		key += " " + atoms[i+n-1].text
+		if s, ok := b.words[key]; ok {
+			best, words = s, n
+		}
+	}
+	return best, words
+}
+
+// figureKind returns the atom behind a figure at an atom, and what kind of figure it is.
+func figureKind(r reader, i int) (int, gistFigure) {
+	if _, next, ok := r.size(i); ok {
+		return next, figSize
+	}
+	a, next, ok := r.length(i)
+	if !ok || next <= i || next == i+1 && (r.word(i) == "a" || r.word(i) == "an") || a.bad != "" {
+		return i, 0
+	}
+	switch {
+	case a.footer:
+		return next, figFooter
+	case a.unit == money:
+		return next, figMoney
+	case a.unit == percent:
+		return next, figPercent
+	case a.unit != bare:
+		return next, figLength
+	}
+	fig := figBare
+	if a.val.IsInt() && !a.frac && a.val.Less(exact.Int(100)) {
+		fig |= figCount
+	}
+	return next, fig
+}

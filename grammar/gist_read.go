@@ -1,0 +1,661 @@
+package grammar
+
+import (
+	"slices"
+	"strings"
+	"sync"
+)
+
+// gistRow is a frame with its senses looked up.
+type gistRow struct {
+	gistName
+	normal string
+	need   []senseSet // for a line, and for a name with a figure
+	named  []senseSet
+	may    senseSet
+	never  bool // not without a figure
+}
+
+// gistModeRow is a mode with its senses looked up.
+type gistModeRow struct {
+	gistMode
+	need []senseSet
+	may  senseSet
+}
+
+type gistTables struct {
+	names, lines []gistRow
+	modes        []gistModeRow
+}
+
+var gistFrames = sync.OnceValue(func() *gistTables {
+	b, t := senseBookOf(), &gistTables{}
+	needs := func(s string) (out []senseSet) {
+		for _, term := range strings.Fields(s) {
+			out = append(out, b.set(term))
+		}
+		return out
+	}
+	for _, n := range slices.Concat(gistNames...) {
+		row := gistRow{gistName: n, need: needs(n.with), named: needs(n.named), may: b.set(n.may).with(b.light), never: n.named == "-"}
+		if n.named == "" {
+			row.named = row.need
+		}
+		t.names = append(t.names, row)
+	}
+	for _, l := range slices.Concat(gistLines...) {
+		t.lines = append(t.lines, gistRow{normal: l.normal, need: needs(l.need), may: b.set(l.may).with(b.light)})
+	}
+	for _, m := range gistModes {
+		may := b.set(m.may)
+		need := needs(m.need)
+		for _, s := range need {
+			may = may.with(s)
+		}
+		t.modes = append(t.modes, gistModeRow{m, need, may})
+	}
+	return t
+})
+
+// gistAct is what a stretch comes to: an act without a figure in its normal form, or statements in plain words.
+type gistAct struct {
+	act    ActKind
+	normal string
+	told   [][]atom
+	acts   []Act // what the grammar reads in a part by itself
+}
+
+// readGist reads a line by the gist of its sentences, each that the grammar can't read by itself.
+func readGist(atoms []atom, c Context) (Reading, bool) {
+	b := senseBookOf()
+	atoms = fold(atoms)
+	var acts []Act
+	found := false
+	for from := 0; from < len(atoms); {
+		to := from
+		for to < len(atoms) && !endsSentence(atoms, to) {
+			to++
+		}
+		if to < len(atoms) {
+			to++
+		}
+		part := atoms[from:to]
+		if g, ok := gistOf(atoms[from:], b, c); ok { // what checks what was told may be a sentence of its own
+			acts, found = append(acts, g...), true
+			break
+		}
+		switch g, ok := gistOf(part, b, c); {
+		case ok:
+			acts, found = append(acts, g...), true
+		case allLightIn(part, b):
+		default:
+			r := readAtoms(part, c)
+			if r.Ask != nil {
+				return Reading{}, false
+			}
+			acts = append(acts, r.Acts...)
+		}
+		from = to
+	}
+	if !found || len(acts) == 0 {
+		return Reading{}, false
+	}
+	return together(Reading{Acts: acts}, atoms), true
+}
+
+// allLightIn reports whether a sentence says nothing by itself: "Thank you so much."
+func allLightIn(part []atom, b *senseBook) bool {
+	items, ok := gistItems(part, b)
+	if !ok {
+		return false
+	}
+	for i := range items {
+		if items[i].figure != 0 || items[i].sign == "" && !items[i].senses.meets(b.light) {
+			return false
+		}
+	}
+	return true
+}
+
+// gistOf reads a stretch by its gist.
+func gistOf(part []atom, b *senseBook, c Context) ([]Act, bool) {
+	items, ok := gistItems(part, b)
+	if !ok {
+		return nil, false
+	}
+	g := gist{atoms: part, book: b}
+	list, ok := g.list(items, 4, c)
+	if !ok {
+		return nil, false
+	}
+	var acts []Act
+	for _, a := range list {
+		for _, act := range acts {
+			c.Metric = c.Metric || act.Kind == State && act.Statements[0].String() == "units = metric"
+		}
+		if a.acts != nil {
+			acts = append(acts, a.acts...)
+			continue
+		}
+		if a.normal != "" {
+			got, ok := readNormal(a.normal, c)
+			if !ok {
+				return nil, false
+			}
+			for i := range got {
+				got[i].At, got[i].End = part[0].at, part[len(part)-1].end
+			}
+			acts = append(acts, got...)
+			continue
+		}
+		got, ok := g.performed(a, c)
+		if !ok {
+			return nil, false
+		}
+		acts = append(acts, got...)
+	}
+	return acts, true
+}
+
+// gistLead are the plain words that begin what is done with statements.
+var gistLead = map[ActKind]string{State: "", WhatIf: "what if", Check: "is it true that", WhyNot: "why not"}
+
+// performed reads the plain words of statements.
+func (g *gist) performed(a gistAct, c Context) ([]Act, bool) {
+	at := g.atoms[0]
+	plain := wordAtoms(strings.Fields(gistLead[a.act]), at)
+	for i, t := range a.told {
+		if i > 0 {
+			plain = append(plain, atom{text: ",", kind: aSign, at: at.at, end: at.end})
+		}
+		plain = append(plain, t...)
+	}
+	r := readAtoms(plain, c)
+	if r.Ask != nil {
+		return nil, false
+	}
+	n := 0
+	for _, act := range r.Acts {
+		if act.Kind != a.act {
+			return nil, false
+		}
+		n += len(act.Statements)
+	}
+	return r.Acts, n == len(a.told)
+}
+
+// list reads a stretch as a whole, or as parts at its joints, no more than that many. A part at a sign may be chatter, or what the grammar
+// reads by itself.
+func (g *gist) list(items []gistItem, parts int, c Context) ([]gistAct, bool) {
+	items = trimSigns(items)
+	if len(items) == 0 {
+		return nil, false
+	}
+	if a, ok := g.whole(items); ok {
+		return []gistAct{a}, true
+	}
+	if parts == 1 {
+		return nil, false
+	}
+	for cut := 1; cut < len(items); cut++ {
+		if items[cut].sign == "" {
+			continue
+		}
+		left, right := trimSigns(items[:cut]), items[cut+1:]
+		switch {
+		case g.chatters(left):
+			if list, ok := g.list(right, parts-1, c); ok {
+				return list, true
+			}
+		case g.chatters(trimSigns(right)) && g.adds(trimSigns(right)):
+			if list, ok := g.list(left, parts-1, c); ok {
+				return list, true
+			}
+		}
+		if list, ok := g.twoParts(left, right, parts, c); ok {
+			return list, true
+		}
+	}
+	for cut := 1; cut < len(items); cut++ {
+		if g.joint(items[cut]) {
+			if list, ok := g.twoParts(trimSigns(items[:cut]), items[cut+1:], parts, c); ok {
+				return list, true
+			}
+		}
+	}
+	return nil, false
+}
+
+// twoParts reads a part and what follows it.
+func (g *gist) twoParts(left, right []gistItem, parts int, c Context) ([]gistAct, bool) {
+	first, ok := g.part(left, c)
+	if !ok {
+		return nil, false
+	}
+	rest, ok := g.list(right, parts-1, c)
+	if !ok {
+		if last, byGrammar := g.part(trimSigns(right), c); byGrammar && first.acts == nil {
+			return []gistAct{first, last}, true
+		}
+		return nil, false
+	}
+	if rest[0].act == State && len(rest[0].told) > 0 && (first.act == WhatIf || first.act == Check) {
+		first.told = append(first.told[:len(first.told):len(first.told)], rest[0].told...)
+		rest = rest[1:]
+	}
+	return append([]gistAct{first}, rest...), true
+}
+
+// part reads a part by its gist, or as the grammar reads it by itself.
+func (g *gist) part(items []gistItem, c Context) (gistAct, bool) {
+	if len(items) == 0 {
+		return gistAct{}, false
+	}
+	if a, ok := g.whole(items); ok {
+		return a, true
+	}
+	figured := items[len(items)-1].sign == "?"
+	for i := range items {
+		figured = figured || items[i].figure != 0
+	}
+	if !figured || len(items) < 3 || g.pointsBack(items) {
+		return gistAct{}, false
+	}
+	r := readAtoms(g.atoms[items[0].from:items[len(items)-1].to], c)
+	for _, a := range r.Acts {
+		if a.Kind != State && a.Kind != Ask && a.Kind != WhatIf && a.Kind != Check {
+			return gistAct{}, false
+		}
+	}
+	return gistAct{acts: r.Acts}, r.Ask == nil
+}
+
+// chatters reports whether a part holds words of no sense, and nothing by which something is told, asked, tried or denied.
+func (g *gist) chatters(items []gistItem) bool {
+	noisy := false
+	for i := range items {
+		if items[i].figure != 0 || items[i].sign == "?" || items[i].sign == "" && !items[i].senses.meets(g.book.chatter) {
+			return false
+		}
+		noisy = noisy || items[i].senses.meets(g.book.noise)
+	}
+	return noisy
+}
+
+// adds reports whether chatter behind what was told speaks of somebody or something of its own: "my husband nags me about it".
+func (g *gist) adds(items []gistItem) bool {
+	if g.pointsBack(items) {
+		return false
+	}
+	for len(items) > 1 && (g.joint(items[0]) || items[0].sign != "") {
+		items = items[1:]
+	}
+	w := g.atoms[items[0].from].text
+	return len(items) > 2 && (speakers[w] || otherOnes[w] || owned[w] || items[0].senses.has(g.book.sense("person")))
+}
+
+// pointsBack reports whether a part speaks of what was said before it.
+func (g *gist) pointsBack(items []gistItem) bool {
+	for i := range items {
+		for _, a := range g.atoms[items[i].from:items[i].to] {
+			if pointsBack[a.text] {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func trimSigns(items []gistItem) []gistItem {
+	for len(items) > 0 && items[0].sign != "" {
+		items = items[1:]
+	}
+	for len(items) > 0 && items[len(items)-1].sign != "" && items[len(items)-1].sign != "?" {
+		items = items[:len(items)-1]
+	}
+	return items
+}
+
+// gistJoints are words at which a stretch may be parted.
+var gistJoints = wordSet("and with but then plus &")
+
+func (g *gist) joint(it gistItem) bool {
+	return it.figure == 0 && it.to == it.from+1 && gistJoints[g.atoms[it.from].text]
+}
+
+// whole reads a stretch as one thing that is done. Of the modes and frames that fit, the one that needs most is taken; where two need as
+// much, none is.
+func (g *gist) whole(items []gistItem) (gistAct, bool) {
+	var best gistAct
+	score, tied := 0, false
+	take := func(a gistAct, n int) {
+		switch {
+		case n > score:
+			best, score, tied = a, n, false
+		case n == score && !sameGist(a, best):
+			tied = true
+		}
+	}
+	figures := 0
+	for i := range items {
+		if items[i].figure != 0 {
+			figures++
+		}
+	}
+	t := gistFrames()
+	if figures == 0 {
+		for i := range t.lines {
+			if l := &t.lines[i]; g.fits(items, l.need, l.may, senseSet{}) {
+				take(gistAct{act: Ask, normal: l.normal}, len(l.need))
+			}
+		}
+	}
+	for i := range t.modes {
+		m := &t.modes[i]
+		if m.states && figures == 0 || m.names && figures > 0 || !meetsAll(items, m.need) {
+			continue
+		}
+		if m.names {
+			for k := range t.names {
+				if n := &t.names[k]; !n.never && g.fits(items, append(m.need[:len(m.need):len(m.need)], n.named...), n.may, m.may) {
+					take(gistAct{act: m.act, normal: string(m.act) + " " + n.plain}, len(m.need)+len(n.named))
+				}
+			}
+			continue
+		}
+		if m.act == State && items[len(items)-1].sign == "?" {
+			continue
+		}
+		if told, n, ok := g.statements(items, m.may, senseSet{}); ok {
+			take(gistAct{act: m.act, told: told}, len(m.need)+n)
+		}
+	}
+	return best, score > 0 && !tied
+}
+
+func sameGist(a, b gistAct) bool {
+	if a.act != b.act || a.normal != b.normal || len(a.told) != len(b.told) {
+		return false
+	}
+	for i := range a.told {
+		if textOf(a.told[i]) != textOf(b.told[i]) {
+			return false
+		}
+	}
+	return true
+}
+
+func meetsAll(items []gistItem, need []senseSet) bool {
+	for _, s := range need {
+		met := false
+		for i := range items {
+			if items[i].senses.meets(s) {
+				met = true
+				break
+			}
+		}
+		if !met {
+			return false
+		}
+	}
+	return true
+}
+
+// fits reports whether a stretch has what is needed, each by an item of its own, and nothing that may not be.
+func (g *gist) fits(items []gistItem, need []senseSet, may, also senseSet) bool {
+	all := may.with(also)
+	for _, s := range need {
+		all = all.with(s)
+	}
+	for i := range items {
+		if items[i].sign == "" && items[i].figure == 0 && !items[i].senses.meets(all) {
+			return false
+		}
+	}
+	return eachMet(items, need, 0, nil)
+}
+
+// eachMet gives each need an item of its own.
+func eachMet(items []gistItem, need []senseSet, k int, taken []int) bool {
+	if k == len(need) {
+		return true
+	}
+next:
+	for i := range items {
+		if !items[i].senses.meets(need[k]) {
+			continue
+		}
+		for _, t := range taken {
+			if t == i {
+				continue next
+			}
+		}
+		if eachMet(items, need, k+1, append(taken, i)) {
+			return true
+		}
+	}
+	return false
+}
+
+// statements reads a stretch as statements, a figure each: their plain words, and how much they needed.
+func (g *gist) statements(items []gistItem, mode, carried senseSet) ([][]atom, int, bool) {
+	items = trimSigns(items)
+	var at []int
+	for i := range items {
+		if items[i].figure != 0 {
+			at = append(at, i)
+		}
+	}
+	switch {
+	case len(at) == 0 || len(at) > 6:
+		return nil, 0, false
+	case len(at) == 1:
+		if told, n, ok := g.statement(items, at[0], mode); ok {
+			return [][]atom{told}, n, ok
+		}
+		told, n, ok := g.several(items, at, mode)
+		return [][]atom{told}, n, ok
+	}
+	var best [][]atom
+	score := 0
+	if told, n, ok := g.several(items, at, mode); ok {
+		best, score = [][]atom{told}, n
+	}
+	for cut := at[0] + 1; cut <= at[1]; cut++ {
+		left, n, ok := g.statement(trimSigns(items[:cut]), at[0]-leadingSigns(items[:cut]), mode)
+		if !ok {
+			continue
+		}
+		rest := items[cut:]
+		for len(rest) > 0 && (rest[0].sign != "" || g.joint(rest[0])) {
+			rest = rest[1:]
+		}
+		right, k, ok := g.statements(rest, mode, carried)
+		if !ok {
+			continue
+		}
+		told := append([][]atom{left}, right...)
+		switch {
+		case n+k > score:
+			best, score = told, n+k
+		case n+k == score && !sameGist(gistAct{told: told}, gistAct{told: best}):
+			return nil, 0, false
+		}
+	}
+	return best, score, score > 0
+}
+
+func leadingSigns(items []gistItem) int { return len(items) - len(trimLeft(items)) }
+
+func trimLeft(items []gistItem) []gistItem {
+	for len(items) > 0 && items[0].sign != "" {
+		items = items[1:]
+	}
+	return items
+}
+
+// several reads a stretch whose figures belong to one statement: lengths on sale, the price of a length.
+func (g *gist) several(items []gistItem, at []int, mode senseSet) ([]atom, int, bool) {
+	var best *gistRow
+	score := 0
+	rows := gistFrames().names
+	for k := range rows {
+		if n := &rows[k]; n.several(items, at) && g.fits(items, n.need, n.may, mode) {
+			switch {
+			case len(n.need) > score:
+				best, score = n, len(n.need)
+			case len(n.need) == score && n.plain != best.plain:
+				return nil, 0, false
+			}
+		}
+	}
+	if best == nil {
+		return nil, 0, false
+	}
+	var plain []atom
+	for _, w := range strings.Fields(best.plain) {
+		switch {
+		case w == "#*":
+			for i, k := range at {
+				if i > 0 {
+					plain = append(plain, atom{text: ",", kind: aSign, at: g.atoms[0].at, end: g.atoms[0].end})
+				}
+				plain = append(plain, g.atoms[items[k].from:items[k].to]...)
+			}
+		case w[0] == '#':
+			k := at[w[1]-'1']
+			plain = append(plain, g.atoms[items[k].from:items[k].to]...)
+		default:
+			plain = append(plain, wordAtoms([]string{w}, g.atoms[0])...)
+		}
+	}
+	return plain, score, true
+}
+
+// several reports whether the figures at some items are of the kinds that a frame of several figures wants.
+func (n *gistRow) several(items []gistItem, at []int) bool {
+	if n.list == 0 && len(n.figs) != len(at) || n.list == 0 && len(n.figs) == 0 {
+		return false
+	}
+	for i, k := range at {
+		if n.list != 0 && i > 0 && !separate(items[at[i-1]+1:k]) {
+			return false
+		}
+		want := n.list
+		if want == 0 {
+			want = n.figs[i]
+		}
+		if items[k].figure&want == 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// separate reports whether there is nothing but a sign or a joint between two figures of a list.
+func separate(between []gistItem) bool {
+	for i := range between {
+		if between[i].sign == "" && between[i].to > between[i].from+1 || len(between) > 2 {
+			return false
+		}
+	}
+	return len(between) > 0
+}
+
+// statement reads a stretch with one figure: a quantity, how the figure bounds it, and the figure.
+func (g *gist) statement(items []gistItem, at int, mode senseSet) ([]atom, int, bool) {
+	if len(items) == 0 {
+		return nil, 0, false
+	}
+	rel, bound, ok := g.relation(items, at)
+	if !ok {
+		return nil, 0, false
+	}
+	var best *gistRow
+	score, tied := 0, false
+	rest := append(append([]gistItem{}, items[:at]...), items[at+1:]...)
+	rows := gistFrames().names
+	for k := range rows {
+		n := &rows[k]
+		if n.fig&items[at].figure == 0 || n.fig == figCount && !g.counts(items, at, n.need) || !g.fits(withoutBounds(items, at, bound, n.need), n.need, n.may, mode) {
+			continue
+		}
+		switch {
+		case len(n.need) > score:
+			best, score, tied = n, len(n.need), false
+		case len(n.need) == score && n.plain != best.plain:
+			tied = true
+		}
+	}
+	if best == nil || tied || len(rest) == 0 {
+		return nil, 0, false
+	}
+	a := g.atoms[items[at].from]
+	plain := wordAtoms(strings.Fields(best.plain), a)
+	if best.fig == figCount && rel == "" {
+		plain = append(plain, wordAtoms([]string{"="}, a)...)
+		plain[len(plain)-1].kind = aSign
+	}
+	plain = append(plain, wordAtoms(strings.Fields(rel), a)...)
+	plain = append(plain, g.atoms[items[at].from:items[at].to]...)
+	return plain, score, true
+}
+
+// counts reports whether a figure stands before what it counts, with two words between them at the most, or a number is spoken of.
+func (g *gist) counts(items []gistItem, at int, need []senseSet) bool {
+	many := g.book.sense("many")
+	for i := range items {
+		if i > at && i <= at+3 && items[i].senses.meets(need[len(need)-1]) || items[i].senses.has(many) {
+			return true
+		}
+	}
+	return false
+}
+
+// withoutBounds leaves out the figure, and the words that only bind it.
+func withoutBounds(items []gistItem, at int, bound []int, _ []senseSet) []gistItem {
+	out := make([]gistItem, 0, len(items))
+next:
+	for i := range items {
+		if i == at {
+			continue
+		}
+		for _, b := range bound {
+			if b == i && len(items[i].senses.names()) <= 1 {
+				continue next
+			}
+		}
+		out = append(out, items[i])
+	}
+	return out
+}
+
+// names are the numbers of the senses of a set.
+func (s senseSet) names() (out []int) {
+	for i := range len(s) * 64 {
+		if s.has(i) {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
+// relation finds how the figure at an item is bound: right before it, right behind it, or by words that can only bind.
+func (g *gist) relation(items []gistItem, at int) (plain string, bound []int, ok bool) {
+	for i := range items {
+		for sense, p := range g.book.rel {
+			if !items[i].senses.has(sense) {
+				continue
+			}
+			nextTo := i == at-1 || i == at-2 && items[at-1].senses.meets(g.book.light)
+			if (p == "less than" || p == "more than" || p == "about") && !nextTo && !(p == "about" && i == at+1) {
+				continue
+			}
+			if plain != "" && plain != p {
+				return "", nil, false
+			}
+			plain, bound = p, append(bound, i)
+		}
+	}
+	return plain, bound, true
+}
