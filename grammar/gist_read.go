@@ -234,10 +234,15 @@ func (g *gist) twoParts(left, right []gistItem, parts int, c Context) ([]gistAct
 	}
 	rest, ok := g.list(right, parts-1, c)
 	if !ok {
-		if last, byGrammar := g.part(trimSigns(right), c); byGrammar && first.acts == nil {
+		if last, byGrammar := g.part(trimSigns(right), c); byGrammar && first.acts == nil && (first.act != WhatIf && first.act != Check || last.acts[0].Kind != State) {
 			return []gistAct{first, last}, true
 		}
 		return nil, false
+	}
+	for _, a := range rest[0].acts {
+		if a.Kind == State && (first.act == WhatIf || first.act == Check) {
+			return nil, false // what goes on after a claim is claimed as well
+		}
 	}
 	if rest[0].act == State && len(rest[0].told) > 0 && (first.act == WhatIf || first.act == Check) {
 		first.told = append(first.told[:len(first.told):len(first.told)], rest[0].told...)
@@ -363,7 +368,7 @@ func (g *gist) whole(items []gistItem) (gistAct, bool) {
 			}
 			continue
 		}
-		if m.act == State && items[len(items)-1].sign == "?" {
+		if m.act == State && (items[len(items)-1].sign == "?" || g.inverted(items)) {
 			continue
 		}
 		if told, n, ok := g.statements(items, m.may, senseSet{}); ok {
@@ -371,6 +376,22 @@ func (g *gist) whole(items []gistItem) (gistAct, bool) {
 		}
 	}
 	return best, score > 0 && !tied
+}
+
+// askingWords begin a question where they stand before what it is about: "is the gap 2".
+var askingWords = wordSet("is are was were am will would do does did should shall ought can could may might must")
+
+// inverted reports whether a part begins as a question does.
+func (g *gist) inverted(items []gistItem) bool {
+	for len(items) > 1 && items[0].to == items[0].from+1 && (items[0].sign != "" || g.joint(items[0]) || leadWords[g.atoms[items[0].from].text]) {
+		items = items[1:]
+	}
+	first := g.atoms[items[0].from]
+	if items[0].to > items[0].from+1 {
+		return false
+	}
+	had := (first.text == "have" || first.text == "has" || first.text == "had") && items[0].to < len(g.atoms) && speakers[g.atoms[items[0].to].text]
+	return first.kind == aWord && (askingWords[first.text] || had)
 }
 
 func sameGist(a, b gistAct) bool {
