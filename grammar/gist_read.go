@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"sync"
+
+	"saywright/solver"
 )
 
 // gistRow is a frame with its senses looked up.
@@ -100,7 +102,14 @@ func readGist(atoms []atom, c Context) (Reading, bool) {
 	if !found || len(acts) == 0 {
 		return Reading{}, false
 	}
-	return together(Reading{Acts: acts}, atoms), true
+	r := leftOpenToGuess(factsStated(airing(together(Reading{Acts: acts}, atoms), atoms), atoms), atoms)
+	return r, r.Ask == nil
+}
+
+// unheard reports whether a question asks for what was not understood; any other asks about what was.
+func unheard(q *solver.Question) bool {
+	return strings.HasPrefix(q.Text, "What does ") || strings.HasPrefix(q.Text, "How much for the ") || strings.HasSuffix(q.Text, " of what?") ||
+		q.Text == "What is meant here?" || q.Text == "What about?"
 }
 
 // allLightIn reports whether a sentence says nothing by itself: "Thank you so much."
@@ -191,6 +200,9 @@ func (g *gist) list(items []gistItem, parts int, c Context) ([]gistAct, bool) {
 	if len(items) == 0 {
 		return nil, false
 	}
+	if last := items[len(items)-1]; last.to == last.from+1 && dangles[g.atoms[last.from].text] {
+		return nil, false // "gap between two and"
+	}
 	if a, ok := g.whole(items); ok {
 		return []gistAct{a}, true
 	}
@@ -203,7 +215,7 @@ func (g *gist) list(items []gistItem, parts int, c Context) ([]gistAct, bool) {
 		}
 		left, right := trimSigns(items[:cut]), items[cut+1:]
 		switch {
-		case g.chatters(left):
+		case g.chatters(left) && items[cut].sign != ":":
 			if list, ok := g.list(right, parts-1, c); ok {
 				return list, true
 			}
@@ -225,6 +237,9 @@ func (g *gist) list(items []gistItem, parts int, c Context) ([]gistAct, bool) {
 	}
 	return nil, false
 }
+
+// dangles are words that more was to follow.
+var dangles = wordSet("and or with but plus at by to for of than then the a an is are be my our its from in on under over")
 
 // twoParts reads a part and what follows it.
 func (g *gist) twoParts(left, right []gistItem, parts int, c Context) ([]gistAct, bool) {

@@ -157,8 +157,10 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 	if told, ok := readQuestionAlone(atoms, c); ok {
 		return told
 	}
-	if told, ok := readGist(atoms, c); ok {
-		return told
+	if unheard(r.Ask) {
+		if told, ok := readGist(atoms, c); ok {
+			return told
+		}
 	}
 	if loose, ok := readLoosely(atoms, c); ok {
 		return loose
