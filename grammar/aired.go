@@ -19,6 +19,7 @@ var airs = sync.OnceValue(func() (a struct{ front, back, about, undone, might *r
 	often := `(?: (?:usually|often|mostly|generally|normally|always|sometimes|tend to|typically|just|only))?`
 	a.front = regexp.MustCompile(lead + `(?:` + strings.Join([]string{
 		us + `(?: had)? used to `,
+		`not that (?:i|we|he|she|they|you|anybody|anyone|it|there) `,
 		`(?:nobody|no one|noone|none of us|neither of us|not one of us) `,
 		us + `(?: had| have)? (?:nearly|almost|very nearly|all but|just about|came close to|came near) (?:had|have|having|went|go|going|got|bought|buying|set|used|using|said|saying|chose|choosing|built|building|put|took|taken|made|settled|picked|ordered|ordering|did|cut|cutting)\b`,
 		us + ` (?:was|were)(?: just| only)? (?:about|close|ready|near|set|supposed|meant|going|planning) (?:to )?(?:have|having|use|using|go|going|set|setting|build|building|put|putting|make|making|get|getting|buy|buying|order|ordering|cut|cutting|do|doing|run|running|ask|asking)\b`,

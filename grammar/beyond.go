@@ -226,7 +226,10 @@ func (b beyond) mayLeave(p, s int, r Reading) bool {
 	parted := b.parted(p, s)
 	for _, a := range r.Acts {
 		switch a.Kind {
-		case State, WhatIf:
+		case State, WhatIf, Check:
+			if a.Kind == Check && (p == 0 || !askingWords[b.atoms[p].text]) {
+				continue // "this sawhorse is 32 high" does not ask whether anything is
+			}
 			if p > 0 && (!breaksClause(b.atoms, p-1) || b.atoms[p-1].text == ":") {
 				return false // "people usually have six rails", "a fantasy: six rails"
 			}
@@ -236,7 +239,6 @@ func (b beyond) mayLeave(p, s int, r Reading) bool {
 			if s > 0 && parted && !b.opensClause(n-s) {
 				return false // "gap 2, bare"
 			}
-		case Check:
 		case Ask, Why, WhyNot, Teach:
 			if !parted && (s == 0 || !trailing[b.atoms[n-s].text]) {
 				return false

@@ -34,6 +34,12 @@ func leftUnsaid(acts []Act, atoms []atom) *solver.Question {
 			return q
 		}
 		switch a.Kind {
+		case Open:
+			for _, w := range strings.Fields(strings.Join(a.Words, " ")) {
+				if inRoom[w] {
+					q = &solver.Question{Text: "Which plan shall I open?", Example: "open porch"}
+				}
+			}
 		case Forget:
 			q = limitOrAll(a, atoms)
 		case Check:

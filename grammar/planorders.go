@@ -225,6 +225,11 @@ func planName(w []atom, c Context) string {
 		return ""
 	}
 	name := wordsTogether(w)
+	for _, a := range w {
+		if inRoom[a.text] {
+			return "" // "open the window", "open the other box of screws"
+		}
+	}
 	pointed := true
 	for _, a := range w {
 		pointed = pointed && pointsAtPlan[a.text]
@@ -258,6 +263,9 @@ func planName(w []atom, c Context) string {
 
 // pointsAtPlan are words that point at a plan and name none.
 var pointsAtPlan = wordSet("the other one ones first last next second third previous old new older newer latest same saved plan wall others another both all mine yours his version before earlier two them they")
+
+// inRoom are things about the place that are opened, kept and fetched as plans are.
+var inRoom = wordSet("window windows door doors box boxes bag bags can cans bottle bottles jar lid drawer drawers toolbox tailgate hood trunk truck crate package packet pack tube gate curtain curtains blinds question questions mind mouth eyes throttle vise clamp clamps beer")
 
 // behindSaved leaves out "the one saved as" before a name.
 func behindSaved(w []atom) []atom {

@@ -223,7 +223,10 @@ func readAtoms(atoms []atom, c Context) Reading {
 	tokens = danglers(tokens)
 	if n := len(tokens); n > 0 && tokens[n-1].end == atoms[len(atoms)-1].end {
 		switch t := &tokens[n-1]; t.kind {
-		case kAnd, kOr, kBut, kTo, kFrom:
+		case kChange, kAnd, kOr, kBut, kTo, kFrom:
+			if t.kind == kChange && t.text != "+" {
+				break
+			}
 			if t.text == "yet" && n > 1 {
 				tokens = tokens[:n-1] // "have you got the gap yet"
 				break

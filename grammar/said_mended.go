@@ -11,6 +11,13 @@ var mendedPhrases = []placedPhrase{
 	{"lift|raise|hoist|hike|jack|bump|bring|move|take|push|pick|keep|hold bottom RAIL ?up another|(a further)|further|(an extra)|(one more) # ?clear|up|higher ?off|of|from|above|over ?of FLOOR", "raise the bottom gap by $1", nil},
 	{"lift|raise|hoist|hike|jack|bump|bring|move|take|push|pick|keep|hold bottom RAIL ?up # more|further|farther|higher|(higher up) ?clear|up ?off|of|from|above|over ?of FLOOR", "raise the bottom gap by $1", nil},
 	{"lower|drop|bring|let|move|take|push bottom RAIL ?down another|(a further)|further|(an extra)|(one more) # ?closer|nearer|down to|toward|towards FLOOR", "lower the bottom gap by $1", nil},
+	// A limit whose quantity stands amid its words.
+	{"no|never|(not any) less|tighter|smaller|narrower !GAP|OPENING|BAY than #", "$1 at least $2", nil},
+	{"no|never|(not any) more|wider|bigger|larger|greater !GAP|OPENING|BAY than #", "$1 at most $2", nil},
+	{"less|(a smaller)|(a tighter)|(a narrower) !GAP|OPENING than #", "$1 less than $2", nil},
+	{"(a bigger)|(a larger)|(a wider) !GAP|OPENING than #", "$1 more than $2", nil},
+	// "Right at" is exactly so.
+	{"start|begin|starts|begins|set|put|place !([the|my|our] OPENING|it) right at|around|about # off|from|in", "$1 begins $2 from", nil},
 	// What harm it does, if every cut is out, is what is tried.
 	{"what ?is|would|will|be harm|danger|evil ?done|be ?be if", "what if", nil},
 	{"(is there|(would|will) there be|are there) ?any|some|much|a|real|great harm|danger ?done if", "what if", nil},

@@ -1,6 +1,10 @@
 package grammar
 
-import "slices"
+import (
+	"slices"
+
+	"saywright/solver"
+)
 
 // siteOnly reports whether all pieces are of some kinds.
 func siteOnly(list []siteWord, kinds ...siteKind) bool {
@@ -299,9 +303,13 @@ const longestSiteLine = 120
 
 // siteFound reads a line that tells what was found at the site, or a line of which one end does.
 func siteFound(atoms []atom, c Context) (Reading, bool) {
+	claimed := slices.ContainsFunc(lex(atoms, c), func(t token) bool { return t.kind == kHead && t.key() == string(Check) })
 	try := func(head, plain, tail []atom) (Reading, bool) {
 		all := append(append(append([]atom{}, head...), plain...), tail...)
 		r := readAtoms(all, c)
+		if r.Ask == nil && claimed && stated(solver.FloorAtRight, solver.Drop)(r.Acts[0]) {
+			return r, false // "the guy with the level claims the slab drops an inch": what is claimed is no fact
+		}
 		return r, r.Ask == nil
 	}
 	if len(atoms) > longestSiteLine {

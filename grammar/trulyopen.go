@@ -18,6 +18,7 @@ type openWay struct {
 var (
 	toils      = `(?:trouble|bother|work|fuss|hassle|effort|labor|labour|toil|sweat|grief|pain|headache|nuisance|aggravation|bending|lifting|digging|drilling|sawing|mess|skill|patience|sense|good|harm|damage to)`
 	boardsOf   = `(?:boards?|planks?|rails?|slats?|posts?|stiffeners?|sticks?|uprights?|two by (?:fours?|sixes|eights?)|2x[468]s?|lumber)`
+	workedOn   = `sanded|stained|painted|primed|oiled|sealed|carried|hauled|unloaded|stacked|planed|jointed|sorted|scraped|washed|flipped|dropped|broke|broken|split|ruined|dented|scratched|drilled|ripped|straightened|lugged|dragged`
 	howMany    = `(?:[0-9]+|a|an|another|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|a dozen|half a dozen|a couple of|a couple)`
 	bestOfAll  = `(?:the )?(?:absolute |very )?(?:cheapest|least expensive|least waste|fewest (?:posts|rails|boards)|most rails|smallest gap|tightest gap|biggest opening|largest opening|widest opening)`
 	somePeople = `(?:people|folks|folk|kids|children|men|women|adults|grownups|dogs|cats|pets|wheelchairs|strollers|mowers|carts|of us|of them|doors|doorways|gates|entries|entryways|porches|decks|patios|everyone|everybody|anyone|anybody|homes|houses|families|purposes|jobs|walls|days|customers|neighbors)`
@@ -34,6 +35,12 @@ var openWays = []openWay{
 	{looks: stated(solver.Rails, solver.AddedPosts, solver.Stiffeners, solver.Gap), way: regexp.MustCompile(`(?:^| )(?:bought|purchased|picked up|got hold of|brought home|hauled home|was given|were given|scored|ordered|got me|got us|brought me|brought us|delivered|salvaged|scrounged|found|borrowed)(?: me| us| myself| ourselves| him| her| them| about| only| just| another| up)* ` + howMany + ` (?:more |extra |good |new |old |nice |long |of the |of those )*` + boardsOf + `(?: |$)`),
 		not: regexp.MustCompile(`\b(?:if|suppose|what about|make it|stack|high)\b`),
 		ask: openQuestion("Which size are they, and how long?", "I have six 2x6s, 12 ft long")},
+	{looks: stated(solver.Rails, solver.AddedPosts, solver.Stiffeners), way: regexp.MustCompile(`\b(?:have|has|had|just|already|i|we) (?:been |all |now )*(?:` + workedOn + `)(?: up| down| off| out)? ` + howMany + ` (?:more |good |new |old |of the |of those )*` + boardsOf + `(?: |$)`),
+		not: regexp.MustCompile(`\b(?:if|suppose|what about|make it|stack|high)\b`),
+		ask: openQuestion("Is that how many there shall be?", "six rails")},
+	{looks: func(a Act) bool { return alters[a.Kind] && a.Kind != State }, way: regexp.MustCompile(`\b(?:tells?|telling|told|nags?|nagging|begs?|begging|asks?|asking|says?|saying|said)(?: me| us)(?: to| that i should| that we should)?(?: just)? (?:forget|drop|scrap|undo|redo|start|save|open|quit|stop|clear|wipe|cancel)\b`),
+		not: regexp.MustCompile(`\byou (?:tell|told|say|said)|\b(?:so|and so|fine|ok|okay|right|agreed) (?:do|i do|let us|please)\b`),
+		ask: openQuestion("Shall I do that?", "forget the gap")},
 	{looks: tried, way: regexp.MustCompile(`\b(?:can ?not|could not|do not|did not|unable to|hard to|trying to|struggling to|have to|need to|yet to|trouble|try to) (?:really |quite |seem to )*(?:decide|deciding|choose|choosing|settle|pick|picking|make up (?:my|our) mind) (?:between|on|among)\b`),
 		ask: openQuestion("Which of them shall I try?", "what if six rails")},
 	{looks: stated(solver.AddedPosts), way: regexp.MustCompile(`\bposts? (?:in all|altogether|all told|in total|total|overall)\b`),
