@@ -123,6 +123,7 @@ type gist struct {
 	atoms []atom
 	items []gistItem
 	book  *senseBook
+	act   ActKind // what is done with what is being read
 }
 
 // gistItems parts atoms into items; it reports false where a word has no sense.

@@ -8,8 +8,9 @@ type gistName struct {
 	with  string // needed beside a figure
 	named string // needed without one; "" is the same, "-" never
 	may   string
-	figs  []gistFigure // of a statement with several figures, in their order; the plain words hold them as #1, #2
-	list  gistFigure   // of a statement with a list of figures; the plain words hold it as #*
+	figs  []gistFigure // of a statement with several figures; the plain words hold them as #1, #2
+	list  gistFigure   // of a statement with a list of figures, beside those; the plain words hold it as #*
+	only  ActKind      // Check of what is only claimed, State of what never is
 }
 
 // gistLine is a question, an order or a wish without a figure: what it needs and what may stand beside it.

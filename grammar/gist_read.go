@@ -132,7 +132,7 @@ func gistOf(part []atom, b *senseBook, c Context) ([]Act, bool) {
 	if !ok {
 		return nil, false
 	}
-	g := gist{atoms: part, book: b}
+	g := gist{atoms: part, items: items, book: b}
 	list, ok := g.list(items, 4, c)
 	if !ok {
 		return nil, false
@@ -163,7 +163,23 @@ func gistOf(part []atom, b *senseBook, c Context) ([]Act, bool) {
 		}
 		acts = append(acts, got...)
 	}
-	return acts, true
+	return acts, !toldTwice(acts)
+}
+
+// toldTwice reports whether a value is told twice in one sentence: one of them may take the place of the other, or belong elsewhere.
+func toldTwice(acts []Act) bool {
+	told := map[string]bool{}
+	for _, a := range acts {
+		for _, s := range a.Statements {
+			s.Value = solver.Value{}
+			key := string(a.Kind) + " " + s.String()
+			if told[key] {
+				return true
+			}
+			told[key] = true
+		}
+	}
+	return false
 }
 
 // gistLead are the plain words that begin what is done with statements.
@@ -230,7 +246,7 @@ func (g *gist) list(items []gistItem, parts int, c Context) ([]gistAct, bool) {
 	}
 	for cut := 1; cut < len(items); cut++ {
 		if g.joint(items[cut]) {
-			if list, ok := g.twoParts(trimSigns(items[:cut]), items[cut+1:], parts, c); ok {
+			if list, ok := g.twoParts(trimSigns(items[:cut]), items[cut+1:], parts, c); ok && !(len(list) > 1 && list[0].act == Ask && list[1].act == State) { // "the cost with five rails" tries them
 				return list, true
 			}
 		}
@@ -259,11 +275,19 @@ func (g *gist) twoParts(left, right []gistItem, parts int, c Context) ([]gistAct
 			return nil, false // what goes on after a claim is claimed as well
 		}
 	}
-	if rest[0].act == State && len(rest[0].told) > 0 && (first.act == WhatIf || first.act == Check) {
+	if n := len(first.acts); n > 0 && first.acts[n-1].Kind != Ask && first.acts[n-1].Kind != State && (rest[0].act == State || rest[0].act == first.acts[n-1].Kind) {
+		return nil, false // tried or claimed as well, or told beside it?
+	}
+	if (rest[0].act == State || rest[0].act == first.act && g.unlike(first, rest[0])) && len(rest[0].told) > 0 && (first.act == WhatIf || first.act == Check) {
 		first.told = append(first.told[:len(first.told):len(first.told)], rest[0].told...)
 		rest = rest[1:]
 	}
 	return append([]gistAct{first}, rest...), true
+}
+
+// unlike reports whether two parts tell of different quantities: the claims of two people about one are held against the rest one by one.
+func (g *gist) unlike(a, b gistAct) bool {
+	return len(a.told) > 0 && len(b.told) > 0 && a.told[0][0].text != b.told[0][0].text
 }
 
 // part reads a part by its gist, or as the grammar reads it by itself.
@@ -280,6 +304,9 @@ func (g *gist) part(items []gistItem, c Context) (gistAct, bool) {
 	}
 	if !figured || len(items) < 3 || g.pointsBack(items) {
 		return gistAct{}, false
+	}
+	if items[0].senses.has(g.book.sense("not")) || len(items) > 1 && items[1].senses.has(g.book.sense("not")) && items[0].senses.meets(g.book.light) {
+		return gistAct{}, false // "actually no, three" takes something back
 	}
 	r := readAtoms(g.atoms[items[0].from:items[len(items)-1].to], c)
 	for _, a := range r.Acts {
@@ -386,6 +413,7 @@ func (g *gist) whole(items []gistItem) (gistAct, bool) {
 		if m.act == State && (items[len(items)-1].sign == "?" || g.inverted(items)) {
 			continue
 		}
+		g.act = m.act
 		if told, n, ok := g.statements(items, m.may, senseSet{}); ok {
 			take(gistAct{act: m.act, told: told}, len(m.need)+n)
 		}
@@ -394,7 +422,7 @@ func (g *gist) whole(items []gistItem) (gistAct, bool) {
 }
 
 // askingWords begin a question where they stand before what it is about: "is the gap 2".
-var askingWords = wordSet("is are was were am will would do does did should shall ought can could may might must")
+var askingWords = wordSet("say is are was were am will would do does did should shall ought can could may might must")
 
 // inverted reports whether a part begins as a question does.
 func (g *gist) inverted(items []gistItem) bool {
@@ -530,74 +558,6 @@ func trimLeft(items []gistItem) []gistItem {
 	return items
 }
 
-// several reads a stretch whose figures belong to one statement: lengths on sale, the price of a length.
-func (g *gist) several(items []gistItem, at []int, mode senseSet) ([]atom, int, bool) {
-	var best *gistRow
-	score := 0
-	rows := gistFrames().names
-	for k := range rows {
-		if n := &rows[k]; n.several(items, at) && g.fits(items, n.need, n.may, mode) {
-			switch {
-			case len(n.need) > score:
-				best, score = n, len(n.need)
-			case len(n.need) == score && n.plain != best.plain:
-				return nil, 0, false
-			}
-		}
-	}
-	if best == nil {
-		return nil, 0, false
-	}
-	var plain []atom
-	for _, w := range strings.Fields(best.plain) {
-		switch {
-		case w == "#*":
-			for i, k := range at {
-				if i > 0 {
-					plain = append(plain, atom{text: ",", kind: aSign, at: g.atoms[0].at, end: g.atoms[0].end})
-				}
-				plain = append(plain, g.atoms[items[k].from:items[k].to]...)
-			}
-		case w[0] == '#':
-			k := at[w[1]-'1']
-			plain = append(plain, g.atoms[items[k].from:items[k].to]...)
-		default:
-			plain = append(plain, wordAtoms([]string{w}, g.atoms[0])...)
-		}
-	}
-	return plain, score, true
-}
-
-// several reports whether the figures at some items are of the kinds that a frame of several figures wants.
-func (n *gistRow) several(items []gistItem, at []int) bool {
-	if n.list == 0 && len(n.figs) != len(at) || n.list == 0 && len(n.figs) == 0 {
-		return false
-	}
-	for i, k := range at {
-		if n.list != 0 && i > 0 && !separate(items[at[i-1]+1:k]) {
-			return false
-		}
-		want := n.list
-		if want == 0 {
-			want = n.figs[i]
-		}
-		if items[k].figure&want == 0 {
-			return false
-		}
-	}
-	return true
-}
-
-// separate reports whether there is nothing but a sign or a joint between two figures of a list.
-func separate(between []gistItem) bool {
-	for i := range between {
-		if between[i].sign == "" && between[i].to > between[i].from+1 || len(between) > 2 {
-			return false
-		}
-	}
-	return len(between) > 0
-}
-
 // statement reads a stretch with one figure: a quantity, how the figure bounds it, and the figure.
 func (g *gist) statement(items []gistItem, at int, mode senseSet) ([]atom, int, bool) {
 	if len(items) == 0 {
@@ -613,7 +573,7 @@ func (g *gist) statement(items []gistItem, at int, mode senseSet) ([]atom, int, 
 	rows := gistFrames().names
 	for k := range rows {
 		n := &rows[k]
-		if n.fig&items[at].figure == 0 || n.fig == figCount && !g.counts(items, at, n.need) || !g.fits(withoutBounds(items, at, bound, n.need), n.need, n.may, mode) {
+		if !n.doneBy(g.act) || n.fig&items[at].figure == 0 || n.fig == figCount && !g.counts(items, at, n.need) || !g.fits(withoutBounds(items, at, bound, n.need), n.need, n.may, mode) {
 			continue
 		}
 		switch {
@@ -648,8 +608,12 @@ func (g *gist) counts(items []gistItem, at int, need []senseSet) bool {
 	return false
 }
 
-// withoutBounds leaves out the figure, and the words that only bind it.
-func withoutBounds(items []gistItem, at int, bound []int, _ []senseSet) []gistItem {
+// withoutBounds leaves out the figure, and the words that only bind it where a frame does not need them.
+func withoutBounds(items []gistItem, at int, bound []int, need []senseSet) []gistItem {
+	needed := senseSet{}
+	for _, s := range need {
+		needed = needed.with(s)
+	}
 	out := make([]gistItem, 0, len(items))
 next:
 	for i := range items {
@@ -657,7 +621,7 @@ next:
 			continue
 		}
 		for _, b := range bound {
-			if b == i && len(items[i].senses.names()) <= 1 {
+			if b == i && len(items[i].senses.names()) <= 1 && !items[i].senses.meets(needed) {
 				continue next
 			}
 		}
