@@ -31,3 +31,19 @@ func TestMustBeAsked(t *testing.T) {
 		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
 	}
 }
+
+// Small words that make another statement of the rest: "none", "step by step", "lost", "as scrap".
+func TestSmallWordsTurn(t *testing.T) {
+	for _, c := range [][2]string{
+		{"Would you please tell me why it isn't possible to have nine boards?", "why not rails = 9"},
+		{"don't let none of the bays go past seven foot two", "bay <= 86 in"},
+		{"what if we lost one board and made the wall 46", "what if rails -= 1, wall height = 46 in"},
+		{"Could you help me understand, step by step, how the gap is calculated?", "teach gap"},
+		{"try her numbers out, five boards 3 1/8 apart", "what if rails = 5, gap = 3-1/8 in"},
+		{"Would you believe it, I still have seven 10-foot 2x6s left over.", "have 2x6 120 in x 7"},
+		{"we want as little wood as possible to end up as scrap", "least waste"},
+		{"Put the opening in the middle, that's where the kids run anyway.", "opening side = middle"},
+	} {
+		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+	}
+}

@@ -16,6 +16,17 @@ var mendedPhrases = []placedPhrase{
 	{"no|never|(not any) more|wider|bigger|larger|greater !GAP|OPENING|BAY than #", "$1 at most $2", nil},
 	{"less|(a smaller)|(a tighter)|(a narrower) !GAP|OPENING than #", "$1 less than $2", nil},
 	{"(a bigger)|(a larger)|(a wider) !GAP|OPENING than #", "$1 more than $2", nil},
+	// A "why" in another question asks as one of its own.
+	{"why !it|that|he|she|they|we|i|you|there !is|are|can|could|will|would|do|does|did not", "why $2 $1 not", nil},
+	// Denied twice is denied once.
+	{"do not !let|have|want|make|get|leave|give|allow none|no ?of !RAIL|GAP|BAY|them", "do not $1 any of $2", nil},
+	// What is tried out stands behind the comma.
+	{"try it|that|this|them|((his|her|their|these|those|the) ?own numbers|figures|sizes|version|layout|way) ?out ,|:", "try", nil},
+	{"would you believe it ,|.|!", "", phraseStartsClause},
+	{", that is|was where ?the|my|our|all|everybody|everyone|people|kids|children|(_ [_]) walk|walks|run|runs|go|goes|come|comes|pass|passes|enter|enters|live|lives|play|plays|cut|cuts ?through|in|by|past ?anyway|anyhow|mostly|usually $", "", nil},
+	{"?(help ME) ?to understand|learn|follow , step by step , how", "walk me through how", nil},
+	{"(what if|if|suppose|say) we|i|you|they lost|lose|dropped|shed !a|one|two|three RAIL", "what if we take out $1 rail", nil},
+	{"end|ends|ended|ending ?up as scrap|waste|firewood|kindling", "be wasted", nil},
 	// "Right at" is exactly so.
 	{"start|begin|starts|begins|set|put|place !([the|my|our] OPENING|it) right at|around|about # off|from|in", "$1 begins $2 from", nil},
 	// What harm it does, if every cut is out, is what is tried.
