@@ -50,6 +50,7 @@ var senseBookOf = sync.OnceValue(func() *senseBook {
 			continue
 		}
 		for _, sense := range strings.Split(name, "+") {
+			b.sense(sense)
 			for _, w := range strings.Fields(list) {
 				if of, ok := inClass[w]; ok {
 					for _, v := range of {
@@ -103,6 +104,7 @@ type gistItem struct {
 	senses   senseSet
 	figure   gistFigure
 	sign     string
+	plain    string // of what is named by its number
 }
 
 // gistFigure is what kind of figure an item is; 0 is none.
@@ -134,7 +136,13 @@ func gistItems(atoms []atom, b *senseBook) ([]gistItem, bool) {
 		a := atoms[i]
 		senses, words := b.turnAt(atoms, i)
 		next, fig := figureKind(r, i)
+		place, plain, end := placeAt(r, i)
 		switch {
+		case a.text == "no" && i+1 < len(atoms) && atoms[i+1].kind == aSign: // "no, the stiffeners": who speaks turns something down
+			return nil, false
+		case place != "":
+			out = append(out, gistItem{from: i, to: end, senses: b.set(place), plain: plain})
+			i = end
 		case next > i && next >= i+words:
 			out = append(out, gistItem{from: i, to: next, figure: fig})
 			i = next
@@ -205,7 +213,7 @@ func figureKind(r reader, i int) (int, gistFigure) {
 		return next, figSize
 	}
 	a, next, ok := r.length(i)
-	if !ok || next <= i || next == i+1 && (r.word(i) == "a" || r.word(i) == "an") || a.bad != "" {
+	if !ok || next <= i || next == i+1 && (r.word(i) == "a" || r.word(i) == "an") || a.bad != "" || a.times {
 		return i, 0
 	}
 	switch {

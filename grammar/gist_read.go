@@ -16,6 +16,7 @@ type gistRow struct {
 	named  []senseSet
 	may    senseSet
 	never  bool // not without a figure
+	states bool // a line that states something, which may be tried and checked as well: "stiffeners = 0"
 }
 
 // gistModeRow is a mode with its senses looked up.
@@ -46,7 +47,7 @@ var gistFrames = sync.OnceValue(func() *gistTables {
 		t.names = append(t.names, row)
 	}
 	for _, l := range slices.Concat(gistLines...) {
-		t.lines = append(t.lines, gistRow{normal: l.normal, need: needs(l.need), may: b.set(l.may).with(b.light)})
+		t.lines = append(t.lines, gistRow{normal: l.normal, need: needs(l.need), may: b.set(l.may).with(b.light), states: strings.Contains(l.normal, " = ") && !strings.HasPrefix(l.normal, "units")})
 	}
 	for _, m := range gistModes {
 		may := b.set(m.may)
@@ -399,6 +400,13 @@ func (g *gist) whole(items []gistItem) (gistAct, bool) {
 	}
 	for i := range t.modes {
 		m := &t.modes[i]
+		if m.states && figures == 0 && m.act != State {
+			for k := range t.lines {
+				if l := &t.lines[k]; l.states && g.fits(items, append(m.need[:len(m.need):len(m.need)], l.need...), l.may, m.may) {
+					take(gistAct{act: m.act, normal: string(m.act) + " " + l.normal}, len(m.need)+len(l.need))
+				}
+			}
+		}
 		if m.states && figures == 0 || m.names && figures > 0 || !meetsAll(items, m.need) {
 			continue
 		}
@@ -474,6 +482,11 @@ func (g *gist) fits(items []gistItem, need []senseSet, may, also senseSet) bool 
 	for i := range items {
 		if items[i].sign == "" && items[i].figure == 0 && !items[i].senses.meets(all) {
 			return false
+		}
+		for k := range items[:i] { // two bays, or two boards, that are named by their numbers
+			if items[i].plain != "" && items[k].plain != "" && items[i].senses == items[k].senses {
+				return false
+			}
 		}
 	}
 	return eachMet(items, need, 0, nil)
@@ -587,7 +600,7 @@ func (g *gist) statement(items []gistItem, at int, mode senseSet) ([]atom, int, 
 		return nil, 0, false
 	}
 	a := g.atoms[items[at].from]
-	plain := wordAtoms(strings.Fields(best.plain), a)
+	plain := plainAtoms(g.withPlaces(best.plain, items), a)
 	if best.fig == figCount && rel == "" {
 		plain = append(plain, wordAtoms([]string{"="}, a)...)
 		plain[len(plain)-1].kind = aSign

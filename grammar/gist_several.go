@@ -1,9 +1,6 @@
 package grammar
 
-import (
-	"slices"
-	"strings"
-)
+import "slices"
 
 // doneBy reports whether a frame is one for what is done with statements: what was claimed may only be checked, and what is told of the
 // shop is no claim, though the shop is a person and "has" tells what papers show.
@@ -34,7 +31,7 @@ func (g *gist) several(items []gistItem, at []int, mode senseSet) ([]atom, int, 
 		return nil, 0, false // of the size that is spoken of elsewhere?
 	}
 	var plain []atom
-	for _, w := range strings.Fields(best.plain) {
+	for _, w := range g.withPlaces(best.plain, items) {
 		switch {
 		case w == "#*":
 			for i, k := range order[len(best.figs):] {
@@ -46,10 +43,8 @@ func (g *gist) several(items []gistItem, at []int, mode senseSet) ([]atom, int, 
 		case w[0] == '#':
 			k := order[w[1]-'1']
 			plain = append(plain, g.atoms[items[k].from:items[k].to]...)
-		case w == "=":
-			plain = append(plain, atom{text: "=", kind: aSign, at: g.atoms[0].at, end: g.atoms[0].end})
 		default:
-			plain = append(plain, wordAtoms([]string{w}, g.atoms[0])...)
+			plain = append(plain, plainAtoms([]string{w}, g.atoms[0])...)
 		}
 	}
 	return plain, score, true

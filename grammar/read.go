@@ -158,6 +158,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 		return told
 	}
 	if unheard(r.Ask) {
+		if told, ok := readOnWall(atoms, c); ok {
+			return told
+		}
 		if told, ok := readGist(atoms, c); ok {
 			return told
 		}
