@@ -140,7 +140,7 @@ var heads = []entry{
 		claim
 		claims
 		claimed`},
-	{kind: kTheirs, key: "theirs", ways: "his\nher\ntheir\nPAPER 's\nPERSON 's\n(neighbor|neighbors|neighbour|neighbours|builder|contractor|guy|designer|salesman|yard|inspector|architect|joiner|carpenter) is"},
+	{kind: kTheirs, key: "theirs", ways: "his\nher\ntheir\n(hers|theirs) (is|are|was|were|comes|reads)\nPAPER 's\nPERSON 's\n(neighbor|neighbors|neighbour|neighbours|builder|contractor|guy|designer|salesman|yard|inspector|architect|joiner|carpenter) is"},
 	{kind: kHead, key: "state", loose: true, ways: `
 		(i|we) (would like|want|need|wish|would love|would prefer) (you|it) to [(use|make|keep|set|have|get|go with|build it with|do it with|aim for)]
 		(i|we) [(do|must|will|would|have to)] (insist|demand|require|stipulate) [(on|that)]

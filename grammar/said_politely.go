@@ -4,7 +4,7 @@ package grammar
 // lift, and how far they can tell.
 var politelyPut = []placedPhrase{
 	{said: `
-		(i|we) would be [(so|very|really|most|ever so|much)] (grateful|obliged|thankful|appreciative) if you (could|would|can|might) [(please|kindly|possibly)]
+		(i|we) (would|should|will) be [(so|very|really|most|ever so|much)] (grateful|obliged|thankful|appreciative) if you (could|would|can|might) [(please|kindly|possibly)]
 		(i|we) would [(really|very much|greatly|so)] appreciate it [(very much|a lot|so much)] if you (could|would|can|might) [(please|kindly|possibly)]`, plain: "please", where: wroughtNext},
 	{said: "(i|we) (suppose|imagine) [that]", plain: "i guess", where: bothHold(phraseStartsClause, figureSoon)},
 	{said: `
