@@ -106,8 +106,34 @@ func split(in []letter) []atom {
 			i = j
 		}
 	}
-	return contractions(out)
+	return contractions(slashesParting(out))
 }
+
+// slashesParting takes a stroke that stands free between two notes for the comma that it is: "ht 45 / 5 rails", "2 per bay / 1x3". Between
+// two figures it may part a fraction or a choice, and stays; so does one behind "per" and units ("9.50 / board").
+func slashesParting(in []atom) []atom {
+	for i := 1; i+1 < len(in); i++ {
+		if in[i].text != "/" || in[i].glued || in[i+1].glued {
+			continue
+		}
+		before, after := in[i-1], in[i+1]
+		sized := i > 2 && in[i-2].text == "x" && in[i-3].kind == aDigits
+		if (sized || before.kind == aWord || before.kind == aDigits) && startsNote[after.text] && !choosing[before.text] || sized && after.kind == aDigits {
+			in[i].text = ","
+			continue
+		}
+		if before.kind == aWord && !choosing[before.text] && (after.kind != aWord || i > 1 && in[i-2].kind == aDigits) || before.kind != aWord && after.kind == aWord && i+2 < len(in) && in[i+2].kind == aDigits {
+			in[i].text = ","
+		}
+	}
+	return in
+}
+
+// startsNote are words that begin a note behind a stroke.
+var startsNote = wordSet("what how where which show draw all both left right no what's wall ht")
+
+// choosing are words beside which a stroke leaves a choice or a rate.
+var choosing = wordSet("and or either per left right low high upper lower")
 
 func glue(out []atom, in []letter, i, j int, k atomKind, text string) []atom {
 	if text == "" {

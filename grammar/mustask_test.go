@@ -47,3 +47,17 @@ func TestSmallWordsTurn(t *testing.T) {
 		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
 	}
 }
+
+// A stroke that stands free parts notes; between figures it does not.
+func TestStrokesPartNotes(t *testing.T) {
+	for _, c := range [][2]string{
+		{"HT 45.5 / RLS 5 / GAP 2.75", "wall height = 45-1/2 in; rails = 5; gap = 2-3/4 in"},
+		{"8 RLS 2X4 / WHAT GAP", "rails = 8; rail size = 2x4; ask gap"},
+		{"STIFFS 2 PER BAY / 1X3 / 22 OC", "stiffeners = 2; stiffener size = 1x3; stiffener spacing = 22 in"},
+		{"WALKTHRU 32 TO 36 / LEFT SIDE", "opening in 32 in..36 in; opening side = left"},
+		{"gap 2 / 3", "gap = 2/3 in"},
+		{"opening left / right 30", ""},
+	} {
+		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+	}
+}
