@@ -25,6 +25,23 @@ func (v *voice) blocked() {
 	v.ways()
 }
 
+// stillBlocked notes what was said where the same thing stands in its way as before it, and reports whether that is so.
+func (v *voice) stillBlocked() bool {
+	if _, same := v.fact("still blocked"); !same || len(v.a.Conflicts) == 0 {
+		return false
+	}
+	v.noted()
+	v.p.say("Still in the way: "+v.dispute(v.a.Conflicts[0]).lead(), bad)
+	var list []string
+	for i, w := range v.a.Ways {
+		list = append(list, "`take "+strconv.Itoa(i+1)+"` for "+v.shortWay(w))
+	}
+	if len(list) > 0 {
+		v.p.note(upper(strings.Join(list, "; ")))
+	}
+	return true
+}
+
 // conflict says one conflict. Of several, all but the first are told in a sentence, unless everything was asked for.
 func (v *voice) conflict(c solver.Conflict, i int) {
 	d := v.dispute(c)

@@ -74,6 +74,9 @@ func (v *voice) body() {
 func (v *voice) stated() {
 	v.replaced()
 	switch {
+	case v.a.Verdict == solver.Blocked && v.stillBlocked():
+		v.cautions()
+		return
 	case v.a.Verdict == solver.Blocked:
 		v.blocked()
 	case v.onlyNoted():

@@ -8,6 +8,7 @@ package main
 //	key            Names                                     Nums
 //	taken          word as said, word it was taken for                              a mended spelling; on any answer
 //	wall           the wall that the answer is about                                where there are several; on any answer
+//	still blocked                                                                   a statement that changes nothing of what stands in the way
 //	undone         normal forms of the line taken back                              undo
 //	redone         normal forms of the line said again                              redo
 //	started over                                             statements dropped     start over

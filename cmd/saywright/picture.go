@@ -1,6 +1,8 @@
 package main
 
 import (
+	"slices"
+
 	"saywright/explain/draw"
 	"saywright/solver"
 )
@@ -19,6 +21,8 @@ func (r *round) shown(p *solver.Answer) string {
 		return draw.SideBySide(before, p, o)
 	case p.To.Kind == "ask" && p.To.Topic == "drawing":
 		return draw.Elevation(p, o)
+	case slices.ContainsFunc(p.Facts, func(f solver.Fact) bool { return f.Key == "still blocked" }):
+		return "" // it was shown when it was new
 	case p.Verdict == solver.Blocked && len(p.Conflicts) > 0 && clashing[p.To.Kind]:
 		return draw.Clash(p, p.Conflicts[0], o)
 	}

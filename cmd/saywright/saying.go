@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"slices"
 
 	"saywright/grammar"
 	"saywright/solver"
@@ -26,9 +27,29 @@ func (r *round) state(acts []grammar.Act) {
 	before := r.talk.now.book(to.hand)
 	was := r.talk.base(before)
 	r.stand(to, solver.Reply{Kind: "state", Statements: said}, told)
-	if now := r.parts[len(r.parts)-1]; !before.Empty() && len(solver.Differences(was, now)) > 0 {
+	if now := r.parts[len(r.parts)-1]; sameClash(was, now) {
+		now.Facts = append(now.Facts, solver.Fact{Key: "still blocked"})
+	} else if !before.Empty() && len(solver.Differences(was, now)) > 0 {
 		now.Facts = append(now.Facts, solver.Fact{Key: "moved"}) // a drop or a part can move the layout: then it is told anew
 	}
+}
+
+// sameClash reports whether an answer is blocked by what the one before it was, with the same ways out: then it need not be told again.
+func sameClash(was, now *solver.Answer) bool {
+	if was.Verdict != solver.Blocked || now.Verdict != solver.Blocked || len(was.Because) != len(now.Because) || len(was.Ways) != len(now.Ways) {
+		return false
+	}
+	for i := range now.Because {
+		if !slices.EqualFunc(was.Because[i], now.Because[i], func(a, b solver.Rule) bool { return a.Rule == b.Rule && a.Says == b.Says }) {
+			return false
+		}
+	}
+	for i := range now.Ways {
+		if !slices.EqualFunc(was.Ways[i].Changes, now.Ways[i].Changes, func(a, b solver.Change) bool { return a.Rule == b.Rule && a.To == b.To }) {
+			return false
+		}
+	}
+	return true
 }
 
 // inFull is what stands from a statement now, its wall in front: "gap = 2-3/4 in" where a quarter more was said.
