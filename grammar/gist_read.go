@@ -202,7 +202,7 @@ func (g *gist) performed(a gistAct, c Context) ([]Act, bool) {
 	}
 	n := 0
 	for _, act := range r.Acts {
-		if act.Kind != a.act {
+		if act.Kind != a.act && !(a.act == WhatIf && len(act.Statements) == 1 && act.Statements[0].Name.Quantity == solver.Tolerance) {
 			return nil, false
 		}
 		n += len(act.Statements)

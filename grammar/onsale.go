@@ -146,7 +146,8 @@ func (k *clause) stockOp() solver.Op {
 		return solver.Minus
 	case k.carry.name != nil && k.carry.name.Quantity == solver.Stock && k.carry.op == solver.Minus && k.hasThem():
 		return solver.Plus // "they're out of sixteens but they do have tens"
-	case k.has(kSellMore) != nil || change == "+=" || k.has(kSell) != nil && strings.Contains(k.has(kSell).text, " also "):
+	case k.has(kSellMore) != nil || change == "+=" || k.has(kSell) != nil && strings.Contains(k.has(kSell).text, " also "),
+		k.head() != nil && strings.Contains(k.head().text+" ", " also "): // "the store also has" is a head as papers have one
 		return solver.Plus
 	case len(k.values) == 1 && k.has(kOnly) == nil && (afterAll(k.has(kSell)) || afterAll(k.head())):
 		return solver.Plus // "turns out they do have tens"
