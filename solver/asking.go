@@ -66,8 +66,26 @@ func askQuantity(b Book, base *Answer, n Name) *Answer {
 			a.Facts = append(a.Facts, Fact{Key: "not known", Names: []string{n.String()}})
 		}
 	}
+	v.wantFor(a, n, ok)
 	return a
 }
+
+// wantFor makes an answer ask for what the quantity still hangs on, and for nothing where it is known: the gap needs no span.
+func (v *solved) wantFor(a *Answer, n Name, known bool) {
+	f := fieldOf(n.Quantity)
+	switch {
+	case a.Verdict == Blocked || f != upField && f != alongField || a.Ask != nil && !wantsLayout[a.Ask.Key]:
+	case known:
+		a.Ask = nil
+	default:
+		if q := v.wantedIn(f); q != nil {
+			a.Ask = q
+		}
+	}
+}
+
+// wantsLayout are the keys of the questions for what a layout lacks.
+var wantsLayout = map[string]bool{"want height": true, "want gap": true, "want bays": true, "want span": true}
 
 // valueOf is a quantity's figure: of the layout, as said, or by default.
 func (v *solved) valueOf(a *Answer, n Name) (Value, bool) {

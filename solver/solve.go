@@ -237,21 +237,29 @@ func (v *solved) wanted() *Question {
 		return &Question{Key: "too much to try", Example: "12 feet between the posts"}
 	}
 	for _, o := range v.fields {
-		switch {
-		case o.s.f&upField != 0 && v.layout.Up == nil && !v.p.speaksOf(WallHeight):
-			return &Question{Key: "want height", Example: "wall 48 high"}
-		case o.s.f&upField != 0 && v.layout.Up == nil:
-			return &Question{Key: "want gap", Example: "gap two and a half"}
-		case o.s.f&alongField != 0 && v.layout.Along == nil && v.p.speaksOf(Span, Overall, Centers):
-			return &Question{Key: "want bays", Example: "opening 36"}
-		case o.s.f&alongField != 0 && v.layout.Along == nil:
-			return &Question{Key: "want span", Example: "12 feet between the posts"}
+		if q := v.wantedIn(o.s.f); q != nil {
+			return q
 		}
 	}
 	if len(v.p.book.said) == 0 {
 		return nil
 	}
 	return &Question{Key: "want height", Example: "wall 48 high"}
+}
+
+// wantedIn asks for what a layout still needs in one field; nil where it needs nothing.
+func (v *solved) wantedIn(f field) *Question {
+	switch {
+	case f&upField != 0 && v.layout.Up == nil && !v.p.speaksOf(WallHeight):
+		return &Question{Key: "want height", Example: "wall 48 high"}
+	case f&upField != 0 && v.layout.Up == nil:
+		return &Question{Key: "want gap", Example: "gap two and a half"}
+	case f&alongField != 0 && v.layout.Along == nil && v.p.speaksOf(Span, Overall, Centers):
+		return &Question{Key: "want bays", Example: "opening 36"}
+	case f&alongField != 0 && v.layout.Along == nil:
+		return &Question{Key: "want span", Example: "12 feet between the posts"}
+	}
+	return nil
 }
 
 // tellConflicts fills in every smallest conflict, each with its sums, and the ways out.

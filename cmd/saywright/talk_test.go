@@ -356,3 +356,24 @@ func TestOurMistakeCostsOneAnswer(t *testing.T) {
 	c.show = func() explain.Options { return explain.Options{Width: 80} }
 	c.stands("gap = 2 in")
 }
+
+// A question is answered by what it hangs on: the gap needs no span, and without a height it is the height that is asked for.
+func TestAsksForWhatTheQuestionHangsOn(t *testing.T) {
+	for _, c := range []struct{ said, asks, key string }{
+		{"opening 32", "what's the gap", "want height"},
+		{"span 144", "how many rails", "want height"},
+		{"gap 2", "how wide are the bays", "want span"},
+		{"wall 48 high", "what's the gap", ""},
+		{"opening 32", "how wide is the opening", ""},
+	} {
+		talk := talking(t)
+		talk.say(c.said)
+		a := talk.say(c.asks)
+		if c.key == "" {
+			require.Nil(t, a.Ask, c.asks)
+			continue
+		}
+		require.NotNil(t, a.Ask, c.asks)
+		require.Equal(t, c.key, a.Ask.Key, "%s; %s", c.said, c.asks)
+	}
+}
