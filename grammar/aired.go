@@ -78,6 +78,9 @@ var (
 	tellsIt = wordSet("mention say tell note add include give state specify put write enter type let")
 )
 
+// asksOfMoney begins a question whether something costs what it tells.
+var asksOfMoney = regexp.MustCompile(`^(?:is|are) (?:the|a|an|my|our|brackets|anchors|screws|post|caps|bases) `)
+
 // airing asks back where a value would be set by a clause that only airs it.
 func airing(r Reading, atoms []atom) Reading {
 	for i, a := range r.Acts {
@@ -104,6 +107,10 @@ func airing(r Reading, atoms []atom) Reading {
 			continue
 		}
 		if hatesWaste(a.Statements, said) {
+			continue
+		}
+		if q := a.Statements[0].Name.Quantity; (q == solver.Price || q == solver.Budget) && asksOfMoney.MatchString(said) {
+			r.Acts[i].Kind = Check // "are brackets 3.15 each", "is the budget 400"
 			continue
 		}
 		if !about && bidDone(atoms[to:]) {

@@ -343,6 +343,9 @@ func (k *clause) scaled(f exact.Rat, lim *limit) (reading, bool) {
 	} else {
 		return reading{}, false
 	}
+	if lim != nil && lim.lo.unit == percent && (name.Quantity == solver.Fit || name.Quantity == solver.Kerf) {
+		return reading{}, false // "let's play it safe and buy eight percent more"
+	}
 	st := solver.Statement{Name: name, Op: solver.Times, Value: solver.Value{Num: f}}
 	return k.finish(reading{made: []made{{st: st, at: k.at(), kind: solver.KindOf(name.Quantity)}}})
 }

@@ -19,6 +19,8 @@ func TestGistShop(t *testing.T) {
 		{"the ears of the brackets stick out 5/8 above and below the rail", "bracket ear = 5/8 in"},
 		{"each bracket reaches 1 1/8 above the board, to the middle of its top hole", "bracket reach = 1-1/8 in"},
 		{"the store also has eighteens now", "stock += 216 in"},
+		{"are brackets 3.15 each", "check price bracket = 3.15"},
+		{"is the budget $400", "check budget = 400.00"},
 		{"one more board in case one splits", "spare = 1"},
 		{"$10.85 is what the yard charges for a twelve-foot 2x6.", "price 2x6 144 in = 10.85"},
 		{"$375 is my absolute limit.", "budget = 375.00"},
