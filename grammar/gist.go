@@ -33,6 +33,7 @@ type senseBook struct {
 	words   map[string]senseSet
 	longest map[string]int // by the first word, the most words of a turn that begins with it
 	light   senseSet
+	denied  senseSet       // where one of these is asked after, a denial belongs to what is asked
 	noise   senseSet       // words of no sense that may stand in what is only chatter
 	chatter senseSet       // what else may stand there
 	rel     map[int]string // the senses that are relations, with their plain words
@@ -65,6 +66,7 @@ var senseBookOf = sync.OnceValue(func() *senseBook {
 	b.light.add(b.sense("light"))
 	b.noise.add(b.sense("noise"))
 	b.chatter = b.set(gistChatter).with(b.light).with(b.noise)
+	b.denied = b.set("not cannot")
 	for sense, plain := range gistRelations {
 		b.rel[b.sense(sense)] = plain
 	}

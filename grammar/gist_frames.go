@@ -33,5 +33,5 @@ type gistMode struct {
 var (
 	gistNames = [][]gistName{upNames, alongNames, shopNames}
 	gistLines = [][]gistLine{upLines, alongLines, askedLines, orderLines}
-	gistWords = []string{commonSenses, upSenses, alongSenses, shopSenses, askedSenses, orderSenses, modeSenses}
+	gistWords = []string{commonSenses, upSenses, oneBoardSenses, boundSenses, alongSenses, shopSenses, askedSenses, orderSenses, modeSenses}
 )

@@ -8,8 +8,9 @@ func (n *gistRow) doneBy(act ActKind) bool {
 	return n.only == "" || (n.only == Check) == (act == Check)
 }
 
-// several reads a stretch whose figures belong to one statement: lengths on sale, the price of a length.
-func (g *gist) several(items []gistItem, at []int, mode senseSet) ([]atom, int, bool) {
+// several reads a stretch whose figures belong to one statement, or that tells two things in one: lengths on sale, the price of a length,
+// so many boards of a size. A ";" in the plain words parts two statements.
+func (g *gist) several(items []gistItem, at []int, mode senseSet) ([][]atom, int, bool) {
 	var best *gistRow
 	var order []int
 	score := 0
@@ -30,9 +31,12 @@ func (g *gist) several(items []gistItem, at []int, mode senseSet) ([]atom, int, 
 	if best == nil || best.plain == railsCost && slices.ContainsFunc(g.items, func(it gistItem) bool { return it.figure == figSize }) {
 		return nil, 0, false // of the size that is spoken of elsewhere?
 	}
+	var told [][]atom
 	var plain []atom
 	for _, w := range g.withPlaces(best.plain, items) {
 		switch {
+		case w == ";":
+			told, plain = append(told, plain), nil
 		case w == "#*":
 			for i, k := range order[len(best.figs):] {
 				if i > 0 {
@@ -43,11 +47,13 @@ func (g *gist) several(items []gistItem, at []int, mode senseSet) ([]atom, int, 
 		case w[0] == '#':
 			k := order[w[1]-'1']
 			plain = append(plain, g.atoms[items[k].from:items[k].to]...)
+		case w == "=" || w == "+" || w == "-":
+			plain = append(plain, atom{text: w, kind: aSign, at: g.atoms[0].at, end: g.atoms[0].end})
 		default:
 			plain = append(plain, plainAtoms([]string{w}, g.atoms[0])...)
 		}
 	}
-	return plain, score, true
+	return append(told, plain), score, true
 }
 
 // several finds which of the figures at some items is which of those that a frame of several figures wants: as they stand, or else in the

@@ -39,6 +39,7 @@ func TestGistSenses(t *testing.T) {
 			}
 		}
 	}
+	b.sense("change") // put in where a figure tells a change
 	n := len(b.number)
 	for _, list := range gistNames {
 		for _, r := range list {

@@ -7,6 +7,8 @@ var gistRelations = map[string]string{
 	"under":   "less than",
 	"over":    "more than",
 	"about":   "about",
+	"grow":    "+",
+	"shrink":  "-",
 }
 
 // gistChatter are the senses, beside the light ones, of words that may stand in what is only chatter.
