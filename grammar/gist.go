@@ -34,6 +34,7 @@ type senseBook struct {
 	longest map[string]int // by the first word, the most words of a turn that begins with it
 	light   senseSet
 	denied  senseSet       // where one of these is asked after, a denial belongs to what is asked
+	counted senseSet       // a bare figure right before one of these counts them, and is no length
 	noise   senseSet       // words of no sense that may stand in what is only chatter
 	chatter senseSet       // what else may stand there
 	rel     map[int]string // the senses that are relations, with their plain words
@@ -66,6 +67,7 @@ var senseBookOf = sync.OnceValue(func() *senseBook {
 	b.light.add(b.sense("light"))
 	b.noise.add(b.sense("noise"))
 	b.chatter = b.set(gistChatter).with(b.light).with(b.noise)
+	b.counted = b.set("board boards post stiff")
 	b.denied = b.set("not cannot")
 	for sense, plain := range gistRelations {
 		b.rel[b.sense(sense)] = plain
@@ -145,6 +147,8 @@ func gistItems(atoms []atom, b *senseBook) ([]gistItem, bool) {
 		case place != "":
 			out = append(out, gistItem{from: i, to: end, senses: b.set(place), plain: plain})
 			i = end
+		case next > i && next >= i+words && figureBroken(atoms, i, next):
+			return nil, false
 		case next > i && next >= i+words:
 			out = append(out, gistItem{from: i, to: next, figure: fig})
 			i = next
@@ -170,6 +174,46 @@ func gistItems(atoms []atom, b *senseBook) ([]gistItem, bool) {
 		}
 	}
 	return out, true
+}
+
+// figureBroken reports whether a figure is but a part of what was said: "to and a half" is two and a half by ear, "for foot two" is four foot
+// two, and "half the gap" is no figure by itself.
+func figureBroken(atoms []atom, from, to int) bool {
+	ear := func(i int) bool {
+		return i >= 0 && (atoms[i].text == "to" || atoms[i].text == "too" || atoms[i].text == "for" || atoms[i].text == "ate" || atoms[i].text == "won")
+	}
+	switch first := atoms[from].text; first {
+	case "foot", "feet", "ft", "inch", "inches":
+		return true
+	case "a", "an", "half":
+		if from > 1 && atoms[from-1].text == "and" && ear(from-2) {
+			return true
+		}
+	case "and":
+		if ear(from - 1) {
+			return true
+		}
+	default:
+		if from > 1 && atoms[from-1].text == "and" && ear(from-2) && fractionWord(atoms[to-1].text) {
+			return true
+		}
+	}
+	if to < len(atoms) && (fractionWord(atoms[to-1].text) || atoms[to-1].text == "half") {
+		switch atoms[to].text {
+		case "the", "of", "that", "as", "this", "my", "our", "its", "what":
+			return true
+		}
+	}
+	return false
+}
+
+// fractionWord reports whether a word ends a fraction.
+func fractionWord(w string) bool {
+	switch strings.TrimSuffix(w, "s") {
+	case "half", "third", "quarter", "eighth", "sixteenth", "thirty-second", "fourth":
+		return true
+	}
+	return false
 }
 
 // lightAdverb reports whether a word that has no sense only tells how something is said or done: "entirely", "honestly".

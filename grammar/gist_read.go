@@ -284,9 +284,12 @@ func (g *gist) twoParts(left, right []gistItem, parts int, c Context) ([]gistAct
 	if !ok {
 		return nil, false
 	}
+	if first.measures() {
+		return nil, false // "bay 1: 66 at the floor, 65 at the top of the wall"
+	}
 	rest, ok := g.list(right, parts-1, c)
 	if !ok {
-		if last, byGrammar := g.part(trimSigns(right), c); byGrammar && first.acts == nil && (first.act != WhatIf && first.act != Check || last.acts[0].Kind != State) {
+		if last, byGrammar := g.part(trimSigns(right), c); byGrammar && first.acts == nil && (first.act != WhatIf && first.act != Check || last.acts[0].Kind != State) && (first.act != State || last.acts[0].Kind != WhatIf) {
 			return []gistAct{first, last}, true
 		}
 		return nil, false
@@ -296,10 +299,10 @@ func (g *gist) twoParts(left, right []gistItem, parts int, c Context) ([]gistAct
 			return nil, false // what goes on after a claim is claimed as well
 		}
 	}
-	if n := len(first.acts); n > 0 && first.acts[n-1].Kind != Ask && first.acts[n-1].Kind != State && (rest[0].act == State || rest[0].act == first.acts[n-1].Kind) {
+	if n := len(first.acts); n > 0 && first.acts[n-1].Kind != Ask && first.acts[n-1].Kind != State && (rest[0].act == State || len(rest[0].acts) > 0 && rest[0].acts[0].Kind == State || rest[0].act == first.acts[n-1].Kind) {
 		return nil, false // tried or claimed as well, or told beside it?
 	}
-	if (rest[0].act == State || rest[0].act == first.act && g.unlike(first, rest[0])) && len(rest[0].told) > 0 && (first.act == WhatIf || first.act == Check) {
+	if (rest[0].act == State || len(rest[0].acts) > 0 && rest[0].acts[0].Kind == State || rest[0].act == first.act && g.unlike(first, rest[0])) && len(rest[0].told) > 0 && (first.act == WhatIf || first.act == Check) {
 		first.told = append(first.told[:len(first.told):len(first.told)], rest[0].told...)
 		rest = rest[1:]
 	}
@@ -309,6 +312,16 @@ func (g *gist) twoParts(left, right []gistItem, parts int, c Context) ([]gistAct
 // unlike reports whether two parts tell of different quantities: the claims of two people about one are held against the rest one by one.
 func (g *gist) unlike(a, b gistAct) bool {
 	return len(a.told) > 0 && len(b.told) > 0 && a.told[0][0].text != b.told[0][0].text
+}
+
+// measures reports whether a part ends in what was measured, so that what follows may be measured as well.
+func (a *gistAct) measures() bool {
+	n := len(a.acts)
+	if n == 0 || a.acts[n-1].Kind != State || len(a.acts[n-1].Statements) == 0 {
+		return false
+	}
+	last := a.acts[n-1].Statements
+	return strings.HasPrefix(last[len(last)-1].String(), "measured")
 }
 
 // part reads a part by its gist, or as the grammar reads it by itself.
@@ -647,6 +660,7 @@ func (g *gist) statement(items []gistItem, at int, mode senseSet) ([]atom, int, 
 	var best *gistRow
 	score, tied := 0, false
 	rest := append(append([]gistItem{}, items[:at]...), items[at+1:]...)
+	counted := items[at].figure&figCount != 0 && at+1 < len(items) && items[at+1].senses.meets(g.book.counted)
 	all := items
 	if rel == "+" || rel == "-" {
 		all = append(items[:len(items):len(items)], gistItem{from: items[at].from, to: items[at].from, senses: g.book.set("change")})
@@ -654,7 +668,7 @@ func (g *gist) statement(items []gistItem, at int, mode senseSet) ([]atom, int, 
 	rows := gistFrames().names
 	for k := range rows {
 		n := &rows[k]
-		if !n.doneBy(g.act) || n.fig&items[at].figure == 0 || n.fig == figCount && !g.counts(items, at, n.need) || !g.fits(withoutBounds(all, at, bound, -1, n.need), n.need, n.may, mode) && !g.fits(withoutBounds(all, at, bound, at-1, n.need), n.need, n.may, mode) {
+		if !n.doneBy(g.act) || n.fig != figCount && counted || n.fig&items[at].figure == 0 || n.fig == figCount && !g.counts(items, at, n.need) || !g.fits(withoutBounds(all, at, bound, -1, n.need), n.need, n.may, mode) && !g.fits(withoutBounds(all, at, bound, at-1, n.need), n.need, n.may, mode) {
 			continue
 		}
 		switch {

@@ -7,7 +7,7 @@ const upSenses = `
 board+stack: boards_high rails_high slats_high planks_high rows_high courses_high
 board+stack: one_board_on_top_of_another one_rail_on_top_of_another one_slat_on_top_of_another one_board_over_another one_rail_over_another one_slat_over_another one_board_above_the_other one_rail_above_the_other
 lower: lower down below drops falls lies_below sits_below lower_down fall drop deep depth falls_away drops_off
-highup: raised up off clear_of clear_off up_off raise lift lifted float floats hover hovers sticks_up
+highup: raised up off clear_of clear_off up_off float floats hover hovers sticks_up
 top: TOP top tops upmost
 topedge: top_edge upper_edge very_top top_of_it top_of_this top_of_the_wall top_of_this_wall top_of_our_wall top_of_this_thing top_of_the_thing top_of_the_whole_thing top_side upper_side highest_point highest_edge
 bottom: LOWEST bottom_most bottommost first_board_up undermost
@@ -18,8 +18,8 @@ stack: stacked stack stacked_up stack_up up_the_wall in_a_stack vertically one_a
 few: few fewest smallest_number least_number lowest_number minimum_number as_few as_few_as_possible as_few_as
 within: in_it in_the_wall in_each in_each_bay in_every_bay in_each_section in_a_bay per_bay up_the_wall per_section per_stretch per_panel each_section every_section
 clear: free free_space open open_air
-gap: slit slits crack cracks slot slots of_light of_nothing of_daylight of_air of_space of_room breathing_space spaced spread airspace
-apart: how_far_apart far_apart away_from_each_other away_from_one_another
+gap: slit slits crack cracks slot slots of_light of_nothing of_daylight of_air of_space of_room breathing_space airspace
+apart: spaced spread how_far_apart far_apart away_from_each_other away_from_one_another
 many: in_all all_told in_total altogether in_number
 wall: whole_thing this_thing the_thing structure rail_wall
 high: as_far_as_height_goes in_height height_wise heightwise upward upwards from_top_to_bottom top_to_bottom
@@ -27,7 +27,8 @@ fill: fill fills filled to_fill fill_up filled_up make_up makes_up made_up made_
 finish: finish finishes finish_out finish_up finish_off finished land_at lands_at landing_at end ends top_out tops_out topping_out reach reaches reaching come_up comes_up coming_up come_to comes_to rise rises rising stand_up stands_up that_reaches that_rises that_stands that_comes that_goes reaches_up_to reach_up_to comes_up_to come_up_to rises_to rise_to goes_up_to go_up_to stands_up_to that_reaches_up_to that_comes_up_to that_goes_up_to extend extends wind_up winds_up work_out
 measured: measure measures measuring measured taped gauged checked caliper calipers ruler rule tape_measure with_the_caliper with_the_calipers with_a_ruler in_reality in_truth true real reality tape
 rest: rest others other_ones everywhere_else elsewhere the_other_gaps other_gaps other_spaces all_the_others throughout
-alike: same the_same equal identical matching match matches as_much as_big as_wide as_large just_as_much just_as_big the_same_as alike
+alike: same the_same equal identical matching match matches as_much as_big as_wide as_large just_as_much just_as_big alike
+asbottom: same_as_the_bottom same_as_at_the_bottom same_as_below same_as_under as_the_bottom equal_to_the_bottom equal_to_the_space match_the_bottom matching_the_bottom
 double: double doubled twice two_times
 light: what_i_have_in_mind_is what_i_want_is what_we_want_is what_i_need_is what_we_need_is what_i_am_after_is what_we_are_after_is what_i_picture_is what_i_see_is what_i_would_like_is what_we_would_like_is what_i_would_love_is what_i_would_really_love_is what_i_really_want_is
 light: is_what_i_want is_what_we_want is_what_i_am_after is_what_we_are_after is_what_i_see is_what_i_picture is_what_i_have_in_mind is_what_we_need is_what_i_need is_what_i_like is_what_i_would_like is_what_we_would_like is_what_i_settled_on is_what_we_settled_on i_am_after we_are_after
