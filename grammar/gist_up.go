@@ -32,6 +32,7 @@ asbottom: same_as_the_bottom same_as_at_the_bottom same_as_below same_as_under a
 double: double doubled twice two_times
 light: what_i_have_in_mind_is what_i_want_is what_we_want_is what_i_need_is what_we_need_is what_i_am_after_is what_we_are_after_is what_i_picture_is what_i_see_is what_i_would_like_is what_we_would_like_is what_i_would_love_is what_i_would_really_love_is what_i_really_want_is
 light: is_what_i_want is_what_we_want is_what_i_am_after is_what_we_are_after is_what_i_see is_what_i_picture is_what_i_have_in_mind is_what_we_need is_what_i_need is_what_i_like is_what_i_would_like is_what_we_would_like is_what_i_settled_on is_what_we_settled_on i_am_after we_are_after
+reasonword: because since cause seeing_that given_that seeing_as after
 light: and_she_is and_it_is
 next: the_one_above the_one_above_it the_one_below the_one_below_it the_one_next_to_it the_next_one the_one_over_it the_one_under_it the_one_beneath_it its_neighbor its_neighbour its_neighbors
 under: just_under just_below a_bit_under slightly_under
@@ -64,20 +65,20 @@ var oneBoardSenses = func() string {
 
 // upNames are the quantities of what stacks up the wall.
 var upNames = []gistName{
-	{plain: "gap", fig: figLength | figBare, with: "gap", named: "gap", may: "board between next clear apart leave wide size measured above"},
-	{plain: "gap", fig: figLength | figBare, with: "board apart", named: "", may: "gap clear between next together measured from"},
-	{plain: "gap", fig: figLength | figBare, with: "board between", named: "", may: "gap clear apart next measured above from"},
-	{plain: "gap", fig: figLength | figBare, with: "board next from", named: "-", may: "gap clear apart measured above"},
-	{plain: "gap", fig: figLength | figBare, with: "board top underside next|above", named: "-", may: "gap clear from measured between"},
-	{plain: "bottom gap", fig: figLength | figBare, with: "gap|clear|bottom|below|board floor|earth|bottom", named: "gap|below|high bottom|below", may: "board below bottom floor earth gap between clear top from high above highup up measured finish underside"},
-	{plain: "wall height", fig: figLength | figBare, with: "wall high|top", named: "wall high", may: "top board from floor high above finish measured topedge"},
-	{plain: "wall height", fig: figLength | figBare, with: "wall finish", named: "-", may: "from floor high above highup measured"},
-	{plain: "wall height", fig: figLength | figBare, with: "topedge", named: "-", may: "wall top board from floor high above highup finish measured"},
-	{plain: "wall height", fig: figLength | figBare, with: "top board", named: "-", may: "wall from floor high above highup finish measured topedge"},
-	{plain: "gap", fig: figLength, with: "gap change", named: "-", may: "board between apart"},
-	{plain: "gap", fig: figLength, with: "board between|apart change", named: "-", may: ""},
-	{plain: "bottom gap", fig: figLength, with: "gap|below bottom change", named: "-", may: "board"},
-	{plain: "wall height", fig: figLength, with: "wall change", named: "-", may: "top high"},
+	{plain: "gap", fig: figLength | figBare, with: "gap", named: "gap", may: "ihave board between next clear apart leave wide size measured above"},
+	{plain: "gap", fig: figLength | figBare, with: "board apart", named: "", may: "ihave gap clear between next together measured from"},
+	{plain: "gap", fig: figLength | figBare, with: "board between", named: "", may: "ihave gap clear apart next measured above from"},
+	{plain: "gap", fig: figLength | figBare, with: "board next from", named: "-", may: "ihave gap clear apart measured above"},
+	{plain: "gap", fig: figLength | figBare, with: "board top underside next|above", named: "-", may: "ihave gap clear from measured between"},
+	{plain: "bottom gap", fig: figLength | figBare, with: "gap|clear|bottom|below|board floor|earth|bottom", named: "gap|below|high bottom|below", may: "ihave board below bottom floor earth gap between clear top from high above highup up measured finish underside"},
+	{plain: "wall height", fig: figLength | figBare, with: "wall high|top", named: "wall high", may: "ihave top board from floor high above finish measured topedge"},
+	{plain: "wall height", fig: figLength | figBare, with: "wall finish", named: "-", may: "ihave from floor high above highup measured"},
+	{plain: "wall height", fig: figLength | figBare, with: "topedge", named: "-", may: "ihave wall top board from floor high above highup finish measured"},
+	{plain: "wall height", fig: figLength | figBare, with: "top board", named: "-", may: "ihave wall from floor high above highup finish measured topedge"},
+	{plain: "gap", fig: figLength, with: "gap change", named: "-", may: "ihave board between apart"},
+	{plain: "gap", fig: figLength, with: "board between|apart change", named: "-", may: "ihave "},
+	{plain: "bottom gap", fig: figLength, with: "gap|below bottom change", named: "-", may: "ihave board"},
+	{plain: "wall height", fig: figLength, with: "wall change", named: "-", may: "ihave top high"},
 	{plain: "wall height - #1", figs: []gistFigure{figLength}, with: "shave from top|topedge|wall", named: "-", may: "wall high"},
 	{plain: "rails", fig: figCount, with: "board", named: "board many", may: "stack bay wall boards fill within many"},
 	{plain: "#1 rails ; rail size is #2", figs: []gistFigure{figCount, figSize}, with: "within|fill wall|board|bay", named: "-", may: "stack fill"},
@@ -91,6 +92,6 @@ var upLines = []gistLine{
 	{"fewest rails", "few board", "possible stack bay"},
 	{"most rails", "manymost board", "possible stack bay"},
 	{"smallest gap", "tight gap|board", "possible gap between"},
-	{"bottom gap = gap", "alike below|bottom gap|between", "board between floor rest gap leave clear bottom below"},
-	{"bottom gap = 2 * gap", "double below|bottom gap gap|between", "board between floor rest gap below"},
+	{"bottom gap = gap", "alike below|bottom gap|between", "ihave board between floor rest gap leave clear bottom below"},
+	{"bottom gap = 2 * gap", "double below|bottom gap gap|between", "ihave board between floor rest gap below"},
 }

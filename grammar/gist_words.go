@@ -12,7 +12,7 @@ var gistRelations = map[string]string{
 }
 
 // gistChatter are the senses, beside the light ones, of words that may stand in what is only chatter.
-const gistChatter = `taped when person pass board boards post wall floor earth opening stiff bracket paper seller blade wood side work think next could kindof`
+const gistChatter = `reasonword taped when person pass board boards post wall floor earth opening stiff bracket paper seller blade wood side work think next could kindof`
 
 // commonSenses are the senses of words: a sense (or several, joined by "+"), and what has it; a turn of words is joined by "_", and a CLASS
 // stands for all of its words. A word may stand in several lines. "light" are words that say nothing by themselves.
