@@ -3,6 +3,8 @@ package grammar
 // alongSenses are the senses of words about what stands along the wall.
 const alongSenses = `
 bayno:
+happen: anything_dreadful anything_bad anything_awful anything_terrible what_would_come_of what_will_come_of what_comes_of come_of_it
+stiffgap: between_two_stiffeners between_two_braces between_two_battens between_neighboring_stiffeners between_any_two_stiffeners between_every_two_stiffeners
 provided: as_long_as so_long_as
 when: morning this_morning yesterday this_afternoon last_night earlier_today just_now today evening
 span: from_one_post_to_the_other from_post_to_post post_to_post from_one_end_post_to_the_other from_one_upright_to_the_other
@@ -36,7 +38,7 @@ only: only just merely solely single exactly
 divide: divide divided split consist consists made_up broken_up broken_into partitioned parted separated_into filled
 belong: belong belongs located situated positioned placed over_on far hard tight smack directly right_up straight butted snug go_right goes_right
 leaveout: leave_out left_out leaving_out do_without get_by_without manage_without skip omit omitted dispense_with go_without lose without do_away_with
-lower: lower_down deeper further_down further farther farther_down below_it lies_lower lying lies land
+lower: lower_down deeper further_down farther_down below_it lies_lower lying lies land
 higher: higher higher_up raised
 slopes: slopes slope sloping falls fall drop drops dropping dips dip sinks runs_downhill downhill sags tilts out_of_level not_level pitches slants
 toright: from_left_to_right left_to_right toward_the_right towards_the_right going_right between_the_left_post_and_the_right_post between_the_left_post_and_the_right_one between_the_left_and_the_right from_the_left_post_to_the_right_post from_the_left_post_to_the_right_one from_the_left_to_the_right from_left_post_to_right_post between_left_and_right
@@ -82,6 +84,9 @@ var alongNames = []gistName{
 	{plain: "post height = wall height +", fig: figLength | figBare, with: "post wall above", named: "-", may: "top added over high highup board"},
 	{plain: "stiffeners", fig: figCount, with: "stiff", named: "stiff many", may: "bay only"},
 	{plain: "stiffener spacing", fig: figLength | figBare, with: "stiff gap|apart|between|center", named: "", may: "next bay from other gap apart center between only"},
+	{plain: "stiffener spacing", fig: figLength | figBare, with: "stiffgap", named: "-", may: "gap apart clear center"},
+	{plain: "opening side left ; opening", fig: figLength | figBare, with: "opening left belong|against wide|reads|taped", named: "-", may: "post end across"},
+	{plain: "opening side right ; opening", fig: figLength | figBare, with: "opening right belong|against wide|reads|taped", named: "-", may: "post end across"},
 	{plain: "post size", fig: figSize, with: "post", named: "post size", may: "wood"},
 	{plain: "end post size", fig: figSize, with: "post end", named: "post size end", may: "wood existing"},
 	{plain: "added post size", fig: figSize, with: "post added", named: "post size added", may: "wood"},

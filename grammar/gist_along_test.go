@@ -19,12 +19,16 @@ func TestGistAlong(t *testing.T) {
 		{"the wall at the back gets gaps of 2 inches", "back wall: gap = 2 in"},
 		{"The patio drops an inch and a half between the left post and the right one.", "floor at right = -1-1/2 in"},
 		{"could we leave the stiffeners out altogether, what would happen", "what if stiffeners = 0"},
+		{"Would anything dreadful happen if I left out the stiffeners?", "what if stiffeners = 0"},
+		{"Between two stiffeners I'd like no more than two feet.", "stiffener spacing <= 24 in"},
+		{"the doorway is directly at the left post and measures 92 cm", "opening side = left; opening = 920 mm"},
 	} {
 		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"between the posts there used to be 12 feet of clear space", "we can't do without the stiffeners", "I never said leave the stiffeners out",
 		"the neighbor's wall on the north side has five boards", "The north side wall or the south side wall gets five boards.",
+		"the doorway is not directly at the left post and measures 92 cm", "nothing dreadful would happen if I left out the stiffeners",
 		"bay 1, bay 2, board 3, the tape reads 66 3/8", "bay 2, slat 3 from the bottom, the tape can't say 1588 mm", "the wall on the left of the opening gets five boards",
 	} {
 		require.Empty(t, Read(line, Context{}).Acts, line)

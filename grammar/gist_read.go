@@ -190,7 +190,13 @@ var gistLead = map[ActKind]string{State: "", WhatIf: "what if", Check: "is it tr
 func (g *gist) performed(a gistAct, c Context) ([]Act, bool) {
 	at := g.atoms[0]
 	plain := wordAtoms(strings.Fields(gistLead[a.act]), at)
+	want := len(a.told) // and one more for each ";" of a frame that tells two things
 	for i, t := range a.told {
+		for k := range t {
+			if t[k].text == ";" {
+				want++
+			}
+		}
 		if i > 0 {
 			plain = append(plain, atom{text: ",", kind: aSign, at: at.at, end: at.end})
 		}
@@ -207,7 +213,7 @@ func (g *gist) performed(a gistAct, c Context) ([]Act, bool) {
 		}
 		n += len(act.Statements)
 	}
-	return r.Acts, n == len(a.told)
+	return r.Acts, n == want
 }
 
 // list reads a stretch as a whole, or as parts at its joints, no more than that many. A part at a sign may be chatter, or what the grammar
