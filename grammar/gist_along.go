@@ -38,7 +38,7 @@ only: only just merely solely single exactly
 divide: divide divided split consist consists made_up broken_up broken_into partitioned parted separated_into filled
 belong: belong belongs located situated positioned placed over_on far hard tight smack directly right_up straight butted snug go_right goes_right
 leaveout: leave_out left_out leaving_out do_without get_by_without manage_without skip omit omitted dispense_with go_without lose without do_away_with
-lower: lower_down deeper further_down farther_down below_it lies_lower lying lies land
+lower: lower_down deeper further_down farther_down below_it lies_lower
 higher: higher higher_up raised
 slopes: slopes slope sloping falls fall drop drops dropping dips dip sinks runs_downhill downhill sags tilts out_of_level not_level pitches slants
 toright: from_left_to_right left_to_right toward_the_right towards_the_right going_right between_the_left_post_and_the_right_post between_the_left_post_and_the_right_one between_the_left_and_the_right from_the_left_post_to_the_right_post from_the_left_post_to_the_right_one from_the_left_to_the_right from_left_post_to_right_post between_left_and_right
