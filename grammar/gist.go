@@ -15,11 +15,18 @@ import (
 // equally well it is asked back as well. What was found is put in plain words and read by the grammar as any other line.
 
 // senseSet is a set of senses.
-type senseSet [4]uint64
+type senseSet [8]uint64
 
-func (s *senseSet) add(i int)            { s[i/64] |= 1 << (i % 64) }
-func (s senseSet) has(i int) bool        { return s[i/64]&(1<<(i%64)) != 0 }
-func (s senseSet) meets(t senseSet) bool { return s[0]&t[0]|s[1]&t[1]|s[2]&t[2]|s[3]&t[3] != 0 }
+func (s *senseSet) add(i int)     { s[i/64] |= 1 << (i % 64) }
+func (s senseSet) has(i int) bool { return s[i/64]&(1<<(i%64)) != 0 }
+func (s senseSet) meets(t senseSet) bool {
+	for i := range s {
+		if s[i]&t[i] != 0 {
+			return true
+		}
+	}
+	return false
+}
 func (s senseSet) with(t senseSet) senseSet {
 	for i := range s {
 		s[i] |= t[i]
@@ -108,7 +115,8 @@ type gistItem struct {
 	senses   senseSet
 	figure   gistFigure
 	sign     string
-	plain    string // of what is named by its number
+	plain    string   // of what is named by its number
+	plans    []string // the names of plans
 }
 
 // gistFigure is what kind of figure an item is; 0 is none.
@@ -133,11 +141,16 @@ type gist struct {
 }
 
 // gistItems parts atoms into items; it reports false where a word has no sense.
-func gistItems(atoms []atom, b *senseBook) ([]gistItem, bool) {
+func gistItems(atoms []atom, b *senseBook, c Context) ([]gistItem, bool) {
 	r := reader{atoms}
 	var out []gistItem
 	for i := 0; i < len(atoms); {
 		a := atoms[i]
+		if it, ok := b.plansAt(atoms, i, c); ok {
+			out = append(out, it)
+			i = it.to
+			continue
+		}
 		senses, words := b.turnAt(atoms, i)
 		next, fig := figureKind(r, i)
 		place, plain, end := placeAt(r, i)

@@ -31,7 +31,7 @@ type gistMode struct {
 
 // gistNames, gistLines, gistModes and gistWords are all the tables of the gist.
 var (
-	gistNames = [][]gistName{upNames, alongNames, shopNames}
+	gistNames = [][]gistName{upNames, alongNames, shopNames, askedNames}
 	gistLines = [][]gistLine{upLines, alongLines, askedLines, orderLines}
-	gistWords = []string{commonSenses, upSenses, oneBoardSenses, boundSenses, alongSenses, shopSenses, askedSenses, orderSenses, modeSenses}
+	gistWords = []string{commonSenses, upSenses, oneBoardSenses, boundSenses, alongSenses, shopSenses, askedSenses, orderSenses, planSenses, modeSenses}
 )

@@ -30,7 +30,7 @@ var gistModes = []gistMode{
 	{WhyNot, "why not|cannot|work", "cannot work if person kindof not could", false, true},
 	{Forget, "forget", "limit could", true, false},
 	{Why, "why", "many high wide long howmuch how calc", true, false},
-	{Ask, "what|how|tell|many", "what how tell howmuch calc could happen shouldi", true, false},
+	{Ask, "what|how|tell|many|howmuch", "what how tell howmuch calc could happen shouldi toldyou", true, false},
 	{Teach, "explain", "calc how tell stepbystep step", true, false},
 	{Teach, "how calc", "tell step", true, false},
 }

@@ -17,6 +17,7 @@ type gistRow struct {
 	may    senseSet
 	never  bool // not without a figure
 	states bool // a line that states something, which may be tried and checked as well: "stiffeners = 0"
+	orders bool // nothing that is asked for, and no plan's name
 }
 
 // gistModeRow is a mode with its senses looked up.
@@ -47,7 +48,7 @@ var gistFrames = sync.OnceValue(func() *gistTables {
 		t.names = append(t.names, row)
 	}
 	for _, l := range slices.Concat(gistLines...) {
-		t.lines = append(t.lines, gistRow{normal: l.normal, need: needs(l.need), may: b.set(l.may).with(b.light), states: strings.Contains(l.normal, " = ") && !strings.HasPrefix(l.normal, "units")})
+		t.lines = append(t.lines, gistRow{normal: l.normal, need: needs(l.need), may: b.set(l.may).with(b.light), states: strings.Contains(l.normal, " = ") && !strings.HasPrefix(l.normal, "units"), orders: ordersOnly(l.normal)})
 	}
 	for _, m := range gistModes {
 		may := b.set(m.may)
@@ -60,6 +61,11 @@ var gistFrames = sync.OnceValue(func() *gistTables {
 	return t
 })
 
+// ordersOnly reports whether a line orders or wishes: "has the guard been settled" asks, and orders nothing.
+func ordersOnly(normal string) bool {
+	return !strings.HasSuffix(normal, " #") && !strings.HasPrefix(normal, "ask ") && !strings.HasPrefix(normal, "why ") && !strings.HasPrefix(normal, "help")
+}
+
 // gistAct is what a stretch comes to: an act without a figure in its normal form, or statements in plain words.
 type gistAct struct {
 	act    ActKind
@@ -71,7 +77,7 @@ type gistAct struct {
 // readGist reads a line by the gist of its sentences, each that the grammar can't read by itself.
 func readGist(atoms []atom, c Context) (Reading, bool) {
 	b := senseBookOf()
-	atoms = fold(atoms)
+	atoms = wordsApart(fold(atoms))
 	var acts []Act
 	found := false
 	for from := 0; from < len(atoms); {
@@ -90,7 +96,7 @@ func readGist(atoms []atom, c Context) (Reading, bool) {
 		switch g, ok := gistOf(part, b, c); {
 		case ok:
 			acts, found = append(acts, g...), true
-		case allLightIn(part, b):
+		case allLightIn(part, b, c):
 		default:
 			r := readAtoms(part, c)
 			if r.Ask != nil {
@@ -110,12 +116,26 @@ func readGist(atoms []atom, c Context) (Reading, bool) {
 // unheard reports whether a question asks for what was not understood; any other asks about what was.
 func unheard(q *solver.Question) bool {
 	return strings.HasPrefix(q.Text, "What does ") || strings.HasPrefix(q.Text, "How much for the ") || strings.HasSuffix(q.Text, " of what?") ||
-		q.Text == "What is meant here?" || q.Text == "What about?"
+		q.Text == "What is meant here?" || q.Text == "Forget what?" || q.Text == "What about?"
+}
+
+// wordsApart parts words that were put together earlier, as their senses are apart.
+func wordsApart(atoms []atom) []atom {
+	var out []atom
+	for _, a := range atoms {
+		if a.text == "wallheight" {
+			w := a
+			w.text, a.text, a.glued = "wall", "height", false
+			out = append(out, w)
+		}
+		out = append(out, a)
+	}
+	return out
 }
 
 // allLightIn reports whether a sentence says nothing by itself: "Thank you so much."
-func allLightIn(part []atom, b *senseBook) bool {
-	items, ok := gistItems(part, b)
+func allLightIn(part []atom, b *senseBook, c Context) bool {
+	items, ok := gistItems(part, b, c)
 	if !ok {
 		return false
 	}
@@ -129,7 +149,7 @@ func allLightIn(part []atom, b *senseBook) bool {
 
 // gistOf reads a stretch by its gist.
 func gistOf(part []atom, b *senseBook, c Context) ([]Act, bool) {
-	items, ok := gistItems(part, b)
+	items, ok := gistItems(part, b, c)
 	if !ok {
 		return nil, false
 	}
@@ -227,6 +247,9 @@ func (g *gist) list(items []gistItem, parts int, c Context) ([]gistAct, bool) {
 		return nil, false // "gap between two and"
 	}
 	if a, ok := g.whole(items); ok {
+		if two := g.bothAsked(items); two != nil && parts > 1 {
+			return two, true
+		}
 		return []gistAct{a}, true
 	}
 	if parts == 1 {
@@ -283,6 +306,34 @@ var gistReasons = wordSet("because since cause after seeing given for")
 
 // dangles are words that more was to follow.
 var dangles = wordSet("and or with but plus at by to for of than then the a an is are be my our its from in on under over")
+
+// bothAsked are the two things that a stretch without figures asks or orders, where either side of a joint is one by itself: the frame of
+// the one may have place for the words of the other.
+func (g *gist) bothAsked(items []gistItem) []gistAct {
+	for i := range items {
+		if items[i].figure != 0 {
+			return nil
+		}
+	}
+	for cut := 1; cut+1 < len(items); cut++ {
+		if items[cut].sign == "" && !g.joint(items[cut]) {
+			continue
+		}
+		left, right := trimSigns(items[:cut]), trimSigns(items[cut+1:])
+		for len(right) > 0 && g.joint(right[0]) {
+			right = right[1:]
+		}
+		if len(left) == 0 || len(right) == 0 {
+			continue
+		}
+		one, ok := g.whole(left)
+		other, too := g.whole(right)
+		if ok && too && !sameGist(one, other) {
+			return []gistAct{one, other}
+		}
+	}
+	return nil
+}
 
 // twoParts reads a part and what follows it.
 func (g *gist) twoParts(left, right []gistItem, parts int, c Context) ([]gistAct, bool) {
@@ -431,9 +482,11 @@ func (g *gist) whole(items []gistItem) (gistAct, bool) {
 	}
 	t := gistFrames()
 	if figures == 0 {
+		first := g.atoms[items[0].from].text
+		asks := g.inverted(items) || items[len(items)-1].sign == "?" && (first == "has" || first == "have" || first == "had")
 		for i := range t.lines {
-			if l := &t.lines[i]; g.fits(items, l.need, l.may, senseSet{}) {
-				take(gistAct{act: Ask, normal: l.normal}, len(l.need))
+			if l := &t.lines[i]; (!asks || !l.orders) && g.fits(items, l.need, l.may, senseSet{}) {
+				take(g.lineAct(l.normal, items), len(l.need))
 			}
 		}
 	}
@@ -451,7 +504,7 @@ func (g *gist) whole(items []gistItem) (gistAct, bool) {
 		}
 		if m.names {
 			for k := range t.names {
-				if n := &t.names[k]; !n.never && g.fits(items, append(m.need[:len(m.need):len(m.need)], n.named...), n.may, m.may) {
+				if n := &t.names[k]; !n.never && g.names(items, m, n) {
 					take(gistAct{act: m.act, normal: string(m.act) + " " + n.plain}, len(m.need)+len(n.named))
 				}
 			}
@@ -482,6 +535,17 @@ func (g *gist) inverted(items []gistItem) bool {
 	}
 	had := (first.text == "have" || first.text == "has" || first.text == "had") && items[0].to < len(g.atoms) && speakers[g.atoms[items[0].to].text]
 	return first.kind == aWord && (askingWords[first.text] || had)
+}
+
+// names reports whether a stretch names a quantity in a mode. What asks may name it as well: "how many boards", "how wide".
+func (g *gist) names(items []gistItem, m *gistModeRow, n *gistRow) bool {
+	if m.act == Ask {
+		return g.fits(items, n.named, n.may, m.may)
+	}
+	if last := trimSigns(items); m.act == Why && last[len(last)-1].senses.meets(m.need[0]) {
+		return false // "how many stiffeners are there, and why"
+	}
+	return g.fits(items, append(m.need[:len(m.need):len(m.need)], n.named...), n.may, m.may)
 }
 
 func sameGist(a, b gistAct) bool {

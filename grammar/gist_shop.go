@@ -62,7 +62,7 @@ space: space spaces opening_between room gap between_the_brackets between_bracke
 ihave: i_have we_have i_have_got we_have_got i_own we_own i_already_have we_already_have i_have_already_got i_still_have we_still_have i_already_own i_have_already we_have_already there_are there_is there_are_already there_are_still i_found we_found i_bought we_bought i_have_bought we_have_bought i_have_already_bought we_have_already_bought i_already_bought we_already_bought i_salvaged we_salvaged i_saved we_saved i_kept i_still_own i_picked_up on_hand in_hand i_got we_got i_already_got i_have_also_got i_also_have gave_me left_me
 keptat: against_the_wall against_the_back in_the_back out_back in_back_of garage shed barn basement cellar loft attic workshop carport driveway backyard truck trunk lean_to outbuilding storage storeroom pile stack stash corner rafters home tarp woodpile my_shop our_shop behind_the_shed behind_the_garage
 origin: from_last_year year years spring summer fall winter fence deck porch treehouse last_job from_the_last_job from_another_job
-left: left_over leftover leftovers already still lying laying sitting leaning standing stacked stored waiting around on_hand spare old reclaimed salvaged unused in_good_shape good usable
+leftover: left_over leftover leftovers already still lying laying sitting leaning standing stacked stored waiting around on_hand spare old reclaimed salvaged unused in_good_shape good usable
 lies: leaning_against lying laying sitting leaning standing stacked stored waiting left_over leftover already
 alsoneed: need needs want wants add include cut buy order get put throw_in require requires
 besides: also as_well besides in_addition additionally more on_top on_top_of_that too extra moreover furthermore plus another add while_you_are_at_it while_you_are_there while_we_are_at_it
@@ -88,8 +88,8 @@ const aBoard = figFooter | figLength
 var shopNames = []gistName{
 	{plain: "they sell #*", with: "sell seller|lengths", named: "-", may: "what seller person lengths long wood board only could", list: figFooter | figLength | figBare, only: State},
 	{plain: "they sell #*", with: "has|only seller", named: "-", may: "what seller lengths long wood board sell only", list: figFooter | figLength, only: State},
-	{plain: "they are out of #*", with: "outof seller|lengths|person", named: "-", may: "left seller person lengths long wood board", list: figFooter | figLength | figBare, only: State},
-	{plain: "they are out of #*", with: "outof", named: "-", may: "left", list: figFooter, only: State},
+	{plain: "they are out of #*", with: "outof seller|lengths|person", named: "-", may: "leftover seller person lengths long wood board", list: figFooter | figLength | figBare, only: State},
+	{plain: "they are out of #*", with: "outof", named: "-", may: "leftover", list: figFooter, only: State},
 	{plain: "they also sell #*", with: "newly", named: "-", may: "what seller person lengths long wood board besides", list: figFooter, only: State},
 	{plain: "they also sell #*", with: "newly seller|lengths", named: "-", may: "what person lengths long wood board besides", list: figFooter | figLength, only: State},
 	{plain: "they also sell #*", with: "sell seller|lengths|person besides", named: "-", may: "what seller person lengths long wood board could", list: figFooter | figLength | figBare, only: State},
@@ -112,9 +112,9 @@ var shopNames = []gistName{
 	{plain: "#1 #2 costs #3", with: "costs|comes", named: "-", may: "what lists peror post costs comes each seller person board boards wood lengths", figs: []gistFigure{figSize, aBoard, figMoney | figBare}, only: State},
 	{plain: railsCost, with: "board costs", named: "-", may: "what lists peror post costs comes each seller person board boards wood lengths", figs: []gistFigure{aBoard, figMoney}, only: State},
 
-	{plain: "have #1 #2 #3", with: "ihave", named: "-", may: "back against origin from last keptat left board boards wood lengths long lies", figs: []gistFigure{figCount, figSize, aBoard}, only: State},
-	{plain: "have #1 #2 #3", with: "keptat", named: "-", may: "back against origin from last left board boards wood lengths long lies", figs: []gistFigure{figCount, figSize, aBoard}, only: State},
-	{plain: "have #1 #2 #3", with: "lies|ihave keptat|ihave", named: "-", may: "back against origin from last left board boards wood lengths long lies", figs: []gistFigure{figCount, figSize, aBoard}, only: State},
+	{plain: "have #1 #2 #3", with: "ihave", named: "-", may: "back against origin from last keptat leftover board boards wood lengths long lies", figs: []gistFigure{figCount, figSize, aBoard}, only: State},
+	{plain: "have #1 #2 #3", with: "keptat", named: "-", may: "back against origin from last leftover board boards wood lengths long lies", figs: []gistFigure{figCount, figSize, aBoard}, only: State},
+	{plain: "have #1 #2 #3", with: "lies|ihave keptat|ihave", named: "-", may: "back against origin from last leftover board boards wood lengths long lies", figs: []gistFigure{figCount, figSize, aBoard}, only: State},
 	{plain: "extra #1 #2 at #3", with: "alsoneed besides|forwhat", named: "-", may: "besides forwhat board boards wood lengths long buy cut", figs: []gistFigure{figCount, figSize, figLength | figBare}, only: State},
 
 	{plain: "spare =", fig: figPercent, with: "spare", named: "-", may: "spare spoil sometimes lumber wood board boards buy cut"},
