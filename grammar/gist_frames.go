@@ -33,5 +33,5 @@ type gistMode struct {
 var (
 	gistNames = [][]gistName{upNames, alongNames, shopNames, askedNames}
 	gistLines = [][]gistLine{upLines, alongLines, askedLines, orderLines}
-	gistWords = []string{commonSenses, upSenses, oneBoardSenses, boundSenses, alongSenses, shopSenses, askedSenses, orderSenses, planSenses, modeSenses}
+	gistWords = []string{commonSenses, upSenses, oneBoardSenses, boundSenses, alongSenses, shopSenses, askedSenses, orderSenses, planSenses, modeSenses, amendSenses}
 )

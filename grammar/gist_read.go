@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"sync"
@@ -23,8 +24,10 @@ type gistRow struct {
 // gistModeRow is a mode with its senses looked up.
 type gistModeRow struct {
 	gistMode
-	need []senseSet
-	may  senseSet
+	need   []senseSet
+	may    senseSet
+	asks   bool // only of a part that asks
+	figure bool // a name with one figure beside it, which says nothing more
 }
 
 type gistTables struct {
@@ -52,11 +55,11 @@ var gistFrames = sync.OnceValue(func() *gistTables {
 	}
 	for _, m := range gistModes {
 		may := b.set(m.may)
-		need := needs(m.need)
+		need := needs(strings.Trim(m.need, "?#"))
 		for _, s := range need {
 			may = may.with(s)
 		}
-		t.modes = append(t.modes, gistModeRow{m, need, may})
+		t.modes = append(t.modes, gistModeRow{m, need, may, m.need != "" && m.need[0] == '?', m.need != "" && m.need[0] == '#'})
 	}
 	return t
 })
@@ -72,14 +75,16 @@ type gistAct struct {
 	normal string
 	told   [][]atom
 	acts   []Act // what the grammar reads in a part by itself
+	amends *atom // the figure that takes the place of a slip
 }
 
-// readGist reads a line by the gist of its sentences, each that the grammar can't read by itself.
-func readGist(atoms []atom, c Context) (Reading, bool) {
+// readGist reads a line by the gist of its sentences, each that the grammar can't read by itself. Where a line was understood, and is
+// asked back for what it leaves open, only what changes nothing is taken, and what sets a slip right.
+func readGist(atoms []atom, c Context, open bool) (Reading, bool) {
 	b := senseBookOf()
 	atoms = wordsApart(fold(atoms))
 	var acts []Act
-	found := false
+	found, amends := false, false
 	for from := 0; from < len(atoms); {
 		to := from
 		for to < len(atoms) && !endsSentence(atoms, to) {
@@ -89,13 +94,13 @@ func readGist(atoms []atom, c Context) (Reading, bool) {
 			to++
 		}
 		part := atoms[from:to]
-		if g, ok := gistOf(atoms[from:], b, c); ok { // what checks what was told may be a sentence of its own
-			acts, found = append(acts, g...), true
+		if g, amended, ok := gistHeard(atoms[from:], b, c); ok { // what checks what was told may be a sentence of its own
+			acts, found, amends = append(acts, g...), true, amends || amended
 			break
 		}
-		switch g, ok := gistOf(part, b, c); {
+		switch g, amended, ok := gistHeard(part, b, c); {
 		case ok:
-			acts, found = append(acts, g...), true
+			acts, found, amends = append(acts, g...), true, amends || amended
 		case allLightIn(part, b, c):
 		default:
 			r := readAtoms(part, c)
@@ -107,6 +112,9 @@ func readGist(atoms []atom, c Context) (Reading, bool) {
 		from = to
 	}
 	if !found || len(acts) == 0 {
+		return Reading{}, false
+	}
+	if open && !amends && slices.ContainsFunc(acts, func(a Act) bool { return alters[a.Kind] || a.Kind == State }) {
 		return Reading{}, false
 	}
 	r := leftOpenToGuess(factsStated(airing(together(Reading{Acts: acts}, atoms), atoms), atoms), atoms)
@@ -149,16 +157,21 @@ func allLightIn(part []atom, b *senseBook, c Context) bool {
 
 // gistOf reads a stretch by its gist.
 func gistOf(part []atom, b *senseBook, c Context) ([]Act, bool) {
+	acts, _, ok := gistHeard(part, b, c)
+	return acts, ok
+}
+
+// gistHeard reads a stretch by its gist, and tells whether it sets a slip right.
+func gistHeard(part []atom, b *senseBook, c Context) (acts []Act, amends, ok bool) {
 	items, ok := gistItems(part, b, c)
 	if !ok {
-		return nil, false
+		return nil, false, false
 	}
 	g := gist{atoms: part, items: items, book: b}
 	list, ok := g.list(items, 4, c)
 	if !ok {
-		return nil, false
+		return nil, false, false
 	}
-	var acts []Act
 	for _, a := range list {
 		for _, act := range acts {
 			c.Metric = c.Metric || act.Kind == State && act.Statements[0].String() == "units = metric"
@@ -170,7 +183,7 @@ func gistOf(part []atom, b *senseBook, c Context) ([]Act, bool) {
 		if a.normal != "" {
 			got, ok := readNormal(a.normal, c)
 			if !ok {
-				return nil, false
+				return nil, false, false
 			}
 			for i := range got {
 				got[i].At, got[i].End = part[0].at, part[len(part)-1].end
@@ -180,20 +193,26 @@ func gistOf(part []atom, b *senseBook, c Context) ([]Act, bool) {
 		}
 		got, ok := g.performed(a, c)
 		if !ok {
-			return nil, false
+			return nil, false, false
+		}
+		if a.amends != nil {
+			got[0].At, got[0].End, amends = a.amends.at, a.amends.end, true
 		}
 		acts = append(acts, got...)
 	}
-	return acts, !toldTwice(acts)
+	return acts, amends, !toldTwice(acts)
 }
 
 // toldTwice reports whether a value is told twice in one sentence: one of them may take the place of the other, or belong elsewhere.
 func toldTwice(acts []Act) bool {
 	told := map[string]bool{}
-	for _, a := range acts {
+	for i, a := range acts {
 		for _, s := range a.Statements {
 			s.Value = solver.Value{}
 			key := string(a.Kind) + " " + s.String()
+			if a.Kind == Check {
+				key += fmt.Sprint(" ", i) // one says this, the other that
+			}
 			if told[key] {
 				return true
 			}
@@ -252,6 +271,9 @@ func (g *gist) list(items []gistItem, parts int, c Context) ([]gistAct, bool) {
 		}
 		return []gistAct{a}, true
 	}
+	if a, ok := g.amended(items); ok {
+		return []gistAct{a}, true
+	}
 	if parts == 1 {
 		return nil, false
 	}
@@ -271,6 +293,11 @@ func (g *gist) list(items []gistItem, parts int, c Context) ([]gistAct, bool) {
 			}
 		}
 		if list, ok := g.twoParts(left, right, parts, c); ok {
+			return list, true
+		}
+	}
+	if cut := g.asksOn(items); cut > 0 {
+		if list, ok := g.twoParts(trimSigns(items[:cut]), items[cut:], parts, c); ok {
 			return list, true
 		}
 	}
@@ -345,6 +372,11 @@ func (g *gist) twoParts(left, right []gistItem, parts int, c Context) ([]gistAct
 		return nil, false // "bay 1: 66 at the floor, 65 at the top of the wall"
 	}
 	rest, ok := g.list(right, parts-1, c)
+	if !ok && first.act == Check {
+		if next, also := g.carried(left, trimSigns(right)); also {
+			return []gistAct{first, next}, true
+		}
+	}
 	if !ok {
 		if last, byGrammar := g.part(trimSigns(right), c); byGrammar && first.acts == nil && (first.act != WhatIf && first.act != Check || last.acts[0].Kind != State) && (first.act != State || last.acts[0].Kind != WhatIf) {
 			return []gistAct{first, last}, true
@@ -490,16 +522,34 @@ func (g *gist) whole(items []gistItem) (gistAct, bool) {
 			}
 		}
 	}
+	all := items
 	for i := range t.modes {
-		m := &t.modes[i]
+		m, items := &t.modes[i], all
+		if m.act == Check {
+			if g.ownBefore(items) {
+				continue
+			}
+			items = g.withoutSource(items)
+		}
+		if m.figure && figures == 1 {
+			items = withoutFigure(items)
+		} else if m.figure || m.names && figures > 0 {
+			continue
+		}
+		if m.asks && items[len(items)-1].sign != "?" && !g.inverted(items) || !meetsAll(items, m.need) {
+			continue
+		}
+		if m.act == WhatIf && g.asksOn(items) > 0 {
+			continue
+		}
 		if m.states && figures == 0 && m.act != State {
 			for k := range t.lines {
-				if l := &t.lines[k]; l.states && g.fits(items, append(m.need[:len(m.need):len(m.need)], l.need...), l.may, m.may) {
+				if l := &t.lines[k]; l.states && g.deniedOnce(items) && g.fits(items, append(m.need[:len(m.need):len(m.need)], l.need...), l.may, m.may) {
 					take(gistAct{act: m.act, normal: string(m.act) + " " + l.normal}, len(m.need)+len(l.need))
 				}
 			}
 		}
-		if m.states && figures == 0 || m.names && figures > 0 || !meetsAll(items, m.need) {
+		if m.states && figures == 0 {
 			continue
 		}
 		if m.names {
@@ -515,6 +565,9 @@ func (g *gist) whole(items []gistItem) (gistAct, bool) {
 		}
 		g.act = m.act
 		if told, n, ok := g.statements(items, m.may, senseSet{}); ok {
+			if m.act == Check && told[0][0].text == "they" && !eachMet(items, append(m.need[:len(m.need):len(m.need)], g.needs("seller|lengths")...), 0, nil) {
+				continue // "the yard has tens" is no claim of the yard's
+			}
 			take(gistAct{act: m.act, told: told}, len(m.need)+n)
 		}
 	}
@@ -574,6 +627,19 @@ func meetsAll(items []gistItem, need []senseSet) bool {
 		}
 	}
 	return true
+}
+
+// needs looks up needed senses.
+func (g *gist) needs(names string) (out []senseSet) {
+	for _, n := range strings.Fields(names) {
+		out = append(out, g.book.set(n))
+	}
+	return out
+}
+
+// withoutFigure leaves out the figures of a stretch.
+func withoutFigure(items []gistItem) []gistItem {
+	return slices.DeleteFunc(slices.Clone(items), func(it gistItem) bool { return it.figure != 0 })
 }
 
 // fits reports whether a stretch has what is needed, each by an item of its own, and nothing that may not be.

@@ -56,7 +56,7 @@ func TestGistSenses(t *testing.T) {
 		}
 	}
 	for _, m := range gistModes {
-		b.set(m.need + " " + m.may)
+		b.set(strings.Trim(m.need, "?#") + " " + m.may)
 		require.Len(t, b.number, n, "%s: %s | %s", m.act, m.need, m.may)
 	}
 }

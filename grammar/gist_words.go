@@ -28,7 +28,8 @@ light: because_of_that therefore thus hence anyway anyhow
 light: could_you can_you would_you will_you would_you_mind might_you be_able be_so_kind if_you_would if_you_could if_you_can if_possible would_it_be_possible_to is_it_possible_to
 light: please kindly thanks thank_you thank grateful glad happy appreciate appreciated delighted pleased sorry excuse forgive pardon hello hi dear good_morning good_afternoon good_evening much very_much so_much wondering was_wondering were_wondering wonder hope hoping hoped ask asking_you like_to love love_to kind_enough
 light: rather_than_guess for_me for_us for_now at_this_point at_the_moment in_front in_mind
-light: says_here number_of
+light: says_here
+light+many: number_of numbers_of count_of
 light: old_one our_own my_own
 light: say so_to_speak as_it_were you_know i_mean
 light: nearby local particular specific certain actual

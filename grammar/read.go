@@ -161,9 +161,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 		if told, ok := readOnWall(atoms, c); ok {
 			return told
 		}
-		if told, ok := readGist(atoms, c); ok {
-			return told
-		}
+	}
+	if told, ok := readGist(atoms, c, !unheard(r.Ask)); ok {
+		return told
 	}
 	if loose, ok := readLoosely(atoms, c); ok {
 		return loose
