@@ -17,8 +17,8 @@ were: was were wasn't
 agree: she_is_right he_is_right they_are_right she_was_right he_was_right and_rightly_so i_agree we_agree i_see_why i_must_say i_must_admit i_have_to_admit i_admit sorry my_mistake my_error my_fault silly_me forgive_me excuse_me
 but: but
 who: who whoever
-mine: i_measured i_measured_it we_measured i_measure i_taped my_tape my_tape_says my_tape_measure my_level by_my_level my_ruler i_put_a_ruler_on i_put_a_tape_on i_put_my_tape_on a_ruler on_mine mine i_make_it i_find i_found i_checked i_checked_it
-light+mine: i_get i_got we_get we_got
+mine: my_tape my_tape_says my_tape_measure my_level by_my_level my_ruler i_put_a_ruler_on i_put_a_tape_on i_put_my_tape_on a_ruler on_mine mine
+light+mine: i_measured i_measured_it we_measured i_measure i_taped i_make_it i_find i_found i_checked i_checked_it i_get i_got we_get we_got
 ours: mine it
 `
 
