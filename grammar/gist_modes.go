@@ -23,7 +23,7 @@ what: where_does_that_leave where_would_that_leave where_does_this_leave what_do
 work: get_by get_away_with get_away manage make_do do_with do_without get_along be_done go_in_there be_used still_fit still_work fly stand handle permissible
 doable: out_of_the_question a_problem any_trouble any_harm too_much_to_ask asking_too_much unthinkable any_problem harm_in problem_with
 dire: anything something bad dreadful terrible awful anything_bad harm harmful dangerous nasty
-letme: let_me let_us allow_me allow_us permit_me permit_us give_me give_us
+light+letme: let_me let_us allow_me allow_us permit_me permit_us give_me give_us
 says: certain sure convinced positive adamant confident dead_certain dead_sure dead_set absolutely_sure quite_sure maintains maintain holds_that states stated asserts asserted declares declared estimates estimated put_down wrote_down writes writing noted wrote jotted_down quoted reads mentioned_that argues argued told_my_husband told_my_wife told_them told_him told_her swore were_told was_told i_was_told we_were_told i_have_been_told we_have_been_told come_up_with has_it_that lets_on pretends_to_know talks_of speaks_of spoke_of has_down_for has_me_down_for has_us_down_for
 person+says: i_was_told we_were_told i_have_been_told we_have_been_told i_hear i_have_heard rumor_has_it word_is
 person: children kids twins boys girls grandkids grandchildren baby toddler family team crew team_a team_b team_c class students pupils architect engineer mason designer son-in-law one_of_them another_of_them the_one both_of_them i_hear grandpa he_and_his_wife
@@ -37,7 +37,7 @@ erring: he_is_off he_is_wrong he_is_right he_is_mistaken she_is_off she_is_wrong
 remain+left: is_left would_be_left will_be_left be_left are_left left
 remain: left_over remains remain is_left_over leave leaves that_leave that_leaves
 chose: chose choose chosen choosing picked pick went_with gone_with settled_on settle_on decided_on decide_on came_to came_up_with come_to come_out_at comes_out_at came_out_to ended_up_with end_up_with need needs get gets take takes propose proposed want wants insist_on arrive_at arrived_at land_on landed_on
-asks: ask asks asked want_to_know wants_to_know wanted_to_know wonder wonders would_like_to_know keeps_asking keep_asking are_asking is_asking
+asks+tell: ask asks asked want_to_know wants_to_know wanted_to_know wonder wonders would_like_to_know keeps_asking keep_asking are_asking is_asking
 light: come_out_at comes_out_at come_out_to comes_out_to comes_out lands_at end_up_at ends_up_at works_out_to come_in_at comes_in_at stand_at stands_at
 light: am_i_doing_something_wrong did_i_do_something_wrong what_am_i_doing_wrong what_did_i_do_wrong is_something_wrong is_anything_wrong have_i_made_a_mistake did_i_make_a_mistake am_i_missing_something what_am_i_missing i_do_not_get_it i_do_not_understand_it i_do_not_see_it that_much_i_know i_know_that_much that_i_know that_is_certain that_is_for_sure for_certain
 light: permit_me_to correct_myself i_must_correct_myself let_me_correct_myself allow_me_to_correct_myself permit_me_to_correct_myself a_correction correction
