@@ -114,7 +114,7 @@ func readGist(atoms []atom, c Context, open bool) (Reading, bool) {
 	if !found || len(acts) == 0 {
 		return Reading{}, false
 	}
-	if open && !amends && slices.ContainsFunc(acts, func(a Act) bool { return alters[a.Kind] || a.Kind == State }) {
+	if open && !amends && slices.ContainsFunc(acts, func(a Act) bool { return alters[a.Kind] || a.Kind == State || a.Kind == Quit }) {
 		return Reading{}, false
 	}
 	r := leftOpenToGuess(factsStated(airing(together(Reading{Acts: acts}, atoms), atoms), atoms), atoms)
