@@ -157,6 +157,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 	if told, ok := readQuestionAlone(atoms, c); ok {
 		return told
 	}
+	if wish, ok := readWish(atoms, c); ok {
+		return wish
+	}
 	if unheard(r.Ask) {
 		if told, ok := readOnWall(atoms, c); ok {
 			return told
