@@ -45,7 +45,7 @@ var unmarked = map[string]string{
 // basic are words that need no entry of a table.
 var basic = func() map[string]bool {
 	m := map[string]bool{"leaning": true, "lying": true, "laying": true, "talking": true, "fixing": true, "squaring": true, "losing": true, "measuring": true, "cutting": true, "marking": true, "spending": true}
-	for _, w := range strings.Fields("carrying selling stocking hauling buying setting putting getting sticking reading standing sloping adding spacing costing charging paying asking") {
+	for _, w := range strings.Fields("using sawing carrying selling stocking hauling buying setting putting getting sticking reading standing sloping adding spacing costing charging paying asking") {
 		m[w] = true
 	}
 	for _, w := range strings.Fields(neutralWords) {
@@ -67,6 +67,9 @@ func contractions(in []atom) []atom {
 				a.text = "without"
 			}
 		}
+		if a.text == "" {
+			continue
+		}
 		if a.kind != aWord {
 			if a.text == "'" && i+1 < len(in) && (in[i+1].text == "em" || in[i+1].text == "til") && in[i+1].glued && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
 				in[i+1].glued = false
@@ -75,8 +78,11 @@ func contractions(in []atom) []atom {
 			out = append(out, a)
 			continue
 		}
-		if strings.HasSuffix(a.text, "in") && len(a.text) > 4 && !basic[a.text] && basic[a.text+"g"] {
-			a.text += "g" // "layin", "talkin"
+		if strings.HasSuffix(a.text, "in") && len(a.text) > 3 && !basic[a.text] && (basic[a.text+"g"] || english()[a.text+"g"] && !english()[a.text]) {
+			a.text += "g" // "layin", "squarin"
+			if i+1 < len(in) && in[i+1].text == "'" && in[i+1].glued && (i+2 == len(in) || !in[i+2].glued) {
+				in[i+1].text = "" // "layin'"
+			}
 		}
 		if a.text == "o" && a.glued && i > 1 && in[i-1].text == "/" && in[i-2].text == "w" {
 			continue

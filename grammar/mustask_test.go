@@ -61,3 +61,22 @@ func TestStrokesPartNotes(t *testing.T) {
 		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
 	}
 }
+
+// A wish stands behind its reason, whatever the reason tells; what it tells of the wall itself is not passed over.
+func TestWishBehindReason(t *testing.T) {
+	for _, c := range [][2]string{
+		{"it rains buckets here so get the bottom board at least two inches clear of the patio", "bottom gap >= 2 in"},
+		{"been at this twenty six years and i don't like em sagging so keep every bay to sixty inches or under", "bay <= 60 in"},
+		{"usin two by fours for the slats this time around", "rail size = 2x4"},
+		{"the posts wobble at twelve feet so make the gap 2", ""},
+		{"he says it rains so the gap should be 2", ""},
+		{"it rains buckets so forget the gap", ""},
+	} {
+		got := Normal(Read(c[0], Context{}).Acts)
+		if c[1] == "" {
+			require.NotContains(t, got, "gap = 2 in", c[0])
+			continue
+		}
+		require.Equal(t, c[1], got, c[0])
+	}
+}

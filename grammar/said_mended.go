@@ -27,6 +27,8 @@ var mendedPhrases = []placedPhrase{
 	{"?(help ME) ?to understand|learn|follow , step by step , how", "walk me through how", nil},
 	{"(what if|if|suppose|say) we|i|you|they lost|lose|dropped|shed !a|one|two|three RAIL", "what if we take out $1 rail", nil},
 	{"end|ends|ended|ending ?up as scrap|waste|firewood|kindling", "be wasted", nil},
+	// What else goes on is no order.
+	{"while|as|since i|we|you am|are|is ?still sawing|cutting|(at it)|(at that)|there|buying ?, ?you ?can ?also", "", phraseStartsClause},
 	// "Right at" is exactly so.
 	{"start|begin|starts|begins|set|put|place !([the|my|our] OPENING|it) right at|around|about # off|from|in", "$1 begins $2 from", nil},
 	// What harm it does, if every cut is out, is what is tried.
