@@ -1,0 +1,196 @@
+package grammar
+
+import (
+	"slices"
+	"strings"
+)
+
+// whole reads a stretch as one thing that is done. Of the modes and frames that fit, the one that needs most is taken; where two need as
+// much, none is.
+func (g *gist) whole(items []gistItem) (gistAct, bool) {
+	var best gistAct
+	score, tied := 0, false
+	take := func(a gistAct, n int) {
+		switch {
+		case n > score:
+			best, score, tied = a, n, false
+		case n == score && !sameGist(a, best):
+			tied = true
+		}
+	}
+	figures := 0
+	for i := range items {
+		if items[i].figure != 0 {
+			figures++
+		}
+	}
+	t := gistFrames()
+	if figures == 0 {
+		first := g.atoms[items[0].from].text
+		asks := g.inverted(items) || items[len(items)-1].sign == "?" && (first == "has" || first == "have" || first == "had")
+		for i := range t.lines {
+			if l := &t.lines[i]; (!asks || !l.orders) && g.fits(items, l.need, l.may, senseSet{}) {
+				take(g.lineAct(l.normal, items), len(l.need))
+			}
+		}
+	}
+	all := items
+	for i := range t.modes {
+		m, items := &t.modes[i], all
+		if m.act == Check {
+			if g.ownBefore(items) {
+				continue
+			}
+			items = g.withoutSource(items)
+		}
+		if m.figure && figures == 1 {
+			items = withoutFigure(items)
+		} else if m.figure || m.names && figures > 0 {
+			continue
+		}
+		if m.asks && items[len(items)-1].sign != "?" && !g.inverted(items) || !meetsAll(items, m.need) {
+			continue
+		}
+		if m.act == WhatIf && g.asksOn(items) > 0 {
+			continue
+		}
+		if m.states && figures == 0 && m.act != State {
+			for k := range t.lines {
+				if l := &t.lines[k]; l.states && g.deniedOnce(items) && g.fits(items, append(m.need[:len(m.need):len(m.need)], l.need...), l.may, m.may) {
+					take(gistAct{act: m.act, normal: string(m.act) + " " + l.normal}, len(m.need)+len(l.need))
+				}
+			}
+		}
+		if m.states && figures == 0 {
+			continue
+		}
+		if m.names {
+			for k := range t.names {
+				if n := &t.names[k]; !n.never && g.names(items, m, n) {
+					take(gistAct{act: m.act, normal: string(m.act) + " " + n.plain}, len(m.need)+len(n.named))
+				}
+			}
+			continue
+		}
+		if m.act == State && (items[len(items)-1].sign == "?" || g.inverted(items)) {
+			continue
+		}
+		g.act = m.act
+		if told, n, ok := g.statements(items, m.may, senseSet{}); ok {
+			if m.act == Check && told[0][0].text == "they" && !eachMet(items, append(m.need[:len(m.need):len(m.need)], g.needs("seller|lengths")...), 0, nil) {
+				continue // "the yard has tens" is no claim of the yard's
+			}
+			take(gistAct{act: m.act, told: told}, len(m.need)+n)
+		}
+	}
+	return best, score > 0 && !tied
+}
+
+// askingWords begin a question where they stand before what it is about: "is the gap 2".
+var askingWords = wordSet("say is are was were am will would do does did should shall ought can could may might must")
+
+// inverted reports whether a part begins as a question does.
+func (g *gist) inverted(items []gistItem) bool {
+	for len(items) > 1 && items[0].to == items[0].from+1 && (items[0].sign != "" || g.joint(items[0]) || leadWords[g.atoms[items[0].from].text]) {
+		items = items[1:]
+	}
+	first := g.atoms[items[0].from]
+	if items[0].to > items[0].from+1 {
+		return false
+	}
+	had := (first.text == "have" || first.text == "has" || first.text == "had") && items[0].to < len(g.atoms) && speakers[g.atoms[items[0].to].text]
+	return first.kind == aWord && (askingWords[first.text] || had)
+}
+
+// names reports whether a stretch names a quantity in a mode. What asks may name it as well: "how many boards", "how wide".
+func (g *gist) names(items []gistItem, m *gistModeRow, n *gistRow) bool {
+	if m.act == Ask {
+		return g.fits(items, n.named, n.may, m.may)
+	}
+	if last := trimSigns(items); m.act == Why && last[len(last)-1].senses.meets(m.need[0]) {
+		return false // "how many stiffeners are there, and why"
+	}
+	return g.fits(items, append(m.need[:len(m.need):len(m.need)], n.named...), n.may, m.may)
+}
+
+func sameGist(a, b gistAct) bool {
+	if a.act != b.act || a.normal != b.normal || len(a.told) != len(b.told) {
+		return false
+	}
+	for i := range a.told {
+		if textOf(a.told[i]) != textOf(b.told[i]) {
+			return false
+		}
+	}
+	return true
+}
+
+func meetsAll(items []gistItem, need []senseSet) bool {
+	for _, s := range need {
+		met := false
+		for i := range items {
+			if items[i].senses.meets(s) {
+				met = true
+				break
+			}
+		}
+		if !met {
+			return false
+		}
+	}
+	return true
+}
+
+// needs looks up needed senses.
+func (g *gist) needs(names string) (out []senseSet) {
+	for _, n := range strings.Fields(names) {
+		out = append(out, g.book.set(n))
+	}
+	return out
+}
+
+// withoutFigure leaves out the figures of a stretch.
+func withoutFigure(items []gistItem) []gistItem {
+	return slices.DeleteFunc(slices.Clone(items), func(it gistItem) bool { return it.figure != 0 })
+}
+
+// fits reports whether a stretch has what is needed, each by an item of its own, and nothing that may not be.
+func (g *gist) fits(items []gistItem, need []senseSet, may, also senseSet) bool {
+	all := may.with(also)
+	for _, s := range need {
+		all = all.with(s)
+	}
+	for i := range items {
+		if items[i].sign == "" && items[i].figure == 0 && !items[i].senses.meets(all) {
+			return false
+		}
+		for k := range items[:i] { // two bays, or two boards, that are named by their numbers
+			if items[i].plain != "" && items[k].plain != "" && items[i].senses == items[k].senses {
+				return false
+			}
+		}
+	}
+	return eachMet(items, need, 0, nil)
+}
+
+// eachMet gives each need an item of its own.
+func eachMet(items []gistItem, need []senseSet, k int, taken []int) bool {
+	if k == len(need) {
+		return true
+	}
+next:
+	for i := range items {
+		if !items[i].senses.meets(need[k]) {
+			continue
+		}
+		for _, t := range taken {
+			if t == i {
+				continue next
+			}
+		}
+		if eachMet(items, need, k+1, append(taken, i)) {
+			return true
+		}
+	}
+	return false
+}
