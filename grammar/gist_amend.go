@@ -1,5 +1,7 @@
 package grammar
 
+import "slices"
+
 // A figure may come without its quantity, behind what named it: what was a slip is set right ("I wrote 12 feet for the space between the
 // posts, when in fact it is 11 feet 9"), one says this and the other that ("the old drawing says 2 for the gap, the new one says 3"),
 // what is claimed was measured ("his sheet lists the face as 5 1/4, I put a ruler on it and it is 5 7/16").
@@ -111,7 +113,7 @@ func (g *gist) carried(left, right []gistItem) (gistAct, bool) {
 	}
 	b := g.book
 	may := b.set("says person paper kindof truly but next mine ours check added ruler atleast atmost were").with(b.light)
-	act := gistAct{act: Check}
+	act := gistAct{act: Check, amends: &g.atoms[right[is[0]].from]}
 	says, who := false, false
 	for i := range right {
 		s := right[i].senses
@@ -203,4 +205,18 @@ func (g *gist) deniedOnce(items []gistItem) bool {
 		}
 	}
 	return n <= 1
+}
+
+// statedBefore reports whether a figure goes before the word that tries: "wall 48 high, 5 rails, what if posts are 8 feet apart" states it.
+func (g *gist) statedBefore(items []gistItem) bool {
+	tries := g.book.set("if whether")
+	for i := range items {
+		if items[i].figure != 0 {
+			return slices.ContainsFunc(items[i:], func(it gistItem) bool { return it.senses.meets(tries) })
+		}
+		if items[i].senses.meets(tries) {
+			break
+		}
+	}
+	return false
 }

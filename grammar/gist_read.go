@@ -78,9 +78,16 @@ type gistAct struct {
 	amends *atom // the figure that takes the place of a slip
 }
 
+// longestGist is the most words that a line may have to be taken by its gist: of a whole letter it would be a guess.
+const longestGist = 200
+
 // readGist reads a line by the gist of its sentences, each that the grammar can't read by itself. Where a line was understood, and is
-// asked back for what it leaves open, only what changes nothing is taken, and what sets a slip right.
-func readGist(atoms []atom, c Context, open bool) (Reading, bool) {
+// asked back for what it leaves open, only what changes nothing is taken, and what sets a slip right; not what
+// the question offers a choice of.
+func readGist(atoms []atom, c Context, asked *solver.Question) (Reading, bool) {
+	if len(atoms) > longestGist {
+		return Reading{}, false
+	}
 	b := senseBookOf()
 	atoms = wordsApart(fold(atoms))
 	var acts []Act
@@ -114,7 +121,7 @@ func readGist(atoms []atom, c Context, open bool) (Reading, bool) {
 	if !found || len(acts) == 0 {
 		return Reading{}, false
 	}
-	if open && !amends && slices.ContainsFunc(acts, func(a Act) bool { return alters[a.Kind] || a.Kind == State || a.Kind == Quit }) {
+	if asked != nil && !unheard(asked) && !amends && (len(asked.Choices) > 0 || slices.ContainsFunc(acts, func(a Act) bool { return alters[a.Kind] || a.Kind == State || a.Kind == Quit })) {
 		return Reading{}, false
 	}
 	r := leftOpenToGuess(factsStated(airing(together(Reading{Acts: acts}, atoms), atoms), atoms), atoms)

@@ -107,7 +107,7 @@ func readOnWall(atoms []atom, c Context) (Reading, bool) {
 	if r := readAtoms(named, c); r.Ask == nil {
 		return r, true
 	}
-	r, ok := readGist(rest, c, false)
+	r, ok := readGist(rest, c, nil)
 	if !ok {
 		if r = readAtoms(rest, c); r.Ask != nil {
 			return Reading{}, false

@@ -51,7 +51,7 @@ func (g *gist) whole(items []gistItem) (gistAct, bool) {
 		if m.asks && items[len(items)-1].sign != "?" && !g.inverted(items) || !meetsAll(items, m.need) {
 			continue
 		}
-		if m.act == WhatIf && g.asksOn(items) > 0 {
+		if m.act == WhatIf && (g.asksOn(items) > 0 || g.statedBefore(items)) {
 			continue
 		}
 		if m.states && figures == 0 && m.act != State {

@@ -165,7 +165,7 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 			return told
 		}
 	}
-	if told, ok := readGist(atoms, c, !unheard(r.Ask)); ok {
+	if told, ok := readGist(atoms, c, r.Ask); ok {
 		return told
 	}
 	if loose, ok := readLoosely(atoms, c); ok {

@@ -35,7 +35,7 @@ func readWish(atoms []atom, c Context) (Reading, bool) {
 		}
 		r := readAtoms(wish, c)
 		if r.Ask != nil {
-			if g, ok := readGist(wish, c, !unheard(r.Ask)); ok {
+			if g, ok := readGist(wish, c, r.Ask); ok {
 				r = g
 			} else {
 				continue
