@@ -20,32 +20,82 @@ var (
 	soDegree = wordSet("far much many long that too be called on high wide tall big small few little tight close")
 )
 
-// readWish reads what somebody wishes by its reason.
+// readWish reads what somebody wishes by its reason, by what it stands against, and by what comes after it.
 func readWish(atoms []atom, c Context) (Reading, bool) {
 	for i := 1; i+3 < len(atoms); i++ {
-		if atoms[i].text != "so" || notSo[atoms[i-1].text] || soDegree[atoms[i+1].text] {
-			continue
-		}
-		why, wish := atoms[:i], atoms[i+1:]
-		for len(wish) > 1 && (wish[0].text == "," || wish[0].text == "please" || wish[0].text == "then") {
-			wish = wish[1:]
-		}
-		if !wishBegins(wish) || !onlyReason(why, c) {
-			continue
-		}
-		r := readAtoms(wish, c)
-		if r.Ask != nil {
-			if g, ok := readGist(wish, c, r.Ask); ok {
-				r = g
-			} else {
+		switch w := atoms[i].text; {
+		case w == "so" && !notSo[atoms[i-1].text] && !soDegree[atoms[i+1].text]:
+			if !onlyReason(atoms[:i], c, true) || !wishBegins(afterSo(atoms[i+1:])) {
 				continue
 			}
+		case w == "but" || (w == "." || w == ";" || w == "!") && atoms[i].kind == aSign:
+			if !onlyReason(atoms[:i], c, false) || !standsAlone(afterSo(atoms[i+1:])) {
+				continue
+			}
+		default:
+			continue
 		}
-		if doneByWish(r.Acts) {
+		if r, ok := readAlone(afterSo(atoms[i+1:]), c); ok {
 			return r, true
 		}
 	}
+	for i := len(atoms) - 3; i > 2; i-- {
+		if tailReasons[atoms[i].text] && atoms[i-1].text == "," && onlyReason(atoms[i+1:], c, atoms[i].text != "which") && !weighsAny(atoms[i+1:], atoms[i].text) {
+			if r, ok := readAlone(atoms[:i-1], c); ok {
+				return r, true
+			}
+		}
+	}
 	return Reading{}, false
+}
+
+// tailReasons are words that lead to a reason, or to what is only added, behind a wish.
+var tailReasons = wordSet("as since because for which")
+
+// weighsAny reports whether what is only added judges or changes what it is added to; a reason may say what it likes.
+func weighsAny(tail []atom, lead string) bool {
+	if lead != "which" {
+		return false
+	}
+	for _, a := range tail {
+		if a.kind == aWord && (weighs(a.text) || a.text == "is" || a.text == "are") {
+			return true
+		}
+	}
+	return false
+}
+
+func afterSo(wish []atom) []atom {
+	for len(wish) > 1 && (wish[0].text == "," || wish[0].text == "please" || wish[0].text == "then") {
+		wish = wish[1:]
+	}
+	return wish
+}
+
+// readAlone reads a wish by itself: it is set, tried or asked, and nothing else.
+func readAlone(wish []atom, c Context) (Reading, bool) {
+	r := readAtoms(wish, c)
+	if r.Ask != nil {
+		g, ok := readGist(wish, c, !unheard(r.Ask))
+		if !ok {
+			return r, false
+		}
+		r = g
+	}
+	return r, doneByWish(r.Acts)
+}
+
+// standsAlone reports whether words hold a figure or begin as a wish or a question, and speak of nothing that stands before them.
+func standsAlone(w []atom) bool {
+	if len(w) < 3 || pointsBack[w[0].text] || joints[w[0].text] {
+		return false
+	}
+	for _, a := range w {
+		if a.text == "it" || a.text == "them" {
+			return false
+		}
+	}
+	return figured(w) || wishBegins(w) || w[len(w)-1].text == "?"
 }
 
 // wishBegins reports whether words begin a wish, an order or a question, and speak of nothing that stands before them.
@@ -68,10 +118,10 @@ func wishBegins(w []atom) bool {
 var turnsWish = wordSet(`if suppose supposing imagine pretend assuming assume unless until say says said claims claimed insists insisted thinks reckons told tells
 	what why which who whether forget scratch undo cancel drop scrap instead rather sorry wait oops used`)
 
-// onlyReason reports whether a clause tells nothing of the wall itself.
-func onlyReason(why []atom, c Context) bool {
+// onlyReason reports whether a clause tells nothing of the wall itself; where it is no reason, it denies nothing and holds no figure.
+func onlyReason(why []atom, c Context, reason bool) bool {
 	for _, a := range why {
-		if turnsWish[a.text] || a.text == "?" {
+		if turnsWish[a.text] || a.text == "?" || !reason && (a.text == "not" || a.text == "no" || a.text == "never" || a.text == "cannot") {
 			return false
 		}
 	}
@@ -79,7 +129,9 @@ func onlyReason(why []atom, c Context) bool {
 	for _, t := range lex(why, c) {
 		switch t.kind {
 		case kNum, kSize:
-			figure = true
+			if figure = true; !reason {
+				return false
+			}
 		case kPart, kLoc:
 			part = true
 		case kDim:
