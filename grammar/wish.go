@@ -76,7 +76,7 @@ func afterSo(wish []atom) []atom {
 func readAlone(wish []atom, c Context) (Reading, bool) {
 	r := readAtoms(wish, c)
 	if r.Ask != nil {
-		g, ok := readGist(wish, c, !unheard(r.Ask))
+		g, ok := readGist(wish, c, r.Ask)
 		if !ok {
 			return r, false
 		}
