@@ -152,6 +152,11 @@ func gistItems(atoms []atom, b *senseBook, c Context) ([]gistItem, bool) {
 			continue
 		}
 		senses, words := b.turnAt(atoms, i)
+		for k := i + 1; k < i+words; k++ {
+			if next, _ := figureKind(r, k); next > i+words { // "from left one and a half" is no left one
+				senses, words = b.turnAt(atoms[:k], i)
+			}
+		}
 		next, fig := figureKind(r, i)
 		place, plain, end := placeAt(r, i)
 		switch {
