@@ -10,11 +10,11 @@ import (
 
 // outsiders are those who and what goes through, over or past a wall, and the weather on it.
 var outsiders = wordSet(`
-	cat cats dog dogs pup puppy puppies kitten kittens pet pets chicken chickens hen hens rabbit rabbits bunny raccoon raccoons squirrel squirrels mouse mice possum goat goats critter critters animal animals
+	cat cats dog dogs spaniel terrier poodle beagle dachshund labrador hound hounds tortoise pup puppy puppies kitten kittens pet pets chicken chickens hen hens rabbit rabbits bunny raccoon raccoons squirrel squirrels mouse mice possum goat goats critter critters animal animals
 	bird birds varmint varmints deer horse cow cows
 	baby babies toddler toddlers kid kids kiddo child children boy boys girl girls son sons daughter daughters grandkid grandkids grandchild grandchildren granddaughter grandson
 	wife husband mom mum mother dad father grandma grandmother grandpa grandfather sister brother aunt uncle family parents helper guests visitors folks people everybody everyone somebody someone anybody nobody
-	stroller strollers pram wheelchair chair chairs wheelbarrow wheelbarrows barrow mower lawnmower cart carts wagon trolley bike bikes bicycle scooter trike grill barbecue bbq smoker table tables couch
+	stroller strollers twin twins pram prams pushchair pushchairs buggy walker tricycle tricycles wheelchair chair chairs wheelbarrow wheelbarrows barrow mower lawnmower cart carts wagon trolley bike bikes bicycle scooter trike grill barbecue bbq smoker table tables couch
 	sofa bench hammock hose broom brush shovel rake vacuum leaf leaves blower hand hands nose noses snout snouts paw paws neck necks tail tails muzzle beak arm arms fist knee knees leg legs eye eyes eyesight hip hips elbow shoulder shoulders finger fingers toes ball balls toy toys
 	snow ice rain water runoff puddles puddle wind breeze sun sunlight light shade dirt mud dust slush hail view lake street road traffic windowsill sill window windows cushion cushions planter planters
 	walker walkers carriage fridge refrigerator dresser dolly tractor snowblower tiller cooler cot stretcher rollator bin bins flowerpot pots pot plants plant bushes hedge crew truck trailer van money cash budget digging sawing sweeping mowing painting sanding cleaning

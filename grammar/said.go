@@ -83,7 +83,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 
 // talkedOf are the phrases about openings, bays, ironwork and the saw, and those of new owners and polite people.
 var talkedOf = sync.OnceValue(func() *phrasebook {
-	p := phrasebookOf(openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut, leastWasted)
+	p := phrasebookOf(openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut, courtesyPhrases, leastWasted)
 	p.begs = true
 	return p
 })

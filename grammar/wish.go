@@ -120,7 +120,10 @@ var turnsWish = wordSet(`if suppose supposing imagine pretend assuming assume un
 
 // onlyReason reports whether a clause tells nothing of the wall itself; where it is no reason, it denies nothing and holds no figure.
 func onlyReason(why []atom, c Context, reason bool) bool {
-	for _, a := range why {
+	for i, a := range why {
+		if a.text == "who" && (i == 0 || outsiders[why[i-1].text]) {
+			continue // a toddler who squeezes through everything
+		}
 		if turnsWish[a.text] || a.text == "?" || !reason && (a.text == "not" || a.text == "no" || a.text == "never" || a.text == "cannot") {
 			return false
 		}
@@ -137,7 +140,9 @@ func onlyReason(why []atom, c Context, reason bool) bool {
 		case kDim:
 			dim = true
 		case kCmd, kHead, kQuest, kWh, kWhere, kGoal, kFix:
-			return false
+			if t.text != "who" {
+				return false
+			}
 		case kUnknown:
 			strange = strange || foreign(&t)
 			if !foreign(&t) && !outsiders[t.text] {
