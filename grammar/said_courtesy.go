@@ -114,7 +114,9 @@ func notInverted(before, _ []atom) bool {
 }
 
 // amountSaid: a figure was said before, and nothing is asked.
-func amountSaid(before, after []atom) bool { return figureIn(before) && (len(after) == 0 || after[0].text != "?") }
+func amountSaid(before, after []atom) bool {
+	return figureIn(before) && (len(after) == 0 || after[0].text != "?")
+}
 
 // figureSaidBefore: a figure was said before it, in whichever clause.
 func figureSaidBefore(before, _ []atom) bool { return figureIn(before) }
