@@ -81,6 +81,12 @@ func Read(line string, c Context) Reading {
 		return Reading{Acts: acts}
 	}
 	atoms := split(letters)
+	said := textOf(atoms)
+	return ofElsewhere(readPlainly(line, atoms, c), said)
+}
+
+// readPlainly reads a line that has been cut into atoms, and is no normal form.
+func readPlainly(line string, atoms []atom, c Context) Reading {
 	for _, set := range setPlain {
 		atoms = set(atoms)
 	}

@@ -1,0 +1,125 @@
+package grammar
+
+import (
+	"regexp"
+	"slices"
+
+	"saywright/solver"
+)
+
+// What a line says of other things, other times and other people's walls is no wish for this one, though it holds a part and a figure:
+// "the barn door is 42 wide", "my brother's wall has six rails", "six rails is too many". It is asked back, however the line was read;
+// it is looked for in the words as they were said, before any step set them plain. Common ways of speech, no source.
+
+const (
+	kinOrOthers = `(?:(?:other|next|old|last|first|best|big|little|older|younger|next door|good|former|previous) )*(?:neighbors?|neighbours?|brothers?|sisters?|cousins?|uncles?|aunts?|friends?|buddys?|buddies|pals?|in - laws?|colleagues?|landlords?|competitors?|rivals?|classmates?|teachers?|guys?|fellows?|folks|people|family|crews?|builders?|owners?|school|church|library|park|city|town|farm|barn|shed|garage|cottage|cabin|house|store|hotel|school|office) ?(?:next door|down the (?:street|road)|across the (?:street|road|way)|over there)?`
+	otherWorks  = `(?:walls?|fences?|railings?|porch(?:es)?|decks?|gates?|doors?|doorways?|openings?|posts?|rails?|boards?|slats?|gaps?|bays?|stiffeners?|floors?|slabs?|sheds?|walk - throughs?|walkthroughs?)`
+	notOurs     = `(?:sheds?|garages?|barns?|closets?|kitchens?|pantry|bathrooms?|bedrooms?|cellars?|basements?|attics?|houses?|churchs?|church|chickens?|coops?|chicken coops?|kennels?|stables?|patios?|cars?|trucks?|dogs?|cats?|cat|pet|screens?|storms?|front|back|cupboards?|cabinets?|fences?|old|ovens?|fridges?)`
+	saysOf      = `(?:is|are|was|were|has|have|had|'s|measures?|measured|stands?|stood|comes? to|runs?|ran|starts?|begins?|sits?|uses?|used)`
+	opensClause = `(?:^|[.,;:?!] |-- )(?:(?:and|but|so|well|see|look|hey|oh|because|since|now|ok|okay|you know|fyi|by the way) (?:, )?)*`
+	whoseEver   = `(?:the|my|our|his|her|their|your|that|this|a|some|one of my|one of our)`
+)
+
+// elsewhereSaid are the lines that speak of something else, each with what is read of it wrongly, and what is asked.
+var elsewhereSaid = append(othersThings, append(otherMinds, otherTrades...)...)
+
+// othersThings are walls, doors and floors that are not this one's, and what is measured that is no wall.
+var othersThings = []openWay{
+	{looks: valued, way: regexp.MustCompile(opensClause + whoseEver + ` ` + kinOrOthers + ` ?'s? (?:(?:old|new|other|own|north|south|east|west|back|front|last) )*` + otherWorks + ` ` + saysOf + ` `),
+		not: oursToo, ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(opensClause + `(?:the |my |our |that |this |a )?` + notOurs + `(?: 's)? (?:doors?|gates?|openings?|doorways?|walls?|floors?|posts?|rails?|gaps?)(?: openings?)? ` + saysOf + ` `),
+		not: regexp.MustCompile(`\b(?:front|back) (?:gate|posts?|rails?|wall)\b|` + oursToo.String()), ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(opensClause + `last (?:year|month|summer|spring|fall|autumn|winter|week|job|time) 's (?:[a-z]+ )?` + saysOf + ` `), not: oursToo, ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(opensClause + whoseEver + ` (?:old|previous|former|last|original) (?:deck|fence|porch|railing|rail|one|job|house|patio|gate) (?:had|was|were|has) `), not: oursToo, ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(`\b(?:(?:at|by|on|in|over at) ` + whoseEver + ` ` + kinOrOthers + ` ?'s?|(?:at|on|in|of) ` + whoseEver + ` (?:old|previous|other|last|neighbor 's|neighbors) (?:fence|wall|deck|porch|house|place|job|railing)) (?:is|are|was|were|has|have|had|starts?|started|begins?|measures?) `), not: oursToo, ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(`\b(?:as|like|than) ` + whoseEver + ` (?:[a-z]+ )?(?:neighbors?|neighbours?|brother|cousin|friend|buddy|pal|uncle|(?:one|place|house|guy|folks|people|fellow|wall) next door|other (?:crew|fellow|guy|man|builder))(?: 's?| has| have| had| did| does| do| got| made| built)?(?: (?:one|wall|fence))?(?: [.!?])*$`), ask: thisWallToo},
+	{looks: anyWord, way: regexp.MustCompile(`\b(?:the way|just like|same way|like) the other (?:crew|fellow|guy|man|builder|outfit|folks|people|lot|bunch)s? (?:does|do|did|has|have|had|go|goes|builds?|makes?)\b`), ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(opensClause + whoseEver + ` (?:sheds?|garage|barn|house|truck|car|table|couch|sofa|bench|chair|desk|dog|cat|kid|son|daughter|wife|husband|boy|girl|child|grandson|granddaughter|baby|toddler|horse|goat|pony|piano|bed|tree|bush|hedge)(?: behind it| there| here| next door)? ?(?:is|'s|are|stands)(?: about| only| just| now| almost| nearly| over| already| all of)* ` + aFigure + `(?: [a-z0-9/-]+){0,5} (?:deep|wide|high|tall|long|old)(?: now| already| these days| by now)?(?: [.!?])*$`), ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(opensClause + `(?:behind|beyond|beside|next to|across from|past) the (?:wall|slab|porch|patio),? (?:there is )?(?:the|a|my|our) [a-z]+ (?:is|that is) `), not: regexp.MustCompile(`\b(?:ground|grade|lawn|yard|drop|dirt|soil|earth|land|grass|garden|floor|patio|level|lower|below|down)\b`), ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(`^(?:there (?:was|were|used to be)|(?:i|we|they|he|she) had) .*\b(?:but (?:they|it|that|those) (?:all )?(?:rotted|broke|fell|rusted|burned|got|went|is gone|are gone|came down|blew|was|were)|before the (?:storm|flood|fire|wind|move|remodel|hurricane|kids|war|accident|old)|back then|in the old (?:house|place|days|one)|(?:at|on|in) (?:our|the|my) (?:old|last|other|previous|first) (?:place|house|one|job|wall|porch|deck))\b`), ask: wantedHere},
+}
+
+// otherMinds are what somebody doubted, denied, gave up, wanted once, or says in jest.
+var otherMinds = []openWay{
+	{looks: valued, way: regexp.MustCompile(`\btoo (?:many|much|few|little)(?: for (?:me|us|him|her|them|my taste|that|this|the wall))?(?: [.!])*$`), not: regexp.MustCompile(`\b(?:says|said|claims|is (?:it|that)|are (?:they|those|there))\b|^(?:[a-z]+ )?(?:is|are|was|were|would|will) `), ask: whatThen},
+	{looks: valued, way: regexp.MustCompile(`\b(?:is|are|was|were|it is|they are|seems?|looks?|would be|that is) (?:a bit |a little |way |much |far |just )*too (?:long|high|tall|wide|big|large|short|low|narrow|small|tight|deep|loose) (?:at|with) ` + aFigure + `(?: [a-z/0-9-]+){0,4}(?: [.!])*$`), ask: whatThen},
+	{looks: sets, way: regexp.MustCompile(`\bused to (?:want|have|like|be|use|say|ask|insist|make|build|run|set|think)\b`), not: regexp.MustCompile(`\b(?:now|but|today|instead|these days|anymore)\b|[,;.] (?:they|it|that|those) (?:all )?used to be\b`), ask: wantedHere},
+	{looks: kindOf(Check), way: regexp.MustCompile(`\bused to (?:want|have|like|be|use|say|ask|insist|make|build|run|set|think)\b`), not: regexp.MustCompile(`\b(?:now|but|today|instead|these days|anymore)\b|[,;.] (?:they|it|that|those) (?:all )?used to be\b`), ask: wantedHere},
+	{looks: valued, way: regexp.MustCompile(opensClause + `(?:originally|at first|initially|in the beginning|back then|once|first) (?:, )?(?:i|we|he|she|they) (?:was|were|had been) (?:all |just )?(?:going|planning|thinking|set|meaning|about|hoping)\b`), not: regexp.MustCompile(`\b(?:but|now|make|then|instead|changed|decided)\b`), ask: wantedHere},
+	{looks: sets, way: regexp.MustCompile(opensClause + `(?:(?:i|we|he|she|they) (?:might|may|could)(?: also| just| still| well| very well| possibly| even)* (?:want|need|like)\b|it (?:could|might|may)(?: well| very well| just)* be that\b)`), not: regexp.MustCompile(`\bmay (?:want|need|like) to\b`), ask: wantedHere},
+	{looks: valued, way: regexp.MustCompile(`\b(?:nobody|no one|noone|not everybody|not everyone)(?: ever| here| really| actually)* (?:says|said|thinks|thought|told|wants|wanted|asked|claims|claimed|needs|likes|mentioned)\b`), ask: wantedHere},
+	{looks: valued, way: regexp.MustCompile(opensClause + `(?:[a-z]+ )?(?:[a-z]+) (?:doubts?|doubted|denies|denied|questions|questioned)(?: that| if| whether)? `), not: regexp.MustCompile(`\b(?:no|without|i|we) doubts?\b`), ask: wantedHere},
+	{looks: valued, way: regexp.MustCompile(`\bwho knows (?:if|whether|what|how|why)\b`), ask: wantedHere},
+	{looks: kindOf(Why, WhyNot), way: regexp.MustCompile(`\bwhy (?:on earth |in the world |the heck )?(?:would|should|do|does) (?:i|we|anybody|anyone|somebody|someone|people|they|he|she)(?: ever| even| possibly)* (?:want|like|choose|care|wish|prefer|bother)\b`), ask: wantedHere},
+	{looks: kindOf(Why, WhyNot), way: regexp.MustCompile(`\bwho (?:said|says|told) (?:to )?(?:you|me|us|him|them)\b|^(?:just |exactly |so |and )*who (?:says|said) (?:no|not|that there)\b|\bwhy (?:did|has|does) (?:nobody|no one|noone|anybody|anyone|somebody|someone|everybody|everyone) (?:tell|say|mention|told|said|warn|ask|think)`), ask: wantedHere},
+	{looks: sets, way: regexp.MustCompile(opensClause + `(?:i|we|he|she|they|you) (?:did not|do not|never|does not)(?: ever| really| once| actually)? (?:say|said|mean|meant|tell|told|claim|suggest|ask|asked)\b`), not: regexp.MustCompile(`[,.;:-] .*[a-z0-9]|\b(?:but|i said|instead)\b`), ask: wantedHere},
+	{looks: valued, way: regexp.MustCompile(`^(?:but |and |so |hey )*do (?:we|i|you) (?:really|actually|truly|even|seriously) want [^?.]*(?: \?)?$`), not: regexp.MustCompile(`\b(?:how|what|which|why|if)\b`), ask: wantedHere},
+	{looks: kindOf(State, Check, WhatIf, WhyNot), way: regexp.MustCompile(`^(?:oh|yeah|yes|great|wonderful|brilliant|terrific|right|sure)(?: sure| yeah| great| right| fine)* , .*\b(?:why do not we|while we are at it|why not)(?: [.!?])*$|\bin your dreams\b|\bwhen (?:pigs|hell)\b|\bover my dead body\b`), ask: wantedHere},
+	{looks: valued, way: regexp.MustCompile(` \? (?:no way|never|not a chance|no chance|nonsense|ridiculous|absurd|as if|not likely|not on your life|yeah right|hardly|you are kidding|you must be kidding|are you kidding|you are joking)\b`), ask: wantedHere},
+	{looks: valued, way: regexp.MustCompile(`\b(?:dogs?|cats?|horses?|goats?|pets?|parrot|goldfish|hamster) (?:would|will|wants?|wanted|likes?|liked|votes?|voted|says?|said|prefers?|thinks?)\b`), ask: wantedHere},
+	{looks: valued, way: regexp.MustCompile(`\b(?:smeared|smudged|illegible|unreadable|blurred|rubbed out|washed out|faded|scribbled over)\b|\b(?:can not|cannot|could not) (?:quite |really )?(?:read|make out)\b`), ask: openQuestion("What does it say, as far as you can tell?", "bay 1 top measures 68 3/8")},
+}
+
+// otherTrades are questions of work, time, weight and money that nothing here answers, and words of the wall that mean something else.
+var otherTrades = []openWay{
+	{looks: asksTopic("cost"), way: regexp.MustCompile(`\b(?:deliver(?:y|ed|ing)?|shipping|freight|hauling|rental|renting|rent|hire|hiring|permits?|insurance|labor|labour|parking|gas|lunch|dinner|coffee|dumpster|a saw|a drill|advice|weighs?|heavy)\b|\bcharge(?: me| us)? for (?:a|an|the|your|that|this) `), not: regexp.MustCompile(`\b(?:with|without|before|plus|except|excluding|including|leaving|forget|not counting|besides|beside|apart|materials?|lumber|wood|wall|whole|all) [a-z ]*(?:delivery|shipping|labor|labour|freight|permit)|(?:delivery|labor|labour|shipping) (?:aside|excluded|or no)`), ask: notOurTrade},
+	{looks: asksAny, way: regexp.MustCompile(`\bhow (?:many (?:hours|days|weeks|minutes|months|evenings|weekends|men|people|guys|hands)|long) (?:does|do|will|would|is|did|should|might|can|has|have|until|till|before|it|the)\b.*\b(?:take|takes|taking|last|lasts|job|wait|drive|dry|cure|hold up|been|till|until|open|warranty|work on)\b`), ask: notOurTrade},
+	{looks: asksAny, way: regexp.MustCompile(`\bhow (?:much|many pounds|heavy)\b.*\bweighs?\b|\bhow heavy\b|\bwhat (?:does|do|will|would)\b.*\bweigh\b|\bweight of\b`), ask: notOurTrade},
+	{looks: asksAny, way: regexp.MustCompile(`\bhow to (?:hold|use|sharpen|clean|oil|start|run|carry|set up|handle|fix|repair|plug in) (?:the|a|my|our|this|that) (?:saw|drill|level|ladder|truck|tape|sander|planer)\b`), ask: notOurTrade},
+	{looks: kindOf(Why), way: regexp.MustCompile(`\bwhy (?:is|are|does|has|have) (?:all )?(?:the )?(?:wood|lumber|timber|everything|life|stuff)(?: prices?)? (?:get |got |gotten |become |cost )?(?:so|that|this|up|going)\b`), ask: notOurTrade},
+	{looks: valued, way: regexp.MustCompile(`\b(?:have|has|had|got|is|are) (?:a|an) (?:gap|opening|slot|bay|post|spot) .*\b(?:this (?:morning|afternoon|evening|week)|tonight|tomorrow|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|o ' ?clock|an hour|per hour|in (?:my|our|his|her) (?:schedule|calendar|diary))\b`), ask: notOurTrade},
+	{looks: kindOf(Take), way: regexp.MustCompile(`\btake (?:two|2|one|1|three|3|four|4)(?: of (?:these|those|them))? (?:for (?:the|a|my|your)|aspirins?|pills?|sugars?|steps|days?|weeks?|minutes?|hours?|at a time|with (?:food|water)|and call)\b`), ask: notOurTrade},
+	{looks: topMeasured, way: regexp.MustCompile(`\b(?:2 nd|3 rd|second|third|fourth|fifth|next) (?:board|rail|slat|plank|one)?(?: down)? ?(?:from|to|below|under) the top\b|\b(?:board|rail|slat|plank) (?:[2-9]|two|three|four|five) (?:down )?from the top\b`), ask: openQuestion("Which rail is that, counted from the bottom?", "measured bay 1 rail 3 = 68-3/8")},
+}
+
+const aFigure = `(?:[0-9]+|an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -]+[a-z]+)?|[a-z]+teen|half)`
+
+// oursToo is said where a line goes on to this wall.
+var oursToo = regexp.MustCompile(`\b(?:but|so|and|now)(?: ,)? (?:we|i|ours?|mine|make|let us|this one|that is)\b|\b(?:new|our) ones?\b`)
+
+var (
+	thisWallToo = openQuestion("Is that how this wall is to be, too?", "wall 48 high, gap 2-1/2")
+	wantedHere  = openQuestion("Is that wanted now?", "six rails")
+	whatThen    = openQuestion("What is it to be instead?", "five rails")
+	notOurTrade = openQuestion("That is beyond me. What would you like to know of the wall?", "what do I need to buy")
+)
+
+func anyWord(Act) bool { return true }
+
+func asksAny(a Act) bool { return a.Kind == Ask }
+
+func topMeasured(a Act) bool {
+	return valued(a) && a.Statements[0].Name.Quantity == solver.Measured && a.Statements[0].Name.At == "top"
+}
+
+func kindOf(kinds ...ActKind) func(Act) bool {
+	return func(a Act) bool { return slices.Contains(kinds, a.Kind) }
+}
+
+// valued are the acts that set a value, try it, or hold it against the rest.
+func valued(a Act) bool {
+	return (a.Kind == State || a.Kind == Check || a.Kind == WhatIf) && len(a.Statements) > 0
+}
+
+// ofElsewhere asks back where a line speaks of something else.
+func ofElsewhere(r Reading, text string) Reading {
+	if r.Ask != nil || len(r.Acts) == 0 {
+		return r
+	}
+	for i := range elsewhereSaid {
+		w := &elsewhereSaid[i]
+		for _, a := range r.Acts {
+			if !w.looks(a) {
+				continue
+			}
+			if !w.way.MatchString(text) || w.not != nil && w.not.MatchString(text) {
+				break
+			}
+			q := w.ask(a, r.Acts)
+			at := a.At
+			q.At = &at
+			return Reading{Ask: &q}
+		}
+	}
+	return r
+}

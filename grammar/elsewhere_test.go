@@ -1,0 +1,47 @@
+package grammar
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// What is said of other walls, other times, other minds and other trades sets nothing, and answers nothing of this wall; the same words
+// of this wall do. Common speech, no source.
+func TestElsewhere(t *testing.T) {
+	for _, line := range []string{
+		"the garage door opening is 96 wide",
+		"my brother's wall has six rails",
+		"last year's wall was 48 high",
+		"the posts at the neighbor's are 6x6 and outside to outside 14 feet",
+		"same gap as the neighbor has",
+		"my kid's forty two inches tall now",
+		"we had six rails before the storm",
+		"three bays would be too many",
+		"overall I'd say it's too long at 4 m",
+		"the inspector used to want four inches under the bottom rail",
+		"I might want six rails",
+		"nobody says the gap has to be 3 inches",
+		"why would anybody want six rails",
+		"I did not say the gap should be more than 3",
+		"six rails? no way",
+		"how long does the job take",
+		"what do you charge for delivery",
+		"how much does the wall weigh",
+		"show me how to hold the saw",
+		"second board from the top in bay 1 taped at 64",
+		"take two of these for the headache",
+	} {
+		require.Empty(t, Read(line, Context{}).Acts, line)
+	}
+	for _, c := range [][2]string{
+		{"is seven rails too many", "check rails = 7"},
+		{"My neighbor's wall has five boards, but we want six.", "rails = 6"},
+		{"the wall is 48 high", "wall height = 48 in"},
+		{"post caps are 4.60, they used to be 3.90", "price post cap = 4.60"},
+		{"how long is each board", "ask cuts"},
+		{"the old posts are 6x6, the new ones 4x4", "end post size = 6x6; added post size = 4x4"},
+	} {
+		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+	}
+}
