@@ -145,11 +145,14 @@ func chatWord(in []atom, i int) string {
 		return map[string]string{"l": "left", "r": "right"}[w]
 	case w == "r" && before != "the" && before != "to" && before != "on" && before != "at" && before != "" && before != "from" && before != "," && after != "post":
 		return "are"
-	case w == "y" && i == 0 && (number || after == "not"): // else it may be a "my"
+	case w == "y" && (i == 0 && number || whyBefore[after] && (i == 0 || in[i-1].kind == aSign && in[i-1].text != "-")): // else it may be a "my"
 		return "why"
 	}
 	return ""
 }
+
+// whyBefore are words that stand behind a "why", and not behind a "my".
+var whyBefore = wordSet("not is are was were cant can't can could do does did dont don't doesnt doesn't isnt isn't wont won't will would so that")
 
 // sidesBefore are words after which a lone letter is a side: "leans L", "on R".
 var sidesBefore = wordSet("on at @ to from off of leans lean leaning op opening st nd rd")

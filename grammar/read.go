@@ -19,6 +19,7 @@ var setPlain = []func([]atom) []atom{
 	spokenTotals,
 	spokenPrices,
 	swapped,
+	learnedAndChecked,
 	furtherPieces,
 	figuresByEar,
 	feetDashed,

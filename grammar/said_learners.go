@@ -1,0 +1,66 @@
+package grammar
+
+// learnerPhrases are ways in which somebody who learns asks: why it is so, what is in the way, what comes first. They are set plain early, as
+// their words mean other things elsewhere.
+var learnerPhrases = []placedPhrase{
+	// One thing and not another: why it is that.
+	{"what makes|made it|them|you|that|this ?be ## !RAIL|STIFF|BAY ?, and|but|(rather than)|(instead of) ?not ## or|nor ## ?RAIL|STIFF|BAY $$", "why so many $2", nil},
+	// Who chose it, and where it comes from.
+	{"^ who|whoever ?on ?earth picked|chose|decided|settled|(came up)|set|landed|fixed|wanted|ordered ?on|with|upon ?(a gap of) # ?-|for|as|of|in ?(the [number|width|height|size] [of|for]) !RAIL|GAP|OPENING|BAY|STIFF|(bottom gap)|(wall height) ?,|.|-|; ?(i mean) ?and ?((where|how) (does|did|is|do) (that|the|this) (number|figure|one) ?(come|coming|get) ?(from|about|there))|why $$", "why $2", nil},
+	{", ?(i mean) ?and ?(where (does|did|is) (that|the|this) (number|figure|one) ?(come|coming) from) $$", "", saidBeforeOf(wordSet("why"))},
+	// One more is put in, which makes it the seventh.
+	{"throw|threw|put|add|added|stuck|squeeze|squeezed|hung|hang|screwed ?in|on|up fourth !RAIL", "have 4 $1", triedAhead},
+	{"throw|threw|put|add|added|stuck|squeeze|squeezed|hung|hang|screwed ?in|on|up fifth !RAIL", "have 5 $1", triedAhead},
+	{"throw|threw|put|add|added|stuck|squeeze|squeezed|hung|hang|screwed ?in|on|up sixth !RAIL", "have 6 $1", triedAhead},
+	{"throw|threw|put|add|added|stuck|squeeze|squeezed|hung|hang|screwed ?in|on|up seventh !RAIL", "have 7 $1", triedAhead},
+	{"throw|threw|put|add|added|stuck|squeeze|squeezed|hung|hang|screwed ?in|on|up eighth !RAIL", "have 8 $1", triedAhead},
+	{"throw|threw|put|add|added|stuck|squeeze|squeezed|hung|hang|screwed ?in|on|up ninth !RAIL", "have 9 $1", triedAhead},
+	{"throw|threw|put|add|added|stuck|squeeze|squeezed|hung|hang|screwed ?in|on|up tenth !RAIL", "have 10 $1", triedAhead},
+	// Opening something up to a width makes it that wide, and limits nothing.
+	{"open|opening my|our|this|that|the !OPENING|(walk - through) ?up ?out to ?full|whole|even #", "setting the $1 to $2", stopsBefore},
+	{"had|should we|i|you # more|extra|additional !GAP|OPENING|HEIGHT|RAIL|BAY", "if $2 were $1 more", phraseStartsClause},
+	// What stands in the way of somebody's version.
+	{"why ?is|are|can|could|will|would|does|do|did not his|her|their|the|my|our ## - !RAIL version|plan|idea|setup|layout|scheme|design|way ?work|fly|go|hold|fit ?out", "why can we not have $1 $2", nil},
+	{"why ?is|are|can|could|will|would|does|do|did not his|her|their|the|my|our ## !RAIL version|plan|idea|setup|layout|scheme|design|way ?work|fly|go|hold|fit ?out", "why can we not have $1 $2", nil},
+	{"(how come)|why it|they|you|we|i|that cannot|(can not)|(could not) go|be|get|reach|run ?any over|past|((more|farther|further) than) # between|(from|to) ?(one|each|a) !STIFF|RAIL ?to|and ?(next|next one|another|other|one another)", "why can the $2 spacing not be more than $1", nil},
+	{"what|(how come) made|makes|make|did|had ?that you|him|her|them|it settle|decide|land|arrive|choose|pick|picks|choosing ?on|at|with|upon (that many)|(so many) RAIL", "why so many rails", nil},
+	{"what|(is there [anything]) ?is|speaks|stands against ?having|using ## !RAIL|STIFF ?then $$", "why not $1 $2", nil},
+	{"why is|are !POST|(added POST)|(POST [height]) # HIGH|HEIGHT ?, ?and|but why cannot|(can not)|(could not)|(should not) it|they|that ?just be", "why is the $1 $2 tall and why can the $1 not be", nil},
+	// The order of things.
+	{"(i do not know)|idk|dunno|(no idea)|(no clue) what|which|where|how ?thing|part|step to|i|we|do do|go|start|begin ?at|with first|1st|(1 st) ?anyhow|anyway", "what is the first step ?", nil},
+	{"(which way)|(what way) round|around ?do|should|must i|we do|tackle|go ?about things|this|it|that|these", "what are the steps", nil},
+	{"^ what|(which thing|step|part) is|comes|goes first ?here|then|now $", "", saidBeforeOf(wordSet("steps"))},
+	// What goes together.
+	{"which|what numbers|counts|combinations|arrangements|amounts|heights|gaps|widths of|and|or !_ ?and|or ?GAP|SPACE are|stand|remain|lie open|available|left to|for us|me", "what are the options", nil},
+	{"which|what arrangements|combinations|choices|possibilities|variations ?are|stand|remain|lie open|available|left to|for us|me", "what are the options", nil},
+	{"which|what numbers|counts of RAIL|STIFF come|comes|work|works ?out ?okay|ok|right|well|fine|even|evenly", "what are the options", nil},
+	{"where stands|stand|sits|sit|goes POST|((added|new|old|right|left|end) POST) ,|and ?and why there|that $$", "where are the posts ? why are the posts there ?", nil},
+	{"where do|does|will|would|should|is|are POST|((added|new|old|right|left|end) POST) ?stand|sit|go|be ,|and ?and why there|that|so $$", "where are the posts ? why are the posts there ?", nil},
+	{"explain ?to me ?please ?,", "tell me", whereAhead},
+	{"from today|tonight|(this moment)|(this minute)|(this day)|(this point) ?on|onward|onwards|forward", "from now on", goesStraightOn},
+	{"go|(going to go)|(gotta go)|run get|fetch !and", "buy $1", buyAsked},
+	{"gotta|(have to)|(has to)|(need to)|must go|run|drive ?and|out get|fetch", "have to buy", nil},
+	{"what|(how much) is|does|will|would that|it|this|(all [of] (that|it|this)) ?all set|run|put|push ME|you|us back", "what does it cost", nil},
+	{"!OPENING|(walk - through) ,|. ?and ?then ?(tell me)|(show me) how far ?is it|they|that ?is from|off", "$1 . how far is the opening from", nil},
+	// By phone.
+	{"under|below|beneath ?the lowest|bottom 1 ?please|then|thanks $", "under the bottom one", saidBeforeOf(wordSet("same"))},
+	{"though|tho $", "", saidBeforeOf(wordSet("why how what y"))},
+	{"(dumb|silly|stupid|quick|odd|daft|basic|newbie question) ?maybe|perhaps|probably|here ?, ?but", "", phraseStartsClause},
+	// What was a slip.
+	{"^ ?(my bad|fault)|oops|sorry|whoops ?,|. i|we ?had said|told|gave|typed|wrote|entered|put|punched ?in ?down ?you|it ?for # !RAIL|STIFF ?(by mistake)|(in error)|wrongly ,|;|.|- ?but ?and|i|we|it meant|(was meant)|(should have been)|(is really)|should|(wanted) ?(to say|be|put|type|write|enter) ##", "i want $3 $2", nil},
+	{"^ ?(my bad|fault)|oops|sorry|whoops ?,|. i|we ?had said|told|gave|typed|wrote|entered|put|punched ?in ?down ?you|it ?for # !RAIL|STIFF ?(by mistake)|(in error)|wrongly ,|;|.|- ?but # is what i|we ?had meant|wanted|intended ?(to say|be|put|type|write|enter)", "i want $3 $2", nil},
+	{"^ ?(my bad|fault)|oops|sorry|whoops ?,|. i|we ?had said|told|gave|typed|wrote|entered|put|punched ?in ?down ?you # for !((wall [height])|([height of] wall)|gap|OPENING|(bottom gap)|span) ?(by mistake)|(in error)|wrongly ,|;|.|- ?but ?and|i|we|it meant|(was meant)|(should have been) ?(to say|be|put|type|write|enter) #", "$2 is $3", nil},
+	{"^ ?(my bad|fault)|oops|sorry|whoops ?,|. i|we ?had said|told|gave|typed|wrote|entered|put|punched ?in ?down ?you # for !((wall [height])|([height of] wall)|gap|OPENING|(bottom gap)|span) ?(by mistake)|(in error)|wrongly ,|;|.|- ?but # is what i|we ?had meant|wanted|intended ?(to say|be|put|type|write|enter)", "$2 is $3", nil},
+}
+
+// triedAhead: what goes before is a trial, not an order.
+var triedAhead = saidBeforeOf(wordSet("if suppose supposing would could say imagine pretend"))
+
+// stopsBefore: something is asked to be in the way.
+var stopsBefore = saidBeforeOf(wordSet("stop stops stopping keep keeps keeping prevent prevents hinder hinders against why"))
+
+// buyAsked: how much of it is asked before.
+var buyAsked = saidBeforeOf(wordSet("wood lumber boards material timber"))
+
+// whereAhead: a place is asked for.
+func whereAhead(_, after []atom) bool { return len(after) > 0 && after[0].text == "where" }
