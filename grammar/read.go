@@ -175,6 +175,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 	if told, ok := readGist(atoms, c, r.Ask); ok {
 		return told
 	}
+	if told, ok := readOpenly(atoms, c); ok {
+		return told
+	}
 	if loose, ok := readLoosely(atoms, c); ok {
 		return loose
 	}
