@@ -8,6 +8,7 @@ import "slices"
 
 // amendSenses are the senses of words by which a figure takes the place of another.
 const amendSenses = `
+slip: first_i_wanted first_we_wanted first_i_said first_we_said at_first_i_wanted at_first_we_wanted at_first_i_said i_first_wanted we_first_wanted first_i_had first_we_had first_i_thought
 slip: i_said we_said i_told_you we_told_you i_wrote we_wrote i_typed i_entered i_put_down i_gave_you i_have_said i_have_told_you i_had_said i_had_told_you i_had_written i_had_wanted we_had_wanted i_had_hoped i_had_planned we_had_planned i_had_thought i_had_in_mind
 slip: i_wanted we_wanted i_thought we_thought we_first_thought i_first_thought we_had_thought i_was_thinking we_were_thinking i_was_going_to we_were_going_to did_i_say did_i_write did_i_put did_i_tell_you i_mistakenly_said mistakenly by_mistake wrongly in_error erroneously i_misspoke
 slip: earlier originally at_first previously i_first_said i_meant_to_say wrong_height wrong_width wrong_figure wrong_number wrong the_wrong talked_me_out_of talked_us_out_of i_assumed i_guessed i_believed

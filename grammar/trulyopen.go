@@ -80,6 +80,19 @@ var openWays = []openWay{
 	{looks: sets, way: regexp.MustCompile(`(?:^|[.,;] |and |but )(?:now )?(?:is|are) (?:it|that|this|they|those)(?: really| now| still| actually| just| only)* (?:[0-9]|[a-z]+ (?:now|today|instead)\b)`),
 		not: regexp.MustCompile(`\b(?:if|check|right|true|correct|says|said)\b`),
 		ask: openQuestion("Which of them is it?", "the span is 147")},
+	{looks: sets, way: regexp.MustCompile(`\band (?:, )?(?:(?:uh|um|er|oh|well|then) (?:, )?)*(?:the |my |some )?(?:pencil|ink|chalk|marker|writing|rest|remainder|end|page|paper|note|mark|last part|fraction)(?: of it| of the number)? (?:is |was |has |got |went )*(?:smear|smudg|rub|wash|fad|tor[en]|broke|ran|blur|gone|illegible|unreadable|missing|wet|off|out)`),
+		ask: openQuestion("And how much?", "bay 2 top measured 71 3/8")},
+	{looks: asksQuantity, way: regexp.MustCompile(`\b(?:a|some|an) (?:[a-z]+ )?(?:tasteful|decent|pleasant|pleasing|nice|sensible|reasonable|good|fair|proper|comfortable|generous|handsome|modest|respectable|suitable|fitting) (?:distance|space|gap|width|height|way|amount)\b`),
+		not: regexp.MustCompile(`\b(?:what|how|which|is|are|does|tell|show)\b`),
+		ask: openQuestion("How much is that?", "gap 2 inches")},
+	{looks: asksTopic("layout"), way: regexp.MustCompile(`\bthe (?:same )?way (?:the |that |my |his |her |their |our |some )?[a-z]+(?: [a-z]+)? (?:does|do|did|has|had|always|builds?|built|makes?|made)\b`),
+		not: regexp.MustCompile(`\b(?:what|how|which|show|see|tell)\b`),
+		ask: openQuestion("What is meant here?", "5 rails")},
+	{looks: stated(solver.Bay), way: regexp.MustCompile(`^(?:i |we )?(?:just )?(?:got|get|read|find|found) .* (?:on|at|in|for|across) (?:that|this|the other) (?:one )?(?:bay|section|panel)\b`),
+		ask: openQuestion("Which bay, and where in it was that measured?", "bay 2 top measured 71 3/8")},
+	{looks: sets, way: regexp.MustCompile(`\b(?:of|at|is|are) [a-z0-9 /-]+ (?:that|which) (?:is|are) (?:under|below|over|above|less than|more than|at least|at most|smaller than|bigger than|narrower than|wider than) [a-z0-9]`),
+		not: regexp.MustCompile(`\b(?:or|if|bay|bays)\b`),
+		ask: openQuestion("Which of them is it?", "opening at least 30")},
 }
 
 // openQuestion is a question that needs nothing of the act.
