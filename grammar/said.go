@@ -83,13 +83,13 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 
 // talkedOf are the phrases about openings, bays, ironwork and the saw, and those of new owners and polite people.
 var talkedOf = sync.OnceValue(func() *phrasebook {
-	p := phrasebookOf(openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut, courtesyPhrases, leastWasted)
+	p := phrasebookOf(openingPhrasings, bayPhrasings, ironPhrasings, sawPhrasings, newOwnerPhrasings, houseTalk, politelyPut, courtesyPhrases, householdTold, leastWasted)
 	p.begs = true
 	return p
 })
 
 // putPlain are the steps by which phrases and what goes with them are set plain.
-var putPlain = []func([]atom) []atom{foldedThrough, withoutHearsay, phrased, wasAndNow, sizeAgain, sinceTheLongOne, whereItLies, anotherFraction, finestMark, judgedLast}
+var putPlain = []func([]atom) []atom{hangingHyphens, foldedThrough, withoutHearsay, phrased, wasAndNow, sizeAgain, sinceTheLongOne, whereItLies, anotherFraction, finestMark, judgedLast}
 
 // asPeoplePutIt sets phrases, what was and is now, and the smallest mark to the plain words.
 func asPeoplePutIt(atoms []atom) []atom {

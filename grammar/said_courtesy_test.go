@@ -96,3 +96,36 @@ func TestCourtesy(t *testing.T) {
 		require.Empty(t, Read(line, Context{}).Acts, line)
 	}
 }
+
+// What was bought and what looked wrong, what it may cost, and who could get stuck; common speech, no source.
+func TestHouseholdTold(t *testing.T) {
+	for _, c := range [][2]string{
+		{"are you able to tell me the exact length for every board?", "ask cuts"},
+		{"What would become of my plan if the store had nothing left but 10-foot boards?", "what if stock = 120 in"},
+		{"We could stretch to $425 for materials, but that really is our limit.", "budget = 425.00"},
+		{"The sketch is wrong about the gap; put down 2 1/2.", "gap = 2-1/2 in"},
+		{"her drawing is wrong about the wall height: it should be 44 inches", "wall height = 44 in"},
+		{"my dog could get through easily, so the bottom gap should be under 3 inches", "bottom gap < 3 in"},
+		{"from one post to the other it's 12 feet clear", "span = 144 in"},
+		{"the gaps should never be more than 3 inches nor less than 2", "gap in 2 in..3 in"},
+		{"seven boards looked too crowded to me, so let's have six of them", "rails = 6"},
+		{"We have bought a stack of 2x6s for the rails this week, so I'd like to use them.", "rail size = 2x6"},
+		{"order three boards more than needed", "spare = 3"},
+		{"the bays should not exceed 70 inches", "bay <= 70 in"},
+		{"they sell eight- and ten-foot boards", "stock = 96 in, 120 in"},
+		{"He says the gap is 2 inches, and I do not know whether to believe him.", "check gap = 2 in"},
+	} {
+		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+	}
+	for _, line := range []string{
+		"Six rails; that is ugly.",
+		"We have bought a stack of 2x6s for the rails this week, so what if we don't use them?",
+		"don't buy two boards more than needed",
+		"seven boards looked too crowded to me",
+		"place the extra post so that the opening does not start 40 inches from the left post",
+		"The drawing is wrong about the wall",
+		"from one post to the next it's 6 feet",
+	} {
+		require.Empty(t, Read(line, Context{}).Acts, line)
+	}
+}

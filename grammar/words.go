@@ -205,7 +205,7 @@ const neutralWords = `
 	results result resulting apply applies
 	speak spoke spoken talk talks talking discuss
 	gave choose choosing prefer preferred preferring
-	beautiful ugly fancy modest comfortable comfortably
+	beautiful fancy modest comfortable comfortably
 	decision idea ideas thought
 	
 	kindly throughout 
