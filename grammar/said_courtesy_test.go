@@ -107,7 +107,7 @@ func TestHouseholdTold(t *testing.T) {
 		{"her drawing is wrong about the wall height: it should be 44 inches", "wall height = 44 in"},
 		{"my dog could get through easily, so the bottom gap should be under 3 inches", "bottom gap < 3 in"},
 		{"from one post to the other it's 12 feet clear", "span = 144 in"},
-		{"the gaps should never be more than 3 inches nor less than 2", "gap in 2 in..3 in"},
+		{"the gaps should never be more than 3 inches nor less than 2", "gap <= 3 in; gap >= 2 in"},
 		{"seven boards looked too crowded to me, so let's have six of them", "rails = 6"},
 		{"We have bought a stack of 2x6s for the rails this week, so I'd like to use them.", "rail size = 2x6"},
 		{"order three boards more than needed", "spare = 3"},
