@@ -11,7 +11,16 @@ var disputedPhrases = []placedPhrase{
 	{"!he|she|they|kid|kids|neighbor|contractor|builder|boss|guy|foreman|carpenter|inspector|architect|brother|uncle|husband|wife ?is|are|keeps|keep|was|were|has|have ?been ?(going (around|round|about)) telling|(letting on to) ME|people|folks|anybody|anyone|(anyone who will listen)|(the whole (crew|town|street|family)) ?that", "$1 says", toldAhead},
 	{"!he|she|they ?is|are|keeps|keep ?goes|go|going around|round|about ?and saying|telling|claiming ?that", "$1 says", toldAhead},
 	{"acc|accdg|accg ?. to", "according to", nil},
+	{"according to his|her|their|the|our !PAPER ?, we|you|i|it need|needs|have|has|use|uses|want|take|takes", "the $1 says there are", nil},
 	{"no !GAP|BAY|OPENING reaches|reach|hits|hit|attains|(gets|get|comes|come|goes|go ?up to) #", "every $1 is less than $2", nil},
+	{"no !GAP|BAY|OPENING goes|runs|gets|comes|stretches ?out ?any past|over|beyond|above|((more|wider|longer|farther|further) than) #", "no $1 is over $2", nil},
+	{"?, hang|hold|wait ?on|up , ?i|we ?had|have|was read|reading|held|had it|that|tape|them upside|backwards|wrong|(wrong way) ?- ?down|round|around|up ,|.|;", ", no ,", nil},
+	{"?, uh|um|er|ah ?, no ?, sorry|wait|rather ?,", ", no ,", amountNext},
+	{", i|we ?have taped|measured|checked it|that ?myself|ourselves|twice ;|.", ".", nil},
+	{", do|does|did|will|would|is|are|can|should we|i|you|he|she ?really $$", ", is that right ?", saidBeforeOf(wordSet("says according claims plan drawing sketch sheet"))},
+	{"!he|she|they gets|get|got|has # for !GAP|BAY|OPENING|span|(wall height)|(bottom gap) ,|.|; ?and ?but what|(how much) do|did you ?get|have|say|make ?it", "$1 says the $3 is $2 , what is the $3", nil},
+	{"!he|she|they gets|get|got|has # for !GAP|BAY|OPENING|span|(wall height)|(bottom gap) ,|.|; ?and ?but ?what ?is|(what about) ?you|yours $$", "$1 says the $3 is $2 , what is the $3", nil},
+	{"!((his|her|their) (figure|number) is #) for !GAP|BAY|OPENING|span|(wall height)|(bottom gap) ,|.|; ?and ?but ?what ?is|(what about) ?your|the own|yours|mine|ours $$", "he says the $3 is $2 , what is the $3", nil},
 	{"!((he|she|they) (has|have|'s|had|did)) put|set|jotted|noted|written ?down ?in", "$1 written", nil},
 	{"^^ quoted|billed|bid|quote ?at ?us|me ?: £ ?(all in)|(in all)|(all told)|total|altogether|(for (everything|all of it|it all|the lot|the whole lot|the material|the materials|the job)) ?,|.|;|- ?does|will ?it|that ?this holds|hold|ok|okay|right|true|correct|(check out)|(checks out)|fair|(hold up)|(holds up) $$", "is the cost $1 ?", nil},
 	{"^^ reckons|claims|thinks|figures|says|swears|insists", "he says", nil},
@@ -85,8 +94,8 @@ func wantedAhead(_, after []atom) bool {
 	return false
 }
 
-// askedAndDisputed are the phrases of those who learn and of those who check.
-var askedAndDisputed = sync.OnceValue(func() *phrasebook { return phrasebookOf(learnerPhrases, disputedPhrases) })
+// askedAndDisputed are the phrases of those who learn and of those who check, and what leans on what is there.
+var askedAndDisputed = sync.OnceValue(func() *phrasebook { return phrasebookOf(learnerPhrases, disputedPhrases, countedOn) })
 
 // learnedAndChecked sets what those who learn and those who check say to plain words.
 func learnedAndChecked(atoms []atom) []atom { return askedAndDisputed().setIn(atoms) }

@@ -30,13 +30,24 @@ func TestLearnedAndChecked(t *testing.T) {
 		{"What do you get for the span, as opposed to his 140?", "ask span; check span = 140 in"},
 		{"I taped 43 for the wall height where the drawing has 44", "wall height = 43 in; check wall height = 44 in"},
 		{"their drawing is wrong about the wall height, it's 44", "wall height = 44 in"},
+		{"how come your gap is different from his, how'd you get yours", "why gap"},
+		{"why is his eight-board version no good", "why not rails = 8"},
+		{"how much does the saw take with every cut in your figures", "ask kerf"},
+		{"dumb question maybe, but what rules out a 40 inch doorway", "why not opening = 40 in"},
+		{"he gets 2 1/4 for the gap, what do you get", "check gap = 2-1/4 in; ask gap"},
+		{"bay 1 top's 68 1/8, hang on, read it upside down, 68 3/8", "measured bay 1 top = 68-3/8 in"},
+		{"I should like the space beneath the bottom board to be an inch larger than the other gaps.", "bottom gap = gap + 1 in"},
+		{"buy one board more than it takes, just in case", "spare = 1"},
+		{"Not one twelve-footer left at the store.", "stock -= 144 in"},
+		{"well sir the doorway can't pinch down any tighter than thirty", "opening >= 30 in"},
 	} {
 		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"whatever his plan says, use that", "I want whatever he says", "I'm telling you the gap is 3 inches", "he is not telling us the gap is 2 inches",
 		"by his account or mine the gap is 2", "there's no truth in it, the gap is 2 inches", "don't skip his numbers, the gap is 2",
-		"she keeps telling me forget the gap", "put in a seventh slat", "sorry, i said five boards, meant nothing", "y = 3",
+		"she keeps telling me forget the gap", "put in a seventh slat", "I should like the boards a pleasing distance apart", "couldn't we just do it the way his crew does", "who needs that many boards",
+		"throw two boards more than he has on the truck", "never wider than 3", "I'm done with this plan", "sorry, i said five boards, meant nothing", "y = 3",
 		"he says the opening is 34, seems like a lot, make it 30", "he wanted to set the gap at an inch and a half, nothing wrong with that",
 	} {
 		require.Empty(t, Read(line, Context{}).Acts, line)

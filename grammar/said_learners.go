@@ -45,7 +45,23 @@ var learnerPhrases = []placedPhrase{
 	// By phone.
 	{"under|below|beneath ?the lowest|bottom 1 ?please|then|thanks $", "under the bottom one", saidBeforeOf(wordSet("same"))},
 	{"though|tho $", "", saidBeforeOf(wordSet("why how what y"))},
-	{"(dumb|silly|stupid|quick|odd|daft|basic|newbie question) ?maybe|perhaps|probably|here ?, ?but", "", phraseStartsClause},
+	{"dumb|silly|stupid|quick|odd|daft|basic|newbie question ?maybe|perhaps|probably|here ?, ?but", "", phraseStartsClause},
+	// What leads up to a question, and what is only added to it.
+	{"i|we can|could follow ?it|you|this|that ?fine|(all right) ?up|as|until ?far ?to|as ?!_ !_ , so|but|now", "", phraseStartsClause},
+	{";|,|.|- ?so could|can|would|will you ?please tell|show|enlighten|educate ?ME|us $$", "", saidBeforeOf(wordSet("why how what where which when"))},
+	{"who|what ?on ?earth needs|need|wants this|that|so much|many wood|lumber|timber|RAIL ,|?", "", phraseStartsClause},
+	{"i|we am|are ?all done|through|finished with it|this|plan|design|one|drawing|((this|that) (plan|design|one|wall|drawing)) ?now ,|. ?so ?and", "", forgetAhead},
+	{", mate|pal|chief|squire|guv|bud|bro|dude|fella $$", "", nil},
+	// Why his is not so, and yours is.
+	{"why is|are his|her|their ## ?- RAIL version|plan|idea|setup|layout|scheme|design|way no|not ?any good|use|right|allowed|possible|ok|okay", "why can we not have $1 rails", nil},
+	{"what is|was ?the wrong|matter|trouble|problem with his|her|their ?## ?- ?RAIL version|plan|idea|setup|layout|scheme|design ?with|of|using ## !RAIL|STIFF", "why can we not have $2 $3", nil},
+	{"(how come)|why ?is your !GAP|BAY|OPENING|span|(wall height)|(bottom gap) ?width|height|size ?is ?so ?not different|off|(the (one|same)) ?from|than|as ?his|hers|theirs|mine|(what (he|she|they) .. )|((he|she|they) ((came up with)|has|have|got)) ,|.|- ?and ?so how|where did you get|(come by)|(arrive at)|(work out) ?(to) yours|it|that $$", "why the $1", nil},
+	{", he|she|they came up with|got|has|have another|(a different)|(something different)|different ?one|number|figure|width|height ?though $$", "", saidBeforeOf(wordSet("why how"))},
+	{"(how is it) ?that !my|our|GAP|OPENING|BAY|span|(wall height)|(bottom gap) ?is|comes|come|works|ends|turns|lands ?out|up ?at|to|as #", "why is the $1 $2", nil},
+	// What the saw takes.
+	{"how much ?wood|lumber|material does|will|do saw|blade ?of ?yours eat|eats|take|waste|chew|lose|remove|cost ?up ?away ?out ?with|in|on|at|per|for ?each|every|one cut ?in|by ?your|our|these ?figures|numbers|calculations|sums|reckoning", "what is the kerf", nil},
+	{"!tasteful|pleasing|nice|decent|sensible|reasonable|comfortable|fair|proper|suitable|certain|becoming|handsome distance apart", "$1 apart", nil},
+	{"do|build|make it|this ?in ?the|(just like) ?same way ?that !((his|her|their|other) (crew|guys|people|contractor|neighbors|builders|team|class) (does|do|did|has|have)) ?it", "do it $1", nil},
 	// What was a slip.
 	{"^ ?(my bad|fault)|oops|sorry|whoops ?,|. i|we ?had said|told|gave|typed|wrote|entered|put|punched ?in ?down ?you|it ?for # !RAIL|STIFF ?(by mistake)|(in error)|wrongly ,|;|.|- ?but ?and|i|we|it meant|(was meant)|(should have been)|(is really)|should|(wanted) ?(to say|be|put|type|write|enter) ##", "i want $3 $2", nil},
 	{"^ ?(my bad|fault)|oops|sorry|whoops ?,|. i|we ?had said|told|gave|typed|wrote|entered|put|punched ?in ?down ?you|it ?for # !RAIL|STIFF ?(by mistake)|(in error)|wrongly ,|;|.|- ?but # is what i|we ?had meant|wanted|intended ?(to say|be|put|type|write|enter)", "i want $3 $2", nil},
@@ -64,3 +80,10 @@ var buyAsked = saidBeforeOf(wordSet("wood lumber boards material timber"))
 
 // whereAhead: a place is asked for.
 func whereAhead(_, after []atom) bool { return len(after) > 0 && after[0].text == "where" }
+
+// forgetAhead: what is there is to be wiped out.
+func forgetAhead(_, after []atom) bool {
+	return len(after) > 1 && wipesOut[after[0].text]
+}
+
+var wipesOut = wordSet("wipe scrap start erase clear throw begin toss bin dump")
