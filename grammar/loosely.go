@@ -53,7 +53,7 @@ func withoutLooseWords(atoms []atom, c Context) (left []atom, ok, verb bool) {
 			drop[at] = true // "our local store", "the friendly clerk"
 		case at > 1 && tellers[atoms[at-1].text] && atoms[at-2].kind == aWord && namesThing(atoms, at-2) && (strings.HasSuffix(w, "ed") || strings.HasSuffix(w, "ought")):
 			drop[at], drop[at-1] = true, true // "the saw we borrowed"
-		case at > 0 && doers[atoms[at-1].text] && at+1 < len(atoms) && atoms[at+1].kind != aSign:
+		case at > 0 && doers[atoms[at-1].text] && at+1 < len(atoms) && atoms[at+1].kind != aSign && !(weighs(w) && startsAmount(atoms, at+1)): // "what if I removed four boards"
 			drop[at], verb = true, true
 		default:
 			return nil, false, false
