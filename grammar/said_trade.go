@@ -12,8 +12,8 @@ var tradePhrases = []placedPhrase{
 	{"no !BAY|GAP|OPENING ?may|can|should|must|shall|is|will|to ?be more|wider|larger|bigger|greater|longer than # ?, nor|or ?any less|smaller|narrower|tighter|shorter than #", "$1 at most $2 and at least $3", nil},
 	{"?are|is|be|stay|go|get no|never|not ?to ?ever ?be ?any less|smaller|narrower|tighter|closer|shorter than # ?, nor ?be ?any more|wider|larger|bigger|greater|farther|further|longer than #", "at least $1 and at most $2", nil},
 	{"?are|is|be|stay|go|get no|never|not ?to ?ever ?be ?any more|wider|larger|bigger|greater|farther|further|longer than # ?, nor ?be ?any less|smaller|narrower|tighter|closer|shorter than #", "at most $1 and at least $2", nil},
-	{"no !GAP|OPENING|BAY reaches|reach|hits|(gets|comes|goes|runs|adds (to|up to))|(is as (wide|big|large) as) #", "$1 less than $2", nil},
-	{"no !GAP|OPENING|BAY exceeds|exceed|passes|tops|(goes|gets|runs|comes (over|past|above|beyond)) #", "$1 at most $2", nil},
+	{"no !GAP|OPENING|BAY reaches|reach|hits|((gets|comes|goes|runs|adds) ?up to)|(is as (wide|big|large) as) #", "$1 less than $2", nil},
+	{"no !GAP|OPENING|BAY exceeds|exceed|passes|tops|((goes|gets|runs|comes) (over|past|above|beyond)) #", "$1 at most $2", nil},
 
 	// A change by so much more, and one told by its two ends.
 	{"spread|open|space|move|shift|pull|push|set RAIL|(them|those|these RAIL)|them ?up|out another|(an extra)|(a further) # ?further|farther|more ?apart|out", "raise the gap by $1", nil},
@@ -32,16 +32,16 @@ var tradePhrases = []placedPhrase{
 	{"not a|one|single|(a single)|(one single) #  left|remaining|(to be had)|(to be found) ?(in|at|on|there) ?(store|yard|shop|stock|racks|rack|shelf)", "they are out of $1", nil},
 	{"i|we|they|he|she ?have ?just sold ?out ?ME last|(very last) ?(one|ones) ?of #|eights|tens|twelves|fourteens|sixteens|eighteens|twenties ?, ?and ?so ?there ?is|are ?no ?more|any ?of those|them|that", "they are out of $1", nil},
 	{"stock|stocks|carries|carry|yard|store|shop ?has|have ?: ## / ## / ## ft|foot|feet|footers|' ?only", "stock $1 ft , $2 ft , $3 ft", nil},
-	{"throw|put|toss|buy|get|load|add|order|count ME|in ?on ?just ## ?more|extra RAIL|boards ?more|extra|beyond|over|above|than ?and ?above ?than ?what needed|necessary|required|(it|this|that takes|needs)|(i|we|you need|needed)|(is (needed|required)) ?(on|onto|in|to (cart|truck|trailer|order|pile|list))", "$1 spare boards", nil},
-	{"throw|put|toss|buy|get|load|add|order|count ## RAIL|boards more|beyond|over ?than ?and ?above ?than ?what needed|necessary|required|(it|this|that takes|needs)|(i|we|you need|needed)|(is (needed|required)) ?(on|onto|in|to (cart|truck|trailer|order|pile|list))", "$1 spare boards", nil},
+	{"throw|put|toss|buy|get|load|add|order|count ME|in ?on ?just ## ?more|extra RAIL|boards ?more|extra|beyond|over|above|than ?and ?above ?than ?what needed|necessary|required|((it|this|that) (takes|needs))|((i|we|you) (need|needed))|(is (needed|required)) ?((on|onto|in|to) (cart|truck|trailer|order|pile|list))", "$1 spare boards", nil},
+	{"throw|put|toss|buy|get|load|add|order|count ## RAIL|boards more|beyond|over ?than ?and ?above ?than ?what needed|necessary|required|((it|this|that) (takes|needs))|((i|we|you) (need|needed))|(is (needed|required)) ?((on|onto|in|to) (cart|truck|trailer|order|pile|list))", "$1 spare boards", nil},
 
 	// What may be spent.
-	{"?i|we ?can|could|will|would|do|am|are|is not|never ?going ?to ?want|like|afford ?to ?be blow|blowing|drop|dropping|sink|sinking|(shell|shelling|fork|forking|lay|laying|pay|paying|dish|dishing out)|(fork|forking|hand|handing over)|(cough|coughing up)|(part|parting with)|throw|throwing|plunk|plunking|splurge|burn|burning ?any more|over|above ?than ?\\$ # ?dollars|dollar|bucks|buck ?(on|for|into|at|toward|in) ?all ?my|our ?the ?materials|material|lumber|wood|boards|yard|store|stuff|this|it|wall", "budget $1 dollars", nil},
+	{"?i|we ?can|could|will|would|do|am|are|is not|never ?going ?to ?want|like|afford ?to ?be blow|blowing|drop|dropping|sink|sinking|((shell|shelling|fork|forking|lay|laying|pay|paying|dish|dishing) out)|((fork|forking|hand|handing) over)|((cough|coughing) up)|((part|parting) with)|throw|throwing|plunk|plunking|splurge|burn|burning ?any more|over|above ?than ?\\$ # ?dollars|dollar|bucks|buck ?(on|for|into|at|toward|in) ?all ?my|our ?the ?materials|material|lumber|wood|boards|yard|store|stuff|this|it|wall", "budget $1 dollars", nil},
 	{"owner|client|customer|homeowner|landlord|boss|committee|buyer|lady|gentleman|wife|husband 's ?spending|money|top|upper|absolute|price limit|ceiling|cap|maximum|allowance|budget ?for|on ?material|materials|lumber|everything is|of|at|(stands at) ?at ?about ?\\$ # ?dollars|dollar|bucks|buck", "budget $1 dollars", nil},
 
 	// A custom that is to be kept.
-	{"in my|our|(my|our father|grandfather 's)|those day|days|time|times|youth ?, i|we|they|folk|folks|people|one ?always gave|allowed|left|made|built|hung|ran|set|had|kept !(..) , ?and so|thus shall|will|must|should|do|may|ought you|we|i|it|this|(this one) ?to ?do ?it|too $", "make $1", nil},
-	{"in my|our|(my|our father|grandfather 's)|those day|days|time|times|youth ?, !(WALL|OPENING|GAP|BAY ?(like|of|as this|these)) ?always stood|was|were|rose|measured|came|ran|went !(..) , ?and so|thus shall|will|must|should|do|may|ought this|it|(this one)|mine|ours|yours ?to ?be ?do ?too $", "$1 is $2", nil},
+	{"in my|our|((my|our) (father|grandfather) 's)|those day|days|time|times|youth ?, i|we|they|folk|folks|people|one ?always gave|allowed|left|made|built|hung|ran|set|had|kept !(..) , ?and so|thus shall|will|must|should|do|may|ought you|we|i|it|this|(this one) ?to ?do ?it|too $", "make $1", nil},
+	{"in my|our|((my|our) (father|grandfather) 's)|those day|days|time|times|youth ?, !WALL|OPENING|GAP|BAY ?((like|of|as) (this|these) ?(kind|sort)) ?always stood|was|were|rose|measured|came|ran|went !(..) , ?and so|thus shall|will|must|should|do|may|ought this|it|(this one)|mine|ours|yours ?to ?be ?do ?too $", "$1 is $2", nil},
 
 	// Somebody says this, and one goes by what is seen, or by somebody else.
 	{"!says|reckons|thinks|claims|figures|insists|swears ?that !GAP|OPENING|BAY|(bottom gap)|(WALL height)|POST is|are|(should be)|(ought to be)|(must be) !#|@ , ?but|and|though|while lady|wife|customer|client|owner|boss|husband|she|he|gentleman|foreman ?herself|himself wants|needs|likes|prefers|(would (like|prefer|rather have)) !#|@ ?(, ?(and|so) ?(let us|we|i) ?(will|shall) (go|going|goes|stick|stay|stand) (by|with) (her|him|that|hers|his|(the|that one|latter)))", "$1 the $2 is $3 . the $2 is $6", nil},
@@ -80,10 +80,39 @@ var tradePhrases = []placedPhrase{
 	{"how many|much RAIL|boards|lumber|sticks|wood am|are|do|should i|we ?have ?to pulling|pull|loading|load|grabbing|grab|fetching|fetch ?(for|off|from him|her|them|racks|(the rack))", "what do i have to buy", nil},
 	{"^ he|she|they|(this (one|fella|guy|lady|customer)) ?is|are buying|shopping|ordering|building|pricing for|out ##", "$1", nil},
 
+	{", ?and ?then ?tag|one|sticker on|for|by !(_ ?_ ?_ ?_ ?_) ?it ?says|reads|is", ", $1 costs", pricedToo},
+
+	// Run on in one breath.
+	{"!STIFF|POST|RAIL ?in|to|for|per ?each|every ?BAY ?, and i|we am|are making|cutting|ripping|sawing|building|doing them|those|it ?out ?of|from|as|in @", "$1 , $1 size $2", nil},
+	{"and|, i|we am|are hanging|hooking|fastening|screwing|putting|mounting|running @ ?RAIL off|on|onto|to|between|across ?of them|those|POST|it", ", rails are $1", nil},
+	{"with ## POST|UPRIGHT ?ADDED|set|going|put|standing ?in between them|those|(the two)", ", $1 added posts", nil},
+	{"## extra|added|more|additional POST|UPRIGHT in|along|on run|stretch|line|row", "$1 added posts", nil},
+	{"can|may|must|should|shall|to|do not ?ever pinch|neck|close|narrow|squeeze|shrink|come|get|go|let ?it ?down|in|up ?to ?any less|tighter|narrower|smaller|skinnier than #", "at least $1", nil},
+	{"top of her|him|this|(whole (thing|business)) ?to stands|sits|comes|is|goes|finishes|stand|sit|be|come|reaches ?up ?at|to # ?up off|above|over|from", "wall height is $1 above", nil},
+	{"every|each last|single|blessed|solitary RAIL", "every rail", nil},
+	{"spread|open|space|move|shift|pull|push|set RAIL|(them|those|these RAIL)|them ?up|out another|(an extra)|(a further) !sixteenth|eighth|quarter|half ?inch ?further|farther|more ?apart|out", "raise the gap by a $1 inch", nil},
+
+	// Vocatives, short names, what was stored.
+	{", mate|chum|lad|(old (chap|man|son|boy))|squire|guv|pal|buddy|matey|cobber $$", "", nil},
+	{"?go fetch|get|grab|find|pull|bring|haul ME ?up|out ?back one|wall|plan|design ?that|which i|we saved|stored|kept|filed ?it ?as|under|(by|under name ?of)", "open", nil},
+	{", wh|(wall ht) $$", ", what is the wall height", nil},
+	{", ?and wh|(wall ht) ?\\? $$", ", what is the wall height ?", nil},
+	{"cause !i|we|they|it|half|some|most|you|he|she|there|my|our|his", ", because $1", nil},
+
+	// What was read wrong.
+	{"^^ ?sorry|oops|whoops|wait|shoot|hm|hmm ?, ?i|we read|had|got|held it|that|tape wrong|(upside down)|backwards|(wrong way round) ,|:|;|.", "", nil},
+	{", ?((hang|hold) on)|sorry|wait|oops|whoops|no ?, ?i|we read|had|got|held it|that|tape|mine wrong|(upside down)|backwards|(wrong way round) ,|:|; ?it|that ?is|was #", ", no , $1", nil},
+	{"^^ show|give|tell ME ?everything ?in millimetres|millimeters|mm|metric|centimetres|centimeters ;|,|.", "units metric .", nil},
+	{"^^ i|we ?always measure|work|think|reckon|draw|build in millimetres|millimeters|mm|metric ?(in|at (this|my|our) (room|shop|house|class|yard|school))|here ,|; ?and|so", "units metric .", nil},
+
+	{"how high|tall she|it|he|that|they|this|wall ?will|would tops|top|ends|end|comes|come|finishes|finish|winds|wind ?up out|up|off", "what is the wall height", atClauseEnd},
+	{"?(^ (please|kindly)) see|make|take (to it)|sure|care ?that !GAP|OPENING|BAY|(bottom gap)|WALL|POST|RAIL|STIFF", "$1", phraseStartsClause},
+	{"figure|add|give|throw|count|get|put|allow ME ?in ## percent|% ?of extra|more|over|spare", "spare $1 percent", nil},
+
 	// Behind what was told.
 	{"?, ?because|as ?i|we|he|they am|are|is not cutting|making|sawing|having|buying|doing two|different|several|mixed|three|five ?different|separate sizes|lengths $", "", behindWords},
 	{", ?or oh|aw|ah|well ?, heck|darn|shoot|drat|dang|nuts|blast|fiddle|bother|hang|hell ?(it|with it) , #", ", no , $1", nil},
-	{"!GAP ?as ?small|close|narrow|tight as possible|(can be)|((i|we|you|they) can) ?, but|yet|though ?still ?(keep|stay|stays) ?it !>|>=|(more|greater|wider|bigger|larger than)|over|above|(at least)|(no (less|smaller|narrower) than) #", "smallest gap . gap $2 $3", nil},
+	{"!GAP ?as ?small|close|narrow|tight as possible|(can be)|((i|we|you|they) can) ?, but|yet|though ?still ?(keep|stay|stays) ?it !>|>=|((more|greater|wider|bigger|larger) than)|over|above|(at least)|(no (less|smaller|narrower) than) #", "smallest gap . gap $2 $3", nil},
 	{"i guess|suppose|reckon|imagine|(would guess|say)|figure about|around|roughly #", "around $1", nil},
 	{"would|will|does|do it|that|this|everything|things|layout|they ?still ?all come out|(work|pan out)|(go|come together)|(add up)|fly ?ok|okay|right|fine|even if", "would it work if", nil},
 	{"!customer|client|buyer|fella|lady|wife|husband|boss|boy|neighbor|dad|father|mother|mom|son|daughter|owner|brother|sister 's got", "$1 has", articleNext},
@@ -96,7 +125,7 @@ func pricedNext(_, after []atom) bool {
 		return false
 	}
 	for _, a := range after {
-		if a.kind == aSign && (a.text == ";" || a.text == ".") {
+		if a.kind == aSign && (a.text == ";" || a.text == ",") {
 			break
 		}
 		if thickOrLong[a.text] {
@@ -129,4 +158,11 @@ func baysBefore(before, _ []atom) bool {
 		}
 	}
 	return bays
+}
+
+// pricedToo reports whether a price follows another one.
+func pricedToo(before, after []atom) bool {
+	return pricedNext(before, after) && slices.ContainsFunc(before, func(a atom) bool {
+		return a.text == "costs" || a.text == "reads" || a.text == "says" || a.text == "tag"
+	})
 }
