@@ -48,6 +48,7 @@ var askings = []pleaAsked{
 	{{"it"}, {"be"}, {"too"}, {"much"}, {"trouble", "bother", "work"}, {"to"}},
 	{{"it"}, {"be"}, {"too"}, {"much"}, {"to"}, {"ask"}, {"you"}, {"to"}},
 	{{"it"}, {"be"}, {"too"}, {"much"}, {"to"}, {"ask"}, {"to"}},
+	{{"it"}, {"be"}, {"a", "any"}, {"great", "big", "terrible", "dreadful", "real"}, {"trouble", "bother", "imposition", "nuisance"}, {"to"}},
 	{{"it"}, {"be"}, {"a", "any", "much"}, {"trouble", "bother", "imposition", "nuisance"}, {"to"}},
 }
 

@@ -112,13 +112,19 @@ func TestHouseholdTold(t *testing.T) {
 		{"We have bought a stack of 2x6s for the rails this week, so I'd like to use them.", "rail size = 2x6"},
 		{"order three boards more than needed", "spare = 3"},
 		{"the bays should not exceed 70 inches", "bay <= 70 in"},
+		{"After a sleepless night I have come round to six boards.", "rails = 6"},
+		{"I cannot for the life of me see why the opening may not be 36 inches wide.", "why not opening = 36 in"},
+		{"It would suit us very well if the rails were 2x6s.", "rail size = 2x6"},
+		{"My sister would be delighted with a walk-through of three feet.", "opening = 36 in"},
+		{"Oh, how silly of me, the posts are 6x6s, of course, not 4x4s.", "post size = 6x6"},
 		{"they sell eight- and ten-foot boards", "stock = 96 in, 120 in"},
 		{"He says the gap is 2 inches, and I do not know whether to believe him.", "check gap = 2 in"},
 	} {
 		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
-		"Six rails; that is ugly.",
+		"I have not come to the conclusion that the gaps should be 2 inches.", "My neighbor would be delighted with a walk-through of three feet.",
+		"After a sleepless night I doubt six boards.", "It would not suit us if the rails were 2x6s.", "Six rails; that is ugly.",
 		"We have bought a stack of 2x6s for the rails this week, so what if we don't use them?",
 		"don't buy two boards more than needed",
 		"seven boards looked too crowded to me",

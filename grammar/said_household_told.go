@@ -23,6 +23,26 @@ var householdTold = []placedPhrase{
 	{said: "[(exact|precise)] !(length|lengths|size) for (every|each|all|all the) (RAIL|piece)", plain: "$1 of each board", where: nil},
 	{said: "[(and|,)] [and] [now] (i|we) (do not know|am not sure|are not sure|am wondering|wonder) (whether|if) ((i|we) (can|should|may|ought to)|to) (believe|trust) (that|it|him|her|them|this)", plain: ", is that right", where: bothHold(figureSaidBefore, bothHold(saidBeforeOf(wordSet("says said claims thinks told maintains reckons insists")), phraseEndsLine))},
 	{said: "!(POST) [!(shall|should|must|will|is to)] (terminate|terminates)", plain: "$1 ends", where: amountNext},
+	// What they have come to, and what they would be glad of.
+	{where: bothHold(phraseStartsClause, moreFollows), said: `
+		after (sleepless night|good night's sleep|night's sleep|weekend of thinking|night of thinking|lot of thinking) [,]
+		(i|we) have [(now|finally|at last)] (come to|reached|arrived at) (conclusion|decision|view|opinion) that
+		[oh] [,] how (silly|foolish|stupid|careless|clumsy) of (me|us) (,|.|!)
+		(i|we) have [just] (mislaid|lost|misplaced|left behind) (my|our) (notes|paper|papers|glasses|list) (;|,|.) [(so|and)]`},
+	{said: "(i|we) have [(now|finally|at last)] (come round to|come around to|come down in favor of|made up my mind for|made up our minds for)", plain: "we want", where: bothHold(phraseStartsClause, noQuestion)},
+	{said: "it would (suit|please) (me|us|PERSON|all of us) [(very|quite|rather)] [(well|nicely|much|best)] if", plain: "it would be nice if", where: bothHold(phraseStartsClause, noQuestion)},
+	{said: "[(my|our)] (wife|husband|mother|father|daughter|son|sister|brother|partner) would be [(quite|so|very|really|only too)] (delighted|happy|content|pleased|thrilled) with", plain: "we want", where: bothHold(phraseLeads, noQuestion)},
+	{said: "would (very much|ever so much|really rather) !(like|love|prefer)", plain: "would $1", where: nil},
+	{said: "for the life of me", where: saidBeforeOf(wordSet("not cannot"))},
+	{said: "please see that", plain: "make sure", where: bothHold(phraseStartsClause, noQuestion)},
+	{where: bothHold(bothHold(behindSomething, noQuestion), phraseEndsLine), said: `
+		[,] and who (am i|are we) to (argue|object|complain|quarrel|disagree)
+		[,] if (it|that) (can|could) [(at all|possibly)] be (managed|arranged|done|helped)
+		[,] if [(at all|that is|it is|at all humanly|humanly)] possible
+		[,] to (keep|make) (things|it|life|matters) (simple|easy|easier|simpler) [for (me|us|PERSON) [at (saw|sawhorses|bench)]]`},
+	{said: "[,] (more 's the pity|worse luck|sad to say|i am sad to say|sorry to say)", where: bothHold(bothHold(behindSomething, noneTold), phraseEndsLine)},
+	{said: "(please|could i ask you to|may i ask you to|might i ask you to|i would ask you to) (bear in mind|keep in mind|take into account|be aware) that", plain: "please", where: bothHold(phraseStartsClause, moreFollows)},
+	{said: "[,] (all told|all in|all in all)", where: bothHold(moneyNamed, phraseEndsLine)},
 	// What it may cost.
 	{said: "(i|we) (can|could) [(just|now|perhaps|possibly|at most|well)] ((stretch|run|go) [up] to|(afford|spare) up to)", plain: "we can spend at most", where: bothHold(notSupposedBefore, moneyNext)},
 	{said: ", but [(that|this)] [(really|truly|honestly)] is [(really|truly|honestly|about)] [(my|our|the)] (limit|maximum|most (we|i) can (spend|afford|spare|manage)|all (we|i) (have|can spend|can afford)|end of it)", where: bothHold(moneyNamed, phraseEndsLine)},
@@ -54,6 +74,11 @@ var householdTold = []placedPhrase{
 
 // behindSomethingNext: it stands amid a sentence.
 func behindSomethingNext(before, after []atom) bool { return len(before) > 1 && len(after) > 2 }
+
+// noneTold: it is not said before that somebody told it, and nothing is asked.
+func noneTold(before, after []atom) bool {
+	return noDoubtBefore(before, after) && noQuestion(before, after) && !saidBeforeOf(wordSet("told hear heard tells claims reckons"))(before, after)
+}
 
 // moneyNext: a sum of money stands behind it.
 func moneyNext(_, after []atom) bool {
