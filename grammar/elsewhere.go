@@ -96,6 +96,54 @@ func kindOf(kinds ...ActKind) func(Act) bool {
 	return func(a Act) bool { return slices.Contains(kinds, a.Kind) }
 }
 
+// wishLost is a wish behind what is forgotten, of which nothing may have come.
+var wishLost = regexp.MustCompile(`[,;.] (?:and |then |but )?(?:just |only |please |simply )*(?:make|keep|set|build|cut|space|size) (?:them|these|those|each|every|everything|all)\b`)
+
+// answersClaim is a question behind a claim that asks for no more than whether it holds.
+var answersClaim = regexp.MustCompile(`\bis (?:that|this|it) (?:really |also |about |still )?what you(?: folks| guys| people)? (?:come up with|came up with|get|got|have|make it|arrive at|find|figure|see)(?: too| as well| also)?(?: [.?!])*$`)
+
+// helpless is what somebody says who does not know what to do, and asks something in the same breath.
+var helpless = regexp.MustCompile(`\b(?:do not know|not sure|no idea|no clue|dunno|unsure|clueless)(?: about)? (?:what|where|how) (?:to|i should|we should|i am to|do i) (?:do|start|begin|go|turn)\b`)
+
+// saidOnce leaves out what a line only seems to ask besides: help, where something else is asked, and the layout behind a claim.
+func saidOnce(acts []Act, text string) []Act {
+	if len(acts) < 2 {
+		return acts
+	}
+	asks := slices.ContainsFunc(acts, asksAny)
+	if asks && helpless.MatchString(text) {
+		acts = slices.DeleteFunc(acts, func(a Act) bool { return a.Kind == HelpMe && a.Topic == "" })
+	}
+	last := acts[len(acts)-1]
+	if len(acts) > 1 && last.Kind == Ask && last.Topic == "layout" && last.As == "" && answersClaim.MatchString(text) {
+		before := acts[:len(acts)-1]
+		if !slices.ContainsFunc(before, func(a Act) bool { return a.Kind != Check }) {
+			return before
+		}
+	}
+	return acts
+}
+
+// torn returns the first act that cannot be true beside another of the same line: "an opening of 36 that's under 30".
+func torn(acts []Act) *Act {
+	for i := range acts {
+		for j := range acts {
+			if acts[i].Kind != State || acts[j].Kind != State || len(acts[i].Statements) != 1 || len(acts[j].Statements) != 1 {
+				continue
+			}
+			a, b := acts[i].Statements[0], acts[j].Statements[0]
+			if a.Op != solver.Eq || a.Name != b.Name || a.Value.Unit != b.Value.Unit || a.Value.Word != "" || a.Value.Of != nil || b.Value.Of != nil || len(a.Value.List)+len(b.Value.List) > 0 {
+				continue
+			}
+			d := a.Value.Num.Sub(b.Value.Num).Sign()
+			if b.Op == solver.LT && d >= 0 || b.Op == solver.LE && d > 0 || b.Op == solver.GT && d <= 0 || b.Op == solver.GE && d < 0 {
+				return &acts[i]
+			}
+		}
+	}
+	return nil
+}
+
 // valued are the acts that set a value, try it, or hold it against the rest.
 func valued(a Act) bool {
 	return (a.Kind == State || a.Kind == Check || a.Kind == WhatIf) && len(a.Statements) > 0
@@ -105,6 +153,15 @@ func valued(a Act) bool {
 func ofElsewhere(r Reading, text string) Reading {
 	if r.Ask != nil || len(r.Acts) == 0 {
 		return r
+	}
+	r.Acts = saidOnce(r.Acts, text)
+	if a := torn(r.Acts); a != nil {
+		at := a.At
+		return Reading{Ask: &solver.Question{At: &at, Text: "Which of them holds?", Example: a.String()}}
+	}
+	if wishLost.MatchString(text) && !slices.ContainsFunc(r.Acts, func(a Act) bool { return a.Kind != Forget }) {
+		at := r.Acts[0].At
+		return Reading{Ask: &solver.Question{At: &at, Text: "And what shall be so?", Example: Normal(r.Acts) + ", equal bays"}}
 	}
 	for i := range elsewhereSaid {
 		w := &elsewhereSaid[i]

@@ -19,6 +19,8 @@ var elsewherePhrases = []placedPhrase{
 	{"i|we|it would be|feel ?so|very|really|most|awfully|much|ever ?so glad|grateful|happy|pleased|delighted|thankful|great|nice|lovely|good|wonderful|ideal|best|perfect if it|there|the wall had|has", "we want", nil},
 	// Somebody of the house wants.
 	{"wishes|(would wish)|desires|(asks to have)|(would love)|(is hoping) to have", "wants", nil},
+	// The bays that were spoken of shall be alike.
+	{", ?and|then ?just|only|simply|please make|keep|set|have|leave|get them|these|those|(the bays) ?all|both ?exactly equal|even|alike|identical|(the same)|(the same size|width)|(of a size) ?please $$", ", equal bays", bothHold(saidBeforeOf(wordSet("bays bay")), noFigureAhead)},
 	// What is wanted under the bottom rail, said first.
 	{"!(twice|double|half) the gap , that|this|it is|'s what|how i|we want|need|like|wanted|(would like)|(am after)|(are after) under|below|beneath ?_ bottom|lowest|first ?RAIL|one", "bottom gap equals $1 the gap", nil},
 	{"customer|client|owner|lady|buyer|fellow|man|wife 's limit|ceiling|maximum|max|cap is", "budget is", moneyAhead},
@@ -75,3 +77,5 @@ func pleadedBefore(before, _ []atom) bool {
 func figureAfter(_, after []atom) bool {
 	return figureBefore(after, nil) && !strings.Contains(textOf(after), "that")
 }
+
+func noFigureAhead(_, after []atom) bool { return !figureBefore(after, nil) }
