@@ -46,6 +46,7 @@ func TestElsewhere(t *testing.T) {
 	} {
 		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
 	}
+}
 
 // What was read as something else: papers that do not count, calls, conditions with the verb in front, pleas. Common speech, no source.
 func TestSaidElsewhere(t *testing.T) {
