@@ -92,6 +92,10 @@ var tradePhrases = []placedPhrase{
 	{"every|each last|single|blessed|solitary RAIL", "every rail", nil},
 	{"spread|open|space|move|shift|pull|push|set RAIL|(them|those|these RAIL)|them ?up|out another|(an extra)|(a further) !sixteenth|eighth|quarter|half ?inch ?further|farther|more ?apart|out", "raise the gap by a $1 inch", nil},
 
+	{", ?and|so ?please ?you be quick|snappy|sharp about it $$", "", nil},
+	{"and|so ?please ?you be quick|snappy|sharp about it $$", "", nil},
+	{"?(^ so) that|this ?then brings|puts|gets|makes|leaves WALL ?up to|at what height $$", "what is the wall height", nil},
+
 	// Vocatives, short names, what was stored.
 	{", mate|chum|lad|(old (chap|man|son|boy))|squire|guv|pal|buddy|matey|cobber $$", "", nil},
 	{"?go fetch|get|grab|find|pull|bring|haul ME ?up|out ?back one|wall|plan|design ?that|which i|we saved|stored|kept|filed ?it ?as|under|(by|under name ?of)", "open", nil},
