@@ -152,7 +152,7 @@ func chatWord(in []atom, i int) string {
 }
 
 // whyBefore are words that stand behind a "why", and not behind a "my".
-var whyBefore = wordSet("not is are was were cant can't can could do does did dont don't doesnt doesn't isnt isn't wont won't will would so that")
+var whyBefore = wordSet("tho though not is are was were cant can't can could do does did dont don't doesnt doesn't isnt isn't wont won't will would so that")
 
 // sidesBefore are words after which a lone letter is a side: "leans L", "on R".
 var sidesBefore = wordSet("on at @ to from off of leans lean leaning op opening st nd rd")

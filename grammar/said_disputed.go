@@ -29,6 +29,10 @@ var disputedPhrases = []placedPhrase{
 	{"full|whole foot", "1 foot", behindArticle},
 	{"slap|smack|bang|plumb|plunk|spang|slapbang|square|squarely|right|dead ?bang|dab|smack|dead|plumb|right in|at|on middle|center ?(of it)", "in the middle", nil},
 	// Whether it holds.
+	{"can|could it ?really be ?so ?true that", "is it true that", phraseStartsClause},
+	{", is|was that|it|this a fair|good|reasonable|decent|proper|honest price|deal|figure|total|number|sum $$", ", is that right ?", putForward},
+	{", is|are he|she|they dreaming|crazy|nuts|mad|kidding|joking|(on the money)|(out of (his|her|their) mind) $$", ", is that right ?", putForward},
+	{"^ his|her|their PAPER is|was ?way ?all off|wrong|out|mistaken ,|;|.", "", wantedAhead},
 	{".|,|;|-|? ?and ?is|(is there)|(would there be) any|some|much ?real truth|substance|sense|fact in|to|behind it|that|this|them|those|these $$", ", is that right ?", nil},
 	{".|,|;|- ?which|that|it seems|sounds|looks|strikes|feels|is ?ME ?me|like|as ?quite|rather|awful|awfully|pretty ?like ?too|a|an ?bit|(very much)|lot|(awful lot)|much|many|steep|high|heap|stretch ?much|many|high ?(to me)|(to my (mind|eye))|(if you ask me) $$", ", is that right ?", putForward},
 	{"?,|-|. is|are that|it|this|those|they what you|(you all) ?also come|came|get|got|have|figure|find|say|see|calculate|make|make ?up ?with|it ?too|(as well) $$", ", is that right ?", claimedOrPlanned},

@@ -30,6 +30,10 @@ func TestLearnedAndChecked(t *testing.T) {
 		{"What do you get for the span, as opposed to his 140?", "ask span; check span = 140 in"},
 		{"I taped 43 for the wall height where the drawing has 44", "wall height = 43 in; check wall height = 44 in"},
 		{"their drawing is wrong about the wall height, it's 44", "wall height = 44 in"},
+		{"where'd the 55 in the bottom gap come from", "why bottom gap"},
+		{"y tho does the gap have to be 2", "why gap"},
+		{"can it be that bay 1 is 66 1/2", "check bay 1 = 66-1/2 in"},
+		{"his plan is off, the gap should be 2", "gap = 2 in"},
 		{"how come your gap is different from his, how'd you get yours", "why gap"},
 		{"why is his eight-board version no good", "why not rails = 8"},
 		{"how much does the saw take with every cut in your figures", "ask kerf"},
@@ -47,7 +51,7 @@ func TestLearnedAndChecked(t *testing.T) {
 		"whatever his plan says, use that", "I want whatever he says", "I'm telling you the gap is 3 inches", "he is not telling us the gap is 2 inches",
 		"by his account or mine the gap is 2", "there's no truth in it, the gap is 2 inches", "don't skip his numbers, the gap is 2",
 		"she keeps telling me forget the gap", "put in a seventh slat", "I should like the boards a pleasing distance apart", "couldn't we just do it the way his crew does", "who needs that many boards",
-		"throw two boards more than he has on the truck", "never wider than 3", "I'm done with this plan", "sorry, i said five boards, meant nothing", "y = 3",
+		"throw two boards more than he has on the truck", "never wider than 3", "his plan is off", "can it be 40", "y tho", "I'm done with this plan", "sorry, i said five boards, meant nothing", "y = 3",
 		"he says the opening is 34, seems like a lot, make it 30", "he wanted to set the gap at an inch and a half, nothing wrong with that",
 	} {
 		require.Empty(t, Read(line, Context{}).Acts, line)

@@ -26,7 +26,11 @@ var learnerPhrases = []placedPhrase{
 	{"what|(how come) made|makes|make|did|had ?that you|him|her|them|it settle|decide|land|arrive|choose|pick|picks|choosing ?on|at|with|upon (that many)|(so many) RAIL", "why so many rails", nil},
 	{"what|(is there [anything]) ?is|speaks|stands against ?having|using ## !RAIL|STIFF ?then $$", "why not $1 $2", nil},
 	{"why is|are !POST|(added POST)|(POST [height]) # HIGH|HEIGHT ?, ?and|but why cannot|(can not)|(could not)|(should not) it|they|that ?just be", "why is the $1 $2 tall and why can the $1 not be", nil},
+	{"where did # in|for|of|at|under !(bottom gap)|gap|OPENING|BAY|span|(wall height) ?(ever) come|spring from", "why the $2", nil},
+	{"what is with # !GAP|OPENING|(bottom gap)", "why the $2", phraseStartsClause},
+	{"why though|tho !is|are|does|do|did|can|must|has|have|should|would|will", "why $1", nil},
 	// The order of things.
+	{"do|should|must i|we mark|cut|drill|dig|hang|screw|measure|stain|paint ?it|them first or mark|cut|drill|dig|hang|screw|measure|stain|paint ?it|them ?first $$", "what are the steps", nil},
 	{"(i do not know)|idk|dunno|(no idea)|(no clue) what|which|where|how ?thing|part|step to|i|we|do do|go|start|begin ?at|with first|1st|(1 st) ?anyhow|anyway", "what is the first step ?", nil},
 	{"(which way)|(what way) round|around ?do|should|must i|we do|tackle|go ?about things|this|it|that|these", "what are the steps", nil},
 	{"^ what|(which thing|step|part) is|comes|goes first ?here|then|now $", "", saidBeforeOf(wordSet("steps"))},
