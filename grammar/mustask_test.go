@@ -80,3 +80,20 @@ func TestWishBehindReason(t *testing.T) {
 		require.Equal(t, c[1], got, c[0])
 	}
 }
+
+// Slips owned up to, surprise, spares, and what is left out of it; common speech, no source.
+func TestBesideTheMatter(t *testing.T) {
+	for _, c := range [][2]string{
+		{"Sorry, I made a mistake: the gap should be 2 1/4 inches, not 2 1/2.", "gap = 2-1/4 in"},
+		{"what in the world made you put the upright there", "why posts"},
+		{"is it right what he wrote, six rails and a gap of no more than 2 1/2", "check rails = 6, gap <= 2-1/2 in"},
+		{"don't let the opening come in under twenty eight", "opening >= 28 in"},
+		{"buy me two boards over what it takes, as spares", "spare = 2"},
+		{"leave his sketch out of it, how many boards do you come up with", "ask rails"},
+		{"It would be convenient for us if all of the boards could be cut to one and the same length.", "same length"},
+		{"how come there's so much lumber on the list", "why shopping"},
+		{"I would like the wall to be a comfortable height.", ""},
+	} {
+		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+	}
+}

@@ -59,6 +59,9 @@ func slotAt(atoms []atom, i int) ([]atom, bool) {
 	}
 	determined := vocab().articles[word(i-1)] || owned[word(i-1)]
 	switch {
+	case word(before) == "be" && word(i+1) == "for" && (word(i+2) == "us" || word(i+2) == "me") && word(i+3) == "if" && (word(before-1) == "would" || word(before-1) == "will"):
+		out := append([]atom{}, atoms[:before+1]...)
+		return append(append(out, worded(atoms[i], "nice")), atoms[i+3:]...), true // "it would be convenient for us if"
 	case word(before) == "be" && word(i+1) == "if" && (word(before-1) == "would" || word(before-1) == "will"):
 		out := append([]atom{}, atoms[:before+1]...)
 		return append(append(out, worded(atoms[i], "nice")), atoms[i+1:]...), true // "it would be simply marvelous if"

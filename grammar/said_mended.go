@@ -29,6 +29,22 @@ var mendedPhrases = []placedPhrase{
 	{"end|ends|ended|ending ?up as scrap|waste|firewood|kindling", "be wasted", nil},
 	// What else goes on is no order.
 	{"while|as|since i|we|you am|are|is ?still sawing|cutting|(at it)|(at that)|there|buying ?, ?you ?can ?also", "", phraseStartsClause},
+	// Spares beyond what is needed are no boards of the stack.
+	{"!##|two|three|one|four boards|rails|planks|sticks|(two by sixes)|(two by fours) over|beyond|(more than)|above (what ?(it takes|we need|i need|is needed|the list says|the job takes))|(it takes)|(the list says)|needed|(we need)|(i need) ?, ?as|for ?spares|(just in case)|insurance", "$1 spare boards", nil},
+	{"as generous|roomy|ample as possible|(we can ?make it)|(it can be)|(can be) ?within that|those", "and as wide an opening as possible", saidBeforeOf(wordSet("opening doorway passage walkthrough entrance entry gateway"))},
+	// What is left out of it claims nothing.
+	{"leave|keep|set|put|never mind PERSON|(PERSON 's)|his|her|their ?own sketch|drawing|plan|plans|numbers|sheet|version|layout out of it|this|that|aside ,|;|.|for now|and", "", phraseStartsClause},
+	{"enough of|about|with PERSON|(PERSON 's)|his|her|their ?own sketch|drawing|plan|plans|numbers|sheet|version|layout ,|;|.|:", "", phraseStartsClause},
+	// A slip is owned up to before it is set right.
+	{"?oh ?sorry|oops|pardon ?, i|we ?just|(have ?just) made a|one mistake|error|slip|blunder ?earlier|before|there|above|(just now)|myself ,|:|;|.|- ?it is", "", phraseStartsClause},
+	// Surprise asks nothing of its own.
+	{"!what|why|how|where|which (in the world)|(on earth)|(in heaven 's name)|(the heck)|(the hell)|(the devil)|(the dickens)|(in blazes) !made|makes|do|does|did|is|are|would|will|can|could", "$1 $2", nil},
+	{"is it right|true|so|correct|accurate what PERSON|he|she|they wrote|said|says|claims|claimed|drew|(told ME)|(put down)|figured ,|:|;", "is it true that", nil},
+	{"!sketch|drawing|picture|layout|list|marks|cuts ?, along with", "$1 and", nil},
+	{"do not|never let !OPENING|BAY|GAP come in|out under|below", "do not let the $1 be under", nil},
+	{"!what|which !GAP|HEIGHT|WIDTH|(wall height) would|will|do|does i|we|it|you wind|end up with", "what $2 do we get", nil},
+	{"happiest to", "happy to", nil},
+	{"how come|why (there is|is there|are there|there are) so much lumber|wood|timber on|in ?the|my|our list|order", "why that many boards", nil},
 	// "Right at" is exactly so.
 	{"start|begin|starts|begins|set|put|place !([the|my|our] OPENING|it) right at|around|about # off|from|in", "$1 begins $2 from", nil},
 	// What harm it does, if every cut is out, is what is tried.

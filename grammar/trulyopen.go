@@ -41,6 +41,9 @@ var openWays = []openWay{
 	{looks: func(a Act) bool { return alters[a.Kind] && a.Kind != State }, way: regexp.MustCompile(`\b(?:tells?|telling|told|nags?|nagging|begs?|begging|asks?|asking|says?|saying|said)(?: me| us)(?: to| that i should| that we should)?(?: just)? (?:forget|drop|scrap|undo|redo|start|save|open|quit|stop|clear|wipe|cancel)\b`),
 		not: regexp.MustCompile(`\byou (?:tell|told|say|said)|\b(?:so|and so|fine|ok|okay|right|agreed) (?:do|i do|let us|please)\b`),
 		ask: openQuestion("Shall I do that?", "forget the gap")},
+	{looks: asksQuantity, way: regexp.MustCompile(`\b(?:i|we) (?:would|should) (?:like|love|prefer|want|rather have) (?:the|my|our|all the) [a-z]+ (?:to be |to have |to stand )?(?:a|an|at a|of a|some) `),
+		not: regexp.MustCompile(`\b(?:what|how|which|tell|show|know|see)\b`),
+		ask: openQuestion("How much is that?", "wall 48 high")},
 	{looks: tried, way: regexp.MustCompile(`\b(?:can ?not|could not|do not|did not|unable to|hard to|trying to|struggling to|have to|need to|yet to|trouble|try to) (?:really |quite |seem to )*(?:decide|deciding|choose|choosing|settle|pick|picking|make up (?:my|our) mind) (?:between|on|among)\b`),
 		ask: openQuestion("Which of them shall I try?", "what if six rails")},
 	{looks: stated(solver.AddedPosts), way: regexp.MustCompile(`\bposts? (?:in all|altogether|all told|in total|total|overall)\b`),
@@ -90,7 +93,7 @@ var openWays = []openWay{
 		ask: openQuestion("What is meant here?", "5 rails")},
 	{looks: stated(solver.Bay), way: regexp.MustCompile(`^(?:i |we )?(?:just )?(?:got|get|read|find|found) .* (?:on|at|in|for|across) (?:that|this|the other) (?:one )?(?:bay|section|panel)\b`),
 		ask: openQuestion("Which bay, and where in it was that measured?", "bay 2 top measured 71 3/8")},
-	{looks: sets, way: regexp.MustCompile(`\b(?:of|at|is|are) [a-z0-9 /-]+ (?:that|which) (?:is|are) (?:under|below|over|above|less than|more than|at least|at most|smaller than|bigger than|narrower than|wider than) [a-z0-9]`),
+	{looks: sets, way: regexp.MustCompile(`\b(?:of|at|is|are) [a-z0-9 /-]+ (?:that|which) (?:is|are) (?:under|below|over|above|less than|more than|at least|at most|smaller than|bigger than|narrower than|wider than) (?:[0-9]|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thir|fif|twen|for|six|seven|eigh|nine)`),
 		not: regexp.MustCompile(`\b(?:or|if|bay|bays)\b`),
 		ask: openQuestion("Which of them is it?", "opening at least 30")},
 }
