@@ -85,7 +85,7 @@ func TestWishBehindReason(t *testing.T) {
 func TestBesideTheMatter(t *testing.T) {
 	for _, c := range [][2]string{
 		{"Sorry, I made a mistake: the gap should be 2 1/4 inches, not 2 1/2.", "gap = 2-1/4 in"},
-		{"what in the world made you put the upright there", "why posts"},
+		{"what in the world made you put the post there", "why posts"},
 		{"is it right what he wrote, six rails and a gap of no more than 2 1/2", "check rails = 6, gap <= 2-1/2 in"},
 		{"don't let the opening come in under twenty eight", "opening >= 28 in"},
 		{"buy me two boards over what it takes, as spares", "spare = 2"},

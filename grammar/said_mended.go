@@ -36,7 +36,7 @@ var mendedPhrases = []placedPhrase{
 	{"leave|keep|set|put|never mind PERSON|(PERSON 's)|his|her|their ?own sketch|drawing|plan|plans|numbers|sheet|version|layout out of it|this|that|aside ,|;|.|for now|and", "", phraseStartsClause},
 	{"enough of|about|with PERSON|(PERSON 's)|his|her|their ?own sketch|drawing|plan|plans|numbers|sheet|version|layout ,|;|.|:", "", phraseStartsClause},
 	// A slip is owned up to before it is set right.
-	{"?oh ?sorry|oops|pardon ?, i|we ?just|(have ?just) made a|one mistake|error|slip|blunder ?earlier|before|there|above|(just now)|myself ,|:|;|.|- ?it is", "", phraseStartsClause},
+	{"?oh ?sorry|oops|pardon ?, i|we ?just|(have ?just) made a|one mistake|error|slip|blunder ?earlier|before|there|above|(just now)|myself ,|:|;|.|-", "", phraseStartsClause},
 	// Surprise asks nothing of its own.
 	{"!what|why|how|where|which (in the world)|(on earth)|(in heaven 's name)|(the heck)|(the hell)|(the devil)|(the dickens)|(in blazes) !made|makes|do|does|did|is|are|would|will|can|could", "$1 $2", nil},
 	{"is it right|true|so|correct|accurate what PERSON|he|she|they wrote|said|says|claims|claimed|drew|(told ME)|(put down)|figured ,|:|;", "is it true that", nil},
