@@ -9,18 +9,16 @@ import (
 
 // A sentence is taken by what its words are about, wherever they stand.
 func TestGist(t *testing.T) {
-	for _, c := range [][2]string{
-		{"I should be grateful to learn what you would suggest buying.", "ask shopping"},
-		{"The store nearby sells its boards in lengths of 8, 10, and 16 feet.", "stock = 96 in, 120 in, 192 in"},
-		{"Could I please have the list of cuts as a spreadsheet?", "ask cuts as csv"},
-		{"what should worry me about this design", "ask cautions"},
-		{"the timber merchant has run out of 4.2 m lengths", "stock -= 4200 mm"},
-		{"on the architect's drawing the wall is 1.25 m tall and has seven slats", "check wall height = 1250 mm, rails = 7"},
-		{"Where does a man begin on a job like this?", "ask steps"},
-		{"we calculate in mm today, the wall gets 1080 high", "units = metric; wall height = 1080 mm"},
-	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
-	}
+	requireReads(t, Context{}, map[string]string{
+		"I should be grateful to learn what you would suggest buying.":           "ask shopping",
+		"The store nearby sells its boards in lengths of 8, 10, and 16 feet.":    "stock = 96 in, 120 in, 192 in",
+		"Could I please have the list of cuts as a spreadsheet?":                 "ask cuts as csv",
+		"what should worry me about this design":                                 "ask cautions",
+		"the timber merchant has run out of 4.2 m lengths":                       "stock -= 4200 mm",
+		"on the architect's drawing the wall is 1.25 m tall and has seven slats": "check wall height = 1250 mm, rails = 7",
+		"Where does a man begin on a job like this?":                             "ask steps",
+		"we calculate in mm today, the wall gets 1080 high":                      "units = metric; wall height = 1080 mm",
+	})
 	for _, line := range []string{
 		"should I undo that", "Boards are twelve.", "bay 2", "Two inches and a bit between the boards.", "Make the gap two and a half, bare.",
 		"the floor's off by an inch", "I have six boards, twelve footers", "we have four ten foot boards",

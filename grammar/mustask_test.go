@@ -20,32 +20,28 @@ func TestMustBeAsked(t *testing.T) {
 	} {
 		require.Empty(t, Read(line, Context{}).Acts, line)
 	}
-	for _, c := range [][2]string{
-		{"less gap than 3 inches", "gap < 3 in"},
-		{"no more gap than an inch and three quarters", "gap <= 1-3/4 in"},
-		{"no less opening than 30", "opening >= 30 in"},
-		{"start the opening right at 40 inches off the left post", "opening from left = 40 in"},
-		{"open porch", "open porch"},
-		{"the guy with the level claims the slab drops an inch and a half to the right", "check floor at right = -1-1/2 in"},
-	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
-	}
+	requireReads(t, Context{}, map[string]string{
+		"less gap than 3 inches":                                 "gap < 3 in",
+		"no more gap than an inch and three quarters":            "gap <= 1-3/4 in",
+		"no less opening than 30":                                "opening >= 30 in",
+		"start the opening right at 40 inches off the left post": "opening from left = 40 in",
+		"open porch": "open porch",
+		"the guy with the level claims the slab drops an inch and a half to the right": "check floor at right = -1-1/2 in",
+	})
 }
 
 // Small words that make another statement of the rest: "none", "step by step", "lost", "as scrap".
 func TestSmallWordsTurn(t *testing.T) {
-	for _, c := range [][2]string{
-		{"Would you please tell me why it isn't possible to have nine boards?", "why not rails = 9"},
-		{"don't let none of the bays go past seven foot two", "bay <= 86 in"},
-		{"what if we lost one board and made the wall 46", "what if rails -= 1, wall height = 46 in"},
-		{"Could you help me understand, step by step, how the gap is calculated?", "teach gap"},
-		{"try her numbers out, five boards 3 1/8 apart", "what if rails = 5, gap = 3-1/8 in"},
-		{"Would you believe it, I still have seven 10-foot 2x6s left over.", "have 2x6 120 in x 7"},
-		{"we want as little wood as possible to end up as scrap", "least waste"},
-		{"Put the opening in the middle, that's where the kids run anyway.", "opening side = middle"},
-	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
-	}
+	requireReads(t, Context{}, map[string]string{
+		"Would you please tell me why it isn't possible to have nine boards?":    "why not rails = 9",
+		"don't let none of the bays go past seven foot two":                      "bay <= 86 in",
+		"what if we lost one board and made the wall 46":                         "what if rails -= 1, wall height = 46 in",
+		"Could you help me understand, step by step, how the gap is calculated?": "teach gap",
+		"try her numbers out, five boards 3 1/8 apart":                           "what if rails = 5, gap = 3-1/8 in",
+		"Would you believe it, I still have seven 10-foot 2x6s left over.":       "have 2x6 120 in x 7",
+		"we want as little wood as possible to end up as scrap":                  "least waste",
+		"Put the opening in the middle, that's where the kids run anyway.":       "opening side = middle",
+	})
 }
 
 // A stroke that stands free parts notes; between figures it does not.

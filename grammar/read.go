@@ -134,62 +134,6 @@ func readPlainly(line string, atoms []atom, c Context) Reading {
 	return r
 }
 
-// reread reads a line that could not be read as a whole without what changes nothing in it, and then with its misspelled
-// words set right.
-func reread(atoms []atom, c Context, r Reading) Reading {
-	if left, ok := withoutBackdrop(atoms, c); ok {
-		told := readAtoms(left, c)
-		if told.Ask == nil && takesUp(told.Acts, left) {
-			return r // "…, disregard it" may speak of what was dropped
-		}
-		if told.Ask != nil {
-			if found, ok := siteFound(left, c); ok {
-				return found
-			}
-			if loose, ok := readLoosely(left, c); ok {
-				return loose
-			}
-			told = mend(left, c, told)
-		}
-		if told.Ask == nil {
-			return told
-		}
-	}
-	if told, ok := readWithoutBygones(atoms, c); ok {
-		return told
-	}
-	if found, ok := siteFound(atoms, c); ok {
-		return found
-	}
-	if told, ok := readQuestionAlone(atoms, c); ok {
-		return told
-	}
-	if wish, ok := readWish(atoms, c); ok {
-		return wish
-	}
-	if unheard(r.Ask) {
-		if told, ok := readOnWall(atoms, c); ok {
-			return told
-		}
-	}
-	if told, ok := readGist(atoms, c, r.Ask); ok {
-		return told
-	}
-	if told, ok := readOpenly(atoms, c); ok {
-		return told
-	}
-	if loose, ok := readLoosely(atoms, c); ok {
-		return loose
-	}
-	if heard, ok := byEar(atoms, c); ok {
-		return heard
-	}
-	if told, ok := readBeyond(atoms, c); ok {
-		return told
-	}
-	return mend(atoms, c, r)
-}
-
 // danglers drops the "to" or "from" that a question may end in: "what do I cut the boards to?".
 func danglers(in []token) []token {
 	n := len(in)
