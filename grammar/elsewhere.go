@@ -47,7 +47,8 @@ var otherMinds = []openWay{
 	{looks: kindOf(Check), way: regexp.MustCompile(`\bused to (?:want|have|like|be|use|say|ask|insist|make|build|run|set|think)\b`), not: regexp.MustCompile(`\b(?:now|but|today|instead|these days|anymore)\b|[,;.] (?:they|it|that|those) (?:all )?used to be\b`), ask: wantedHere},
 	{looks: valued, way: regexp.MustCompile(opensClause + `(?:originally|at first|initially|in the beginning|back then|once|first) (?:, )?(?:i|we|he|she|they) (?:was|were|had been) (?:all |just )?(?:going|planning|thinking|set|meaning|about|hoping)\b`), not: regexp.MustCompile(`\b(?:but|now|make|then|instead|changed|decided)\b`), ask: wantedHere},
 	{looks: sets, way: regexp.MustCompile(opensClause + `(?:(?:i|we|he|she|they) (?:might|may|could)(?: also| just| still| well| very well| possibly| even)* (?:want|need|like)\b|it (?:could|might|may)(?: well| very well| just)* be that\b)`), not: regexp.MustCompile(`\bmay (?:want|need|like) to\b`), ask: wantedHere},
-	{looks: valued, way: regexp.MustCompile(`\b(?:nobody|no one|noone|not everybody|not everyone)(?: ever| here| really| actually)* (?:says|said|thinks|thought|told|wants|wanted|asked|claims|claimed|needs|likes|mentioned)\b`), ask: wantedHere},
+	{looks: valued, way: regexp.MustCompile(`\b(?:nobody|no one|noone|not everybody|not everyone)(?: ever| here| really| actually)* (?:says|said|thinks|thought|told|wants|wanted|asked|claims|claimed|needs|likes|mentioned)\b`),
+		not: regexp.MustCompile(`\bso (?:please |just |then )?(?:make|let|keep|put|set|give|use|go|have|i|we)\b`), ask: wantedHere},
 	{looks: valued, way: regexp.MustCompile(opensClause + `(?:[a-z]+ )?(?:[a-z]+) (?:doubts?|doubted|denies|denied|questions|questioned)(?: that| if| whether)? `), not: regexp.MustCompile(`\b(?:no|without|i|we) doubts?\b`), ask: wantedHere},
 	{looks: valued, way: regexp.MustCompile(`\bwho knows (?:if|whether|what|how|why)\b`), ask: wantedHere},
 	{looks: kindOf(Why, WhyNot), way: regexp.MustCompile(`\bwhy (?:on earth |in the world |the heck )?(?:would|should|do|does) (?:i|we|anybody|anyone|somebody|someone|people|they|he|she)(?: ever| even| possibly)* (?:want|like|choose|care|wish|prefer|bother)\b`), ask: wantedHere},
@@ -111,11 +112,11 @@ func saidOnce(acts []Act, text string) []Act {
 		return acts
 	}
 	asks := slices.ContainsFunc(acts, asksAny)
-	if asks && helpless.MatchString(text) {
+	if asks && matchesWay(helpless, text) {
 		acts = slices.DeleteFunc(acts, func(a Act) bool { return a.Kind == HelpMe && a.Topic == "" })
 	}
 	last := acts[len(acts)-1]
-	if len(acts) > 1 && last.Kind == Ask && last.Topic == "layout" && last.As == "" && answersClaim.MatchString(text) {
+	if len(acts) > 1 && last.Kind == Ask && last.Topic == "layout" && last.As == "" && matchesWay(answersClaim, text) {
 		before := acts[:len(acts)-1]
 		if !slices.ContainsFunc(before, func(a Act) bool { return a.Kind != Check }) {
 			return before
@@ -159,7 +160,7 @@ func ofElsewhere(r Reading, text string) Reading {
 		at := a.At
 		return Reading{Ask: &solver.Question{At: &at, Text: "Which of them holds?", Example: a.String()}}
 	}
-	if wishLost.MatchString(text) && !slices.ContainsFunc(r.Acts, func(a Act) bool { return a.Kind != Forget }) {
+	if matchesWay(wishLost, text) && !slices.ContainsFunc(r.Acts, func(a Act) bool { return a.Kind != Forget }) {
 		at := r.Acts[0].At
 		return Reading{Ask: &solver.Question{At: &at, Text: "And what shall be so?", Example: Normal(r.Acts) + ", equal bays"}}
 	}
@@ -169,7 +170,7 @@ func ofElsewhere(r Reading, text string) Reading {
 			if !w.looks(a) {
 				continue
 			}
-			if !w.way.MatchString(text) || w.not != nil && w.not.MatchString(text) {
+			if !matchesWay(w.way, text) || w.not != nil && w.not.MatchString(text) {
 				break
 			}
 			q := w.ask(a, r.Acts)

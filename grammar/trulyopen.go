@@ -168,7 +168,7 @@ func trulyOpen(acts []Act, atoms []atom) *solver.Question {
 			if said == "" {
 				said = textOf(atoms)
 			}
-			if !w.way.MatchString(said) || w.not != nil && w.not.MatchString(said) {
+			if !matchesWay(w.way, said) || w.not != nil && w.not.MatchString(said) {
 				break
 			}
 			if q := w.ask(a, acts); q.Text != "" {

@@ -1,0 +1,33 @@
+package grammar
+
+import (
+	"regexp"
+	"regexp/syntax"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// What an expression cannot do without is found, and a match is found as the expression itself finds it.
+func TestWayKeys(t *testing.T) {
+	for way, keys := range map[string][]string{
+		`\b(?:i|we) (?:wonder|ponder)s? about\b`: {" about"},
+		`^(?:so )*which (?:is|are)`:              {"which "},
+		`(?:abc|defg)(?:x|y)?`:                   {"abc", "defg"},
+		`(?:a|bc)[0-9]`:                          nil,
+		`x*`:                                     nil,
+	} {
+		tree, err := syntax.Parse(way, syntax.Perl)
+		require.NoError(t, err)
+		require.Equal(t, keys, neededIn(tree.Simplify()), way)
+	}
+	ways := append([]openWay{}, openWays...)
+	for _, p := range phraseLists(t) {
+		letters, _ := foldLine(p.said)
+		said := textOf(split(letters))
+		for i := range ways {
+			require.Equal(t, ways[i].way.MatchString(said), matchesWay(ways[i].way, said), "%s: %s", ways[i].way, said)
+		}
+	}
+	require.True(t, matchesWay(regexp.MustCompile(`.`), "gap"))
+}
