@@ -138,7 +138,7 @@ func thisWall(s string) bool {
 		return len(f) == 1
 	case "what", "one", "plan":
 		return onlyAtHand(f[1:]) || strings.Contains(s+" ", " have now ") || strings.Contains(s, "looking at") || strings.Contains(s, "working on") || strings.HasSuffix(s, " at hand") || strings.HasSuffix(s, "have here") ||
-			f[0] == "what" && len(f) < 8 && (f[1] == "i" || f[1] == "we") && (f[2] == "have" || f[2] == "got") && !slices.ContainsFunc(f[3:], func(w string) bool {
+			f[0] == "what" && len(f) > 2 && len(f) < 8 && (f[1] == "i" || f[1] == "we") && (f[2] == "have" || f[2] == "got") && !slices.ContainsFunc(f[3:], func(w string) bool {
 				return !strings.Contains(" got now here so far at present up to on the go ", " "+w+" ")
 			})
 	}

@@ -3,7 +3,7 @@ package grammar
 // soThatIs reads "my spacer block is two and a quarter thick so that's the gap" as "the gap two and a quarter": the figure of a thing that
 // is no part of the wall is handed on to one that is.
 func soThatIs(in []atom) []atom {
-	for s := 2; s+2 < len(in); s++ {
+	for s := 2; s+3 < len(in); s++ {
 		if in[s].text != "so" && in[s].text != "," || in[s+1].text != "that" || in[s+2].text != "is" && in[s+2].text != "'s" {
 			continue
 		}

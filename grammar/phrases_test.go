@@ -27,7 +27,13 @@ type phrase struct {
 // by people who had not seen the grammar.
 func phraseLists(t testing.TB) []phrase {
 	t.Helper()
-	names, err := filepath.Glob("../testdata/phrases/*.tsv")
+	return listsIn(t, "../testdata/phrases/*.tsv")
+}
+
+// listsIn reads the lists that a pattern of names finds.
+func listsIn(t testing.TB, pattern string) []phrase {
+	t.Helper()
+	names, err := filepath.Glob(pattern)
 	require.NoError(t, err)
 	require.NotEmpty(t, names)
 	var out []phrase
@@ -112,10 +118,30 @@ func (p phrase) judge(s *marks) (heard []string) {
 // what stands in disputed; the others may be asked back more often.
 var leastRight = map[string]int{"phrases.tsv": 99, "variants.tsv": 100, "asking.tsv": 100}
 
+// mostMisread is how many lines of a list are read otherwise than it wants: what is disputed, and what is known and not yet mended.
+var mostMisread = map[string]int{"homeowner.tsv": 1}
+
+// leastRightLater and mostMisreadLater are the same of the lists in testdata/phrases/later, which were written by people who had not seen
+// the grammar, and were heard worse at first sight. They may only get better.
+var (
+	leastRightLater  = map[string]int{"counter.tsv": 95, "homeowners.tsv": 97, "learners.tsv": 98, "lookalikes.tsv": 75, "sisters.tsv": 94, "sisters_2.tsv": 94, "trades.tsv": 98}
+	mostMisreadLater = map[string]int{"counter.tsv": 2, "homeowners.tsv": 1, "lookalikes.tsv": 25, "sisters.tsv": 2, "sisters_2.tsv": 4}
+)
+
 func TestPhrases(t *testing.T) {
+	holdMarks(t, phraseLists(t), leastRight, mostMisread)
+}
+
+func TestLaterPhrases(t *testing.T) {
+	holdMarks(t, listsIn(t, "../testdata/phrases/later/*.tsv"), leastRightLater, mostMisreadLater)
+}
+
+// holdMarks scores lists, and holds the share heard right and the number misread.
+func holdMarks(t *testing.T, list []phrase, least, most map[string]int) {
+	t.Helper()
 	scores := map[string]*marks{}
 	var files []string
-	for _, p := range phraseLists(t) {
+	for _, p := range list {
 		s := scores[p.file]
 		if s == nil {
 			s = &marks{}
@@ -131,7 +157,8 @@ func TestPhrases(t *testing.T) {
 	for _, f := range files {
 		s := scores[f]
 		t.Logf("%-16s %3d lines: right %3d (%.1f %%), asked %2d, misread %d", f, s.all, s.right, 100*float64(s.right)/float64(s.all), s.asked, s.misread)
-		require.GreaterOrEqual(t, 100*s.right, leastRight[f]*s.all, f)
+		require.GreaterOrEqual(t, 100*s.right, least[f]*s.all, f)
+		require.LessOrEqual(t, s.misread, most[f], "%s: misread; see which with -v", f)
 		all.right, all.asked, all.misread, all.all = all.right+s.right, all.asked+s.asked, all.misread+s.misread, all.all+s.all
 	}
 	t.Logf("%d lines: right %.1f %%, misread %d", all.all, 100*float64(all.right)/float64(all.all), all.misread)
@@ -154,6 +181,7 @@ func FuzzRead(f *testing.F) {
 		}
 	}
 	f.Add("gap = 1/0")
+	f.Add("0A,thAts") // a crash that fuzzing found
 	f.Add("rails = 1000000000, gap 2½″ − 12′ 6\"\x00\xff")
 	f.Fuzz(func(t *testing.T, line string) {
 		r := Read(line, Context{Answered: true, Tried: true})

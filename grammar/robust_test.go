@@ -58,3 +58,20 @@ func TestAnswersToAnOpenQuestion(t *testing.T) {
 	r = Read("seventeen, and five", Context{Teaching: true})
 	require.Equal(t, "figure 17, 5", Normal(r.Acts))
 }
+
+// A line that breaks off anywhere, or is heard from anywhere on, is read or asked back.
+func TestBrokenOffLinesAreAnswered(t *testing.T) {
+	lines := []string{"0A,thAts", "compare what", "compare what we"} // found by fuzzing, and by breaking off known lines
+	for i, p := range phraseLists(t) {
+		if i%12 != 0 && !testing.Verbose() {
+			continue
+		}
+		words := strings.Fields(p.said)
+		for k := 1; k < len(words); k++ {
+			lines = append(lines, strings.Join(words[:k], " "), strings.Join(words[k:], " "))
+		}
+	}
+	for _, line := range lines {
+		require.NotPanics(t, func() { Read(line, Context{Answered: true, Tried: true}) }, line)
+	}
+}
