@@ -16,7 +16,7 @@ var unmarked = map[string]string{
 	"dont": "do not", "doesnt": "does not", "didnt": "did not", "cant": "can not", "cannot": "can not", "wont": "will not",
 	"isnt": "is not", "arent": "are not", "wasnt": "was not", "shouldnt": "should not", "wouldnt": "would not", "couldnt": "could not",
 	"mustnt": "must not", "aint": "is not", "hasnt": "has not", "havent": "have not", "whats": "what is", "thats": "that is",
-	"wheres": "where is", "hows": "how is", "whys": "why is", "heres": "here is", "theres": "there is", "im": "i am", "ive": "i have",
+	"wheres": "where is", "hows": "how is", "whys": "why is", "heres": "here is", "theres": "there is", "im": "i am", "ive": "i have", "i'e": "i have", "i'v": "i have", "i'ev": "i have", "i'vee": "i have", "i'vve": "i have", "we'v": "we have", "we'e": "we have", "we'ev": "we have",
 	"hes": "he is", "shes": "she is", "theyre": "they are", "youre": "you are", "weve": "we have", "theyve": "they have",
 	"itll": "it will", "thatll": "that will", "whatll": "what will", "howd": "how did", "wont've": "will not have", "can't": "can not",
 	"won't": "will not", "ain't": "is not", "shan't": "shall not", "let's": "let us", "lets": "let us", "gonna": "going to", "gotta": "got to", "wanna": "want to",
@@ -133,6 +133,8 @@ func chatWord(in []atom, i int) string {
 		return "anyway" // "by the way", and not "between"
 	case !alone || len(w) > 1 || after == "" && !sidesBefore[before]:
 		return ""
+	case w == "n" && number && (before == "sold" || before == "stocked" || before == "available" || before == "come" || before == "comes"):
+		return "in"
 	case w == "n" && i > 0 && (number || after == "a"): // else it may be a "no" cut short
 		return "and"
 	case w == "w" && i > 0 && after != "":

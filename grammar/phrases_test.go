@@ -119,7 +119,7 @@ func (p phrase) judge(s *marks) (heard []string) {
 var leastRight = map[string]int{"phrases.tsv": 99, "variants.tsv": 100, "asking.tsv": 100}
 
 // mostMisread is how many lines of a list are read otherwise than it wants: what is disputed, and what is known and not yet mended.
-var mostMisread = map[string]int{"homeowner.tsv": 1}
+var mostMisread = map[string]int{}
 
 // leastRightLater and mostMisreadLater are the same of the lists in testdata/phrases/later, which were written by people who had not seen
 // the grammar, and were heard worse at first sight. They may only get better.

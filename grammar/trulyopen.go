@@ -30,7 +30,7 @@ var (
 var openWays = []openWay{
 	{looks: asksTopic("cost"), way: regexp.MustCompile(`\bhow much (?:of )?(?:a |an )?(?:more |extra )?` + toils + `\b`),
 		ask: openQuestion("Shall I tell what to watch out for, or the steps?", "what should I watch out for", "ask cautions", "ask steps")},
-	{looks: stated(solver.Goal), way: regexp.MustCompile(`^(?:(?:so|ok|and|then|well|now) )*(?:which|what)(?: one| way| count| layout| option| of (?:them|these|those|the two)| would| will)* (?:is|are|be|comes out|works out|gives|has|would be)(?: the)? ` + bestOfAll + `(?: [a-z]+)?(?: [.?!])*$`),
+	{looks: stated(solver.Goal), way: regexp.MustCompile(`^(?:(?:so|ok|and|then|well|now) )*(?:which|what)(?: one| way| count| layout| option| of (?:them|these|those|the two)| would| will)* (?:is|'s|are|be|comes out|works out|gives|has|would be)(?: the)? ` + bestOfAll + `(?: [a-z]+)?(?: [.?!])*$`),
 		ask: openQuestion("Shall I look for that, or list what works?", "the cheapest wall", "ask options")},
 	{looks: stated(solver.Rails, solver.AddedPosts, solver.Stiffeners, solver.Gap), way: regexp.MustCompile(`(?:^| )(?:bought|purchased|picked up|got hold of|brought home|hauled home|was given|were given|scored|ordered|got me|got us|brought me|brought us|delivered|salvaged|scrounged|found|borrowed)(?: me| us| myself| ourselves| him| her| them| about| only| just| another| up)* ` + howMany + ` (?:more |extra |good |new |old |nice |long |of the |of those )*` + boardsOf + `(?: |$)`),
 		not: regexp.MustCompile(`\b(?:if|suppose|what about|make it|stack|high)\b`),

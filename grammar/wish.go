@@ -124,6 +124,9 @@ func onlyReason(why []atom, c Context, reason bool) bool {
 		if a.text == "who" && (i == 0 || outsiders[why[i-1].text]) {
 			continue // a toddler who squeezes through everything
 		}
+		if !reason && i > 0 && a.text != "have" && (bids[a.text] || a.text == "us") {
+			return false // "…, so let's keep it." bids as well
+		}
 		if turnsWish[a.text] || a.text == "?" || !reason && (a.text == "not" || a.text == "no" || a.text == "never" || a.text == "cannot") {
 			return false
 		}
