@@ -49,6 +49,7 @@ lost: lost stuck confused do_not_know no_idea not_sure
 out: out
 tell: lay spell_out
 maths: math maths mathematics arithmetic calculation calculations computation computations sums workings working_out every_calculation all_the_steps whole_sum whole_calculation whole_computation figuring
+full: every_number each_number every_figure each_figure all_the_numbers all_the_figures
 full: whole_sum whole_calculation whole_computation whole complete entire full all every each every_step every_line every_bit of_it in_full all_of_the detail details every_detail in_detail
 bought: long_list list shopping_list materials_list
 losewood: lose loses lost

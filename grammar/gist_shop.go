@@ -120,7 +120,7 @@ var shopNames = []gistName{
 	{plain: "spare =", fig: figPercent, with: "spare", named: "-", may: "spare spoil sometimes lumber wood board boards buy cut"},
 	{plain: "#1 spare boards", with: "spare board", named: "-", may: "spoil sometimes lumber wood board boards buy", figs: []gistFigure{figCount}, only: State},
 	{plain: "#1 spare boards", with: "counton spoil board", named: "-", may: "sometimes boards lumber", figs: []gistFigure{figCount}, only: State},
-	{plain: "budget", fig: figMoney, with: "afford", named: "mostpaid", may: "allwood limit spend cost afford only budget lumber atmost", only: State},
+	{plain: "budget", fig: figMoney, with: "afford", named: "mostpaid", may: "wall ihave allwood limit spend cost afford only budget lumber atmost", only: State},
 	{plain: "budget", fig: figMoney, with: "limit", named: "-", may: "limit spend cost afford only budget allwood", only: State},
 	{plain: "budget", fig: figMoney, with: "budget|allwood atmost|limit", named: "-", may: "allwood limit spend cost afford only budget lumber atmost", only: State},
 	{plain: "kerf", fig: figLength | figBare, with: "blade|dust eat|cut|wide|thick|peror", named: "blade wide|thick", may: "what lose slot peror cut dust", only: State},
@@ -139,6 +139,7 @@ var shopNames = []gistName{
 
 	{plain: "cost =", fig: figMoney | figBare, with: "quoted|allwood says|check|quote", named: "-", may: "what paper person says each quoted seller person budget kindof check buy wood wall lumber cost allwood", only: Check},
 	{plain: "cut bay #1 = #2", with: "bay cut says|check|paper", named: "-", may: "where what board boards long kindof person check lengths", figs: []gistFigure{figCount, figLength | figBare}, only: Check},
+	{plain: "cut @bayno =", fig: figLength | figBare, with: "bayno cut", named: "-", may: "where what board boards long kindof lengths", only: Check},
 	{plain: "cut bay 1 =", fig: figLength | figBare, with: "first bay cut", named: "-", may: "where what board boards long kindof lengths", only: Check},
 	{plain: "cut bay 2 =", fig: figLength | figBare, with: "second bay cut", named: "-", may: "where what board boards long kindof lengths", only: Check},
 	{plain: "cut bay 3 =", fig: figLength | figBare, with: "third bay cut", named: "-", may: "where what board boards long kindof lengths", only: Check},
