@@ -21,7 +21,7 @@ const (
 )
 
 // elsewhereSaid are the lines that speak of something else, each with what is read of it wrongly, and what is asked.
-var elsewhereSaid = append(othersThings, append(otherMinds, otherTrades...)...)
+var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides)
 
 // othersThings are walls, doors and floors that are not this one's, and what is measured that is no wall.
 var othersThings = []openWay{
@@ -125,7 +125,8 @@ func saidOnce(acts []Act, text string) []Act {
 	return acts
 }
 
-// torn returns the first act that cannot be true beside another of the same line: "an opening of 36 that's under 30".
+// torn returns the first act that cannot be true beside another of the same line: "an opening of 36 that's under 30", "gap at least 3,
+// gap under 2".
 func torn(acts []Act) *Act {
 	for i := range acts {
 		for j := range acts {
@@ -133,11 +134,20 @@ func torn(acts []Act) *Act {
 				continue
 			}
 			a, b := acts[i].Statements[0], acts[j].Statements[0]
-			if a.Op != solver.Eq || a.Name != b.Name || a.Value.Unit != b.Value.Unit || a.Value.Word != "" || a.Value.Of != nil || b.Value.Of != nil || len(a.Value.List)+len(b.Value.List) > 0 {
+			if a.Name != b.Name || a.Value.Unit != b.Value.Unit || a.Value.Word != "" || a.Value.Of != nil || b.Value.Of != nil || len(a.Value.List)+len(b.Value.List) > 0 {
 				continue
 			}
 			d := a.Value.Num.Sub(b.Value.Num).Sign()
-			if b.Op == solver.LT && d >= 0 || b.Op == solver.LE && d > 0 || b.Op == solver.GT && d <= 0 || b.Op == solver.GE && d < 0 {
+			under, over := b.Op == solver.LT || b.Op == solver.LE, b.Op == solver.GT || b.Op == solver.GE
+			strict := b.Op == solver.LT || b.Op == solver.GT
+			switch a.Op {
+			case solver.Eq:
+			case solver.GE, solver.GT:
+				over, strict = false, strict || a.Op == solver.GT
+			default:
+				continue
+			}
+			if under && (d > 0 || strict && d == 0) || over && (d < 0 || strict && d == 0) {
 				return &acts[i]
 			}
 		}

@@ -317,6 +317,8 @@ func (l *lexing) nameEnd(key string, i int) int {
 			return j
 		case w == "for" && (l.word(j+1) == "me" || l.word(j+1) == "us" || l.word(j+1) == "the" || l.word(j+1) == "later" || l.word(j+1) == "now"), w == "please", w == "so" && j > i, w == "now" && j > i && key != "compare", w == "instead", w == "again" && j > i:
 			return j
+		case key == "save" && w == "first" && j > i && l.word(j+1) == "":
+			return j // "save it as deck first"
 		case key == "same as" && j > i && (w == "for" || w == "on" || w == "over" || w == "at") && (l.word(j+1) == "this" || l.word(j+1) == "here" || l.word(j+1) == "ours"):
 			return j // "copy the north wall for this one"
 		case j > i && key != "compare" && (w == "before" || w == "because" || w == "while" || w == "until" || w == "when" || w == "since") && (speakers[l.word(j+1)] || otherOnes[l.word(j+1)] || pointing[l.word(j+1)] || owned[l.word(j+1)] || vocab().articles[l.word(j+1)]):

@@ -23,6 +23,21 @@ var elsewherePhrases = []placedPhrase{
 	{", ?and|then ?just|only|simply|please make|keep|set|have|leave|get them|these|those|(the bays) ?all|both ?exactly equal|even|alike|identical|(the same)|(the same size|width)|(of a size) ?please $$", ", equal bays", bothHold(saidBeforeOf(wordSet("bays bay")), noFigureAhead)},
 	// What is wanted under the bottom rail, said first.
 	{"!(twice|double|half) the gap , that|this|it is|'s what|how i|we want|need|like|wanted|(would like)|(am after)|(are after) under|below|beneath ?_ bottom|lowest|first ?RAIL|one", "bottom gap equals $1 the gap", nil},
+	// What may not sink below a measure is a limit; the slab has no part in it.
+	{"!bays|GAP|OPENING|((each|every|any) bay)|gaps can|must|may|should|shall|(is allowed to)|(are allowed to)|will|(had better)|(would better) not ?ever drop|fall|dip|sink|shrink|slip ?down ?to below|under|beneath #", "$1 at least $2", nil},
+	{"bay # can|must|may|should|shall|(is allowed to)|(are allowed to)|will|(had better)|(would better) not ?ever drop|fall|dip|sink|shrink|slip ?down ?to below|under|beneath #", "bay $1 at least $2", nil},
+	// What is saved before, or after, another order.
+	{"^^ ?ok|okay|well|now|so|right|and ?, ?please|but !(save ..) before|(and only after that)|(and after that) ?you|i|we start|starting|begin over|afresh|anew $$", "$1 . start over", nil},
+	{"^^ ?ok|okay|well|now|so|right|and ?, ?please|but before ?you|i|we start|starting|begin over|afresh|anew ?, ?please !(save ..) $$", "$1 . start over", nil},
+	{"^^ ?ok|okay|well|now|so|right|and ?, ?please|but start|begin over|afresh|anew ?, after|once|(as soon as)|when ?you|i|we ?have !(save ..) $$", "$1 . start over", nil},
+	{"^^ ?ok|okay|well|now|so|right|and ?, ?please|but start|begin over|afresh|anew ?,|; but|and|only ?please !(save ..) first|beforehand|(before that) $$", "$1 . start over", nil},
+	// What there was is told only to ask what there is.
+	{"^^ yesterday|before|earlier|once|(at first)|(this morning)|(last week)|(last night)|(last time)|(last month) ?, it|there|we|they was|were|had|said # RAIL .|,|; ?and|so|but ?now how many ?RAIL is|are|do|have it|they|there|we ?got|have now|today|(these days)|(at the moment)", "how many rails", nil},
+	{"^^ it|there|we|they was|were|had|said # RAIL yesterday|before|earlier|once|(at first)|(this morning)|(last week)|(last night)|(last time)|(last month) .|,|; ?and|so|but ?now how many ?RAIL is|are|do|have it|they|there|we ?got|have now|today|(these days)|(at the moment)", "how many rails", nil},
+	{"^^ ?yesterday|before|earlier|once|(at first)|(this morning)|(last week)|(last night)|(last time)|(last month) ?, !GAP|OPENING|([wall] HEIGHT)|(bottom GAP) was|(used to be) # ?yesterday|before|earlier|once|(at first)|(this morning)|(last week)|(last night)|(last time)|(last month) .|,|; ?and|so|but ?now what|(how much)|(how wide)|(how high)|(how big) is it now|today|(these days)|(at the moment)", "what is $1", nil},
+	{"GAP ?is|at|of # ,|;|- ?(for|under|at) bottom|lowest one i mean|meant|(am talking about)|(am speaking of) $$", "bottom gap $1", nil},
+	// What will be measured another day leaves no figure behind.
+	{",|.|; ?and|but|while ?for|under|(as for)|(as to) !(bottom GAP)|GAP|OPENING|HEIGHT|(bottom RAIL)|(bottom one)|(lowest one)|(lowest RAIL) ?,|:|;|- ?well|uh|um|er|hm|hmm|oh ?, i|we will|(have to)|(need to)|must|(am going to)|(will have to)|(would have to)|(would better)|(had better)|can ?just measure|check|ask|(find out)|(look up)|(let you know)|(tell you)|(get back to you) ?it|that|(my _)|(the _)|her|him|(about that)|(on that) ?one ?later|tomorrow|tonight|first|(on site)|(another time) $$", "", figureBefore},
 	{"customer|client|owner|lady|buyer|fellow|man|wife 's limit|ceiling|maximum|max|cap is", "budget is", moneyAhead},
 }
 
@@ -60,7 +75,7 @@ func moneyAhead(_, after []atom) bool {
 // figureBefore: something was said before, with a figure in it.
 func figureBefore(before, _ []atom) bool {
 	for _, a := range before {
-		if a.kind == aDigits || words().numberish(a.text) {
+		if a.kind == aDigits || words().numberish(a.text) || numerals()[a.text] {
 			return true
 		}
 	}
