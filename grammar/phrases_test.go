@@ -124,8 +124,8 @@ var mostMisread = map[string]int{}
 // leastRightLater and mostMisreadLater are the same of the lists in testdata/phrases/later, which were written by people who had not seen
 // the grammar, and were heard worse at first sight. They may only get better.
 var (
-	leastRightLater  = map[string]int{"counter.tsv": 95, "homeowners.tsv": 97, "learners.tsv": 98, "lookalikes.tsv": 75, "sisters.tsv": 94, "sisters_2.tsv": 94, "trades.tsv": 98}
-	mostMisreadLater = map[string]int{"counter.tsv": 2, "homeowners.tsv": 1, "lookalikes.tsv": 25, "sisters.tsv": 2, "sisters_2.tsv": 4}
+	leastRightLater  = map[string]int{"counter.tsv": 95, "homeowners.tsv": 97, "learners.tsv": 98, "lookalikes.tsv": 80, "sisters.tsv": 98, "sisters_2.tsv": 100, "sisters_3.tsv": 90, "trades.tsv": 98}
+	mostMisreadLater = map[string]int{"counter.tsv": 2, "homeowners.tsv": 1, "lookalikes.tsv": 2, "sisters.tsv": 1, "sisters_3.tsv": 9}
 )
 
 func TestPhrases(t *testing.T) {
