@@ -89,6 +89,10 @@ func TestBesideTheMatter(t *testing.T) {
 		{"It would be convenient for us if all of the boards could be cut to one and the same length.", "same length"},
 		{"how come there's so much lumber on the list", "why shopping"},
 		{"I would like the wall to be a comfortable height.", ""},
+		{"add 10s to stock, lose 14s", "stock += 120 in; stock -= 168 in"},
+		{"how come his three inch gap is no good", "why not gap = 3 in"},
+		{"can you tell me why a 2 foot walk-through is no good", "why not opening = 24 in"},
+		{"how come the gap is three inches", "why gap"},
 	} {
 		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
 	}

@@ -125,7 +125,7 @@ var mostMisread = map[string]int{}
 // the grammar, and were heard worse at first sight. They may only get better.
 var (
 	leastRightLater  = map[string]int{"counter.tsv": 95, "homeowners.tsv": 97, "learners.tsv": 98, "lookalikes.tsv": 80, "sisters.tsv": 98, "sisters_2.tsv": 100, "sisters_3.tsv": 90, "trades.tsv": 98}
-	mostMisreadLater = map[string]int{"counter.tsv": 2, "homeowners.tsv": 1, "lookalikes.tsv": 2, "sisters.tsv": 1, "sisters_3.tsv": 9}
+	mostMisreadLater = map[string]int{"counter.tsv": 2, "homeowners.tsv": 1, "lookalikes.tsv": 2, "sisters.tsv": 1, "sisters_3.tsv": 6}
 )
 
 func TestPhrases(t *testing.T) {

@@ -45,6 +45,10 @@ var mendedPhrases = []placedPhrase{
 	{"!what|which !GAP|HEIGHT|WIDTH|(wall height) would|will|do|does i|we|it|you wind|end up with", "what $2 do we get", nil},
 	{"happiest to", "happy to", nil},
 	{"how come|why (there is|is there|are there|there are) so much lumber|wood|timber on|in ?the|my|our list|order", "why that many boards", nil},
+	// What is no good is asked against, whoever wants it.
+	{"why|(how come) ?his|her|their|my|our|a|an|the # !GAP|OPENING|BAY|WALL|(walk through) is|are|was ?just|simply|really (no good)|bad|trouble|(out of the question)|(off the table)", "why not $2 $1", nil},
+	// Lengths come and go in one breath.
+	{"add # to ?the stock|list|(what they sell) ,|;|and|but lose|drop|(take out)|(take off)|strike|remove #", "they also sell $1 . they are out of $2", nil},
 	// "Right at" is exactly so.
 	{"start|begin|starts|begins|set|put|place !([the|my|our] OPENING|it) right at|around|about # off|from|in", "$1 begins $2 from", nil},
 	// What harm it does, if every cut is out, is what is tried.
