@@ -5,86 +5,117 @@ import (
 	"strings"
 )
 
+// gistChoice keeps the reading that needs most of what it may be, and whether another one needs as much.
+type gistChoice struct {
+	best  gistAct
+	score int
+	tied  bool
+}
+
+func (c *gistChoice) take(a gistAct, n int) {
+	switch {
+	case n > c.score:
+		c.best, c.score, c.tied = a, n, false
+	case n == c.score && !sameGist(a, c.best):
+		c.tied = true
+	}
+}
+
 // whole reads a stretch as one thing that is done. Of the modes and frames that fit, the one that needs most is taken; where two need as
 // much, none is.
 func (g *gist) whole(items []gistItem) (gistAct, bool) {
-	var best gistAct
-	score, tied := 0, false
-	take := func(a gistAct, n int) {
-		switch {
-		case n > score:
-			best, score, tied = a, n, false
-		case n == score && !sameGist(a, best):
-			tied = true
-		}
-	}
+	var choice gistChoice
 	figures := 0
 	for i := range items {
 		if items[i].figure != 0 {
 			figures++
 		}
 	}
-	t := gistFrames()
 	if figures == 0 {
-		first := g.atoms[items[0].from].text
-		asks := g.inverted(items) || items[len(items)-1].sign == "?" && (first == "has" || first == "have" || first == "had")
-		for i := range t.lines {
-			if l := &t.lines[i]; (!asks || !l.orders) && g.fits(items, l.need, l.may, senseSet{}) {
-				take(g.lineAct(l.normal, items), len(l.need))
-			}
-		}
+		g.asLine(items, &choice)
 	}
-	all := items
-	for i := range t.modes {
-		m, items := &t.modes[i], all
-		if m.act == Check {
-			if g.ownBefore(items) {
-				continue
-			}
-			items = g.withoutSource(items)
-		}
-		if m.figure && figures == 1 {
-			items = withoutFigure(items)
-		} else if m.figure || m.names && figures > 0 {
-			continue
-		}
-		if m.asks && items[len(items)-1].sign != "?" && !g.inverted(items) || !meetsAll(items, m.need) {
-			continue
-		}
-		if m.act == WhatIf && (g.asksOn(items) > 0 || g.statedBefore(items)) {
-			continue
-		}
-		if m.states && figures == 0 && m.act != State {
-			for k := range t.lines {
-				if l := &t.lines[k]; l.states && g.deniedOnce(items) && g.fits(items, append(m.need[:len(m.need):len(m.need)], l.need...), l.may, m.may) {
-					take(gistAct{act: m.act, normal: string(m.act) + " " + l.normal}, len(m.need)+len(l.need))
-				}
-			}
-		}
-		if m.states && figures == 0 {
-			continue
-		}
-		if m.names {
-			for k := range t.names {
-				if n := &t.names[k]; !n.never && g.names(items, m, n) {
-					take(gistAct{act: m.act, normal: string(m.act) + " " + n.plain}, len(m.need)+len(n.named))
-				}
-			}
-			continue
-		}
-		if m.act == State && (items[len(items)-1].sign == "?" || g.inverted(items)) {
-			continue
-		}
-		g.act = m.act
-		if told, n, ok := g.statements(items, m.may, senseSet{}); ok {
-			if m.act == Check && told[0][0].text == "they" && !eachMet(items, append(m.need[:len(m.need):len(m.need)], g.needs("seller|lengths")...), 0, nil) {
-				continue // "the yard has tens" is no claim of the yard's
-			}
-			take(gistAct{act: m.act, told: told}, len(m.need)+n)
-		}
+	modes := gistFrames().modes
+	for i := range modes {
+		g.inMode(&modes[i], items, figures, &choice)
 	}
-	return best, score > 0 && !tied
+	return choice.best, choice.score > 0 && !choice.tied
 }
+
+// asLine reads a stretch without a figure as a question, an order or a wish.
+func (g *gist) asLine(items []gistItem, choice *gistChoice) {
+	first := g.atoms[items[0].from].text
+	asks := g.inverted(items) || items[len(items)-1].sign == "?" && (first == "has" || first == "have" || first == "had")
+	lines := gistFrames().lines
+	for i := range lines {
+		if l := &lines[i]; (!asks || !l.orders) && g.fits(items, l.need, l.may, senseSet{}) {
+			choice.take(g.lineAct(l.normal, items), len(l.need))
+		}
+	}
+}
+
+// inMode reads a stretch in a mode, as what the mode can be of: a quantity that is named, a line that states, or statements.
+func (g *gist) inMode(m *gistModeRow, items []gistItem, figures int, choice *gistChoice) {
+	if m.act == Check {
+		if g.ownBefore(items) {
+			return
+		}
+		items = g.withoutSource(items)
+	}
+	if m.figure && figures == 1 {
+		items = withoutFigure(items)
+	} else if m.figure || m.names && figures > 0 {
+		return
+	}
+	if m.asks && items[len(items)-1].sign != "?" && !g.inverted(items) || !meetsAll(items, m.need) ||
+		m.act == WhatIf && (g.asksOn(items) > 0 || g.statedBefore(items)) {
+		return
+	}
+	switch {
+	case m.states && figures == 0:
+		g.lineIn(m, items, choice)
+	case m.names:
+		g.nameIn(m, items, choice)
+	case m.act == State && (items[len(items)-1].sign == "?" || g.inverted(items)):
+	default:
+		g.statementsIn(m, items, choice)
+	}
+}
+
+// lineIn reads a line that states something without a figure, as it is tried or claimed.
+func (g *gist) lineIn(m *gistModeRow, items []gistItem, choice *gistChoice) {
+	if m.act == State {
+		return // a line of its own
+	}
+	lines := gistFrames().lines
+	for i := range lines {
+		if l := &lines[i]; l.states && g.deniedOnce(items) && g.fits(items, bothNeeds(m.need, l.need), l.may, m.may) {
+			choice.take(gistAct{act: m.act, normal: string(m.act) + " " + l.normal}, len(m.need)+len(l.need))
+		}
+	}
+}
+
+// nameIn reads the name of a quantity, as it is asked for, explained or forgotten.
+func (g *gist) nameIn(m *gistModeRow, items []gistItem, choice *gistChoice) {
+	names := gistFrames().names
+	for i := range names {
+		if n := &names[i]; !n.never && g.names(items, m, n) {
+			choice.take(gistAct{act: m.act, normal: string(m.act) + " " + n.plain}, len(m.need)+len(n.named))
+		}
+	}
+}
+
+// statementsIn reads statements with their figures.
+func (g *gist) statementsIn(m *gistModeRow, items []gistItem, choice *gistChoice) {
+	g.act = m.act
+	told, n, ok := g.statements(items, m.may, senseSet{})
+	if !ok || m.act == Check && told[0][0].text == "they" && !eachMet(items, bothNeeds(m.need, g.needs("seller|lengths")), 0, nil) {
+		return // "the yard has tens" is no claim of the yard's
+	}
+	choice.take(gistAct{act: m.act, told: told}, len(m.need)+n)
+}
+
+// bothNeeds are the needs of a mode and of what it is of.
+func bothNeeds(a, b []senseSet) []senseSet { return append(a[:len(a):len(a)], b...) }
 
 // askingWords begin a question where they stand before what it is about: "is the gap 2".
 var askingWords = wordSet("say is are was were am will would do does did should shall ought can could may might must")
@@ -110,7 +141,7 @@ func (g *gist) names(items []gistItem, m *gistModeRow, n *gistRow) bool {
 	if last := trimSigns(items); m.act == Why && last[len(last)-1].senses.meets(m.need[0]) {
 		return false // "how many stiffeners are there, and why"
 	}
-	return g.fits(items, append(m.need[:len(m.need):len(m.need)], n.named...), n.may, m.may)
+	return g.fits(items, bothNeeds(m.need, n.named), n.may, m.may)
 }
 
 func sameGist(a, b gistAct) bool {
