@@ -175,8 +175,8 @@ func readAtoms(atoms []atom, c Context) Reading {
 	}
 	for i := range tokens {
 		if t := &tokens[i]; t.kind == kUnknown {
-			at := t.at
-			return Reading{Ask: &solver.Question{At: &at, Text: "What does " + quoted(short(t.text)) + " mean here?", Example: "gap 2-1/2, 6 rails"}}
+			q := notKnown(tokens, t)
+			return Reading{Ask: &q}
 		}
 	}
 	s.mixed, s.inCentimeters = saidInMetric(tokens), worksInCentimeters(tokens)
