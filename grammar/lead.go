@@ -86,7 +86,7 @@ var leadsOut = [][]string{
 	{"please", "and", "thank", "you"}, {"thank", "you", "very", "much"}, {"thanks", "very", "much"}, {"thanks", "so", "much"}, {"thank", "you", "so", "much"}, {"if", "you", "would", "please"},
 	{"if", "you", "do", "not", "mind"}, {"if", "you", "would"}, {"if", "you", "could"}, {"if", "you", "can"}, {"if", "you", "please"}, {"thanks", "a", "lot"}, {"thank", "you"}, {"many", "thanks"},
 	{",", "nothing", "exact"}, {",", "nothing", "too", "exact"}, {",", "nothing", "precise"}, {",", "nothing", "fancy"}, {",", "nothing", "special"}, {",", "no", "more", "no", "less"},
-	{"kindly"}, {"for", "me"}, {"for", "us"}, {"for", "now"}, {"please"}, {"thanks"}, {"thx"}, {"cheers"}, {"then"}, {"now"},
+	{"kindly"}, {"for", "me"}, {"for", "us"}, {"for", "now"}, {"please"}, {"thanks"}, {"thx"}, {"cheers"}, {"ta"}, {"then"}, {"now"},
 }
 
 // pastTail leaves out what only ends a line: thanks, a please, a "then". A question keeps its mark.

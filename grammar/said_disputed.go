@@ -99,7 +99,9 @@ func wantedAhead(_, after []atom) bool {
 }
 
 // askedAndDisputed are the phrases of those who learn and of those who check, and what leans on what is there.
-var askedAndDisputed = sync.OnceValue(func() *phrasebook { return phrasebookOf(learnerPhrases, disputedPhrases, countedOn) })
+var askedAndDisputed = sync.OnceValue(func() *phrasebook {
+	return phrasebookOf(learnerPhrases, disputedPhrases, countedOn, amountPhrases, slipPhrases, besidePhrases)
+})
 
 // learnedAndChecked sets what those who learn and those who check say to plain words.
 func learnedAndChecked(atoms []atom) []atom { return askedAndDisputed().setIn(atoms) }

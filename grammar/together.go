@@ -16,7 +16,7 @@ func together(r Reading, atoms []atom) Reading {
 	if r.Ask != nil {
 		return r
 	}
-	r.Acts = takenAtOnce(r.Acts)
+	r.Acts = answeredAtOnce(takenAtOnce(r.Acts), atoms)
 	r.Acts = withoutEchoes(withoutFollowUp(withoutTalk(r.Acts, atoms), atoms), atoms)
 	for i := range r.Acts {
 		if q := oddOne(r.Acts, i, atoms); q != nil {
