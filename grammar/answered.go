@@ -15,7 +15,7 @@ var (
 func answeredAtOnce(acts []Act, atoms []atom) []Act {
 	for i := 0; i+1 < len(acts); i++ {
 		a, b := acts[i], acts[i+1]
-		if a.Kind != Ask || a.Name == nil || b.Kind != State || len(b.Statements) != 1 || b.Statements[0].Name != *a.Name || b.Statements[0].Op != solver.Eq || !asksHimself(atoms, a.At) {
+		if a.Kind != Ask || a.Name == nil || b.Kind != State || len(b.Statements) != 1 || b.Statements[0].Name != *a.Name || !(b.Statements[0].Op == solver.Eq && asksHimself(atoms, a.At)) && !namesOnly(atoms, a.At) {
 			continue
 		}
 		return append(append([]Act{}, acts[:i]...), acts[i+1:]...)
@@ -52,4 +52,39 @@ func asksHimself(atoms []atom, at int) bool {
 		}
 	}
 	return figure && unknown <= 3
+}
+
+// namesOnly reports whether nothing but a name stands before the mark of a question that opens a line: "the gap? not a hair under two".
+func namesOnly(atoms []atom, at int) bool {
+	for i, a := range atoms {
+		switch {
+		case a.text == "?":
+			return i > 0 && i < 4 && atomAt(atoms, at) <= i && i+1 < len(atoms) && atoms[len(atoms)-1].text != "?"
+		case a.kind != aWord || questionOpeners[a.text] || mayAsk[a.text] || bids[a.text] || a.text == "many" || a.text == "much":
+			return false
+		}
+	}
+	return false
+}
+
+// measuredTwice asks which holds where one line tells two measurements of the same place, and corrects neither.
+func measuredTwice(acts []Act) *solver.Question {
+	told := map[string]solver.Statement{}
+	for _, a := range acts {
+		if a.Kind != State {
+			continue
+		}
+		for _, st := range a.Statements {
+			if st.Name.Quantity != solver.Measured || st.Op != solver.Eq {
+				continue
+			}
+			name := st.Name.String()
+			if was, ok := told[name]; ok && was.String() != st.String() {
+				at := a.At
+				return &solver.Question{At: &at, Text: "Which of the two was measured?", Choices: []string{was.String(), st.String()}, Example: st.String()}
+			}
+			told[name] = st
+		}
+	}
+	return nil
 }

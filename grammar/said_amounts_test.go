@@ -35,6 +35,19 @@ var amountsHeard = []struct{ line, want string }{
 	{"pay no heed to what I said about the gap, that was the whiskey talking", "forget gap"},
 	{"the gap, forget I ever brought it up", "forget gap"},
 	{"let's not fix the opening after all, forget it", "forget opening"},
+	{"my vote's six rails, write that in", "rails = 6"},
+	{"what are the posts? 4x4, thanks", "post size = 4x4"},
+	{"anything under 34 won't do for the opening", "opening >= 34 in"},
+	{"no more boards than six", "rails <= 6"},
+	{"42 is as high as the wall height can get", "wall height <= 42 in"},
+	{"the gap? Not a hair under two", "gap >= 2 in"},
+	{"six rails, that's my limit", "rails <= 6"},
+	{"cut the bottom gap back by half an inch", "bottom gap -= 1/2 in"},
+	{"get rid of two stiffeners", "stiffeners -= 2"},
+	{"we're two boards short, add them", "rails += 2"},
+	{"what I told you about the opening, lose it", "forget opening"},
+	{"I'm no longer fussed about the gap", "forget gap"},
+	{"the boss signed off on six rails, so six rails it is", "rails = 6"},
 	{"sign me up for option two, mate", "take 2"},
 	{"that last change, I don't want it after all", "undo"},
 }
@@ -49,6 +62,7 @@ func TestAmountPhrases(t *testing.T) {
 		"don't lock in six rails", "my brother swears by 2x6, but I don't", "whatever the gap is right now I don't want it an inch less",
 		"I'm not withdrawing what I said about the gap", "not six rails but more", "the gap is 1/4 inch too big", "how many boards? six or seven",
 		"how many boards? not six", "he wrote five boards but he meant six", "we talked it over and six rails is too many",
+		"bay 2 bottom is 59 1/2, bay 2 bottom is 60", "I'm no longer sure about the gap", "we're two rails short", "the inspector signed off on six rails, so what now", "I'm not sold on option two",
 	} {
 		require.NotNil(t, Read(line, Context{}).Ask, line)
 	}

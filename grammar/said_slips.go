@@ -3,7 +3,7 @@ package grammar
 // A slip is told beside the figure that takes its place, in any words: the tape slipped, it was the wrong line of the notes.
 const (
 	slipLead   = "(,|.|;|-|--) [oh|ah|och|ach|oops|whoops|sorry|wait|no|nope|hang on|hold on|damn|dang|darn|crikey|blimey|jaysus] [,|.|!] [no] [no] [,|.|!] [that was|that is|it was|i had|silly me] [,]"
-	slipExcuse = `(([the|a|my|on the|from the] wrong (line|page|column|row|sheet|number|note|drawing|wall|list|job|side|end) [(of|in|on|from|at) [the|my|our] [own] (notes|list|sheet|notebook|book|page|tape|pad|paper|ruler|drawing|sketch)])|((i|we) [have|had] [just] (misread|misheard|mistyped|muddled|botched|smudged|jumbled|transposed|mixed up) [my|the|our|his|her|those] [own] [_] [(scribble|scribbles|writing|handwriting|notes|note|scrawl|tape|list|sketch|hand|numbers|figures|digits)])|([a|my|just a|that was a] (typo|misprint|mistype|misspelling|miscue|fumble))|([the|my|our] (tape|ruler|pencil|rule|board|pen|phone|finger|fingers|thumb|glasses) [just] (slipped|moved|jumped|sagged|bent|caught|stuck|slid|fogged up|fogged))|((i|we) (was|were|am|had been) (looking at|reading|reading from|reading off|on|holding|measuring from|copying from) the wrong (_|(_ _)))|([the|my|our|that] (_|(_ _)) [just] (walked|sat|spilled|stepped|slept|chewed|ran|jumped|lay|trod|sneezed|drooled) [all] (over|on|across|up|through) (the|my|our) (PAPER|notepad|desk|table|keyboard|phone))|([the|this|that] (cold|heat|wind|rain|noise|sun|radio|coffee|whiskey|beer) (is|'s|has) [got|getting|gone|going] [to] (me|us|my head)))`
+	slipExcuse = `(([my|our|the] (PERSON|_) [has] [just] (corrected|(set me)|(put me)|reminded|distracted) [me] [straight|right|again])|([the|a|my|on the|from the] wrong (line|page|column|row|sheet|number|note|drawing|wall|list|job|side|end) [(of|in|on|from|at) [the|my|our] [own] (notes|list|sheet|notebook|book|page|tape|pad|paper|ruler|drawing|sketch)])|((i|we) [have|had] [just] (misread|misheard|mistyped|muddled|botched|smudged|jumbled|transposed|mixed up) [my|the|our|his|her|those] [own] [_] [(scribble|scribbles|writing|handwriting|notes|note|scrawl|tape|list|sketch|hand|numbers|figures|digits)])|([a|my|just a|that was a] (typo|misprint|mistype|misspelling|miscue|fumble))|([the|my|our] (tape|ruler|pencil|rule|board|pen|phone|finger|fingers|thumb|glasses) [just] (slipped|moved|jumped|sagged|bent|caught|stuck|slid|fogged up|fogged))|((i|we) (was|were|am|had been) (looking at|reading|reading from|reading off|on|holding|measuring from|copying from) the wrong (_|(_ _)))|([the|my|our|that] (_|(_ _)) [just] (walked|sat|spilled|stepped|slept|chewed|ran|jumped|lay|trod|sneezed|drooled) [all] (over|on|across|up|through) (the|my|our) (PAPER|notepad|desk|table|keyboard|phone))|([the|this|that] (cold|heat|wind|rain|noise|sun|radio|coffee|whiskey|beer) (is|'s|has) [got|getting|gone|going] [to] (me|us|my head)))`
 )
 
 // slipPhrases are ways in which one figure takes the place of another, and in which what was said is taken back.
@@ -29,6 +29,13 @@ var slipPhrases = []placedPhrase{
 	// Taken back.
 	{"(i|we) [really] (never should|should never|should not|ought not|never ought) [to] have (mentioned|said|brought up|given|told you|set|entered|put in) !LENQ [at all] [,|.|;] [so] [please] [just] (ignore|forget|drop|disregard|scratch|strike|scrap|lose) (what|whatever|anything|everything|all) [that] (i|we) (said|told you|gave you|wrote|put) [about|on|for] [it|that]", "forget $1", nil},
 	{"you know (what|whatever|the figure|the number|the thing) (i|we) (said|told you|gave you|set) [about|for|on] !LENQ [?] [,] [well] [please] [just] (wipe|forget|drop|scratch|bin|lose|ditch|scrap|ignore|disregard|strike|erase|delete) (that|it) [out|again]", "forget $1", nil},
+	{"^ (what|whatever|anything|(the (figure|number))) [that] (i|we) (said|told you|gave you|set) (about|for|on) !LENQ [?] , [well] [please] [just] (wipe|forget|drop|scratch|bin|lose|ditch|scrap|ignore|disregard|strike|erase|delete) (that|it) [out|again]", "forget $1", nil},
+	{"(take|strike|cross|scratch|drop|remove) !LENQ (off|from) [of] [the|my|our] (list|lists|(wish list)|notes|books|sheet|record) [of (what (i|we) (want|need|asked for|said|told you))]", "forget $1", bidsHereOrWished},
+	{"(i|we) (am|are) [all|quite|really] (sold on|won over by|happy with|for|convinced by)", "i take", optionAheadOnly},
+	{"for ## !COUNTQ [please] read ##", "$3 $2", phraseStartsClause},
+	{"!LENQ (can|may|could) be (whatever|anything) [you like|it likes|it wants|you want] (,|;|.|:) [so] [please] [just] (forget|drop|scratch|lose|scrap) (my|the|that) (number|figure|value|amount|one)", "forget $1", nil},
+	{"(i|we) (am|are) no longer (fussed|bothered|fussy|particular|picky|worried) about !LENQ", "forget $1", nil},
+	{"(i|we) (am|are) not (fussed|bothered|fussy|particular|picky|worried) about !LENQ (anymore|(any more)|(any longer))", "forget $1", nil},
 	{"let us not (fix|pin|set|nail|lock|tie|settle|specify) [down] !LENQ [down] [in] [at all|after all|any more|anymore|yet] (,|;|.) [so] [just] (forget|drop|scratch|scrap|lose|strike|ditch|undo) (it|that|that one|what i said)", "forget $1", nil},
 	{"^ !LENQ (,|:|-) [please] [just] (forget|pretend|act like) [that] (i|we) (ever|never|even) [ever] (brought it up|mentioned it|said anything|said a thing|said it|gave you one|set it|said anything about it)", "forget $1", nil},
 	{"(i|we) (am|are) (withdrawing|retracting|taking back|rescinding|revoking|pulling|dropping) (what|whatever|anything|everything|the figure|my figure|the number|my number|the value) [that] [(i|we) (said|told you|gave you|gave|set|wrote|put)] (regarding|about|for|on|concerning|as to) !LENQ", "forget $1", nil},
@@ -90,11 +97,17 @@ var besidePhrases = []placedPhrase{
 	{", [and|or] [so] [my|our|the|his|her] (PERSON|_) [keeps|always] (tells|told|telling|says|said|reckons|advises|advised|suggests|suggested|recommends|recommended) [me|us] [so] , [so|and] [please] [let us] [just] (do that|do it|make it so|go ahead|do so|set it so|do just that|do as told)", "", bothHold(figureToldBefore, phraseEndsLine)},
 	{", [mate|love] it is [just|way|all] (overkill|excessive|wasteful|unnecessary|(too (many|much))|(more than (we|i) need))", "", bothHold(bidsFirst, phraseEndsLine)},
 	{", [for|because|as|since] (wind|breeze|draft) [just] (blew|took|scattered|knocked|carried) (my|our|the) _ (over|away|about|off|around|down)", "", phraseEndsLine},
-	{"^ [my|our|the|his|her] (PERSON|_) [always|only|just] ((swears by)|(goes for)|uses|used|likes|loves|(is fond of)|favors|prefers|trusts) @|# [RAIL] , so", "", sameAmountNext},
+	{"^ [my|our|the|his|her] (PERSON|_) [always|only|just] ((swears by)|(goes for)|uses|used|likes|loves|(is fond of)|favors|prefers|trusts|(signed off on)|approved|okayed|picked|chose|(voted for)|(agreed to)|(went for)|(asked for)) @|# [COUNTQ] , so", "", sameAmountNext},
 	{"^ never mind|forget|(forget about) (his|her|their|PERSON 's) (# (COUNTQ|LENQ)) ,", "", moreFollows},
 	{"happen to (own|have|possess)", "have", nil},
 	{"(and|,) [and] (i|we) (would|'d|do) [really] (love|like|want|hope) to use (them|those|these|it) [all] [up]", "", bothHold(saidBeforeOf(wordSet("have own got")), phraseEndsLine)},
 	{"(and|,) [please] (shove|jam|push|slide|butt|tuck|snug|cram|squeeze|set|put) (it|that) [right|hard|tight|snug|(all the way)] [up] (against|to|(over to)|at|by) [the] !left|right [hand] (POST|end|side|(end post))", ", opening on the $1", saidBeforeOf(wordSet("opening doorway walkthrough gateway entry passage entrance"))},
+	{", none of (that|those|this|your) * $$", "", figureToldBefore},
+	{"^ ((no (question|doubt) about it)|(no two ways about it)|(all things considered)|(all in all)|(when all is said and done)) [,]", "", amountNext},
+	{"(suits|suit) (me|us) ((down to the ground)|fine|grand|(to a t)|perfectly|best|nicely|well)", "", bothHold(bothHold(figureToldBefore, noDoubtBefore), phraseEndsLine)},
+	{", (ta|cheers|thanks) (love|mate|pet|hen|duck|pal|buddy|dear|darling|lad)", "", phraseEndsLine},
+	{", (write|put|pencil|mark|lock|jot) (that|it|them) (in|down) [please|then|mate]", "", bothHold(figureToldBefore, phraseEndsLine)},
+	{"(in|at|on|over) [the|our|my] (car|truck|van|kitchen|pub|bar|diner|phone|church|drive|train|bus|couch|sofa|table) [home|here|over]", "", bothHold(bothHold(figureToldBefore, saidBeforeOf(wordSet("agreed settled decided"))), phraseEndsLine)},
 	{", (yeah|yep|eh|aye|alright|righto) [mate|love|so] ?", "", bothHold(bidsFirst, phraseEndsLine)},
 	{"(over|during|at|after|before) [our|my|a|this morning 's] (breakfast|lunch|dinner|supper|tea|coffee|beers|cards|church|pints)", "", bothHold(figureToldBefore, phraseEndsLine)},
 	{"^ [my|our|the|(me and my)|(me and the)] [_] [and] (i|we) [have|'ve] [just|both|all] (talked|chatted|thought|discussed|argued|mulled|hashed|slept|worked) (it|this|that|things|everything) [all] (over|out|through|about) [,] (and|so) [now|we say]", "", bothHold(phraseStartsClause, moreFollows)},
@@ -153,6 +166,14 @@ func bidsFirst(before, _ []atom) bool {
 }
 
 var ordersNumbers = wordSet("knock shave trim ditch bin pull cap limit lock pencil use stick hold")
+
+// optionAheadOnly: a way out is called so behind it.
+func optionAheadOnly(_, after []atom) bool {
+	for len(after) > 0 && after[0].text == "the" {
+		after = after[1:]
+	}
+	return len(after) > 0 && (after[0].text == "option" || after[0].text == "choice")
+}
 
 // optionAhead: one of the ways out is named behind it.
 func optionAhead(_, after []atom) bool {

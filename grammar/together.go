@@ -25,6 +25,9 @@ func together(r Reading, atoms []atom) Reading {
 			return Reading{Ask: q}
 		}
 	}
+	if q := measuredTwice(r.Acts); q != nil {
+		return Reading{Ask: q}
+	}
 	if q := leftUnsaid(r.Acts, atoms); q != nil {
 		return Reading{Ask: q}
 	}
