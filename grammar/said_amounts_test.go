@@ -48,6 +48,9 @@ var amountsHeard = []struct{ line, want string }{
 	{"what I told you about the opening, lose it", "forget opening"},
 	{"I'm no longer fussed about the gap", "forget gap"},
 	{"the boss signed off on six rails, so six rails it is", "rails = 6"},
+	{"at no point should the wall height be less than 42", "wall height >= 42 in"},
+	{"swap the six rails for seven", "rails = 7"},
+	{"I'd take an eighth off the gap, so do it", "gap -= 1/8 in"},
 	{"sign me up for option two, mate", "take 2"},
 	{"that last change, I don't want it after all", "undo"},
 }
@@ -63,6 +66,7 @@ func TestAmountPhrases(t *testing.T) {
 		"I'm not withdrawing what I said about the gap", "not six rails but more", "the gap is 1/4 inch too big", "how many boards? six or seven",
 		"how many boards? not six", "he wrote five boards but he meant six", "we talked it over and six rails is too many",
 		"bay 2 bottom is 59 1/2, bay 2 bottom is 60", "I'm no longer sure about the gap", "we're two rails short", "the inspector signed off on six rails, so what now", "I'm not sold on option two",
+		"don't swap the six rails for seven", "I'd take an eighth off the gap, but not now",
 	} {
 		require.NotNil(t, Read(line, Context{}).Ask, line)
 	}
