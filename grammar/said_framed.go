@@ -27,6 +27,14 @@ var framedLeads = []placedPhrase{
 	{where: figureFollows, said: `
 		^^ ?so|well|anyway (all things considered)|(at the end of the day)|((to (cut|make) [a]) long story short)|(long story short)|([the|in] short version)|(in short)|(long and short of it)|(bottom line)|(when (all|everything) is said and done)|(in a nutshell)|(all in all)|(on balance)|(on reflection)|(in fairness)|(being honest)|(to be honest)|(truth be told) ?(is) ?,|:|-|--
 		^^ for sake|benefit|good|comfort|safety|love|amusement of the|my|our|his|her|those|these _ ?,`},
+	{where: figureFollows, said: `
+		^^ ?so|and if it is|was|were ?all|just|only ?left up|down to me|us ?alone|only ?,
+		^^ ?and|oh p . s ?.|:|,
+		^^ ?ok|okay|right|and|now (moving on)|(last but not least)|(next up)|(first things first)|(one last thing) ,|:|-|--
+		^ ?so for heaven|heavens|god|gods|goodness|pete|petes|christ|pity|mercy ?' ?'s|s ?' sake ?,
+		^ ?so for love of god|mike|pete|money|heaven|(all that is holy) ?,`},
+	{said: ", and i|we cannot|(can not)|(could not) stress|say|repeat|emphasize this|it|that enough|(often enough)|(loudly enough)|strongly|(strongly enough) ,", plain: ",", where: figureFollows},
+	{said: "^^ ?well|so|now why do not you ?just|simply|go ?(ahead and) !make|set|put|go|use|call|keep|have", plain: "please $1", where: figureFollows},
 	{said: "^^ nope|naw ,|.|;|-|--", plain: "no ,", where: figureFollows},
 	{where: framedSubject, said: `
 		^^ right|righto|righty|grand|okay|ok|well ?then so
@@ -64,6 +72,11 @@ var framedTails = []placedPhrase{
 		, (ta|chur|pet|hen|duck|petal|lad|lass|chief|squire|guv|bruv|innit|honey|hon|darling|sweetheart|sweetie|sugar|captain|bud|cobber|doll|(old chap)|(old bean)|(old boy)|(old thing)|(my friend)|(my dear)|(my love)|(big fella)|(big fellow)|(cheers big ears)|(ye ken)|(you ken)|(d'ye ken)|y'all|tah|tar|hear|ye hear|you hear|you hear me|there is a good (_)|there 's a good (_)) $$
 		, ?please (do not|no need to|never|and do not) ?(go|you|be) (lose|losing|fret|fuss|worry|stress|sweat|agonize|bother|fussing|worrying) ?(any|your|too) ?(sleep|head|much) ?(over|about) ?(it|that) ?(too much) $$
 		, (close|near|thereabouts) ?enough is ?(good enough|fine|plenty|ok|okay|close enough|near enough) ?(for ME) $$
+		, (whatever|whichever) (is|'s) (easy|easiest|best|handiest|simplest|simpler) ?(for (you|ME)) $$
+		, (plus or minus|dealer 's choice|((it is|that is) (your (call|choice|pick)|up to you))|(your (call|choice|pick))|((you|just) (choose|pick|decide)|(pick|choose|take) (what|whatever) is best)) $$
+		?, (when|whenever) you (get|have|find) ?a ?(free|spare) (chance|minute|moment|second|sec|mo) $$
+		?, if you can (manage|swing|do|wangle) (it|that) $$
+		?, if it is to (pass|work|hold|last|hold up|stay up|pass inspection) $$
 		, ?and (i|we) ?(really|do) mean|meant|means (it|that|business) $$
 		, (wherever|however|whatever|whichever way) (it|that) ?best (comes|falls|lands|ends|works|turns|suits|fits|happens to (fall|land|end)|goes) ?(out|up|best|well|for you) $$
 		, ((the|my|our) _ ?_ ?_) (is|are) on (its|his|her|their) way ?(over|here|home|now|already) $$
@@ -96,7 +109,7 @@ var framedSets = []placedPhrase{
 	{said: "^ ?(i|we) was|were|am|are|have ?been hoping|wishing|hopeful|keen ?that !THEQ could|might|would|can|will reach|be|get|come|go|stand|run ?to|at|up|in|out ?to|at ?(?total (height|width|depth|length) of)", plain: "$1 should be", where: valueNext},
 	// Whose word it is.
 	{said: "^^ what|all i|we|(all of us) ?(really|actually|just) want|need|like|(would like)|(am after)|(are after)|(have in mind)|picked|chose|(settled on)|(decided on)|(agreed on)|(have settled on)|(came up with) for|on|with|as|of|about !THEQ is|are|'s|(would be)|(will be)", plain: "$1 should be", where: valueNext},
-	{said: "^^ my|our ?(final|own|new|preferred|favorite) figure|number|value|pick|choice|answer|preference|decision|verdict|wish for|on|as|about|with !THEQ is|are|'s|(would be)|(will be)", plain: "$1 should be", where: valueNext},
+	{said: "^^ my|our|((the) (short|magic|simple|honest|final|lucky)) ?(final|own|new|preferred|favorite) figure|number|value|pick|choice|answer|preference|decision|verdict|wish for|on|as|about|with !THEQ is|are|'s|(would be)|(will be)", plain: "$1 should be", where: valueNext},
 	{said: "^^ my|our ?(final|own|new) vote|pick|choice|preference|answer|money|wish is|(would be)|(goes to)|(is going to)|for|'s ?(for) #", plain: "i want $1", where: forQuantity},
 	{said: "^^ (everyone|everybody|(all of us)|(we all)|we|((the|my|our) (whole|entire) _)) ?(here|involved|at|in|on|round) ?(the|my|our|this) ?(table|house|family|crew|office|site|team|party|kitchen|household|meeting|shop) ?have|has picked|chose|chosen|likes|like|wanted|wants|want|(voted for)|(settled on)|(agreed on)|(decided on)|(went for)|(plumped for) # for|on|as !THEQ , ?so|and ?(please|let us|just) go|use|do|take|enter|put|set|keep|stick ?with ?(in|down) it|that|this $$", plain: "$2 should be $1", where: nil},
 	{said: "^^ i|we will|would|shall|could not ?(ever|possibly) settle|accept|take|have|hear|stand ?(for|of) anything|(any other) ?(number|figure|else) but|except|besides|(other than) #", plain: "i want $1", where: forQuantity},
@@ -104,6 +117,8 @@ var framedSets = []placedPhrase{
 	{said: "^^ (the|my|our) _ ?_ needs|requires !THEQ to !be|stay|sit|land|remain|come", plain: "$1 should be", where: valueNext},
 	{said: "# sounds|seems|looks|feels ?just right|good|fine|grand|great|perfect|nice for|on|with|as !THEQ $", plain: "$2 should be $1", where: statedToEnd},
 	{said: "^^ CLIENT|PERSON|((the|my|our) _) ?has|have ?just|now (signed off on)|okayed|approved|blessed|(green lit)|(said yes to)|(agreed to)|(gave the nod to)|(gave the okay to)|(gave the go ahead for) # for|on|as !THEQ $", plain: "$2 should be $1", where: statedToEnd},
+	{said: "(let us)|we|i|(we have)|(i have) ?all shake|shook|shaken|land|landed|converge|converged|(zero in)|(zeroed in)|(come round)|(come around) ?(hands) on|to #", plain: "i want $1", where: forQuantity},
+	{said: "^^ (PERSON|((my|our|the) _)) ?has|have talked|argued|sold|persuaded|convinced|won ME into|on|to|of|over ?to ?(going with|having|taking|go with) #", plain: "i want $1", where: forQuantity},
 	{said: "i|we am|are ?really|rather|quite|very partial|keen|fond|sold|set|happy|content|fixed to|on|of|with|for #", plain: "i want $1", where: forQuantity},
 	// The value before the quantity, which is named after.
 	{said: "^^ ?bang|spot|dead|right|make|say ?(on|it) !(?(anywhere|anything|something|somewhere) ?(between|from) # [(to|and|through|thru) #]) ,|.|;|-|-- that|this|it ?will is|'s|be ?(what|all) ?i|we ?(want|need|like|(am after)|(are after)|(have in mind)|(would like)) ?my|our|the ?final|last ?answer|number|figure|pick|choice|word|verdict|decision ?for|on|about|with|as !THEQ ?sorted|settled|done|decided|fixed|finished|then $$", plain: "$4 $1", where: nil},
@@ -123,10 +138,13 @@ var framedRanges = []placedPhrase{
 	{said: "^^ i|we am|are ?all|quite|perfectly|totally open|happy|fine|ok|okay|good|easy|content|comfortable|grand to|with|on|about ?having anything|anywhere|something|somewhere|whatever ?between|from # and|to|through # for|on|as|with !THEQ $", plain: "$3 between $1 and $2", where: statedToEnd},
 	{said: "^^ ?(the|my|our) lower|bottom|minimum|least|smallest|low limit|bound|end|figure|value|number for|on|of !THEQ is|at # , ?and ?(the|my|our) upper|top|maximum|most|biggest|largest|high|highest ?limit|bound|end|figure|value|number ?is|at #", plain: "$1 between $2 and $3", where: statedToEnd},
 	{said: "^^ ?(the|my|our) lower|bottom|minimum|least|smallest|low limit|bound|end|figure|value|number for|on|of !THEQ is|at # and ?(the|my|our) upper|top|maximum|most|biggest|largest|high|highest ?limit|bound|end|figure|value|number ?is|at #", plain: "$1 between $2 and $3", where: statedToEnd},
+	{said: "from|between # through|thru #", plain: "from $1 to $2", where: nil},
+	{said: "inside|within # and #", plain: "between $1 and $2", where: nil},
+	{said: "- > #", plain: ": $1", where: nil},
 	{said: "anything|anywhere|something # to|through #", plain: "between $1 and $2", where: nil},
 	{said: "somewhere|anywhere|something|anything|someplace in|within|inside range|region|bracket|span|band ?(of|from|between) # to|through|and|- #", plain: "between $1 and $2", where: nil},
 	{said: "^^ ?(the) ?(allowed|acceptable|allowable|permitted|working|good) range|limits|bounds|band|window for|on|of !THEQ ?(:|is|,|are|being|-|--) ?(from|between) # to|through|and|thru # $", plain: "$1 between $2 and $3", where: statedToEnd},
-	{said: "^^ ?(anywhere|anything|something|somewhere) ?(from|between) # to|through|and|thru|(up to)|(on up to) # ?(is|are|'s|would be|will be|sounds) ?(just|all|quite|perfectly) fine|grand|good|ok|okay|great|dandy|lovely|perfect|acceptable|brilliant|right|alright|nice|sound for|on|with|as !THEQ $", plain: "$3 between $1 and $2", where: statedToEnd},
+	{said: "^^ ?(anywhere|anything|something|somewhere) ?(from|between) # to|through|and|thru|(up to)|(on up to) # ?(is|are|'s|would be|will be|sounds|sound|feels|feel|seems|looks|look) ?(just|all|quite|perfectly) fine|grand|good|ok|okay|great|dandy|lovely|perfect|acceptable|brilliant|right|alright|nice|sound for|on|with|as !THEQ $", plain: "$3 between $1 and $2", where: statedToEnd},
 	{said: "^^ # through|thru|(up to)|(on up to)|(all the way [up] to) # for|on|as|is !THEQ $", plain: "$3 between $1 and $2", where: statedToEnd},
 	{said: "restrict|limit|confine|constrain|restrain|contain|bound !THEQ to|within|in ?(be|stay) ?(somewhere|anywhere|something) ?(in|within|inside) ?(the) ?(range|region|band|bracket|limits) ?(of) ?(from|between) # to|through|and|thru #", plain: "$1 between $2 and $3", where: nil},
 	{said: "# or # or ?(anything|anywhere|something|whatever|any|somewhere ?(else|that is|that falls|that lies|figure|number|value)) between|(in between)|inbetween|(in the middle) ?(them|those|the two)", plain: "between $1 and $2", where: nil},

@@ -33,6 +33,11 @@ func TestFramedSets(t *testing.T) {
 		{"42 to 44 is grand for the wall height", "wall height in 42 in..44 in"},
 		{"confine the gap to 2 to 3", "gap in 2 in..3 in"},
 		{"the gap shouldn't stray outside 2 to 3", "gap in 2 in..3 in"},
+		{"if it were up to me the gap would be 2", "gap = 2 in"},
+		{"the gap -> 2-1/2", "gap = 2-1/2 in"},
+		{"why don't you just make the gap 2", "gap = 2 in"},
+		{"for heaven's sake make the opening 34", "opening = 34 in"},
+		{"somewhere between 2-1/2 and 3 feels right for the bottom gap", "bottom gap in 2-1/2 in..3 in"},
 		{"my mother will accept the gap anywhere between 2 and 3", "gap in 2 in..3 in"},
 	}
 	for _, h := range heard {
@@ -54,6 +59,8 @@ func TestFramedSets(t *testing.T) {
 		{"as far as the gap goes, 2 is wrong", "gap = 2 in"},
 		{"42 sounds right for the wall height?", "wall height = 42 in"},
 		{"the entrance should measure three across", "measured opening = 3 in"},
+		{"why don't you make the gap 2?", "gap = 2 in"},
+		{"if it were up to them the gap would be 2", "gap = 2 in"},
 		{"my dog would like a gap of 2", "gap = 2 in"},
 		{"the gap should not stray outside 2 to 3?", "gap in 2 in..3 in"},
 		{"42 to 44 is not fine for the wall height", "wall height in 42 in..44 in"},
