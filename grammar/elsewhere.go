@@ -21,7 +21,7 @@ const (
 )
 
 // elsewhereSaid are the lines that speak of something else, each with what is read of it wrongly, and what is asked.
-var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides)
+var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside)
 
 // othersThings are walls, doors and floors that are not this one's, and what is measured that is no wall.
 var othersThings = []openWay{
@@ -41,7 +41,7 @@ var othersThings = []openWay{
 
 // otherMinds are what somebody doubted, denied, gave up, wanted once, or says in jest.
 var otherMinds = []openWay{
-	{looks: valued, way: regexp.MustCompile(`\btoo (?:many|much|few|little)(?: for (?:me|us|him|her|them|my taste|that|this|the wall))?(?: [.!])*$`), not: regexp.MustCompile(`\b(?:says|said|claims|is (?:it|that)|are (?:they|those|there))\b|^(?:[a-z]+ )?(?:is|are|was|were|would|will) `), ask: whatThen},
+	{looks: valued, way: regexp.MustCompile(`\btoo (?:many|much|few|little)(?: for (?:me|us|him|her|them|my taste|that|this|the wall))?(?: [.!])*$`), not: regexp.MustCompile(`\b(?:says|said|claims|is (?:it|that)|are (?:they|those|there))\b|^(?:[a-z]+ )?(?:is|are|was|were|would|will) |^(?:anything|any) `), ask: whatThen},
 	{looks: valued, way: regexp.MustCompile(`\b(?:is|are|was|were|it is|they are|seems?|looks?|would be|that is) (?:a bit |a little |way |much |far |just )*too (?:long|high|tall|wide|big|large|short|low|narrow|small|tight|deep|loose) (?:at|with) ` + aFigure + `(?: [a-z/0-9-]+){0,4}(?: [.!])*$`), ask: whatThen},
 	{looks: sets, way: regexp.MustCompile(`\bused to (?:want|have|like|be|use|say|ask|insist|make|build|run|set|think)\b`), not: regexp.MustCompile(`\b(?:now|but|today|instead|these days|anymore)\b|[,;.] (?:they|it|that|those) (?:all )?used to be\b`), ask: wantedHere},
 	{looks: kindOf(Check), way: regexp.MustCompile(`\bused to (?:want|have|like|be|use|say|ask|insist|make|build|run|set|think)\b`), not: regexp.MustCompile(`\b(?:now|but|today|instead|these days|anymore)\b|[,;.] (?:they|it|that|those) (?:all )?used to be\b`), ask: wantedHere},
@@ -167,7 +167,12 @@ func ofElsewhere(r Reading, text string) Reading {
 		return r
 	}
 	r.Acts = saidOnce(r.Acts, text)
-	if a := torn(r.Acts); a != nil {
+	r.Acts = triedTogether(yardAtOnce(r.Acts), text)
+	a := torn(r.Acts)
+	if a == nil {
+		a = measuredTwice(r.Acts)
+	}
+	if a != nil {
 		at := a.At
 		return Reading{Ask: &solver.Question{At: &at, Text: "Which of them holds?", Example: a.String()}}
 	}
