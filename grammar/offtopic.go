@@ -6,14 +6,26 @@ import (
 	"saywright/solver"
 )
 
-// notKnown asks about a word that no table knows. A question about something else than a wall ("is it going to rain")
-// is told what can be asked; elsewhere it is the word that is asked about.
-func notKnown(tokens []token, t *token) solver.Question {
+// notKnown asks about a word that no table knows.
+func notKnown(_ []token, t *token) solver.Question {
 	at := t.at
-	if asksSomething(tokens) && !namesFigure(tokens) {
-		return solver.Question{At: &at, Text: "I know only the wall: its sizes, pieces and prices. Which of them?", Example: "how many rails"}
+	return solver.Question{At: &at, Text: "What does " + quoted(short(t.text)) + meanHere, Example: "gap 2-1/2, 6 rails"}
+}
+
+const meanHere = " mean here?"
+
+// besideTheWall tells what can be asked where a line asks for something else than a wall ("is it going to rain"). It comes last: what
+// reads a line again goes by the word that was asked about.
+func besideTheWall(r Reading, atoms []atom, c Context) Reading {
+	if r.Ask == nil || !strings.HasPrefix(r.Ask.Text, "What does ") || !strings.HasSuffix(r.Ask.Text, meanHere) {
+		return r
 	}
-	return solver.Question{At: &at, Text: "What does " + quoted(short(t.text)) + " mean here?", Example: "gap 2-1/2, 6 rails"}
+	if tokens := lex(atoms, c); asksSomething(tokens) && !namesFigure(tokens) {
+		q := *r.Ask
+		q.Text, q.Example = "I know only the wall: its sizes, pieces and prices. Which of them?", "how many rails"
+		r.Ask = &q
+	}
+	return r
 }
 
 // asksSomething reports whether a line is a question by its first word or by its mark.

@@ -83,7 +83,7 @@ func Read(line string, c Context) Reading {
 	}
 	atoms := split(letters)
 	said := textOf(atoms)
-	return ofElsewhere(readPlainly(line, atoms, c), said)
+	return besideTheWall(ofElsewhere(readPlainly(line, atoms, c), said), split(letters), c)
 }
 
 // readPlainly reads a line that has been cut into atoms, and is no normal form.
