@@ -168,11 +168,7 @@ func ofElsewhere(r Reading, text string) Reading {
 	}
 	r.Acts = saidOnce(r.Acts, text)
 	r.Acts = triedTogether(yardAtOnce(r.Acts), text)
-	a := torn(r.Acts)
-	if a == nil {
-		a = measuredTwice(r.Acts)
-	}
-	if a != nil {
+	if a := torn(r.Acts); a != nil {
 		at := a.At
 		return Reading{Ask: &solver.Question{At: &at, Text: "Which of them holds?", Example: a.String()}}
 	}

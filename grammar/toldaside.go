@@ -81,20 +81,6 @@ var toldAside = []openWay{
 
 var notForThis = openQuestion("Is that for this wall?", "six rails")
 
-// measuredTwice returns the first of two measurements of the same thing that differ.
-func measuredTwice(acts []Act) *Act {
-	for i, a := range acts {
-		for j := range acts[:i] {
-			b := acts[j]
-			if a.Kind == State && b.Kind == State && len(a.Statements) == 1 && len(b.Statements) == 1 && a.Statements[0].Name.Quantity == solver.Measured &&
-				a.Statements[0].Name == b.Statements[0].Name && a.Statements[0].String() != b.Statements[0].String() {
-				return &acts[j]
-			}
-		}
-	}
-	return nil
-}
-
 // yardAtOnce joins lengths that come to a yard in one breath: "they have 3.9 and 4.2 meter lengths as well".
 func yardAtOnce(acts []Act) []Act {
 	for i := 0; i+1 < len(acts); i++ {
