@@ -49,18 +49,17 @@ func TestToldAside(t *testing.T) {
 		require.Empty(t, Read(line, Context{}).Acts, line)
 	}
 	requireReads(t, Context{}, map[string]string{
-		"the wall came out an inch low, raise it an inch":                           "wall height += 1 in",
-		"take an inch off the wall":                                                 "wall height -= 1 in",
-		"six boards would be nice":                                                  "rails = 6",
-		"she wants the gap at two":                                                  "gap = 2 in",
-		"bay 1 top is 60, no, 61":                                                   "measured bay 1 top = 61 in",
-		"show me the shopping list":                                                 "ask shopping",
-		"the fellow next door used seven rails":                                     "check rails = 7",
-		"the yard has 3.9 and 4.2 metre lengths as well":                            "stock += 3900 mm, 4200 mm",
-		"who says there have to be two added posts":                                 "why added posts",
-		"imagine there were no extra post in between at all":                        "what if added posts = 0",
-		"I also need four 2x6 pieces at 22 3/8 for a bench":                         "extra 2x6 22-3/8 in x 4",
-		"My wife wanted 40 and I wanted 44, so we settled on a wall 42 inches high": "wall height = 42 in",
+		"the wall came out an inch low, raise it an inch":    "wall height += 1 in",
+		"take an inch off the wall":                          "wall height -= 1 in",
+		"six boards would be nice":                           "rails = 6",
+		"she wants the gap at two":                           "gap = 2 in",
+		"bay 1 top is 60, no, 61":                            "measured bay 1 top = 61 in",
+		"show me the shopping list":                          "ask shopping",
+		"the fellow next door used seven rails":              "check rails = 7",
+		"the yard has 3.9 and 4.2 metre lengths as well":     "stock += 3900 mm, 4200 mm",
+		"who says there have to be two added posts":          "why added posts",
+		"imagine there were no extra post in between at all": "what if added posts = 0",
+		"I also need four 2x6 pieces at 22 3/8 for a bench":  "extra 2x6 22-3/8 in x 4",
 	})
 }
 
