@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -82,8 +83,8 @@ func Read(line string, c Context) Reading {
 		return Reading{Acts: acts}
 	}
 	atoms := split(letters)
-	said := textOf(atoms)
-	return besideTheWall(ofElsewhere(readPlainly(line, atoms, c), said), split(letters), c)
+	said, as := textOf(atoms), slices.Clone(atoms)
+	return toldWhatIsKnown(ofElsewhere(readPlainly(line, atoms, c), said), as)
 }
 
 // readPlainly reads a line that has been cut into atoms, and is no normal form.
@@ -93,6 +94,9 @@ func readPlainly(line string, atoms []atom, c Context) Reading {
 	}
 	if len(atoms) == 0 {
 		return askedBack(0, "What would you like to build?", "wall 48 high, gap 2-1/2")
+	}
+	if told, ok := readWithoutAsides(atoms, c); ok && !c.deep {
+		return told
 	}
 	if told, ok := readJudged(atoms, c); ok {
 		return told
@@ -115,7 +119,10 @@ func readPlainly(line string, atoms []atom, c Context) Reading {
 		return back
 	}
 	r, atoms := readLed(atoms, c)
-	if r.Ask == nil || c.deep {
+	if r.Ask == nil && !c.deep {
+		return misledByAside(atoms, c, r)
+	}
+	if c.deep {
 		return r
 	}
 	if back, ok := readTakenBack(atoms, c, false); ok {
@@ -175,7 +182,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 	}
 	for i := range tokens {
 		if t := &tokens[i]; t.kind == kUnknown {
-			q := notKnown(tokens, t)
+			q := notKnown(t)
 			return Reading{Ask: &q}
 		}
 	}

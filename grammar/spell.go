@@ -245,7 +245,7 @@ func Normal(acts []Act) string {
 }
 
 func didYouMean(atoms []atom, r Reading, places []int, options [][]string) Reading {
-	if r.Ask == nil || !strings.HasPrefix(r.Ask.Text, "What does ") {
+	if r.Ask == nil || !strings.HasPrefix(r.Ask.Text, unknownWord) {
 		return r
 	}
 	q := *r.Ask
