@@ -19,6 +19,7 @@ var setPlain = []func([]atom) []atom{
 	dictated,
 	spokenTotals,
 	spokenPrices,
+	inPlainOrder,
 	swapped,
 	learnedAndChecked,
 	furtherPieces,
