@@ -257,7 +257,7 @@ func (m *phraseMatch) passArticle(s *step, i int) bool {
 // passes reports whether an atom may be one of the words that a pattern does not name.
 func (m *phraseMatch) passes(i int) bool {
 	a := m.atoms[i]
-	if a.kind != aWord || turning[a.text] || a.text == "not" || a.text == "but" {
+	if a.kind != aWord || turning[a.text] || a.text == "not" || a.text == "but" || a.text == "never" || a.text == "nobody" {
 		return false
 	}
 	return units[a.text] == 0 && tens[a.text] == 0

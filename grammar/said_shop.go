@@ -4,6 +4,7 @@ package grammar
 var phrasePieces = map[string]string{
 	"LENQ":    "[the|my|our|your|this|that|every|each] ((WALL HEIGHT)|(HEIGHT of WALL)|((bottom|lower|lowest|floor) GAP)|(GAP UNDER [bottom|lowest] RAIL)|(STIFF (spacing|spacings))|(spacing of STIFF)|(POST HEIGHT)|(HEIGHT of POST)|(BAY [WIDTH])|(WIDTH of BAY)|(OPENING [WIDTH])|(WIDTH of OPENING)|GAP|spacing|WALL|HEIGHT|span)",
 	"COUNTQ":  "[the|my|our|your|these|those|this] (RAIL|STIFF|((added|new|extra) POST))",
+	"CLAIMED": "says|said|reckons|reckoned|claims|claimed|thinks|swears|insists|figures|figured|maintains|(is (sure|certain|telling (me|us)))|(told|tells|assured|assures (me|us))",
 	"WITHUS":  "toddler|toddlers|baby|babies|kid|kids|child|children|dog|dogs|puppy|puppies|cat|cats|kitten|kittens|grandkids|grandchildren|grandchild|twins|wheelchair|stroller|pram|mower|wheelbarrow|walker|scooter|goat|goats|chickens|rabbits|pony|horse|infant|newborn|crawler|terrier|beagle|spaniel|dachshund|corgi|poodle",
 	"TICKET":  "ticket|order|tab|slip|basket|cart",
 	"COSTLY":  "pricey|expensive|dear|costly|((so|too|very|real|really) (pricey|expensive|dear|costly))|((what|where|(the [one] (part|bit|thing) [that])) [really] (hurts|kills|costs|stings|bites|breaks|eats) [ME|(up ME)] [(the bank)|((my|our|his|her|the) (budget|wallet|money))|budget|most|(the most)|dearly])|(the (expensive|pricey|costly|dear) (part|bit|thing))|(killing ME)",
