@@ -59,7 +59,7 @@ var otherMinds = []openWay{
 	{looks: valued, way: regexp.MustCompile(` \? (?:no way|never|not a chance|no chance|nonsense|ridiculous|absurd|as if|not likely|not on your life|yeah right|hardly|you are kidding|you must be kidding|are you kidding|you are joking)\b`), ask: wantedHere},
 	{looks: valued, way: regexp.MustCompile(`\b(?:dogs?|cats?|horses?|goats?|pets?|parrot|goldfish|hamster) (?:would|will|wants?|wanted|likes?|liked|votes?|voted|says?|said|prefers?|thinks?)\b`),
 		not: regexp.MustCompile(`, (?:the|my|our) [a-z]+ (?:would|will) not (?:really |even |much )?(?:mind|care|complain|notice|object|fuss)\b`), ask: wantedHere},
-	{looks: valued, way: regexp.MustCompile(`\b(?:smeared|smudged|illegible|unreadable|blurred|rubbed out|washed out|faded|scribbled over)\b|\b(?:can not|cannot|could not) (?:quite |really )?(?:read|make out)\b`), ask: openQuestion("What does it say, as far as you can tell?", "bay 1 top measures 68 3/8")},
+	{looks: valuedButTape, way: regexp.MustCompile(`\b(?:smeared|smudged|illegible|unreadable|blurred|rubbed out|washed out|faded|scribbled over)\b|\b(?:can not|cannot|could not) (?:quite |really )?(?:read|make out)\b`), ask: openQuestion("What does it say, as far as you can tell?", "bay 1 top measures 68 3/8")},
 }
 
 // otherTrades are questions of work, time, weight and money that nothing here answers, and words of the wall that mean something else.
@@ -192,4 +192,9 @@ func ofElsewhere(r Reading, text string) Reading {
 		}
 	}
 	return r
+}
+
+// valuedButTape: "I can't read my tape any finer than a sixteenth" tells what can be read.
+func valuedButTape(a Act) bool {
+	return valued(a) && !slices.ContainsFunc(a.Statements, func(s solver.Statement) bool { return s.Name.Quantity == solver.Tape })
 }
