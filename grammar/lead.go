@@ -25,7 +25,7 @@ var meantWith = map[string]map[string]bool{
 
 // leadClauses begin a line before a sign, and say nothing.
 var leadClauses = [][]string{
-	{"hiya"}, {"heya"}, {"hi", "again"}, {"hello", "again"}, {"hey", "again"}, {"greetings"}, {"yoohoo"}, {"hiya", "there"}, {"howdy", "there"},
+	{"hiya"}, {"heya"}, {"okey", "doke"}, {"okey", "dokey"}, {"righto"}, {"righty", "ho"}, {"hi", "again"}, {"hello", "again"}, {"hey", "again"}, {"greetings"}, {"yoohoo"}, {"hiya", "there"}, {"howdy", "there"},
 	{"goodness"}, {"my", "goodness"}, {"oh", "goodness"}, {"goodness", "me"}, {"goodness", "gracious"}, {"oh", "my", "goodness"}, {"oh", "my"}, {"dear", "me"}, {"oh", "dear"}, {"heavens"}, {"good", "heavens"}, {"oh", "boy"}, {"oh", "gosh"}, {"my", "word"},
 	{"hi", "there"}, {"hello", "there"}, {"hey", "there"}, {"hi"}, {"hello"}, {"howdy"}, {"good", "morning"}, {"good", "afternoon"}, {"good", "evening"}, {"good", "day"}, {"morning"}, {"evening"},
 	{"thanks"}, {"thank", "you"}, {"great"}, {"perfect"}, {"fine"}, {"good"}, {"nice"}, {"cool"}, {"right", "then"}, {"alright", "then"}, {"ok", "then"}, {"okay", "then"}, {"well", "then"}, {"now", "then"}, {"very", "well"},
@@ -86,7 +86,7 @@ var leadsOut = [][]string{
 	{"please", "and", "thank", "you"}, {"thank", "you", "very", "much"}, {"thanks", "very", "much"}, {"thanks", "so", "much"}, {"thank", "you", "so", "much"}, {"if", "you", "would", "please"},
 	{"if", "you", "do", "not", "mind"}, {"if", "you", "would"}, {"if", "you", "could"}, {"if", "you", "can"}, {"if", "you", "please"}, {"thanks", "a", "lot"}, {"thank", "you"}, {"many", "thanks"},
 	{",", "nothing", "exact"}, {",", "nothing", "too", "exact"}, {",", "nothing", "precise"}, {",", "nothing", "fancy"}, {",", "nothing", "special"}, {",", "no", "more", "no", "less"},
-	{"kindly"}, {"for", "me"}, {"for", "us"}, {"for", "now"}, {"please"}, {"thanks"}, {"thx"}, {"cheers"}, {"ta"}, {"then"}, {"now"},
+	{"kindly"}, {"for", "me"}, {"for", "us"}, {"for", "now"}, {"please"}, {"thanks"}, {"thx"}, {"cheers"}, {"ta"}, {"then"}, {"right", "now"}, {"now"},
 }
 
 // pastTail leaves out what only ends a line: thanks, a please, a "then". A question keeps its mark.

@@ -130,7 +130,7 @@ func tellsOnly(list []token, reason bool) bool {
 }
 
 // handy are words of what one has at hand, which are near to words of the tables.
-var handy = wordSet("hand hands drill drunk coffee pencil tools truck waiting waits calls square saw")
+var handy = wordSet("writing handwriting scribbles scrawl hand hands drill drunk coffee pencil tools truck waiting waits calls square saw")
 
 // partsTold are the parts of the wall that are named in what leads up to a question, by the atoms that name them.
 func partsTold(part []atom, c Context) (named [][]atom) {

@@ -34,6 +34,8 @@ var setPlain = []func([]atom) []atom{
 	sumSaid,
 	admits,
 	notedPlainly,
+	askedMeanwhile,
+	asksAndShows,
 	phrasedPlain,
 	toBuy,
 	rowsMeant,

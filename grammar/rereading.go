@@ -19,7 +19,7 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 			return told
 		}
 	}
-	if told, ok := firstHeard(atoms, c, readWithoutBygones, siteFound, readQuestionAlone, readWish); ok {
+	if told, ok := firstHeard(atoms, c, readAskAlone, readWithoutBygones, siteFound, readQuestionAlone, readWish); ok {
 		return told
 	}
 	if unheard(r.Ask) {
@@ -31,6 +31,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 		return told
 	}
 	if told, ok := firstHeard(atoms, c, readOpenly, readWithoutAsides, readLoosely, byEar, readBeyond); ok {
+		return told
+	}
+	if told, ok := readWanted(atoms, c); ok {
 		return told
 	}
 	return mend(atoms, c, r)
