@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"math/bits"
 	"strings"
 )
 
@@ -122,10 +123,10 @@ func (g *gist) statement(items []gistItem, at int, mode senseSet) ([]atom, int, 
 	if rel == "+" || rel == "-" {
 		all = append(items[:len(items):len(items)], gistItem{from: items[at].from, to: items[at].from, senses: g.book.set("change")})
 	}
-	rows := gistFrames().names
+	rows, left := gistFrames().names, make([]gistItem, 0, len(all))
 	for k := range rows {
 		n := &rows[k]
-		if !n.doneBy(g.act) || n.fig != figCount && counted || n.fig&items[at].figure == 0 || n.fig == figCount && !g.counts(items, at, n.need) || !g.fits(withoutBounds(all, at, bound, -1, n.need), n.need, n.may, mode) && !g.fits(withoutBounds(all, at, bound, at-1, n.need), n.need, n.may, mode) {
+		if !n.doneBy(g.act) || n.fig != figCount && counted || n.fig&items[at].figure == 0 || n.fig == figCount && !g.counts(items, at, n.need) || !g.fits(withoutBounds(left, all, at, bound, -1, n.need), n.need, n.may, mode) && !g.fits(withoutBounds(left, all, at, bound, at-1, n.need), n.need, n.may, mode) {
 			continue
 		}
 		switch {
@@ -171,26 +172,34 @@ func (g *gist) counts(items []gistItem, at int, need []senseSet) bool {
 }
 
 // withoutBounds leaves out the figure, and the words that only bind it where a frame does not need them; also a word at one item,
-// whatever else it may mean.
-func withoutBounds(items []gistItem, at int, bound []int, also int, need []senseSet) []gistItem {
+// whatever else it may mean. What is left is put into out.
+func withoutBounds(out, items []gistItem, at int, bound []int, also int, need []senseSet) []gistItem {
 	needed := senseSet{}
 	for _, s := range need {
 		needed = needed.with(s)
 	}
-	out, deny := make([]gistItem, 0, len(items)), senseBookOf().sense("deny")
+	out, deny := out[:0], senseBookOf().sense("deny")
 next:
 	for i := range items {
 		if i == at {
 			continue
 		}
 		for _, b := range bound {
-			if b == i && (len(items[i].senses.names()) <= 1 && !items[i].senses.meets(needed) || i == also || items[i].senses.has(deny)) {
+			if b == i && (items[i].senses.count() <= 1 && !items[i].senses.meets(needed) || i == also || items[i].senses.has(deny)) {
 				continue next
 			}
 		}
 		out = append(out, items[i])
 	}
 	return out
+}
+
+// count is how many senses a set has.
+func (s senseSet) count() (n int) {
+	for _, w := range s {
+		n += bits.OnesCount64(w)
+	}
+	return n
 }
 
 // names are the numbers of the senses of a set.

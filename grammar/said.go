@@ -293,6 +293,9 @@ func link(parts []phrasePart, then *step) *step {
 
 func (p phrasePart) link(then *step) *step {
 	s := &step{op: p.op, words: p.words, keep: p.keep, next: then}
+	for w := range p.words {
+		s.marks |= markOf(w)
+	}
 	if p.op == opChoice {
 		behind := then
 		if p.keep > 0 {

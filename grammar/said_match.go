@@ -31,6 +31,7 @@ var opsWritten = map[string]op{"#": opFigure, "##": opNumber, "@": opSize, "£":
 type step struct {
 	op       op
 	words    map[string]bool
+	marks    uint64 // the marks of all the words
 	keep     int
 	next, or *step
 }
@@ -70,15 +71,15 @@ func (b *phrasebook) setIn(atoms []atom) []atom {
 			continue
 		}
 		if len(p.plain) == 0 {
-			m.atoms = cutOut(m.atoms, i, end)
+			m.now(cutOut(m.atoms, i, end))
 			i-- // what stands there now may begin another
 			continue
 		}
 		behind := len(m.atoms) - end
-		m.atoms = m.put(p, i, end)
+		m.now(m.put(p, i, end))
 		b.waken(m.awake, m.atoms[i:len(m.atoms)-behind])
 		if b.begs && (p.plain[0] == "please" || slices.Equal(p.plain, turn("i want"))) {
-			m.atoms = beggedFor(m.atoms, i) // what is begged for is no question
+			m.now(beggedFor(m.atoms, i)) // what is begged for is no question
 		}
 		i = max(i, len(m.atoms)-behind-1) // the plain words are not set again
 	}
@@ -121,6 +122,31 @@ type phraseMatch struct {
 	steps  int
 	fixed  bool
 	awake  awake
+	marks  []uint64 // of the atoms, where they have been looked at
+}
+
+// markOf is one bit for a word. Most words that a step does not look for have a mark that none of its words has, which is found out
+// many times faster than by looking them up.
+func markOf(w string) uint64 {
+	if w == "" {
+		return 0
+	}
+	n := len(w)
+	return 1 << ((uint(w[0])*7 + uint(w[n-1])*31 + uint(w[n/2])*13 + uint(n)*5) & 63)
+}
+
+func (m *phraseMatch) mark(i int) uint64 {
+	if len(m.marks) == 0 {
+		for k := range m.atoms {
+			m.marks = append(m.marks, markOf(m.atoms[k].text))
+		}
+	}
+	return m.marks[i]
+}
+
+// now goes on with a line in which something was set plain.
+func (m *phraseMatch) now(atoms []atom) {
+	m.atoms, m.marks = atoms, m.marks[:0]
 }
 
 // mostPhraseSteps bounds the ways in which a pattern is tried at one place.
@@ -204,7 +230,7 @@ func (m *phraseMatch) oneAt(s *step, i int) (int, bool) {
 	case i >= len(m.atoms):
 		return i, false
 	case s.op == opWord:
-		return i + 1, s.words[m.atoms[i].text]
+		return i + 1, s.marks&m.mark(i) != 0 && s.words[m.atoms[i].text]
 	case s.op == opAny:
 		return i + 1, m.atoms[i].kind == aWord
 	case s.op == opPrice:

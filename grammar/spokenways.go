@@ -39,21 +39,14 @@ const (
 
 // neededIn returns stretches one of which every match of an expression holds, nil where none can be told.
 func neededIn(tree *syntax.Regexp) []string {
+	if all := spelledOut(tree); worthLooking(all) {
+		return all
+	}
 	switch tree.Op {
-	case syntax.OpLiteral:
-		if s := string(tree.Rune); tree.Flags&syntax.FoldCase == 0 && len(s) >= shortestKey {
-			return []string{s}
-		}
 	case syntax.OpCapture, syntax.OpPlus:
 		return neededIn(tree.Sub[0])
 	case syntax.OpConcat:
-		var best []string
-		for _, sub := range tree.Sub {
-			if keys := neededIn(sub); keys != nil && (best == nil || len(keys) < len(best)) {
-				best = keys
-			}
-		}
-		return best
+		return neededInRow(tree.Sub)
 	case syntax.OpAlternate:
 		var all []string
 		for _, sub := range tree.Sub {
@@ -67,3 +60,114 @@ func neededIn(tree *syntax.Regexp) []string {
 	}
 	return nil
 }
+
+// neededInRow returns the rarest stretches that parts of an expression, one after another, cannot do without. Parts that can be spelled out
+// are put together: "sa" and "y" or "id".
+func neededInRow(parts []*syntax.Regexp) (best []string) {
+	take := func(keys []string) {
+		if worthLooking(keys) && (best == nil || commonness(keys) < commonness(best)) {
+			best = keys
+		}
+	}
+	run := []string{""}
+	for _, sub := range parts {
+		all := spelledOut(sub)
+		if longer := eachWith(run, all); all != nil && longer != nil {
+			run = longer
+			continue
+		}
+		take(run)
+		run = all
+		if all == nil {
+			take(neededIn(sub))
+			run = []string{""}
+		}
+	}
+	take(run)
+	return best
+}
+
+// spelledOut returns all strings that an expression can match, nil where there are too many.
+func spelledOut(tree *syntax.Regexp) []string {
+	switch tree.Op {
+	case syntax.OpEmptyMatch, syntax.OpBeginLine, syntax.OpEndLine, syntax.OpBeginText, syntax.OpEndText, syntax.OpWordBoundary, syntax.OpNoWordBoundary:
+		return []string{""}
+	case syntax.OpLiteral:
+		if tree.Flags&syntax.FoldCase == 0 {
+			return []string{string(tree.Rune)}
+		}
+	case syntax.OpCharClass:
+		var all []string
+		for i := 0; i+1 < len(tree.Rune); i += 2 {
+			for r := tree.Rune[i]; r <= tree.Rune[i+1]; r++ {
+				if all = append(all, string(r)); len(all) > 6 {
+					return nil
+				}
+			}
+		}
+		return all
+	case syntax.OpCapture:
+		return spelledOut(tree.Sub[0])
+	case syntax.OpQuest:
+		if all := spelledOut(tree.Sub[0]); all != nil && len(all) < mostKeys {
+			return append(all[:len(all):len(all)], "")
+		}
+	case syntax.OpConcat:
+		all := []string{""}
+		for _, sub := range tree.Sub {
+			if all = eachWith(all, spelledOut(sub)); all == nil {
+				return nil
+			}
+		}
+		return all
+	case syntax.OpAlternate:
+		var all []string
+		for _, sub := range tree.Sub {
+			one := spelledOut(sub)
+			if one == nil || len(all)+len(one) > mostKeys {
+				return nil
+			}
+			all = append(all, one...)
+		}
+		return all
+	}
+	return nil
+}
+
+// eachWith is every string of one list followed by every one of another, nil where there are too many.
+func eachWith(a, b []string) []string {
+	if b == nil || len(a)*len(b) > mostKeys {
+		return nil
+	}
+	out := make([]string, 0, len(a)*len(b))
+	for _, x := range a {
+		for _, y := range b {
+			out = append(out, x+y)
+		}
+	}
+	return out
+}
+
+func worthLooking(keys []string) bool {
+	for _, k := range keys {
+		if len(k) < shortestKey {
+			return false
+		}
+	}
+	return len(keys) > 0
+}
+
+// commonness is about how often one of some stretches stands in talk.
+func commonness(keys []string) (sum float64) {
+	for _, k := range keys {
+		sum += 1 / float64(len(k)*len(k))
+		switch word := strings.TrimSpace(k); {
+		case partWords[word] || len(word) < shortestKey || vocab().neutral[word] || vocab().articles[word] || word == "is" || word == "are" || word == "was":
+			sum++
+		}
+	}
+	return sum
+}
+
+// partWords are in most lines about a wall.
+var partWords = wordSet("wall gap rail rails board boards post posts opening door the and have has")

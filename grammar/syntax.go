@@ -18,13 +18,14 @@ type lineSyntax struct {
 	Phrases []*phraseSyntax `parser:"@@*"`
 }
 
-// phraseSyntax is a value, or a word by itself.
+// phraseSyntax is a value, or a word by itself. Words that begin no value come first, for they are most of a line, and nothing needs to be tried for them.
 type phraseSyntax struct {
-	Between *betweenSyntax `parser:"  @@"`
+	Plain   []lexer.Token  `parser:"  @(Word|Part|Loc|Dim|Ordinal|Index|Lim|Bound|And|Dots|Dash|Comma)"`
+	Between *betweenSyntax `parser:"| @@"`
 	FromTo  *fromToSyntax  `parser:"| @@"`
 	Beyond  *beyondSyntax  `parser:"| @@"`
 	Value   *valueSyntax   `parser:"| @@"`
-	Word    []lexer.Token  `parser:"| @(Word|Part|Loc|Dim|Ordinal|Index|Rel|Under|Over|Lim|Bound|About|Between|From|To|And|Dots|Dash|Comma|Num|Size)"`
+	Word    []lexer.Token  `parser:"| @(Rel|Under|Over|About|Between|From|To|Num|Size)"`
 }
 
 // betweenSyntax is "between two and three".
@@ -136,6 +137,8 @@ func (b itemBuilder) item(p *phraseSyntax) item {
 			l.tail = append(l.tail, apart)
 		}
 		return item{v, l.takeTo()}
+	case p.Plain != nil:
+		return item{b.tok(p.Plain[0]), nil}
 	}
 	return item{b.tok(p.Word[0]), nil}
 }
