@@ -197,6 +197,10 @@ func tellsNoWall(part []atom, c Context) bool {
 	things, moves := false, false
 	for _, t := range lex(part, c) {
 		switch t.kind {
+		case kUnknown:
+			if !foreign(&t) || !english()[t.text] || words().numberish(t.text) && !vocab().neutral[t.text] {
+				return false // a word misspelled
+			}
 		case kNum, kSize, kGoal, kFix, kLim, kSide, kBest, kUnits, kWayOut, kFactor, kAnother, kWhere:
 			return false
 		case kSame:

@@ -126,6 +126,9 @@ func tailAt(atoms []atom) int {
 		for i, w := range t {
 			same = same && atoms[len(atoms)-n+i].text == w
 		}
+		if n == 2 && t[0] == "right" && saysSide(atoms[:len(atoms)-1]) {
+			continue // "on the left, sorry, right now"
+		}
 		if same && !(n == 1 && leansOn[atoms[len(atoms)-2].text]) {
 			return n
 		}
@@ -222,4 +225,14 @@ func endsBehind(atoms []atom) []atom {
 		}
 	}
 	return atoms
+}
+
+// saysSide reports whether a line speaks of sides, so that "right" may be one.
+func saysSide(atoms []atom) bool {
+	for i, a := range atoms {
+		if a.text == "left" || a.text == "side" || a.text == "middle" || a.text == "right" && i > 0 && (atoms[i-1].text == "the" || atoms[i-1].text == "on") {
+			return true
+		}
+	}
+	return false
 }

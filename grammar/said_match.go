@@ -277,7 +277,11 @@ func (m *phraseMatch) passArticle(s *step, i int) bool {
 	if a := m.atoms[i]; a.text == "-" {
 		return a.glued && m.atoms[i+1].glued
 	}
-	return vocab().articles[m.atoms[i].text] && (s.op != opFigure || !startsLength(reader{m.atoms}, i))
+	articles := vocab().articles
+	if i+2 < len(m.atoms) && articles[m.atoms[i+1].text] && articles[m.atoms[i+2].text] {
+		return false // "a a a a …" means nothing, and would be gone through from each of them
+	}
+	return articles[m.atoms[i].text] && (s.op != opFigure || !startsLength(reader{m.atoms}, i))
 }
 
 // passes reports whether an atom may be one of the words that a pattern does not name.

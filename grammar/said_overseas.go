@@ -25,7 +25,7 @@ var overseasPhrases = []placedPhrase{
 	{"## !dollars|bucks|quid|pounds|euro|euros is ?very|absolute|outside most|limit|max|maximum ?that i|we can|could|will|may|would put|spend|find|manage|pay|stretch|go ?to ?into|toward|towards|on|for ?material|materials|timber|lumber|wood|wall|job|it $", "budget $1 $2", nil},
 	{"## put|set|laid|tucked|saved by|aside|away|up for|toward|towards", "$1 budget for", moneyBefore},
 	{", ?and|but i|we must|can|will|may|shall|dare not ?ever go|spend|run over|past|above|beyond|exceed ?it|that|this $$", "", moneyStood},
-	{"!(## ?(- ##)) a go|pop|throw", "$1 each", goodsBefore},
+	{"!(## ?- ##) a go|pop|throw", "$1 each", goodsBefore},
 	{"## even|flat $", "$1 dollars", centsBefore},
 	{"@ ## '|foot|ft £", "$1 $2 foot is $3", nil},
 	// The yard, and what comes from it.

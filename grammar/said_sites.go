@@ -5,8 +5,8 @@ package grammar
 var siteWays = []placedPhrase{
 	// What may be spent.
 	{`most i|we|they|he|she|PERSON can|could|may|will|would (lay out|fork out|shell out|put in|put up|part with|run to|stretch to|come up with|let go of|scrape up|throw at it) ?on|for ?LUMBER|materials|it|this|(all of it)|everything|wall|job is|(would be) #
-		PERSON|ORG ?'s|is|has|have put his|her|their foot down at £
-		PERSON|ORG ?'s|is|has|have put his|her|their foot down at # ((for|on) (lot|everything|it all|whole thing|whole lot|job|materials|material)) ?, ?and|so ?((that|this) is (budget|limit|cap|max))
+		?my|our|the PERSON|ORG ?'s|is|has|have put his|her|their foot down at £
+		?my|our|the PERSON|ORG ?'s|is|has|have put his|her|their foot down at # ((for|on) (lot|everything|it all|whole thing|whole lot|job|materials|material)) ?, ?and|so ?((that|this) is (budget|limit|cap|max))
 		i|we|he|she|they|there have|has|is|'s ?only ?got # ?left in|inside|under envelope|kitty|tin|jar|drawer|purse|wallet|pot|(piggy bank)|mattress|(bank [account])|account|(coffee can)|till|(cookie jar) ?(for [this|my|our] (WALL|job|this|it|lumber)) ?, ?and ?((that|this) is (every (cent|penny|dollar|bit) of it|all|it|lot|all of it|all there is))
 		!(£|##) is my|our|his|her|their ceiling|limit|cap|max|maximum on|for ?all this|it|everything|lot|job|wall|materials
 		?i|we|they can|could|will not ?possibly go above|over|past|beyond|(higher than) £
@@ -30,7 +30,7 @@ var siteWays = []placedPhrase{
 
 	// What each costs.
 	{"^ put|mark|pencil|write|enter|log|jot|note ?me down|in|up # apiece|each|(a piece)|(a pop)|(a throw) for|on", "i pay $1 each for", yardSizeAhead},
-	{"## apiece|(a piece)|(a pop)|(a throw)", "$1 dollars each", pricedApiece},
+	{"## apiece|(a piece)|(a pop)|(a throw)|(a go)", "$1 dollars each", pricedApiece},
 	{"pay|paid|pays|charge|charges|charged|want|wants|asking ?me|us|you ## for ?a|one|each|every hundred|100 screws", "100 screws cost $1 dollars", nil},
 	{"they|yard|store|shop|SELLER are|is asking|charging|wanting|after ## ?for|per|a|(for a) ?one|each|every bracket", "brackets cost $1 dollars each", yardClauseEnds},
 	{"^ ?one|each|every !(post base)|bracket|anchor|(post cap) will|would|'ll|might run|set|cost|rush you|me|us|him ?back ##", "$1 costs $2 dollars", noDollarsAhead},

@@ -138,7 +138,7 @@ var saysVerbs = wordSet(`tells told telling figured thought gave give gives give
 
 // claimBeforeOr: somebody claimed something before, in whatever words, with a figure.
 func claimBeforeOr(before, after []atom) bool {
-	if drawn(before, after) {
+	if n := len(before); n > 0 && before[n-1].text == "which" || drawn(before, after) {
 		return false // "he said three inches, so that's the gap": it is taken for so
 	}
 	return amountStood(before, after) && (claimBefore(before, after) || saidBeforeOf(saysVerbs)(before, after))

@@ -61,7 +61,7 @@ var toldBesides = []openWay{
 var whatElse = openQuestion("What would you like to know, or change?", "how many rails are there")
 
 // theirsToo is said where a line goes on from others to this wall, or asks.
-var theirsToo = regexp.MustCompile(oursToo.String() + `|\?|\b(?:ours?|mine|this one|me too|same here|will it|would (?:that|it|six|five|seven|four)|what if|can we|could we|should we|if|says?|said|like that)\b`)
+var theirsToo = regexp.MustCompile(oursToo.String() + `|\?|\b(?:ours?|mine|this one|me too|same here|will it|would (?:that|it|six|five|seven|four)|what if|can we|could we|should we|if|says?|said|like that|(?:was|is|were|are) (?:that|it|they|he|she) (?:right|wrong|correct|ok|okay|true|off)|did (?:he|she|they) get)\b`)
 
 // wishedValue are values that somebody wishes for, or a yard asks for: not what was measured, what is held already, and what stands.
 func wishedValue(a Act) bool {
