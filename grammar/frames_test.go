@@ -194,5 +194,5 @@ func TestFrames(t *testing.T) {
 // taken for something else.
 var (
 	leastRightFrames  = map[string]int{"asking.tsv": 96, "changes.tsv": 95, "claims.tsv": 97, "counts.tsv": 99, "setting.tsv": 96}
-	mostMisreadFrames = map[string]int{"asking.tsv": 6, "changes.tsv": 12, "claims.tsv": 6, "setting.tsv": 20}
+	mostMisreadFrames = map[string]int{"asking.tsv": 6, "changes.tsv": 12, "claims.tsv": 6, "setting.tsv": 22}
 )
