@@ -73,6 +73,9 @@ func isAside(part []atom, c Context) bool {
 	if sayings()[strings.Join(w, " ")] {
 		return true
 	}
+	if surprises(w) {
+		return true
+	}
 	return len(w) > 2 && asideSubject(w) && nothingTurns(w) && !actsOnWish(w) && tellsNoWall(part, c)
 }
 
@@ -101,6 +104,30 @@ var sayingsTable = phraseSet(
 	"do me a favor", "where was i", "don 't mind me", "do not mind the noise", "do not mind the barking", "excuse my cough", "excuse me a second", "worn out already", "that way everybody is happy",
 	"fair play", "happy out", "grand so", "no bother", "no bother at all", "no worries at all", "no drama", "no dramas", "too easy", "she will be right", "she 'll be right", "she is apples",
 )
+
+// surprises reports whether something that is no part of the wall is told to be bigger or smaller than was thought: "the cart is wider than I
+// thought", which is why a value is set anew.
+func surprises(w []string) bool {
+	if len(w) < 6 || !owned[w[0]] && w[0] != "the" && w[0] != "that" {
+		return false
+	}
+	n := len(w)
+	if !thoughtOf[w[n-1]] || !speakers[w[n-2]] || w[n-3] != "than" || !strings.HasSuffix(w[n-4], "er") {
+		return false
+	}
+	is := slices.IndexFunc(w, func(v string) bool { return v == "is" || v == "are" || v == "was" || v == "were" || v == "'s" })
+	if is < 2 || is > 4 {
+		return false
+	}
+	for _, v := range w[1:is] {
+		if weighs(v) && !asideHarmless[v] || len(vocab().classes[v]) > 0 && !isPerson(v) && !outsiders[v] && !isClass(v, "RAIL") && !isClass(v, "POST") && !isClass(v, "PASSING") {
+			return false
+		}
+	}
+	return true
+}
+
+var thoughtOf = wordSet("thought expected figured reckoned remembered guessed imagined believed")
 
 // asideSubject reports whether words begin with who or what an aside tells of, and what it does.
 func asideSubject(w []string) bool {

@@ -63,3 +63,19 @@ func TestTurningClausesBesideAWish(t *testing.T) {
 		require.LessOrEqual(t, len(passed), most, file)
 	}
 }
+
+// What is built, and where, begins a sentence; what turned out bigger than was thought is why another value is wanted.
+func TestBeginnings(t *testing.T) {
+	for said, want := range map[string]string{
+		"a low wall on our boathouse, forty one inches to the top":                                       "wall height = 41 in",
+		"morning, we're closing in the end of the boat shed with a low wall, three foot six to the top": "wall height = 42 in",
+		"we want a half wall along the veranda, 42 high":                                                 "wall height = 42 in",
+		"opening 36, the cart is wider than I thought":                                                   "opening = 36 in",
+		"gap 3, the boards are thinner than I thought":                                                   "gap = 3 in",
+	} {
+		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+	}
+	for _, said := range []string{"we're copying the neighbor's low wall, 41 high", "a low wall on our boathouse, forty one inches long", "he wants a low wall on his boathouse, 41 high"} {
+		require.NotContains(t, Normal(Read(said, Context{}).Acts), "wall height = ", said)
+	}
+}

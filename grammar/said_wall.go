@@ -54,6 +54,34 @@ var wallPhrases = []placedPhrase{
 	{"^ ?his|her|their _ have|has|had|'s already painted|stained|sanded|primed|varnished|oiled|decorated|carved ?all ## $$", "", signBefore},
 }
 
+// wallBegun are sentences that begin with what is built and where, before its height: "we're closing in the end of the boat shed with a low wall, 42
+// inches to the top".
+var wallBegun = []placedPhrase{
+	{"^^ ?hi|hello|morning|ok|so|right|well|(good (morning|afternoon)) ?, ?this|that|there|it ?is|'s|(will be)|(going to be) ?a|the|our|my low|half|short|little|knee|waist|partial|(waist high) wall|halfwall|screen ?((on|in|at|by|round|around|along|across|for|against|to|beside|outside|off) _ ?_ ?_) ,|:|-|;|--", "the wall is", heightToldNext},
+	{"^^ ?hi|hello|morning|ok|so|right|well|(good (morning|afternoon)) ?, i|we ((am|are|(have been)) (building|closing|fencing|screening|putting|making|planning|adding|doing|finishing|after|having|wanting|wrapping|filling))|want|need|(would like)|plan|(are (going|about) to)|(am (going|about) to) low|half|short|little|knee|waist|partial wall|halfwall|screen ?((on|in|at|by|round|around|along|across|for|against|to|beside|outside|off) _ ?_ ?_) ,|:|-|;|--", "the wall is", heightToldNext},
+	{"^^ ?hi|hello|morning|ok|so|right|well|(good (morning|afternoon)) ?, i|we ((am|are|(have been)) (building|closing|fencing|screening|putting|making|planning|adding|doing|finishing|after|having|wanting|wrapping|filling))|want|need|(would like)|plan|(are (going|about) to)|(am (going|about) to) * low|half|short|little|knee|waist|partial wall|halfwall|screen ?((on|in|at|by|round|around|along|across|for|against|to|beside|outside|off) _ ?_ ?_) ,|:|-|;|--", "the wall is", heightToldNext},
+}
+
+// heightToldNext: a figure follows, and is said to be a height.
+func heightToldNext(_, after []atom) bool {
+	r := reader{after}
+	i := 0
+	if r.word(i) == "about" || r.word(i) == "around" || r.word(i) == "roughly" {
+		i++
+	}
+	_, end, ok := r.length(i)
+	if !ok || end == i {
+		return false
+	}
+	switch r.word(end) {
+	case "high", "tall", "off":
+		return true
+	case "to", "at":
+		return r.word(end+1) == "the" && (r.word(end+2) == "top" || r.word(end+2) == "cap") || r.word(end+1) == "top"
+	}
+	return false
+}
+
 // talkTurns are what leads on, what ends a talk, and the units that are used.
 var talkTurns = []placedPhrase{
 	{"i|we (am|are|have been|was|were) ?here ?to checking|inspecting|reviewing|(looking (at|over))|building|planning|designing|(working on)|(putting up)|(laying out)|check|inspect|review|(look (at|over))|(going over)|(figuring out)|pricing ?this|some|another ?_ (half wall|halfwall|half|wall|screen|job|project|bid|quote|plan|drawing|submittal|submission) ?wall ?((for|at|on|by|with|of|over|down|in) *) .|!|;", "", greetedBefore},
