@@ -14,6 +14,7 @@ var phrasePieces = map[string]string{
 	"SOISEE":  "([,] (so|(so that)) (i|we|he|she|they|(my PERSON)) [can|could|may|will] [(have|take|get)] [a] [good|quick|proper|better] (see|squint|look|peek|gander|glance|view|read) [(at|over)] [it|them|that|this])",
 	"LENQ":    "[the|my|our|your|this|that|every|each] ((WALL HEIGHT)|(HEIGHT of WALL)|((bottom|lower|lowest|floor) GAP)|(GAP UNDER [bottom|lowest] RAIL)|(STIFF (spacing|spacings))|(spacing of STIFF)|(POST HEIGHT)|(HEIGHT of POST)|(BAY [WIDTH])|(WIDTH of BAY)|(OPENING [WIDTH])|(WIDTH of OPENING)|GAP|spacing|WALL|HEIGHT|span)",
 	"COUNTQ":  "[the|my|our|your|these|those|this] (RAIL|STIFF|((added|new|extra) POST))",
+	"REFUSED": "(((will|would|does|shall) [just|really|ever] not|never (do|work|(cut it)|(be (enough|accepted|acceptable|allowed))|suffice|((suit|do for) (me|us))|pass))|((is|are|would be|will be) (unacceptable|(out of the question)|(no (good|use|go))|(not (on|enough|good enough|acceptable|allowed|an option))|(off the table)|(ruled out))))",
 	"CLAIMED": "says|said|reckons|reckoned|claims|claimed|thinks|swears|insists|figures|figured|maintains|(is (sure|certain|telling (me|us)))|(told|tells|assured|assures (me|us))",
 	"WITHUS":  "toddler|toddlers|baby|babies|kid|kids|child|children|dog|dogs|puppy|puppies|cat|cats|kitten|kittens|grandkids|grandchildren|grandchild|twins|wheelchair|stroller|pram|mower|wheelbarrow|walker|scooter|goat|goats|chickens|rabbits|pony|horse|infant|newborn|crawler|terrier|beagle|spaniel|dachshund|corgi|poodle",
 	"TICKET":  "ticket|order|tab|slip|basket|cart",
