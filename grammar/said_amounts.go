@@ -79,7 +79,7 @@ var amountPhrases = []placedPhrase{
 	{"plus # (on|onto|to|for) !LENQ [(that) (i|we) (have|have got|got|had)] [now|already|there|right now]", "raise $2 by $1", phraseStartsClause},
 	{"(cheat|nudge|sneak|fudge|ease|inch|kick|jog|tweak) !LENQ (up|out|over) [by|another] #", "raise $1 by $2", nil},
 	{"(cheat|nudge|sneak|fudge|ease|inch|kick|jog|tweak) !LENQ (down|in|back) [by|another] #", "reduce $1 by $2", nil},
-	{"(took|pulled|yanked) !((a|one|two|three|another) (RAIL|STIFF)) (out|away)", "took out $1", saidBeforeOf(wordSet("if suppose supposing"))},
+	{"(took|pulled|yanked) !((one|two|three|another) (RAIL|STIFF)) (out|away)", "took out $1", saidBeforeOf(wordSet("if suppose supposing"))},
 	{"(cut|trim|scale|dial|pull|knock|bring) !LENQ (back|in) [by] #", "reduce $1 by $2", bidsHereOrWished},
 	{"(i|we) (am|are) ## !COUNTQ short , [so] [and] [please] (add|put) (them|those) [in|on]", "add $1 more $2", phraseStartsClause},
 	{"## !COUNTQ too many [there] , [so] [and] [please] (take|pull|drop|lose|leave) (them|those) [out|away|off]", "$1 fewer $2", noDoubtBefore},

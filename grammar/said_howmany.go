@@ -6,9 +6,11 @@ var howManyPhrases = []placedPhrase{
 	// How many.
 	{"# for|on|as !(rail|board|slat|stiffener|plank|batten|brace) (count|number|total|tally|quantity)", "$1 $2", noDoubtBefore},
 	{"# !COUNTQ is|are|'s [our|my|the|your] [right|final|magic|agreed|lucky|own] (number|figure|count|total|tally|quantity)", "$1 $2", noDoubtBefore},
-	{"(what|all) (WALL|it|(this one)|(the job)) [really|just] [(will|is|should|must|shall|has|(is going))] [to] (get|gets|need|needs|want|wants|have|has|take|takes) is|are|'s", "i want", amountNext},
+	{"(what|all) [this|that|my|our] (WALL|it|(this one)|(the job)) [really|just] [(will|is|should|must|shall|has|(is going))] [to] (get|gets|need|needs|want|wants|have|has|take|takes) is|are|'s", "i want", amountNext},
 	{"!COUNTQ (will|shall|should|must|(are to)|(are going to)|(ought to)|(need to)|(have to)) (total|number|(come to)|(amount to)|(add up to)) #", "$1 : $2", noDoubtBefore},
-	{"!COUNTQ (to|should|must|will|shall|ought to) be # in (number|count|total|all)", "$1 : $2", noDoubtBefore},
+	{"## in number", "$1", nil},
+	{"(it|that|mine|ours|(this (one|WALL))) (is|'s|(will be)|(has to be)|(should be)|(is going to be)|(is to be)) ## !(rail|board|slat|plank) (WALL|job|affair)", "use $1 $2", noDoubtBefore},
+	{"^^ (she|he|they|((my|our|the) _)) (says|said|reckons|thinks|figures|feels) [that] (she|he|they|we|i) [(would like)] [want|wants|need|needs|fancies|prefers|(should have)|(should go for)] # !COUNTQ [,] and (i|we) [quite|fully|totally|do|both|would] (agree|concur|(go along with (that|it|her|him|them))) $$", "i want $1 $2", nil},
 	{"(write|pencil|sign|chalk|count) (me|us) (in|down|up) (for|as|with)", "i want", bothHold(phraseStartsClause, amountNext)},
 	{"(you|(you all)) (would|had|'d) (best|better) [just] !make|have|use|put|set|keep|take", "please $1", bothHold(phraseStartsClause, figureFollows)},
 	{"# !COUNTQ (will|would|should|shall) [just|all] (see|suit|serve|do) (me|us|(the job)) [(right|fine|nicely|rightly|grand|well|through|proud|perfectly)]", "$1 $2", noDoubtBefore},
@@ -21,7 +23,8 @@ var howManyPhrases = []placedPhrase{
 	{"(all|right|clear|(the whole way)|(the full length)) [the way] (along|across) [the wall|it]", "", behindSomething},
 	{"(,|and) [with] [there (is|will be)] no (messing|nonsense|arguing|arguments|mucking|faffing|shenanigans|quibbles|bother|backchat) [about|around] $$", "", figureStands},
 	{", (says (i|me)|(i (say|says))) $$", "", figureStands},
-	{"there , (boss|chief|friend|mate|pal|captain|squire) $$", "there", figureStands},
+	{"set (us|me) up with # !COUNTQ", "use $1 $2", phraseStartsClause},
+	{"there , (boss|chief|friend|mate|pal|captain|squire) $$", "", figureStands},
 	{", boss $$", "", figureStands},
 
 	// Of what size.
@@ -59,7 +62,8 @@ var howManyPhrases = []placedPhrase{
 	{"[,] [as|because|since] there is (no|not) [any] (room|space|place|call|money|use) [left] [(in|on|at) the _] for [any] (more|others|another) $$", "", figureStands},
 
 	// More, and fewer.
-	{"## extra !COUNTQ (in|on|into) [there|here|it|WALL|place|them]", "$1 more $2", noDoubtBefore},
+	{"## extra !COUNTQ (in|on|into) (there|here|it|WALL|place)", "$1 more $2", noDoubtBefore},
+	{"(could|can) (i|we) (do|live|manage) without ## of (the|those|these|my|our) !COUNTQ", "what if we took out $1 $2", phraseStartsClause},
 	{"(pop|bung|chuck|whack|slap|sling|plonk|stick|throw|lob|toss|fling) [in] another ## !COUNTQ [in|on] [there|here|it|WALL|them]", "add $1 more $2", bidsHereOrWished},
 	{"on top of !COUNTQ [that|which] (i|we) have [got] [now|already] , (i|we) [will|would|'d] (want|need|like|have|add) another ##", "add $2 more $1", nil},
 	{"(i|we) (can|could|may|might) [well|easily|just] (do|live|manage|get by|get along) without ## of (the|those|these|my|our) !COUNTQ", "take out $1 $2", noDoubtBefore},
@@ -67,25 +71,42 @@ var howManyPhrases = []placedPhrase{
 	{"(it|there|that|WALL|we|i) (has|is|are|have|got) ## more !COUNTQ than (i|we|it) (need|needs|want|wants|like|likes|asked for) [,|.|;] [so|and] [please] (lose|drop|take|pull|leave|cut|remove|ditch|(get rid of)|axe) (them|those) [out|off|away]", "take out $1 $2", phraseStartsClause},
 	{"gain ## !COUNTQ", "add $1 $2", phraseStartsClause},
 	{"gain [a|one|another] !(rail|board|slat|stiffener|plank|batten|brace)", "add one $1", phraseStartsClause},
+	{"(lost|shed|binned|ditched|scrapped|axed) [a|one] !(rail|board|slat|stiffener|plank|batten|brace)", "took out one $1", behindIf},
+	{"(lost|shed|binned|ditched|scrapped|axed) ## !COUNTQ", "took out $1 $2", behindIf},
+	{"(take|took|taking|pull|pulled|yank|yanked|left) (out|away) a !(rail|board|slat|stiffener|plank|batten|brace)", "took out one $1", behindIf},
+	{"(took|pulled|yanked|left) a !(rail|board|slat|stiffener|plank|batten|brace) (out|away)", "took out one $1", behindIf},
+	{"(added|(stuck in)|(popped in)|(threw in)) [a|one|another] !(rail|board|slat|stiffener|plank|batten|brace)", "put in one more $1", behindIf},
+	{"(cut|trimmed) !LENQ [back|down] to #", "set $1 to $2", behindIf},
 	{"this time (round|around|about)", "this time", nil},
 	{", (it|that|this|WALL) (is looking|looks|(is (starting|beginning) to look)) [(a bit|just|more|too much)] like (a|an|the|some|my) _ [_] $$", "", figureStands},
 	{", (PERSON|((my|our|the) _)) (likes|prefers|loves|wants|fancies) (it|them|things|hers|his) [(nice and|good and|really|very|a bit)] (solid|sturdy|stout|strong|tidy|neat|airy|close|plain|private|beefy|chunky|heavy|light|simple) $$", "", figureStands},
 
 	// What is chosen, and what is taken back.
 	{"(i|we) [all|both] (liked|like|preferred|prefer|fancied|fancy) [the] option !(one|two|three|four|1|2|3|4) [the] (best|most|better) [,|;|.] [so] [please] (go with|use|do|take|pick|have|(let us (have|go with|do|take))) (that|it) [one]", "take option $1", phraseStartsClause},
+	{"option !(one|two|three|four|1|2|3|4) (has it|gets it|wins|(gets (my|our) (vote|nod)))", "take option $1", noDoubtBefore},
 	{"let us (have|put|get) (it|that|everything|things) back [to] (the way|how|as|like) (it|that|they|things|everything) (was|were) [before|just now|(a moment ago)|(a minute ago)] $$", "undo that", phraseStartsClause},
 
 	// Several in one breath.
-	{"neither !LENQ nor !LENQ (may|can|could|should|must|(is to)|(are to)|will|shall|(is allowed to)) [ever] (be|go|get|come|run|measure) (over|above|past|beyond|((more|bigger|higher|wider|larger) than)) #", "$1 at most $3 and $2 at most $3", nil},
-	{"neither !LENQ nor !LENQ (may|can|could|should|must|(is to)|(are to)|will|shall|(is allowed to)) [ever] (be|go|get|come|drop|fall|measure) (under|below|((less|smaller|lower|narrower) than)) #", "$1 at least $3 and $2 at least $3", nil},
+	{"neither !LENQ nor !LENQ (may|can|could|should|must|(is to)|(are to)|will|shall|(is allowed to)|is|are) [ever] [be|go|get|come|run|measure] (over|above|past|beyond|((more|bigger|higher|wider|larger) than)) #", "$1 at most $3 and $2 at most $3", nil},
+	{"neither !LENQ nor !LENQ (may|can|could|should|must|(is to)|(are to)|will|shall|(is allowed to)|is|are) [ever] [be|go|get|come|drop|fall|measure] (under|below|((less|smaller|lower|narrower) than)) #", "$1 at least $3 and $2 at least $3", nil},
 	{"^ !LENQ and !LENQ [(are|is|at|should be|must be|will be|to be|shall be|want to be)] (both|each) [be|at] #", "$1 $3 and $2 $3", notAsked},
 	{"both !LENQ and !LENQ (are|is|at|(should be)|(must be)|(will be)|(to be)|(shall be)|(want to be)|to) #", "$1 $3 and $2 $3", notAsked},
 	{"make !LENQ and !LENQ [both] [the] (same|alike|equal) [,|:|at|--|-] #", "$1 $3 and $2 $3", notAsked},
 	{"do not want !LENQ (over|above|past|((more|bigger|higher|wider) than)) # (or|nor|and) !LENQ (over|above|past|((more|bigger|higher|wider) than)) #", "want $1 at most $2 and $3 at most $4", notAsked},
 	{"do not want !LENQ (under|below|((less|smaller|lower|narrower) than)) # (or|nor|and) !LENQ (under|below|((less|smaller|lower|narrower) than)) #", "want $1 at least $2 and $3 at least $4", notAsked},
 	{"(make|have|get|keep|do) (them|they|those) [all|both] [be] [the] (one|same|equal) (width|size)", "keep bays equal", saidBeforeOf(wordSet("bay bays"))},
-	{"(add|(put in)|(stick in)|(throw in)) [one|another|a] !(rail|board|slat|stiffener|plank|batten|brace) (and|plus|(as well as)) [one|another|a] !(rail|board|slat|stiffener|plank|batten|brace)", "add one $1 and add one $2", bothHold(bidsHereOrWished, phraseEndsClause)},
-	{"(drop|lose|remove|ditch|(take (away|out|off))|(leave out)) [one|a] !(rail|board|slat|stiffener|plank|batten|brace) (and|plus|(as well as)) [one|a] !(rail|board|slat|stiffener|plank|batten|brace)", "take out one $1 and take out one $2", bothHold(bidsHereOrWished, phraseEndsClause)},
+	{"(add|(put in)|(stick in)|(throw in)) [one|another|a] !(rail|board|slat|stiffener|plank|batten|brace) (and|plus|(as well as)) [one|another|a] !(rail|board|slat|stiffener|plank|batten|brace)", "add one $1 and add one $2", bothHold(bidsHereOrWished, closesClause)},
+	{"(drop|lose|remove|ditch|(take (away|out|off))|(leave out)) [one|a] !(rail|board|slat|stiffener|plank|batten|brace) (and|plus|(as well as)) [one|a] !(rail|board|slat|stiffener|plank|batten|brace)", "take out one $1 and take out one $2", bothHold(bidsHereOrWished, closesClause)},
+	{"take # (off|from|(out of)|(off of)) !LENQ and (give|put|add|move|shift|stick) (it|that|them) (to|on|onto|into|in) !LENQ", "reduce $2 by $1 and raise $3 by $1", phraseStartsClause},
+	{"(pull|yank|skip|nix|axe|ditch|bin|scrap) [a|one] !(rail|board|slat|stiffener|plank|batten|brace) and", "take out one $1 and", bidsHereOrWished},
+	{"and !(COUNTQ|LENQ) (up|down) to #", "and $1 at $2", saidBeforeOf(wordSet("bump raise bring take push move bumped raised brought"))},
+	{"^^ (besides|(along with)|(as well as)|(together with)) # !COUNTQ [,] !(i (want|need|(would like)|will)|we (want|need|(would like)|will)|(give (me|us))|(let us)|please)", "$1 $2 and $3", notAsked},
+	{"^^ not (only|just) # !COUNTQ [,] but [also] # !COUNTQ", "$1 $2 and $3 $4", notAsked},
+	{"^^ (besides|(along with)|(as well as)|(on top of)|(in addition to)) (that|this|those) [,] !(i|we|give|let|make|put|set|please)", "$1", figureFollows},
+	{"^^ first # !COUNTQ", "$1 $2", notAsked},
+	{"both !(COUNTQ|POST) and !(COUNTQ|POST) (are|in|from|(out of)|(should be)|(to be)|(will be)) @", "$1 are $3 and $2 are $3", noDoubtBefore},
+	{"^ !(COUNTQ|POST) and !(COUNTQ|POST) [are|(should be)|(will be)] both [are|in|from|(to be)|(out of)] @", "$1 are $3 and $2 are $3", noDoubtBefore},
+	{"use @ for both !(COUNTQ|POST) and !(COUNTQ|POST)", "$2 are $1 and $3 are $1", phraseStartsClause},
 	{"# !COUNTQ (plus|(as well as)|(along with)|(together with)) # !COUNTQ", "$1 $2 and $3 $4", noDoubtBefore},
 	{"(stack|pile) (ME|it|them|WALL) !(three|four|five|six|seven|eight|nine) high", "use $1 rails", phraseStartsClause},
 	{"!COUNTQ [,] and (drop|go|come|cut|step|get) [back] [down|up] (to|with) # [of] (them|those)", "$1 and $2 $1", noDoubtBefore},
@@ -97,6 +118,14 @@ var howManyPhrases = []placedPhrase{
 	{"^^ first (off|(of all)|up) !((#|@) COUNTQ)", "$1", nil},
 	{", [and] (second|secondly) [off|up|thing] [,]", ", and", nowSubject},
 	{", [and] (second|secondly|third|thirdly) [off|up|thing] ,", ", and", figureFollows},
+}
+
+// behindIf: something is tried before it.
+var behindIf = saidBeforeOf(wordSet("if suppose supposing"))
+
+// closesClause: a clause ends with it, or goes on with another order.
+func closesClause(_, after []atom) bool {
+	return endsPart(after, 0) || after[0].text == "so" || after[0].text == "and" || after[0].text == "but"
 }
 
 // notAsked: no question mark closes it.
