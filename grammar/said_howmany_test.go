@@ -10,7 +10,7 @@ import (
 var howManyHeard = []struct{ line, want string }{
 	{"what this wall gets is six rails", "rails = 6"},
 	{"write me in for five slats", "rails = 5"},
-	{"my uncle's wall had six boards and so will mine", "rails = 6"},
+	{"my granddad's wall had six boards and mine will too", "rails = 6"},
 	{"we're cutting the stiffeners from 1x4", "stiffener size = 1x4"},
 	{"the rails all come in 2x6", "rail size = 2x6"},
 	{"fewer than two stiffeners won't do", "stiffeners >= 2"},
