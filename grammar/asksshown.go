@@ -124,7 +124,7 @@ var askFrames = []placedPhrase{
 }
 
 // asksPhrases is the book of the frames.
-var asksPhrases = sync.OnceValue(func() *phrasebook { return phrasebookOf(askFrames) })
+var asksPhrases = sync.OnceValue(func() *phrasebook { return phrasebookOf(askFrames, askWorded) })
 
 // asksAndShows sets frames that ask for one thing, and for one table, to the plain question.
 func asksAndShows(atoms []atom) []atom { return asksPhrases().setIn(atoms) }

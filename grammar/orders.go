@@ -78,7 +78,7 @@ func (g *grouping) command(i int) bool {
 			return true
 		}
 		if !g.alone(i) || i+1 < len(g.list) && !g.list[i+1].breaks() {
-			if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].key() == "rail" && (strings.Contains(t.text, "need") || strings.Contains(t.text, "buy") || strings.Contains(t.text, "many") && strings.HasPrefix(g.list[i+1].text, "board")) {
+			if i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].key() == "rail" && (strings.Contains(t.text, "buy") || strings.HasPrefix(g.list[i+1].text, "board") && (strings.Contains(t.text, "need") || strings.Contains(t.text, "many"))) {
 				g.flush(group{force: Why, head: t.token, topic: "shopping"})
 				return true
 			}

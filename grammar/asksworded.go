@@ -1,0 +1,91 @@
+package grammar
+
+// askWorded are more frames that ask for one thing or one table, in the words of more people: whether anybody has an idea of it, what it
+// came out at, that it is not remembered; that a list would come in handy, that it is to be gone over. And why something is as it is,
+// or cannot be.
+var askWorded = []placedPhrase{
+	// A quantity.
+	{where: asksEnd, plain: "what is $1", said: `
+		^ [so|and|hey] what (am|are|is) (i|we|you) [now|currently|actually] (looking|left|working|dealing|ending up|standing|sitting|stuck|landing) [at|up] (on|for|with) !ASKED [ASKNOW]
+		^ [(have you)|(do you have)|(has anyone)|so] [got] (any|some|an|no) (idea|clue|notion|inkling|word|news|guess) [of|about|on|as to] (what|(how much)) !ASKED (has|have|is|was|did|ended|came|landed|works|comes|stands|ends|turned|finished|got|wound|settled) [been|now] [(ended|come|landed|worked|wound|finished|settled|got|turned|end|land|finish|settle|wind)] [up|out|in|down] [at|to|on|as|with|being] [ASKNOW]
+		^ [so] (any|some) (idea|clue|notion|inkling|word|news|guess) where !ASKEDAT (has|have|did|ended|came|landed|comes|ends|turned|finished|got|wound|settled) [been|now] [(ended|come|landed|worked|wound|finished|settled|got|turned|end|land|finish|settle|wind)] [up|out|in|down] [at|to|on|as|with|being] [ASKNOW]
+		^ [PLEAD] (would you|do you|you) mind [(if i ask)] [just] (telling|giving|sharing|saying|reading|reminding) [ME] [what|out|of|with|(how much)] !ASKED [(is|was|comes|came|works|worked|ended|ends|turned|stands|sits)] [up|out] [to|at|as] [ASKNOW]
+		^ mind [just] (telling|giving|sharing|saying|reading|reminding) [ME] [what|out|of|with|(how much)] !ASKED [(is|was|comes|came|works|worked|ended|ends|turned|stands|sits)] [up|out] [to|at|as] [ASKNOW]
+		^ how much (is|are|was|were) !ASKED (coming|working|turning|ending|running|going|adding) [out|up|to] [at|to|(to be)] [ASKNOW]
+		^ how much (did|do|have|would) (you|we) [now] (make|made|get|got|reckon|figure|think|say|have|call|guess|put|set) !ASKED [is|was|at|down|as|(to be)] [as] [ASKNOW]
+		^ what (did|do|have) (you|we|they) [(end up)] (work|figure|reckon|worked|figured|reckoned|working|figuring) !ASKED out [as|at|to|(to be)] [ASKNOW]
+		^ (got|(have you got)) !ASKED (handy|(to hand)|(at hand)) [ASKNOW]
+		^ (which|what) (value|number|figure|measurement|setting|size) (is|'s) (down|set|in|entered|written|noted|recorded|showing|up|put) [down|in|there] (for|on|against|beside|under) !ASKED [ASKNOW]
+		^ (ye|y'all|yous|youse|anyone|anybody|d'you|d'ye|any of you) (know|ken|recall|remember) what !ASKED (is|was|(comes to)|(came to)) [ASKNOW]
+		^ [just|only] [a|another] [quick|little|wee] (reminder|readout) (of|on|about) !ASKED [ASKNOW]
+		^ [PLEAD] (have|get) [a|another] [quick|little|wee] (reminder|readout) (of|on|about) !ASKED [ASKNOW]
+		^ (i|we) never (got|caught|heard|had|saw) !ASKED (off|from|(out of)) you [ASKNOW]`},
+	{where: askedToEnd, plain: "what is $1", said: `
+		^ how (did|does) !ASKED (turn|come|pan|work|shake|end) (out|up)
+		^ how (has|have) !ASKED (turned|come|panned|worked|shaken|ended) (out|up)
+		^ (i|we) (can|do|could|did) not [quite|for the life of me|rightly] (recall|recollect|remember) !ASKED [ASKNOW]`},
+	// Why it is as it is.
+	{where: asksEnd, plain: "why is $1", said: `
+		^ (i|we) do not (understand|get|follow|see) !ASKED (,|.|;|-|--) [and|so|but] ((where (does|did) (it|that) come from)|((how|where) (did|do) you (get|(come up with)|(arrive at)|(come by)) (it|that) [from])|((how come) (it|that) (is|was) [so|that])|(why (is|was) (it|that) [so|that]))
+		^ how (was|were) !ASKED ((worked out)|(figured out)|figured|calculated|computed|(arrived at)|(come by)|derived|reached|decided|chosen|picked)`},
+	{where: asksEnd, plain: "why the number of $1", said: `
+		^ [that|it|this] (seems|looks|sounds|is|'s) [like] [(to (be|me))] (((an awful|a) lot)|plenty|loads|(a load)|heaps|(a heap)|(a whole lot)) of !COUNTED [to me] (,|.|;|-|--) [and|so] (why|(how come)|(why is that)|(how so)|(what for))`},
+	// A table, a list or a picture.
+	{where: asksEnd, plain: "show me $1", said: `
+		^ [PLEAD] (go|run|page|leaf|flick|flip|scan) (over|through|down) !TOPIC [again|now] [with|for|by] [ME] [ASKNOW]
+		^ [PLEAD] run !TOPIC (past|by) ME [ASKNOW]
+		^ [PLEAD] open up !TOPIC [for ME] [ASKNOW]
+		^ what (i|we) [now|really|just] (need|want|require|(could use)|((am|are) (wanting|needing|after))|((would|will) (like|need|want))) next is !TOPIC [ASKNOW]
+		^ [PLEAD] [((would|do) you)|you] mind [just] (showing|giving|bringing|pulling|putting|sending|getting|handing|passing|reading) [up|out|over] [ME] !TOPIC [up|out|over] [ASKNOW]
+		^ [PLEAD] [((would|do) you)|you] mind if (i|we) (see|view|have|get|((look|peek) at)|(look over)|((have|take|get) a [quick] (look|peek|gander|squint) at)) [up] !TOPIC [ASKNOW]
+		^ (i|we) (am|are|'m|'re) [just|also|now|really] (after|((looking|hunting) for)|needing|wanting) !TOPIC [ASKNOW]
+		^ (i|we) (have|had) [still] not [even] (seen|looked at|had|checked|read) !TOPIC [yet]
+		^ [PLEAD] read !TOPIC out [(to ME)|loud|aloud] [ASKNOW]
+		^ [now|and|so] [the|my|our] !TOPIC (would|might|could|'d) (be|come in) [very|real|really|so|mighty|quite|right|a great|a] (handy|useful|grand|great|lovely|helpful|brilliant|welcome|help) [(to (have|see)|about|right|just)] [(now|next|then)]
+		^ [now|and|so] [the|my|our] !TOPIC (would|might|could|'d) [really|greatly] (help|suit) [ME] [(out|(a lot)|greatly|(no end))] [(about|right|just)] [(now|next|then)]`},
+	{where: asksNextAfter, said: `
+		^^ (i|we) have (no|lost|left|mislaid|misplaced|forgot|forgotten|dropped|broken|not [got]) [my|the|any|a] [reading] (glasses|specs|spectacles|readers|notes|phone|pencil|paper|tape|notebook) [(on ME)|(with ME)|here|handy|(at home)|(in the (truck|house|car|van|kitchen))|on] (,|.|;|-|--|so)`},
+	{where: isNext, plain: "what", said: "^ wot|whit|whut"},
+	// One thing as well as another.
+	{where: askedBefore, plain: "and", said: "[,] (as well as)|(along with)|(together with)"},
+	// Orders in more words.
+	{where: asksEnd, plain: "recap", said: `
+		^ [PLEAD] (run|go|read|look|talk) [back] (over|through) what (we|i) [have] [already|all] (settled|decided|agreed|fixed|chosen|picked|entered|(told you)|(given you)) [on] [(so far|(up to now)|already|(till now)|(until now))]`},
+	{where: asksEnd, plain: "start over", said: `
+		^^ [it is|this is] [a] (new|fresh|different) (wall|job|project) (,|.|;|-|--|so) [please|so] (forget|scrap|drop|wipe|clear|bin|ditch) (all|everything) [(of) that|this|it]`},
+	{where: phraseEndsLine, plain: "undo that", said: `
+		^^ [oops|whoops|sorry|oh|ah|damn|dang] [,] ((wrong (button|key|one))|((i|we) (hit|pressed|pushed|tapped) the wrong (button|key|one))|(fat fingers)) [,|.|;|-|--] [please] ((go back [one])|(undo [it|that])|(take (it|that) back)|(back [it|that] out))`},
+}
+
+// whyNotWorded are ways to ask what is against a value.
+var whyNotWorded = []placedPhrase{
+	{"what (is|'s|are) [the|your|his|her|their] [big|main] (objection|objections|obstacle|snag|hitch|drawback|downside|hurdle|difficulty|argument) (to|with|against|about|in) [having|using|making|putting|fitting] [in] !(## COUNTQ)", "why not $1", notTwisted},
+	{"what (is|'s|are) [the|your|his|her|their] [big|main] (objection|objections|obstacle|snag|hitch|drawback|downside|hurdle|difficulty|argument) (to|with|against|about) [having|using|making] # for|on|as|at !LENQ", "why not $2 $1", notTwisted},
+	{"what (is|'s|are) [the|your|his|her|their] [big|main] (objection|objections|obstacle|snag|hitch|drawback|downside|hurdle|difficulty|argument) (to|with|against|about) [having|making|setting|putting] !LENQ [at|being|of|to|as] [be] #", "why not $1 $2", notTwisted},
+	{"what is|'s (stopping|blocking|barring|hindering|preventing|holding back) !LENQ [from] (being|going|(getting to)|reaching|(to be)|(coming to)) [to] #", "why not $1 $2", notTwisted},
+	{"^^ [so|but|and] !LENQ (will|can|could|would|does) not [just] (go|be|come|get|reach|stretch|run|be set|be made) [up|down] [to|at|as] # ,|?|.|-|; [and|so|but] ((why (is that|ever not|not))|(how (come|so)|why)|(what (for|is stopping it|is the matter))) $$", "why not $1 $2", nil},
+	{"^^ [so|but|and|you say|you said] (i|we) (can|could|may) not [just] (have|use|fit|get|put|make|do) !(## COUNTQ) [in] ,|?|.|-|; [and|so|but] ((why (is that|ever not|not))|(how (come|so))|why|(what (for|is stopping us))) $$", "why not $1", nil},
+}
+
+// askedToEnd: the clause ends behind it.
+func askedToEnd(_, after []atom) bool { return endsPart(after, 0) }
+
+// isNext: "is" stands behind it.
+func isNext(_, after []atom) bool {
+	return len(after) > 1 && (after[0].text == "is" || after[0].text == "'s" || after[0].text == "s" || after[0].text == "'")
+}
+
+// askedBefore: a question or a wish to be shown something stands before it, and no figure in the line.
+func askedBefore(before, after []atom) bool {
+	return len(before) > 1 && (askOpeners[before[0].text] || before[0].text == "can" || before[0].text == "could") && !numberInSentence(before) && !numberInSentence(after) && len(after) > 0
+}
+
+// notTwisted: nothing that denies or doubts stands before it.
+func notTwisted(before, _ []atom) bool {
+	for _, a := range before {
+		if turning[a.text] || a.text == "not" || a.text == "if" {
+			return false
+		}
+	}
+	return true
+}
