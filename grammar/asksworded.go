@@ -19,10 +19,21 @@ var askWorded = []placedPhrase{
 		^ (ye|y'all|yous|youse|anyone|anybody|d'you|d'ye|any of you) (know|ken|recall|remember) what !ASKED (is|was|(comes to)|(came to)) [ASKNOW]
 		^ [just|only] [a|another] [quick|little|wee] (reminder|readout) (of|on|about) !ASKED [ASKNOW]
 		^ [PLEAD] (have|get) [a|another] [quick|little|wee] (reminder|readout) (of|on|about) !ASKED [ASKNOW]
+		^ what (would|do|did) (you|we) (say|reckon|think|guess|figure) !ASKED (is|was|(comes to)|(came to)|(comes out at)|(came out at)|(works out at)) [ASKNOW]
+		^ what [(sort|kind) of] (number|figure|measurement|size|value) (are|is) (we|you|i) talking [about|of] (for|on|with) !ASKED [ASKNOW]
+		^ how much (have|did|do|are|would) (we|you|i) [now] (got|get|have|doing|talking|(end up with)|(ended up with)) (for|on|at|as) !ASKED [ASKNOW]
+		^ [and|so] [the|our|my] !ASKED (is|are|was|comes|came) [out] [to|at] (how much) [ASKNOW]
+		^ (has|have) !ASKED been ((worked out)|(figured out)|figured|calculated|computed|settled|decided) [on] [(yet|already)] [ASKNOW]
+		^ where (did|have) (we|you|i) [(end up)] (leave|left|put) [(things|it)] [(on|with)] !ASKEDAT [ASKNOW]
+		^ (any|what) (word|news|update|progress) [yet] (on|about|with|of) !ASKED [ASKNOW]
+		^ what (number|figure|value) (goes|comes|belongs) (with|to|on|beside|against) !ASKED [ASKNOW]
+		^ how much (is|are|was|were) !ASKED (supposed|meant|due) (to be) [ASKNOW]
+		^ at what (have|do|did|are) (you|we) [now] [got|get|have|set|put|setting|putting|holding|keeping] !ASKED [ASKNOW]
 		^ (i|we) never (got|caught|heard|had|saw) !ASKED (off|from|(out of)) you [ASKNOW]`},
 	{where: askedToEnd, plain: "what is $1", said: `
 		^ how (did|does) !ASKED (turn|come|pan|work|shake|end) (out|up)
 		^ how (has|have) !ASKED (turned|come|panned|worked|shaken|ended) (out|up)
+		^ (i|we) (am|are|have|'ve|'m) [clean|totally|quite|completely|just|now|(gone and)] ((blanking on)|(drawing a blank on)|(gone blank on)|(drawn a blank on)|forgotten|(hazy on)|(fuzzy on)) !ASKED [ASKNOW]
 		^ (i|we) (can|do|could|did) not [quite|for the life of me|rightly] (recall|recollect|remember) !ASKED [ASKNOW]`},
 	// Why it is as it is.
 	{where: asksEnd, plain: "why is $1", said: `
@@ -30,6 +41,9 @@ var askWorded = []placedPhrase{
 		^ how (was|were) !ASKED ((worked out)|(figured out)|figured|calculated|computed|(arrived at)|(come by)|derived|reached|decided|chosen|picked)`},
 	{where: asksEnd, plain: "why the number of $1", said: `
 		^ [that|it|this] (seems|looks|sounds|is|'s) [like] [(to (be|me))] (((an awful|a) lot)|plenty|loads|(a load)|heaps|(a heap)|(a whole lot)) of !COUNTED [to me] (,|.|;|-|--) [and|so] (why|(how come)|(why is that)|(how so)|(what for))`},
+	{where: asksEnd, plain: "how many $1", said: `
+		^ ((is it known)|(do we know)|(does (anyone|anybody) know)|(have we any idea)) how many !COUNTED ((there (are|is|will be|would be))|((we|you) (have|need|end up with))|(that|it) (is|makes)|(are there)) [INPLAN] [ASKNOW]`},
+	{where: askedToEnd, plain: "how many $1", said: "^^ [the|our|my] (total|overall) [(number of)] !COUNTED"},
 	// A table, a list or a picture.
 	{where: asksEnd, plain: "show me $1", said: `
 		^ [PLEAD] (go|run|page|leaf|flick|flip|scan) (over|through|down) !TOPIC [again|now] [with|for|by] [ME] [ASKNOW]
@@ -40,6 +54,7 @@ var askWorded = []placedPhrase{
 		^ [PLEAD] [((would|do) you)|you] mind if (i|we) (see|view|have|get|((look|peek) at)|(look over)|((have|take|get) a [quick] (look|peek|gander|squint) at)) [up] !TOPIC [ASKNOW]
 		^ (i|we) (am|are|'m|'re) [just|also|now|really] (after|((looking|hunting) for)|needing|wanting) !TOPIC [ASKNOW]
 		^ (i|we) (have|had) [still] not [even] (seen|looked at|had|checked|read) !TOPIC [yet]
+		^ (i|we) (want|need|'d like|((would|should) like)) to (check|inspect|review|study|((check|look|go|read) (over|through))|(double check)) !TOPIC [over|through] [ASKNOW]
 		^ [PLEAD] read !TOPIC out [(to ME)|loud|aloud] [ASKNOW]
 		^ [now|and|so] [the|my|our] !TOPIC (would|might|could|'d) (be|come in) [very|real|really|so|mighty|quite|right|a great|a] (handy|useful|grand|great|lovely|helpful|brilliant|welcome|help) [(to (have|see)|about|right|just)] [(now|next|then)]
 		^ [now|and|so] [the|my|our] !TOPIC (would|might|could|'d) [really|greatly] (help|suit) [ME] [(out|(a lot)|greatly|(no end))] [(about|right|just)] [(now|next|then)]`},
@@ -48,11 +63,12 @@ var askWorded = []placedPhrase{
 	{where: isNext, plain: "what", said: "^ wot|whit|whut"},
 	// One thing as well as another.
 	{where: askedBefore, plain: "and", said: "[,] (as well as)|(along with)|(together with)"},
+	{plain: "marks , and the layout", said: "marks and [the|my|our] layout"},
 	// Orders in more words.
 	{where: asksEnd, plain: "recap", said: `
 		^ [PLEAD] (run|go|read|look|talk) [back] (over|through) what (we|i) [have] [already|all] (settled|decided|agreed|fixed|chosen|picked|entered|(told you)|(given you)) [on] [(so far|(up to now)|already|(till now)|(until now))]`},
 	{where: asksEnd, plain: "start over", said: `
-		^^ [it is|this is] [a] (new|fresh|different) (wall|job|project) (,|.|;|-|--|so) [please|so] (forget|scrap|drop|wipe|clear|bin|ditch) (all|everything) [(of) that|this|it]`},
+		^^ [it is|this is] [a] (new|fresh|different) (wall|job|project) (,|.|;|-|--|so) [please|so] (forget|scrap|drop|wipe|clear|bin|ditch) (all|everything) [of] [that|this|it]`},
 	{where: phraseEndsLine, plain: "undo that", said: `
 		^^ [oops|whoops|sorry|oh|ah|damn|dang] [,] ((wrong (button|key|one))|((i|we) (hit|pressed|pushed|tapped) the wrong (button|key|one))|(fat fingers)) [,|.|;|-|--] [please] ((go back [one])|(undo [it|that])|(take (it|that) back)|(back [it|that] out))`},
 }
@@ -63,6 +79,13 @@ var whyNotWorded = []placedPhrase{
 	{"what (is|'s|are) [the|your|his|her|their] [big|main] (objection|objections|obstacle|snag|hitch|drawback|downside|hurdle|difficulty|argument) (to|with|against|about) [having|using|making] # for|on|as|at !LENQ", "why not $2 $1", notTwisted},
 	{"what (is|'s|are) [the|your|his|her|their] [big|main] (objection|objections|obstacle|snag|hitch|drawback|downside|hurdle|difficulty|argument) (to|with|against|about) [having|making|setting|putting] !LENQ [at|being|of|to|as] [be] #", "why not $1 $2", notTwisted},
 	{"what is|'s (stopping|blocking|barring|hindering|preventing|holding back) !LENQ [from] (being|going|(getting to)|reaching|(to be)|(coming to)) [to] #", "why not $1 $2", notTwisted},
+	{"^^ (can|could|will|would) not !LENQ [just] (be|go|come|get|reach) [up|down] [to|at] # ,|?|.|-|; [and|so|but] ((why (is that|ever not|not))|(how (come|so))|why) $$", "why not $1 $2", nil},
+	{"^ (why|(how come)) (was|is|were|got|did) # [been|get] ((turned (down|away))|rejected|refused|((ruled|thrown|knocked) (out|back|down))|denied|disallowed|(shot down)|(not allowed)) for|on|as !LENQ", "why not $2 $1", nil},
+	{"^ (why|(how come)) (did|do|have|would) (you|it|he|they) (refuse|refused|reject|rejected|deny|denied|((turn|turned) down)|((rule|ruled) out)) # for|on|as !LENQ", "why not $2 $1", nil},
+	{"^^ (i|we) ((asked for)|wanted|tried|requested) # (for|on|as|at) !LENQ [,|.|;] [and|but] (you|it|he|they) ((said no)|((refused|rejected) [(it|me)])|(turned (it|me|us) down)|(would not (have it|let me|take it|do it))) [,|.|;|-] [so|and|but] (why|(how come)|(why is that)|(why not)|(how so)) $$", "why not $2 $1", nil},
+	{"^^ (i|we) ((asked for)|wanted|tried|requested) !(## COUNTQ) [,|.|;] [and|but] (you|it|he|they) ((said no)|((refused|rejected) [(it|me|them)])|(turned (it|me|us|them) down)|(would not (have it|let me|take it|do it))) [,|.|;|-] [so|and|but] (why|(how come)|(why is that)|(why not)|(how so)) $$", "why not $1", nil},
+	{"^ what is|'s [up] (with|behind) all (these|those|them) !rails|slats|posts|bays|stiffeners|braces", "why so many $1", nil},
+	{"^ what is|'s [up] (with|behind) all the !rails|slats|posts|bays|stiffeners|braces", "why so many $1", nil},
 	{"^^ [so|but|and] !LENQ (will|can|could|would|does) not [just] (go|be|come|get|reach|stretch|run|be set|be made) [up|down] [to|at|as] # ,|?|.|-|; [and|so|but] ((why (is that|ever not|not))|(how (come|so)|why)|(what (for|is stopping it|is the matter))) $$", "why not $1 $2", nil},
 	{"^^ [so|but|and|you say|you said] (i|we) (can|could|may) not [just] (have|use|fit|get|put|make|do) !(## COUNTQ) [in] ,|?|.|-|; [and|so|but] ((why (is that|ever not|not))|(how (come|so))|why|(what (for|is stopping us))) $$", "why not $1", nil},
 }

@@ -176,7 +176,7 @@ var questions = []entry{
 		[(list|rundown|tally|count)] [of] (everything|all|whatever|all the things|the things|things|all that|all the stuff|the stuff|stuff) [that] (i|we) (should|must|need to|have to|ought to|will have to|am to|are to|will need to|want to) (BUY|get|pick up|order|fetch|pay for|load|put on the truck)
 		what to BUY
 		RAIL to BUY
-		(that|so) many RAIL
+		(that|so) many (board|boards|planks|timbers|sticks)
 		list of (things|what|everything|all) [to] BUY
 		shopping list (so many|RAIL) [on it]
 		(what) (need|get|take) (from|at) (lumberyard|yard|store|lumber yard)`},

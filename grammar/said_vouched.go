@@ -106,7 +106,7 @@ var triedOutPhrases = []placedPhrase{
 	{"(how come)|why there are|is ?exactly|just|precisely so|that many !rails|posts|bays|stiffeners|braces|slats|planks", "why so many $1", nil},
 	{"why exactly|precisely|just so|that many !rails|posts|bays|stiffeners|braces|slats|planks", "why so many $1", nil},
 	{"why not ?have|pick|use|choose|take some|any|another ?other|different number|count of !RAIL|STIFF|posts|bays", "why the number of $1", nil},
-	{"what is|('s) ?up|behind with|behind ?the number|count of !RAIL|STIFF|posts|bays", "why so many $1", nil},
+	{"what is|('s) ?up|behind with|behind ?the number|count of !RAIL|STIFF|posts|bays", "why the number of $1", nil},
 	{"what is the thinking|logic|reasoning|idea|story|deal on|behind|with !(the *) $$", "why is $1 ?", nil},
 	{"^^ ?so|and where does|did|do !(post height|base height|rail face) come|came from $$", "why is the $1", nil},
 	{"!(is|are|was|were) (in fact)|indeed|(in actual fact)|(in truth)|(in reality)", "$1", bothHold(amountNext, saidBeforeOf(wordSet("confirm check verify true sure")))},
