@@ -63,7 +63,6 @@ var askWorded = []placedPhrase{
 	{where: isNext, plain: "what", said: "^ wot|whit|whut"},
 	// One thing as well as another.
 	{where: askedBefore, plain: "and", said: "[,] (as well as)|(along with)|(together with)"},
-	{plain: "marks , and the layout", said: "marks and [the|my|our] layout"},
 	// Orders in more words.
 	{where: asksEnd, plain: "recap", said: `
 		^ [PLEAD] (run|go|read|look|talk) [back] (over|through) what (we|i) [have] [already|all] (settled|decided|agreed|fixed|chosen|picked|entered|(told you)|(given you)) [on] [(so far|(up to now)|already|(till now)|(until now))]`},

@@ -25,7 +25,6 @@ func TestAskWorded(t *testing.T) {
 		{"open up the layout for me", "ask layout"},
 		{"What I need next is the shopping list", "ask shopping"},
 		{"the drawing would be handy about now", "ask drawing"},
-		{"show me the marks and the layout", "ask marks; ask layout"},
 		{"I don't understand the gap, where does it come from", "why gap"},
 		{"please explain why there are so many rails", "why rails"},
 		{"that's an awful lot of stiffeners, why", "why stiffeners"},
