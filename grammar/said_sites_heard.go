@@ -13,7 +13,8 @@ var sitesHeard = []placedPhrase{
 		# (all in)|(all told) , ?and that is me|us ?about (cleaned out)|skint|broke|(tapped out)|(maxed out)|(out of (money|cash))|spent
 		keep|hold damage|outlay|tab|spend|spending|expense|expenses ?down under|below|within|beneath|inside|(less than) #
 		# , that is ?my|our|the|his|her ceiling|cap|limit|maximum|max on|for what i|we ?can|will|may|could spend ?((on|for) (materials|material|lumber|it|this|everything|wall|job))
-		everything|(all of it) has|have|must|needs ?to come|be ?in ?at £ or under|less|below|lower`, "the budget is $1 dollars", nil},
+		(whatever|everything|(all of it)) [that] [(i|we) (buy|get|order)] [,] [it] has|have|must|needs ?to come in at # or under|less|below|lower
+		^^ is it|that clear|understood ?to ?you that whole|entire lot|job|thing|wall|bill must|can|may|should not go|run|get|come ?to over|above|past|beyond # ?`, "the budget is $1 dollars", nil},
 	{"church|parish|school|village|town|club council|committee|board|wardens|vestry voted|allotted|allowed|granted ?us|me # ?to ?spend ?for|on materials|lumber|this|it|wall|job", "the budget is $1 dollars", nil},
 	{"ceiling|cap|limit|maximum on|for what i|we ?can|will|may|could spend ?((on|for) (materials|material|lumber|it|this|everything|wall|job)) ?is|:|,", "the budget is", yardMoneyAheadOrRound},
 	{"[,] ?and|so hold|keep|stick ?(it|us|me|things|everything|lot) inside|within|under|below that|it|this", "", yardBoth(budgetBehind, yardClauseEnds)},
@@ -43,14 +44,19 @@ var sitesHeard = []placedPhrase{
 	{"hundred|100 of ?those|these|my screws", "hundred screws", nil},
 	{"base that|which goes|sits|stands|fits|belongs under|beneath|below post|posts", "post base", nil},
 	{"[,] one|each|single base|bracket|anchor|cap ?, that is", "", yardBoth(pricedAndCounted, yardClauseEnds)},
-	{"^^ what does|do|would|will|did !(.. @ ..) cost|run ?me|us|you|one ? £ ?[, [so|or so|at least] (PERSON|they|he|she|SELLER) (told|says|said|tells|reckons|quoted) [me|us]]", "$1 costs $2", nil},
+	{"^^ what does|do|would|will|did !(.. @ ..) cost|run ?me|us|you ? £ [, [so|or so|at least] (PERSON|they|he|she|SELLER) (told|says|said|tells|reckons|quoted) [me|us]]", "$1 costs $3", nil},
 	{"^ !(bracket|brackets|anchor|anchors|(post base)|(post bases)|(post cap)|(post caps)) ?is|are|,|:", "$1 cost", spelledMoneyAhead},
 	{"(one|a|each|every|single) !(bracket|anchor|(post base)|(post cap)) ?is|,|:", "$1 costs", spelledMoneyAhead},
-	{"!(## x ## x ##) '", "$1", yardMoneyAhead},
+	{"@ x ## '", "$1 x $2", yardMoneyAheadOrRound},
+	{"single|another !(post base)|bracket|anchor|(post cap) will|would|'ll|might|can run|set|cost|rush you|me|us|him ?back ##", "$1 costs $2 dollars", noDollarsAhead},
+	{"they have gone ?price up|down on !(brackets|anchors|(post bases)|(post caps)) , ?and|so ?now one|each ?'s|is|(' s) ##", "$1 now cost $2 dollars each", yardClauseEnds},
+	{"screws ?at|:|are|is \\$ ## / hundred|100", "100 screws cost $1 dollars", nil},
+	{"screws ?i|we|they ?get|buy|sell|come|go|(are sold) by|in hundred|hundreds ,|and ?and hundred|box|packet runs|is|costs|goes|comes ?to|for|at ##", "100 screws cost $1 dollars", yardClauseEnds},
+	{"pay|paid|pays|charge|charges|charged|want|wants|asking ?me|us|you ## for ?one|each hundred|100 of ?those|these|my screws", "100 screws cost $1 dollars", nil},
 
 	// What the yard has, and has not.
 	{"^^ !((eights|tens|twelves|fourteens|sixteens|eighteens|twenties) ..) , that|those is|are ?all ?your|our|the|my ?whole|only choice|pick|selection|range|options|menu|(what is on offer) ?down|up|over|out ?at|in|from ?yard|store|shop|SELLER|here $$", "they sell $1", nil},
-	{"^ mill|sawmill|sawyer ?only|just cuts|does|sells|saws|offers|stocks ?them|it|boards|lumber ?at|in|to", "they sell", lengthsAhead},
+	{"^ mill|sawmill|sawyer ?only|just cuts|does|sells|saws|offers|stocks ?them|it|boards|lumber ?at|in|to", "they sell", footLengthsAhead},
 	{"at|in our|my place|yard|store|shop|mill|village|town|SELLER|way it is ?just|only|either", "they sell", yardBoth(yardClauseOpens, lengthsAhead)},
 	{"lengths i|we|you can ?actually lay|get|put ?my|our|your hands on ?is|are|:", "they sell", lengthsAhead},
 	{"what they|SELLER ?only had|have|stock|keep|carry ?got on|in ?their rack|racks|shelf|shelves|yard|stock|stacks|store was|were|is|are", "they sell", lengthsAhead},
@@ -59,14 +65,14 @@ var sitesHeard = []placedPhrase{
 	{"[,] take it or leave it", "", bothHold(behindSomething, phraseEndsClause)},
 	{"three|two|four|3|2|4 lengths|sizes ?only :|,|-", "", yardBoth(sellsBehind, lengthsAhead)},
 	{"you|i|we can ?also get|buy|have|find !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties) ?there|here|(at (the yard|the store|that place)) too|also|(as well)", "they also sell $1", nil},
-	{"put|add|write|jot|stick|slip !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties) on|onto|to|in|into ?their|my list|table of|with lengths ?too|also|(as well)", "they also sell $1", yardClauseEnds},
+	{"?((you|we|i) can) put|add|write|jot|stick|slip !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties) on|onto|to|in|into ?their|my list|table of|with lengths ?too|also|(as well)", "they also sell $1", yardClauseEnds},
 	{"besides|(on top of)|(as well as)|(apart from)|(aside from) lengths|ones|sizes ?that i|we ?have ?already told|gave|said|mentioned|listed|named ?you ?already|earlier|before ,", "", footersAhead},
 	{"(there is) not ?one|single # board|boards|stick|length|plank (to be (had|found|got|bought))|left|anywhere ?((in|at) (yard|town|place|store|shop))", "they are out of $1 boards", yardClauseEnds},
 	{"^ ?so|and forget|skip|scratch ?about !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties) , ?because|as|since they|SELLER|store ?are|is|'s|have|has ?clean|all|sold|run|completely out|none ?of ?them", "they are out of $1", yardClauseEnds},
 	{", ?but|and|though|although ?i|we ?did ?also ?just spotted|saw|noticed|found|spied|spot|see|notice ?some|few|stack|plenty|pile|lots ?of", ", but they have", yardBoth(goneFooters, footersAhead)},
 
 	// Boards at home and boards over, the saw, the tape and what is cut short.
-	{"^ of !(# @) ?s|boards|planks|ones i|we ?already ?now own|have ?got ## ?already|(at home)", "i already have $2 $1 boards", yardClauseEnds},
+	{"^ of !(# @) ?s|boards|planks|ones i|we ?already ?now own|have ?got ## ?already|(at home)", "i already have $4 $1", yardClauseEnds},
 	{"order|buy|get|have|add|bring ## boards|pieces|lengths|sticks more|extra|over|beyond than ?what|the ?the job|wall|plan|list|(cut list)|we|i|it ?strictly|actually|really takes|take|need|needs|(calls for)|wants|uses|requires", "$1 spare boards", nil},
 	{"put|add|stick|tack|write ## boards|sticks|lengths|pieces extra|spare|over ?on|in|to|onto ?lumber|shopping|wood|timber|material order|list", "$1 spare boards", nil},
 	{"let us|me|(i will)|(we will) carry|hold|bank|pack ## spare|extra boards|sticks|lengths", "$1 spare boards", nil},
@@ -82,7 +88,7 @@ var sitesHeard = []placedPhrase{
 	{"^ ?every|each|all ?my|our|of|the RAIL ?always gets|is|are|comes|come|get|goes|go|(should be)|(must be) cut|sawn|made|trimmed # under|inside|below|(less than)|(shorter than)|(short of)|(shy of)|(smaller than) its|their|the ?own space|spaces|slot|slots|room ?[[that|which] [it|they] (has|have|goes|go|must|needs|gets|fills|fill|fits|fit) [to] [fit|fill|go] [in|into]]", "cut each rail $1 short", nil},
 	{"^ ?every|each|all ?my|our|of|the RAIL comes|come|goes|go|runs|run|ends ?up ?out # short of|shy|under|below its|their ?own space|spaces|slot|slots", "cut each rail $1 short", nil},
 	{"?((i|we) (want|need|like|have|allow)) # of play|slack|(wiggle room) ?((in (all|total))|overall) ?, ?(end to end) ?, when|once|as|where|for ?every|each RAIL ?drops|goes|slides|slips|fits|sits|drop|go ?into|in|home|down ?place", "cut each rail $1 short", nil},
-	{"(slide|slides|drop|drops|slip|slips|go|goes|fall) ?right ?in|home without|(with no) mallet|hammer|fight|hammering|persuasion|forcing|swearing|struggle|beating", "slide in", nil},
+	{"?so ?that they|it|rails|boards ?all|each|will slide|slides|drop|drops|slip|slips|go|goes|fall ?right ?in|home ?place without|(with no) mallet|hammer|fight|hammering|persuasion|forcing|swearing|struggle|beating ,", "", yardClauseOpens},
 	{"take|knock|shave|trim|saw|nip # in total|all|(all told) off ?each|every|all ?of RAIL ?'s|(' s) ?length ?for|to ?the fit", "cut each rail $1 short", nil},
 
 	// The floor and the posts.
@@ -96,8 +102,8 @@ var sitesHeard = []placedPhrase{
 
 	// Rails that are up, and where others go.
 	{"is|'s ?already in|on|up|done , ?was ?i|we ?all done|finished|fitted|fixed|did|fastened|screwed|nailed|hung ?it|that ?up|on|in yesterday|today|monday|tuesday|wednesday|thursday|friday|saturday|sunday|earlier|((last|this) (week|night|summer|spring|morning|month|weekend))", "is up already", railBefore},
-	{"leave !((first|second|third|fourth|fifth|bottom|top|(## (th|rd|nd))) rail|board|slat) ?alone|just ?exactly where|as it is ?now , ?and ?with ?its top ?edge ?is ?at #", "$1 is up already with its top at $2", nil},
-	{"^ work|build|go|plan around|round !((first|second|third|fourth|fifth|bottom|top) rail|board|slat) , which|that|it is|'s fixed|up|in|on|screwed|nailed|fastened ?there|on|up ?already ?there ?, ?and ?with its top ?edge ?is ?at #", "$1 is up already with its top at $2", nil},
+	{"leave !((first|second|third|fourth|fifth|bottom|top) (rail|board|slat)) ?alone|just ?exactly where|as it is ?now , ?and ?with ?its top ?edge ?is ?at #", "$1 is up already with its top at $2", nil},
+	{"^ work|build|go|plan around|round !((first|second|third|fourth|fifth|bottom|top) (rail|board|slat)) , which|that|it is|'s fixed|up|in|on|screwed|nailed|fastened ?there|on|up ?already ?there ?, ?and ?with its top ?edge ?is ?at #", "$1 is up already with its top at $2", nil},
 	{"could|can|would !first|second|third|fourth|fifth|bottom|top|next rail|board|slat|plank please go|sit|be|have|land|finish ?up ?with ?its top ?edge ?be at|on #", "the $1 rail has its top at $2", nil},
 	{"?, ?as|because|since|for|so ?it|that|they ?has|needs|wants|is|must|have ?got to ?be|sit match|meet|clear|suit|(line up with)|(level with)|(flush with)|(tie in with) ?my|our bench|counter|countertop|sill|ledge|table|worktop|windowsill|planter|shelf|cabinet|banister|handrail", "", bothHold(figureBehindIt, phraseEndsClause)},
 
@@ -117,8 +123,9 @@ var sitesHeard = []placedPhrase{
 	{"^^ * on|at|by|from !left|right ?hand ?side|end , so ?please put|have|make|set opening|doorway|entrance|walkthrough|(walk through) ?at|on|to that|same end|side", "put the opening at the $1 end", nil},
 
 	// What is wished of all.
-	{"could|can|would|will|may every|each bay ?please be|come|end|turn|work ?out|up ?just|exactly as wide|big|long as next|(any other)|other|others|rest|(one beside it)", "make all the bays equal", nil},
+	{"could|can|would|will|may every|each bay ?please be|come|end|turn|work ?out|up ?just|exactly as wide|big|long as next|(any other)|other|others|rest|(one beside it) ?", "make all the bays equal", nil},
 	{"^ ?(as for) posts , fewer better , so ?please go|stick ?for|with fewest|least", "fewest posts", nil},
+	{"make|do|have ?it|this|that|job|layout|wall least wasteful|wasting|scrappy ?one|way|layout ?((as you can)|(you can))", "go for the least waste", nil},
 	{"^ dig ?me|us fewest|least ?number ?of ?possible post holes|postholes ?possible", "fewest posts", nil},
 	{"^ ?whichever|whatever|the ?one|layout|way|option ?that throws|wastes|leaves|burns|bins|chucks least|fewest ?amount ?of ?wood|lumber|scrap|offcuts|timber|material ?away|over|behind|out $", "go for the least waste", nil},
 	{"^ i|we ?really|just hate|loathe|detest|(can not stand) burning|binning|throwing|wasting|dumping|stacking ?out ?away offcuts|scrap|scraps|wood|lumber|timber|material ,|. ?so", "", nil},
@@ -175,6 +182,12 @@ var moneyTens = wordSet("ten fifteen twenty thirty forty fifty sixty seventy eig
 func onlyLengthsAhead(_, after []atom) bool {
 	ahead := yardClauseAhead(after)
 	return lengthsIn(ahead) && slices.ContainsFunc(ahead, func(a atom) bool { return a.text == "others" || a.text == "nothing" || a.text == "other" })
+}
+
+// footLengthsAhead: lengths in feet follow, or as they are called in the yard.
+func footLengthsAhead(_, after []atom) bool {
+	ahead := yardClauseAhead(after)
+	return lengthsIn(ahead) || slices.ContainsFunc(ahead, func(a atom) bool { return a.text == "foot" || a.text == "feet" || a.text == "footers" })
 }
 
 // sellsBehind: somebody sells.
