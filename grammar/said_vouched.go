@@ -159,7 +159,7 @@ func numberInSentence(after []atom) bool {
 	return false
 }
 
-var supposingWords = wordSet("if suppose supposing say imagine pretend pretending assuming assume try trying test testing hypothetically were")
+var supposingWords = wordSet("if suppose supposing say imagine pretend pretending assuming assume try trying test testing hypothetically were picture")
 
 // supposedBefore: something is tried out in what stands before, with a figure.
 func supposedBefore(before, _ []atom) bool {

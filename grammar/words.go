@@ -46,7 +46,7 @@ var classes = []wordClass{
 		lady gentleman gent clerks staff landlady coworker colleague son-in-law brother-in-law father-in-law hubby estimator surveyor plumber mason tradesman handyman expert official salesclerk attendant cashier roommate wifey missus granddaughter nephew niece cousin grandson grandfather grandpa granddad shift clients customers owners homeowners tenants architects engineers inspectors
 		pa ma papa mama pal carter sawyer drayman ironmonger chandler blacksmith wheelwright miller
 		reviewer reviewers consultant consultants specialist adviser advisor examiner examiners auditor assessor
-		youngster youngsters rookie greenhorn intern novice journeyman laborer labourer foreperson granny nan auntie aunt
+		reverend vicar preacher pastor deacon youngster youngsters rookie greenhorn intern novice journeyman laborer labourer foreperson granny nan auntie aunt
 		oldtimer timer sawmill millwright bookkeeper accountant drafter draftsman drafting rep salesrep realtor dude bloke geezer gaffer surveyors builders contractors carpenters`},
 	{"PAPER", `catalog catalogue website listing flyer leaflet datasheet pamphlet sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
