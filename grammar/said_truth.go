@@ -17,6 +17,7 @@ var truthPhrases = []placedPhrase{
 	{"^^ surely !(*) is|are|was|were not ?really|actually # ?, ?or is|are|was|were it|they ?\\?|.|,|; ?that|so|or ?is|'s|so ?what ?the|his|her|their ?PAPER|PERSON|he|she|they ?it ?says|has|shows|say|said|reckons|claims $$", "is it true that $1 is $2 ?", nil},
 	{"^^ !(* (is|are|was|comes to) #) , or did|has|have|is ?the PERSON|PAPER ?just get|got|gotten|have|make|made|draw|drawn|drew|put ?it|that|this|a|them ?all|down wrong|mistake|slip|error|wrongly|up ?(\\?|.|,) ?please|(can you) ?check|verify|confirm ?it|that|this|please ?please $$", "is it true that $1 ?", nil},
 	{"^^ ?(there (are|is)) !(## (RAIL|STIFF)) , or did|has|have|is ?the PERSON|PAPER ?just get|got|gotten|have|make|made|draw|drawn|drew|count|counted|put ?it|that|this|a|them ?all|down wrong|mistake|slip|error|wrongly|up ?(\\?|.|,) ?please|(can you) ?check|verify|confirm ?it|that|this|please ?please $$", "is it true that there are $1 ?", nil},
+	{"^ do|would|did you ?really reckon|think|believe|suppose|say|agree PERSON|PAPER ?'s|is|was|are|has ?it ?got ?it right|correct|wrong ?that|when|in|where|by ?(it|he|she|they) ?says|saying|thinking ?that", "is it true that", statesNext},
 	// Who gave it, and how.
 	{"^ his|her|their|the|this|that|my|our PAPER|price|figure|bill ?was|is|were|are ?all based|built|founded|predicated|calculated|figured|worked on|upon|around|off ?out ?on|from !(*) being|at|of #", "the sketch says $1 is $2", nil},
 	{"^ his|her|their|the|this|that|my|our PAPER|price|figure|bill ?was|is|were|are ?all based|built|founded|predicated|calculated|figured|worked on|upon|around|off ?out ?on|from ?there ?being !(## (RAIL|STIFF))", "the sketch says there are $1", nil},
@@ -32,12 +33,14 @@ var truthPhrases = []placedPhrase{
 	{"quotation|quote|estimate|bill|invoice|bid ?that|which he|she|they ?have|has handed|gave|sent|given|showed|mailed|emailed|wrote ?me|us", "quote", numberNear},
 	{"quotation|quote|estimate|bill|invoice|bid ?is|was totalling|totaling|totals|totalled|totaled|(adding up to)|(coming (to|in at|out at))|(running to)", "quote comes to", numberNear},
 	{", ?but|and ?now when|once|after|as|(as soon as) ?ever i|we ?have|had put|ran|held|laid|pulled|stretched|took|hooked|run ?my|our tape|ruler|rule|measure ?measure ?on|over|across|to|against|along|out ?it|that|there|them|(the (opening|span|wall|gap)) ?myself|ourselves ?, ?now ?it|that|i|we|(the (span|opening|gap|bay))|(the wall height) ?is|was|came|comes|measured|measures|got|get|gets|reads|read|had|found ?out ?to|at #", ", i measured it at $1", claimBeforeOr},
-	{"!PERSON is|are|was|were ?dead|absolutely|quite|very|pretty|fairly|utterly|completely|totally certain|positive|convinced|adamant ?that", "$1 says", numberNear},
-	{"!PERSON is|are|was|were dead|absolutely|quite|very|pretty|fairly|utterly|completely|totally sure ?that", "$1 says", numberNear},
+	{"!PERSON is|are|was|were ?dead|absolutely|quite|very|pretty|fairly|utterly|completely|totally certain|positive|convinced|adamant ?that", "$1 says", statesNext},
+	{"!PERSON is|are|was|were dead|absolutely|quite|very|pretty|fairly|utterly|completely|totally sure ?that", "$1 says", statesNext},
 	{"?the|a|that PERSON on|over phone|line|radio|telly|tv|internet|forum|(other end) ?of ?the ?line|phone", "he", numberNear},
 	{"^ ?is|was|could ?there ?be any|some|much truth|sense|substance|merit|basis to|in|behind|for !(*) being|(coming (to|out at))|at # $$", "is it true that $1 is $2 ?", nil},
 	{"^ ?is|was|could ?there ?be any|some|much truth|sense|substance|merit|basis to|in|behind|for ?there being !(## (RAIL|STIFF)) $$", "is it true that there are $1 ?", nil},
 	{"^^ i|we ?have worked|figured|reckoned|calculated|puzzled !(the *) out as|at|to|(to be) #", "he says $1 is $2", asksBehindThat},
+	{"PERSON ?has|have|had marked|marks|noted|jotted|scribbled !(the *) ?down as|at #", "he says $1 is $2", nil},
+	{"WALL ?was|is|be|gets ?to ?be topped|capped|tops|finished|finishes off|out at #", "wall height is $1", nil},
 	// One counts oneself, and asks for the same.
 	{"^ do|would|did|will|can you also get|make|find|count|see|reach|have ?it|out ?at|to !(## (RAIL|STIFF)) $$", "is it true that there are $1 ?", nil},
 	{"^ do|would|did|will|can you get|make|find|count|see|reach|have ?it|out ?at|to !(## (RAIL|STIFF)) too|also|(as well) $$", "is it true that there are $1 ?", nil},
@@ -123,7 +126,7 @@ var dialectWords = []placedPhrase{
 }
 
 // notOrdered are verbs with which an order begins.
-var notOrdered = wordSet("make set put have use go let give take leave keep do please run build add call show tell i we what how why")
+var notOrdered = wordSet("to make set put have use go let give take leave keep do please run build add call show tell i we what how why")
 
 // statesNext: something is stated behind it, with a figure, and nothing ordered or asked.
 func statesNext(_, after []atom) bool {
