@@ -39,7 +39,7 @@ var truthPhrases = []placedPhrase{
 	{"^ ?is|was|could ?there ?be any|some|much truth|sense|substance|merit|basis to|in|behind|for !(*) being|(coming (to|out at))|at # $$", "is it true that $1 is $2 ?", nil},
 	{"^ ?is|was|could ?there ?be any|some|much truth|sense|substance|merit|basis to|in|behind|for ?there being !(## (RAIL|STIFF)) $$", "is it true that there are $1 ?", nil},
 	{"^^ i|we ?have worked|figured|reckoned|calculated|puzzled !(the *) out as|at|to|(to be) #", "he says $1 is $2", asksBehindThat},
-	{"PERSON ?has|have|had marked|marks|noted|jotted|scribbled !(the *) ?down as|at #", "he says $1 is $2", nil},
+	{"PERSON ?has|have|had marked|marks|noted|jotted|scribbled !(the *) ?down as #", "he says $1 is $2", nil},
 	{"WALL ?was|is|be|gets ?to ?be topped|capped|tops|finished|finishes off|out at #", "wall height is $1", nil},
 	// One counts oneself, and asks for the same.
 	{"^ do|would|did|will|can you also get|make|find|count|see|reach|have ?it|out ?at|to !(## (RAIL|STIFF)) $$", "is it true that there are $1 ?", nil},
