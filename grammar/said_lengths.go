@@ -91,7 +91,7 @@ var saidLengths = []placedPhrase{
 	{said: "!LENQ is|are|'s # too (small|narrow|short|low|tight|little|mean) ,|;|.|- ?so ?please ?just fix|sort|mend|correct|change|adjust|(see to)|(put right) it|that ?out|please $$", plain: "raise $1 by $2", where: noDoubtBefore},
 	{said: "!LENQ is|are|'s # too (big|wide|tall|high|large|long|generous|loose|much) ,|;|.|- ?so ?please ?just fix|sort|mend|correct|change|adjust|(see to)|(put right) it|that ?out|please $$", plain: "reduce $1 by $2", where: noDoubtBefore},
 	{said: "can|could|would|will you ?please ?just trim|cut|shave|take|lop|nip|knock|shed|drop|slice # from|off|(out of)|(off of) !LENQ", plain: "reduce $2 by $1", where: noDoubtBefore},
-	{said: "take|bring|pull|draw !LENQ in|down by|another #", plain: "reduce $1 by $2", where: bidsHereOrWished},
+	{said: "bring|pull|draw !LENQ in|down by #", plain: "reduce $1 by $2", where: bidsHereOrWished},
 	{said: "stretch|grow|enlarge|expand|extend !LENQ ?out|up by|another #", plain: "raise $1 by $2", where: bidsHereOrWished},
 	{said: "^^ ?so|well|and|ok|okay ?, can|could we|i ?please ?maybe ?just " + makesMore + " !LENQ ?up|out ?by|another # $", plain: "raise $1 by $2", where: statedToEnd},
 	{said: "^^ ?so|well|and|ok|okay ?, can|could we|i ?please ?maybe ?just " + makesLess + " !LENQ ?down|in ?by|another # $", plain: "reduce $1 by $2", where: statedToEnd},
