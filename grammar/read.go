@@ -87,7 +87,7 @@ func Read(line string, c Context) Reading {
 	}
 	atoms := split(letters)
 	said, as := textOf(atoms), slices.Clone(atoms)
-	return toldWhatIsKnown(ofElsewhere(readPlainly(line, atoms, c), said), as)
+	return toldWhatIsKnown(turnedBeside(ofElsewhere(readPlainly(line, atoms, c), said), as), as)
 }
 
 // readPlainly reads a line that has been cut into atoms, and is no normal form.

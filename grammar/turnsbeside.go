@@ -1,0 +1,217 @@
+package grammar
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"sync"
+
+	"saywright/solver"
+)
+
+// A clause of its own beside a wish may turn it: it was said to somebody else, is of another thing, was so once, is not settled, is held
+// to be a folly or was meant in jest. Such a clause has no figure of its own. Where it stands beside what would be set, it is asked back.
+
+// turnPlace is where a clause may stand to turn what stands beside it.
+type turnPlace uint8
+
+const (
+	turnsBefore turnPlace = 1 << iota // it stands before what it turns
+	turnsBehind                       // it stands behind it
+	turnsLead                         // it is the beginning of a sentence that goes on with what it turns
+	turnsExcuse                       // it stands behind a figure that was measured or said wrongly, and no better one was said
+)
+
+// beside is either side.
+const turnsBeside = turnsBefore | turnsBehind
+
+// turnWay is a way in which a clause turns what stands beside it; one of the words of its keys is in each such clause.
+type turnWay struct {
+	keys string
+	at   turnPlace
+	way  string
+	ask  func(Act, []Act) solver.Question
+}
+
+const (
+	turnKin   = `(?:wife|husband|missus|mother|mum|mom|mama|ma|dad|father|pa|son|daughter|boy|girl|lad|kid|kids|brother|sister|uncle|aunt|auntie|cousin|nephew|niece|grandma|grandpa|granny|gran|nan|boss|foreman|helper|apprentice|mate|buddy|friend|neighbor|neighbors|neighbour|neighbours|builder|contractor|carpenter|customer|client|landlord|tenant|partner|in - laws?|(?:brother|sister|mother|father|son|daughter) - in - law)`
+	turnOwner = `(?:my |our |his |her |their |the |a |that |some |mine own )`
+	turnThing = `(?:(?:dog|rabbit|chicken|hen|pig|goat|bird|tree|play|guinea pig|duck|cat|horse|cow|tool|garden|wood|potting|pump|boat|sheep|bike|green|bee|pigeon|hot) ?(?:house|hutch|hutches|coop|pen|run|shed|box|cage|loft|barn|hive|frame)|doghouse|treehouse|playhouse|greenhouse|birdhouse|hutch|coop|pigpen|pen|kennel|crib|cot|cradle|shed|garage|barn|stable|stairs|staircase|ramp|bookshelf|bookcase|shelf|shelves|table|bench|bed|planter|trellis|pergola|arbor|carport|chapel|church|school|church hall|town hall|village hall|hall|cabin|boathouse|sandbox|(?:last|previous|next|other) (?:house|place|job|customer|client|wall|site|project))`
+	turnTheir = `(?:` + turnOwner + `?` + turnKin + ` ?(?:'s|s') (?:back |front |side |old |new |summer )?(?:place|house|home|wall|fence|side fence|porch|deck|yard|garden|job|cabin|cottage|farm|shop|office|flat|patio|terrace|balcony|shed|garage|treehouse|railing)|(?:grandma|grandpa|granny|gran|nan|mother|mom|mum|dad|father) 's)`
+	turnElse  = `(?:` + turnOwner + `?` + turnThing + `|` + turnTheir + `)`
+	turnTail  = `(?: out back| across the (?:road|street|way)| down the (?:road|street)| i mean| that is| that was| it was| i am (?:building|making|on about|doing)| i was building)*`
+	turnVeryX = `(?:a |an |just |plain |plum |downright |really |very |a bit |a little |a tad |pretty |so |too |quite |rather |awfully |right |sheer |pure |utter |utterly |totally |kind of )*`
+	turnFolly = `(?:daft|silly|foolish|stupid|mad|madness|crazy|insane|nuts|bonkers|barmy|ridiculous|absurd|ugly|hideous|awful|horrible|terrible|dreadful|ghastly|odd|wrong|folly|lunacy|insanity|a mistake|overkill|reckless|unwise|a sin|a crime|idiotic|dumb|pointless)`
+	turnStand = `(?:i|we|he|she|they|you|it|that|this)`
+)
+
+var (
+	turnsOther  = thisWallToo
+	turnsSettle = openQuestion("Is that settled, or shall it wait?", "gap 2-1/2")
+	turnsNow    = wantedHere
+)
+
+// turnWays are the ways in which a clause turns what stands beside it.
+var turnWays = []turnWay{
+	// Said to others, by others, or for something else than to be heard.
+	{"talking speaking", turnsBehind, `(?:i|we) (?:was|were) (?:just |only )?(?:talking|speaking) to (?:my|the|our) [a-z]+(?: there| here)?`, turnsNow},
+	{"talking speaking shouting", turnsBehind, `that (?:was|is) (?:just |only )?(?:my|the|our) [a-z]+ (?:talking|speaking|shouting)`, turnsNow},
+	{"meant", turnsBehind, `that (?:was|is) (?:just |only )?meant for ` + turnOwner + `[a-z]+`, turnsNow},
+	{"for", turnsBehind, `that was (?:just |only )?for (?:my|the|our) ` + turnKin, turnsNow},
+	{"reading quoting repeating thinking rehearsing", turnsBeside, `(?:i|we) (?:am|was|were|are) (?:just |only |merely )*(?:quoting|repeating|reading (?:aloud|out loud|it out|off the wrong|from the wrong|what)|thinking (?:aloud|out loud)|rehearsing)(?: [a-z]+)*`, turnsNow},
+	{"hey son honey boys lads kids dad mom girls guys love dear darling", turnsBefore, `(?:hey |hi |oi |listen |look |now )*(?:son|honey|boys|lads|kids|girls|guys|dear|darling|dad|mom|mum|fellas)(?: (?:listen|listen up|listen here|come here|come over here|write this down|write that down|take this down|take that down|hear this|fetch me))?`, turnsNow},
+	{"boys kids lads guys dad son girls", turnsBehind, `(?:(?:do |did )?you (?:hear|hear me|get that|got that|hear that)|are you listening)`, turnsNow},
+	{"shouted hollered yelled called screamed whispered bellowed", turnsBehind, `(?:she|he|they|(?:my|the|our) [a-z]+) (?:just |then )?(?:shouted|hollered|yelled|called|screamed|whispered|bellowed)(?: (?:from|over|out|down|up|across|through|that|it|in)(?: [a-z]+){0,3})?`, turnsNow},
+	{"shouted hollered yelled called screamed whispered bellowed", turnsBefore, `(?:she|he|they|(?:my|the|our) [a-z]+) (?:just |then )?(?:shouted|hollered|yelled|called|screamed|whispered|bellowed)(?: (?:from|over|out|down|up|across|through|in)(?: [a-z]+){0,3})?`, turnsNow},
+	{"goes", turnsBefore, `(?:then )?(?:he|she) goes`, turnsNow},
+	{"always keeps", turnsBefore, `(?:my|the|our) [a-z]+ (?:is |'s )?(?:always|keeps|keeps on) (?:shouting|yelling|hollering|screaming|moaning|on about|going on|muttering|telling everybody)`, turnsNow},
+	{"idea notion brainwave scheme fancy", turnsBefore, `(?:my|the|our|his|her) (?:[a-z]+ )?[a-z]+ 's (?:first |old |big |great |bright )*(?:idea|notion|brainwave|scheme|fancy) (?:was|had been)`, turnsNow},
+	{"neighbor neighbors neighbour neighbours", turnsLead, `(?:my|the|our) neighbou?rs? (?:next door |there )?(?:wants?|would like|asked|told|asks|begs|keeps asking|would love|expects?) (?:us|me) to\b.*`, turnsNow},
+
+	// Of another thing.
+	{"for on at about to over", turnsBeside, `(?:(?:that|this) is |that was |i am talking |i was talking )?(?:over |back |out )?(?:for|on|at|in|about|over at|as for) ` + turnElse + turnTail, turnsOther},
+	{"comes", turnsBefore, `when it comes to ` + turnElse + turnTail, turnsOther},
+	{"wrong", turnsBehind, `(?:(?:that|this) (?:is|was) |that is for )?(?:the )?wrong (?:wall|job|house|customer|client|site|project|side of the house|address|fence)`, turnsOther},
+	{"neighbor neighbors neighbour brother sister mother father uncle aunt cousin friend son daughter grandma grandpa mom dad old last", turnsBehind, `(?:that|this|which|it) (?:is|was) (?:only |just )?(?:the|what|how many|how (?:high|wide|tall)) ?(?:gap|height|width|wall|opening|rails|boards|bay|bays|drop|span|post|posts|bottom gap|number of rails|size|figure|is)? ?(?:on|of|in|at|for|by|over at) (?:` + turnTheir + `|the (?:old|last|previous|other) (?:wall|one|fence|house|job))`, turnsOther},
+
+	// Of another time.
+	{"when", turnsBehind, `(?:that was )?back (?:when|before) (?:i|we|they|the|my|our|he|she)(?: [a-z]+){1,6}`, turnsNow},
+	{"before", turnsBehind, `(?:that was |it was )?before (?:i|we|they|the|my|our|he|she|that)(?: [a-z]+)?(?: 'd| had)? (?:[a-z]+ )?(?:took|blew|saw|came|had|changed|knew|learned|heard|went|broke|found|got|fell|washed|said|met|thought)(?: [a-z]+){0,4}`, turnsNow},
+	{"before", turnsBehind, `that was before(?: [a-z]+){1,5}`, turnsNow},
+	{"old first original plan idea wanted way", turnsBehind, `(?:that|which|it) (?:was|is) (?:only |just )?(?:the (?:old|first|original|earlier) (?:way|plan|idea|thought|design|one)|(?:the (?:plan|idea|way)|what i wanted|what we wanted|how we did it|how it was)(?: (?:last|back|in|my|we|i|they|yesterday|then)(?: [a-z]+){0,5}))`, turnsNow},
+	{"was were", turnsBehind, `(?:it|which|that) was (?:lovely|nice|grand|good|great|fun|fine)(?: while it lasted| once| then| in its day)?`, turnsNow},
+	{"yesterday", turnsLead, `(?:yesterday|last (?:night|week|month|year)|this morning|earlier) (?:i|we) (?:was|were) (?:all for|all set|dead set|set on|keen|going to|about to|thinking|sure|for)\b.*`, turnsNow},
+	{"ship", turnsBehind, `that ship (?:has |'s |is )?sailed(?: [a-z]+)*`, turnsNow},
+	{"going about meaning planning", turnsLead, `(?:i|we) (?:'d|had|would) been (?:going|about|meaning|planning) to (?:say|ask|tell|write|put)\b.*`, turnsNow},
+
+	// Not settled, not sure.
+	{"decide mind minds forth decided settled agree arguing made", turnsBeside, `(?:i|we) (?:(?:just |really |still |simply )*(?:can not|could not|can 't) (?:yet |quite )?(?:decide|make up (?:my|our) minds?|agree)|(?:still )?have not (?:really |quite )?(?:yet )?(?:decided|made up (?:my|our) minds?|settled|agreed)|(?:am|are) (?:still )?(?:going|swinging|arguing|debating)(?: back and forth| to and fro)?|keep going (?:back and forth|to and fro)|(?:am|are) (?:still )?(?:in|of) two minds)(?: (?:yet|about it|about that|on it|on that|over it|over that|whether to))*`, turnsSettle},
+	{"sure certain measured checked", turnsBeside, `not that i (?:am|have|'d|would) (?:really |all that |too |so |actually |ever )*(?:sure|certain|measured|measured it|checked|checked it|swear to it|know)(?: of it| about it)?`, turnsSettle},
+	{"might may", turnsBeside, `i (?:might|may|could) (?:well )?(?:have|be) (?:(?:got |had )?(?:this|that|it|them)(?: all)? (?:backwards|wrong|the wrong way (?:round|around|up)|upside down|muddled|mixed up|back to front)|mistaken|wrong|mixing (?:this|that|it) up|(?:got )?(?:this|that|it) muddled)(?: though)?`, turnsSettle},
+	{"ask check run talk speak", turnsBehind, `(?:but )?(?:(?:just |only )?let me (?:first )?|i (?:will|'ll|had better|have to|will have to|need to|must|should|want to|got to) (?:first )?(?:have to )?|we (?:will|have to|will have to|need to|must|should) )(?:ask|check with|run (?:it|that|this) (?:by|past)|talk to|speak to|speak with|talk with|consult) (?:my|the|our) [a-z]+(?: first| before you do| before that| before)?`, turnsSettle},
+	{"after once until", turnsBehind, `(?:after|once|when) (?:i|we|(?:the|my|our) [a-z]+) ?(?:have|has|'s|'ve|is|had) (?:been|talked|spoken|asked|checked|agreed|approved|okayed|signed)(?: [a-z]+){0,4}`, turnsSettle},
+	{"wait", turnsBefore, `(?:just |better )?wait for (?:my|the|our) [a-z]+(?: then| first)?`, turnsSettle},
+	{"only long provided", turnsBehind, `(?:but )?(?:only if|as long as|so long as|provided|provided that) (?:it|that|they|my [a-z]+|the [a-z]+) (?:fits|holds|works|stays|keeps|remains|agrees|agree|is|does not)(?: [a-z]+){0,3}`, turnsSettle},
+	{"leave let", turnsBehind, `(?:just |better )?(?:leave|let) (?:it|that|them) be`, turnsSettle},
+	{"leave", turnsBehind, `(?:come to think of it|no|no wait|actually|on second thoughts?) leave (?:it|that|them)(?: alone| as (?:it|they) (?:is|was|are|were))?`, turnsSettle},
+
+	// A folly, a wish that cannot be, a jest.
+	{"looks look is seems sounds would", turnsBehind, `(?:that|which|it) (?:(?:would|'d) (?:just )?(?:be|look|seem)|is|looks|seems|sounds|'s) ` + turnVeryX + turnFolly, turnsNow},
+	{"would 'd", turnsLead, `(?:(?:it|that) (?:would|'d) be ` + turnVeryX + turnFolly + ` to|(?:i|we|you|he|she|they) (?:would|'d) (?:have to )?be ` + turnVeryX + `(?:mad|crazy|daft|nuts|insane|foolish|stupid|silly|fools?|an idiot|a fool|out of your mind) to)\b.*`, turnsNow},
+	{"always just could", turnsLead, `(?:i|we) could (?:always|just|simply) (?:say|ask for|claim|tell you|pretend)\b.*`, turnsNow},
+	{"were had", turnsBefore, `(?:were|had) (?:i|we|it) (?:a |an |the |but |only )?[a-z]+(?: [a-z]+){0,3}`, turnsNow},
+	{"dog cat baby kid kids toddler puppy child boy girl grandson granddaughter", turnsBehind, `(?:the|my|our|a|any) [a-z]+ (?:could|would|might) (?:just |easily |still |well )?(?:get|fall|slip|climb|crawl|squeeze|wriggle|walk|jump|go|roll|escape|stick)\b.*`, turnsNow},
+	{"moon", turnsBehind, `(?:oh |aye |sure )*(?:and )?the moon on a stick`, turnsNow},
+	{"money well", turnsBehind, `(?:because (?:money grows on trees|(?:that|it) (?:went|worked|turned out) so well(?: before| last time)?)|(?:as though|as if) (?:i|we) (?:had|'d|would|have)(?: the| all the| any)? money(?: to burn)?)`, turnsNow},
+	{"having teasing joking kidding pulling going had got", turnsBehind, `(?:(?:i|we) (?:am|was|are|were) (?:just |only )?(?:having (?:you|us) on|teasing|joking|kidding|fooling|messing|pulling your leg|winding you up)(?: you| about| around)?|(?:had|got) you (?:going )?there)`, turnsNow},
+	{"wish", turnsBehind, `(?:how |but )?(?:i|we) (?:only )?wish (?:i|we|it|that|they) (?:could|would|did|had|were)(?: [a-z]+){0,2}`, turnsNow},
+	{"would", turnsBehind, `(?:(?:that|it|which) )?would have been (?:nice|lovely|great|grand|good|better|something)`, turnsNow},
+	{"thought", turnsBehind, `(?:(?:that|it) (?:is|was) )?(?:only|just) a (?:thought|daydream|dream|fancy|notion|joke|test)`, turnsNow},
+
+	// Measured or read wrongly, and nothing better said.
+	{"tape ruler rule pencil misread misheard mismeasured", turnsExcuse, `(?:(?:the|my) (?:tape|ruler|rule) (?:was|is|had) (?:[a-z]+ )?(?:bent|twisted|slipping|slipped|sagging|upside down|crooked|caught|stuck|wrong|broken|kinked)|i (?:was holding|had|was reading|held) (?:the|my) (?:tape|ruler|rule) (?:upside down|backwards|wrong|crooked|the wrong way(?: up| round| around)?|at the wrong end|from the wrong end)|i (?:have )?(?:misread|misheard|mismeasured)(?: (?:the|my) [a-z]+| it| that)?)(?: (?:mind you|though|i think))?`, turnsSettle},
+	{"lie", turnsExcuse, `(?:no )?i tell a lie`, turnsSettle},
+}
+
+// knownTurning is such a way made ready.
+type knownTurning struct {
+	at  turnPlace
+	way *regexp.Regexp
+	ask func(Act, []Act) solver.Question
+}
+
+// turningsAt are those ways by their key words.
+var turningsAt = sync.OnceValue(func() map[string][]*knownTurning {
+	m := map[string][]*knownTurning{}
+	for _, t := range turnWays {
+		k := &knownTurning{t.at, regexp.MustCompile(`^(?:` + t.way + `)$`), t.ask}
+		for _, w := range strings.Fields(t.keys) {
+			m[w] = append(m[w], k)
+		}
+	}
+	return m
+})
+
+// turnLeads may stand before a clause that turns.
+var turnLeads = wordSet("and but or so oh well ah no sorry oops wait now hey honestly though then um uh er yes")
+
+// turnedBeside asks back where a clause beside what is set turns it.
+func turnedBeside(r Reading, atoms []atom) Reading {
+	if r.Ask != nil || !slices.ContainsFunc(r.Acts, setsOrTries) {
+		return r
+	}
+	var known []*knownTurning
+	for i := range atoms {
+		if atoms[i].kind == aWord || atoms[i].text == "'d" {
+			for _, k := range turningsAt()[atoms[i].text] {
+				if !slices.Contains(known, k) {
+					known = append(known, k)
+				}
+			}
+		}
+	}
+	if len(known) == 0 {
+		return r
+	}
+	sets := slices.IndexFunc(r.Acts, func(a Act) bool { return a.Kind == State })
+	var parts [][]atom
+	from := 0
+	for i := range atoms {
+		if breaksClause(atoms, i) || i+1 == len(atoms) {
+			parts = append(parts, atoms[from:i+1])
+			from = i + 1
+		}
+	}
+	for k, part := range parts {
+		if last := part[len(part)-1].text; last == "?" {
+			continue
+		}
+		for len(part) > 1 && (turnLeads[part[0].text] && part[1].text != "that" || part[len(part)-1].kind == aSign) {
+			if part[len(part)-1].kind == aSign {
+				part = part[:len(part)-1]
+				continue
+			}
+			part = part[1:]
+		}
+		said, fig := textOf(part), figured(part)
+		for _, t := range known {
+			switch {
+			case t.at == turnsLead:
+				if k > 0 && figuredAny(parts[:k]) {
+					continue
+				}
+			case sets < 0 || fig || len(parts) < 2:
+				continue
+			case t.at == turnsExcuse:
+				if k == 0 || figuredAny(parts[k+1:]) || saidBeforeOf(setsRight)(atoms, nil) {
+					continue
+				}
+			case !(t.at&turnsBefore != 0 && k+1 < len(parts) && figuredAny(parts[k+1:]) && !figuredAny(parts[:k]) || t.at&turnsBehind != 0 && k > 0 && !figuredAny(parts[k+1:])):
+				continue
+			}
+			if t.way.MatchString(said) {
+				a := r.Acts[max(sets, 0)]
+				q := t.ask(a, r.Acts)
+				at := a.At
+				q.At = &at
+				return Reading{Ask: &q}
+			}
+		}
+	}
+	return r
+}
+
+// setsRight are words by which somebody sets right what was said.
+var setsRight = wordSet("mean meant scratch instead should actually rather nope correction")
+
+func setsOrTries(a Act) bool { return a.Kind == State || a.Kind == WhatIf }
+
+// figuredAny reports whether one of some clauses holds a figure.
+func figuredAny(parts [][]atom) bool {
+	for _, p := range parts {
+		if figured(p) || slices.ContainsFunc(p, func(a atom) bool { return sizedWord(a.text) }) {
+			return true
+		}
+	}
+	return false
+}
