@@ -75,7 +75,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 			b.add(placedPhrase{s.said, s.plain, nil})
 		}
 	}
-	for _, s := range slices.Concat(mendedPhrases, turnedPhrases, tradePhrases, elsewherePhrases, meantSo, countedIn()) {
+	for _, s := range slices.Concat(mendedPhrases, turnedPhrases, tradePhrases, elsewherePhrases, meantSo, misreadOnce, countedIn()) {
 		b.add(s)
 	}
 	return b

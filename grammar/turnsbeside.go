@@ -19,6 +19,7 @@ const (
 	turnsBefore turnPlace = 1 << iota // it stands before what it turns
 	turnsBehind                       // it stands behind it
 	turnsLead                         // it is the beginning of a sentence that goes on with what it turns
+	turnsAlone                        // it is a whole sentence, with nothing better behind it
 	turnsExcuse                       // it stands behind a figure that was measured or said wrongly, and no better one was said
 )
 
@@ -45,6 +46,16 @@ const (
 	turnStand = `(?:i|we|he|she|they|you|it|that|this)`
 )
 
+// meantOtherwise are whole lines that set or ask something only in their words.
+var meantOtherwise = []openWay{
+	// What somebody has lying about sets nothing.
+	{looks: stated(solver.Rails), way: regexp.MustCompile(`^(?:well |so |ok |now )*(?:i|we) (?:have|got|own|have got) (?:only |just |about )*` + aFigure + ` (?:good |old |spare |long |more )*(?:boards|planks|sticks|pieces)(?: [.!])*$`), ask: openQuestion("Are they for this wall, all of them?", "six rails")},
+	// A wish without a measure asks nothing, and sets nothing.
+	{looks: asksQuantity, way: regexp.MustCompile(`^(?:well |so |ok |now |please )*(?:the|my|our|that|this) [a-z -]+ (?:should|must|ought to|has to|have to|needs to|need to) (?:be|feel|look) (?:[a-z]+ )?(?:comfortable|pleasant|nice|generous|easy|roomy|handy|decent|sensible|reasonable|cozy|friendly|welcoming|practical|convenient|ample|right)\b[^?]*$`), ask: openQuestion("How much is that?", "opening at least 36")},
+	// A plan has a name, and "that" is none.
+	{looks: kindOf(Save), way: regexp.MustCompile(`\bsave (?:it|this|that|everything) (?:as|under|to) (?:it|this|that|the same|same)(?: [.!])*$`), ask: openQuestion("What is the plan to be called?", "save as porch")},
+}
+
 var (
 	turnsOther  = thisWallToo
 	turnsSettle = openQuestion("Is that settled, or shall it wait?", "gap 2-1/2")
@@ -59,7 +70,7 @@ var turnWays = []turnWay{
 	{"meant", turnsBehind, `that (?:was|is) (?:just |only )?meant for ` + turnOwner + `[a-z]+`, turnsNow},
 	{"for", turnsBehind, `that was (?:just |only )?for (?:my|the|our) ` + turnKin, turnsNow},
 	{"reading quoting repeating thinking rehearsing", turnsBeside, `(?:i|we) (?:am|was|were|are) (?:just |only |merely )*(?:quoting|repeating|reading (?:aloud|out loud|it out|off the wrong|from the wrong|what)|thinking (?:aloud|out loud)|rehearsing)(?: [a-z]+)*`, turnsNow},
-	{"hey son honey boys lads kids dad mom girls guys love dear darling", turnsBefore, `(?:hey |hi |oi |listen |look |now )*(?:son|honey|boys|lads|kids|girls|guys|dear|darling|dad|mom|mum|fellas)(?: (?:listen|listen up|listen here|come here|come over here|write this down|write that down|take this down|take that down|hear this|fetch me))?`, turnsNow},
+	{"son honey boys lads kids dad mom mum girls guys darling fellas", turnsBefore, `(?:hey |hi |oi )(?:son|honey|boys|lads|kids|girls|guys|darling|dad|mom|mum|fellas)(?: (?:listen|listen up|listen here|come here|come over here))?|(?:son|honey|boys|lads|kids|girls|guys|darling|dad|mom|mum|fellas) (?:listen|listen up|listen here|come here|come over here|write this down|write that down|take this down|take that down|hear this)`, turnsNow},
 	{"boys kids lads guys dad son girls", turnsBehind, `(?:(?:do |did )?you (?:hear|hear me|get that|got that|hear that)|are you listening)`, turnsNow},
 	{"shouted hollered yelled called screamed whispered bellowed", turnsBehind, `(?:she|he|they|(?:my|the|our) [a-z]+) (?:just |then )?(?:shouted|hollered|yelled|called|screamed|whispered|bellowed)(?: (?:from|over|out|down|up|across|through|that|it|in)(?: [a-z]+){0,3})?`, turnsNow},
 	{"shouted hollered yelled called screamed whispered bellowed", turnsBefore, `(?:she|he|they|(?:my|the|our) [a-z]+) (?:just |then )?(?:shouted|hollered|yelled|called|screamed|whispered|bellowed)(?: (?:from|over|out|down|up|across|through|in)(?: [a-z]+){0,3})?`, turnsNow},
@@ -84,6 +95,10 @@ var turnWays = []turnWay{
 	{"ship", turnsBehind, `that ship (?:has |'s |is )?sailed(?: [a-z]+)*`, turnsNow},
 	{"going about meaning planning", turnsLead, `(?:i|we) (?:'d|had|would) been (?:going|about|meaning|planning) to (?:say|ask|tell|write|put)\b.*`, turnsNow},
 
+	{"was were been", turnsAlone, `(?:i|we|they|he|she|it|there) (?:(?:was|were)(?: originally| first| once| all| just| only)? (?:going|about|meaning|planning|hoping|intending) to|(?:'d|had|would|have) been (?:planning|hoping|thinking|going)(?: on| to| of| for)?)\b.*`, turnsNow},
+	{"night yesterday week month year", turnsAlone, `(?:yesterday|last (?:night|week|month|year)) (?:i|we|he|she|they) (?:wanted|liked|said|thought|asked for|fancied|had)\b.*`, turnsNow},
+	{"gate garage shed barn closet window shower stable", turnsAlone, `(?:the|my|our|his|her|that) (?:garden |garage |shed |barn |yard )?(?:gate|garage|garage door|shed|shed door|barn|barn door|closet|shower|window|stable) (?:needs|wants|takes|requires|calls for|will need|has) (?:a|an)\b.* (?:opening|doorway)`, turnsOther},
+
 	// Not settled, not sure.
 	{"decide mind minds forth decided settled agree arguing made", turnsBeside, `(?:i|we) (?:(?:just |really |still |simply )*(?:can not|could not|can 't) (?:yet |quite )?(?:decide|make up (?:my|our) minds?|agree)|(?:still )?have not (?:really |quite )?(?:yet )?(?:decided|made up (?:my|our) minds?|settled|agreed)|(?:am|are) (?:still )?(?:going|swinging|arguing|debating)(?: back and forth| to and fro)?|keep going (?:back and forth|to and fro)|(?:am|are) (?:still )?(?:in|of) two minds)(?: (?:yet|about it|about that|on it|on that|over it|over that|whether to))*`, turnsSettle},
 	{"sure certain measured checked", turnsBeside, `not that i (?:am|have|'d|would) (?:really |all that |too |so |actually |ever )*(?:sure|certain|measured|measured it|checked|checked it|swear to it|know)(?: of it| about it)?`, turnsSettle},
@@ -98,12 +113,16 @@ var turnWays = []turnWay{
 	// A folly, a wish that cannot be, a jest.
 	{"looks look is seems sounds would", turnsBehind, `(?:that|which|it) (?:(?:would|'d) (?:just )?(?:be|look|seem)|is|looks|seems|sounds|'s) ` + turnVeryX + turnFolly, turnsNow},
 	{"would 'd", turnsLead, `(?:(?:it|that) (?:would|'d) be ` + turnVeryX + turnFolly + ` to|(?:i|we|you|he|she|they) (?:would|'d) (?:have to )?be ` + turnVeryX + `(?:mad|crazy|daft|nuts|insane|foolish|stupid|silly|fools?|an idiot|a fool|out of your mind) to)\b.*`, turnsNow},
-	{"always just could", turnsLead, `(?:i|we) could (?:always|just|simply) (?:say|ask for|claim|tell you|pretend)\b.*`, turnsNow},
+	{"always just simply", turnsLead, `(?:i|we) could (?:always|just|simply) (?:say|ask for|claim|tell you|pretend)\b.*`, turnsNow},
 	{"were had", turnsBefore, `(?:were|had) (?:i|we|it) (?:a |an |the |but |only )?[a-z]+(?: [a-z]+){0,3}`, turnsNow},
 	{"dog cat baby kid kids toddler puppy child boy girl grandson granddaughter", turnsBehind, `(?:the|my|our|a|any) [a-z]+ (?:could|would|might) (?:just |easily |still |well )?(?:get|fall|slip|climb|crawl|squeeze|wriggle|walk|jump|go|roll|escape|stick)\b.*`, turnsNow},
 	{"moon", turnsBehind, `(?:oh |aye |sure )*(?:and )?the moon on a stick`, turnsNow},
 	{"money well", turnsBehind, `(?:because (?:money grows on trees|(?:that|it) (?:went|worked|turned out) so well(?: before| last time)?)|(?:as though|as if) (?:i|we) (?:had|'d|would|have)(?: the| all the| any)? money(?: to burn)?)`, turnsNow},
 	{"having teasing joking kidding pulling going had got", turnsBehind, `(?:(?:i|we) (?:am|was|are|were) (?:just |only )?(?:having (?:you|us) on|teasing|joking|kidding|fooling|messing|pulling your leg|winding you up)(?: you| about| around)?|(?:had|got) you (?:going )?there)`, turnsNow},
+	{"should", turnsBehind, `(?:i|we) should have`, turnsNow},
+	{"thought", turnsBehind, `(?:i|we) have thought better of (?:it|that)`, turnsNow},
+	{"mind minds", turnsBehind, `(?:i|we) have changed (?:my|our) minds?`, turnsNow},
+	{"history", turnsBehind, `that is (?:all )?(?:ancient )?history(?: now)?`, turnsNow},
 	{"wish", turnsBehind, `(?:how |but )?(?:i|we) (?:only )?wish (?:i|we|it|that|they) (?:could|would|did|had|were)(?: [a-z]+){0,2}`, turnsNow},
 	{"would", turnsBehind, `(?:(?:that|it|which) )?would have been (?:nice|lovely|great|grand|good|better|something)`, turnsNow},
 	{"thought", turnsBehind, `(?:(?:that|it) (?:is|was) )?(?:only|just) a (?:thought|daydream|dream|fancy|notion|joke|test)`, turnsNow},
@@ -133,11 +152,23 @@ var turningsAt = sync.OnceValue(func() map[string][]*knownTurning {
 })
 
 // turnLeads may stand before a clause that turns.
-var turnLeads = wordSet("and but or so oh well ah no sorry oops wait now hey honestly though then um uh er yes")
+var turnLeads = wordSet("and but or so oh well ah no sorry oops now honestly though then um uh er yes")
 
 // turnedBeside asks back where a clause beside what is set turns it.
 func turnedBeside(r Reading, atoms []atom) Reading {
-	if r.Ask != nil || !slices.ContainsFunc(r.Acts, setsOrTries) {
+	if r.Ask != nil || len(r.Acts) == 0 {
+		return r
+	}
+	if len(r.Acts) == 1 {
+		for i := range meantOtherwise {
+			if w := &meantOtherwise[i]; w.looks(r.Acts[0]) && matchesWay(w.way, textOf(atoms)) {
+				q, at := w.ask(r.Acts[0], r.Acts), r.Acts[0].At
+				q.At = &at
+				return Reading{Ask: &q}
+			}
+		}
+	}
+	if !slices.ContainsFunc(r.Acts, setsOrTries) {
 		return r
 	}
 	var known []*knownTurning
@@ -162,20 +193,25 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 			from = i + 1
 		}
 	}
-	for k, part := range parts {
+	for k, part := range inOneBreath(parts) {
+		k = min(k, len(parts)-1)
 		if last := part[len(part)-1].text; last == "?" {
 			continue
 		}
-		for len(part) > 1 && (turnLeads[part[0].text] && part[1].text != "that" || part[len(part)-1].kind == aSign) {
+		for len(part) > 1 && (turnLeads[part[0].text] && !(part[0].text == "so" && part[1].text == "that") || part[len(part)-1].kind == aSign) {
 			if part[len(part)-1].kind == aSign {
 				part = part[:len(part)-1]
 				continue
 			}
 			part = part[1:]
 		}
-		said, fig := textOf(part), figured(part)
+		said, fig := textOf(part), figuredAny(parts[k:k+1])
 		for _, t := range known {
 			switch {
+			case t.at == turnsAlone:
+				if figuredAny(parts[:k]) || figuredAny(parts[k+1:]) || saidBeforeOf(setsAgain)(atoms, nil) {
+					continue
+				}
 			case t.at == turnsLead:
 				if k > 0 && figuredAny(parts[:k]) {
 					continue
@@ -186,7 +222,7 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 				if k == 0 || figuredAny(parts[k+1:]) || saidBeforeOf(setsRight)(atoms, nil) {
 					continue
 				}
-			case !(t.at&turnsBefore != 0 && k+1 < len(parts) && figuredAny(parts[k+1:]) && !figuredAny(parts[:k]) || t.at&turnsBehind != 0 && k > 0 && !figuredAny(parts[k+1:])):
+			case !(t.at&turnsBefore != 0 && k+1 < len(parts) && figuredAny(parts[k+1:]) && !figuredAny(parts[:k]) || t.at&turnsBehind != 0 && k > 0 && !figuredAny(parts[k+1:]) && !saysOfWhat(parts[k-1])):
 				continue
 			}
 			if t.way.MatchString(said) {
@@ -201,15 +237,57 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 	return r
 }
 
+// inOneBreath adds to the clauses of a line all that stands before its first figure, and behind its last one, as one clause each: "hey, son,
+// listen, six rails".
+func inOneBreath(parts [][]atom) [][]atom {
+	first, last := slices.IndexFunc(parts, figuredPart), len(parts)-1
+	for last > 0 && !figuredPart(parts[last]) {
+		last--
+	}
+	out := slices.Clone(parts)
+	if first > 1 {
+		out[0] = unsigned(parts[:first])
+	}
+	if last >= 0 && last+2 < len(parts) {
+		out = append(out, unsigned(parts[last+1:]))
+	}
+	return out
+}
+
+func figuredPart(p []atom) bool { return figuredAny([][]atom{p}) }
+
+// unsigned are clauses without the signs between them.
+func unsigned(parts [][]atom) (out []atom) {
+	for _, p := range parts {
+		for _, a := range p {
+			if a.kind != aSign {
+				out = append(out, a)
+			}
+		}
+	}
+	return out
+}
+
 // setsRight are words by which somebody sets right what was said.
 var setsRight = wordSet("mean meant scratch instead should actually rather nope correction")
+
+// setsAgain are words behind which comes what is wanted now.
+var setsAgain = wordSet("but now instead so until till if what suppose wait how why which where when")
+
+// saysOfWhat reports whether a clause only names what the next one is of: "and for the opening, I'll have to ask my wife".
+func saysOfWhat(part []atom) bool {
+	for len(part) > 1 && turnLeads[part[0].text] {
+		part = part[1:]
+	}
+	return !figured(part) && (part[0].text == "for" || part[0].text == "about" || part[0].text == "as" || part[0].text == "regarding")
+}
 
 func setsOrTries(a Act) bool { return a.Kind == State || a.Kind == WhatIf }
 
 // figuredAny reports whether one of some clauses holds a figure.
 func figuredAny(parts [][]atom) bool {
 	for _, p := range parts {
-		if figured(p) || slices.ContainsFunc(p, func(a atom) bool { return sizedWord(a.text) }) {
+		if figured(p) || slices.ContainsFunc(p, func(a atom) bool { return spelledNumber(a.text) }) {
 			return true
 		}
 	}
