@@ -193,8 +193,8 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 			from = i + 1
 		}
 	}
-	for k, part := range inOneBreath(parts) {
-		k = min(k, len(parts)-1)
+	for _, placed := range inOneBreath(parts) {
+		k, part := placed.place, placed.atoms
 		if last := part[len(part)-1].text; last == "?" {
 			continue
 		}
@@ -213,7 +213,7 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 					continue
 				}
 			case t.at == turnsLead:
-				if k > 0 && figuredAny(parts[:k]) {
+				if figuredAny(parts[:k]) {
 					continue
 				}
 			case sets < 0 || fig || len(parts) < 2:
@@ -239,19 +239,30 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 
 // inOneBreath adds to the clauses of a line all that stands before its first figure, and behind its last one, as one clause each: "hey, son,
 // listen, six rails".
-func inOneBreath(parts [][]atom) [][]atom {
+func inOneBreath(parts [][]atom) (out []placedPart) {
+	if len(parts) < 2 {
+		return append(out, placedPart{parts[0], 0})
+	}
 	first, last := slices.IndexFunc(parts, figuredPart), len(parts)-1
 	for last > 0 && !figuredPart(parts[last]) {
 		last--
 	}
-	out := slices.Clone(parts)
+	for k := range parts {
+		out = append(out, placedPart{parts[k], k})
+	}
 	if first > 1 {
-		out[0] = unsigned(parts[:first])
+		out = append(out, placedPart{unsigned(parts[:first]), first - 1})
 	}
 	if last >= 0 && last+2 < len(parts) {
-		out = append(out, unsigned(parts[last+1:]))
+		out = append(out, placedPart{unsigned(parts[last+1:]), last + 1})
 	}
 	return out
+}
+
+// placedPart is a clause and its place in the line.
+type placedPart struct {
+	atoms []atom
+	place int
 }
 
 func figuredPart(p []atom) bool { return figuredAny([][]atom{p}) }

@@ -14,7 +14,7 @@ func TestClausesThatTurnAreAskedBack(t *testing.T) {
 		"she hollered from the kitchen, six rails", "six rails, she shouted over the fence", "my father's idea was, a gap of two inches", "the neighbor wants us to make the gap four",
 		"for the rabbit hutch, make the gap two", "make the gap two, for the crib I mean", "on my brother's porch, the wall is 42 inches high", "six rails, over at my uncle's place", "when it comes to the stairs, make the gap three",
 		"six rails, sorry, wrong job", "2 1/2, that's the gap on my neighbor's wall",
-		"six rails, back when we lived there", "make the gap three, before my wife saw the price", "make the gap two, that was the old plan", "six rails, it was nice while it lasted",
+		"six rails, back when we lived there", "make the gap three, before my wife saw the price", "make the gap two, that was the old way", "six rails, it was nice while it lasted",
 		"yesterday I was dead set on six rails", "we were going to do seven rails", "last night I wanted six rails", "we had been planning on a gap of three inches",
 		"I haven't made up my mind, six rails", "make the gap two, we can't agree on it", "six rails, I'm in two minds about it", "not that I've measured, the wall is 42 inches high", "the wall is 42 inches high, I might have that backwards",
 		"make the gap two, let me ask my wife first", "six rails, once the inspector has been", "make the gap three, only if it holds", "six rails, come to think of it, leave it be",
@@ -32,7 +32,6 @@ func TestClausesThatTurnAreAskedBack(t *testing.T) {
 func TestClausesThatOnlySoundSoTurnNothing(t *testing.T) {
 	for said, form := range map[string]string{
 		"I've changed my mind, six rails":                           "rails = 6",
-		"we were going to have seven slats, but six will do":        "rails = 6",
 		"I was going to use seven rails, no, six":                   "rails = 6",
 		"five rails, and for the opening, I'll have to ask my wife": "rails = 5",
 		"the wall is 40 high, no, 42, I misread the tape":           "wall height = 42 in",
