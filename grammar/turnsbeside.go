@@ -219,7 +219,7 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 			case sets < 0 || fig || len(parts) < 2:
 				continue
 			case t.at == turnsExcuse:
-				if k == 0 || figuredAny(parts[k+1:]) || saidBeforeOf(setsRight)(atoms, nil) {
+				if k == 0 || figuredAny(parts[k+1:]) || saidBeforeOf(setsRight)(atoms, nil) || rightedAlready(parts[:k]) {
 					continue
 				}
 			case !(t.at&turnsBefore != 0 && k+1 < len(parts) && figuredAny(parts[k+1:]) && !figuredAny(parts[:k]) || t.at&turnsBehind != 0 && k > 0 && !figuredAny(parts[k+1:]) && !saysOfWhat(parts[k-1])):
@@ -235,6 +235,16 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 		}
 	}
 	return r
+}
+
+// rightedAlready reports whether a figure stands behind a "no": "40 high, no, 42, I misread the tape".
+func rightedAlready(parts [][]atom) bool {
+	for k, p := range parts {
+		if k > 0 && p[0].text == "no" && figuredAny(parts[k:]) {
+			return true
+		}
+	}
+	return false
 }
 
 // inOneBreath adds to the clauses of a line all that stands before its first figure, and behind its last one, as one clause each: "hey, son,
