@@ -67,11 +67,11 @@ func TestTurningClausesBesideAWish(t *testing.T) {
 // What is built, and where, begins a sentence; what turned out bigger than was thought is why another value is wanted.
 func TestBeginnings(t *testing.T) {
 	for said, want := range map[string]string{
-		"a low wall on our boathouse, forty one inches to the top":                                       "wall height = 41 in",
+		"a low wall on our boathouse, forty one inches to the top":                                      "wall height = 41 in",
 		"morning, we're closing in the end of the boat shed with a low wall, three foot six to the top": "wall height = 42 in",
-		"we want a half wall along the veranda, 42 high":                                                 "wall height = 42 in",
-		"opening 36, the cart is wider than I thought":                                                   "opening = 36 in",
-		"gap 3, the boards are thinner than I thought":                                                   "gap = 3 in",
+		"we want a half wall along the veranda, 42 high":                                                "wall height = 42 in",
+		"opening 36, the cart is wider than I thought":                                                  "opening = 36 in",
+		"gap 3, the boards are thinner than I thought":                                                  "gap = 3 in",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}

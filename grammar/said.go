@@ -40,7 +40,8 @@ type pattern struct {
 	first  *step
 	plain  []string
 	where  func(before, after []atom) bool
-	number int // in its book
+	number int      // in its book
+	needs  []uint64 // marks of words of each of which the phrase holds one
 }
 
 // phrasebook holds patterns by the words that they may begin with, in the order of their tables.
@@ -135,6 +136,7 @@ func (b *phrasebook) addWay(way string, s placedPhrase) {
 	}
 	p := &pattern{plain: strings.Fields(s.plain), where: s.where}
 	p.first = link(parts, &step{op: opDone})
+	p.needs = needsOf(parts)
 	b.number(p, parts)
 	starts := map[string]bool{}
 	p.first.starts(starts)

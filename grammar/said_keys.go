@@ -1,5 +1,10 @@
 package grammar
 
+import (
+	"math/bits"
+	"slices"
+)
+
 // Hundreds of phrases begin with "the" or "I". A phrase is looked for only where the line holds a word that the phrase cannot do without:
 // its key, the rarest of what it always holds behind its beginning.
 
@@ -46,6 +51,42 @@ func keyOf(parts []phrasePart) (key map[string]bool) {
 		}
 	}
 	return key
+}
+
+// needsOf are the marks of the words that parts of a phrase, one after another, cannot do without, the rarest first: of each of them a word stands
+// in what the phrase matches.
+func needsOf(parts []phrasePart) (out []uint64) {
+	for _, p := range parts {
+		if n := p.need(); n != 0 && bits.OnesCount64(n) <= mostNeeded {
+			out = append(out, n)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b uint64) int { return bits.OnesCount64(a) - bits.OnesCount64(b) })
+	return out
+}
+
+// mostNeeded is the most marks that are worth looking for: nearly every line holds one of more.
+const mostNeeded = 40
+
+// need is the marks of words one of which stands in whatever a part matches, 0 where there are none.
+func (p phrasePart) need() (all uint64) {
+	switch {
+	case p.optional:
+		return 0
+	case p.op == opWord:
+		for w := range p.words {
+			all |= markOf(w)
+		}
+	case p.op == opChoice:
+		for _, c := range p.choices {
+			rarest := needsOf(c)
+			if len(rarest) == 0 {
+				return 0
+			}
+			all |= rarest[0]
+		}
+	}
+	return all
 }
 
 // awakened are the phrases of a book whose keys stand in a line.

@@ -91,7 +91,7 @@ func (b *phrasebook) best(m *phraseMatch, i int, stands func(*pattern, int) bool
 	caught := m.caught
 	try := func(list []*pattern) {
 		for _, p := range list {
-			if !m.awake.has(p) {
+			if !m.awake.has(p) || !m.mayHold(p, i) {
 				continue
 			}
 			if end, ok := m.at(p, i); ok && end > next && (stands == nil || stands(p, end)) {
@@ -123,6 +123,7 @@ type phraseMatch struct {
 	fixed  bool
 	awake  awake
 	marks  []uint64 // of the atoms, where they have been looked at
+	behind []uint64 // the marks of an atom and of all behind it
 }
 
 // markOf is one bit for a word. Most words that a step does not look for have a mark that none of its words has, which is found out
@@ -136,12 +137,33 @@ func markOf(w string) uint64 {
 }
 
 func (m *phraseMatch) mark(i int) uint64 {
-	if len(m.marks) == 0 {
-		for k := range m.atoms {
-			m.marks = append(m.marks, markOf(m.atoms[k].text))
+	m.look()
+	return m.marks[i]
+}
+
+// look finds the marks of a line.
+func (m *phraseMatch) look() {
+	if len(m.marks) > 0 {
+		return
+	}
+	for k := range m.atoms {
+		m.marks = append(m.marks, markOf(m.atoms[k].text))
+	}
+	m.behind = append(m.behind[:0], m.marks...)
+	for k := len(m.behind) - 2; k >= 0; k-- {
+		m.behind[k] |= m.behind[k+1]
+	}
+}
+
+// mayHold reports whether what a phrase cannot do without may stand at an atom or behind it.
+func (m *phraseMatch) mayHold(p *pattern, i int) bool {
+	m.look()
+	for _, n := range p.needs {
+		if n&m.behind[i] == 0 {
+			return false
 		}
 	}
-	return m.marks[i]
+	return true
 }
 
 // now goes on with a line in which something was set plain.
