@@ -73,7 +73,7 @@ func isAside(part []atom, c Context) bool {
 	if sayings()[strings.Join(w, " ")] {
 		return true
 	}
-	if surprises(w) {
+	if surprises(w) || finishes(w) {
 		return true
 	}
 	return len(w) > 2 && asideSubject(w) && nothingTurns(w) && !actsOnWish(w) && tellsNoWall(part, c)
@@ -127,6 +127,14 @@ func surprises(w []string) bool {
 	return true
 }
 
+// finishes reports whether somebody is to paint what is built: "my granddaughter wants to paint it".
+func finishes(w []string) bool {
+	n := len(w)
+	return n > 3 && n < 8 && finishing[w[n-2]] && (w[n-1] == "it" || w[n-1] == "them") && w[n-3] == "to" && !slices.ContainsFunc(w, func(v string) bool { return turning[v] || withheld[v] || viewed[v] })
+}
+
+var finishing = wordSet("paint stain oil varnish sand prime whitewash limewash seal")
+
 var thoughtOf = wordSet("thought expected figured reckoned remembered guessed imagined believed")
 
 // asideSubject reports whether words begin with who or what an aside tells of, and what it does.
@@ -167,7 +175,7 @@ var (
 	// asideModal are words by which somebody supposes, wishes or bids, so that it may be said of the wish.
 	asideModal = wordSet("would could might may should must can ought need needs want wants wish hope think thought mean meant said say guess bet doubt wonder reckon forgot 'd let")
 	// itTells are verbs of what "it" does for whoever looks at the wall or uses it.
-	itTells = wordSet("suits matches looks keeps lets gives makes saves helps feels came")
+	itTells = wordSet("goes suits matches looks keeps lets gives makes saves helps feels came")
 	// asideOpeners begin what is told of the wall without a subject: "handy for the barbecue", "makes it easier to paint".
 	asideOpeners = wordSet("handy good great perfect nice easier makes suits saves keeps helps lovely ideal")
 	asidePast    = wordSet("went came took lent gave taught got made did ran left sat stood built bought broke brought found kept rang sent")
@@ -225,7 +233,7 @@ func tellsNoWall(part []atom, c Context) bool {
 	for _, t := range lex(part, c) {
 		switch t.kind {
 		case kUnknown:
-			if !foreign(&t) || !english()[t.text] || words().numberish(t.text) && !vocab().neutral[t.text] {
+			if !daysOfWeek[t.text] && (!foreign(&t) || !english()[t.text]) || words().numberish(t.text) && !vocab().neutral[t.text] {
 				return false // a word misspelled
 			}
 		case kNum, kSize, kGoal, kFix, kLim, kSide, kBest, kUnits, kWayOut, kFactor, kAnother, kWhere:

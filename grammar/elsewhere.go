@@ -58,7 +58,7 @@ var otherMinds = []openWay{
 	{looks: kindOf(State, Check, WhatIf, WhyNot), way: regexp.MustCompile(`^(?:oh|yeah|yes|great|wonderful|brilliant|terrific|right|sure)(?: sure| yeah| great| right| fine)* , .*\b(?:why do not we|while we are at it|why not)(?: [.!?])*$|\bin your dreams\b|\bwhen (?:pigs|hell)\b|\bover my dead body\b`), ask: wantedHere},
 	{looks: valued, way: regexp.MustCompile(` \? (?:no way|never|not a chance|no chance|nonsense|ridiculous|absurd|as if|not likely|not on your life|yeah right|hardly|you are kidding|you must be kidding|are you kidding|you are joking)\b`), ask: wantedHere},
 	{looks: valued, way: regexp.MustCompile(`\b(?:dogs?|cats?|horses?|goats?|pets?|parrot|goldfish|hamster) (?:would|will|wants?|wanted|likes?|liked|votes?|voted|says?|said|prefers?|thinks?)\b`),
-		not: regexp.MustCompile(`, (?:the|my|our) [a-z]+ (?:would|will) not (?:really |even |much )?(?:mind|care|complain|notice|object|fuss)\b`), ask: wantedHere},
+		not: regexp.MustCompile(`, (?:the|my|our) [a-z]+ (?:would|will) not (?:really |even |much )?(?:mind|care|complain|notice|object|fuss)\b|\b(?:likes?|wants?|will|would) (?:to )?(?:squeeze|climb|jump|slip|crawl|escape|sit|sleep|hop|sneak|bolt|get (?:out|through|under|in))\b`), ask: wantedHere},
 	{looks: valuedButTape, way: regexp.MustCompile(`\b(?:smeared|smudged|illegible|unreadable|blurred|rubbed out|washed out|faded|scribbled over)\b|\b(?:can not|cannot|could not) (?:quite |really )?(?:read|make out)\b`), ask: openQuestion("What does it say, as far as you can tell?", "bay 1 top measures 68 3/8")},
 }
 

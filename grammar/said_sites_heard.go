@@ -110,7 +110,7 @@ var sitesHeard = []placedPhrase{
 	// Brackets, and between what one measures.
 	{"clear ?each ?other|(one another) at|with # ,|and ?and no|never closer|less|tighter|nearer", "clear at $1", nil},
 	{"for|so ?that ?any ?two brackets not|(do not) ?to meet|touch|clash|foul|hit|bump|collide|overlap , gap|space|(there) has|needs|must|ought|should ?to ?be ?(at least) # ?((at [the] (least|minimum)))", "the brackets clear at $1", nil},
-	{"ear|ears on|of ?my|these|those|the|each bracket|brackets poke|pokes|stick|sticks|stand|jut|juts|project|hang|extend ?out|past|beyond ?by # ?((past|beyond|over) [the] RAIL)", "the bracket stands $1 past the rail", nil},
+	{"ear|ears on|of ?my|these|those|the|each bracket|brackets poke|pokes|stick|sticks|stand|jut|juts|project|hang|extend ?out|past|beyond ?by # ?((past|beyond|over) [the] RAIL) ?(above and below [the] RAIL)", "the bracket stands $1 past the rail", nil},
 	{"# ?on|to center|centers|centre|centres between|for ?my|our|both ?two end posts", "the end posts are $1 on center", nil},
 	{"what is clear|open|free between|inside end posts is|measures|(comes to)", "between the end posts is", nil},
 	{"^ ?my|our|these rails|boards are not ?the width|size ?that|they ?is|say ?in|on book|label|catalog|catalogue|tag|ticket|chart ?says , ?and|but ?their face ?width ?is ?really|actually ?is|measures #", "rail face is $1", nil},

@@ -25,6 +25,7 @@ func together(r Reading, atoms []atom) Reading {
 			return Reading{Ask: q}
 		}
 	}
+	r.Acts = setAnew(r.Acts, atoms)
 	if q := measuredTwice(r.Acts); q != nil {
 		return Reading{Ask: q}
 	}
@@ -239,4 +240,28 @@ func takenAtOnce(acts []Act) []Act {
 		}
 	}
 	return acts
+}
+
+// setAnew leaves out a value that is corrected in the next sentence: "let's make the gaps 2 1/2. Actually, I'd rather have 2 1/4."
+func setAnew(acts []Act, atoms []atom) []Act {
+	for i := 0; i+1 < len(acts); i++ {
+		if !equalsOne(acts[i]) || !equalsOne(acts[i+1]) || acts[i].Statements[0].Name != acts[i+1].Statements[0].Name {
+			continue
+		}
+		begun := false
+		for k, a := range atoms {
+			begun = begun || a.at >= acts[i].End && k > 0 && endsSentence(atoms, k-1)
+			if begun && a.at <= acts[i+1].At+1 && rethinks[a.text] {
+				return append(append([]Act{}, acts[:i]...), acts[i+1:]...)
+			}
+		}
+	}
+	return acts
+}
+
+// rethinks are words by which somebody says that another value takes the place of the one before.
+var rethinks = wordSet("actually rather sorry forgive really instead correction oops mistake wait")
+
+func equalsOne(a Act) bool {
+	return a.Kind == State && len(a.Statements) == 1 && a.Statements[0].Op == solver.Eq && a.Statements[0].Name.Quantity != solver.Measured
 }

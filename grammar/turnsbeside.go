@@ -95,7 +95,7 @@ var turnWays = []turnWay{
 	{"ship", turnsBehind, `that ship (?:has |'s |is )?sailed(?: [a-z]+)*`, turnsNow},
 	{"going about meaning planning", turnsLead, `(?:i|we) (?:'d|had|would) been (?:going|about|meaning|planning) to (?:say|ask|tell|write|put)\b.*`, turnsNow},
 
-	{"was were been", turnsAlone, `(?:i|we|they|he|she|it|there) (?:(?:was|were)(?: originally| first| once| all| just| only)? (?:going|about|meaning|planning|hoping|intending) to|(?:'d|had|would|have) been (?:planning|hoping|thinking|going)(?: on| to| of| for)?)\b.*`, turnsNow},
+	{"was were been", turnsAlone, `(?:i|we|they|he|she|it|there) (?:(?:was|were)(?: originally| first| once| all| just| only)? (?:going|about|meaning|planning|intending) to|(?:'d|had|would|have) been (?:planning|thinking|going)(?: on| to| of| for)?)\b.*`, turnsNow},
 	{"night yesterday week month year", turnsAlone, `(?:yesterday|last (?:night|week|month|year)) (?:i|we|he|she|they) (?:wanted|liked|said|thought|asked for|fancied|had)\b.*`, turnsNow},
 	{"gate garage shed barn closet window shower stable", turnsAlone, `(?:the|my|our|his|her|that) (?:garden |garage |shed |barn |yard )?(?:gate|garage|garage door|shed|shed door|barn|barn door|closet|shower|window|stable) (?:needs|wants|takes|requires|calls for|will need|has) (?:a|an)\b.* (?:opening|doorway)`, turnsOther},
 
@@ -184,7 +184,7 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 	if len(known) == 0 {
 		return r
 	}
-	sets := slices.IndexFunc(r.Acts, func(a Act) bool { return a.Kind == State })
+	sets := slices.IndexFunc(r.Acts, func(a Act) bool { return a.Kind == State && !takesOff(a) })
 	var parts [][]atom
 	from := 0
 	for i := range atoms {
@@ -301,6 +301,11 @@ func saysOfWhat(part []atom) bool {
 		part = part[1:]
 	}
 	return !figured(part) && (part[0].text == "for" || part[0].text == "about" || part[0].text == "as" || part[0].text == "regarding")
+}
+
+// takesOff reports whether something is taken off: that it is too much, or overkill, is why.
+func takesOff(a Act) bool {
+	return len(a.Statements) == 1 && a.Statements[0].Op == solver.Minus
 }
 
 func setsOrTries(a Act) bool { return a.Kind == State || a.Kind == WhatIf }

@@ -1,0 +1,39 @@
+package grammar
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// Turns of phrase of the site, the yard and the kitchen table, and what only looks like them.
+func TestFreshTurns(t *testing.T) {
+	for said, want := range map[string]string{
+		"may I see the measurements for cutting the boards?":                                       "ask cuts",
+		"total it up for me and list the boards I still have to get":                               "ask cost; ask shopping",
+		"mm please: no bay above 1750":                                                             "units = metric; bay <= 1750 mm",
+		"yeah i'm stacking five of 'em and they're two by eights":                                  "rails = 5; rail size = 2x8",
+		"drop that low board down so it's only an inch and three quarters off the ground":          "bottom gap = 1-3/4 in",
+		"keep any one bay from going past five foot ten":                                           "bay <= 70 in",
+		"we are hoping to put up a wall that reaches 3 feet 10 inches above the patio":             "wall height = 46 in",
+		"bay 1 fourth rail from the bottom reads 63-9/16":                                          "measured bay 1 rail 4 = 63-9/16 in",
+		"sign says 12.89 for a 2x6x12":                                                             "price 2x6 144 in = 12.89",
+		"deck screws are 11.50 a box of 100 and post caps are 6 bucks each":                        "price screws 100 = 11.50; price post cap = 6.00",
+		"the estimate I got is $412.60, is that about what you come up with":                       "check cost = 412.60",
+		"gimme a three foot walk through and shove it up against the right hand post":              "opening = 36 in; opening side = right",
+		"Let's make the gaps 2 1/2 inches. Actually, I would rather have 2 1/4 inches.":            "gap = 2-1/4 in",
+		"if you believe him, no gap comes out bigger than 3 inches":                                "check gap <= 3 in",
+		"what's the reason the wall can't go lower than 40":                                        "why not wall height < 40 in",
+		"he's got the new post ending 1-1/4 below the top of the wall, can he do that":             "check post height = wall height - 1-1/4 in",
+		"stock: out of 12', add 14'":                                                               "stock -= 144 in; stock += 168 in",
+		"there's eleven foot nine of daylight from one end post over to the other":                 "span = 141 in",
+		"slab runs downhill to the right three quarters of an inch from one end post to the other": "floor at right = -3/4 in",
+		"top of this wall's finishing out at forty six and three quarters above the patio":         "wall height = 46-3/4 in",
+		"gap 3. rails 6. actually gap 2":                                                           "gap = 3 in; rails = 6; gap = 2 in",
+	} {
+		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+	}
+	for _, said := range []string{"a wall that reaches my neighbor's, 3 feet", "he shoved it against the left post", "all the money in the world"} {
+		require.Empty(t, Read(said, Context{}).Acts, said)
+	}
+}
