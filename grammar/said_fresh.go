@@ -37,6 +37,52 @@ var spokenFreshEarly = []placedPhrase{
 	{", can|could|may|might he|she|they ?(get away with) do|have|manage that|this|it|so $$", ", is that right ?", figuresBefore},
 	{"out of # ,|;|and add|plus|now # ?too|(as well) $$", "out of $1 . they have $2 too", nil},
 	{"?, ?and|then|so shove|push|slide|jam|butt|tuck|snug|ram|stick|slam|shift ?it ?right|hard|tight|all|close ?(the way) ?up|over ?up against|to|beside !left|right ?hand ?- ?hand ?end ?post|side|end|wall", ", the opening is on the $1", openingLast},
+	// Notes: "gap 2 3/8 s/b 2 1/8", "w/ 2nd option", "gap if 5 rails?".
+	{"s / b", ", no ,", figuresBefore},
+	{"then|, wh \\?", ", what is the wall height ?", nil},
+	{"not under|below|(less than) # ,|and not over|above|(more than) #", "at least $1 and at most $2", nil},
+	{"!ASKED if|with|at|for ## RAIL|boards ?\\?", "what would the $1 be with $2 rails", alone},
+	{"^^ ?these|here ?are|is my|our own figures|numbers|measurements|sizes ?are ?now :|,|;", "", figureToCome},
+	{"^ ?my|our|the|this patio|slab|porch|terrace|deck|floor|concrete|yard|ground slopes|tilts|falls|drops|runs|dips ?away|down|off ?a little|bit|touch|hair|slightly|somewhat ,|:|;|- ?so|and|because", "", figureToCome},
+	{"for safety|looks|appearance|neatness|strength|sanity|peace|heaven|goodness|pity|baby|dog|cat|kids|children|toddler|neighbors|PERSON 's sake ?,", "", figureToCome},
+	{"^ ?so|ok|well|(hi there) ?, i|we have ?now|finally|both|all decided|agreed|settled|concluded that", "", figureToCome},
+	// What is put beside what was said.
+	{", i|we would have guessed|expected|thought|said|figured ?on ?far fewer|more|less|bigger|smaller|wider|narrower|taller|lower|otherwise $$", "", nil},
+	{"ignore|disregard|(never mind) what|whatever he|she|they|PERSON drew|wrote|sketched|planned ,|and|.|; ?just", "", tableBehind},
+	{"leaving|putting|setting his|her|their|the !(## RAIL|boards) aside|(to one side)|(out of it) ,", "", moreBehind},
+	{"nah|nope|no|wait|actually|(scratch that)|(no wait) call|make|say it|that #", ", no , $1", figuresBefore},
+	{"scratch|scrap|strike|nix that !(one and (a|one|three|five|seven) (half|quarter|eighth|quarters|eighths|sixteenths))", ", no , $1", figuresBefore},
+	{"^^ nope|no|nah ?, ?nope|no|nah ?, that is|'s ?all wrong|off|(not right)|(not it) ?,|.|;|-", "", figureToCome},
+	{"his|her|their !LENQ is ?all wrong|off|(no good)|(not right)|mistaken ,|.|; it has|must|should|needs|ought ?to be # $$", "$1 is $2", nil},
+	// Money, and what is bought.
+	{"do not|never let it|things|total|bill|cost|price|lot ?ever go|run|get|come|climb ?up ?to over|past|above|beyond \\$ ##", "the budget is $1 dollars", nil},
+	{"do not|never let it|things|total|bill|cost|price|lot ?ever go|run|get|come|climb ?up ?to over|past|above|beyond ## bucks|dollars", "the budget is $1 dollars", nil},
+	{"he|she|they|PERSON ?has|have|had ?just ordered|bought|((want|wants|told|tells|tell) (me|us) to (buy|get|order))|((picked|put) (up|down))", "they say we need", askedIfRight},
+	{", is|was|would that|it ?be right|correct|proper number|count|amount|quantity ?\\? $$", ", is that right ?", nil},
+	{"which|what lumber|wood|boards|timber|material|materials has|have|needs|need|must|should ?to go|be|end ?up in|on cart|trolley|truck|basket|order ?\\?", "what do i need to buy", nil},
+	{"use|using|waste|wasting as little lumber|wood|timber|material as (you|we|i can)|possible", "least waste", nil},
+	{"least|less|fewest|lowest scrap|waste|offcuts wins ,|.|; ?so", "", moreBehind},
+	// Where it stands, and how wide it is.
+	{"there is|are # of clear|open|free|empty width|space|room|distance|run inside|within|between ?two|both end posts", "the span is $1", nil},
+	{"with|leaving # of empty|clear|open|free space|room|air|daylight between them", ", the span is $1", afterEndPosts},
+	{"# ?up from terrace|patio|floor|deck|ground|slab|concrete to top of WALL", "the wall is $1 high", nil},
+	{"where people|folks|you|we|they|everybody walk|go|pass|come|get through ?i|we ?need|want|(must have) ?at ?least # ?clear|wide|free ,|and not|never hair|inch|smidgen|bit|fraction less", "the opening is at least $1", nil},
+	{"would be|look|sit|work nicer|better|best|happier|handier|good|great !(against|by|beside|at|on|(next to)) ?the !left|right", "should be $1 the $2", openingLast},
+	{"i|we would be ?so|very|most|ever grateful|thankful|obliged|glad|pleased if it|they could|would|can ?please be", "it should be", nil},
+	{"wheelbarrow|wheelchair|mower|stroller|pram|barrow|cart|trolley|bike needs|wants|requires|takes !opening|doorway|gate|gateway|walkway|(walk through)|(walk - through) of", "$1 is", figureToCome},
+	{"post|posts quits|dies|peters|conks ?out|off #", "post ends $1", nil},
+	{"post|posts ?has|have|had got|was|were|is|are|been chopped|sawn|sawed|lopped|trimmed|hacked ?off|down to|at #", "post was cut to $1", nil},
+	{"nail|screw|tack|fasten|pin ?me ## STIFF on|to|onto|across|in each|every panel|bay|section", "$1 stiffeners", nil},
+	// Questions and orders.
+	{"is|was there anything|something|(any reason)|(a reason) that|which|why|to keeps|stops|prevents|holds|keep|stop|prevent us|me|you ?back from dropping|going|getting|having|using|doing|running ?down|up ?to ## RAIL|boards ?\\?", "why can not we have $1 rails", nil},
+	{"how many !RAIL|boards you|ya figure|reckon|think|guess that|it|this|we takes|take|needs|need", "how many $1 do we need", nil},
+	{"how close|tight|near can|could|may i|we|you get|put|set|run|go|bring|hang ?RAIL|boards|them ?together before|till|until ?them|these|those brackets ?start|begin|will ?to hitting|hit|touching|touch|clashing|clash|fouling|foul|meeting|meet|colliding|collide", "what is the bracket clearance", nil},
+	{"what can|could|might|may go wrong ?here ?(with (this|that|it)) ?(that (i|we) (should|ought to|need to|have to) (know|(watch|look) ?out) ?about|for|of)", "what should i be careful of", nil},
+	{"?is ?there anything i|we should|ought|need|have|must ?to be scared|afraid|frightened|worried|nervous|careful|wary of|about ?on|with ?this|the ?job|wall", "what should i be careful of", nil},
+	{"if everything|(every cut)|(each cut)|(all the cuts) ?i|we ?cut|make|saw is|are|comes|come # out|off ?(of true)", "if each is off $1", nil},
+	{"never mind|forget|scrap|scratch|drop|disregard|ignore what i|we read|measured|took|got ?off|out for|at|on", "forget the measurement of", nil},
+	{"put|set|bring|switch|change that ?last one|change|thing back", "undo that", moreOrEnd},
+	{"^^ ?ok|yeah|yes ?, that|this ?last one|try|version|idea|change|trial|layout makes|is|was|looks|works ?just|all|really|quite sense|fine|good|great|nice|ok|perfect|right ?((by|with|for) (me|us)) ,|.|; ?so ?(let us) keep|use|take it|that|this ?one", "take that", nil},
 	{"deck|decking|exterior|outdoor|stainless|galvanized|structural|timber|coated|construction !screws", "$1", nil},
 	{"?, is|are that|this|it|they ?just about|roughly|(more or less)|(close to)|(in line with) what you ?would ?also ((come|came) up with)|get|got|make|have|figure|reckon ?it ?too|(as well) $$", ", is that right ?", nil},
 }
@@ -77,6 +123,25 @@ func openingLast(before, _ []atom) bool {
 		}
 	}
 	return false
+}
+
+// alone: nothing stands before it or behind it.
+func alone(before, after []atom) bool {
+	return len(before) == 0 && (len(after) == 0 || len(after) == 1 && after[0].kind == aSign)
+}
+
+// moreBehind: the sentence goes on.
+func moreBehind(_, after []atom) bool { return len(after) > 2 }
+
+// tableBehind: a question, or a call for a table, follows.
+func tableBehind(_, after []atom) bool { return len(after) > 1 && asksNext[after[0].text] }
+
+// moreOrEnd: a clause ends here.
+func moreOrEnd(_, after []atom) bool { return endsPart(after, 0) }
+
+// askedIfRight: whether it is right is asked behind it.
+func askedIfRight(_, after []atom) bool {
+	return figured(after) && saidBeforeOf(wordSet("that"))(after, nil) && saidBeforeOf(wordSet("right correct enough"))(after, nil)
 }
 
 func figuresBefore(before, _ []atom) bool { return figured(before) }

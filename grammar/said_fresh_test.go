@@ -29,11 +29,27 @@ func TestFreshTurns(t *testing.T) {
 		"there's eleven foot nine of daylight from one end post over to the other":                 "span = 141 in",
 		"slab runs downhill to the right three quarters of an inch from one end post to the other": "floor at right = -3/4 in",
 		"top of this wall's finishing out at forty six and three quarters above the patio":         "wall height = 46-3/4 in",
-		"gap 3. rails 6. actually gap 2":                                                           "gap = 3 in; rails = 6; gap = 2 in",
+		"gap 2 3/8 s/b 2 1/8":                                                                                    "gap = 2-1/8 in",
+		"if gap 2-3/8 then wh?":                                                                                  "what if gap = 2-3/8 in; ask wall height",
+		"opening not under 85 cm and not over 1 m":                                                               "opening >= 850 mm; opening <= 1000 mm",
+		"nope nope that's wrong the doorway's thirty three not thirty one":                                       "opening = 33 in",
+		"ignore what he drew and tell me which board counts would fit":                                           "ask options",
+		"so how many boards you figure that takes in each bay":                                                   "ask rails",
+		"don't let it go over 310 bucks":                                                                         "budget = 310.00",
+		"is there something that keeps us from dropping to four boards":                                          "why not rails = 4",
+		"what could go wrong here that I should know about":                                                      "ask cautions",
+		"never mind what I read off at the bottom of bay 2":                                                      "forget measured bay 2 bottom",
+		"Good afternoon! My contractor left me two end posts with 9 feet 10 inches of clear space between them.": "span = 118 in",
+		"one metre fifteen up from the terrace to the top of the wall":                                           "wall height = 1150 mm",
+		"nail two stiffeners on each panel and use one by six for em":                                            "stiffeners = 2; stiffener size = 1x6",
+		"nope don't like it put that last one back":                                                              "undo",
+		"how close can i get the boards before them brackets start hitting":                                      "ask bracket clearance",
+		"gap if 5 rails?":                "what if rails = 5; ask gap",
+		"gap 3. rails 6. actually gap 2": "gap = 3 in; rails = 6; gap = 2 in",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
-	for _, said := range []string{"a wall that reaches my neighbor's, 3 feet", "he shoved it against the left post", "all the money in the world"} {
+	for _, said := range []string{"a wall that reaches my neighbor's, 3 feet", "he shoved it against the left post", "all the money in the world", "forget what he said, the opening is 30", "put that board back", "don't let it go over 42 inches", "he'd have guessed fewer"} {
 		require.Empty(t, Read(said, Context{}).Acts, said)
 	}
 }
