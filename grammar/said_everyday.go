@@ -2,15 +2,15 @@ package grammar
 
 import "slices"
 
-// spokenFresh are more turns of phrase of the site, the yard and the kitchen table, with the plain words for each.
-var spokenFresh = []placedPhrase{
+// everydayTurns are more turns of phrase of the site, the yard and the kitchen table, with the plain words for each.
+var everydayTurns = []placedPhrase{
 	// Lists that are asked for.
 	{"measurements|measures|sizes|dimensions|lengths for ?the cutting ?up ?(RAIL|pieces|wood|lumber|timber|everything)", "the cut lengths", nil},
 	{"^ ?and|so|then ?please list|(write (out|down))|(jot down)|name|(spell out)|(set out) ?all ?of boards|lumber|wood|timber|pieces|materials|stuff|things ?that i|we ?still|will have|need|must|want|ought ?to ?(get|buy|order|(pick up)|fetch|purchase)", "show me the shopping list", nil},
 	{"?please|(could|can|would|will you) ?also ?please give|gimme me|us ?some|an ?rough|general ?idea|feel|sense|notion|inkling of|about", "tell me", nil},
 	{"^^ METRICS ?please|thanks ,|:|;|-", "use metric ,", nil},
 	// What is stacked, and what is where.
-	{"i|we (am|are) stacking|hanging|running|putting|fixing|mounting ?up|in ## of them", "$1 rails", nil},
+	{"i|we (am|are) stacking|hanging|running|putting|fixing|mounting ?up|in ## of them", "$1 rails", ofThisWall},
 	{"drop|lower|raise|lift|bring|let|put|set|shift|move ?that|this low|lowest|bottom RAIL ?right ?down|up so|until|till ?that it is|sits|ends ?up ?only|just|exactly ?at # off|above|over|from|clear GROUND|FLOOR|ground|floor", "the bottom gap is $1", nil},
 	{"keep|stop|prevent ?any ?single|one !LENQ from going|getting|running|coming|being|reaching ?out|up past|over|above|beyond|(wider than)|(longer than)|(bigger than)|(higher than)|(taller than) #", "$1 no more than $2", nil},
 	{"wall|halfwall|screen that|which ?will|would|should|shall ?(have to) reaches|goes|stands|rises|comes|reach|go|stand|rise|come ?up ?to #", "wall $1 high", heightFigure},
@@ -29,8 +29,8 @@ var spokenFresh = []placedPhrase{
 	{"# is all|most ?of ?the money|cash|dosh ?that i|we|they can|could|want|wish|am|are|will|dare ?(able|willing|allowed|prepared) ?to put|spend|lay|sink|spare|find|scrape ?out|up|together ?into|on|for|toward|towards ?the|this materials|material|it|lumber|timber|wood|job|wall|this", "the budget is $1 dollars", nil},
 }
 
-// spokenFreshEarly are turns that other phrases lean on.
-var spokenFreshEarly = []placedPhrase{
+// everydayEarly are turns that other phrases lean on.
+var everydayEarly = []placedPhrase{
 	{"what is|'s ?the reason|cause ?that|why|for !LENQ|COUNTQ can not|never", "why can not $1", nil},
 	{"step by step|(one step at a time)|slowly how", "how", nil},
 	{"if you ?(can|do|are to) believe|trust|(listen to)|ask him|her|them|(the|his|her|their PAPER|PERSON) ,", "he says", figureToCome},
@@ -123,6 +123,11 @@ func openingLast(before, _ []atom) bool {
 		}
 	}
 	return false
+}
+
+// ofThisWall: the clause ends, goes on with an "and", or tells that it is so in each bay.
+func ofThisWall(_, after []atom) bool {
+	return endsPart(after, 0) || after[0].text == "and" || after[0].text == "per" || len(after) > 1 && after[0].text == "in" && (after[1].text == "each" || after[1].text == "every" || after[1].text == "a")
 }
 
 // alone: nothing stands before it or behind it.

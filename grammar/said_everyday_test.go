@@ -7,7 +7,7 @@ import (
 )
 
 // Turns of phrase of the site, the yard and the kitchen table, and what only looks like them.
-func TestFreshTurns(t *testing.T) {
+func TestEverydayTurns(t *testing.T) {
 	for said, want := range map[string]string{
 		"may I see the measurements for cutting the boards?":                                       "ask cuts",
 		"total it up for me and list the boards I still have to get":                               "ask cost; ask shopping",
