@@ -202,16 +202,6 @@ func (s senseSet) count() (n int) {
 	return n
 }
 
-// names are the numbers of the senses of a set.
-func (s senseSet) names() (out []int) {
-	for i := range len(s) * 64 {
-		if s.has(i) {
-			out = append(out, i)
-		}
-	}
-	return out
-}
-
 // deniedBound are the bounds that a denial turns round: "no gap may be wider than three" is at most three.
 var deniedBound = map[string]string{"more than": "at most", "less than": "at least"}
 

@@ -73,6 +73,17 @@ var everydayEarly = []placedPhrase{
 	{"post|posts quits|dies|peters|conks ?out|off #", "post ends $1", nil},
 	{"post|posts ?has|have|had got|was|were|is|are|been chopped|sawn|sawed|lopped|trimmed|hacked ?off|down to|at #", "post was cut to $1", nil},
 	{"nail|screw|tack|fasten|pin ?me ## STIFF on|to|onto|across|in each|every panel|bay|section", "$1 stiffeners", nil},
+	// Whose word it is, and what takes the place of what.
+	{"whoever drew|made|designed|planned|sketched this|that|it|PAPER", "the drawing", figureToCome},
+	{"according to ?(the|his|her|our|my) PERSON ?'s note|notes|sheet|sketch|figures|message|text ,", "according to the drawing", nil},
+	{"^^ scratch|scrap|strike|nix ?that # ,|;|.", "", figureToCome},
+	{"!LENQ (need not)|(does not (need|have) to) be # ?wide|high|tall|long|apart ,|;|. ?so|and ?(let us) make it # $$", "$1 is $3", nil},
+	{"i|we (am|are) showing|reading|seeing #", "it is $1", phraseEndsLine},
+	{"# ?'s|is skinniest|narrowest|smallest|least|lowest|tightest|shortest ?that i|we will|would|can ?ever go|take|have|accept|(put up with) on|for|in !LENQ", "$2 at least $1", nil},
+	{"# ?'s|is widest|biggest|most|highest|tallest|longest|largest ?that i|we will|would|can ?ever go|take|have|accept|(put up with) on|for|in !LENQ", "$2 at most $1", nil},
+	{"# btwn|betw", "gap $1", phraseEndsLine},
+	{"who came up with|picked|chose|(decided on)|(settled on) # for|on !LENQ ?, ?and ?how|why", "why $2", phraseEndsLine},
+	{"would it|that ?still|also|even work|fit|do|go|hold ?up with !LENQ at|being|of|set ?(to) # ?\\?", "what if $1 is $2", phraseEndsLine},
 	// Questions and orders.
 	{"is|was there anything|something|(any reason)|(a reason) that|which|why|to keeps|stops|prevents|holds|keep|stop|prevent us|me|you ?back from dropping|going|getting|having|using|doing|running ?down|up ?to ## RAIL|boards ?\\?", "why can not we have $1 rails", nil},
 	{"how many !RAIL|boards you|ya figure|reckon|think|guess that|it|this|we takes|take|needs|need", "how many $1 do we need", nil},

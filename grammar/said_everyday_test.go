@@ -44,12 +44,19 @@ func TestEverydayTurns(t *testing.T) {
 		"nail two stiffeners on each panel and use one by six for em":                                            "stiffeners = 2; stiffener size = 1x6",
 		"nope don't like it put that last one back":                                                              "undo",
 		"how close can i get the boards before them brackets start hitting":                                      "ask bracket clearance",
-		"gap if 5 rails?":                "what if rails = 5; ask gap",
-		"gap 3. rails 6. actually gap 2": "gap = 3 in; rails = 6; gap = 2 in",
+		"gap if 5 rails?": "what if rails = 5; ask gap",
+		"the doorway need not be 40 inches wide; let us make it 34": "opening = 34 in",
+		"thirty four's the skinniest i'll go on the doorway":        "opening >= 34 in",
+		"who came up with 1-7/8 for the bottom gap, and how":        "why bottom gap",
+		"scratch 70-1/4, bay 2 bottom's 70-3/8":                     "measured bay 2 bottom = 70-3/8 in",
+		"would it still work with the wall at 40 inches":            "what if wall height = 40 in",
+		"whoever drew this has the stiffeners 18 inches apart":      "check stiffener spacing = 18 in",
+		"5 rails, 2x6, 2-7/8 btwn":                                  "rails = 5; rail size = 2x6; gap = 2-7/8 in",
+		"gap 3. rails 6. actually gap 2":                            "gap = 3 in; rails = 6; gap = 2 in",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
-	for _, said := range []string{"a wall that reaches my neighbor's, 3 feet", "he shoved it against the left post", "all the money in the world", "forget what he said, the opening is 30", "put that board back", "don't let it go over 42 inches", "he'd have guessed fewer"} {
+	for _, said := range []string{"a wall that reaches my neighbor's, 3 feet", "he shoved it against the left post", "all the money in the world", "whoever painted this did it well", "the doorway need not be 40 inches wide", "forget what he said, the opening is 30", "put that board back", "don't let it go over 42 inches", "he'd have guessed fewer"} {
 		require.Empty(t, Read(said, Context{}).Acts, said)
 	}
 }
