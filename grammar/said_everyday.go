@@ -24,7 +24,7 @@ var everydayTurns = []placedPhrase{
 	// Prices and money.
 	{"?the sign|tag|sticker|label|ticket|shelf|website|flyer|catalog|catalogue says|reads|shows|has|gives ?me £ for|on ?one|each", "i pay $1 for", nil},
 	{"a|per|for|the box|tub|pack|packet|bag|carton|bucket|pail|jar of 100|(one hundred)|hundred", "per hundred", moneyOrScrews},
-	{"?the|an|my|our estimate|quote|bid|quotation|bill|invoice ?that i|we got|have|received|(was given)|(were given)|(have (got|here|received)) is|was|says|reads £", "the quote comes to $1 dollars", nil},
+	{"?the|an|my|our estimate|quote|bid|quotation|bill|invoice ?that i|we got|have|received|(was given)|(were given)|(have (got|here|received)) is|was|says|reads|(came (in|back) at)|(comes (in|back) at)|(came to)|(ran to) £", "the quote comes to $1 dollars", nil},
 	{"a couple of extra|more|spare|further boards|rails|lengths|planks , ?let ?us say|(that is)|meaning|so|(call it) ?about ## spare|spares|extra", "$1 spare boards", nil},
 	{"# is all|most ?of ?the money|cash|dosh ?that i|we|they can|could|want|wish|am|are|will|dare ?(able|willing|allowed|prepared) ?to put|spend|lay|sink|spare|find|scrape ?out|up|together ?into|on|for|toward|towards ?the|this materials|material|it|lumber|timber|wood|job|wall|this", "the budget is $1 dollars", nil},
 }
@@ -39,6 +39,8 @@ var everydayEarly = []placedPhrase{
 	{"?, ?and|then|so shove|push|slide|jam|butt|tuck|snug|ram|stick|slam|shift ?it ?right|hard|tight|all|close ?(the way) ?up|over ?up against|to|beside !left|right ?hand ?- ?hand ?end ?post|side|end|wall", ", the opening is on the $1", openingLast},
 	// Notes: "gap 2 3/8 s/b 2 1/8", "w/ 2nd option", "gap if 5 rails?".
 	{"s / b", ", no ,", figuresBefore},
+	{"chg", "change", nil},
+	{", ?it was # $$", "", figuresBefore},
 	{"then|, wh \\?", ", what is the wall height ?", nil},
 	{"not under|below|(less than) # ,|and not over|above|(more than) #", "at least $1 and at most $2", nil},
 	{"!ASKED if|with|at|for ## RAIL|boards ?\\?", "what would the $1 be with $2 rails", alone},
@@ -73,6 +75,18 @@ var everydayEarly = []placedPhrase{
 	{"post|posts quits|dies|peters|conks ?out|off #", "post ends $1", nil},
 	{"post|posts ?has|have|had got|was|were|is|are|been chopped|sawn|sawed|lopped|trimmed|hacked ?off|down to|at #", "post was cut to $1", nil},
 	{"nail|screw|tack|fasten|pin ?me ## STIFF on|to|onto|across|in each|every panel|bay|section", "$1 stiffeners", nil},
+	{"clear|open|free space|distance|room|width of # from|between", "a gap of $1 from", railsBehind},
+	{"stack|hang|run|fit|mount ?me|up ## of them in every|each bay|section|panel", "$1 rails", nil},
+	{"# of daylight|air|space|room between one|each RAIL|boards and ?the next|other|another", "gap $1", nil},
+	{"what|how will|would|does|do|might ?all that|it|this do|mean to|for|with !LENQ", ", what is $1 ?", figuresBefore},
+	{"each of gaps|spaces", "the gap", nil},
+	{"by time|when that|you|we|it get|gets|reach|reaches|are|is ?to|at !left|right", "to the $1", figuresBefore},
+	{"along|together with ?total|whole|full price|cost|bill", "and the cost", nil},
+	{"list materials|lumber|boards|wood ?needed for me", "show me the shopping list", nil},
+	{"read|call|tell|give ?me off|out where ?all RAIL|boards land|lands|sit|sits|go|goes", "read me the marks", nil},
+	{"i|we would rather|sooner ?work|talk|think|go|speak in METRICS ?(than (inches|feet|imperial))", "use metric", nil},
+	{"he|she|they|it left out|forgot|missed|omitted brackets ,|. ?and they|these are # thick", "the brackets are $1 thick", nil},
+	{"i|we do not need|want|care to know|hear|see why|how ,|;|. ?but ?just|only", "", moreBehind},
 	// Whose word it is, and what takes the place of what.
 	{"whoever drew|made|designed|planned|sketched this|that|it|PAPER", "the drawing", figureToCome},
 	{"according to ?(the|his|her|our|my) PERSON ?'s note|notes|sheet|sketch|figures|message|text ,", "according to the drawing", nil},
@@ -161,6 +175,11 @@ func askedIfRight(_, after []atom) bool {
 }
 
 func figuresBefore(before, _ []atom) bool { return figured(before) }
+
+// railsBehind: the space is told to be between rails.
+func railsBehind(_, after []atom) bool {
+	return len(after) > 1 && saidBeforeOf(wordSet("slat slats rail rails board boards plank planks next"))(after[:min(len(after), 6)], nil)
+}
 
 func figureToCome(_, after []atom) bool { return figured(after) }
 
