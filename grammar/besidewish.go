@@ -8,7 +8,8 @@ import (
 // An aside is a whole clause beside a wish that tells nothing of it: of the speaker, of people, animals, tools, wood and weather ("the dog's run
 // off with my pencil again", "I worked it out over breakfast", "it'll look grand from the road"), or a saying ("touch wood"). It has a
 // subject of its own, and neither figures, quantities nor words by which somebody denies, doubts, claims, supposes or tells of another
-// time or another thing. It is looked for only where the line as a whole could not be read.
+// time or another thing. It is looked for first of all, as its words may be taken for a claim, a trial or an order: "the neighbor lent me his
+// drill, gap 2".
 
 // readWithoutAsides reads a line without the asides in it; what is left must be a wish or a question that says all by itself.
 func readWithoutAsides(atoms []atom, c Context) (Reading, bool) {
@@ -44,20 +45,6 @@ func readWithoutAsides(atoms []atom, c Context) (Reading, bool) {
 	return readAlone(left, c)
 }
 
-// misledByAside reads a line again whose aside may have been taken for a claim, a trial or a lesson: "the neighbor lent me his drill, gap 2".
-func misledByAside(atoms []atom, c Context, r Reading) Reading {
-	for _, a := range r.Acts {
-		switch a.Kind {
-		case Teach, Check, WhatIf, Open:
-			if alone, ok := readWithoutAsides(atoms, c); ok {
-				return alone
-			}
-			return r
-		}
-	}
-	return r
-}
-
 // isAside reports whether a clause is an aside.
 func isAside(part []atom, c Context) bool {
 	if part[len(part)-1].text == "?" || figured(part) {
@@ -70,7 +57,7 @@ func isAside(part []atom, c Context) bool {
 	if len(w) == 0 || len(w) > longestAside {
 		return false
 	}
-	if sayings()[strings.Join(w, " ")] {
+	if sayings[strings.Join(w, " ")] {
 		return true
 	}
 	if surprises(w) || finishes(w) {
@@ -82,9 +69,7 @@ func isAside(part []atom, c Context) bool {
 const longestAside = 12 // words; whoever goes on longer may come to the point
 
 // sayings are clauses that people put beside whatever they say.
-func sayings() map[string]bool { return sayingsTable }
-
-var sayingsTable = phraseSet(
+var sayings = phraseSet(
 	"touch wood", "knock on wood", "god willing", "fingers crossed", "cross my heart", "hand on heart", "honest to god", "on my honor", "scout 's honor", "mark my words", "believe me", "believe you me", "trust me",
 	"no word of a lie", "no doubt about it", "no two ways about it", "sure as eggs", "as sure as eggs is eggs", "simple as that", "easy as pie", "easy does it", "easy peasy", "piece of cake", "sweet as",
 	"happy days", "job done", "job 's a good one", "bob 's your uncle", "and away we go", "away we go", "here we go", "off we go", "on we go", "onwards", "happy with that", "no complaints here",

@@ -122,10 +122,7 @@ func readPlainly(line string, atoms []atom, c Context) Reading {
 		return back
 	}
 	r, atoms := readLed(atoms, c)
-	if r.Ask == nil && !c.deep {
-		return misledByAside(atoms, c, r)
-	}
-	if c.deep {
+	if r.Ask == nil || c.deep {
 		return r
 	}
 	if back, ok := readTakenBack(atoms, c, false); ok {

@@ -30,7 +30,7 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 	if told, ok := readGist(atoms, c, r.Ask); ok {
 		return told
 	}
-	if told, ok := firstHeard(atoms, c, readOpenly, readWithoutAsides, readLoosely, byEar, readBeyond); ok {
+	if told, ok := firstHeard(atoms, c, readOpenly, readLoosely, byEar, readBeyond); ok {
 		return told
 	}
 	if told, ok := readWanted(atoms, c); ok {
