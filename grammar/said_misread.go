@@ -20,8 +20,6 @@ var misreadOnce = []placedPhrase{
 	{"where did|do you ?ever ?get|find|come|dig ?up ?up ?with ?from (that many)|(so many)|(all those)|(all these)|(that much) ?of boards|lumber|rails|it|brackets|planks|screws ?from on|in|for ?the|my|that !((shopping|buying|material) list)", "why the $1", nil},
 	{"how come (can|could) not i|we ?just|ever get|fit|have|put|use ## RAIL in ?there", "why not $1 rails", nil},
 	{"how come i|we ((can|could) not)|cannae|canna|cannot ?just|ever get|fit|have|put|use ## RAIL in ?there", "why not $1 rails", nil},
-	{"^^ WALL , she|he|it has|is|stands|measures # of|in height ?to ?it ?her", "the wall height is $1", nil},
-	{"and took|pulled|threw|left a|one ?whole board|rail|slat|plank out|off|away|less", "and 1 rail fewer", saidBeforeOf(wordSet("if suppose say"))},
 }
 
 // wishAhead: what is asked for has a figure or is more or less of something, no page is named, and nothing is asked of it.
