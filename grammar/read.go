@@ -8,8 +8,8 @@ import (
 	"saywright/solver"
 )
 
-// longestLine is the most runes that a line may have.
-const longestLine = 4000
+// longestLine is the most runes that a line may have; nobody says more in one breath, and reading grows with the square of it.
+const longestLine = 1200
 
 // setPlain are the steps that set a line plain before any of it is read, in their order: each knows one turn of phrase.
 var setPlain = []func([]atom) []atom{
@@ -86,6 +86,12 @@ func Read(line string, c Context) Reading {
 		return Reading{Acts: acts}
 	}
 	atoms := split(letters)
+	if r, ok := readContrasted(line, atoms, c); ok {
+		return r
+	}
+	if r, ok := readNotAsked(line, atoms, c); ok {
+		return r
+	}
 	said, as := textOf(atoms), slices.Clone(atoms)
 	return toldWhatIsKnown(turnedBeside(ofElsewhere(readPlainly(line, atoms, c), said), as), as)
 }

@@ -1,0 +1,573 @@
+package grammar
+
+import (
+	"slices"
+	"strings"
+)
+
+// Who tells what is wanted often tells beside it what was, what others have or what was nearly done: "last time it was six boards, now it's
+// five", "next door they have three inch gaps, ours are two and a quarter", "I was going to say two, but make the gap 2-3/8". Only what
+// is wanted stands. A clause is left out so where its own words tell that it is of another time or of others, and the clause beside it
+// that it is of now and of us. What somebody claims, what was measured, bought or built is never left out. What is wanted may lean on what
+// was told for the part, the unit and the words behind the figure. Common ways of speech, no source.
+
+// contrast is what is told beside what is wanted.
+type contrast struct {
+	told, wanted []atom
+	line         string
+	c            Context
+}
+
+// readContrasted reads a line in which something else stands beside what is wanted.
+func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
+	parts := contrastParts(atoms)
+	if len(parts) < 2 {
+		return Reading{}, false
+	}
+	x := contrast{line: line, c: c}
+	for i, part := range parts {
+		if len(x.told) == 0 && (setApart(part) || i+1 < len(parts) && beganNow(parts[i+1]) && ofSomethingElse(part)) {
+			x.told = part
+			continue
+		}
+		x.wanted = append(x.wanted, part...)
+	}
+	for len(x.wanted) > 0 && x.wanted[len(x.wanted)-1].kind == aSign {
+		if x.wanted[len(x.wanted)-1].text == "?" {
+			return Reading{}, false
+		}
+		x.wanted = x.wanted[:len(x.wanted)-1]
+	}
+	if len(x.told) == 0 || len(x.wanted) == 0 || leansOnTold(x.wanted) {
+		return Reading{}, false
+	}
+	last := x.told[len(x.told)-1].end > x.wanted[len(x.wanted)-1].end
+	if !saysNow(x.wanted) && !complains(x.told) && !(last && plainlyOnce(x.told)) && !turnedOut(x.told, x.wanted) {
+		return Reading{}, false
+	}
+	for _, said := range x.ways() {
+		if r := readPlainly(line, said, c); r.Ask == nil && len(r.Acts) > 0 && !slices.ContainsFunc(r.Acts, notWanted) {
+			return r, true
+		}
+	}
+	return Reading{}, false
+}
+
+// notWanted are acts that no clause of what is wanted comes to.
+func notWanted(a Act) bool {
+	return a.Kind != State && a.Kind != Ask && a.Kind != WhatIf || len(a.Statements) > 0 && a.Statements[0].Name.Wall != ""
+}
+
+// plainlyOnce reports whether a clause behind what is wanted can only tell what was: "…, the old one was only 26".
+func plainlyOnce(told []atom) bool {
+	w := wordsOnly(told)
+	return slices.Contains(w, "old") || slices.Contains(w, "until") || slices.Contains(w, "before") || intends(w) > 0
+}
+
+// turnedOut reports whether something was expected, and turned out: "I expected 71, it measures 70-3/4".
+func turnedOut(told, wanted []atom) bool {
+	w := wordsOnly(withoutJoint(wanted))
+	return intends(wordsOnly(told)) > 0 && len(w) > 1 && w[0] == "it" && (w[1] == "measures" || w[1] == "measured" || w[1] == "came" || w[1] == "comes" || w[1] == "is")
+}
+
+// leansOnTold reports whether what is wanted may speak of what was told: "yesterday it was six, that stands".
+func leansOnTold(part []atom) bool {
+	for i, a := range part {
+		if !leaning[a.text] || i == 0 && a.text == "what" || i == 1 && a.text == "if" && part[0].text == "what" || i > 1 && (a.text == "than" && part[i-2].text == "no" || part[i-1].text == "is" && a.text == "what") {
+			continue
+		}
+		if i > 0 && (part[i-1].text == "no" || a.text == "like" && part[i-1].text == "would") || i > 2 && part[i-3].text == "not" {
+			continue // "no more than", "not a cent more"
+		}
+		return true
+	}
+	return false
+}
+
+// ways are what is wanted in words of its own, the plainest first.
+func (x contrast) ways() (ways [][]atom) {
+	wanted, told := nowLeftOut(withoutJoint(x.wanted)), othersLeftOut(withoutJoint(x.told))
+	if len(wanted) == 0 {
+		return nil
+	}
+	at, end := lastFigure(wanted)
+	from, to := lastFigure(told)
+	pronoun := ourWord[wanted[0].text] || wanted[0].text == "this" && reader{wanted}.word(1) == "one" || wanted[0].text == "the" && reader{wanted}.word(1) == "new" && reader{wanted}.word(2) == "one"
+	named := partNamed(wanted)
+	if named || !pronoun && at < 0 {
+		ways = append(ways, wanted)
+	}
+	subject := plainSubject(told, from)
+	n := 0
+	if pronoun {
+		n = 1
+		if wanted[0].text == "this" {
+			n = 2
+		} else if wanted[0].text == "the" {
+			n = 3
+		}
+	}
+	if at < 0 && pronoun && len(subject) > 0 {
+		return append(ways, inARow(subject, wanted[n:]))
+	}
+	if at < 0 || from < 0 {
+		return ways
+	}
+	if named && end < len(wanted) {
+		return ways
+	}
+	if named && to < len(told) && dims[told[to].text] != nil {
+		ways = append(ways, inARow(wanted, told[to:to+1]))
+	}
+	inherit := func(w []atom, at, end int) []atom { // the unit and what stands behind the figure
+		out := slices.Clone(w[:end])
+		if u := told[to-1]; unitSaid[u.text] && !unitSaid[w[end-1].text] && (!strings.HasPrefix(u.text, "f") || !twoDigits(w[at:end])) {
+			out = append(out, u)
+		}
+		return out
+	}
+	tail := told[to:]
+	behind := wanted[end:]
+	for len(tail) > 0 && tail[len(tail)-1].kind == aSign {
+		tail = tail[:len(tail)-1]
+	}
+	if len(behind) > 0 {
+		tail = nil
+	}
+	with := inherit(wanted, at, end)
+	if pronoun && len(subject) > 0 {
+		ways = append(ways, inARow(subject, inherit(wanted[n:], at-n, end-n), behind, tail), inARow(subject, inherit(wanted[n:], at-n, end-n), behind))
+	}
+	if !named {
+		ways = append(ways, inARow(with, behind, tail))
+		if at == 0 || figureOnly(wanted, at, end) {
+			ways = append(ways, inARow(told[:from], with[at:], behind, tail))
+			if len(subject) > 0 {
+				ways = append(ways, inARow(subject, with[at:]))
+			}
+			for i := range told {
+				if key, next := partKey(told, i); key != "" {
+					ways = append(ways, inARow(told[i:next], with[at:]))
+					break
+				}
+			}
+		}
+	}
+	return ways
+}
+
+func inARow(parts ...[]atom) (out []atom) {
+	for _, p := range parts {
+		out = append(out, p...)
+	}
+	return out
+}
+
+// twoDigits reports whether a figure is of ten or more, so that it is hardly in feet.
+func twoDigits(figure []atom) bool {
+	return len(figure[0].text) > 1 && figure[0].kind == aDigits || strings.HasSuffix(figure[0].text, "ty") || strings.HasSuffix(figure[0].text, "teen")
+}
+
+// partNamed reports whether a part of the wall is named.
+func partNamed(part []atom) bool {
+	for i := range part {
+		if key, _ := partKey(part, i); key != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// plainSubject are the words before the verb of what was told: "the gap", "top of bay 1". Of a wall no more is kept than that.
+func plainSubject(told []atom, from int) []atom {
+	if from < 0 {
+		from = len(told)
+	}
+	for i, a := range told[:from] {
+		if pastIs[a.text] || a.text == "is" || a.text == "are" || a.text == "'s" || a.text == "has" || a.text == "have" {
+			if i > 0 && told[i-1].text == "wall" {
+				return told[i-1 : i]
+			}
+			return told[:i]
+		}
+	}
+	return nil
+}
+
+// lastFigure finds the last figure of a clause, -1 where there is none.
+func lastFigure(part []atom) (at, end int) {
+	at = -1
+	for i := 0; i < len(part); {
+		if e, ok := figureEnd(part, i); ok && (part[i].text != "a" && part[i].text != "an" || e > i+1) {
+			if part[max(i-1, 0)].text != "bay" && part[max(i-1, 0)].text != "rail" {
+				at, end = i, e
+			}
+			i = e
+			continue
+		}
+		i++
+	}
+	return at, end
+}
+
+// figureOnly reports whether nothing but who wants it now stands before a figure, and nothing behind it.
+func figureOnly(part []atom, at, end int) bool {
+	return end == len(part) && !slices.ContainsFunc(part[:at], func(a atom) bool { return !nowOnly[a.text] })
+}
+
+// nowLeftOut leaves out the words that only say that something is of now and of this wall.
+func nowLeftOut(part []atom) []atom {
+	for again := true; again && len(part) > 1; {
+		again = false
+		for _, w := range nowWorded {
+			if standAt(part, 0, w...) && len(part) > len(w) {
+				part, again = part[len(w):], true
+			}
+			if n := len(part) - len(w); n > 0 && standAt(part, n, w...) {
+				part, again = part[:n], true
+			}
+		}
+		for len(part) > 1 && part[0].kind == aSign {
+			part, again = part[1:], true
+		}
+		for _, w := range endsWish {
+			if n := len(part) - len(w); n > 0 && standAt(part, n, w...) {
+				part, again = part[:n], true
+			}
+		}
+		for n := len(part); n > 1 && part[n-1].kind == aSign; n = len(part) {
+			part, again = part[:n-1], true
+		}
+	}
+	return part
+}
+
+// endsWish are words behind a figure by which somebody settles on it.
+var endsWish = wordRows(`is what i want
+	is what we want
+	is what we settled on
+	is what i settled on
+	is what we have
+	is enough
+	is plenty
+	will do
+	please
+	thanks`)
+
+var nowWorded = [][]string{{"now"}, {"today"}, {"this", "time"}, {"here"}, {"nowadays"}, {"for", "this", "one"}, {"on", "this", "one"}, {"with", "this", "one"}, {"at", "this", "point"}, {"for", "us"}, {"for", "me"}, {"on", "this", "job"}, {"for", "this", "job"}, {"instead"}, {"these", "days"}, {"now", "then"}, {"on", "ours"}, {"turns", "out"}}
+
+// othersLeftOut leaves out whose something else is, and when it was so.
+func othersLeftOut(part []atom) []atom {
+	var out []atom
+	for i := 0; i < len(part); i++ {
+		if n := toldWhen(part, i); n > 0 {
+			i += n - 1
+			continue
+		}
+		switch t := part[i].text; {
+		case t == "old" || t == "last" || t == "previous" || t == "other" || t == "former":
+			continue
+		case whoseElse[t] && i+1 < len(part) && (part[i+1].text == "'s" || part[i+1].text == "'"):
+			i++
+			continue
+		case t == "their" || t == "his" || t == "her":
+			out = append(out, worded(part[i], "the"))
+			continue
+		}
+		out = append(out, part[i])
+	}
+	return out
+}
+
+// toldWhen is how many words at an atom tell that something is of another time or of others.
+func toldWhen(part []atom, i int) int {
+	for _, w := range onceTold {
+		if standAt(part, i, w...) {
+			return len(w)
+		}
+	}
+	return 0
+}
+
+var (
+	// contrastKeys are words without one of which nothing stands apart.
+	contrastKeys = wordSet(`last yesterday monday tuesday wednesday thursday friday saturday sunday originally once used first ago day days earlier neighbor neighbors neighbour neighbours door next everybody everyone people folks others most
+		nearly almost going about planned meant considered tempted toyed spent cost grandfather grandad grandpa who times before always normally usually old was were had their his other thought expected figured close`)
+	ofUs    = wordSet("i we ours mine our my this here")
+	ofToday = wordSet("now today tonight instead nowadays")
+	ourWord = wordSet("ours mine it they these this")
+	pastIs  = wordSet("was were had did wanted used went made asked put left liked ran kept built got preferred stood settled measured came took needed")
+	// neverApart are words of whoever claims, measures, buys or builds, of who denies and who supposes.
+	neverApart = wordSet(`says say said claims claim told tells thinks swears reckons insists taped read reads bought buy ordered picked cut screwed fixed installed poured set dug hung if unless than
+		as same like twice either maybe perhaps wants want needs whether not never no what how why which too also`)
+	fillersBefore = wordSet("uh um er well so ok okay right and but see look hey oh")
+	// leaning are words by which what is wanted speaks of what was told.
+	leaning  = wordSet("more less fewer wider narrower higher lower taller shorter tighter another same too also either still both them those that than as said says never why if what how like did so")
+	unitSaid = wordSet("inch inches ft foot feet mm millimeter millimeters cm centimeter centimeters m meter meters")
+	// strongNow begin a clause that is of this wall and no other.
+	strongNow = wordSet("ours mine here now today nowadays")
+	// otherThings are what else people build or own.
+	otherThings = wordSet("fence fences deck shed barn garage house garden gate balcony porch carport stairs landing kitchen street school church park kennel coop")
+	tellsNow    = wordSet("i we ours mine this here now today tonight instead nowadays these us")
+	nowOnly     = wordSet("now today tonight this time it is are 's they ours mine i we am want wants wanted need would like will have has having take go going with for be to at one ones here just only make let us should shall must my me do use using but so and then instead rather the new leave leaving giving settled decided mean said meant on down back get gets getting picked chose chosen planning")
+	whoseElse   = wordSet("neighbor neighbors neighbour neighbours everybody everyone people folks others grandfather grandad grandpa their his her")
+	intended    = [][]string{{"nearly"}, {"almost"}, {"was", "going", "to"}, {"were", "going", "to"}, {"was", "about", "to"}, {"were", "about", "to"}, {"was", "all", "set", "to"}, {"had", "planned"}, {"planned", "on"}, {"planned", "to"}, {"thought", "about"}, {"thought", "of"}, {"considered"}, {"toyed", "with"}, {"was", "tempted"},
+		{"was", "thinking"}, {"were", "thinking"}, {"was", "planning"}, {"were", "planning"}, {"had", "meant"}, {"first", "thought"}, {"first", "wanted"}, {"first", "planned"}, {"came", "close", "to"}, {"had", "figured"}, {"had", "hoped"}, {"expected"}, {"figured", "on"}, {"had", "expected"}, {"had", "in", "mind"}, {"keep", "saying"}, {"kept", "saying"}, {"would", "thought"}, {"said", "at", "first"}}
+	onceTold = wordRows(`last time
+		last job
+		my last job
+		last week
+		last month
+		last year
+		last summer
+		last spring
+		last fall
+		last autumn
+		last winter
+		last night
+		on the last job
+		on the last one
+		on the last wall
+		the last wall i built
+		yesterday
+		on monday
+		on tuesday
+		on wednesday
+		on thursday
+		on friday
+		on saturday
+		on sunday
+		originally
+		at first
+		first time around
+		the first time
+		in my day
+		in my time
+		in those days
+		in the old days
+		in the spring
+		in the fall
+		in the summer
+		back then
+		back home
+		years ago
+		a while ago
+		weeks ago
+		a minute ago
+		earlier
+		before
+		until
+		once
+		to begin with
+		to start with
+		next door
+		down the road
+		up the road
+		across the street
+		across the road
+		on the deck
+		at my old place
+		in the shed`)
+)
+
+func wordRows(rows string) (out [][]string) {
+	for _, row := range strings.Split(rows, "\n") {
+		out = append(out, strings.Fields(row))
+	}
+	return out
+}
+
+// contrastParts cuts a line at the signs that break it, and before the words that set a clause against the one before.
+func contrastParts(atoms []atom) (parts [][]atom) {
+	from := 0
+	for i := 1; i < len(atoms); i++ {
+		w := atoms[i].text
+		next := reader{atoms}.word(i + 1)
+		switch {
+		case breaksClause(atoms, i-1):
+		case w == "but" || w == "yet" || w == "whereas" || w == "while":
+		case (w == "so" || w == "and") && (ofUs[next] || ofToday[next] || next == "make" || next == "let" || w == "so" && (next == "the" || next == "my")):
+		default:
+			continue
+		}
+		if from < i {
+			parts = append(parts, atoms[from:i])
+		}
+		from = i
+	}
+	return append(parts, atoms[from:])
+}
+
+// setApart reports whether a clause tells of another time, of others or of what was nearly done.
+func setApart(part []atom) bool {
+	if part[len(part)-1].text == "?" {
+		return complains(part)
+	}
+	part = withoutJoint(part)
+	if complains(part) {
+		return true
+	}
+	w := wordsOnly(part)
+	if at, _ := lastFigure(part); len(w) < 2 || at < 0 && !sideTold(part) && !slices.Contains(w, "used") {
+		return false
+	}
+	for len(w) > 3 && (fillersBefore[w[0]] || w[0] == "originally") {
+		w = w[1:]
+	}
+	long := false
+	for i := range part {
+		long = long || toldWhen(part, i) > 0 && (part[i].text == "last" || part[min(i+2, len(part)-1)].text == "last" || part[min(i+1, len(part)-1)].text == "last")
+	}
+	if n := toldWhen(part, 0); n > 0 && len(w) > n+1 && len(part) > n && (w[n] == "i" || w[n] == "we") {
+		w = w[n:]
+	}
+	if n := intends(w); n > 0 {
+		return !slices.ContainsFunc(w[n:], func(v string) bool { return v == "if" || v == "unless" || v == "not" })
+	}
+	if (w[0] == "i" || w[0] == "we") && w[1] == "spent" {
+		return moneySpent(w)
+	}
+	if long && (w[0] == "i" || w[0] == "we") && (w[1] == "cut" || w[1] == "bought" || w[1] == "set") {
+		return true
+	}
+	if saidFirst(part, w) {
+		return true
+	}
+	if slices.ContainsFunc(w, func(v string) bool { return neverApart[v] }) {
+		return false
+	}
+	return ofAnotherTime(part, w) || othersHave(w)
+}
+
+// beganNow reports whether a clause begins by telling that it is of this wall: "this one gets 2x6", "here it is two".
+func beganNow(part []atom) bool {
+	w := wordsOnly(withoutJoint(part))
+	return len(w) > 1 && (strongNow[w[0]] || w[0] == "this" && (w[1] == "one" || w[1] == "tape" || w[1] == "blade" || w[1] == "saw" || w[1] == "time" || w[1] == "wall" || w[1] == "job") || (w[0] == "on" || w[0] == "for" || w[0] == "behind") && (strongNow[w[1]] || w[1] == "this") || w[0] == "these")
+}
+
+// ofSomethingElse reports whether a clause tells of something else that is built, or of what was.
+func ofSomethingElse(part []atom) bool {
+	part = withoutJoint(part)
+	w := wordsOnly(part)
+	if at, _ := lastFigure(part); at < 0 || len(w) < 3 || speakers[w[0]] && !pastIs[w[1]] || isClass(w[0], "PAPER") || isClass(w[1], "PAPER") || slices.ContainsFunc(w, func(v string) bool { return neverApart[v] && v != "cut" && v != "bought" }) {
+		return false
+	}
+	first := w[0]
+	if vocab().articles[first] || owned[first] || first == "a" || first == "an" {
+		first = w[1]
+	}
+	return otherThings[first] || slices.ContainsFunc(w, func(v string) bool { return whoseElse[v] }) || w[0] == "was" || w[0] == "last" || w[1] == "last" || w[1] == "old" || w[1] == "other" || slices.ContainsFunc(w, func(v string) bool { return pastIs[v] || v == "cut" || v == "bought" })
+}
+
+// intends is how many words of a clause tell what somebody nearly did, 0 where it tells no such thing.
+func intends(w []string) int {
+	if len(w) < 3 || !speakers[w[0]] && w[1] != "had" {
+		return 0
+	}
+	for _, way := range intended {
+		if n := len(way) + 1; len(w) >= n && slices.Equal(w[1:n], way) {
+			return n
+		}
+	}
+	return 0
+}
+
+// saidFirst reports whether somebody tells what he said at first.
+func saidFirst(part []atom, w []string) bool {
+	if !speakers[w[0]] || w[1] != "said" {
+		return false
+	}
+	for i := range part {
+		if toldWhen(part, i) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// sideTold reports whether a clause names an end of the wall.
+func sideTold(part []atom) bool {
+	return slices.ContainsFunc(part, func(a atom) bool { return sideWords[a.text] })
+}
+
+// moneySpent reports whether money went for something that is no part of the wall: "I spent 400 on the saw".
+func moneySpent(w []string) bool {
+	on := slices.Index(w, "on")
+	return on > 0 && on+1 < len(w) && !isClass(w[len(w)-1], "RAIL") && !isClass(w[len(w)-1], "LUMBER") && !weighs(w[len(w)-1])
+}
+
+// complains reports whether somebody asks who would want it, or complains that he has said it: "how many times do I have to say it".
+func complains(part []atom) bool {
+	w := wordsOnly(part)
+	if len(w) > 2 && w[0] == "who" && (w[1] == "wants" || w[1] == "needs" || w[1] == "would") {
+		return true
+	}
+	if len(w) > 3 && w[0] == "what" && w[1] == "do" && w[2] == "you" && w[3] == "mean" {
+		return true
+	}
+	return len(w) > 5 && w[0] == "how" && (w[1] == "many" && w[2] == "times" || w[1] == "often") && (slices.Contains(w, "say") || slices.Contains(w, "tell") || slices.Contains(w, "repeat"))
+}
+
+// ofAnotherTime reports whether a clause says that something was so at another time.
+func ofAnotherTime(part []atom, w []string) bool {
+	for i, v := range w {
+		if v == "used" && i+1 < len(w) && w[i+1] == "to" {
+			return true
+		}
+	}
+	was := w[0] == "was" || slices.ContainsFunc(w, func(v string) bool { return pastIs[v] })
+	if !was {
+		return false
+	}
+	for i := range part {
+		if toldWhen(part, i) > 0 {
+			return true
+		}
+	}
+	old := slices.Index(w, "old")
+	return w[0] == "was" || old == 1 || slices.Contains(w[:min(3, len(w))], "last") && w[0] != "at" || w[0] == "it" && w[1] == "was"
+}
+
+// othersHave reports whether a clause tells how others have it or make it.
+func othersHave(w []string) bool {
+	if len(w) > 3 && w[0] == "next" && w[1] == "door" {
+		return true
+	}
+	at := 0
+	if w[0] == "most" && len(w) > 1 && w[1] == "of" {
+		return false
+	}
+	if owned[w[0]] || w[0] == "the" || w[0] == "most" || w[0] == "some" || w[0] == "other" {
+		at = 1
+	}
+	if at+1 >= len(w) {
+		return false
+	}
+	if whoseElse[w[0]] || whoseElse[w[at]] {
+		return !slices.ContainsFunc(w[:min(3, len(w))], func(v string) bool { return isClass(v, "PAPER") })
+	}
+	if owned[w[0]] && isPerson(w[at]) {
+		return true
+	}
+	return at == 1 && len(w) > 4 && (slices.Contains(w[2:5], "next") || slices.Contains(w[2:5], "across") || slices.Contains(w[2:5], "downhill") || slices.Contains(w[2:5], "uphill") || w[2] == "at" && owned[w[3]])
+}
+
+// saysNow reports whether words say that they are of now, and of this wall.
+func saysNow(part []atom) bool {
+	for i, a := range part {
+		if tellsNow[a.text] || i < 2 && (a.text == "but" || a.text == "make" || a.text == "let" || a.text == "give" || a.text == "new") {
+			return true
+		}
+	}
+	return false
+}
+
+// wordsOnly are the words of a part without its signs and figures.
+func wordsOnly(part []atom) (w []string) {
+	for _, a := range part {
+		if a.kind == aWord {
+			w = append(w, a.text)
+		}
+	}
+	return w
+}
