@@ -38,11 +38,14 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 		}
 		x.wanted = x.wanted[:len(x.wanted)-1]
 	}
-	if len(x.told) == 0 || len(x.wanted) == 0 || leansOnTold(x.wanted) {
+	if len(x.told) == 0 || len(x.wanted) == 0 || leansOnTold(x.wanted) || othersClaim(x.told) {
+		return Reading{}, false
+	}
+	if w := wordsOnly(withoutJoint(x.told)); len(w) > 1 && speakers[w[0]] && w[1] == "thought" && x.wanted[0].text != "but" && x.wanted[0].text != "turns" {
 		return Reading{}, false
 	}
 	last := x.told[len(x.told)-1].end > x.wanted[len(x.wanted)-1].end
-	if !saysNow(x.wanted) && !complains(x.told) && !(last && plainlyOnce(x.told)) && !turnedOut(x.told, x.wanted) {
+	if !saysNow(x.wanted) && !complains(x.told) && !(last && plainlyOnce(x.told)) && !insteadOf(withoutJoint(x.told), wordsOnly(withoutJoint(x.told))) && !turnedOut(x.told, x.wanted) {
 		return Reading{}, false
 	}
 	for _, said := range x.ways() {
@@ -61,7 +64,12 @@ func notWanted(a Act) bool {
 // plainlyOnce reports whether a clause behind what is wanted can only tell what was: "…, the old one was only 26".
 func plainlyOnce(told []atom) bool {
 	w := wordsOnly(told)
-	return slices.Contains(w, "old") || slices.Contains(w, "until") || slices.Contains(w, "before") || intends(w) > 0
+	return othersHave(w) || slices.Contains(w, "old") || slices.Contains(w, "until") || slices.Contains(w, "before") || intends(w) > 0
+}
+
+// othersClaim reports whether a drawing is told of, which is to be checked whatever it had before.
+func othersClaim(told []atom) bool {
+	return slices.ContainsFunc(told, func(a atom) bool { return isClass(a.text, "PAPER") })
 }
 
 // turnedOut reports whether something was expected, and turned out: "I expected 71, it measures 70-3/4".
@@ -73,210 +81,21 @@ func turnedOut(told, wanted []atom) bool {
 // leansOnTold reports whether what is wanted may speak of what was told: "yesterday it was six, that stands".
 func leansOnTold(part []atom) bool {
 	for i, a := range part {
+		if a.text == "that" && i > 0 && (part[i-1].text == "than" || part[i-1].text == "under" || part[i-1].text == "over") {
+			continue
+		}
+		if i+1 < len(part) && (a.text == "than" || moreOrLess[a.text]) && slices.ContainsFunc(part[i+1:], func(b atom) bool { return b.text == "that" || b.text == "theirs" }) {
+			continue // "wider than that" leans on the figure alone
+		}
 		if !leaning[a.text] || i == 0 && a.text == "what" || i == 1 && a.text == "if" && part[0].text == "what" || i > 1 && (a.text == "than" && part[i-2].text == "no" || part[i-1].text == "is" && a.text == "what") {
 			continue
 		}
-		if i > 0 && (part[i-1].text == "no" || a.text == "like" && part[i-1].text == "would") || i > 2 && part[i-3].text == "not" {
+		if i > 0 && (part[i-1].text == "no" || a.text == "like" && part[i-1].text == "would") || i > 0 && slices.ContainsFunc(part[max(i-3, 0):i], func(b atom) bool { return b.text == "not" }) {
 			continue // "no more than", "not a cent more"
 		}
 		return true
 	}
 	return false
-}
-
-// ways are what is wanted in words of its own, the plainest first.
-func (x contrast) ways() (ways [][]atom) {
-	wanted, told := nowLeftOut(withoutJoint(x.wanted)), othersLeftOut(withoutJoint(x.told))
-	if len(wanted) == 0 {
-		return nil
-	}
-	at, end := lastFigure(wanted)
-	from, to := lastFigure(told)
-	pronoun := ourWord[wanted[0].text] || wanted[0].text == "this" && reader{wanted}.word(1) == "one" || wanted[0].text == "the" && reader{wanted}.word(1) == "new" && reader{wanted}.word(2) == "one"
-	named := partNamed(wanted)
-	if named || !pronoun && at < 0 {
-		ways = append(ways, wanted)
-	}
-	subject := plainSubject(told, from)
-	n := 0
-	if pronoun {
-		n = 1
-		if wanted[0].text == "this" {
-			n = 2
-		} else if wanted[0].text == "the" {
-			n = 3
-		}
-	}
-	if at < 0 && pronoun && len(subject) > 0 {
-		return append(ways, inARow(subject, wanted[n:]))
-	}
-	if at < 0 || from < 0 {
-		return ways
-	}
-	if named && end < len(wanted) {
-		return ways
-	}
-	if named && to < len(told) && dims[told[to].text] != nil {
-		ways = append(ways, inARow(wanted, told[to:to+1]))
-	}
-	inherit := func(w []atom, at, end int) []atom { // the unit and what stands behind the figure
-		out := slices.Clone(w[:end])
-		if u := told[to-1]; unitSaid[u.text] && !unitSaid[w[end-1].text] && (!strings.HasPrefix(u.text, "f") || !twoDigits(w[at:end])) {
-			out = append(out, u)
-		}
-		return out
-	}
-	tail := told[to:]
-	behind := wanted[end:]
-	for len(tail) > 0 && tail[len(tail)-1].kind == aSign {
-		tail = tail[:len(tail)-1]
-	}
-	if len(behind) > 0 {
-		tail = nil
-	}
-	with := inherit(wanted, at, end)
-	if pronoun && len(subject) > 0 {
-		ways = append(ways, inARow(subject, inherit(wanted[n:], at-n, end-n), behind, tail), inARow(subject, inherit(wanted[n:], at-n, end-n), behind))
-	}
-	if !named {
-		ways = append(ways, inARow(with, behind, tail))
-		if at == 0 || figureOnly(wanted, at, end) {
-			ways = append(ways, inARow(told[:from], with[at:], behind, tail))
-			if len(subject) > 0 {
-				ways = append(ways, inARow(subject, with[at:]))
-			}
-			for i := range told {
-				if key, next := partKey(told, i); key != "" {
-					ways = append(ways, inARow(told[i:next], with[at:]))
-					break
-				}
-			}
-		}
-	}
-	return ways
-}
-
-func inARow(parts ...[]atom) (out []atom) {
-	for _, p := range parts {
-		out = append(out, p...)
-	}
-	return out
-}
-
-// twoDigits reports whether a figure is of ten or more, so that it is hardly in feet.
-func twoDigits(figure []atom) bool {
-	return len(figure[0].text) > 1 && figure[0].kind == aDigits || strings.HasSuffix(figure[0].text, "ty") || strings.HasSuffix(figure[0].text, "teen")
-}
-
-// partNamed reports whether a part of the wall is named.
-func partNamed(part []atom) bool {
-	for i := range part {
-		if key, _ := partKey(part, i); key != "" {
-			return true
-		}
-	}
-	return false
-}
-
-// plainSubject are the words before the verb of what was told: "the gap", "top of bay 1". Of a wall no more is kept than that.
-func plainSubject(told []atom, from int) []atom {
-	if from < 0 {
-		from = len(told)
-	}
-	for i, a := range told[:from] {
-		if pastIs[a.text] || a.text == "is" || a.text == "are" || a.text == "'s" || a.text == "has" || a.text == "have" {
-			if i > 0 && told[i-1].text == "wall" {
-				return told[i-1 : i]
-			}
-			return told[:i]
-		}
-	}
-	return nil
-}
-
-// lastFigure finds the last figure of a clause, -1 where there is none.
-func lastFigure(part []atom) (at, end int) {
-	at = -1
-	for i := 0; i < len(part); {
-		if e, ok := figureEnd(part, i); ok && (part[i].text != "a" && part[i].text != "an" || e > i+1) {
-			if part[max(i-1, 0)].text != "bay" && part[max(i-1, 0)].text != "rail" {
-				at, end = i, e
-			}
-			i = e
-			continue
-		}
-		i++
-	}
-	return at, end
-}
-
-// figureOnly reports whether nothing but who wants it now stands before a figure, and nothing behind it.
-func figureOnly(part []atom, at, end int) bool {
-	return end == len(part) && !slices.ContainsFunc(part[:at], func(a atom) bool { return !nowOnly[a.text] })
-}
-
-// nowLeftOut leaves out the words that only say that something is of now and of this wall.
-func nowLeftOut(part []atom) []atom {
-	for again := true; again && len(part) > 1; {
-		again = false
-		for _, w := range nowWorded {
-			if standAt(part, 0, w...) && len(part) > len(w) {
-				part, again = part[len(w):], true
-			}
-			if n := len(part) - len(w); n > 0 && standAt(part, n, w...) {
-				part, again = part[:n], true
-			}
-		}
-		for len(part) > 1 && part[0].kind == aSign {
-			part, again = part[1:], true
-		}
-		for _, w := range endsWish {
-			if n := len(part) - len(w); n > 0 && standAt(part, n, w...) {
-				part, again = part[:n], true
-			}
-		}
-		for n := len(part); n > 1 && part[n-1].kind == aSign; n = len(part) {
-			part, again = part[:n-1], true
-		}
-	}
-	return part
-}
-
-// endsWish are words behind a figure by which somebody settles on it.
-var endsWish = wordRows(`is what i want
-	is what we want
-	is what we settled on
-	is what i settled on
-	is what we have
-	is enough
-	is plenty
-	will do
-	please
-	thanks`)
-
-var nowWorded = [][]string{{"now"}, {"today"}, {"this", "time"}, {"here"}, {"nowadays"}, {"for", "this", "one"}, {"on", "this", "one"}, {"with", "this", "one"}, {"at", "this", "point"}, {"for", "us"}, {"for", "me"}, {"on", "this", "job"}, {"for", "this", "job"}, {"instead"}, {"these", "days"}, {"now", "then"}, {"on", "ours"}, {"turns", "out"}}
-
-// othersLeftOut leaves out whose something else is, and when it was so.
-func othersLeftOut(part []atom) []atom {
-	var out []atom
-	for i := 0; i < len(part); i++ {
-		if n := toldWhen(part, i); n > 0 {
-			i += n - 1
-			continue
-		}
-		switch t := part[i].text; {
-		case t == "old" || t == "last" || t == "previous" || t == "other" || t == "former":
-			continue
-		case whoseElse[t] && i+1 < len(part) && (part[i+1].text == "'s" || part[i+1].text == "'"):
-			i++
-			continue
-		case t == "their" || t == "his" || t == "her":
-			out = append(out, worded(part[i], "the"))
-			continue
-		}
-		out = append(out, part[i])
-	}
-	return out
 }
 
 // toldWhen is how many words at an atom tell that something is of another time or of others.
@@ -296,10 +115,10 @@ var (
 	ofUs    = wordSet("i we ours mine our my this here")
 	ofToday = wordSet("now today tonight instead nowadays")
 	ourWord = wordSet("ours mine it they these this")
-	pastIs  = wordSet("was were had did wanted used went made asked put left liked ran kept built got preferred stood settled measured came took needed")
+	pastIs  = wordSet("was were had did wanted used went made asked put left liked ran kept built got preferred stood settled measured came took needed ate sat ran stood read")
 	// neverApart are words of whoever claims, measures, buys or builds, of who denies and who supposes.
-	neverApart = wordSet(`says say said claims claim told tells thinks swears reckons insists taped read reads bought buy ordered picked cut screwed fixed installed poured set dug hung if unless than
-		as same like twice either maybe perhaps wants want needs whether not never no what how why which too also`)
+	neverApart = wordSet(`says say said claims claim told tells thinks swears reckons insists bought buy ordered picked cut screwed fixed installed poured set dug hung if unless than
+		as same like twice either maybe perhaps wants want needs whether not never no how why which too also`)
 	fillersBefore = wordSet("uh um er well so ok okay right and but see look hey oh")
 	// leaning are words by which what is wanted speaks of what was told.
 	leaning  = wordSet("more less fewer wider narrower higher lower taller shorter tighter another same too also either still both them those that than as said says never why if what how like did so")
@@ -309,10 +128,10 @@ var (
 	// otherThings are what else people build or own.
 	otherThings = wordSet("fence fences deck shed barn garage house garden gate balcony porch carport stairs landing kitchen street school church park kennel coop")
 	tellsNow    = wordSet("i we ours mine this here now today tonight instead nowadays these us")
-	nowOnly     = wordSet("now today tonight this time it is are 's they ours mine i we am want wants wanted need would like will have has having take go going with for be to at one ones here just only make let us should shall must my me do use using but so and then instead rather the new leave leaving giving settled decided mean said meant on down back get gets getting picked chose chosen planning")
+	nowOnly     = wordSet("now today tonight this time it is are 's they ours mine i we am want wants wanted need would like will have has having take go going with for be to at one ones here just only make let us should shall must my me do use using but so and then instead rather the new there leave leaving giving settled decided mean said meant on down back get gets getting picked chose chosen planning")
 	whoseElse   = wordSet("neighbor neighbors neighbour neighbours everybody everyone people folks others grandfather grandad grandpa their his her")
 	intended    = [][]string{{"nearly"}, {"almost"}, {"was", "going", "to"}, {"were", "going", "to"}, {"was", "about", "to"}, {"were", "about", "to"}, {"was", "all", "set", "to"}, {"had", "planned"}, {"planned", "on"}, {"planned", "to"}, {"thought", "about"}, {"thought", "of"}, {"considered"}, {"toyed", "with"}, {"was", "tempted"},
-		{"was", "thinking"}, {"were", "thinking"}, {"was", "planning"}, {"were", "planning"}, {"had", "meant"}, {"first", "thought"}, {"first", "wanted"}, {"first", "planned"}, {"came", "close", "to"}, {"had", "figured"}, {"had", "hoped"}, {"expected"}, {"figured", "on"}, {"had", "expected"}, {"had", "in", "mind"}, {"keep", "saying"}, {"kept", "saying"}, {"would", "thought"}, {"said", "at", "first"}}
+		{"was", "thinking"}, {"were", "thinking"}, {"was", "planning"}, {"were", "planning"}, {"had", "meant"}, {"first", "thought"}, {"first", "wanted"}, {"first", "planned"}, {"came", "close", "to"}, {"came", "this", "close", "to"}, {"went", "back", "and", "forth"}, {"had", "figured"}, {"had", "hoped"}, {"expected"}, {"figured", "on"}, {"had", "expected"}, {"had", "in", "mind"}, {"thought"}, {"had", "put", "aside"}, {"had", "set", "aside"}, {"keep", "saying"}, {"kept", "saying"}, {"would", "thought"}, {"said", "at", "first"}}
 	onceTold = wordRows(`last time
 		last job
 		my last job
@@ -357,6 +176,12 @@ var (
 		earlier
 		before
 		until
+		when i began
+		when i started
+		when we started
+		when we began
+		over there
+		over the road
 		once
 		to begin with
 		to start with
@@ -385,10 +210,14 @@ func contrastParts(atoms []atom) (parts [][]atom) {
 		next := reader{atoms}.word(i + 1)
 		switch {
 		case breaksClause(atoms, i-1):
-		case w == "but" || w == "yet" || w == "whereas" || w == "while":
+		case w == "but" || w == "yet" || w == "whereas" || w == "while" || w == "unlike":
+		case w == "instead" && next == "of", w == "rather" && next == "than", w == "compared" && (next == "with" || next == "to"), w == "as" && next == "opposed":
 		case (w == "so" || w == "and") && (ofUs[next] || ofToday[next] || next == "make" || next == "let" || w == "so" && (next == "the" || next == "my")):
 		default:
 			continue
+		}
+		if (w == "who" || w == "which") && atoms[from].text == "unlike" {
+			continue // "unlike our neighbors, who used 4x4 posts"
 		}
 		if from < i {
 			parts = append(parts, atoms[from:i])
@@ -408,6 +237,9 @@ func setApart(part []atom) bool {
 		return true
 	}
 	w := wordsOnly(part)
+	if len(w) > 2 && (w[0] == "unlike" || w[0] == "instead" || w[0] == "rather" || w[0] == "compared" || w[0] == "as") {
+		return insteadOf(part, w)
+	}
 	if at, _ := lastFigure(part); len(w) < 2 || at < 0 && !sideTold(part) && !slices.Contains(w, "used") {
 		return false
 	}
@@ -433,6 +265,9 @@ func setApart(part []atom) bool {
 	if saidFirst(part, w) {
 		return true
 	}
+	if len(w) > 3 && speakers[w[0]] && w[1] == "used" && w[2] == "to" {
+		return true
+	}
 	if slices.ContainsFunc(w, func(v string) bool { return neverApart[v] }) {
 		return false
 	}
@@ -442,7 +277,7 @@ func setApart(part []atom) bool {
 // beganNow reports whether a clause begins by telling that it is of this wall: "this one gets 2x6", "here it is two".
 func beganNow(part []atom) bool {
 	w := wordsOnly(withoutJoint(part))
-	return len(w) > 1 && (strongNow[w[0]] || w[0] == "this" && (w[1] == "one" || w[1] == "tape" || w[1] == "blade" || w[1] == "saw" || w[1] == "time" || w[1] == "wall" || w[1] == "job") || (w[0] == "on" || w[0] == "for" || w[0] == "behind") && (strongNow[w[1]] || w[1] == "this") || w[0] == "these")
+	return len(w) > 1 && (strongNow[w[0]] || slices.Contains(w[1:], "here") || slices.Contains(w[1:], "ours") || w[0] == "this" && (w[1] == "one" || w[1] == "tape" || w[1] == "blade" || w[1] == "saw" || w[1] == "time" || w[1] == "wall" || w[1] == "job") || (w[0] == "on" || w[0] == "for" || w[0] == "behind") && (strongNow[w[1]] || w[1] == "this") || w[0] == "these")
 }
 
 // ofSomethingElse reports whether a clause tells of something else that is built, or of what was.
@@ -456,8 +291,22 @@ func ofSomethingElse(part []atom) bool {
 	if vocab().articles[first] || owned[first] || first == "a" || first == "an" {
 		first = w[1]
 	}
-	return otherThings[first] || slices.ContainsFunc(w, func(v string) bool { return whoseElse[v] }) || w[0] == "was" || w[0] == "last" || w[1] == "last" || w[1] == "old" || w[1] == "other" || slices.ContainsFunc(w, func(v string) bool { return pastIs[v] || v == "cut" || v == "bought" })
+	return otherThings[first] || otherThings[w[2]] && w[1] != "of" || slices.ContainsFunc(w, func(v string) bool { return whoseElse[v] }) || w[0] == "was" || w[0] == "last" || w[1] == "last" || w[1] == "old" || w[1] == "other" || slices.ContainsFunc(w, func(v string) bool { return pastIs[v] || v == "cut" || v == "bought" })
 }
+
+// insteadOf reports whether a clause tells what is not taken: "instead of the two by sixes I used last summer", "unlike the neighbors".
+func insteadOf(part []atom, w []string) bool {
+	if len(w) < 3 || w[1] != "of" && w[1] != "than" && w[1] != "with" && w[1] != "to" && w[1] != "opposed" && w[0] != "unlike" {
+		return false
+	}
+	at, _ := lastFigure(part)
+	was := slices.ContainsFunc(w, func(v string) bool {
+		return pastIs[v] || v == "chose" || v == "last" || v == "neighbors" || v == "neighbor" || kinOf(v)
+	})
+	return was && (at >= 0 || w[0] == "unlike")
+}
+
+func kinOf(w string) bool { return isPerson(w) }
 
 // intends is how many words of a clause tell what somebody nearly did, 0 where it tells no such thing.
 func intends(w []string) int {
@@ -511,7 +360,7 @@ func complains(part []atom) bool {
 // ofAnotherTime reports whether a clause says that something was so at another time.
 func ofAnotherTime(part []atom, w []string) bool {
 	for i, v := range w {
-		if v == "used" && i+1 < len(w) && w[i+1] == "to" {
+		if v == "used" && i+1 < len(w) && w[i+1] == "to" || (v == "was" || v == "were") && i > 0 && i+2 < len(w) && (w[i+1] == "going" || w[i+1] == "supposed" || w[i+1] == "meant") && w[i+2] == "to" {
 			return true
 		}
 	}
@@ -523,6 +372,9 @@ func ofAnotherTime(part []atom, w []string) bool {
 		if toldWhen(part, i) > 0 {
 			return true
 		}
+	}
+	if slices.Contains(w[:min(4, len(w))], "had") && slices.Contains(w, "when") {
+		return true
 	}
 	old := slices.Index(w, "old")
 	return w[0] == "was" || old == 1 || slices.Contains(w[:min(3, len(w))], "last") && w[0] != "at" || w[0] == "it" && w[1] == "was"
@@ -546,7 +398,7 @@ func othersHave(w []string) bool {
 	if whoseElse[w[0]] || whoseElse[w[at]] {
 		return !slices.ContainsFunc(w[:min(3, len(w))], func(v string) bool { return isClass(v, "PAPER") })
 	}
-	if owned[w[0]] && isPerson(w[at]) {
+	if owned[w[0]] && isPerson(w[at]) || w[0] == "dad" || w[0] == "mom" || w[0] == "grandma" {
 		return true
 	}
 	return at == 1 && len(w) > 4 && (slices.Contains(w[2:5], "next") || slices.Contains(w[2:5], "across") || slices.Contains(w[2:5], "downhill") || slices.Contains(w[2:5], "uphill") || w[2] == "at" && owned[w[3]])

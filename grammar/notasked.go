@@ -33,6 +33,9 @@ func readNotAsked(line string, atoms []atom, c Context) (Reading, bool) {
 		return Reading{}, false
 	}
 	for i, a := range rest {
+		if i == 0 && rest[0].at < dropped[0].at || rest[0].text == "save" {
+			break // it was said before
+		}
 		if pointsAtDropped[a.text] && !(i > 0 && (rest[i-1].text == "how" || a.text == "it" && reader{rest}.word(i+1) == "is")) {
 			return Reading{}, false
 		}
@@ -61,7 +64,7 @@ func needless(part []atom) bool {
 		return false
 	}
 	w := wordsOnly(part)
-	if at, _ := lastFigure(part); at >= 0 && !(len(w) > 4 && speakers[w[0]] && w[1] == "know" && w[2] == "it" && w[3] == "is") {
+	if at, _ := lastFigure(part); at >= 0 && !(len(w) > 4 && speakers[w[0]] && w[1] == "know" && w[2] == "it" && w[3] == "is" || len(w) > 4 && speakers[w[0]] && w[2] == "why") {
 		return false
 	}
 	for len(w) > 3 && (fillersBefore[w[0]] || w[0] == "thank" || w[0] == "you" && w[1] != "know" || w[0] == "please") {
@@ -91,6 +94,8 @@ func needless(part []atom) bool {
 		return true
 	case (w[0] == "it" || w[0] == "that") && w[1] == "is" && w[2] == "not":
 		return askedAfter(w[3:])
+	case n > 4 && (w[n-4] == "fine" || w[n-4] == "good" || w[n-4] == "ok" || w[n-4] == "right") && w[n-3] == "as" && w[n-2] == "it" && w[n-1] == "is":
+		return true
 	case n > 4 && (w[n-5] == "stays" || w[n-4] == "stays" || w[n-5] == "stay" || w[n-4] == "stay") && w[n-1] != "at":
 		return w[n-3] == "as" && (w[n-1] == "is" || w[n-1] == "are") || w[n-2] == "it" && w[n-1] == "is"
 	}
@@ -108,6 +113,8 @@ func knownAlready(w []string) bool {
 		return false
 	}
 	switch w[0] {
+	case "understand", "see", "get":
+		return w[1] == "why"
 	case "know", "knew":
 		return w[1] != "that" || already
 	case "have", "got":
@@ -118,6 +125,9 @@ func knownAlready(w []string) bool {
 			case "mind", "care":
 				return true
 			case "ask", "need", "want":
+				if len(w) > 4 && w[3] == "to" && keepsDoing[w[4]] {
+					return true
+				}
 				return slices.ContainsFunc(w[3:], func(v string) bool { return wherefores[v] || tablesNamed[v] })
 			}
 		}
@@ -156,6 +166,8 @@ func whatIsAsked(rest, dropped []atom) []atom {
 	switch {
 	case standAt(rest, 0, "what", "i", "do", "not", "know", "is"), standAt(rest, 0, "what", "we", "do", "not", "know", "is"):
 		return reworded(rest, 0, 6, "what", "is")
+	case standAt(rest, 0, "what", "i", "do", "not", "get", "is"), standAt(rest, 0, "what", "i", "do", "not", "see", "is"), standAt(rest, 0, "what", "i", "do", "not", "understand", "is"):
+		return rest[6:]
 	case standAt(rest, 0, "what", "i", "want", "to", "know", "is"), standAt(rest, 0, "what", "i", "need", "to", "know", "is"):
 		return reworded(rest, 0, 6, "what", "is")
 	case standAt(rest, 0, "it", "is", "the"), standAt(rest, 0, "it", "is", "why"), standAt(rest, 0, "it", "is", "how"):
