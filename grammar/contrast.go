@@ -119,6 +119,8 @@ var (
 	// neverApart are words of whoever claims, measures, buys or builds, of who denies and who supposes.
 	neverApart = wordSet(`says say said claims claim told tells thinks swears reckons insists bought buy ordered picked cut screwed fixed installed poured set dug hung if unless than
 		as same like twice either maybe perhaps wants want needs whether not never no how why which too also`)
+	// usedTo is what people and yards used to do that needs no figure to be told apart.
+	usedTo        = wordSet("have carry sell stock work think")
 	fillersBefore = wordSet("uh um er well so ok okay right and but see look hey oh")
 	// leaning are words by which what is wanted speaks of what was told.
 	leaning  = wordSet("more less fewer wider narrower higher lower taller shorter tighter another same too also either still both them those that than as said says never why if what how like did so")
@@ -240,7 +242,7 @@ func setApart(part []atom) bool {
 	if len(w) > 2 && (w[0] == "unlike" || w[0] == "instead" || w[0] == "rather" || w[0] == "compared" || w[0] == "as") {
 		return insteadOf(part, w)
 	}
-	if at, _ := lastFigure(part); len(w) < 2 || at < 0 && !sideTold(part) && !slices.Contains(w, "used") {
+	if at, _ := lastFigure(part); len(w) < 2 || at < 0 && !sideTold(part) && !(slices.Contains(w, "used") && slices.ContainsFunc(w, func(v string) bool { return usedTo[v] })) {
 		return false
 	}
 	for len(w) > 3 && (fillersBefore[w[0]] || w[0] == "originally") {
@@ -265,7 +267,7 @@ func setApart(part []atom) bool {
 	if saidFirst(part, w) {
 		return true
 	}
-	if len(w) > 3 && speakers[w[0]] && w[1] == "used" && w[2] == "to" {
+	if len(w) > 4 && speakers[w[0]] && w[1] == "used" && w[2] == "to" {
 		return true
 	}
 	if slices.ContainsFunc(w, func(v string) bool { return neverApart[v] }) {

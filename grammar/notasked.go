@@ -123,7 +123,7 @@ func knownAlready(w []string) bool {
 		if len(w) > 3 && w[1] == "not" {
 			switch w[2] {
 			case "mind", "care":
-				return true
+				return w[3] == "about" || wherefores[w[3]]
 			case "ask", "need", "want":
 				if len(w) > 4 && w[3] == "to" && keepsDoing[w[4]] {
 					return true
