@@ -36,6 +36,9 @@ func reread(atoms []atom, c Context, r Reading) Reading {
 	if told, ok := readWanted(atoms, c); ok {
 		return told
 	}
+	if told, ok := readPastTalk(atoms, c); ok {
+		return told
+	}
 	return mend(atoms, c, r)
 }
 
