@@ -38,7 +38,7 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 		}
 		x.wanted = x.wanted[:len(x.wanted)-1]
 	}
-	if len(x.told) == 0 || len(x.wanted) == 0 || leansOnTold(x.wanted) || othersClaim(x.told) {
+	if len(x.told) == 0 || len(x.wanted) == 0 || leansOnTold(x.wanted) || othersClaim(x.told) || misspeltIn(x.told) {
 		return Reading{}, false
 	}
 	if w := wordsOnly(withoutJoint(x.told)); len(w) > 1 && speakers[w[0]] && w[1] == "thought" && x.wanted[0].text != "but" && x.wanted[0].text != "turns" {
@@ -65,6 +65,13 @@ func notWanted(a Act) bool {
 func plainlyOnce(told []atom) bool {
 	w := wordsOnly(told)
 	return othersHave(w) || slices.Contains(w, "old") || slices.Contains(w, "until") || slices.Contains(w, "before") || intends(w) > 0
+}
+
+// misspeltIn reports whether a word of what is told may be a misspelled one, so that it cannot be known whose word it is.
+func misspeltIn(told []atom) bool {
+	return slices.ContainsFunc(told, func(a atom) bool {
+		return a.kind == aWord && len(a.text) > 3 && !english()[a.text] && len(vocab().classes[a.text]) == 0 && !words().known[a.text]
+	})
 }
 
 // othersClaim reports whether a drawing is told of, which is to be checked whatever it had before.

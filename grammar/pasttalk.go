@@ -13,14 +13,14 @@ import (
 // readPastTalk reads a line without the clauses that only talk.
 func readPastTalk(atoms []atom, c Context) (Reading, bool) {
 	var left []atom
-	dropped := false
+	dropped, mid := false, 0
 	parts := talkParts(atoms)
 	if len(parts) < 2 {
 		return Reading{}, false
 	}
 	for _, part := range parts {
 		if onlyTalk(part, c) {
-			dropped = true
+			dropped, mid = true, len(left)
 			if n := len(left); n > 0 && left[n-1].kind == aSign && part[len(part)-1].kind == aSign && part[len(part)-1].text != "," {
 				left[n-1] = part[len(part)-1]
 			}
@@ -40,6 +40,17 @@ func readPastTalk(atoms []atom, c Context) (Reading, bool) {
 	if !dropped || len(left) == 0 {
 		return Reading{}, false
 	}
+	if r, ok := readLeft(left, c); ok {
+		return r, true
+	}
+	if mid > 0 && mid < len(left) && left[mid-1].text == "," {
+		return readLeft(cutOut(left, mid-1, mid), c) // what was left out stood inside a clause
+	}
+	return Reading{}, false
+}
+
+// readLeft reads what is left of a line.
+func readLeft(left []atom, c Context) (Reading, bool) {
 	r, ok := readAlone(left, c)
 	if ok {
 		return r, !takesUp(r.Acts, left)
@@ -55,8 +66,14 @@ func readPastTalk(atoms []atom, c Context) (Reading, bool) {
 // talkParts cuts a line into its clauses, also before a joint that leads on to a wish.
 func talkParts(atoms []atom) (parts [][]atom) {
 	starts := clauseStarts(atoms)
-	from := 0
+	from, within := 0, 0
 	for i := 1; i < len(atoms); i++ {
+		if end, ok := figureEnd(atoms, i-1); ok && end > i {
+			within = max(within, end)
+		}
+		if i < within {
+			continue // "two and a half"
+		}
 		w, next := atoms[i].text, reader{atoms}.word(i+1)
 		if !slices.Contains(starts, i) && !(w == "so" || w == "but") && !(w == "and" && (speakers[next] || owned[next] || next == "the" && breaksClause(atoms, i-1))) {
 			continue
@@ -83,7 +100,7 @@ func onlyTalk(part []atom, c Context) bool {
 	for len(w) > 2 && (stepBefore[w[0]] && !pointing[w[0]] && w[0] != "you" || fillersBefore[w[0]]) {
 		w = w[1:]
 	}
-	if len(w) < 3 || len(w) > 16 {
+	if len(w) < 3 || len(w) > 16 || w[0] == "or" || part[0].text == "or" {
 		return false
 	}
 	for _, opener := range reasonOpeners {
@@ -91,34 +108,33 @@ func onlyTalk(part []atom, c Context) bool {
 			return nothingSet(part, c, true) && !slices.ContainsFunc(w[len(opener):], func(v string) bool { return v == "if" || v == "unless" || v == "whether" || v == "instead" })
 		}
 	}
-	if !tellsDoing(w) || !nothingSet(part, c, false) {
+	aside := relatives[w[0]]
+	if !nothingSet(part, c, aside) || !ofElsewhereAltogether(part, c) || !aside && !narrates(w, false) && w[0] != "there" || pointing[w[len(w)-1]] {
 		return false
 	}
 	for i, v := range w {
-		if turning[v] || viewed[v] || judgesIt[v] || asideTurns[v] && v != "was" && v != "were" && v != "had" && v != "truck" || wishing[v] && i < 3 || pointing[v] && i > 0 || v == "them" || v == "those" || v == "these" || v == "so" || asideModal[v] && v != "mind" {
+		if turning[v] || viewed[v] || judgesIt[v] && !(aside && i < 3) || asideTurns[v] && v != "was" && v != "were" && v != "had" && v != "truck" || wishing[v] && i < 3 || v == "these" || asideModal[v] && v != "mind" || v == "you" && i == 0 {
 			return false
 		}
 	}
-	return true
+	return aside || !actsOnWish(w)
+}
+
+// relatives begin what is told of something just named: "…, which he did on a napkin, …".
+var relatives = wordSet("who which where")
+
+// ofElsewhereAltogether reports whether a clause holds a word that no table knows, and that is no misspelled one.
+func ofElsewhereAltogether(part []atom, c Context) bool {
+	for _, t := range lex(part[:len(part):len(part)], c) {
+		if t.kind == kUnknown && (foreign(&t) || english()[t.text]) {
+			return true
+		}
+	}
+	return false
 }
 
 func standAtWords(w, opener []string) bool {
 	return len(w) > len(opener) && slices.Equal(w[:len(opener)], opener)
-}
-
-// tellsDoing reports whether a clause begins with a subject that is neither the wall nor one who is spoken to, and goes on with a verb.
-func tellsDoing(w []string) bool {
-	switch first := w[0]; {
-	case speakers[first]:
-		return doings[w[1]] || len(w) > 3 && auxiliary[w[1]] && doings[w[2]]
-	case first == "he" || first == "she" || first == "they" || first == "we":
-		return doings[w[1]] || len(w) > 3 && auxiliary[w[1]] && doings[w[2]]
-	case owned[first] || first == "the":
-		return asideTold(w[1:])
-	case auxiliary[w[1]] && !auxiliary[first]:
-		return foreignSubject(first) && !vocab().articles[first] && !weighs(first) && len(first) > 3
-	}
-	return false
 }
 
 var (
@@ -141,13 +157,15 @@ var (
 	thanks to
 	knowing
 	now that
-	what being`)
+	what being
+	after
+	with
+	much as
+	speaking as`)
+
 	// judgesIt are words by which a clause judges, denies or doubts what stands beside it.
-	judgesIt = wordSet(`not no never none nobody nothing nor neither without hardly cannot wrong mistake misread mistaken incorrect error off rather guess wonder wondering ridiculous nuts crazy nonsense silly stupid awful terrible horrible
+	judgesIt = wordSet(`barely asleep not no never none nobody nothing nor neither without hardly cannot wrong mistake misread mistaken incorrect error off rather guess wonder wondering ridiculous nuts crazy nonsense silly stupid awful terrible horrible
 		refuse reject object disagree hate hates dislike dislikes impossible overkill smudged torn blurred illegible`)
-	// doings are what people do that says nothing of what they want.
-	doings = wordSet(`got went came took ran drove walked lives live works worked built started finished left moved retired turned sold met saw heard grew learned lost found broke hurt fell slept ate drank hit rode held kept sat stood painted cleaned swept packed loaded unloaded hauled carried borrowed lent gave
-		complained laughed shouted waved arrived called phoned visited visits comes goes drives walks keeps sits stands gets takes uses runs plays climbs sleeps`)
 )
 
 // withoutLittleOnes sets "the little one", which is a child, to one word.
@@ -170,6 +188,10 @@ func nothingSet(part []atom, c Context, reason bool) bool {
 			}
 		case kNum, kSize, kGoal, kFix, kLim, kBest, kUnits, kWayOut, kFactor, kAnother:
 			return false
+		case kSell, kStockWord, kSellLess, kPriceVerb, kItem:
+			if !reason {
+				return false
+			}
 		case kWh, kQuest:
 			if !reason {
 				return false
