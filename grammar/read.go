@@ -17,6 +17,7 @@ var setPlain = []func([]atom) []atom{
 	wallMust,
 	plainly,
 	dictated,
+	shortNotes,
 	spokenTotals,
 	spokenPrices,
 	inPlainOrder,

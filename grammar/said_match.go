@@ -334,7 +334,7 @@ func (m *phraseMatch) priceAt(i int) (int, bool) {
 		i++
 	}
 	t := m.atoms[i].text
-	return i + 1, m.atoms[i].kind == aDigits && len(t) > 3 && t[len(t)-3] == '.'
+	return i + 1, m.atoms[i].kind == aDigits && len(t) > 3 && (t[len(t)-3] == '.' || t[len(t)-3] == ',')
 }
 
 // clauseBeginsAt reports whether a clause begins at i.

@@ -1,0 +1,89 @@
+package grammar
+
+// notedTurns are turns of notes written on the job, in few words, and of those who think in millimeters.
+var notedTurns = []placedPhrase{
+	// Figured again.
+	{"^ ?then|and|so|now|please recalculate|recompute|refigure|rerun|(re - run|re - calculate|re - figure|re - do) ?the ?it|all|everything|layout|wall|numbers|(whole thing) ?now|again|please $", "show me the layout", nil},
+	{"^ ?then|and|so redo|rework layout $", "show me the layout", nil},
+	{"recalculate|recompute|refigure|rerun|(re - run|re - calculate|re - figure|re - do) !ASKED ?please|now|again $", "what is the $1", nil},
+	{"recalculate|recompute|refigure|rerun|(re - run|re - calculate|re - figure|re - do) ?it|all|everything with|for|using|at", "what if", figureToCome},
+	{"^^ watch ?- outs", "cautions", nil},
+	// About so much.
+	{"# ?, +/- ?by smidge|smidgen|hair|tad|touch|bit|skosh|whisker|trifle|shade|little", "about $1", nil},
+	// What the saw and the yard take.
+	{"square|squaring ?off|up ?cut ?the ends|end ?cuts|cut ?:|,|=|- ?is|takes|take|at # ?(a|per|each|every|ea ?single RAIL)", "trim $1 per board", nil},
+	{"allow|allowing|figure|leave|lose # a|per|each|every|off RAIL to|for square|squaring ?up|off ?the|its|their ?end|ends|it|them", "trim $1 per board", nil},
+	{"^ spare|spares ?: ## $", "$1 spare boards", nil},
+	{"!kerf|trim|fit !eighth|sixteenth|quarter|half ?inch $", "$1 a $2", nil},
+	{"^ ?post base|bases ?:|is|are|sits|at # off|above|over|from FLOOR $", "base height $1", nil},
+	{"^^ ?work|all|everything|marks to nearest #", "mark to the nearest $1", nil},
+	{"^ HEIGHT # overall|(o / a) $", "wall height $1", nil},
+	{"they|yard|SELLER have|has|got|carry|stock|sell ?got # ?ones|lengths|boards again $", "they have $1 too", nil},
+	// A trial, and what comes of it.
+	{"how would|will|does|do|might|could it|that|this|things|everything ?all come|turn|work|look|end|pan|shape ?out|up with|at|if", "what if", figureToCome},
+	{", ?then|so|and !ASKED ?= \\? $$", ", what is the $1 ?", trialBefore},
+	{", ?then|so|and !RAIL|STIFF|bays ?= \\? $$", ", how many $1 ?", trialBefore},
+	// Gaps made smaller and larger.
+	{"close|tighten|squeeze ?up|in|together rails|boards|slats|planks ?up|in|together ?by|another # ?together", "reduce the gap by $1", nil},
+	{"spread|ease|open ?out|up|apart rails|boards|slats|planks ?out|up|apart ?by|another # ?apart", "increase the gap by $1", nil},
+	{"?, and|, underside ?is|at # $", ", bottom gap $1", gapToldBefore},
+	{"!BRACKET is|are £ ?each|apiece $", "$1 cost $2", nil},
+	{"added|new|extra post ends|stops|finishes|tops|quits ?out|up|off at #", "post height $1", nil},
+	{"^^ ?back|return ?to feet and inches ?please|now ?again|(once more) ?please|now ?, $$", "use inches", nil},
+	{"^^ ?back|return ?to feet and inches ?please|now ?again|(once more) ?please|now ,", "use inches ,", nil},
+}
+
+// notedSwaps are set plain first of all.
+var notedSwaps = []placedPhrase{
+	{"floor|ground|slab|concrete - to - bottom|lowest ?- ?RAIL space|gap|clearance|distance|room", "bottom gap", nil},
+	{"bottom|lowest ?- RAIL - to - floor|ground|slab|concrete space|gap|clearance|distance|room", "bottom gap", nil},
+	{"per arch|architect|engineer|engr|designer", "per drawing", figureToCome},
+	{"as per arch|architect|engineer|engr|designer", "per drawing", figureToCome},
+	{"lay - out", "layout", nil},
+	{"what 1 st", "what first", nil},
+	{"layout marks|mrks", "marks", nil},
+}
+
+// notedEarly are turns that other phrases lean on.
+var notedEarly = []placedPhrase{
+	{"set|put|fix|keep|bring|take|lay !LENQ to|at|as|equal ?to ?be ?just|exactly !half|twice|double ?of !LENQ", "$1 is $2 the $3", nil},
+	{"as !tall|high|wide|narrow|tight|big|low|long|short as that|this|(it is)|(they are) $", "so $1", whyBeforeIt},
+	{", step by step ,", "", nil},
+	{", ?and|but|so why|(how come) not ## ?then|though ?\\? $$", ", and why not $1 rails ?", railsLast},
+	{"^^ ?the|our|my ?new|first|house rule|law|order ?of|for|is today|now|(the day)|(this (job|wall|one)) ?is ?that :|,|-", "", figureToCome},
+	{"^^ ?the|our|my ?new|first|house rule|law|order ?of|for|is today|now|(the day)|(this (job|wall|one)) is ?that", "", figureToCome},
+	{"!mark|line|division on our|their|these|your rulers|tapes", "$1 on my tape", nil},
+}
+
+// whyBeforeIt: why it is so is asked.
+func whyBeforeIt(before, _ []atom) bool {
+	for i, a := range before {
+		if a.text == "why" || a.text == "how" && i+1 < len(before) && before[i+1].text == "come" {
+			return true
+		}
+	}
+	return false
+}
+
+// railsLast: the rails were counted last.
+func railsLast(before, _ []atom) bool {
+	for i := len(before) - 1; i >= 0; i-- {
+		switch before[i].text {
+		case "rail", "rails", "board", "boards", "slat", "slats":
+			return true
+		case "post", "posts", "bay", "bays", "stiffeners", "gap", "opening", "wall", "bottom":
+			return false
+		}
+	}
+	return false
+}
+
+// gapToldBefore: the gap was told before it, and nothing that has another underside.
+func gapToldBefore(before, _ []atom) bool {
+	return figured(before) && saidBeforeOf(wordSet("gap gaps spacing apart between"))(before, nil) && !saidBeforeOf(wordSet("post posts top bracket"))(before, nil)
+}
+
+// trialBefore: something is tried out before it.
+func trialBefore(before, _ []atom) bool {
+	return figured(before) && (before[0].text == "if" || before[0].text == "try" || before[0].text == "suppose" || standAt(before, 0, "what", "if"))
+}
