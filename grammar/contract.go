@@ -143,7 +143,7 @@ func chatWord(in []atom, i int) string {
 		return "height" // `H 44", 4 rls`
 	case w == "l" && after == "to" && i+2 < len(in) && (in[i+2].text == "r" || in[i+2].text == "right" || in[i+2].text == "rh"):
 		return "left" // "falls L to R"
-	case (w == "l" || w == "r") && (after == "post" || after == "end" || after == "side" || sidesBefore[before] && (i+1 == len(in) || in[i+1].kind != aWord || in[i+1].text == "by")):
+	case (w == "l" || w == "r") && (after == "post" || after == "pst" || after == "end" || after == "side" || sidesBefore[before] && (i+1 == len(in) || in[i+1].kind != aWord || in[i+1].text == "by")):
 		return map[string]string{"l": "left", "r": "right"}[w]
 	case w == "r" && before != "the" && before != "to" && before != "on" && before != "at" && before != "" && before != "from" && before != "," && after != "post":
 		return "are"

@@ -19,6 +19,25 @@ var notedTurns = []placedPhrase{
 	{"^^ ?work|all|everything|marks to nearest #", "mark to the nearest $1", nil},
 	{"^ HEIGHT # overall|(o / a) $", "wall height $1", nil},
 	{"they|yard|SELLER have|has|got|carry|stock|sell ?got # ?ones|lengths|boards again $", "they have $1 too", nil},
+	{"(rails|boards|rls|bds|pieces|they|them) # short|shy|clear of|between BRACKET $", "the fit is $1", nil},
+	{"lose|losing|allow|allowing # ?for|to|on|in square|squaring ?up|off ?(each|every|per|a|the ?single RAIL) $", "trim $1 per board", nil},
+	// So many of a size, and what is at hand.
+	{"^ @ !RAIL|STIFF x ## $", "$1 $2 , $3 $2", nil},
+	{"^ ## x @ RAIL $", "$1 rails , rail size $2", nil},
+	{"^ ##  !(## x ## x ## ?ft|foot) ?left ?over in|at|on|out ?my|our shop|garage|truck|barn|shed|pile $", "i have $1 $2", nil},
+	{"gaps|spaces equal|eq|even \\@|at #", "gap $1", nil},
+	{", mid|middle|inner|intermediate ?POST @ $", ", added posts $1", endPostsSized},
+	{"^ right end|side|post # hi|high|up $", "floor at right $1 higher", nil},
+	{"!LENQ ## times !LENQ min|minimum $", "$1 at least $2 times $3", nil},
+	{"!LENQ ## times !LENQ max|maximum $", "$1 at most $2 times $3", nil},
+	{"not|no ?any|RAIL closer|nearer than # to|from next|other|neighbor|(next|other RAIL|one)|(one above|below)", "gap at least $1", nil},
+	{"^^ ?the|my|our ?local SELLER|yard has|keeps|stocks ?got", "they sell", metersListed},
+	// Asked in short.
+	{"^ new|resulting|revised !ASKED ?\\? $$", "what is the $1", figuresBefore},
+	{"^ check cost|price|total ?please $", "what does it cost", figuresBefore},
+	{"^ check !layout|marks|cuts ?please $", "show me the $1", figuresBefore},
+	{"^^ show math $$", "show me the math", nil},
+	{"marks off|from|up ?off|from FLOOR $", "marks", nil},
 	// A trial, and what comes of it.
 	{"how would|will|does|do|might|could it|that|this|things|everything ?all come|turn|work|look|end|pan|shape ?out|up with|at|if", "what if", figureToCome},
 	{", ?then|so|and !ASKED ?= \\? $$", ", what is the $1 ?", trialBefore},
@@ -39,6 +58,11 @@ var notedSwaps = []placedPhrase{
 	{"bottom|lowest ?- RAIL - to - floor|ground|slab|concrete space|gap|clearance|distance|room", "bottom gap", nil},
 	{"per arch|architect|engineer|engr|designer", "per drawing", figureToCome},
 	{"as per arch|architect|engineer|engr|designer", "per drawing", figureToCome},
+	{"a . ff ?.", "aff", nil},
+	{"in to in|inside", "inside to inside", nil},
+	{"outs to outs|out", "outside to outside", nil},
+	{"sp . between|btwn|btw", "gap between", nil},
+	{"sp between|btwn|btw", "gap between", nil},
 	{"lay - out", "layout", nil},
 	{"what 1 st", "what first", nil},
 	{"layout marks|mrks", "marks", nil},
@@ -69,7 +93,7 @@ func whyBeforeIt(before, _ []atom) bool {
 func railsLast(before, _ []atom) bool {
 	for i := len(before) - 1; i >= 0; i-- {
 		switch before[i].text {
-		case "rail", "rails", "board", "boards", "slat", "slats":
+		case "rail", "rails", "options", "board", "boards", "slat", "slats":
 			return true
 		case "post", "posts", "bay", "bays", "stiffeners", "gap", "opening", "wall", "bottom":
 			return false
@@ -81,6 +105,19 @@ func railsLast(before, _ []atom) bool {
 // gapToldBefore: the gap was told before it, and nothing that has another underside.
 func gapToldBefore(before, _ []atom) bool {
 	return figured(before) && saidBeforeOf(wordSet("gap gaps spacing apart between"))(before, nil) && !saidBeforeOf(wordSet("post posts top bracket"))(before, nil)
+}
+
+// endPostsSized: the size of the end posts was told before it.
+func endPostsSized(before, _ []atom) bool {
+	return figured(before) && (standAt(before, 0, "end", "posts") || standAt(before, 0, "end", "psts") || standAt(before, 0, "end", "post"))
+}
+
+// metersListed: lengths in meters follow, the unit behind the last.
+func metersListed(_, after []atom) bool {
+	for len(after) > 0 && after[len(after)-1].kind == aSign {
+		after = after[:len(after)-1]
+	}
+	return len(after) > 4 && after[0].kind == aDigits && (after[1].text == "," || after[1].text == "and") && after[2].kind == aDigits && after[len(after)-1].text == "m"
 }
 
 // trialBefore: something is tried out before it.

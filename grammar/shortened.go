@@ -10,6 +10,9 @@ var shortened = map[string]string{
 	"incr": "increase", "decr": "decrease", "calc": "calculate", "recalc": "recalculate", "scrws": "screws", "ovrl": "overall", "shpg": "shopping", "shpng": "shopping",
 	"chk": "check", "clrnc": "clearance", "clrnce": "clearance", "thkns": "thickness", "tol": "tolerance", "del": "delete", "rmv": "remove", "doz": "dozen",
 	"meas'd": "measured", "stffnrs": "stiffeners", "stffnr": "stiffener", "apx": "about", "ext'g": "existing", "exg": "existing",
+	"sq'ing": "squaring", "lim": "limit", "more'n": "more than", "less'n": "less than", "bigger'n": "bigger than", "smaller'n": "smaller than", "wider'n": "wider than",
+	"narrower'n": "narrower than", "taller'n": "taller than", "higher'n": "higher than", "lower'n": "lower than", "longer'n": "longer than", "shorter'n": "shorter than",
+	"closer'n": "closer than", "tighter'n": "tighter than", "fewer'n": "fewer than", "better'n": "better than",
 	"hdwe": "hardware", "hdwr": "hardware", "wdths": "widths",
 }
 
@@ -40,8 +43,18 @@ func shortNotes(atoms []atom) []atom {
 				atoms = cutOut(atoms, i, i+1) // "if 7 rls, gap = ?"
 			}
 		case "(":
-			if i+3 < len(atoms) && atoms[i+1].kind == aDigits && atoms[i+2].text == ")" && atoms[i+3].kind == aWord && (i == 0 || endsPart(atoms, i-1)) {
+			if i+3 < len(atoms) && atoms[i+1].kind == aDigits && atoms[i+2].text == ")" && (atoms[i+3].kind == aWord || i+4 < len(atoms) && atoms[i+4].text == "x") && (i == 0 || endsPart(atoms, i-1)) {
 				atoms = cutOut(cutOut(atoms, i+2, i+3), i, i+1) // "(2) opgs"
+			}
+		case "was":
+			if _, end, ok := (reader{atoms}).length(i + 1); ok && i > 1 && atoms[i-1].text == "(" && end < len(atoms) && atoms[end].text == ")" && figured(atoms[:i]) {
+				return shortNotes(cutOut(atoms, i-1, end+1)) // "gap 2-1/2 (was 2-1/4)"
+			}
+		case ">", "→":
+			atoms = arrowNoted(atoms, i)
+		case "per":
+			if endsPart(atoms, i+1) {
+				atoms = pricedNoted(atoms, i, "each")
 			}
 		case "+":
 			if i > 0 && i+1 < len(atoms) && (soldLengths[atoms[i-1].text] || atoms[i-1].text == "s" && atoms[i-1].glued) && (atoms[i+1].kind == aDigits || soldLengths[atoms[i+1].text]) {
@@ -50,7 +63,9 @@ func shortNotes(atoms []atom) []atom {
 		case "scratch", "strike", "scrap", "nix":
 			atoms = slipNoted(atoms, i)
 		case "hundred":
-			atoms = perHundredNoted(atoms, i)
+			if i > 0 && hundredNoted[atoms[i-1].text] {
+				atoms = pricedNoted(atoms, i-1, "per")
+			}
 		case "eights", "tens", "twelves", "fourteens", "sixteens", "eighteens", "twenties":
 			atoms = lengthsPriced(atoms, i)
 		case "$":
@@ -168,20 +183,40 @@ func slipNoted(atoms []atom, i int) []atom {
 	return out
 }
 
+// arrowNoted sets "wh 46->45" to "wh 45": what was, and what is now.
+func arrowNoted(atoms []atom, i int) []atom {
+	from := i
+	if atoms[i].text == ">" {
+		if i < 2 || atoms[i-1].text != "-" && atoms[i-1].text != "--" && atoms[i-1].text != "=" {
+			return atoms
+		}
+		from--
+	}
+	if _, _, ok := (reader{atoms}).length(i + 1); !ok {
+		return atoms
+	}
+	for k := max(1, from-6); k < from; k++ {
+		if _, end, ok := (reader{atoms}).length(k); ok && end == from && atoms[k-1].kind == aWord {
+			return cutOut(atoms, k, i+1)
+		}
+	}
+	return atoms
+}
+
 // backTaken are verbs of taking back.
 var backTaken = wordSet("forget drop undo delete remove ignore")
 
 // hundredNoted may stand between a price and its hundred.
 var hundredNoted = wordSet("a per the each one")
 
-// perHundredNoted sets a price said in two numbers to its figures: "screws are nine fifty a hundred".
-func perHundredNoted(atoms []atom, i int) []atom {
-	if i < 3 || !hundredNoted[atoms[i-1].text] || !soldItems[atoms[0].text] && !yardItemIn(atoms[:i]) {
+// pricedNoted sets a price said in two numbers before a word to its figures, and another word in its place: "screws are nine fifty a hundred".
+func pricedNoted(atoms []atom, i int, word string) []atom {
+	if i < 2 || !soldItems[atoms[0].text] && !yardItemIn(atoms[:i]) {
 		return atoms
 	}
-	for from := i - 2; from >= max(1, i-6); from-- {
-		if out, end, ok := pricedInTwo(atoms, from); ok && end == i-1 && !(spelledNumber(atoms[from-1].text) || atoms[from-1].kind == aDigits) {
-			return reworded(out, from+1, from+2, "per")
+	for from := i - 2; from >= max(1, i-5); from-- {
+		if out, end, ok := pricedInTwo(atoms, from); ok && end == i && !spelledNumber(atoms[from-1].text) && atoms[from-1].kind != aDigits {
+			return reworded(out, from+1, from+2, word)
 		}
 	}
 	return atoms
