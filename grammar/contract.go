@@ -78,6 +78,9 @@ func contractions(in []atom) []atom {
 			out = append(out, a)
 			continue
 		}
+		if pointLost(in, i) {
+			in[i+1].text = ""
+		}
 		if strings.HasSuffix(a.text, "in") && len(a.text) > 3 && !basic[a.text] && (basic[a.text+"g"] || english()[a.text+"g"] && !english()[a.text]) {
 			a.text += "g" // "layin", "squarin"
 			if i+1 < len(in) && in[i+1].text == "'" && in[i+1].glued && (i+2 == len(in) || !in[i+2].glued) {

@@ -6,7 +6,7 @@ var notedTurns = []placedPhrase{
 	{"^ ?then|and|so|now|please recalculate|recompute|refigure|rerun|(re - run|re - calculate|re - figure|re - do) ?the ?it|all|everything|layout|wall|numbers|(whole thing) ?now|again|please $", "show me the layout", nil},
 	{"^ ?then|and|so redo|rework layout $", "show me the layout", nil},
 	{"recalculate|recompute|refigure|rerun|(re - run|re - calculate|re - figure|re - do) !ASKED ?please|now|again $", "what is the $1", nil},
-	{"recalculate|recompute|refigure|rerun|(re - run|re - calculate|re - figure|re - do) ?it|all|everything with|for|using|at", "what if", figureToCome},
+	{"recalculate|recompute|refigure|rerun|redo|rework|(re - run|re - calculate|re - figure|re - do) ?it|this|that|all|everything|layout with|for|using|at", "what if", figureToCome},
 	{"^^ watch ?- outs", "cautions", nil},
 	// About so much.
 	{"# ?, +/- ?by smidge|smidgen|hair|tad|touch|bit|skosh|whisker|trifle|shade|little", "about $1", nil},
@@ -42,6 +42,10 @@ var notedTurns = []placedPhrase{
 	{"how would|will|does|do|might|could it|that|this|things|everything ?all come|turn|work|look|end|pan|shape ?out|up with|at|if", "what if", figureToCome},
 	{", ?then|so|and !ASKED ?= \\? $$", ", what is the $1 ?", trialBefore},
 	{", ?then|so|and !RAIL|STIFF|bays ?= \\? $$", ", how many $1 ?", trialBefore},
+	{"^ top of WALL|RAIL \\@|at|:|= # aff|(above|off|over FLOOR) $", "wall height $1", nil},
+	{"bump !LENQ ?by #", "increase $1 by $2", nil},
+	{"# clear|clr|free !OPENING at|by|beside|on|against", "$1 $2 at", nil},
+	{"!POST|RAIL|STIFF : @ throughout", "$1 $2", nil},
 	// Gaps made smaller and larger.
 	{"close|tighten|squeeze ?up|in|together rails|boards|slats|planks ?up|in|together ?by|another # ?together", "reduce the gap by $1", nil},
 	{"spread|ease|open ?out|up|apart rails|boards|slats|planks ?out|up|apart ?by|another # ?apart", "increase the gap by $1", nil},
@@ -59,6 +63,8 @@ var notedSwaps = []placedPhrase{
 	{"per arch|architect|engineer|engr|designer", "per drawing", figureToCome},
 	{"as per arch|architect|engineer|engr|designer", "per drawing", figureToCome},
 	{"a . ff ?.", "aff", nil},
+	{"o . a . length|width|dimension|dim", "overall", nil},
+	{"o . a .", "overall", figureToCome},
 	{"in to in|inside", "inside to inside", nil},
 	{"outs to outs|out", "outside to outside", nil},
 	{"sp . between|btwn|btw", "gap between", nil},

@@ -10,7 +10,7 @@ var shortened = map[string]string{
 	"incr": "increase", "decr": "decrease", "calc": "calculate", "recalc": "recalculate", "scrws": "screws", "ovrl": "overall", "shpg": "shopping", "shpng": "shopping",
 	"chk": "check", "clrnc": "clearance", "clrnce": "clearance", "thkns": "thickness", "tol": "tolerance", "del": "delete", "rmv": "remove", "doz": "dozen",
 	"meas'd": "measured", "stffnrs": "stiffeners", "stffnr": "stiffener", "apx": "about", "ext'g": "existing", "exg": "existing",
-	"sq'ing": "squaring", "lim": "limit", "more'n": "more than", "less'n": "less than", "bigger'n": "bigger than", "smaller'n": "smaller than", "wider'n": "wider than",
+	"sq'ing": "squaring", "horiz": "horizontal", "vert": "vertical", "lim": "limit", "more'n": "more than", "less'n": "less than", "bigger'n": "bigger than", "smaller'n": "smaller than", "wider'n": "wider than",
 	"narrower'n": "narrower than", "taller'n": "taller than", "higher'n": "higher than", "lower'n": "lower than", "longer'n": "longer than", "shorter'n": "shorter than",
 	"closer'n": "closer than", "tighter'n": "tighter than", "fewer'n": "fewer than", "better'n": "better than",
 	"hdwe": "hardware", "hdwr": "hardware", "wdths": "widths",
@@ -56,6 +56,10 @@ func shortNotes(atoms []atom) []atom {
 			if endsPart(atoms, i+1) {
 				atoms = pricedNoted(atoms, i, "each")
 			}
+		case "l", "r", "are":
+			if w := map[string]string{"l": "left", "r": "right", "are": "right"}[atoms[i].text]; i > 1 && (i+1 == len(atoms) || atoms[i+1].text == "," || atoms[i+1].text == ".") && atoms[i-1].kind == aDigits && sidedBefore(atoms[:i]) {
+				atoms = reworded(atoms, i, i+1, w) // "door 36 L"
+			}
 		case "+":
 			if i > 0 && i+1 < len(atoms) && (soldLengths[atoms[i-1].text] || atoms[i-1].text == "s" && atoms[i-1].glued) && (atoms[i+1].kind == aDigits || soldLengths[atoms[i+1].text]) {
 				atoms = reworded(atoms, i, i+1, "and") // "8s, 10s + 12s"
@@ -73,6 +77,41 @@ func shortNotes(atoms []atom) []atom {
 		}
 	}
 	return atoms
+}
+
+// sidedBefore reports whether a side may be told behind a figure: of an opening, or of the floor.
+func sidedBefore(atoms []atom) bool {
+	for i := len(atoms) - 1; i >= 0 && !endsPart(atoms, i); i-- {
+		if key, _ := partKey(atoms, i); key == "opening" || atoms[i].text == "slab" || atoms[i].text == "floor" || atoms[i].text == "flr" {
+			return true
+		}
+	}
+	return false
+}
+
+// pointedShort are words written short with a point behind them that ends nothing where more of the note follows.
+var pointedShort = wordSet("clr vert horiz btm bot add'l addl thk btwn exist ext")
+
+// pointLost reports whether the point behind a word written short is to be left out: "CLR. SPAN 12'", "BTM. RAIL", "BRACKET THK. 1/8".
+func pointLost(in []atom, i int) bool {
+	if i+2 >= len(in) || in[i+1].text != "." || !in[i+1].glued || in[i+2].glued {
+		return false
+	}
+	if w := in[i+2].text; (in[i].text == "min" || in[i].text == "max") && (w == "clear" || w == "clr") {
+		return true
+	}
+	if !pointedShort[in[i].text] {
+		return false
+	}
+	if in[i].text == "thk" {
+		return in[i+2].kind == aDigits && (i == 0 || in[i-1].kind == aWord)
+	}
+	for k := i - 1; k >= 0 && in[k].text != "," && in[k].text != "." && in[k].text != ";" && in[k].text != ":"; k-- {
+		if in[k].kind == aWord && in[k].text != "x" {
+			return in[i-1].kind == aWord // "span 144 clr. opening 36" says two things
+		}
+	}
+	return true
 }
 
 var (
