@@ -113,8 +113,8 @@ func split(in []letter) []atom {
 // two figures it may part a fraction or a choice, and stays; so does one behind "per" and units ("9.50 / board").
 func slashesParting(in []atom) []atom {
 	for i := 1; i+1 < len(in); i++ {
-		if in[i].text != "/" || in[i].glued || in[i+1].glued {
-			continue
+		if in[i].text != "/" || in[i].glued || in[i+1].glued || i == 1 && len(in) == 3 && in[2].text == "2" {
+			continue // "gap / 2", and nothing more, divides
 		}
 		before, after := in[i-1], in[i+1]
 		sized := i > 2 && in[i-2].text == "x" && in[i-3].kind == aDigits

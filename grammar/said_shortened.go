@@ -32,6 +32,13 @@ var notedTurns = []placedPhrase{
 	{"!LENQ ## times !LENQ max|maximum $", "$1 at most $2 times $3", nil},
 	{"not|no ?any|RAIL closer|nearer than # to|from next|other|neighbor|(next|other RAIL|one)|(one above|below)", "gap at least $1", nil},
 	{"^^ ?the|my|our ?local SELLER|yard has|keeps|stocks ?got", "they sell", metersListed},
+	{", thk|thick|thickness # $", ", bracket thickness $1", saidBeforeOf(wordSet("bracket brackets brkt brkts"))},
+	{"fit # total|overall|(in all)|altogether $", "fit $1", nil},
+	{"^ bottom # $", "bottom gap $1", notMeasured},
+	{"RAIL @ measured|meas|actual|act|really # $", "rail size $1 , rail face $2", nil},
+	{"^ ends @ , adds|added|mids|mid|middles @ $", "end posts $1 , added posts $2", nil},
+	{"^^ got|have # ?ones|lengths|boards again $", "they have $1 too", nil},
+	{"^^ ## times|x !ASKED $$", "$2 x $1", nil},
 	// Asked in short.
 	{"^ new|resulting|revised !ASKED ?\\? $$", "what is the $1", figuresBefore},
 	{"^ check cost|price|total ?please $", "what does it cost", figuresBefore},
@@ -62,6 +69,10 @@ var notedSwaps = []placedPhrase{
 	{"bottom|lowest ?- RAIL - to - floor|ground|slab|concrete space|gap|clearance|distance|room", "bottom gap", nil},
 	{"per arch|architect|engineer|engr|designer", "per drawing", figureToCome},
 	{"as per arch|architect|engineer|engr|designer", "per drawing", figureToCome},
+	{"face - face", "face to face", nil},
+	{"post - post", "post to post", nil},
+	{"with h", "wall height", opensWithFigure},
+	{"post|posts|pst|psts = !wh|wall|wallheight", "post height = $1", nil},
 	{"a . ff ?.", "aff", nil},
 	{"o . a . length|width|dimension|dim", "overall", nil},
 	{"o . a .", "overall", figureToCome},
@@ -124,6 +135,16 @@ func metersListed(_, after []atom) bool {
 		after = after[:len(after)-1]
 	}
 	return len(after) > 4 && after[0].kind == aDigits && (after[1].text == "," || after[1].text == "and") && after[2].kind == aDigits && after[len(after)-1].text == "m"
+}
+
+// opensWithFigure: it opens the line, and a figure follows.
+func opensWithFigure(before, after []atom) bool {
+	return len(before) == 0 && len(after) > 0 && after[0].kind == aDigits
+}
+
+// notMeasured: nothing was measured before it that has a bottom and a top, and no list of heights goes on.
+func notMeasured(before, _ []atom) bool {
+	return !saidBeforeOf(wordSet("top bay bays b1 b2 measured meas measures tapes reads post posts rail middle"))(before, nil)
 }
 
 // trialBefore: something is tried out before it.

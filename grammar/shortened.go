@@ -13,7 +13,7 @@ var shortened = map[string]string{
 	"sq'ing": "squaring", "horiz": "horizontal", "vert": "vertical", "lim": "limit", "more'n": "more than", "less'n": "less than", "bigger'n": "bigger than", "smaller'n": "smaller than", "wider'n": "wider than",
 	"narrower'n": "narrower than", "taller'n": "taller than", "higher'n": "higher than", "lower'n": "lower than", "longer'n": "longer than", "shorter'n": "shorter than",
 	"closer'n": "closer than", "tighter'n": "tighter than", "fewer'n": "fewer than", "better'n": "better than",
-	"hdwe": "hardware", "hdwr": "hardware", "wdths": "widths",
+	"hdwe": "hardware", "hdwr": "hardware", "lvl": "level", "wdths": "widths",
 }
 
 func init() { maps.Copy(unmarked, shortened) }
@@ -41,6 +41,13 @@ func shortNotes(atoms []atom) []atom {
 		case "=":
 			if i > 2 && i+2 == len(atoms) && atoms[i+1].text == "?" && (atoms[0].text == "if" || atoms[0].text == "try" || standAt(atoms, 0, "what", "if")) {
 				atoms = cutOut(atoms, i, i+1) // "if 7 rls, gap = ?"
+			} else if i > 0 && i+2 < len(atoms) && atoms[i+1].text == "$" && atoms[i-1].kind == aDigits {
+				atoms = cutOut(atoms, i, i+1) // "2x6-16 = $15.35"
+			}
+		case "meant":
+			if _, end, ok := (reader{atoms}).length(i + 1); ok && i > 1 && atoms[i-1].text == "(" && end < len(atoms) && atoms[end].text == ")" && figured(atoms[:i]) {
+				atoms = reworded(cutOut(atoms, end, end+1), i-1, i+1, ",", "no", ",") // "gap 2 (meant 2-1/4)"
+				atoms[i-1].kind, atoms[i+1].kind = aSign, aSign
 			}
 		case "(":
 			if i+3 < len(atoms) && atoms[i+1].kind == aDigits && atoms[i+2].text == ")" && (atoms[i+3].kind == aWord || i+4 < len(atoms) && atoms[i+4].text == "x") && (i == 0 || endsPart(atoms, i-1)) {
@@ -297,6 +304,9 @@ func costNoted(atoms []atom, i int) []atom {
 	to := i
 	for to < len(atoms) && atoms[to].text == "$" {
 		to++
+	}
+	if to < len(atoms) && (atoms[to].text == "total" || atoms[to].text == "cost") && endsPart(atoms, to+1) && (i == 0 || atoms[i-1].kind != aDigits) {
+		return reworded(atoms, i, to+1, "total", "cost")
 	}
 	if to-i > 3 || !endsPart(atoms, to) || i > 0 && atoms[i-1].kind == aDigits {
 		return atoms
