@@ -39,6 +39,13 @@ var notedTurns = []placedPhrase{
 	{"^ ends @ , adds|added|mids|mid|middles @ $", "end posts $1 , added posts $2", nil},
 	{"^^ got|have # ?ones|lengths|boards again $", "they have $1 too", nil},
 	{"^^ ## times|x !ASKED $$", "$2 x $1", nil},
+	{"^^ ?new|resulting !ASKED if|with ?(there are)|only|just !((##|no) (RAIL|STIFF|bays|(added posts)|(extra posts)|(additional posts)|(new posts))) ?\\? $$", "what is the $1 if $2 ?", nil},
+	{"^^ ?new|resulting|total cost|price|total|bill if|with ?(there are) !.. ?\\? $$", "what does it cost if $1 ?", nil},
+	{"^^ !((cut list)|(cutting list)|(shopping list)|(buy list)|(lumber list)|(materials list)) , !((# kerf)|(## % (spare|waste|extra))) $$", "$2 , $1", nil},
+	{"^^ !posts|rails|bays|stiffs|stiffeners -|--|: why ## ?\\? $$", "why $2 $1 ?", nil},
+	{"^^ first|next step ?\\? $$", "what is the first step ?", nil},
+	{"^^ less|tighter|smaller !LENQ , ?by|say # $$", "decrease $1 by $2", nil},
+	{"^^ more|bigger|larger !LENQ , ?by|say # $$", "increase $1 by $2", nil},
 	// Asked in short.
 	{"^ new|resulting|revised !ASKED ?\\? $$", "what is the $1", figuresBefore},
 	{"^ check cost|price|total ?please $", "what does it cost", figuresBefore},
@@ -87,6 +94,8 @@ var notedSwaps = []placedPhrase{
 
 // notedEarly are turns that other phrases lean on.
 var notedEarly = []placedPhrase{
+	{"should|ought|must ?to be|read|say # $$", ", no , $1", figureToldOf},
+	{"^^ ?the|our|my architect|engineer|neighbor|contractor|builder|helper|student|apprentice|salesman|clerk|boss|foreman : ", "he says", askedAtEnd},
 	{"set|put|fix|keep|bring|take|lay !LENQ to|at|as|equal ?to ?be ?just|exactly !half|twice|double ?of !LENQ", "$1 is $2 the $3", nil},
 	{"as !tall|high|wide|narrow|tight|big|low|long|short as that|this|(it is)|(they are) $", "so $1", whyBeforeIt},
 	{", step by step ,", "", nil},
@@ -145,6 +154,25 @@ func opensWithFigure(before, after []atom) bool {
 // notMeasured: nothing was measured before it that has a bottom and a top, and no list of heights goes on.
 func notMeasured(before, _ []atom) bool {
 	return !saidBeforeOf(wordSet("top bay bays b1 b2 measured meas measures tapes reads post posts rail middle"))(before, nil)
+}
+
+// figureToldOf: the figure right before it is that of a length, and no number of a rail or a bay.
+func figureToldOf(before, _ []atom) bool {
+	for k := len(before) - 1; k > 0 && k > len(before)-9; k-- {
+		if figureNames[before[k-1].text] {
+			_, end, ok := reader{before}.length(k)
+			return ok && end == len(before)
+		}
+	}
+	return false
+}
+
+// figureNames are lengths right behind which their figure is told.
+var figureNames = wordSet("height gap span overall kerf wallheight wh ht hgt spacing trim fit")
+
+// askedAtEnd: figures follow, and the line asks.
+func askedAtEnd(_, after []atom) bool {
+	return figured(after) && after[len(after)-1].text == "?"
 }
 
 // trialBefore: something is tried out before it.

@@ -1,6 +1,9 @@
 package grammar
 
-import "maps"
+import (
+	"maps"
+	"strings"
+)
 
 // shortened are words that notes on the job write short, with the word that each stands for.
 var shortened = map[string]string{
@@ -13,10 +16,40 @@ var shortened = map[string]string{
 	"sq'ing": "squaring", "horiz": "horizontal", "vert": "vertical", "lim": "limit", "more'n": "more than", "less'n": "less than", "bigger'n": "bigger than", "smaller'n": "smaller than", "wider'n": "wider than",
 	"narrower'n": "narrower than", "taller'n": "taller than", "higher'n": "higher than", "lower'n": "lower than", "longer'n": "longer than", "shorter'n": "shorter than",
 	"closer'n": "closer than", "tighter'n": "tighter than", "fewer'n": "fewer than", "better'n": "better than",
-	"hdwe": "hardware", "hdwr": "hardware", "lvl": "level", "wdths": "widths",
+	"qtr": "quarter", "hlf": "half", "hdwe": "hardware", "hdwr": "hardware", "lvl": "level", "wdths": "widths",
 }
 
-func init() { maps.Copy(unmarked, shortened) }
+// withoutVowels are words of the job that notes write without their vowels: "opnng", "stfnr", "hght".
+const withoutVowels = `opening openings bracket brackets stiffener stiffeners spacing height width thickness clearance bottom middle center left right board boards
+	drawing layout marks materials material shopping lengths length budget screws total minimum change delete remove forget measured check what ground floor slab bottom correction
+	stock kerf span largest smallest fewest cheapest needed drop price prices quote sixteenth eighth quarter hundred inches concrete spare lumber doorway doorways distance
+	overall increase decrease existing vertical horizontal hardware dimension dimensions location locations position positions`
+
+func init() {
+	maps.Copy(unmarked, shortened)
+	for _, w := range strings.Fields(withoutVowels) {
+		for _, short := range vowelless(w) {
+			if _, taken := unmarked[short]; !taken && len(short) > 2 {
+				unmarked[short] = w
+			}
+		}
+	}
+}
+
+// vowelless is a word without the vowels behind its first letter, with double letters and with single ones.
+func vowelless(w string) []string {
+	var all, single []byte
+	for i := range len(w) {
+		if i > 0 && strings.IndexByte("aeiou", w[i]) >= 0 {
+			continue
+		}
+		all = append(all, w[i])
+		if len(single) == 0 || single[len(single)-1] != w[i] {
+			single = append(single, w[i])
+		}
+	}
+	return []string{string(all), string(single)}
+}
 
 // shortNotes sets what notes write short to plain words where the words beside it tell what is meant.
 func shortNotes(atoms []atom) []atom {
@@ -35,7 +68,12 @@ func shortNotes(atoms []atom) []atom {
 		case "/":
 			atoms = strokeNoted(atoms, i)
 		case "-":
-			if countBeforeSize(atoms, i) {
+			if i > 1 && i+1 < len(atoms) && !atoms[i].glued && atoms[i+1].text == "i" {
+				atoms = reworded(atoms, i, i+1, ",") // "gap 2 - I mean 3"
+				atoms[i].kind = aSign
+			} else if i > 1 && i+1 < len(atoms) && !atoms[i].glued && (atoms[i-1].text == "it" || atoms[i-1].text == "this") && (atoms[i-2].text == "save" || atoms[i-2].text == "sv") {
+				atoms = reworded(atoms, i, i+1, "as")
+			} else if countBeforeSize(atoms, i) {
 				atoms = cutOut(atoms, i, i+1)
 			}
 		case "=":
@@ -56,6 +94,14 @@ func shortNotes(atoms []atom) []atom {
 		case "was":
 			if _, end, ok := (reader{atoms}).length(i + 1); ok && i > 1 && atoms[i-1].text == "(" && end < len(atoms) && atoms[end].text == ")" && figured(atoms[:i]) {
 				return shortNotes(cutOut(atoms, i-1, end+1)) // "gap 2-1/2 (was 2-1/4)"
+			}
+		case "plus":
+			if n := i - 1; endsPart(atoms, i+1) && n > 0 && (atoms[n].kind == aDigits && atoms[n-1].text != "/" || unitsNoted[atoms[n].text] && atoms[n-1].kind == aDigits) && namesPart(atoms, 0) {
+				atoms = reworded(atoms, i, i+1, "or", "more") // "opening 3 ft plus"
+			}
+		case "=>":
+			if i > 1 && atoms[i-1].kind == aDigits {
+				atoms = arrowNoted(atoms, i)
 			}
 		case ">", "→":
 			atoms = arrowNoted(atoms, i)
@@ -124,6 +170,8 @@ func pointLost(in []atom, i int) bool {
 var (
 	// sideNouns may stand behind a side written short.
 	sideNouns = wordSet("side post end hand pst")
+	// unitsNoted are units behind a figure.
+	unitsNoted = wordSet("ft feet foot in inch inches mm cm m")
 	// yardDoes are verbs behind a yard.
 	yardDoes = wordSet("has had have is out only carries stocks sells keeps no got")
 	// squareUnits make a unit of area of a "sq".
