@@ -8,6 +8,11 @@ var notedTurns = []placedPhrase{
 	{"recalculate|recompute|refigure|rerun|(re - run|re - calculate|re - figure|re - do) !ASKED ?please|now|again $", "what is the $1", nil},
 	{"recalculate|recompute|refigure|rerun|redo|rework|(re - run|re - calculate|re - figure|re - do) ?it|this|that|all|everything|layout with|for|using|at", "what if", figureToCome},
 	{"^^ watch ?- outs", "cautions", nil},
+	{"^^ ?what ?to watch ?out for \\? $$", "what should i watch out for ?", nil},
+	{"^^ keep|take|use the what ?- if $$", "take that", nil},
+	{"^^ ?any other|different counts|numbers|choices ?\\? $$", "what are the options ?", nil},
+	{"pull|pick|takeoff list", "shopping list", nil},
+	{"^ piece|pieces list $", "cut list", nil},
 	// About so much.
 	{"# ?, +/- ?by smidge|smidgen|hair|tad|touch|bit|skosh|whisker|trifle|shade|little", "about $1", nil},
 	// What the saw and the yard take.
@@ -27,7 +32,7 @@ var notedTurns = []placedPhrase{
 	{"^ ##  !(## x ## x ## ?ft|foot) ?left ?over in|at|on|out ?my|our shop|garage|truck|barn|shed|pile $", "i have $1 $2", nil},
 	{"gaps|spaces equal|eq|even \\@|at #", "gap $1", nil},
 	{", mid|middle|inner|intermediate ?POST @ $", ", added posts $1", endPostsSized},
-	{"^ right end|side|post # hi|high|up $", "floor at right $1 higher", nil},
+	{"^ right end|side # hi|high|up $", "floor at right $1 higher", nil},
 	{"!LENQ ## times !LENQ min|minimum $", "$1 at least $2 times $3", nil},
 	{"!LENQ ## times !LENQ max|maximum $", "$1 at most $2 times $3", nil},
 	{"not|no ?any|RAIL closer|nearer than # to|from next|other|neighbor|(next|other RAIL|one)|(one above|below)", "gap at least $1", nil},
@@ -46,7 +51,21 @@ var notedTurns = []placedPhrase{
 	{"^^ first|next step ?\\? $$", "what is the first step ?", nil},
 	{"^^ less|tighter|smaller !LENQ , ?by|say # $$", "decrease $1 by $2", nil},
 	{"^^ more|bigger|larger !LENQ , ?by|say # $$", "increase $1 by $2", nil},
+	{"^^ ?the yard|store|shop :", "they sell", pluralLengths},
+	{"# !costs|runs|is £ and|,|; # £ $", "$1 boards are $3 , $4 boards are $5", nil},
+	{"# up from FLOOR up to ?very top ?of ?WALL $", "wall height $1", nil},
+	{"# from FLOOR ?up to ?very top ?of ?WALL $", "wall height $1", nil},
+	{"^^ it|wall|halfwall is|has to end|finish|stop|top ?out ?at # over|above|off FLOOR", "wall height $1 above the floor", nil},
+	{"!RAIL ,|; ?each|all ## ?mm !wide|broad|deep and|by|, ## ?mm thick", "$1 , rail size $4 x $2", nil},
+	{"end posts leave|leaves|give # clear|free|open ?space ?between ?them $", "the span is $1", nil},
+	{"^ ?the|our ?two|both|outer posts leave # clear|free|open ?space ?between ?them $", "the span is $1", nil},
+	{"# net|nett $", "$1", nil},
+	{"# inside|within ?two ?end posts $", "span $1", nil},
+	{"^ inside to inside # $", "span $1", nil},
+	{"^ right end|side ?is|sits # low|lower|down $", "floor at right $1 lower", nil},
 	// Asked in short.
+	{"!ASKED \\@ ## RAIL ?\\?", "what is the $1 if $2 rails", alone},
+	{"^^ ## RAIL = what !ASKED ?\\? $$", "what is the $2 if $1 rails ?", nil},
 	{"^ new|resulting|revised !ASKED ?\\? $$", "what is the $1", figuresBefore},
 	{"^ check cost|price|total ?please $", "what does it cost", figuresBefore},
 	{"^ check !layout|marks|cuts ?please $", "show me the $1", figuresBefore},
@@ -76,6 +95,10 @@ var notedSwaps = []placedPhrase{
 	{"bottom|lowest ?- RAIL - to - floor|ground|slab|concrete space|gap|clearance|distance|room", "bottom gap", nil},
 	{"per arch|architect|engineer|engr|designer", "per drawing", figureToCome},
 	{"as per arch|architect|engineer|engr|designer", "per drawing", figureToCome},
+	{"in - to - in", "inside to inside", nil},
+	{"w - through", "walk through", nil},
+	{"l - r", "left to right", nil},
+	{"door gap", "doorway", nil},
 	{"face - face", "face to face", nil},
 	{"post - post", "post to post", nil},
 	{"with h", "wall height", opensWithFigure},
@@ -173,6 +196,11 @@ var figureNames = wordSet("height gap span overall kerf wallheight wh ht hgt spa
 // askedAtEnd: figures follow, and the line asks.
 func askedAtEnd(_, after []atom) bool {
 	return figured(after) && after[len(after)-1].text == "?"
+}
+
+// pluralLengths: lengths of lumber follow, "10s, 12s".
+func pluralLengths(_, after []atom) bool {
+	return len(after) > 1 && (after[0].kind == aDigits && after[1].text == "s" && after[1].glued || soldLengths[after[0].text])
 }
 
 // trialBefore: something is tried out before it.

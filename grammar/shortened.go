@@ -16,7 +16,7 @@ var shortened = map[string]string{
 	"sq'ing": "squaring", "horiz": "horizontal", "vert": "vertical", "lim": "limit", "more'n": "more than", "less'n": "less than", "bigger'n": "bigger than", "smaller'n": "smaller than", "wider'n": "wider than",
 	"narrower'n": "narrower than", "taller'n": "taller than", "higher'n": "higher than", "lower'n": "lower than", "longer'n": "longer than", "shorter'n": "shorter than",
 	"closer'n": "closer than", "tighter'n": "tighter than", "fewer'n": "fewer than", "better'n": "better than",
-	"qtr": "quarter", "hlf": "half", "hdwe": "hardware", "hdwr": "hardware", "lvl": "level", "wdths": "widths",
+	"qtr": "quarter", "hlf": "half", "hdwe": "hardware", "hdwr": "hardware", "lvl": "level", "avail": "available", "wdths": "widths",
 }
 
 // withoutVowels are words of the job that notes write without their vowels: "opnng", "stfnr", "hght".
@@ -173,7 +173,7 @@ var (
 	// unitsNoted are units behind a figure.
 	unitsNoted = wordSet("ft feet foot in inch inches mm cm m")
 	// yardDoes are verbs behind a yard.
-	yardDoes = wordSet("has had have is out only carries stocks sells keeps no got")
+	yardDoes = wordSet("has had have is out only carries stocks sells keeps no got quote price prices list bid :")
 	// squareUnits make a unit of area of a "sq".
 	squareUnits = wordSet("ft feet foot in inch inches m mm yd yds . /")
 )
@@ -355,6 +355,9 @@ func costNoted(atoms []atom, i int) []atom {
 	}
 	if to < len(atoms) && (atoms[to].text == "total" || atoms[to].text == "cost") && endsPart(atoms, to+1) && (i == 0 || atoms[i-1].kind != aDigits) {
 		return reworded(atoms, i, to+1, "total", "cost")
+	}
+	if to < len(atoms) && to == i+1 && (atoms[to].text == "limit" || atoms[to].text == "cap" || atoms[to].text == "max") {
+		return reworded(atoms, i, to+1, "budget")
 	}
 	if to-i > 3 || !endsPart(atoms, to) || i > 0 && atoms[i-1].kind == aDigits {
 		return atoms
