@@ -16,7 +16,7 @@ var shortened = map[string]string{
 	"sq'ing": "squaring", "horiz": "horizontal", "vert": "vertical", "lim": "limit", "more'n": "more than", "less'n": "less than", "bigger'n": "bigger than", "smaller'n": "smaller than", "wider'n": "wider than",
 	"narrower'n": "narrower than", "taller'n": "taller than", "higher'n": "higher than", "lower'n": "lower than", "longer'n": "longer than", "shorter'n": "shorter than",
 	"closer'n": "closer than", "tighter'n": "tighter than", "fewer'n": "fewer than", "better'n": "better than",
-	"qtr": "quarter", "hlf": "half", "hdwe": "hardware", "hdwr": "hardware", "lvl": "level", "avail": "available", "wdths": "widths",
+	"qtr": "quarter", "hlf": "half", "hdwe": "hardware", "hdwr": "hardware", "lvl": "level", "cmds": "commands", "avail": "available", "wdths": "widths",
 }
 
 // withoutVowels are words of the job that notes write without their vowels: "opnng", "stfnr", "hght".
@@ -55,6 +55,10 @@ func vowelless(w string) []string {
 func shortNotes(atoms []atom) []atom {
 	for i := 0; i < len(atoms); i++ {
 		switch atoms[i].text {
+		case "h":
+			if i > 1 && atoms[i-1].kind == aDigits && endsPart(atoms, i+1) && namesPart(atoms, 0) {
+				atoms = reworded(atoms, i, i+1, "high") // "wall 45-1/2 h"
+			}
 		case "lt":
 			atoms = leftNoted(atoms, i)
 		case "yd":
@@ -110,7 +114,7 @@ func shortNotes(atoms []atom) []atom {
 				atoms = pricedNoted(atoms, i, "each")
 			}
 		case "l", "r", "are":
-			if w := map[string]string{"l": "left", "r": "right", "are": "right"}[atoms[i].text]; i > 1 && (i+1 == len(atoms) || atoms[i+1].text == "," || atoms[i+1].text == ".") && atoms[i-1].kind == aDigits && sidedBefore(atoms[:i]) {
+			if w := map[string]string{"l": "left", "r": "right", "are": "right"}[atoms[i].text]; i > 1 && (i+1 == len(atoms) || atoms[i+1].text == "," || atoms[i+1].text == ".") && atoms[i-1].kind == aDigits && atoms[i].end-atoms[i].at == 1 && sidedBefore(atoms[:i]) {
 				atoms = reworded(atoms, i, i+1, w) // "door 36 L"
 			}
 		case "+":
@@ -134,7 +138,7 @@ func shortNotes(atoms []atom) []atom {
 
 // sidedBefore reports whether a side may be told behind a figure: of an opening, or of the floor.
 func sidedBefore(atoms []atom) bool {
-	for i := len(atoms) - 1; i >= 0 && !endsPart(atoms, i); i-- {
+	for i := len(atoms) - 1; i >= 0 && (!endsPart(atoms, i) || atoms[i].text == ":"); i-- {
 		if key, _ := partKey(atoms, i); key == "opening" || atoms[i].text == "slab" || atoms[i].text == "floor" || atoms[i].text == "flr" {
 			return true
 		}
@@ -181,7 +185,7 @@ var (
 // leftNoted takes the "lt" of "opg 34 lt side" for the left that it is; by itself it may be "less than".
 func leftNoted(atoms []atom, i int) []atom {
 	side := i+1 < len(atoms) && sideNouns[atoms[i+1].text]
-	last := endsPart(atoms, i+1) && i > 1 && (atoms[i-1].kind == aDigits || sidesBefore[atoms[i-1].text])
+	last := endsPart(atoms, i+1) && i > 1 && (atoms[i-1].kind == aDigits || sidesBefore[atoms[i-1].text] || atoms[i-1].text == "," && atoms[i-2].kind == aDigits && sidedBefore(atoms[:i-1]))
 	if !side && !last {
 		return atoms
 	}
