@@ -26,6 +26,13 @@ var (
 	moreOfSome = `(?:wider|bigger|larger|taller|higher|lower|shorter|narrower|smaller|tighter|broader|roomier|deeper|longer|better|nicer|more|less)`
 )
 
+// What somebody does not know yet, or has not settled, is not asked for: "we have not made up our minds how many boards".
+var (
+	notDecided   = `\b(?:(?:i|we|he|she|they) (?:(?:have|has|had|am|are|is|did|do|does) )?(?:not|never|yet to|still to|have yet to|has yet to|are yet to) (?:yet |really |quite |even |actually |fully |all )*(?:decided?|settled?|determined?|chosen|choose|picked|pick|agreed?|worked out|made up (?:my|our|his|her|their) minds?|make up (?:my|our|his|her|their) minds?|fixed|concluded|figured out)|(?:undecided|of two minds|in two minds|on the fence|unsettled))\b`
+	undecidedYet = notDecided + `|\b(?:i|we|he|she|they) (?:do|does|did) not (?:really |quite |even |actually )*know (?:(?:just )?yet|[a-z ]*\b(?:should be|will be|ought to be|is to be|are to be|shall be|to make|to have|to go|to get|to use|to set|to build|to choose|to pick|would want|wants?|would like|yet)\b)|\b(?:no|not (?:have )?(?:any|a|the faintest|the slightest)) (?:idea|notion|clue|inkling|thoughts?) (?:yet|[a-z ]*\b(?:should be|will be|ought to be|is to be|to make|to have|to go|to get|to use|to set|to build|to choose|to pick|yet)\b)|\b(?:not|un) ?(?:yet )?(?:sure|certain|decided) (?:yet|[a-z ]*\b(?:should be|will be|ought to be|is to be|to make|to have|to go|to get|to use|to set|to build|to choose|to pick|yet)\b)|\b(?:still|yet) (?:have )?to (?:decide|settle|choose|work out|be decided|be settled|agree)\b|\bstill (?:deciding|debating|mulling|arguing|thinking about|pondering|wondering about) |\bup in the air\b`
+	asksForIt    = `[?]|\b(?:tell|give|show|remind|work it out|figure it out|you|let me know|help|so what|so how|what (?:is|are|would|do)|what's|how (?:much|wide|high|tall|many|big) (?:is|are|do|would))\b`
+)
+
 // openWays are the kinds of lines that are asked back whatever they look like; common practice of speech, no source.
 var openWays = []openWay{
 	{looks: asksTopic("cost"), way: regexp.MustCompile(`\bhow much (?:of )?(?:a |an )?(?:more |extra )?` + toils + `\b`),
@@ -65,6 +72,12 @@ var openWays = []openWay{
 	{looks: stated(solver.Measured), way: regexp.MustCompile(wishedAs),
 		not: regexp.MustCompile(`\b(?:measured|measures|measure|measuring|measurement|measurements|tape|taped|tapes|reads|read|note|noted|record|enter|write|got|found|use|used|put down|now|actually|came|comes)\b`),
 		ask: measuredOrWished},
+	{looks: asksQuantity, way: regexp.MustCompile(undecidedYet), not: regexp.MustCompile(asksForIt),
+		ask: openQuestion("Shall I work it out, or list what would do?", "ask options", "ask options")},
+	{looks: asksOrTeaches, way: regexp.MustCompile(`\b(?:ask|tell|remind|come back to|get back to|pester) (?:me|us|him|her|you)(?: [a-z]+)? (?:tomorrow|later|next week|some other time|another time|another day|tonight|in the morning)\b`), not: regexp.MustCompile(`\b(?:what|how|which|where)\b`),
+		ask: openQuestion("What would you like to know now?", "what is the gap")},
+	{looks: setsRange, way: regexp.MustCompile(notDecided + `.* between `),
+		ask: openQuestion("Which of them shall I try?", "what if six rails")},
 	{looks: asksQuantity, way: regexp.MustCompile(`\b(?:give|get|grant|allow|leave|build|make|offer) [a-z ]*\b(?:a|some|an) (?:bit |little |touch |much |slightly |lot )*` + moreOfSome + ` `),
 		not: regexp.MustCompile(`\b(?:what|how|which|than|tell|show|if)\b`),
 		ask: openQuestion("By how much?", "make the opening 2 inches wider")},
@@ -113,6 +126,8 @@ func asksTopic(topic string) func(Act) bool {
 }
 
 func asksQuantity(a Act) bool { return a.Kind == Ask && a.Topic == "" && a.Name != nil }
+
+func asksOrTeaches(a Act) bool { return a.Kind == Ask || a.Kind == Teach || a.Kind == Why }
 
 func tried(a Act) bool { return a.Kind == WhatIf }
 
