@@ -13,6 +13,20 @@ var wonderedTurns = []placedPhrase{
 	{"^ ?and|so|ok at !(## COUNTQ) ?,", "with $1 ,", asksNextAfter},
 	{"^ ?and|so|ok at # high|tall ?,", "if the wall is $1 high ,", asksNextAfter},
 	{"^ ?and|so|then|ok|now where|how is|'s|does|do|would|will|should|might|could it|this|that|things|everything|(all (of it|this|that))|(the whole thing)|(the (wall|job|layout)) ?all ?then come|turn|pan|work|look|stand|shake|fall|end|land|play ?out|up|down ?to ?be with|at|using|on|given|for ?there ?being", "what if we had", numberNear},
+	{"^ ?and|so|ok|but ?just granted|provided|providing|presuming|allowing|conceding|(in (case|event) ?(of|that))|(on condition ?that)|((as|so) long as) ?for ?that", "if", bothHold(numberNear, asksLater)},
+	{"^ ?and|so|ok|but were|should i|we|you|they|one ?ever to|need|want|choose|decide|end|wish|happen|prefer|care|opt ?up ?to !have|use|go|take|make|put|set|buy|need|choose|pick|want|with|for|run|cut", "if we $1", bothHold(numberNear, asksLater)},
+	{"^ ?and|so|ok|but should i|we|you|they|one ?ever need|want|choose|pick|use|have|take|buy|prefer|(go for)|(opt for)|(decide on)|(settle for)|(settle on)", "if we use", bothHold(numberNear, asksLater)},
+	{", ?so ?then can|could|would|will|may|might|is it|that|this ?still|then|even ?be done|built|managed|made|feasible|doable|possible|workable|achieved ?at ?all", ", would it work", bothHold(supposedAny, asksEnd)},
+	{"^^ ?so|ok|well|right|now ?, ?i|we am|are|was|were ?just|kind|sort ?of thinking|considering|contemplating|eyeing|(toying with)|(leaning (toward|towards|to))|(tempted by)|(looking at) ?of|about ?having|using|going|doing ?for|with", "what if we had", bothHold(numberNear, asksWhatBehind)},
+	{"^ ?so|and ?is|are|would|was|see ?there ?be ?any|some|much|no|real problem|trouble|objection|objections|harm|drawback|downside|snag|catch|hitch|difficulty|issue|sense|point ?at ?all ?with|to|in|about|against ?of|us|me|my|our ?having|using|going|fitting ?for|with|to", "what if we had", bothHold(countedOrMore, notMaking)},
+	{"^ THEPUPIL ?all|both ?would|is|are|'s|has|have|keep|keeps ?been ?also|just|all like|love|want|wants|wondering|wonders|wonder|wondered|asks|asking|ask|asked|curious|dying|itching ?me|us ?to ?know|see|hear|learn|(find out)|(be shown) ?about what|how|whether|if", "i wonder if", bothHold(numberNear, wondersOfTrial)},
+	{"^ THEPUPIL ?all|both would|is|are|'s|want|wants|like|likes|love|wonders|wonder|keeps|keep ?just|all ?curious|like|love|itching|dying|asking|wondering ?to ?know|see|hear|learn|(find out) what|how !((?.. # ..)|(?.. @ ..)) does|do|looks|look|(comes out)|(turns out) ?like $", "what if we had $1", nil},
+	{"^ i|we ?do|am|are|'m ?just wonder|wondering|curious ?about ?to ?see|know how|what !((?.. # ..)|(?.. @ ..)) ?would|will|might|could does|look|looks|do|be|comes|come|turn|turns|works|work|sit|feel|suit ?out ?like|then|there $", "what if we had $1", nil},
+	{"^ ?so|and|ok|please|now ?can|could|would|will ?you ?please ?just give|show|tell|get|find|work|figure|calculate|compute|read|do ?me|us ?me|us ?out ?all !RESULT ?you ?get|have ?that|there|(would be) for|at|with|using|from|under", "what is $1 if we had", bothHold(countedOrMore, amountFirst)},
+	{"^ ?so|and how much|many ?more|less|dearer|cheaper|pricier|expensive|extra is|would|will|does it|that|this|job|wall|i|we ?then ?be|cost|come|run|pay|get ?me|us ?more|less|dearer|cheaper|pricier|extra|out|to ?at ?be with|using|for", "what would it cost with", bothHold(numberNear, dearerAsked)},
+	{"how far apart would|will|are|do|should ?the rest|others|remainder|(other ones)|(remaining ones)|(ones that are left) ?be|sit|end|come|stand ?up|out", "how far apart would the boards be", railsAlone},
+	{"!would|will|could|might|do !(..) ?ever cut it|mustard $", "$1 $2 be enough", nil},
+
 	{"^ would|could|will|might|does it|things|matters|everything|anything|that|life ?all ?really ?be improve|improved|help|better|nicer|(get better)|(change for better) ?at ?all if|were", "what if", numberNear},
 	{"^ would|could|will|might|does it|things|matters|everything|anything|that|life ?all ?really ?be improve|improved|help|better|nicer|(get better)|(change for better) ?at ?all with|by ?having", "what if we had", numberNear},
 	{"^ is|would|will it|there|that ?be ?really ?ever worth|(worth it)|worthwhile|sensible|wise|(a good idea)|((any|some) (good|use|point|sense|gain|benefit)) ?in ?my|our|me|us going|moving|switching|changing|dropping|having|using|trying|getting|taking|to ?go|have|use|switch|move|drop|try|take|get ?up|down|over|back ?to|with|for ?as ?far ?as", "what if i had", numberNear},
@@ -68,6 +82,14 @@ var wonderedTurns = []placedPhrase{
 	{"and|, ?how tall|high|long is|are it|they|that ?exactly|then|now $", "and how tall is the added post", postsWhyBefore},
 	{"why !(## (RAIL|STIFF)) is|are|was|were|got|get|gets ?now|simply|just ?being|been ?ruled|counted|turned|struck|thrown|left out ?of ?the ?question|window|running", "why can i not have $1", asksEnd},
 	{"why !(# LENQ) is|are|was|were|got|get|gets ?now|simply|just ?being|been ?ruled|counted|turned|struck|thrown|left out ?of ?the ?question|window|running", "why can i not have $1", asksEnd},
+	{"why !(## (RAIL|STIFF))|(# LENQ)|(# for LENQ) is|are|was|were|(would be)|(will be) ?just|really|simply|so ?(no (good|use|go|option))|(not ?(any|an) (good|on|ok|okay|possible|allowed|enough|option|acceptable|feasible|permitted|fine))|unacceptable|impossible|wrong|bad|hopeless|useless|silly|(bad (idea|choice))|forbidden|banned|illegal|taboo|unsuitable|unworkable", "why can i not have $1", asksEnd},
+	{"what|who|which rules|ruled|knocks|knocked|throws|threw|kicked|puts|put|struck|takes|took|killed|kills|nixed|excludes|excluded|eliminates|eliminated ?out|off !((## (RAIL|STIFF))|(# LENQ)) ?out ?off ?table|list", "why can i not have $1", asksEnd},
+	{"^^ ?sorry|well|and|but|oh ?, ?it|that|this|i|we ?just|still|really|always|all|do|am|is|can ?not fail|fails|beats|beat|puzzles|baffles|escapes|eludes|bugs|bothers|confuses|stumps|perplexes|intrigues|mystifies|(beyond)|mystery|puzzle|riddle|((makes|make) (no|little) sense)|(at (a loss|sea))|baffled|puzzled|stumped|confused|perplexed|intrigued|mystified ?to|for ?me|us ?as|about ?to ?see|understand|know|grasp|follow ?as ?to !why|how", "explain $1", cameToBe},
+	{"what|who prompted|made|led|drove|caused|moved|persuaded|brought|possessed you|it|us ?ever to !add|put|set|use|have|go|pick|choose|need ?in|with|for ?one|an ?extra|new|added|additional post|posts", "why the added posts", asksEnd},
+	{"and|, what size|lumber|dimension ?lumber is|are|'s they|it|those|these|that", "and what size are the added posts", bothHold(clauseEnds, addedPostsSpokenOf)},
+	{"how many !RAIL ,|and ?and ?at|with how far apart ,|and", "how many $1 , what is the gap ,", questionGoesOn},
+	{"how close|near|tight ?together can|may|could|might|should|do|will ?any ?two|neighboring|neighbouring|adjacent|next|the brackets ?ever ?to ?(each other)|(one another) ?get|come|go|sit|be|stand", "what is the bracket clearance", asksEnd},
+	{"what|(how much) did|do|was|have i|we ?have say|said|tell|told|set|give|gave|allow|allowed|put ?you ?down ?that ?as ?i|we ?would|could|can|'d|will|wanted ?to ?spend|pay|(lay out)|(be willing to (pay|spend)) ?at|for ?the ?most|all|max|tops", "what is the budget", spendSaid},
 	{"^^ ?yes|ok|sure|look ?, ?i|we ?can|do ?already|now know|see|get|understand|realize|(am aware) ?full|perfectly ?well ?that ?of ?it|there|that|this|we ?is|are|'s|takes|has|have|be ## !RAIL|STIFF ,|;|.|- ?but|and ?what ?i|we ?just|only|really|still|do ?not want|need|like|know ?to ?know|see|learn|hear|understand|is ?, why", "why the $2", asksEnd},
 	{"^^ ?yes|ok|sure|look ?, ?i|we ?can|do ?already|now know|see|get|understand|realize|(am aware) ?full|perfectly ?well ?that ?of !LENQ is|are|'s|at # ,|;|.|- ?but|and ?what ?i|we ?just|only|really|still|do ?not want|need|like|know ?to ?know|see|learn|hear|understand|is ?, why", "why the $1", asksEnd},
 
@@ -78,6 +100,11 @@ var wonderedTurns = []placedPhrase{
 	{"^ ?and|so|then|ok what|which is|are|'s|would formula|recipe|method|procedure|technique|(rule ?(of thumb)) ?be ?used ?for|to|behind ?finding|find|figuring|figure|working|work|calculating|calculate|getting|get ?out !RESULT", "teach me how to work out $1", asksEnd},
 	{"^ ?and|so|then|ok how does|do|would|can|could|should|might one|somebody|someone|anyone|anybody|(a (person|body|beginner|pupil|student)) ?ever ?go ?about find|figure|work|calculate|get|compute|determine|finding|figuring|working|calculating|computing ?out !(*) $", "teach me how to work out $1", clauseEnds},
 	{"^ ?and|so|then|please can|could|may|might|shall|(let us) ?we|you|i ?all ?please ?just do|work|run|go !RESULT ?through|over ?together ?on|at ?the ?board|blackboard|whiteboard|paper ?together ?, (step by step)|(one step at a time)|slowly", "walk me through $1", asksEnd},
+
+	{"^ ?and|so|please|now ?can|could|would|will ?you ?please break|take !RESULT down|apart ?step ?by ?step ?for ?me|us|THEPUPIL ?step ?by ?step", "walk me through $1", nil},
+	{"^ ?and|so|please|now ?can|could|would|will ?you|we ?please do|run|work|go|repeat ?through|over sum|sums|math|maths|arithmetic|calculation|figuring ?once ?more for|of|on|behind !RESULT ?again ?slowly|together ?with|for|alongside me|us|THEPUPIL", "walk me through $1", asksEnd},
+	{"^ ?please ?and do not|never ?you ?dare|ever|go skip|skipping|miss|leave|omit ?out|a|any ?single step|steps|anything|thing|bit|line ?out ?,|:|; ?but|and|just ?please show|give|tell ?me|us everything|(it all)|all|(all of it)|(the (whole|lot)) ?thing|sum|calculation", "show me the whole sum", asksEnd},
+	{"^ ?please ?and show|give|tell ?me|us everything|(it all)|all|(all of it)|(the (whole|lot)) ?thing|sum|calculation ,|:|;|. ?but|and|just ?please do not|never ?you ?dare|ever|go skip|skipping|miss|leave|omit ?out|a|any ?single step|steps|anything|thing|bit|line ?out", "show me the whole sum", asksEnd},
 
 	// What is asked for inside of another sentence.
 	{"^ ?sorry|oh|um|uh|but|so|and|well|damn|drat ?, ?i|we ?just|simply|honestly|really can|could|do|did|am ?not|cannot ?quite|really|just|now|honestly|able ?(for the life of me) ?to recall|remember|(call to mind)|(bring to mind) ?now|offhand|anymore|exactl|exactly ?just", "tell me", askedInside},
@@ -220,6 +247,95 @@ var (
 	postsWhyBefore = bothHold(postsWhy, postsAdded)
 	savedOrCost    = saidBeforeOf(wordSet("cost save price total bill pay"))
 )
+
+var (
+	makingSaid   = saidBeforeOf(wordSet("making setting putting raising lowering"))
+	supposedAny  = saidBeforeOf(wordSet("if suppose supposing say imagine were should"))
+	againstWords = wordSet("against versus than about")
+)
+
+// questionGoesOn: another question follows.
+func questionGoesOn(_, after []atom) bool {
+	return len(after) > 2 && (after[0].text == "how" || after[0].text == "what" || after[0].text == "and" || after[0].text == "where")
+}
+
+// cameToBe: it is asked why or how something came to be, not how to do it or how much it is.
+func cameToBe(_, after []atom) bool {
+	if len(after) < 3 {
+		return false
+	}
+	switch after[0].text {
+	case "to", "wide", "high", "tall", "big", "long", "many", "much", "far", "large", "low", "small", "best":
+		return false
+	}
+	return true
+}
+
+// notMaking: what follows is had, not made so.
+func notMaking(_, after []atom) bool {
+	switch after[0].text {
+	case "making", "setting", "putting", "raising", "lowering", "moving", "taking", "leaving", "dropping", "adding", "cutting":
+		return false
+	}
+	return true
+}
+
+// amountFirst: a figure follows at once, or a name with its figure: "for five rails", "with a gap of 3"; no bay and no post is numbered.
+func amountFirst(before, after []atom) bool {
+	for len(after) > 2 && (vocab().articles[after[0].text] || after[0].text == "just" || after[0].text == "only") {
+		after = after[1:]
+	}
+	if len(after) < 2 || !notCompared(after) {
+		return false
+	}
+	return figured(after[:1]) || spelledNumber(after[0].text) || after[1].text == "of" || len(after) > 2 && (after[1].text == "at" || after[2].text == "of" || after[2].text == "at")
+}
+
+// notCompared: nothing is compared in the sentence.
+func notCompared(after []atom) bool {
+	for i, a := range after {
+		if endsSentence(after, i) {
+			break
+		}
+		if againstWords[a.text] {
+			return false
+		}
+	}
+	return true
+}
+
+// wondersOfTrial: something would be, or does, so.
+func wondersOfTrial(_, after []atom) bool {
+	for i, a := range after {
+		if endsSentence(after, i) {
+			break
+		}
+		if helpingWould[a.text] && i > 0 {
+			return !slices.ContainsFunc(after, func(b atom) bool { return b.text == "said" || b.text == "says" || b.text == "told" })
+		}
+	}
+	return false
+}
+
+// dearerAsked: what it costs more or less was asked for.
+func dearerAsked(_, after []atom) bool { return countedOrMore(nil, after) && notCompared(after) }
+
+// spendSaid: it is what would be spent that was told.
+func spendSaid(_, after []atom) bool { return endsPart(after, 0) }
+
+// addedPostsSpokenOf: added posts were spoken of before, and no other pieces.
+func addedPostsSpokenOf(before, _ []atom) bool {
+	posts := false
+	for i, a := range before {
+		switch {
+		case isClass(a.text, "POST"):
+			posts = posts || i > 0 && isClass(before[i-1].text, "ADDED")
+		case isRail(a.text), isClass(a.text, "STIFF"), isClass(a.text, "BRACKET"):
+			return false
+		}
+	}
+	return posts
+}
 
 // bayBefore: one bay was spoken of before.
 func bayBefore(before, after []atom) bool {
