@@ -1,0 +1,59 @@
+package grammar
+
+// puzzledTurns are further turns of those who try something out, are puzzled by what came of it, or ask for one thing in other words.
+var puzzledTurns = []placedPhrase{
+	// What is tried, and what comes of it.
+	{"^ ?* what|how ?much !((.. # ..)|(.. @ ..)) would|will|might|could|does|do ?then do|mean|change to|for|as ?for !RESULT", "what if we had $1 , what is $4 ?", bothHold(notToldBefore, asksEnd)},
+	{"^ ?and|so|then|now|ok|please|just let us|me ?just ?go ?and see|learn|hear|find|look ?out ?at what|how !((.. # ..)|(.. @ ..)) gets|gives|buys|does|brings|looks|would|leaves ?get|give|do|bring|look|leave|be ?to|for ?me|us ?with ?like ?then $", "what if we had $1", nil},
+	{"^ ?and|so|then|now|ok what|where would|did|do|will i|we|you|it|that|things ?all ?then end|wind|come|land|finish ?up|out ?with|at ?then if|were", "what if", numberNear},
+	{"^ ?and|so|then|now|ok what|where would|did|do|will i|we|you|it|that|things ?all ?then end|wind|come|land|finish ?up|out ?at ?then with", "what if we had", countedOrMore},
+	{"try|trying|tried !(..) on for size", "try $1", nil},
+	{"swap|swapped|sub|subbed|slip|slipped|drop|dropped|trade|traded in @ ?s for|as|(in place of) !(RAIL|POST|STIFF)", "use $1 for the $2", nil},
+	{"!(bring|brought|take|took|drop|dropped|lower|lowered|raise|raised|lift|lifted) top ?of|edge ?of ?WALL ?all ?right ?down|up ?to|at #", "make the wall height $2", noDoubtBefore},
+	{"^^ # !COUNTQ ?-|--|:|=|,|. !RESULT \\?", "what if $1 $2 , what is the $3 ?", nil},
+	{"!RESULT = \\?", "what is $1 ?", nil},
+	{"!COUNTQ = \\?", "how many $1 ?", nil},
+	{", ?and|so what|how ?much would|will|is|does|did ?all that|it|this ?then do|mean|change|make|leave ?to|for|with|as ?for !RESULT", ", what is $1 ?", bothHold(figuresBefore, asksEnd)},
+
+	// Why it is so.
+	{"why do|would|did you ?all|ever suppose|think|reckon|imagine|guess|believe|figure ?that there is|are|were|be|come|would ?to ?be ## !COUNTQ", "why the $2", asksEnd},
+	{"why do|would|did you ?all|ever suppose|think|reckon|imagine|guess|believe|figure ?that !RESULT is|are|comes|has|needs|turns|ends|works ?to ?be ?out|up ?what|how|where|as|so ?it|they ?is|are|does|big|small|wide|narrow|high|low|tight|tall ?it ?is", "why the $1", asksEnd},
+	{"^ ?so|and|or|but ?is|was ?it ?there who|what|something ?or ?who|what ?is|was ?it ?that decides|decided|determines|determined|governs|dictates|fixes|controls|settles !RESULT", "why the $1", asksEnd},
+	{"why is|are !RESULT ?so ?much|any|that bigger|wider|larger|taller|higher|smaller|narrower|tighter|lower|shorter|longer ?out than rest|others|(other ones)|(the other (gaps|bays|spaces))|((what|it) ?that ?i|we ?had (thought|expected|asked ?for|wanted|figured|planned|hoped) ?for)|((i|we) (thought|expected|wanted|figured|planned|hoped))", "why is $1 so big", asksEnd},
+	{"and|, ?how|tell ?me|come why|(how come) is|must|does|'s|has|should it|they|he ?have|need|has|got ?to ?be ?so|that|as|any taller|higher|longer|tall|high|long than|as WALL", "and why the post height", bothHold(clauseEnds, postSpokenLast)},
+	{"i|we ?have ?already ?just tried|asked|wanted|went ?for|with|out|in !((## (RAIL|STIFF))|(# LENQ)|(# for LENQ)) ,|and|but ?and|but ?then it|they|that|you|there would|did|will|does|could|is|was|were ?simply|just not ?ever ?let|allow|take|accept ?me|go|work|fit|have|do|fly|possible ?it|that|them ?in ,|.|;|- ?so|and ?but ?tell|explain ?to ?me why|(how come) ?is ?that|not", "why can i not have $1", asksEnd},
+	{"what is|are|'s holdup|(hold up)|(hold - up)|hangup|(hang up)|beef|snag|catch|obstacle|objection|hindrance|hitch ?with|to|against|for|in ?us|me ?having|using|going ?for|with !((## (RAIL|STIFF))|(# LENQ)|(# for LENQ)|(LENQ of|at #))", "why can i not have $1", asksEnd},
+
+	// What is asked for in other words.
+	{"^ ?and|so|please|now ?can|could|would|will ?you ?please explain|show|read|give|tell|go|walk|take ?me|us ?to|with ?me|us ?through|over ?all each|every|all ?single|one ?of line|lines|step|steps|part|parts|bit|stage|piece|stages ?of|in|from ?the ?whole|entire sum|sums|calculation|arithmetic|math|maths|working|workings|computation", "show me the whole sum", asksEnd},
+	{"what|which thickness do|did|have|are|is you|we|i ?got|have|put|use|using|figure|figuring ?me ?down ?for|on|with|as brackets", "how thick are the brackets", asksEnd},
+	{"what do|does|are|is !(COUNTQ|POST) ?all measure|come|made|cut|sawn ?in|out|from ?of|at ?, size wise", "what size are the $1", asksEnd},
+	{"what are|is|'s !(COUNTQ|POST) ?all made|cut|sawn|milled|ripped out|from|of ?of", "what size are the $1", asksEnd},
+	{"how much|far does|did|do|is|will !FLOOR ?surface ?really|actually drop|fall|slope|run|dip|tilt|go|slant|dropping|falling|sloping ?off|down|away|out ?of ?level ?by ?across|along|over ?the|my|our ?whole|entire ?wall|way|length|run", "what is the floor at right", asksEnd},
+	{"what|(how much) ?allowance|waste|loss ?do|did|have|are|is|am i|we|you|there give|given|allow|allowed|allowing|leave|left|leaving|make|made|figure|figured|figuring|plan|put ?down ?for|on ?to squaring|trimming|square|trim ?up|off ?board ?ends|end|boards", "what is the trim", asksEnd},
+	{"^ ?is|do|should|must|ought|need ?there ?i|we need|have|ought|something|anything|want ?to ?know|(look out for)|(watch for)|mind ?i|we ?should ?know anything|something|about|(i (should|need to|ought to) know) ?else ?at ?all before i|we start|begin|cut|dig|saw|drill|build ?cutting|sawing|drilling|building|digging ?anything|work", "what should i be careful of", asksEnd},
+}
+
+// notToldBefore: nobody said or told it.
+func notToldBefore(before, _ []atom) bool {
+	for _, a := range before {
+		switch a.text {
+		case "said", "says", "told", "tells", "says so", "wrote":
+			return false
+		}
+	}
+	return true
+}
+
+// postSpokenLast: of what has a height, the post was spoken of last.
+func postSpokenLast(before, _ []atom) bool {
+	for i := len(before) - 1; i >= 0; i-- {
+		switch {
+		case isClass(before[i].text, "POST"):
+			return true
+		case isRail(before[i].text), isClass(before[i].text, "WALL"), isClass(before[i].text, "STIFF"), isClass(before[i].text, "OPENING"):
+			return false
+		}
+	}
+	return false
+}
