@@ -3,10 +3,11 @@ package grammar
 // puzzledTurns are further turns of those who try something out, are puzzled by what came of it, or ask for one thing in other words.
 var puzzledTurns = []placedPhrase{
 	// What is tried, and what comes of it.
-	{"^ ?* what|how ?much !((.. # ..)|(.. @ ..)) would|will|might|could|does|do ?then do|mean|change to|for|as ?for !RESULT", "what if we had $1 , what is $4 ?", bothHold(notToldBefore, asksEnd)},
-	{"^ ?and|so|then|now|ok|please|just let us|me ?just ?go ?and see|learn|hear|find|look ?out ?at what|how !((.. # ..)|(.. @ ..)) gets|gives|buys|does|brings|looks|would|leaves ?get|give|do|bring|look|leave|be ?to|for ?me|us ?with ?like ?then $", "what if we had $1", nil},
+	{"^ ?* what|how ?much !((.. # ?..)|(# ..)|(.. @ ?..)) would|will|might|could|does|do ?then do|mean|change to|for|as ?for !RESULT", "what if we had $1 , what is $5 ?", bothHold(notToldBefore, asksEnd)},
+	{"^ ?and|so|then|now|ok|please|just let us|me ?just ?go ?and see|learn|hear|find|look ?out ?at what|how !((.. # ?..)|(# ..)|(.. @ ?..)) gets|gives|buys|does|brings|looks|would|leaves ?get|give|do|bring|look|leave|be ?to|for ?me|us ?with ?like ?then $", "what if we had $1", nil},
 	{"^ ?and|so|then|now|ok what|where would|did|do|will i|we|you|it|that|things ?all ?then end|wind|come|land|finish ?up|out ?with|at ?then if|were", "what if", numberNear},
 	{"^ ?and|so|then|now|ok what|where would|did|do|will i|we|you|it|that|things ?all ?then end|wind|come|land|finish ?up|out ?at ?then with", "what if we had", countedOrMore},
+	{"^ ?and|so|ok what would|will|does|might|could it|this|that|things|everything ?all be|look|feel|seem like with|at|having|using", "what if we had", countedOrMore},
 	{"try|trying|tried !(..) on for size", "try $1", nil},
 	{"swap|swapped|sub|subbed|slip|slipped|drop|dropped|trade|traded in @ ?s for|as|(in place of) !(RAIL|POST|STIFF)", "use $1 for the $2", nil},
 	{"!(bring|brought|take|took|drop|dropped|lower|lowered|raise|raised|lift|lifted) top ?of|edge ?of ?WALL ?all ?right ?down|up ?to|at #", "make the wall height $2", noDoubtBefore},
@@ -15,7 +16,21 @@ var puzzledTurns = []placedPhrase{
 	{"!COUNTQ = \\?", "how many $1 ?", nil},
 	{", ?and|so what|how ?much would|will|is|does|did ?all that|it|this ?then do|mean|change|make|leave ?to|for|with|as ?for !RESULT", ", what is $1 ?", bothHold(figuresBefore, asksEnd)},
 
+	{"^ with !(..) , does|do|will|would|is|could it|that|this|everything|things ?all ?still ?be come|work|turn|pan|go|fit|hold|possible ?out|up|together ?ok|okay|right|fine|alright|(all right)|nicely|well ?then $", "what if we had $1 ?", nil},
+	{"^ ?please|and|so|just ?can|could|would|will ?you ?please ?just tell|show|say|let ?me|us ?know if|whether !(..) could|might|can|may ?ever|possibly|still be # ?or ?not $$", "what if $1 was $2 ?", nil},
+	{"^ ?and|so is|was|would|are # for|on|as|with !LENQ ?be ?still on cards|table $", "what if $2 is $1 ?", nil},
+	{"^^ !LENQ ?of|at|: # ,|;|-|-- ?is ?it|that possible|feasible|doable|workable|realistic|practical \\?", "what if $1 is $2 ?", nil},
+	{"^^ !(## COUNTQ) ,|;|-|-- ?is ?it|that possible|feasible|doable|workable|realistic|practical \\?", "what if there are $1 ?", nil},
+	{"^ i|we would|'d|am|are ?really|quite|just|rather ?be curious|interested|keen|intrigued ?to ?in see|seeing|try|trying|hear|hearing !LENQ at|be|of|as #", "what if $1 is $2", asksEnd},
+	{"^ ?and|so would|is|was|will|could|might ?there anything|something|there ?anything ?really|seriously ?be matter|amiss|wrong|(gone wrong) with|about|in ?us|me|my|our ?having|using", "what if we had", countedOrMore},
+	{"^ ?and|so would|is|will it|that ?be|look ?bit|little ?totally|completely|just|too|so|very|pretty|quite mad|daft|crazy|silly|foolish|stupid|nuts|wrong|unwise|wise|overkill|odd|strange|reckless|ok|okay|fine|(all right)|alright|allowed|legal ?of|for ?me|us ?and to ?just have|make|put|set|use|try|go|run|build ?it ?for|with", "what if we had", countedOrMore},
+	{"is|are|was|were ?not !(## (RAIL|STIFF)) ?not plenty|ample|sufficient|adequate ?enough $", "would $1 be enough ?", nil},
+	{"what ?kind ?of ?sort ?of effect|impact|bearing|influence|consequence|consequences would|will|does|do|might|could !((.. # ?..)|(# ..)|(.. @ ?..)) have on|upon|for !RESULT", "what if we had $1 , what is $5 ?", asksEnd},
+
 	// Why it is so.
+	{"^^ ?sorry|well|and|but|oh ?, ?it|that|this|i|we ?just|still|really|always|all|do|am|is|can ?not fail|fails|beats|beat|puzzles|baffles|escapes|eludes|bugs|bothers|confuses|stumps|perplexes|intrigues|mystifies|(beyond)|mystery|puzzle|riddle|((makes|make) (no|little) sense)|(at (a loss|sea))|baffled|puzzled|stumped|confused|perplexed|intrigued|mystified ?to|for ?me|us ?as|about ?to ?see|understand|know|grasp|follow ?as ?to how !RESULT got|came|comes|gets|turned|ended|turns|ends|could|can ?ever ?out|up ?to ?be ?about ?so|that|this|such ?big|small|wide|narrow|tight|high|low|tall|odd|way", "why $1", asksEnd},
+	{"^ ?and|so|please|now ?can|could|would|will ?you ?please explain|tell ?to ?me|us how|what !RESULT came|got|turned|ended ?out|up ?to ?be about|by|(to be)|(to be so (big|wide|tight|high|small))|(that way)", "why $1", asksEnd},
+	{"why|(how come) such ?very|rather ?big|small|wide|narrow|tight|high|low|tall|odd|huge|tiny|large|weird|strange|funny !RESULT", "why $1", asksEnd},
 	{"why do|would|did you ?all|ever suppose|think|reckon|imagine|guess|believe|figure ?that there is|are|were|be|come|would ?to ?be ## !COUNTQ", "why the $2", asksEnd},
 	{"why do|would|did you ?all|ever suppose|think|reckon|imagine|guess|believe|figure ?that !RESULT is|are|comes|has|needs|turns|ends|works ?to ?be ?out|up ?what|how|where|as|so ?it|they ?is|are|does|big|small|wide|narrow|high|low|tight|tall ?it ?is", "why the $1", asksEnd},
 	{"^ ?so|and|or|but ?is|was ?it ?there who|what|something ?or ?who|what ?is|was ?it ?that decides|decided|determines|determined|governs|dictates|fixes|controls|settles !RESULT", "why the $1", asksEnd},

@@ -22,14 +22,15 @@ var wonderedTurns = []placedPhrase{
 	{"^ THEPUPIL ?all|both ?would|is|are|'s|has|have|keep|keeps ?been ?also|just|all like|love|want|wants|wondering|wonders|wonder|wondered|asks|asking|ask|asked|curious|dying|itching ?me|us ?to ?know|see|hear|learn|(find out)|(be shown) ?about what|how|whether|if", "i wonder if", bothHold(numberNear, wondersOfTrial)},
 	{"^ THEPUPIL ?all|both would|is|are|'s|want|wants|like|likes|love|wonders|wonder|keeps|keep ?just|all ?curious|like|love|itching|dying|asking|wondering ?to ?know|see|hear|learn|(find out) what|how !((?.. # ..)|(?.. @ ..)) does|do|looks|look|(comes out)|(turns out) ?like $", "what if we had $1", nil},
 	{"^ i|we ?do|am|are|'m ?just wonder|wondering|curious ?about ?to ?see|know how|what !((?.. # ..)|(?.. @ ..)) ?would|will|might|could does|look|looks|do|be|comes|come|turn|turns|works|work|sit|feel|suit ?out ?like|then|there $", "what if we had $1", nil},
-	{"^ ?so|and|ok|please|now ?can|could|would|will ?you ?please ?just give|show|tell|get|find|work|figure|calculate|compute|read|do ?me|us ?me|us ?out ?all !RESULT ?you ?get|have ?that|there|(would be) for|at|with|using|from|under", "what is $1 if we had", bothHold(countedOrMore, amountFirst)},
+	{"^ ?so|and|ok|please|now ?can|could|would|will ?you ?please ?just give|show|tell|get|find|work|figure|calculate|compute|read|do ?me|us ?me|us ?out ?all !RESULT ?you ?get|have ?that|there|(would be) at|with|using", "what is $1 if we had", bothHold(countedOrMore, amountFirst)},
+	{"^ ?so|and|ok|please|now ?can|could|would|will ?you ?please ?just give|show|tell|get|find|work|figure|calculate|compute|read|do ?me|us ?me|us ?out ?all !(LENQ|ASKED|((number|count) of COUNTQ)|marks|cuts|(cut list)|(cut lengths)) ?you ?get|have ?that|there|(would be) for", "what is $1 if we had", bothHold(countedOrMore, amountFirst)},
 	{"^ ?so|and how much|many ?more|less|dearer|cheaper|pricier|expensive|extra is|would|will|does it|that|this|job|wall|i|we ?then ?be|cost|come|run|pay|get ?me|us ?more|less|dearer|cheaper|pricier|extra|out|to ?at ?be with|using|for", "what would it cost with", bothHold(numberNear, dearerAsked)},
 	{"how far apart would|will|are|do|should ?the rest|others|remainder|(other ones)|(remaining ones)|(ones that are left) ?be|sit|end|come|stand ?up|out", "how far apart would the boards be", railsAlone},
 	{"!would|will|could|might|do !(..) ?ever cut it|mustard $", "$1 $2 be enough", nil},
 
 	{"^ would|could|will|might|does it|things|matters|everything|anything|that|life ?all ?really ?be improve|improved|help|better|nicer|(get better)|(change for better) ?at ?all if|were", "what if", numberNear},
 	{"^ would|could|will|might|does it|things|matters|everything|anything|that|life ?all ?really ?be improve|improved|help|better|nicer|(get better)|(change for better) ?at ?all with|by ?having", "what if we had", numberNear},
-	{"^ is|would|will it|there|that ?be ?really ?ever worth|(worth it)|worthwhile|sensible|wise|(a good idea)|((any|some) (good|use|point|sense|gain|benefit)) ?in ?my|our|me|us going|moving|switching|changing|dropping|having|using|trying|getting|taking|to ?go|have|use|switch|move|drop|try|take|get ?up|down|over|back ?to|with|for ?as ?far ?as", "what if i had", numberNear},
+	{"^ is|would|will it|there|that ?be ?really ?ever worth|(worth it)|worthwhile|sensible|wise|(a good idea)|((any|some) (good|use|point|sense|gain|benefit)) ?in ?my|our|me|us going|moving|switching|changing|dropping|having|using|trying|getting|taking|to ?go|have|use|switch|move|drop|try|take|get ?up|down|over|back ?to|with|for ?as ?far ?as", "what if i had", amountFirst},
 	{"^ i|we would|should|'d|am|are ?really|just|quite|rather ?be curious|interested|keen|eager|like|love|itching|happy to ?see|know|learn|hear ?how|what ?it|this|that|things ?all ?would|might|will ?looks|look|comes|come|turns|happens|happen|do|does ?out ?be|like with|at|using|for|on", "what if we had", numberNear},
 	{"^ i|we would|should|'d|am|are|want|need|wish ?really|just|quite|rather ?be ?curious|interested|keen|eager|like|love|itching|want ?to ?see|know|learn|hear|(find out) what|how ?it|this|that|things ?all ?would|might|will happens|happen|(comes out)|(turns out)|looks|works ?out ?like with|at|using|for|on", "what if we had", numberNear},
 	{"^ ?please|just|and|so|then ?can|could|would|will ?you ?please ?just let ?us ?me ?go ?and see|check|test|determine|say|tell|show|figure|find|work|let|know ?me|us|out|know if|whether", "i wonder whether", wouldItDo},
@@ -112,7 +113,7 @@ var wonderedTurns = []placedPhrase{
 	{"^ ?sorry|oh|um|uh|but|so|and|well ?, ?it|that ?has|have ?just|clean|quite|always slipped|escaped|escapes|slips|left|(gone from)|(gone (clean|right) out of) ?my|our|me ?mind|memory|head|brain", "tell me", askedInside},
 	{"^ ?sorry|oh|um|uh|but|so|and|well ?, i|we ?never|(did not)|(have not)|forgot ?to ?ever|actually write|wrote|written|note|noted|jot|jotted|mark|marked|catch|caught|hear|heard ?down", "tell me", askedInside},
 	{"^ ?sorry|oh|um|uh|but|so|and|well ?, i|we would|should|'d|want|need|wish ?like|love|need|want ?to ?be reminded|told|informed|clear ?again|please|on|about|of", "tell me", askedInside},
-	{"^ ?do|have|has|would|got|might|could ?you|anybody|anyone|we ?ever ?happen|chance|got|have ?to ?any|some|the ?faintest|slightest|foggiest|rough idea|notion|inkling|clue|know ?at ?all ?of|about|as ?to", "tell me", askedInside},
+	{"^ ?do|have|has|would|got|might|could ?you|anybody|anyone|we ?ever ?happen|chance|got|have ?to ?any|some|the ?faintest|slightest|foggiest|rough idea|notion|inkling|clue|know ?offhand|(off hand)|(by [any] chance)|(at all) ?of|about|as ?to", "tell me", askedInside},
 	{"^ ?i|we ?am|are|'m not ?quite|exactly|too|at ?all|entirely|really sure|certain|clear ?now ?about|of|on !(what|how|where) !(..) , ?so ?please ?can|could|would|will ?you ?please say|tell|remind|help|check ?me|us ?out $$", "tell me $1 $2", nil},
 	{"i|we|he|she|((my|our|the) _) do|can|could|does|cannot ?not ?really|quite|yet see|understand|follow|figure|make|tell|work|find ?out where", "tell me where", placeAsked},
 	{"how far ?off|from|away|along|in ?from|off|of !left|right ?hand ?end post|side|end does|is|will|would|do it|that|this|he|she ?begin|start|starts|sit|stand|beginning|starting", "how far is the opening from the $1 post", openingBefore},
@@ -128,7 +129,7 @@ var wonderedTurns = []placedPhrase{
 // asksLater: a question comes later in the line.
 func asksLater(_, after []atom) bool {
 	for i, a := range after {
-		if a.kind == aSign && asksNextAfter(nil, after[i:]) {
+		if a.kind == aSign && (asksNextAfter(nil, after[i:]) || i+2 < len(after) && asksHolds[after[i+1].text]) {
 			return true
 		}
 	}
