@@ -27,7 +27,26 @@ var puzzledTurns = []placedPhrase{
 	{"is|are|was|were ?not !(## (RAIL|STIFF)) ?not plenty|ample|sufficient|adequate ?enough $", "would $1 be enough ?", nil},
 	{"what ?kind ?of ?sort ?of effect|impact|bearing|influence|consequence|consequences would|will|does|do|might|could !((.. # ?..)|(# ..)|(.. @ ?..)) have on|upon|for !RESULT", "what if we had $1 , what is $5 ?", asksEnd},
 
+	{"how short|long would|will|do|does|might|should RAIL ?then ?have ?to ?be|get|become|come ?out|be ?cut with|at|given", "what are the cuts if we had", amountFirst},
+	{"how many !RAIL do|does|would|will ?i|we|you|that|it ?then get|give ?me|us", "how many $1 would there be", bothHold(supposedBefore, clauseEnds)},
+	{"^ is|are|was|would !((# LENQ)|(## (RAIL|STIFF))) ?be safe|sound|strong|sturdy|secure|stiff|legal|lawful|sensible|wise ?enough", "would $1 be ok", clauseEnds},
+	{"^ does|do|would|will going|moving|switching|dropping|raising ?it ?up|down to # high|tall ?then ?also add|need|take|cost|save|mean ?me|us ?another|one|more|extra|any RAIL ?more", "what if the wall is $1 high , how many boards ?", clauseEnds},
+	{"how would|does|will|do it|this|that|everything price|cost ?itself ?out|up with|using", "what would it cost with", countedOrMore},
+	{"^ do|does|would|will|could|is ?there i|we|you|it|that ?really|actually gain|win|benefit|profit|help ?anything|much|something|any ?at ?all from|by|with ?us|me using|having|going|switching|(changing over) ?to|with|for", "what if we had", amountFirst},
+	{"without|(with no) ?any|one|single !((added|extra|new|additional post|posts)|STIFF)", "with 0 $1", bothHold(triedAhead, clauseEnds)},
+	{"if RAIL ?all were|are|was|sat|stood|went|came ?set ?a ?bit|little closer|tighter|further|farther|wider|nearer ?together|apart ,|:|- ?say|like|maybe|perhaps #", "if the gap is $1", nil},
+
 	// Why it is so.
+	{"what is|'s ?up with ?all odd|weird|strange|funny|big|huge|tiny|small|narrow|wide|tight|ugly|crazy !RESULT", "why $1", asksEnd},
+	{"why is|are|does|do !RESULT not ?get|come|be ?out ?any|much|a ?bit wider|bigger|larger|taller|higher|narrower|smaller|tighter|lower|shorter|longer|closer|roomier", "why $1", asksEnd},
+	{"why is|are|does|do not !RESULT ?get|come|be ?out ?any|much|a ?bit wider|bigger|larger|taller|higher|narrower|smaller|tighter|lower|shorter|longer|closer|roomier", "why $1", asksEnd},
+	{"walk|take|talk|run|step|guide me|us|THEPUPIL through|over !how|why !you|it|we|they !got|came|arrived|picked|chose|settled|ended", "explain $1 $2 $3", numberNear},
+	{"show ?me|us ?your work|working|workings|reasoning|sums|math on|for|behind|with !RESULT", "why $1", asksEnd},
+
+	// How it is worked out, by oneself.
+	{"how do|would|can|could|should i|we|you|one ?ever ?go ?about find|figure|work|calculate|get|compute|finding|figuring|working|calculating ?out !RESULT ?all (on (my|our|your|one's) own)|(by hand)|myself|ourselves|yourself|oneself|([with] pencil and paper)|(on paper)|(in my head)|(by (myself|ourselves|yourself))", "teach me how to work out $1", asksEnd},
+	{"what do|would|must|should i|we|they|one have|need|must ?to know|learn|understand ?in ?order to find|figure|work|calculate|get|compute ?out !RESULT", "teach me how to work out $1", asksEnd},
+	{"^ ?and|so|ok how does|do !RESULT ?actually|really|even work ?exactly|anyway", "teach me how to work out $1", asksEnd},
 	{"^^ ?sorry|well|and|but|oh ?, ?it|that|this|i|we ?just|still|really|always|all|do|am|is|can ?not fail|fails|beats|beat|puzzles|baffles|escapes|eludes|bugs|bothers|confuses|stumps|perplexes|intrigues|mystifies|(beyond)|mystery|puzzle|riddle|((makes|make) (no|little) sense)|(at (a loss|sea))|baffled|puzzled|stumped|confused|perplexed|intrigued|mystified ?to|for ?me|us ?as|about ?to ?see|understand|know|grasp|follow ?as ?to how !RESULT got|came|comes|gets|turned|ended|turns|ends|could|can ?ever ?out|up ?to ?be ?about ?so|that|this|such ?big|small|wide|narrow|tight|high|low|tall|odd|way", "why $1", asksEnd},
 	{"^ ?and|so|please|now ?can|could|would|will ?you ?please explain|tell ?to ?me|us how|what !RESULT came|got|turned|ended ?out|up ?to ?be about|by|(to be)|(to be so (big|wide|tight|high|small))|(that way)", "why $1", asksEnd},
 	{"why|(how come) such ?very|rather ?big|small|wide|narrow|tight|high|low|tall|odd|huge|tiny|large|weird|strange|funny !RESULT", "why $1", asksEnd},
@@ -40,6 +59,14 @@ var puzzledTurns = []placedPhrase{
 	{"what is|are|'s holdup|(hold up)|(hold - up)|hangup|(hang up)|beef|snag|catch|obstacle|objection|hindrance|hitch ?with|to|against|for|in ?us|me ?having|using|going ?for|with !((## (RAIL|STIFF))|(# LENQ)|(# for LENQ)|(LENQ of|at #))", "why can i not have $1", asksEnd},
 
 	// What is asked for in other words.
+	{"and|, ?of what size|lumber|dimension|dimensions|stock ?lumber is|are|'s|do|must they|it|those|these|that ?be ?made ?of ?cut ?from", "and what size are the stiffeners", bothHold(clauseEnds, stiffenersAlone)},
+	{"and|, ?of what size|lumber|dimension|dimensions|stock ?lumber is|are|'s|do|must they|it|those|these|that ?be ?made ?of ?cut ?from", "and what size are the rails", bothHold(clauseEnds, railsAlone)},
+	{"^ ?and|so ?or did|have|had ?not i|we ?already|ever ?not give|given|tell|told|set|say|said|mention|mentioned|enter|entered ?you ?for ?about ?of !RESULT", "what is $1", asksEnd},
+	{"^ ?and|so can|could|do|will|would you ?still remember|recall|(read back)|repeat what|everything|all|whatever ?all ?that i|we ?have ?already told|said|gave|given|entered|asked ?you ?to", "what have i told you so far", asksEnd},
+	{"^^ ?and|so what|which are you going|working|running on|by|off|from ?of ?now|here|today", "what have i told you so far", asksEnd},
+	{"^^ ?and|so|well ?is|are|have|do|would ?there ?you|we|i ?know|got|have|be ?of ?any other|another|different|alternative way|ways|layout|layouts|option|options|arrangement|version|solution|combination|combinations|possibilities|possibility ?to|of ?do|doing|build|building|make|making ?it|this|that|wall ?at ?all|work|do|fit ?\\?", "what are the options", clauseEnds},
+	{"^ ?please|and|so|just ?can|could|would|will ?you ?please give|show|offer|list|name|tell ?me|us ?about some|few|several|all ?more|other|of ?my|our|the choices|options|alternatives|possibilities", "what are the options", asksEnd},
+	{"what is|was|are|were|'s limit|maximum|max|minimum|cap|ceiling|most|least on|for|of bays|bay ?again", "what is the bay width", clauseEnds},
 	{"^ ?and|so|please|now ?can|could|would|will ?you ?please explain|show|read|give|tell|go|walk|take ?me|us ?to|with ?me|us ?through|over ?all each|every|all ?single|one ?of line|lines|step|steps|part|parts|bit|stage|piece|stages ?of|in|from ?the ?whole|entire sum|sums|calculation|arithmetic|math|maths|working|workings|computation", "show me the whole sum", asksEnd},
 	{"what|which thickness do|did|have|are|is you|we|i ?got|have|put|use|using|figure|figuring ?me ?down ?for|on|with|as brackets", "how thick are the brackets", asksEnd},
 	{"what do|does|are|is !(COUNTQ|POST) ?all measure|come|made|cut|sawn ?in|out|from ?of|at ?, size wise", "what size are the $1", asksEnd},
@@ -58,6 +85,20 @@ func notToldBefore(before, _ []atom) bool {
 		}
 	}
 	return true
+}
+
+// stiffenersAlone: stiffeners were spoken of before, and no rails and no posts.
+func stiffenersAlone(before, _ []atom) bool {
+	stiff := false
+	for _, a := range before {
+		switch {
+		case isClass(a.text, "STIFF"):
+			stiff = true
+		case isRail(a.text), isClass(a.text, "POST"), isClass(a.text, "BRACKET"):
+			return false
+		}
+	}
+	return stiff
 }
 
 // postSpokenLast: of what has a height, the post was spoken of last.

@@ -56,7 +56,7 @@ var wonderedTurns = []placedPhrase{
 	{"^ ?and|so|then what|how would|will|does|do|might !RESULT ?then look|be|come|turn ?out ?like|to with|at|using|for", "what is $1 if we had", countedOrMore},
 
 	// Which counts would work.
-	{"^ ?and|so|then|ok|please ?tell ?me what|which ?rail|board|slat|stiffener ?all counts|count|numbers|number|choices|options|combinations ?of ?COUNTQ|bays|posts ?do|does|would|will|could|can|might|are|is|come ?i|we|you ?be|have|use|pick|choose ?there ?work|fit|go|possible|open|available|allowed|left|(into question)|from ?for ?me|us with|at|given|using", "what are the options if we had", countedOrMore},
+	{"^ ?and|so|then|ok|please ?tell ?me what|which ?rail|board|slat|stiffener ?all counts|count|numbers|number|choices|options|combinations ?of ?COUNTQ|bays|posts ?do|does|would|will|could|can|might|are|is|come ?i|we|you ?be|have|use|pick|choose ?there ?work|fit|go|possible|open|available|allowed|left|(into question)|from ?for ?me|us with|at|given|using", "what are the options if we had", amountFirst},
 	{"^ ?and|so|then|ok|please ?tell ?me what|which ?rail|board|slat|stiffener ?all counts|count|numbers|number|choices|options|combinations ?of ?COUNTQ|bays|posts ?do|does|would|will|could|can|might|are|is|come ?i|we|you ?be|have|use|pick|choose ?there ?work|fit|go|possible|open|available|allowed|left|(into question)|from ?for ?me|us if|were|supposing|assuming", "what are the options if", numberNear},
 	{"^ ?and|so|then|ok what ?all|else would|will|could|can|might|does|do ?still ?be work|fit|possible ?for ?me|us if|were|supposing|assuming", "what are the options if", numberNear},
 	{"^ ?and|so|then|ok|please ?tell ?me what|which ?rail|board|slat|stiffener counts|count|numbers|number ?of ?COUNTQ ?could|can|might|do|does|would|will|are|come ?possibly into question|consideration|play|contention", "what counts would work", clauseOrAndEnds},
@@ -70,6 +70,7 @@ var wonderedTurns = []placedPhrase{
 
 	// Lengths that are bought, as they are tried.
 	{"!(if|suppose|supposing|say|could|can|might|would) ?not i|we|they|you|he ?not ?only|just|simply ?can|could ?only|just have|use|buy|get|order|had|used|bought|got|sell|stock|take|took ?only|just|nothing|all ?but ## ?- foot|ft|feet ?long boards|lumber|planks|sticks|lengths|timber|stock|pieces", "$1 we use $2 footers", clauseEnds},
+	{"!(if|suppose|supposing|say|could|can|might|would) ?not i|we|they|you|he ?not ?only|just|simply ?can|could ?only|just have|use|buy|get|order|had|used|bought|got|sell|carry|stock|take|took ?only|just|nothing ?but !(eights|tens|twelves|fourteens|sixteens|eighteens) ?only", "$1 we use $2", clauseEnds},
 	{"!(if|suppose|supposing|say|could|can|might|would) ?not i|we|they|you|he ?not ?only|just|simply ?can|could only|just have|use|buy|get|order|had|used|bought|got|sell|stock|take|took ## ?- footers", "$1 we use $2 footers", clauseEnds},
 	{"^ ?and|so|then how much ?money|cash would|will|could|can|do|should|might i|we|it|that save|lose|gain with|using|(if (i|we) (use|used|bought|buy)) ?only|just ## ?- foot|ft|footer boards|lumber|planks|sticks|lengths|timber|stock", "what would it cost with $1 footers", clauseEnds},
 	{"!with|using ?only|just ## ?- foot|ft boards|lumber|planks|sticks|lengths|timber|stock", "$1 $2 footers", bothHold(clauseEnds, savedOrCost)},
@@ -298,11 +299,16 @@ func notCompared(after []atom) bool {
 		if endsSentence(after, i) {
 			break
 		}
-		if againstWords[a.text] {
+		if againstWords[a.text] || a.text == "for" && forOthers(after[i+1:]) {
 			return false
 		}
 	}
 	return true
+}
+
+// forOthers: what it is for is no part of the wall, and nobody here: "for the stairs".
+func forOthers(after []atom) bool {
+	return len(after) > 1 && vocab().articles[after[0].text] && after[1].kind == aWord && !namesPart(after, 1) && !figured(after[:2]) && after[1].text != "wall"
 }
 
 // wondersOfTrial: something would be, or does, so.
