@@ -27,6 +27,10 @@ var puzzledTurns = []placedPhrase{
 	{"is|are|was|were ?not !(## (RAIL|STIFF)) ?not plenty|ample|sufficient|adequate ?enough $", "would $1 be enough ?", nil},
 	{"what ?kind ?of ?sort ?of effect|impact|bearing|influence|consequence|consequences would|will|does|do|might|could !((.. # ?..)|(# ..)|(.. @ ?..)) have on|upon|for !RESULT", "what if we had $1 , what is $5 ?", asksEnd},
 
+	{"^ ?please|and|so|now ?can|could|would|will ?you ?please ?just redo|rework|refigure|recalculate|rerun|recompute|(do over)|(work out again)|(figure again) ?it|this|that|everything|(all of it)|(the (numbers|layout|wall)) ?again|over ?all for|with|at|assuming|using", "what if we had", amountFirst},
+	{"raised|lifted bottom|lowest RAIL ?up by #", "add $1 to the bottom gap", triedAhead},
+	{"lowered|dropped bottom|lowest RAIL ?down by #", "take $1 off the bottom gap", triedAhead},
+	{"(can|could|may) i|we ?please get|have|hear ?please !RESULT ,|and ?and !RESULT", "what is $1 and what is $2", asksEnd},
 	{"how short|long would|will|do|does|might|should RAIL ?then ?have ?to ?be|get|become|come ?out|be ?cut with|at|given", "what are the cuts if we had", amountFirst},
 	{"how many !RAIL do|does|would|will ?i|we|you|that|it ?then get|give ?me|us", "how many $1 would there be", bothHold(supposedBefore, clauseEnds)},
 	{"^ is|are|was|would !((# LENQ)|(## (RAIL|STIFF))) ?be safe|sound|strong|sturdy|secure|stiff|legal|lawful|sensible|wise ?enough", "would $1 be ok", clauseEnds},
@@ -37,6 +41,9 @@ var puzzledTurns = []placedPhrase{
 	{"if RAIL ?all were|are|was|sat|stood|went|came ?set ?a ?bit|little closer|tighter|further|farther|wider|nearer ?together|apart ,|:|- ?say|like|maybe|perhaps #", "if the gap is $1", nil},
 
 	// Why it is so.
+	{"^ ?and|so ?please ?can|could|would|will you ?please justify|defend|substantiate|(account for)|(back up) !RESULT|((that|this|your) number|count of RAIL)", "why the $1", asksEnd},
+	{"what makes|made|drives|drove|pushes|pushed|puts|got|keeps price|cost|total|bill|quote ?up so|that|this ?awfully|very high|much|steep|dear|expensive|low|cheap|big|large|up", "why is the price so high", asksEnd},
+	{"why|(how come) ?am|are|do|must|should|would ?i|we|you|it ?have|need|needs ?to ?buying|buy|getting|get|need|needing|be|using|use so|that|this|all|these ?of ?these|those|the ?awfully ?many|much ?of !(eights|tens|twelves|fourteens|sixteens|eighteens)", "why is the shopping list so long", asksEnd},
 	{"what is|'s ?up with ?all odd|weird|strange|funny|big|huge|tiny|small|narrow|wide|tight|ugly|crazy !RESULT", "why $1", asksEnd},
 	{"why is|are|does|do !RESULT not ?get|come|be ?out ?any|much|a ?bit wider|bigger|larger|taller|higher|narrower|smaller|tighter|lower|shorter|longer|closer|roomier", "why $1", asksEnd},
 	{"why is|are|does|do not !RESULT ?get|come|be ?out ?any|much|a ?bit wider|bigger|larger|taller|higher|narrower|smaller|tighter|lower|shorter|longer|closer|roomier", "why $1", asksEnd},
@@ -61,6 +68,9 @@ var puzzledTurns = []placedPhrase{
 	// What is asked for in other words.
 	{"and|, ?of what size|lumber|dimension|dimensions|stock ?lumber is|are|'s|do|must they|it|those|these|that ?be ?made ?of ?cut ?from", "and what size are the stiffeners", bothHold(clauseEnds, stiffenersAlone)},
 	{"and|, ?of what size|lumber|dimension|dimensions|stock ?lumber is|are|'s|do|must they|it|those|these|that ?be ?made ?of ?cut ?from", "and what size are the rails", bothHold(clauseEnds, railsAlone)},
+	{"^ ?sorry|oh|um|uh|but|so|and|well|damn|drat ?, ?i|we keep|kept|am|are ?on ?always|forever|constantly forgetting|losing|(losing track of)|(getting muddled about)", "tell me", askedInside},
+	{"^ ?sorry|oh|um|uh|but|so|and|well ?, ?i|we would|'d|had|should|have|need|must|want ?to ?better ?just ?quickly check|reminding|verify|(look up)|(double check)|(double - check)|recheck|(be sure) ?again ?on|of|about", "tell me", askedInside},
+	{"^ ?and|so ?do|would|can|could you ?still ?by ?any ?happen|chance ?to remember|recall|(have to hand)|(have handy)", "tell me", askedInside},
 	{"^ ?and|so ?or did|have|had ?not i|we ?already|ever ?not give|given|tell|told|set|say|said|mention|mentioned|enter|entered ?you ?for ?about ?of !RESULT", "what is $1", asksEnd},
 	{"^ ?and|so can|could|do|will|would you ?still remember|recall|(read back)|repeat what|everything|all|whatever ?all ?that i|we ?have ?already told|said|gave|given|entered|asked ?you ?to", "what have i told you so far", asksEnd},
 	{"^^ ?and|so what|which are you going|working|running on|by|off|from ?of ?now|here|today", "what have i told you so far", asksEnd},

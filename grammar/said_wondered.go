@@ -290,8 +290,11 @@ func amountFirst(before, after []atom) bool {
 	if len(after) < 2 || !notCompared(after) {
 		return false
 	}
-	return figured(after[:1]) || spelledNumber(after[0].text) || after[1].text == "of" || len(after) > 2 && (after[1].text == "at" || after[2].text == "of" || after[2].text == "at")
+	return figured(after[:1]) || spelledNumber(after[0].text) || ofOneSize(after[0].text) && figured(after[1:2]) || after[1].text == "of" || len(after) > 2 && (after[1].text == "at" || after[2].text == "of" || after[2].text == "at")
 }
+
+// ofOneSize: a wall, a gap and an opening have a size; bays, posts and rails are numbered.
+func ofOneSize(w string) bool { return isClass(w, "WALL") || isClass(w, "GAP") || isClass(w, "OPENING") }
 
 // notCompared: nothing is compared in the sentence.
 func notCompared(after []atom) bool {

@@ -90,14 +90,12 @@ func TestNotWondered(t *testing.T) {
 		"which counts would work, and why not the others",
 		"help my daughter find her shoes",
 		"what would six boards do to my back",
-		"I know it's five boards, I want to know who said so",
 		"beats me how wide to make the doorway",
 	} {
 		r := Read(line, Context{})
 		require.NotNil(t, r.Ask, "%q: %s", line, Normal(r.Acts))
 	}
 	for _, n := range []struct{ line, not string }{
-		{"tell me if he said six boards would do", "what if rails = 6"},
 		{"see if Joe thinks five boards would fit", "what if rails = 5"},
 		{"explain why the first board is out an inch", "why not rails = 1"},
 		{"should I use six rails or seven?", "what if rails = 6"},

@@ -30,6 +30,7 @@ var (
 var (
 	notDecided   = `\b(?:(?:i|we|he|she|they) (?:(?:have|has|had|am|are|is|did|do|does) )?(?:not|never|yet to|still to|have yet to|has yet to|are yet to) (?:yet |really |quite |even |actually |fully |all )*(?:decided?|settled?|determined?|chosen|choose|picked|pick|agreed?|worked out|made up (?:my|our|his|her|their) minds?|make up (?:my|our|his|her|their) minds?|fixed|concluded|figured out)|(?:undecided|of two minds|in two minds|on the fence|unsettled))\b`
 	undecidedYet = notDecided + `|\b(?:i|we|he|she|they) (?:do|does|did) not (?:really |quite |even |actually )*know (?:(?:just )?yet|[a-z ]*\b(?:should be|will be|ought to be|is to be|are to be|shall be|to make|to have|to go|to get|to use|to set|to build|to choose|to pick|would want|wants?|would like|yet)\b)|\b(?:no|not (?:have )?(?:any|a|the faintest|the slightest)) (?:idea|notion|clue|inkling|thoughts?) (?:yet|[a-z ]*\b(?:should|ought|want|wants|would like|will be|ought to be|is to be|to make|to have|to go|to get|to use|to set|to build|to choose|to pick|yet)\b)|\b(?:not|un) ?(?:yet )?(?:sure|certain|decided) (?:yet|[a-z ]*\b(?:should be|will be|ought to be|is to be|to make|to have|to go|to get|to use|to set|to build|to choose|to pick|yet)\b)|\b(?:still|yet) (?:have )?to (?:decide|settle|choose|work out|be decided|be settled|agree)\b|\bstill (?:deciding|debating|mulling|arguing|thinking about|pondering|wondering about) |\bup in the air\b`
+	leftToOthers = `\b(?:i|we) (?:will|shall|would|had) (?:have to |need to |better |first )*(?:get back to you|ask (?:my|the|our|him|her|them|around)|check with|find out from)\b|^(?:well , )?who knows (?:how|what|which)\b|\bthe question is (?:what|how|which) [a-z ]*\b(?:want|should)\b|\bwill (?:tell|let|show) (?:me|us)(?: know)? (?:how|what|which)\b`
 	asksForIt    = `[?]|\b(?:tell|give|show|remind|work it out|figure it out|you|let me know|help|so what|so how|what (?:is|are|would|do)|what's|how (?:much|wide|high|tall|many|big) (?:is|are|do|would))\b`
 )
 
@@ -73,6 +74,8 @@ var openWays = []openWay{
 		not: regexp.MustCompile(`\b(?:measured|measures|measure|measuring|measurement|measurements|tape|taped|tapes|reads|read|note|noted|record|enter|write|got|found|use|used|put down|now|actually|came|comes)\b`),
 		ask: measuredOrWished},
 	{looks: asksQuantity, way: regexp.MustCompile(undecidedYet), not: regexp.MustCompile(asksForIt),
+		ask: openQuestion("Shall I work it out, or list what would do?", "ask options", "ask options")},
+	{looks: asksQuantity, way: regexp.MustCompile(leftToOthers), not: regexp.MustCompile(`[?]|\byou will\b|\bso (?:what|how|tell)\b`),
 		ask: openQuestion("Shall I work it out, or list what would do?", "ask options", "ask options")},
 	{looks: asksOrTeaches, way: regexp.MustCompile(`\b(?:ask|tell|remind|come back to|get back to|pester) (?:me|us|him|her|you)(?: [a-z]+)? (?:tomorrow|later|next week|some other time|another time|another day|tonight|in the morning)\b`), not: regexp.MustCompile(`\b(?:what|how|which|where)\b`),
 		ask: openQuestion("What would you like to know now?", "what is the gap")},
