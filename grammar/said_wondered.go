@@ -22,7 +22,7 @@ var wonderedTurns = []placedPhrase{
 	{"^ THEPUPIL ?all|both ?would|is|are|'s|has|have|keep|keeps ?been ?also|just|all like|love|want|wants|wondering|wonders|wonder|wondered|asks|asking|ask|asked|curious|dying|itching ?me|us ?to ?know|see|hear|learn|(find out)|(be shown) ?about what|how|whether|if", "i wonder if", bothHold(numberNear, wondersOfTrial)},
 	{"^ THEPUPIL ?all|both would|is|are|'s|want|wants|like|likes|love|wonders|wonder|keeps|keep ?just|all ?curious|like|love|itching|dying|asking|wondering ?to ?know|see|hear|learn|(find out) what|how !((?.. # ..)|(?.. @ ..)) does|do|looks|look|(comes out)|(turns out) ?like $", "what if we had $1", nil},
 	{"^ i|we ?do|am|are|'m ?just wonder|wondering|curious ?about ?to ?see|know how|what !((?.. # ..)|(?.. @ ..)) ?would|will|might|could does|look|looks|do|be|comes|come|turn|turns|works|work|sit|feel|suit ?out ?like|then|there $", "what if we had $1", nil},
-	{"^ ?so|and|ok|please|now ?can|could|would|will ?you ?please ?just give|show|tell|get|find|work|figure|calculate|compute|read|do ?me|us ?me|us ?out ?all !RESULT ?you ?get|have ?that|there|(would be) at|with|using", "what is $1 if we had", bothHold(countedOrMore, amountFirst)},
+	{"^ ?so|and|ok|please|now ?can|could|would|will ?you ?please ?just give|show|tell|get|find|work|figure|calculate|compute|read|do ?me|us ?me|us ?out ?all !RESULT ?you ?get|have ?that|there|(would be) with|using", "what is $1 if we had", bothHold(countedOrMore, amountFirst)},
 	{"^ ?so|and|ok|please|now ?can|could|would|will ?you ?please ?just give|show|tell|get|find|work|figure|calculate|compute|read|do ?me|us ?me|us ?out ?all !(LENQ|ASKED|((number|count) of COUNTQ)|marks|cuts|(cut list)|(cut lengths)) ?you ?get|have ?that|there|(would be) for", "what is $1 if we had", bothHold(countedOrMore, amountFirst)},
 	{"^ ?so|and how much|many ?more|less|dearer|cheaper|pricier|expensive|extra is|would|will|does it|that|this|job|wall|i|we ?then ?be|cost|come|run|pay|get ?me|us ?more|less|dearer|cheaper|pricier|extra|out|to ?at ?be with|using|for", "what would it cost with", bothHold(numberNear, dearerAsked)},
 	{"how far apart would|will|are|do|should ?the rest|others|remainder|(other ones)|(remaining ones)|(ones that are left) ?be|sit|end|come|stand ?up|out", "how far apart would the boards be", railsAlone},
@@ -91,7 +91,7 @@ var wonderedTurns = []placedPhrase{
 	{"and|, what size|lumber|dimension ?lumber is|are|'s they|it|those|these|that", "and what size are the added posts", bothHold(clauseEnds, addedPostsSpokenOf)},
 	{"how many !RAIL ,|and ?and ?at|with how far apart ,|and", "how many $1 , what is the gap ,", questionGoesOn},
 	{"how close|near|tight ?together can|may|could|might|should|do|will ?any ?two|neighboring|neighbouring|adjacent|next|the brackets ?ever ?to ?(each other)|(one another) ?get|come|go|sit|be|stand", "what is the bracket clearance", asksEnd},
-	{"what|(how much) did|do|was|have i|we ?have say|said|tell|told|set|give|gave|allow|allowed|put ?you ?down ?that ?as ?i|we ?would|could|can|'d|will|wanted ?to ?spend|pay|(lay out)|(be willing to (pay|spend)) ?at|for ?the ?most|all|max|tops", "what is the budget", spendSaid},
+	{"what|(how much) did|do|was|have i|we ?have say|said|tell|told|set|give|gave|allow|allowed|put ?you ?down ?that ?as ?i|we ?would|could|can|'d|will|wanted ?to spend|pay|(lay out)|(be willing to (pay|spend)) ?at|for ?the ?most|all|max|tops", "what is the budget", spendSaid},
 	{"^^ ?yes|ok|sure|look ?, ?i|we ?can|do ?already|now know|see|get|understand|realize|(am aware) ?full|perfectly ?well ?that ?of ?it|there|that|this|we ?is|are|'s|takes|has|have|be ## !RAIL|STIFF ,|;|.|- ?but|and ?what ?i|we ?just|only|really|still|do ?not want|need|like|know ?to ?know|see|learn|hear|understand|is ?, why", "why the $2", asksEnd},
 	{"^^ ?yes|ok|sure|look ?, ?i|we ?can|do ?already|now know|see|get|understand|realize|(am aware) ?full|perfectly ?well ?that ?of !LENQ is|are|'s|at # ,|;|.|- ?but|and ?what ?i|we ?just|only|really|still|do ?not want|need|like|know ?to ?know|see|learn|hear|understand|is ?, why", "why the $1", asksEnd},
 
@@ -294,7 +294,9 @@ func amountFirst(before, after []atom) bool {
 }
 
 // ofOneSize: a wall, a gap and an opening have a size; bays, posts and rails are numbered.
-func ofOneSize(w string) bool { return isClass(w, "WALL") || isClass(w, "GAP") || isClass(w, "OPENING") }
+func ofOneSize(w string) bool {
+	return isClass(w, "WALL") || isClass(w, "GAP") || isClass(w, "OPENING")
+}
 
 // notCompared: nothing is compared in the sentence.
 func notCompared(after []atom) bool {

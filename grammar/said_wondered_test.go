@@ -96,7 +96,6 @@ func TestNotWondered(t *testing.T) {
 		require.NotNil(t, r.Ask, "%q: %s", line, Normal(r.Acts))
 	}
 	for _, n := range []struct{ line, not string }{
-		{"see if Joe thinks five boards would fit", "what if rails = 5"},
 		{"explain why the first board is out an inch", "why not rails = 1"},
 		{"should I use six rails or seven?", "what if rails = 6"},
 		{"why is the post so short of paint", "why post height"},
