@@ -22,6 +22,9 @@ func (s *speech) perform() {
 				s.carry.name = nil
 			}
 		}
+		if g.force == Check && g.head != nil && before > 0 && countsFirst(strip(g.items)) {
+			s.carry, s.stating = carry{wall: s.carry.wall}, false // "the gap is 2. He claims two bays at 62 each": his count is of what he names
+		}
 		if g.dropped {
 			g.items = trailingFix(g.items)
 		}
@@ -33,6 +36,15 @@ func (s *speech) perform() {
 			return
 		}
 	}
+}
+
+// countsFirst reports whether a claim begins with a count and what is counted.
+func countsFirst(list []item) bool {
+	if len(list) < 2 || !list[0].value() || list[1].kind != kPart || !list[1].plural() {
+		return false
+	}
+	n := list[0].lim.lo
+	return list[0].lim.hi == nil && n.unit == bare && n.val.IsInt() && n.val.Less(twelve)
 }
 
 func (s *speech) do(g *group) {

@@ -325,7 +325,10 @@ func (k *clause) dropped() (reading, bool) {
 	if lim.of != nil && lim.of.key() == "floor" && lim.way.relKey() == "<" {
 		bare := *lim
 		bare.of, bare.way = nil, nil
-		lim, op = &bare, solver.Eq // "26 inches lower than our patio"
+		lim = &bare
+		if op, ok = bare.relation(); op != solver.Near { // "26 inches lower than our patio", "about two feet lower"
+			op, ok = solver.Eq, true
+		}
 	}
 	if !ok || lim.of != nil {
 		return reading{}, false

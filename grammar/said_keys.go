@@ -42,7 +42,7 @@ func keyOf(parts []phrasePart) (key map[string]bool) {
 		common := 0
 		for w := range p.words {
 			common++
-			if vocab().neutral[w] || vocab().articles[w] {
+			if vocab().neutral[w] || vocab().articles[w] || kindOfSign[w] {
 				common += 20
 			}
 		}
@@ -52,6 +52,9 @@ func keyOf(parts []phrasePart) (key map[string]bool) {
 	}
 	return key
 }
+
+// kindOfSign are the signs: a comma stands in every second line, so it is no key.
+var kindOfSign = wordSet(", . ; : - ? !")
 
 // needsOf are the marks of the words that parts of a phrase, one after another, cannot do without, the rarest first: of each of them a word stands
 // in what the phrase matches.

@@ -26,6 +26,7 @@ var phrasePieces = map[string]string{
 	"CLIENT":   "he|she|they|i|we|([the|my|our|this] (customer|client|fella|fellow|lady|gentleman|couple|guy|homeowner))",
 	"PRINTED":  "it|this|that|mine|ours|them|everything|lot|thing|whole|me|us|of|up|out|down|please|wall|layout|plan|job|findings|results|result|report|notes|summary|numbers|figures|answer|answers|work|sheet|steps|what|we|have|got|there|one|copy|full|picture|drawing|sketch|elevation|diagram|view|image",
 	"THEQ":     "the|my|our|this|each|every *",
+	"INCASE":   "(just in case)|(for (luck|insurance|safety|((good|better) (measure|luck))))|(in case [that] (i|we|he|she|somebody|someone|one) [should] (botch|botches|ruin|ruins|spoil|spoils|mess|miscut|crack|cracks|split|splits|break|breaks|wreck|butcher|waste) [up] [a|one|something|some] [cut|board|one])",
 	"METRICS":  "METRIC|millimeter|millimetre|centimeter|centimetre",
 	"VISIT":    "?this|(today 's) ?site|little|final|whole|first ?site inspection|visit|review|check|checking|report|session|questions|business|work|day|lesson|class|survey|audit|round|shift|appointment|checks",
 	"RECORD":   "inspection|inspections|inspecting|measurement|measurements|report|reports|notes|measuring|figuring|work|checks|checking|drawing|drawings|layout|layouts|sums|math|building|woodwork|woodworking|carpentry|records|sketches|surveys|surveying|planning|calculations",
