@@ -76,7 +76,7 @@ func misspeltIn(told []atom) bool {
 
 // othersClaim reports whether a drawing is told of, which is to be checked whatever it had before.
 func othersClaim(told []atom) bool {
-	return slices.ContainsFunc(told, func(a atom) bool { return isClass(a.text, "PAPER") })
+	return slices.ContainsFunc(told, func(a atom) bool { return isClass(a.text, "PAPER") || claimedOf[a.text] })
 }
 
 // turnedOut reports whether something was expected, and turned out: "I expected 71, it measures 70-3/4".
@@ -126,6 +126,8 @@ var (
 	// neverApart are words of whoever claims, measures, buys or builds, of who denies and who supposes.
 	neverApart = wordSet(`says say said claims claim told tells thinks swears reckons insists bought buy ordered picked cut screwed fixed installed poured set dug hung if unless than
 		as same like twice either maybe perhaps wants want needs whether not never no how why which too also`)
+	// claimedOf are what somebody claims.
+	claimedOf = wordSet("figure figures number numbers guess total count reckoning")
 	// usedTo is what people and yards used to do that needs no figure to be told apart.
 	usedTo        = wordSet("have carry sell stock work think")
 	fillersBefore = wordSet("uh um er well so ok okay right and but see look hey oh")
@@ -403,6 +405,9 @@ func othersHave(w []string) bool {
 	}
 	if at+1 >= len(w) {
 		return false
+	}
+	if w[0] == "the" && w[1] == "others" {
+		return false // the other bays, or rails
 	}
 	if whoseElse[w[0]] || whoseElse[w[at]] {
 		return !slices.ContainsFunc(w[:min(3, len(w))], func(v string) bool { return isClass(v, "PAPER") })

@@ -19,7 +19,7 @@ func readPastTalk(atoms []atom, c Context) (Reading, bool) {
 		return Reading{}, false
 	}
 	for _, part := range parts {
-		if onlyTalk(part, c) {
+		if onlyTalk(part, c) && !(relatives[part[0].text] && len(left) > 0 && hasFigures(left)) {
 			dropped, mid = true, len(left)
 			if n := len(left); n > 0 && left[n-1].kind == aSign && part[len(part)-1].kind == aSign && part[len(part)-1].text != "," {
 				left[n-1] = part[len(part)-1]
@@ -105,7 +105,7 @@ func onlyTalk(part []atom, c Context) bool {
 	}
 	for _, opener := range reasonOpeners {
 		if standAtWords(w, opener) {
-			return nothingSet(part, c, true) && !slices.ContainsFunc(w[len(opener):], func(v string) bool { return v == "if" || v == "unless" || v == "whether" || v == "instead" })
+			return nothingSet(part, c, true) && ofElsewhereAltogether(part, c) && !slices.ContainsFunc(w[len(opener):], func(v string) bool { return v == "if" || v == "unless" || v == "whether" || v == "instead" })
 		}
 	}
 	aside := relatives[w[0]]
@@ -113,7 +113,7 @@ func onlyTalk(part []atom, c Context) bool {
 		return false
 	}
 	for i, v := range w {
-		if turning[v] || viewed[v] || judgesIt[v] && !(aside && i < 3) || asideTurns[v] && v != "was" && v != "were" && v != "had" && v != "truck" || wishing[v] && i < 3 || v == "these" || asideModal[v] && v != "mind" || v == "you" && i == 0 {
+		if !aside && i > 0 && (v == "it" || v == "them" || v == "those" || v == "that") || turning[v] || viewed[v] || judgesIt[v] && !(aside && i < 3) || asideTurns[v] && v != "was" && v != "were" && v != "had" && v != "truck" || wishing[v] && i < 3 || v == "these" || asideModal[v] && v != "mind" || v == "you" && i == 0 {
 			return false
 		}
 	}
@@ -180,6 +180,9 @@ func withoutLittleOnes(part []atom) []atom {
 
 // nothingSet reports whether a clause holds nothing that could be set, asked or ordered.
 func nothingSet(part []atom, c Context, reason bool) bool {
+	if slices.ContainsFunc(part, func(a atom) bool { return a.kind == aWord && len(a.text) > 2 && words().numberish(a.text) && !vocab().neutral[a.text] }) {
+		return false
+	}
 	for _, t := range lex(part[:len(part):len(part)], c) {
 		switch t.kind {
 		case kUnknown:
@@ -197,7 +200,7 @@ func nothingSet(part []atom, c Context, reason bool) bool {
 				return false
 			}
 		case kPart:
-			if !thingsAbout[t.key()] && t.key() != "kerf" {
+			if !reason || !thingsAbout[t.key()] && t.key() != "kerf" {
 				return false
 			}
 		}

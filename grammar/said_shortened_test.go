@@ -85,7 +85,7 @@ func TestShortenedNotes(t *testing.T) {
 		"door: 36, lt":               "opening = 36 in; opening side = left",
 		"redo w/o stiffs":            "what if stiffeners = 0",
 		"if opg 40 then gap?":        "what if opening = 40 in; ask gap",
-		"7 bds - gap?":               "rails = 7; ask gap",
+		"7 bds - gap?":               "what if rails = 7; ask gap",
 		"arch dwg gap 2-1/8, ok?":    "check gap = 2-1/8 in",
 		"no 12s till fri":            "stock -= 144 in",
 		"3 - 2x6x12 left":            "have 2x6 144 in x 3",

@@ -67,6 +67,7 @@ var weighedClaims = []placedPhrase{
 	{"^ ?the|his|her|their|my|our !PERSON|he|she|they ?has|had put|puts|drew|set|made|makes|built !(?.. # ?..) and|but ?he|she|they swears|says|thinks|claims|reckons|insists ?that|it|this ?would|will ?that|it|this fits|works|holds|fit|work|hold|goes|go|do|does|(is right) ?here ?too|(as well)|fine $", "he says $2 , is that right ?", nil},
 	{"!says|said|claims|claimed|thinks|reckons|swears|insists|figures ?that there is|will|would ?be|'s ?plenty|enough ?of room|space for", "$1", nil},
 	{"!PERSON is|are|'s positive|adamant|confident|convinced ?that there is|will ?be|'s ?plenty|enough ?of room|space for", "he says", nil},
+	{"^ ?and|so his|her|their number|figure|value|measurement|dimension for|on|of the whole|entire|full|total job|lot|thing|wall|material|materials|order is|was ?only #", "he says it all costs $1", nil},
 	{"^ ?and|so his|her|their number|figure|value|measurement|dimension for|on|of !(the _ [_]) is|was ?only #", "he says $1 is $2", nil},
 	{"!PERSON threw|tossed|floated|bandied|bandies|throws ?out|around|about ?the number|figure", "he says", figureToCome},
 	{"^ ?an|the|my|his|her ?_ calculator|app|spreadsheet|computer|program gave|gives|spat|spits|handed ?out ?him|her|them|me|us", "the drawing says", figureToCome},

@@ -13,6 +13,7 @@ var workdayTurns = []placedPhrase{
 	{"mat ' ls", "materials", nil},
 	{"^^ run me ?the !marks|cuts|numbers", "show me the $1", nil},
 	{"is ## a|per hundred", "is $1 per hundred", nil},
+	{"tell me where !LENQ ended|ends|landed|lands|came|comes ?up|out|in", "what is the $1", nil},
 	{"help me find|see|(work out)|(figure out)|understand where", "where", nil},
 	{", if i may ?(say so)|(be so bold)|(ask) ,", "", nil},
 	{"buy|get|order ?me ?us ## boards|planks|rails more|extra than ?the|this ?job|wall|work takes|needs|wants|calls|requires ?for", "buy $1 spare boards", phraseStartsClause},
