@@ -320,7 +320,9 @@ func (k *clause) scaled(f exact.Rat, lim *limit) (reading, bool) {
 	senses := k.senses(0, len(k.items))
 	any := lengthAspects.or(ofKind[solver.Money])
 	var name solver.Name
-	if a, ok := k.pick(senses, ofKind[solver.Count], nil, 0); ok && k.asMany() {
+	if lim == nil && k.spare() && !k.asMany() {
+		name = solver.Name{Wall: k.wallName(), Quantity: solver.Spare} // "double the spare"
+	} else if a, ok := k.pick(senses, ofKind[solver.Count], nil, 0); ok && k.asMany() {
 		n, _, ok := k.build(a)
 		if !ok || lim != nil && lim.lo.unit == percent {
 			return reading{}, false

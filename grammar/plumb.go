@@ -176,7 +176,7 @@ func (k *clause) floorAt() (reading, bool) {
 	again := k.slopeAgain()
 	floor := k.unnamedFloor() || k.about("floor") || k.about("off floor") || k.about("drop") || len(k.things) == 0 && k.carry.name != nil && k.carry.name.Quantity == solver.FloorAtRight
 	across := k.across()
-	if len(k.values) != 1 || len(k.sides) != 1 && !across && !again || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured, kUnder, kOver) {
+	if len(k.values) != 1 || len(k.sides) != 1 && !across && !again || !floor || !k.only(kRel, kMore, kChange, kFall, kDown, kUp, kPriceVerb, kThan, kThanNow, kFrom, kOut, kMeasured, kUnder, kOver, kAnother) {
 		return reading{}, false
 	}
 	for _, i := range k.things {
@@ -238,6 +238,11 @@ func (k *clause) floorAt() (reading, bool) {
 		v.Num = v.Num.Neg()
 	}
 	m := made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}
+	if k.has(kAnother) != nil { // "another quarter inch lower"
+		if m.st.Op = solver.Plus; sign < 0 {
+			m.st.Op, m.st.Value.Num = solver.Minus, v.Num.Neg()
+		}
+	}
 	r, ok := k.finish(reading{made: []made{m}})
 	r.carry.slope = told
 	return r, ok

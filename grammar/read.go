@@ -93,6 +93,9 @@ func Read(line string, c Context) Reading {
 	if r, ok := readNotAsked(line, atoms, c); ok {
 		return r
 	}
+	if r, ok := readSeveralUndone(line, atoms, c); ok {
+		return r
+	}
 	said, as := textOf(atoms), slices.Clone(atoms)
 	return toldWhatIsKnown(turnedBeside(ofElsewhere(readPlainly(line, atoms, c), said), as), as)
 }
@@ -137,6 +140,9 @@ func readPlainly(line string, atoms []atom, c Context) Reading {
 	}
 	if r = reread(atoms, c, r); r.Ask == nil {
 		return asIfTyped(whole, c, r)
+	}
+	if told, ok := readRunOn(line, whole, c); ok {
+		return told
 	}
 	if short, ok := shortly(atoms, c, false); ok {
 		return short
