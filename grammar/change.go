@@ -50,6 +50,13 @@ func (k *clause) changed() (reading, bool) {
 		return k.changedTo(lim)
 	case op != solver.Eq || d.factor != nil:
 		return reading{}, false
+	case k.spare() && lim.lo.unit == percent && d.verb && (k.has(kUp) != nil || lastWord(k.items[k.values[0]].before) == "by"):
+		m := made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.Spare}, Op: d.op}, at: k.at(), lim: lim, kind: solver.Percent}
+		m.st.Value, ok = k.s.value(*lim.lo, solver.Percent)
+		if !ok {
+			return reading{}, false
+		}
+		return k.finish(reading{made: []made{m}}) // "bump the spare up five percent"
 	case k.spare() && (lim.lo.unit == percent || k.adds()):
 		return k.asSet()
 	}

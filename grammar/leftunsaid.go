@@ -23,6 +23,9 @@ var (
 	postsSpokenOf   = regexp.MustCompile(`(?:^|[,.;] )(?:all |both |the |my |our )*(?:end |new |added )?posts? (?:is|are|was|were|have been|has been) (?:all |now |already )*(?:in|up|out|off|cut|done|finished|struck|crossed|left|taken|gone|bought|ordered|here|ready)\b|\b(?:done|finished|through|it|work|busy) (?:on|with) (?:all |both |the |my |our )*(?:end |new |added )?posts?\b`)
 )
 
+// planNamed tell that a plan's name follows.
+var planNamed = wordSet("called named")
+
 // leftUnsaid asks back about the first act that a line does not tell for certain.
 func leftUnsaid(acts []Act, atoms []atom) *solver.Question {
 	for i, a := range acts {
@@ -36,7 +39,7 @@ func leftUnsaid(acts []Act, atoms []atom) *solver.Question {
 		switch a.Kind {
 		case Open:
 			for _, w := range strings.Fields(strings.Join(a.Words, " ")) {
-				if inRoom[w] {
+				if inRoom[w] && !saidBeforeOf(planNamed)(atoms, nil) {
 					q = &solver.Question{Text: "Which plan shall I open?", Example: "open porch"}
 				}
 			}

@@ -6,8 +6,8 @@ package grammar
 // Pieces of the phrases below. oneFix is how somebody takes back the word just said; oneThing is anything that has a size.
 const (
 	oneFix   = `(,|;|.|-|--) [oh|er|uh|um|hm|hmm|ah|oops|whoops|well|actually] [,] (no|nope|nah|wait|sorry|actually|rather|er|uh|um|oops|whoops|(no [,] (wait|sorry|actually|rather|((i|we) (mean|meant))))|(sorry [,] (no|((i|we) (mean|meant))))|(wait [,] no)|((i|we) (mean|meant))|(scratch (that|it))|(strike that)|(make that)|(or rather)|correction) [,|:]`
-	oneThing = `(LENQ|(bay (1|2|3|4|one|two|three|four))|[the|my] (budget|kerf|spare|drop|trim|fit|tape|(bracket (clearance|ear|reach|thickness))|(base height)|(rail face)))`
-	oneTable = `[the|my|a] (((cut|cutting|shopping|material|materials) list)|cuts|marks|drawing|sketch|steps|cost|price|layout|options|total)`
+	oneThing = `(LENQ|[the|my] (budget|kerf|spare|drop|trim|fit|tape|(bracket (clearance|ear|reach|thickness))|(base height)|(rail face)))`
+	oneTable = `([the|my|a] (((cut|cutting|shopping|material|materials) list)|cuts|marks|drawing|sketch|steps|cost|price|layout|options|cautions|total))`
 	oneLower = `lower|drop|reduce|decrease|shrink|narrow|tighten|shorten`
 	oneRaise = `raise|lift|increase|widen|enlarge|lengthen|heighten`
 	onePlace = `north|south|east|west|front|back|left|right|side|garden|street|upper|lower`
@@ -23,7 +23,7 @@ var onebreathTurns = []placedPhrase{
 	{"show|give|tell|read|print me|us " + oneTable + " " + oneFix + " [show|give] [me|us] !" + oneTable, "show me $1", breathEnds},
 	{"forget|scratch|drop|clear|erase " + oneThing + " " + oneFix + " [forget|scratch|drop|clear|erase] !" + oneThing, "forget $1", breathEnds},
 	// One order in the place of another.
-	{"^ undo that|it|[the last (one|thing|bit|change)] " + oneFix + " [no] [actually] [,] [let us] [just] !((start (over|again|fresh|afresh|anew))|(scrap the lot)|(redo (it|that))|(bring it back))", "$1", breathEnds},
+	{"^ undo [that|it|(the last (one|thing|bit|change))] " + oneFix + " [no] [actually] [,] [let us] [just] !((start (over|again|fresh|afresh|anew))|(scrap the lot)|(redo [it|that])|(bring it back))", "$1", breathEnds},
 	{"^ !save|file|store|keep|open [it|this] [as] _ [_] " + oneFix + " as !(_ [_])", "$1 it as $2", phraseEndsLine},
 	// A change goes the other way after all.
 	{"^ [please] (bring|move|take|put|nudge|let|push|pull|shift|bump|raise|drop|lower|lift|make|set) !" + oneThing + " [up|down] [by] # [higher|lower|taller|shorter|bigger|smaller|wider|narrower] " + oneFix + " [(bring|move|take|push|pull|nudge|bump) [it|that]] up [by] #", "raise $1 by $3", nil},
@@ -43,6 +43,8 @@ var onebreathTurns = []placedPhrase{
 	{"# (face to face)|(center|centre to center|centre)|(outside to outside)|(out to out) " + oneFix + " !((face to face)|(center|centre to center|centre)|(outside to outside)|(out to out))", "$1 $2", nil},
 	{"# , no that|it is|'s !((face to face)|(center|centre to center|centre)|(outside to outside))", "$1 $2", nil},
 	// Which bay, which board, which edge, which wall.
+	{"^ [and|so] !top|bottom of bay ## " + oneFix + " [(top|bottom) of] bay ## [,]", "$1 of bay $3", figureToCome},
+	{"^^ @ " + oneFix + " @ !are|is", "$2 $3", figureToCome},
 	{"^ [and|so] bay ## " + oneFix + " bay ## [,]", "bay $2", figureToCome},
 	{"^ [and|so] rail|board ## (in|of) bay ## " + oneFix + " rail|board ## [,]", "rail $3 in bay $2", figureToCome},
 	{"^ [and|so] rail|board ## " + oneFix + " rail|board ## [,]", "rail $2", figureToCome},
@@ -57,7 +59,7 @@ var onebreathTurns = []placedPhrase{
 	{"!half|twice|double|triple [of|as (much|big|wide) as] (space|room|distance|daylight|air) between [the] RAIL", "$1 the gap", nil},
 	{"!half|twice|double|triple [of|as (much|big|wide) as] what it is at|by|(down (at|by)) FLOOR|bottom", "$1 the bottom gap", nil},
 	{"(space|room|daylight|air) [down|left|right|open] (at|by|near|(next to)) FLOOR", "the bottom gap", nil},
-	{"EARTH (beyond|past|behind|outside|(on the other side of)|(out there)|(over there)|(on the far side)|(on the other side)) [WALL] is|'s # lower than i|we|it said|told|gave|had|mentioned ?you ?it", "raise the drop by $1", nil},
+	{"EARTH (beyond|past|behind|outside|(on the other side of)|(out there)|(over there)|(on the far side)|(on the other side)|beyond) [WALL] is|'s # lower|deeper|(further down)|(farther down) than i|we|it said|told|gave|had|mentioned ?you ?it", "raise the drop by $1", nil},
 	{"EARTH (beyond|past|behind|outside|(on the other side of)|(out there)|(over there)|(on the far side)|(on the other side)) [WALL] is|'s # higher than i|we|it said|told|gave|had|mentioned ?you ?it", "reduce the drop by $1", nil},
 	{"(raise|lift|bring|jack|set|put|move) !([the] base [of [the] [added|new|extra] post]) [up] (another|(a further)|(an extra)) # [higher|up] [off|from|above] [FLOOR]", "raise the base height by $2", nil},
 	{"(raise|lift|bring|jack|set|put|move) !([the] base [of [the] [added|new|extra] post]) [up] # (more|further|higher|farther) [up] [off|from|above] [FLOOR]", "raise the base height by $2", nil},
@@ -68,8 +70,9 @@ var onebreathTurns = []placedPhrase{
 	{"take|knock|trim|cut|shave # off|from|(out of)|(off of) !" + oneThing + " ,|and ?then add|put it|them|that to|on|onto|into !" + oneThing, "reduce $2 by $1 . raise $3 by $1", nil},
 	{"add|put # to|on|onto !" + oneThing + " ,|and # to|on|onto !" + oneThing, "raise $2 by $1 . raise $4 by $3", nil},
 	{"take|knock|trim|cut|shave # off|from !" + oneThing + " ,|and # off|from !" + oneThing, "reduce $2 by $1 . reduce $4 by $3", nil},
-	{"^ [please] (take|pull|drop|lose|remove) [out] !a|one|two STIFF [out|off|away] (of|from|in|off) bay ##", "$1 less stiffener in bay $2", nil},
-	{"^ [please] (take|pull|drop|lose|remove) [out] !a|one|two STIFF [out|off|away] (of|from|in|off) each|every bay", "$1 less stiffener", nil},
+	{"^ [please] (take|pull|drop|lose|remove) [out] [one] stiffener|brace|batten|strut [out|off|away] (of|from|in|off) bay ##", "one less stiffener in bay $1", nil},
+	{"^ [please] (take|pull|drop|lose|remove) [out] !two|three STIFF [out|off|away] (of|from|in|off) bay ##", "$1 less stiffeners in bay $2", nil},
+	{"^ [please] (take|pull|drop|lose|remove) [out] [one] stiffener|brace|batten|strut [out|off|away] (of|from|in|off) each|every bay", "one less stiffener", nil},
 	{"^ [please] (add|put|stick|set) another STIFF ?in to|in|into|on bay ##", "one more stiffener in bay $1", nil},
 	{"^ [please] (add|put|stick|set) !one|two|three ?more|extra STIFF ?in to|into bay ##", "$1 more stiffeners in bay $2", nil},
 	{"^ [please] (stick|put|set|add|stand) (one more)|another post ?in ?in between ?end posts", "one more added post", nil},
@@ -78,14 +81,19 @@ var onebreathTurns = []placedPhrase{
 	{"brackets are ?all ?actually !twice|(three times)|half as thick as i|we said|told|gave|had|mentioned ?you", "make the bracket thickness $1 as much", nil},
 	{"boards|rails|slats|planks are|were ?all ?actually ?really # wider than i|we said|told|gave|had|mentioned ?you", "raise the rail face by $1", nil},
 	{"boards|rails|slats|planks are|were ?all ?actually ?really # narrower than i|we said|told|gave|had|mentioned ?you", "reduce the rail face by $1", nil},
+	{"bring|move|put|pull|set|push ?all STIFF # farther|further|wider ?apart", "space the stiffeners $1 farther apart", nil},
 	{"bring|move|put|pull|set|push ?all STIFF # closer|nearer ?together", "space the stiffeners $1 closer together", nil},
 	{"take|trim|knock|shave|cut another !sixteenth|eighth|quarter|half ?inch off|from", "take a $1 inch more off", nil},
 	// Undone, and begun again with something kept.
 	{"^ ?please start|begin again|over|fresh|anew|afresh ,|;|-|but|and|only ?but|and ?just|only keep|leave|hold !(" + oneThing + "|[the|my] (posts|boards|rails|stiffeners|brackets|opening|prices|measurements))", "forget everything but $1", phraseEndsLine},
 	{"pull|bring|get|fetch|call|load the one|plan|wall|job ?that i|we called|named|saved|(saved as)|(filed as) !_ ?back up|in|out", "open $1", nil},
+	{"pull|bring|get|fetch|call|load the one|plan|wall|job ?that i|we called|named|saved|(saved as)|(filed as) !(_ _) back ?up", "open the plan called $1", nil},
 	{"sum up|over what you have ?got|heard|noted ?so ?far from me|us ?so ?far", "recap", nil},
 	{"what you have got|heard|noted from me|us", "what you have got", nil},
 	{"draw the thing|lot|whole", "draw it", nil},
+	{"more|bigger|wider|larger than ?(what|that) ?is between RAIL", "more than the gap", figuresBefore},
+	{"less|smaller|narrower than ?(what|that) ?is between RAIL", "less than the gap", figuresBefore},
+	{"read ?me numbers|figures|everything back", "recap", nil},
 	{"read me back what|everything i|we ?have said|told ?you", "recap", nil},
 	{"is there something|anything ?else i|we need|have|ought|should|must ?to watch|look for|(out for)", ". what should i be careful of ?", nil},
 	{"what|who are you ?anyway|exactly|even ?\\? !what|how|where", "help . $1", nil},
@@ -97,6 +105,10 @@ var onebreathTurns = []placedPhrase{
 	{"?and|, puts|sets|spaces|has|sets|holds them|those # apart", ", gap $1", ofBoards},
 	{"two|2 OPENING|(walk throughs)|(walk - throughs) ?: ?, one on|at|to !left|right ?, ?and ?the one|other ?one on|at|to !left|right ?, ?and ?both # ?wide each|apiece|both", "two openings , opening one on the $1 , opening two on the $2 , each opening $3 wide", nil},
 	{"# off|from|above FLOOR to|for|till|until !LOWEST|first RAIL", ", bottom gap $1 ,", figureAlone},
+	{"lose|shed|drop|ditch a|one !board|rail|slat|plank", "take out one $1", pieceBid},
+	{"take|leave out|off|away a !board|rail|slat|plank", "take out one $1", pieceBid},
+	{"add|(put in)|(put on)|(throw in) a !board|rail|slat|plank", "add one $1", pieceBid},
+	{"how tall|high is|does it|that ?come ?out", "how high is the wall", ofWholeWall},
 	{"lose|drop|pull|shed !a|one|two RAIL !what|how|where|who|show|draw|give", "take out $1 rail , $2", nil},
 	{"add|allow|figure|throw ?in !(# percent)|(# %)|(## percent)|(ten percent)|(five percent)|(fifteen percent)|(eight percent)|(twenty percent) ?extra|more", "spare $1 ,", sawTalk},
 	{"scratch|forget|drop|scrap|lose !GAP|OPENING|BAY|(WALL HEIGHT) ,|and|; ?and let us say # on|for !LENQ", "forget the $1 , make $3 $2", nil},
@@ -114,7 +126,7 @@ var onebreathTurns = []placedPhrase{
 	{"^ ?the|a note|tag|label|card ?('s) on|at ?the post reads|says|gives", "the note says", figureToCome},
 	{"^^ his|her|their|PERSON ?('s) ?own numbers|figures|sizes|measurements ,|:|;|- ?please verify|check ?them|those|these ?please :|,|-|;", "verify :", figureToCome},
 	{"^^ ?please verify|check his|her|their ?own numbers|figures|sizes|measurements ?please :|,|-|;", "verify :", figureToCome},
-	{", ?so ?and which ?one of them|(the two)|(the pair)|those has|got|have|is it|right|correct ?right|correct ?then", ", who is right ?", figuresBefore},
+	{", ?so ?and which ?one ?(of (them|these|those|(the (two|pair)))) has|got|have|is it|right|correct ?right|correct ?then", ", who is right ?", figuresBefore},
 	{"previous|former|last owner|owners 's|' plan|drawing|sketch|sheet", "old plan", nil},
 	{"whatsoever|(of any kind)|(of any sort)|(at all)", "", noneBefore},
 	// Words of the trade as they are typed.
@@ -124,14 +136,15 @@ var onebreathTurns = []placedPhrase{
 	{"how many ?will|would|do|can|could fit|(go in) ?in ?there", "how many rails", bothHold(figuresBefore, breathEnds)},
 	{"and then !draw|sketch|show|give|print|save", "and $1", nil},
 	{"some|a|this !PERSON !told|tells me|us", "the $1 $2 me", nil},
-	{"open ?up the one ?that|which ?i|we|is ?have called|named|saved ?as !(_ [gate|side|wall|porch|deck|yard]) , !what|how|draw|show|give|where", "open $1 . $2", nil},
-	{"open ?up ?the ?one|plan ?called !(_ gate|side|wall|porch|deck|yard) !what|how|draw|show|give|where", "open $1 . $2", nil},
+	{"open ?up the one ?that|which ?i|we|is ?have called|named|saved ?as !(_ [gate|side|wall|porch|deck|yard]) , !what|how|draw|show|give|where", "open the plan called $1 . $2", nil},
+	{"open ?up ?the ?one|plan ?called !(_ gate|side|wall|porch|deck|yard) !what|how|draw|show|give|where", "open the plan called $1 . $2", nil},
 	{"idc ?which|what|(how many)|(which one)", "", breathEnds},
 	{"floors # lower|higher|down|up|low|high", "floor is $1 lower", nil},
 	{"?the ## ?nd|rd|th|st option|choice|suggestion ?please", "take option $1", alone},
 	{"?the 1st option|choice|suggestion ?please", "take option 1", alone},
 	{"?the 2nd option|choice|suggestion ?please", "take option 2", alone},
 	{"?the 3rd option|choice|suggestion ?please", "take option 3", alone},
+	{"dorway|doorwy|dorwy|dooorway", "doorway", nil},
 	{"waht|wat", "what", nil},
 }
 
@@ -148,6 +161,19 @@ func figureAlone(before, _ []atom) bool {
 
 // postBefore: an added post was spoken of before.
 var postBefore = saidBeforeOf(wordSet("post posts"))
+
+// ofWholeWall: the gap or the rails were spoken of last, and neither of them is high.
+func ofWholeWall(before, _ []atom) bool {
+	return !saidBeforeOf(wordSet("post posts bottom lowest under drop floor slab ground"))(before, nil) && (lastPiece(before) == 'r' || saidBeforeOf(wordSet("gap gaps"))(before, nil)) && !saidBeforeOf(wordSet("opening doorway"))(before, nil)
+}
+
+// pieceBid: somebody bids it, right behind a figure or at the beginning of a clause.
+func pieceBid(before, after []atom) bool {
+	return bidsHereOrWished(before, after) || len(before) > 0 && (before[len(before)-1].kind == aDigits || figureEnds[lastOf(before, 1)])
+}
+
+// figureEnds are words that a change of a size ends in.
+var figureEnds = wordSet("inch inches half quarter eighth sixteenth feet foot wider taller higher lower narrower bigger smaller")
 
 // bracketsTold: the brackets are spoken of.
 func bracketsTold(before, after []atom) bool {

@@ -36,6 +36,8 @@ var (
 
 // openWays are the kinds of lines that are asked back whatever they look like; common practice of speech, no source.
 var openWays = []openWay{
+	{looks: func(a Act) bool { return a.Kind == Take }, way: regexp.MustCompile(`\b(?:take|pick|use|choose|do|with) (?:any |either |just )*one of (?:them|those|these)\b`),
+		ask: openQuestion("Which of them?", "take 2")},
 	{looks: asksTopic("cost"), way: regexp.MustCompile(`\bhow much (?:of )?(?:a |an )?(?:more |extra )?` + toils + `\b`),
 		ask: openQuestion("Shall I tell what to watch out for, or the steps?", "what should I watch out for", "ask cautions", "ask steps")},
 	{looks: stated(solver.Goal), way: regexp.MustCompile(`^(?:(?:so|ok|and|then|well|now) )*(?:which|what)(?: one| way| count| layout| option| of (?:them|these|those|the two)| would| will)* (?:is|'s|are|be|comes out|works out|gives|has|would be)(?: the)? ` + bestOfAll + `(?: [a-z]+)?(?: [.?!])*$`),
