@@ -56,6 +56,8 @@ func beginsAnew(atoms []atom, i int) bool {
 		return next == "there" && (w.word(i+2) == "anything" || w.word(i+2) == "something")
 	case v == "draw" || v == "show" || v == "give" || v == "tell" || v == "read":
 		return next == "it" || next == "me" || next == "us"
+	case v == "add" || v == "lose":
+		return next == "a" || next == "one" || next == "another" || next == "two"
 	case runOnOrders[v]:
 		return next == "the" || next == "my" || next == "it"
 	}

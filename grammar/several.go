@@ -48,6 +48,8 @@ func severalUndone(led []atom) (n, to int) {
 	switch {
 	case w.word(0) == "undo" || w.word(0) == "reverse":
 		i = 1
+	case undoes[w.word(0)] && (w.word(1) == "the" || w.word(1) == "my" || w.word(1) == "those"):
+		i = 1
 	case w.word(0) == "take" && w.word(1) == "back":
 		i = 2
 	default:
@@ -77,6 +79,8 @@ func severalUndone(led []atom) (n, to int) {
 	i += 2
 	if undoneThings[w.word(i)] {
 		i++
+	} else if undoes[w.word(0)] {
+		return 0, 0 // "drop the last two": two of what?
 	}
 	if w.word(i) == "that" {
 		i++
@@ -95,6 +99,7 @@ func severalUndone(led []atom) (n, to int) {
 
 var (
 	fewOf        = map[string]int{"two": 2, "2": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
+	undoes       = wordSet("scratch drop forget scrap cancel erase delete")
 	undoneThings = wordSet("things changes entries lines steps ones bits edits statements numbers figures orders")
 	undoneSaid   = wordSet("have just said told you made did gave entered typed changed wrote")
 )
