@@ -111,9 +111,11 @@ var onebreathTurns = []placedPhrase{
 	{"?and|, puts|sets|spaces|has|sets|holds them|those # apart", ", gap $1", ofBoards},
 	{"two|2 OPENING|(walk throughs)|(walk - throughs) ?: ?, one on|at|to !left|right ?, ?and ?the one|other ?one on|at|to !left|right ?, ?and ?both # ?wide each|apiece|both", "two openings , opening one on the $1 , opening two on the $2 , each opening $3 wide", nil},
 	{"# off|from|above FLOOR to|for|till|until !LOWEST|first RAIL", ", bottom gap $1 ,", figureAlone},
-	{"lose|shed|drop|ditch a|one !board|rail|slat|plank", "take out one $1", pieceBid},
-	{"take|leave out|off|away a !board|rail|slat|plank", "take out one $1", pieceBid},
-	{"add|(put in)|(put on)|(throw in) a !board|rail|slat|plank", "add one $1", pieceBid},
+	{"lose|shed|drop|ditch a|one !board|rail|slat|plank", "take out one $1", bidsHereOrWished},
+	{"lose|shed|drop|ditch a|one !board|rail|slat|plank", ", take out one $1", behindAmount},
+	{"take|leave out|off|away a !board|rail|slat|plank", "take out one $1", bidsHereOrWished},
+	{"add|(put in)|(put on)|(throw in) a !board|rail|slat|plank", "add one $1", bidsHereOrWished},
+	{"add|(put in)|(put on)|(throw in) a|one|another !board|rail|slat|plank|post|stiffener", ", add one $1", behindAmount},
 	{"how tall|high is|does it|that ?come ?out", "how high is the wall", ofWholeWall},
 	{"lose|drop|pull|shed !a|one|two RAIL !what|how|where|who|show|draw|give", "take out $1 rail , $2", nil},
 	{"add|allow|figure|throw ?in !(# percent)|(# %)|(## percent)|(ten percent)|(five percent)|(fifteen percent)|(eight percent)|(twenty percent) ?extra|more", "spare $1 ,", sawTalk},
@@ -175,9 +177,9 @@ func ofWholeWall(before, _ []atom) bool {
 	return !saidBeforeOf(wordSet("post posts bottom lowest under drop floor slab ground"))(before, nil) && (lastPiece(before) == 'r' || saidBeforeOf(wordSet("gap gaps"))(before, nil)) && !saidBeforeOf(wordSet("opening doorway"))(before, nil)
 }
 
-// pieceBid: somebody bids it, right behind a figure or at the beginning of a clause.
-func pieceBid(before, after []atom) bool {
-	return bidsHereOrWished(before, after) || len(before) > 0 && (before[len(before)-1].kind == aDigits || figureEnds[lastOf(before, 1)])
+// behindAmount: so much of something was told right before it.
+func behindAmount(before, _ []atom) bool {
+	return len(before) > 0 && (before[len(before)-1].kind == aDigits || figureEnds[lastOf(before, 1)])
 }
 
 // figureEnds are words that a change of a size ends in.

@@ -46,6 +46,13 @@ func TestOneBreath(t *testing.T) {
 		"make the gap 2, add a board":                                              "gap = 2 in; rails += 1",
 		"lower the wall four inches, lose a board, draw it":                        "wall height -= 4 in; rails -= 1; ask drawing",
 		"gap 2, how tall is it":                                                    "gap = 2 in; ask wall height",
+		"raise the wall four inches add a board tell me the gap":                   "wall height += 4 in; rails += 1; ask gap",
+		"posts are 4x4 span 140 add a post":                                        "post size = 4x4; span = 140 in; added posts += 1",
+		"add three to the opening and take three off bay 2":                        "opening += 3 in; bay 2 -= 3 in",
+		"gap an inch and a half wall forty two":                                    "gap = 1-1/2 in; wall height = 42 in",
+		"save as north, scratch that, save as south":                               "save south",
+		"scratch the last two things I said":                                       "undo; undo",
+		"my brother says seven boards and my dad says six, which one's right":      "check rails = 7; check rails = 6",
 		// Orders.
 		"undo the last two things I said":                    "undo; undo",
 		"take back my last three changes, please":            "undo; undo; undo",
