@@ -6,7 +6,7 @@ package grammar
 // Pieces of the phrases below. oneFix is how somebody takes back the word just said; oneThing is anything that has a size.
 const (
 	oneFix   = `(,|;|.|-|--) [oh|er|uh|um|hm|hmm|ah|oops|whoops|well|actually] [,] (no|nope|nah|wait|sorry|actually|rather|er|uh|um|oops|whoops|(no [,] (wait|sorry|actually|rather|((i|we) (mean|meant))))|(sorry [,] (no|((i|we) (mean|meant))))|(wait [,] no)|((i|we) (mean|meant))|(scratch (that|it))|(strike that)|(make that)|(or rather)|correction) [,|:]`
-	oneThing = `(LENQ|[the|my] (budget|kerf|spare|drop|trim|fit|tape|(bracket (clearance|ear|reach|thickness))|(base height)|(rail face)))`
+	oneThing = `(LENQ|[the|my] (budget|kerf|spare|drop|trim|fit|tape|(bracket (clearance|ear|reach|thickness))|(base height)|(rail face)|(overall [width|length])))`
 	oneTable = `([the|my|a] (((cut|cutting|shopping|material|materials) list)|cuts|marks|drawing|sketch|steps|cost|price|layout|options|cautions|total))`
 	oneLower = `lower|drop|reduce|decrease|shrink|narrow|tighten|shorten`
 	oneRaise = `raise|lift|increase|widen|enlarge|lengthen|heighten`
@@ -143,13 +143,13 @@ var onebreathTurns = []placedPhrase{
 	{"!inch|inches and a half wall", "$1 and a half , wall", figureToCome},
 	{"## and a half wall", "$1 and a half , wall", figureToCome},
 	{"!(## inches) high|tall posts @", "the wall is $1 high , posts are $3", nil},
-	{"how many ?will|would|do|can|could fit|(go in) ?in ?there", "how many rails", bothHold(figuresBefore, breathEnds)},
+	{"how many ?will|would|do|can|could fit|(go in) ?in ?there", "how many rails", bothHold(ofRails, breathEnds)},
 	{"and then !draw|sketch|show|give|print|save", "and $1", nil},
 	{"some|a|this !PERSON !told|tells me|us", "the $1 $2 me", nil},
 	{"open ?up the one ?that|which ?i|we|is ?have called|named|saved ?as !(_ [gate|side|wall|porch|deck|yard]) , !what|how|draw|show|give|where", "open the plan called $1 . $2", nil},
 	{"open ?up ?the ?one|plan ?called !(_ gate|side|wall|porch|deck|yard) !what|how|draw|show|give|where", "open the plan called $1 . $2", nil},
 	{"idc ?which|what|(how many)|(which one)", "", breathEnds},
-	{"floors # lower|higher|down|up|low|high", "floor is $1 lower", nil},
+	{"floors # !lower|higher|down|up|low|high", "floor is $1 $2", nil},
 	{"?the ## ?nd|rd|th|st option|choice|suggestion ?please", "take option $1", alone},
 	{"?the 1st option|choice|suggestion ?please", "take option 1", alone},
 	{"?the 2nd option|choice|suggestion ?please", "take option 2", alone},
@@ -161,6 +161,11 @@ var onebreathTurns = []placedPhrase{
 // breathEnds: what was said is over here, or goes on with something else.
 func breathEnds(_, after []atom) bool {
 	return endsPart(after, 0) || after[0].text == "and" || after[0].text == "but" || after[0].text == "so" || after[0].text == "then"
+}
+
+// ofRails: a figure was told, and none of other pieces that may be counted.
+func ofRails(before, _ []atom) bool {
+	return figured(before) && !saidBeforeOf(wordSet("opening openings doorway doorways post posts stiffener stiffeners bay bays bracket brackets"))(before, nil)
 }
 
 // figureAlone: the figure is no end of a range.
@@ -212,10 +217,10 @@ func lastPiece(before []atom) byte {
 }
 
 // sawTalk: the saw or what is bought was spoken of before.
-var sawTalk = saidBeforeOf(wordSet("blade kerf saw waste shopping lumber boards buy cut cuts"))
+var sawTalk = saidBeforeOf(wordSet("blade kerf saw waste shopping lumber buy"))
 
 // boughtBefore: it is asked before what to buy.
-var boughtBefore = saidBeforeOf(wordSet("buy shopping purchase order get"))
+var boughtBefore = saidBeforeOf(wordSet("buy shopping purchase"))
 
 // claimedSo: somebody says so.
 func claimedSo(before, _ []atom) bool {

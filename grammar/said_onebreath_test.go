@@ -53,6 +53,7 @@ func TestOneBreath(t *testing.T) {
 		"save as north, scratch that, save as south":                               "save south",
 		"scratch the last two things I said":                                       "undo; undo",
 		"my brother says seven boards and my dad says six, which one's right":      "check rails = 7; check rails = 6",
+		"floors 3/4 in higher at the right post":                                   "floor at right = 3/4 in",
 		// Orders.
 		"undo the last two things I said":                    "undo; undo",
 		"take back my last three changes, please":            "undo; undo; undo",
