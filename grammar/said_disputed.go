@@ -104,4 +104,6 @@ var askedAndDisputed = sync.OnceValue(func() *phrasebook {
 })
 
 // learnedAndChecked sets what those who learn and those who check say to plain words.
-func learnedAndChecked(atoms []atom) []atom { return askedAndDisputed().setIn(saidTwice(atoms)) }
+func learnedAndChecked(atoms []atom) []atom {
+	return askedAndDisputed().setIn(costBound().setIn(saidTwice(atoms)))
+}

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 )
 
 // Pieces of sentences about posts that lean and rails that stay where they are.
@@ -95,7 +96,6 @@ var pricesTold = []placedPhrase{
 	{"^^ i|we had|'d|have|(all had) ?first|both|all|once|already said|agreed|planned|put|settled|noted|written|fixed ?on|down|aside|at # for|on|toward ?all ?the|my|our materials|material|lumber|wood|timber|wall|job ?, but * ,|; so|and ?so|let ?us make|call it|that #", "the budget is $2 dollars", nil},
 	{"and|, ?please ?just do|build|make|get ?it|this|that|wall as cheap|cheaply|inexpensively|economically ?done as you|we|possible|i ?possibly|can|could ?can|possibly", "and as cheap as possible", behindSomething},
 	{"for as little money|cash ?outlay as you|we|i ?possibly can|could ?possibly ?get ?(away with)", "as cheap as possible", nil},
-	{"(will|would) not ?ever come|run|get|add|amount|cost ?out|up ?to (more than)|over|above|past # ?dollars|bucks ?(in all)", "will come to no more than $1 dollars", bothHold(saidBeforeOf(wordSet("she he they")), claimedOrChecked)},
 	{"^ i|we do not|never ?much|really care|mind how fancy|pretty|nice|ugly|plain|rough|posh|smart ?that it|wall|thing looks|(turns out)|(ends up)|is|(comes out) ,|;|. ?but|so", "", moreFollows},
 	{"suppose|say|supposing|assume|imagine ?that i|we got|bought|had|ordered|took ?them|it|everything|lot|boards|lumber ?all in|as|at !eights|tens|twelves|fourteens|sixteens|eighteens|twenties", "what if they only sell $1", phraseStartsClause},
 	{"for|to|in ?my|our|the|a|her|his ?_ _ ,|and|; ?and|so ?so ?please ?just add|put|throw|include|count|tack|list|stick them|those|that|these ?all ?in|on|to|onto ?the|my|our ?list|order ?too|also|(as well)", "", bothHold(saidBeforeOf(wordSet("more extra additional another also")), phraseEndsLineOrClause)},
@@ -104,6 +104,13 @@ var pricesTold = []placedPhrase{
 	{"for ?a|an|one|each|every !(# @) ,|and|;|. ?and|but i|we ?already|also|still ?have|own ?already|still ?got ## of those|them|these|that ?already", "for a $1 , and i have $4 $1", nil},
 	{"for ?a|an|one|each|every !(# @) ,|and|;|. ?and|but i|we|there ?already|also|still ?is|are|have|own ?already|still ?got ## of those|them|these|that ?already ?sitting|lying|stacked|left|over in|at|behind|under ?the|my|our garage|home|shed|barn|basement|house|deck|porch|yard", "for a $1 , and i have $4 $1", nil},
 }
+
+// costBound is the phrase by which somebody says what it will not cost more than. It is set before the claim around it is.
+var costBound = sync.OnceValue(func() *phrasebook {
+	return phrasebookOf([]placedPhrase{
+		{"(will|would) not ?ever come|run|get|add|amount|cost ?out|up ?to (more than)|over|above|past # ?dollars|bucks ?(in all)", "will come to no more than $1 dollars", bothHold(saidBeforeOf(wordSet("she he they")), claimedOrChecked)},
+	})
+})
 
 // limitsTold are ways to tell limits by what will not do, with the plain words for each.
 var limitsTold = []placedPhrase{
