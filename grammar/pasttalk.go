@@ -180,7 +180,9 @@ func withoutLittleOnes(part []atom) []atom {
 
 // nothingSet reports whether a clause holds nothing that could be set, asked or ordered.
 func nothingSet(part []atom, c Context, reason bool) bool {
-	if slices.ContainsFunc(part, func(a atom) bool { return a.kind == aWord && len(a.text) > 2 && words().numberish(a.text) && !vocab().neutral[a.text] }) {
+	if slices.ContainsFunc(part, func(a atom) bool {
+		return a.kind == aWord && len(a.text) > 2 && words().numberish(a.text) && !vocab().neutral[a.text]
+	}) {
 		return false
 	}
 	for _, t := range lex(part[:len(part):len(part)], c) {

@@ -23,7 +23,7 @@ var workdayTurns = []placedPhrase{
 	{"as few|little RAIL|boards as ?(i|we) ?can ?be|get ?possible|(away with) ?(in each|every|a bay|section) ?(per bay|section)", "the fewest rails", nil},
 	{"not over|above|(more than) # ,|but|and not under|below|(less than) # ?either", "at least $2 and at most $1", nil},
 	{", and do not forget|omit|skip|(leave out) ?the !cuts|marks|cost|layout|list|drawing|steps|options", "and the $1", nil},
-	{"?(design|plan|version|layout|one) with as few RAIL|boards as possible", "the fewest rails", nil},
+	{"design|plan|version|layout|one with as few RAIL|boards as possible", "the fewest rails", nil},
 	{"repeat ?back ?to ?me|us ?everything|all|what ?that you|i|we [have] noted|heard|told|said|got|(written down)|(taken down)|down ?to|from ?me|us|you ?so ?far", "give me a recap", nil},
 	{"i|we (can|could) not read ?my|our|the|this tape ?measure any finer than # ?of ?(an inch)", "the tape reads to $1", nil},
 	{"would|will things|it|matters|that improve|(get better)|(be better)|(look better) ?any if !LENQ were|was|is|got # wider|bigger|larger|more", "what if $1 is $2 wider", nil},

@@ -5,31 +5,78 @@ import (
 	"regexp/syntax"
 	"strings"
 	"sync"
+	"sync/atomic"
 )
 
 // Ways of speaking told by expressions are looked for in every line. Most lines hold none of the words that a way cannot do without; for
 // them the expression is never run.
 
 // wayKeys holds for each expression the stretches one of which every match holds; none where there are no such.
-var wayKeys sync.Map // *regexp.Regexp → []string
+var wayKeys sync.Map // *regexp.Regexp → []wayKey
+
+// wayKey is a stretch and the pairs of letters in it.
+type wayKey struct {
+	text  string
+	pairs letterPairs
+}
+
+// letterPairs is the set of the pairs of letters of a text, by a few bits of each: a stretch is in a text only if its pairs are.
+type letterPairs [4]uint64
+
+func pairsOf(text string) (p letterPairs) {
+	for i := 1; i < len(text); i++ {
+		h := text[i-1]*31 + text[i]*7
+		p[h>>6] |= 1 << (h & 63)
+	}
+	return p
+}
+
+// within reports whether all pairs of one text are among those of another.
+func (p *letterPairs) within(q *letterPairs) bool {
+	return p[0]&^q[0]|p[1]&^q[1]|p[2]&^q[2]|p[3]&^q[3] == 0
+}
+
+// pairedText is a text and its pairs.
+type pairedText struct {
+	text  string
+	pairs letterPairs
+}
+
+// lastPaired is the text that was looked through last: one is looked through for many ways in a row.
+var lastPaired atomic.Pointer[pairedText]
+
+func paired(said string) *pairedText {
+	p := lastPaired.Load()
+	if p == nil || p.text != said {
+		p = &pairedText{said, pairsOf(said)}
+		lastPaired.Store(p)
+	}
+	return p
+}
 
 // matchesWay reports whether an expression matches, looking for what it cannot do without first.
 func matchesWay(way *regexp.Regexp, said string) bool {
 	keys, ok := wayKeys.Load(way)
 	if !ok {
-		var found []string
+		var found []wayKey
 		if tree, err := syntax.Parse(way.String(), syntax.Perl); err == nil {
-			found = neededIn(tree.Simplify())
+			for _, k := range neededIn(tree.Simplify()) {
+				found = append(found, wayKey{k, pairsOf(k)})
+			}
 		}
 		keys, _ = wayKeys.LoadOrStore(way, found)
 	}
-	list := keys.([]string)
-	for _, k := range list {
-		if strings.Contains(said, k) {
+	list := keys.([]wayKey)
+	if len(list) == 0 {
+		return way.MatchString(said)
+	}
+	p := paired(said)
+	for i := range list {
+		if list[i].pairs.within(&p.pairs) && strings.Contains(said, list[i].text) {
 			return way.MatchString(said)
 		}
 	}
-	return len(list) == 0 && way.MatchString(said)
+	return false
 }
 
 const (
