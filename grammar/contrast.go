@@ -288,14 +288,14 @@ func setApart(part []atom) bool {
 // beganNow reports whether a clause begins by telling that it is of this wall: "this one gets 2x6", "here it is two".
 func beganNow(part []atom) bool {
 	w := wordsOnly(withoutJoint(part))
-	return len(w) > 1 && (strongNow[w[0]] || slices.Contains(w[1:], "here") || slices.Contains(w[1:], "ours") || w[0] == "this" && (w[1] == "one" || w[1] == "tape" || w[1] == "blade" || w[1] == "saw" || w[1] == "time" || w[1] == "wall" || w[1] == "job") || (w[0] == "on" || w[0] == "for" || w[0] == "behind") && (strongNow[w[1]] || w[1] == "this") || w[0] == "these")
+	return len(w) > 1 && (strongNow[w[0]] || slices.Contains(w[1:len(w)-1], "here") || slices.Contains(w[1:], "ours") || w[0] == "this" && (w[1] == "one" || w[1] == "tape" || w[1] == "blade" || w[1] == "saw" || w[1] == "time" || w[1] == "wall" || w[1] == "job") || (w[0] == "on" || w[0] == "for" || w[0] == "behind") && (strongNow[w[1]] || w[1] == "this") || w[0] == "these")
 }
 
 // ofSomethingElse reports whether a clause tells of something else that is built, or of what was.
 func ofSomethingElse(part []atom) bool {
 	part = withoutJoint(part)
 	w := wordsOnly(part)
-	if at, _ := lastFigure(part); at < 0 || len(w) < 3 || speakers[w[0]] && !pastIs[w[1]] || isClass(w[0], "PAPER") || isClass(w[1], "PAPER") || slices.ContainsFunc(w, func(v string) bool { return neverApart[v] && v != "cut" && v != "bought" }) {
+	if at, _ := lastFigure(part); at < 0 || len(w) < 3 || w[0] == "they" && w[1] == "have" || speakers[w[0]] && !pastIs[w[1]] || isClass(w[0], "PAPER") || isClass(w[1], "PAPER") || slices.ContainsFunc(w, func(v string) bool { return neverApart[v] && v != "cut" && v != "bought" }) {
 		return false
 	}
 	first := w[0]

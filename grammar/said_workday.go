@@ -30,7 +30,69 @@ var workdayTurns = []placedPhrase{
 	{"would|will things|it|matters|that improve|(get better)|(be better)|(look better) ?any if !LENQ were|was|is #", "what if $1 is $2", nil},
 	{", not ?the !LENQ|COUNTQ $$", "", forgetsFirst},
 	{"^^ not only|just ?the !cuts|marks|cost|layout|list|drawing|steps|options ,|but ?i|we ?also want|need|give|show|tell ?me ?the !cuts|marks|cost|layout|list|drawing|steps|options as well|too|also", "show me the $1 and the $2", nil},
+	// What stands in the way, and why.
+	{"is|was there a|any|some ?good|particular reason ?why|that !(LENQ|COUNTQ) ?still can|could|will|should not", "why can not $1", nil},
+	{"^^ ?so i|we wanted|want|(asked for)|(would like)|(would have liked) !(.. # ?..) , ?but|so why is|does|will|can not that|it|this ?be possible|work|done|fit|allowed|(do it) ?\\? $$", "why not $1 ?", nil},
+	{"is|was there a|any|some ?good|particular reason ?why|that !LENQ ?still can|could not go|come|run|stretch|get out|up|over|down ?as ?far|wide|high ?as|to #", "why can not $1 be $2", nil},
+	{"stack|hang|run|fit|mount|put ?me ?up ## of them per|a|each|every bay|section|panel", "$1 rails", nil},
+	{"landed|(ended up)|(wound up) on|at|over ?on ?the !left|right ?side|end", "is on the $1", reasonAsked},
+	// What is tried, and what comes of it.
+	{"^ just to see ?, do not set|keep|save|enter it ?in ?yet ?:|,", "what if", figureToCome},
+	{"threw|tossed|chucked|slung in ## more|extra", "add $1 more", nil},
+	{"what would|will|does it|that|this run me|us", "what would it cost", nil},
+	{"what would|will|does ?a !LENQ of # leave|give|make ?me|us|you ?for|as !LENQ", "what would the $3 be if the $1 is $2 ?", nil},
+	{"how many RAIL|boards would|do|will|should i|we need|have to stack|hang|mount|(put up)|(fit in) ?up", "how many rails", nil},
+	{"which RAIL|board counts are ?even|ever ?going ?to fit|work|go ?in|into ?there|here", "what are the options", nil},
+	{"work|figure|run|do it|that ?all out|over afresh|anew|(from scratch)", "show me the layout", nil},
+	// Wishes.
+	{"smallest|lowest|least ?possible number|count of RAIL|boards ?(that (will|would|can|could) work)", "the fewest rails", nil},
+	{"and call|make|hold|keep|have|leave it ?at|to # wide|clear|across", ", the opening is $1", openingAlone},
+	{"and keep|space|set|hang|put|hold|spread them # apart", ", gap $1", nil},
+	{"i|we ?have|'ve decided against ?the|any|all|having|using ?vertical !STIFF ?, ?so ?please ?use|(put in)|have|leave|give ?me|us ?none|any", "no $1", nil},
+	{"i|we will not be needing|wanting|having|using ?any", "no", nil},
+	{"## RAIL|boards is|are ?far|way|one|just ?a|bit|little too many|few|much , ?so ?i|we ?(let us) go|do|make|use|try|take|have ?it|with ##", "$2 rails", nil},
+	{"@ on paper", "$1", nil},
+	{"?past|beyond ?the RAIL|board up top|above and the same|(just as much) ?again down|below|underneath ?below", "past the rail", figuresBefore},
+	// Where the floor goes.
+	{"runs|falls|slopes|drops|dips|goes ?off|away ?down|downhill to|toward|towards ?the !left|right # ?all|in ?told|overall|all|altogether", "is $2 lower at the $1", nil},
+	{"falls|drops|slopes|runs # to|in|per|every ?the|each|every foot", "falls $1 per foot", nil},
+	// Money and the yard.
+	{"total|bill|cost ?for|of ?the ?materials|lumber|wood|material must|should|has|needs|ought ?to stay|be|come|remain|land ?in at or below|under £", "the budget is $1 dollars", nil},
+	{"total|bill|cost ?for|of ?the ?materials|lumber|wood|material must|should|has|needs|ought ?to stay|be|come|remain|land ?in at or below|under \\$ ##", "the budget is $1 dollars", nil},
+	{"i|we am|are ?only allowed|given|granted # ?dollars|bucks for|on ?the|all materials|material|lumber|wood|it|this ?(and that is my lot)|(and no more)|(and that is it)|(all told)", "the budget is $1 dollars", nil},
+	{"i|we can|could ?only|just manage|swing|stretch ?to # dollars|bucks for|on ?the|all materials|material|lumber|wood|it|this ?(and no more)|(and that is it)", "the budget is $1 dollars", nil},
+	{"what is this|the|our|my ticket|tab|bill|order|lot ?all going to total|run|make|(come to)|(add up to)", "what will it cost", nil},
+	{"i|we can|could do|manage ?them ?you for £", "cost $1 each", nil},
+	{"foot|feet|metre|meter one costs|goes|runs|sells|fetches ?for", "foot board costs", footBefore},
+	{"£ ?ea|each|apiece ?, not £ $$", "$1 each", nil},
+	{"come|comes|are|sold ## to|per|in|a ?the|a|each bag|box|pack|packet|tub ?, and|but they are # thick", "are $2 thick", nil},
+	{"how much do|does|will i|we|you|it lose|waste ?to|in|at|with ?the ?each|every|saw|blade|cut ?saw|cut", "what is the kerf", nil},
+	// What is said once more, or not yet.
+	{", that is|'s ?about|just ?only a ?little|wee bit|hair|touch|shade|tad over|under|above|below|(more than)|(less than)|(short of) # $$", "", nil},
+	{", bay ## i|we have not ?gotten|got|come|been ?to ?it ?yet $$", "", nil},
+	{", i|we would rather you picked|chose|decided|choose|pick|decide ?it", "", nil},
+	{"put|save|write|store|drop|export ?the|a|my ?finished|final picture|drawing|sketch in|into|to ?a|the ?file called|named", "draw to", nil},
 }
 
 // forgetsFirst: something is to be forgotten.
 func forgetsFirst(before, _ []atom) bool { return len(before) > 1 && before[0].text == "forget" }
+
+// reasonAsked: a reason is asked for.
+func reasonAsked(before, _ []atom) bool { return saidBeforeOf(wordSet("why how"))(before, nil) }
+
+// footBefore: a length in feet stands before it.
+func footBefore(before, _ []atom) bool { return len(before) > 0 && !endsPart(before, len(before)-1) }
+
+// workdayEarly are turns that other phrases lean on.
+var workdayEarly = []placedPhrase{
+	{"low|lower|bottom end #", "bottom $1", bayFirst},
+	{"high|upper|top end #", "top $1", bayFirst},
+}
+
+// openingAlone: the opening was named before, and no rail, bay or stiffener.
+func openingAlone(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("doorway opening walkthrough entry gateway entrance through"))(before, nil) && !saidBeforeOf(wordSet("rail rails board boards bay bays stiffener stiffeners gap gaps wall halfwall"))(before, nil)
+}
+
+// bayFirst: a bay was named before.
+func bayFirst(before, _ []atom) bool { return saidBeforeOf(wordSet("bay"))(before, nil) }

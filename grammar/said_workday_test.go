@@ -15,17 +15,35 @@ func TestWorkdayTurns(t *testing.T) {
 		"run me the marks":                     "ask marks",
 		"post locs":                            "ask posts",
 		"help me find where the new post goes": "ask posts",
-		"And the doorway, if I may, should be exactly in the middle.":                  "opening side = middle",
-		"buy me two boards more than the job takes":                                    "spare = 2",
-		"why don't we make it six boards and be done with it":                          "rails = 6",
-		"Please give me a design with as few boards as possible.":                      "fewest rails",
-		"Would you be so kind as to repeat back all that you have noted from me?":      "recap",
-		"I'm afraid I can't read my tape measure any finer than a quarter of an inch.": "tape = 1/4 in",
-		"Would things improve if the gap were 3/8 of an inch wider?":                   "what if gap += 3/8 in",
+		"And the doorway, if I may, should be exactly in the middle.":                                 "opening side = middle",
+		"buy me two boards more than the job takes":                                                   "spare = 2",
+		"why don't we make it six boards and be done with it":                                         "rails = 6",
+		"Please give me a design with as few boards as possible.":                                     "fewest rails",
+		"Would you be so kind as to repeat back all that you have noted from me?":                     "recap",
+		"I'm afraid I can't read my tape measure any finer than a quarter of an inch.":                "tape = 1/4 in",
+		"Would things improve if the gap were 3/8 of an inch wider?":                                  "what if gap += 3/8 in",
+		"is there some reason the gap can't go below two inches":                                      "why not gap < 2 in",
+		"is there some reason the doorway can't go out to 42":                                         "why not opening = 42 in",
+		"I wanted a 32 inch walk-through, why isn't that possible":                                    "why not opening = 32 in",
+		"so how come the doorway landed on the left":                                                  "why opening side",
+		"just to see, don't set it yet: two and five eighths for the gap":                             "what if gap = 2-5/8 in",
+		"what would a gap of 52 mm leave for the wall height":                                         "what if gap = 52 mm; ask wall height",
+		"Please use the smallest number of slats that will work.":                                     "fewest rails",
+		"uh shove the walk through over against the right hand post and hold it at thirty four clear": "opening side = right; opening = 34 in",
+		"uh stack me up seven of em per section and keep em an inch and seven eighths apart":          "rails = 7; gap = 1-7/8 in",
+		"We have decided against the vertical braces, so please use none.":                            "stiffeners = 0",
+		"six rails is too many, go with five":                                                         "rails = 5",
+		"slab runs downhill to the right an inch and a quarter all told":                              "floor at right = -1-1/4 in",
+		"Our total for the materials must stay at or below $420, please.":                             "budget = 420.00",
+		"sixteen foot two by eights I can do for 21.90":                                               "price 2x8 192 in = 21.90",
+		"how thick did we say the brackets were, and how much do we lose to the saw":                  "ask bracket thickness; ask kerf",
+		"gap 55 mm, that's a bit over two inches":                                                     "gap = 55 mm",
+		"bay one, low end 63 7/16, up top 63 11/16":                                                   "measured bay 1 bottom = 63-7/16 in; measured bay 1 top = 63-11/16 in",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
-	for _, said := range []string{"we dropped four boards off the truck", "run me over to the yard", "he went down to four", "I haven't decided between five and six boards.", "I don't know yet how high the wall should be.", "take five, everybody", "I've got twenty dollars for lunch"} {
+	for _, said := range []string{"we dropped four boards off the truck", "run me over to the yard", "he went down to four", "I haven't decided between five and six boards.", "I don't know yet how high the wall should be.", "take five, everybody", "I've got twenty dollars for lunch",
+		"take that end would you", "save the offcuts for the stove", "where did I put my pencil", "how long till the truck gets here", "I already made the cuts", "gap's gonna be uh two and uh somethin"} {
 		require.Empty(t, Read(said, Context{}).Acts, said)
 	}
 }

@@ -9,7 +9,7 @@ import (
 var shortened = map[string]string{
 	"opgs": "openings", "bgt": "budget", "bdgt": "budget", "budg": "budget", "mks": "marks", "mrks": "marks", "locs": "locations", "locns": "locations",
 	"matls": "materials", "mtls": "materials", "mtrls": "materials", "mat'ls": "materials", "qte": "quote", "tot": "total", "ttl": "total",
-	"spcg": "spacing", "spcng": "spacing", "whatif": "what if", "lgst": "largest", "lmbr": "lumber", "sz": "size", "szs": "sizes", "nlt": "at least", "nmt": "at most",
+	"whatif": "what if", "lgst": "largest", "lmbr": "lumber", "sz": "size", "szs": "sizes", "nlt": "at least", "nmt": "at most",
 	"incr": "increase", "decr": "decrease", "calc": "calculate", "recalc": "recalculate", "scrws": "screws", "ovrl": "overall", "shpg": "shopping", "shpng": "shopping",
 	"chk": "check", "clrnc": "clearance", "clrnce": "clearance", "thkns": "thickness", "tol": "tolerance", "del": "delete", "rmv": "remove", "doz": "dozen",
 	"meas'd": "measured", "stffnrs": "stiffeners", "stffnr": "stiffener", "apx": "about", "ext'g": "existing", "exg": "existing",
