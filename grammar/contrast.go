@@ -53,12 +53,16 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 			return r, true
 		}
 	}
+	if w := wordsOnly(withoutJoint(x.told)); intends(w) > 0 || othersHave(w) && slices.ContainsFunc(x.wanted, func(a atom) bool { return a.text == "ours" || a.text == "mine" }) {
+		q := wantedHere(Act{}, nil)
+		return Reading{Ask: &q}, true // what was told is not wanted, and what is cannot be read
+	}
 	return Reading{}, false
 }
 
 // notWanted are acts that no clause of what is wanted comes to.
 func notWanted(a Act) bool {
-	return a.Kind != State && a.Kind != Ask && a.Kind != WhatIf || len(a.Statements) > 0 && a.Statements[0].Name.Wall != ""
+	return a.Kind != State && a.Kind != Ask && a.Kind != WhatIf && a.Kind != WhyNot || len(a.Statements) > 0 && a.Statements[0].Name.Wall != ""
 }
 
 // plainlyOnce reports whether a clause behind what is wanted can only tell what was: "…, the old one was only 26".
@@ -70,7 +74,7 @@ func plainlyOnce(told []atom) bool {
 // misspeltIn reports whether a word of what is told may be a misspelled one, so that it cannot be known whose word it is.
 func misspeltIn(told []atom) bool {
 	return slices.ContainsFunc(told, func(a atom) bool {
-		return a.kind == aWord && len(a.text) > 3 && !english()[a.text] && len(vocab().classes[a.text]) == 0 && !words().known[a.text]
+		return a.kind == aWord && len(a.text) > 3 && !daysOfWeek[a.text] && !english()[a.text] && len(vocab().classes[a.text]) == 0 && !words().known[a.text]
 	})
 }
 
@@ -94,7 +98,7 @@ func leansOnTold(part []atom) bool {
 		if i+1 < len(part) && (a.text == "than" || moreOrLess[a.text]) && slices.ContainsFunc(part[i+1:], func(b atom) bool { return b.text == "that" || b.text == "theirs" }) {
 			continue // "wider than that" leans on the figure alone
 		}
-		if !leaning[a.text] || i == 0 && a.text == "what" || i == 1 && a.text == "if" && part[0].text == "what" || i > 1 && (a.text == "than" && part[i-2].text == "no" || part[i-1].text == "is" && a.text == "what") {
+		if !leaning[a.text] || i == 0 && (a.text == "what" || a.text == "why") || i == 1 && a.text == "if" && part[0].text == "what" || i > 1 && (a.text == "than" && part[i-2].text == "no" || part[i-1].text == "is" && a.text == "what") {
 			continue
 		}
 		if i > 0 && (part[i-1].text == "no" || a.text == "like" && part[i-1].text == "would") || i > 0 && slices.ContainsFunc(part[max(i-3, 0):i], func(b atom) bool { return b.text == "not" }) {
@@ -132,7 +136,7 @@ var (
 	usedTo        = wordSet("have carry sell stock work think")
 	fillersBefore = wordSet("uh um er well so ok okay right and but see look hey oh")
 	// leaning are words by which what is wanted speaks of what was told.
-	leaning  = wordSet("more less fewer wider narrower higher lower taller shorter tighter another same too also either still both them those that than as said says never why if what how like did so")
+	leaning  = wordSet("more less fewer wider narrower higher lower taller shorter tighter another same too also either still both those that than as said says never why if what how like did so")
 	unitSaid = wordSet("inch inches ft foot feet mm millimeter millimeters cm centimeter centimeters m meter meters")
 	// strongNow begin a clause that is of this wall and no other.
 	strongNow = wordSet("ours mine here now today nowadays")

@@ -53,9 +53,14 @@ func (x contrast) ways() (ways [][]atom) {
 		if otherThings[told[0].text] || len(told) > 1 && otherThings[told[1].text] && !partNamed(told[2:]) {
 			subject = wallNamed(told[0])
 		}
+		if len(subject) == 0 {
+			subject = partToldOf(told)
+		}
 		if len(subject) > 0 {
 			ways = append(ways, inARow(subject, with[n:], behind, tail), inARow(subject, with[n:], behind))
 		}
+	} else if it := slices.IndexFunc(with, func(a atom) bool { return a.text == "it" || a.text == "them" }); it > 0 && len(subject) > 0 {
+		ways = append(ways, inARow(with[:it], subject, with[it+1:], behind, told[to:]), inARow(with[:it], subject, with[it+1:], behind))
 	}
 	if named {
 		return ways
@@ -66,13 +71,25 @@ func (x contrast) ways() (ways [][]atom) {
 		if len(subject) > 0 {
 			ways = append(ways, inARow(subject, with[at:]))
 		}
-		for i := range told {
-			if key, next := partKey(told, i); key != "" {
-				return append(ways, inARow(told[i:next], with[at:]), inARow(with[at:], told[i:next]))
-			}
+		if part := partToldOf(told); part != nil {
+			ways = append(ways, inARow(part, with[at:]), inARow(with[at:], part))
 		}
 	}
 	return ways
+}
+
+// partToldOf are the words of the part that is named last before the figure, or else first behind it.
+func partToldOf(told []atom) (part []atom) {
+	from, _ := lastFigure(told)
+	for i := 0; i < len(told); i++ {
+		if key, next := partKey(told, i); key != "" {
+			if i > from && part != nil {
+				break
+			}
+			part = told[i:next]
+		}
+	}
+	return part
 }
 
 // wallNamed is the word for the wall, in the place of another thing that is built.
@@ -138,6 +155,9 @@ func plainSubject(told []atom, from int) []atom {
 		from = len(told)
 	}
 	for i, a := range told[:from] {
+		if i == 1 && speakers[told[0].text] {
+			return nil
+		}
 		if pastIs[a.text] || a.text == "is" || a.text == "are" || a.text == "'s" || a.text == "has" || a.text == "have" {
 			if i > 0 && told[i-1].text == "wall" {
 				return told[i-1 : i]
