@@ -72,6 +72,30 @@ var workdayTurns = []placedPhrase{
 	{", bay ## i|we have not ?gotten|got|come|been ?to ?it ?yet $$", "", nil},
 	{", i|we would rather you picked|chose|decided|choose|pick|decide ?it", "", nil},
 	{"put|save|write|store|drop|export ?the|a|my ?finished|final picture|drawing|sketch in|into|to ?a|the ?file called|named", "draw to", nil},
+	// Who did it so, and where it went.
+	{"why|(what made you) ?did ?you put|set|stand|place|stood ?the|my new|added|extra|middle post there|here|(where it is)", "why is the post there", nil},
+	{"where should|do|shall|would i|we|you put|set|stand|place it", "where does the post go", postLast},
+	{"where would|do|will they|those ?two ?both|each land|go|stand|sit|(end up)|(wind up)", ", where do the posts go", saidBeforeOf(wordSet("uprights upright posts"))},
+	{"?but|and i|we put|held|laid|ran|stuck|hooked ?a|the|my ruler|laser|tape|rule|level|stick on|to|over|across|against it|that|them ?(myself) ?just ?now and ?it|that|they|got is|are|reads|says|gives|gave|came|comes|get|read ?to|out ?at ?me #", ", i make it $1", nil},
+	{"so do that|it|so ?then $$", "", nil},
+	// What is asked for in other words.
+	{"spit|throw|read|fire|kick ?the !(layout|cuts|marks|list|steps) ?back ?out ?at|to me|us", "show me the $1", nil},
+	{"math|maths|arithmetic|sums|reasoning behind|of|for !LENQ", "$1", teachBefore},
+	{"tell|show|read me|us what you|(you have) ?now|(so far) got|have|written|noted written|noted|down|(in there) ?down ?from|for ?me|us", "give me a recap", nil},
+	{"grab|get|buy|add|throw|take ?in ## boards|planks extra|more as|for spares|spare|backup|backups", "buy $1 spare boards", nil},
+	{"with # separating|parting|dividing|splitting each|one|them ?one ?from ?the next|other|another", "with $1 between", nil},
+	{"leaving|putting|setting|laying|pushing his|her|their figures|numbers|sums|drawing|plan aside|(to one side)|(out of it) ,", "", moreBehind},
+	{"i|we do not ?really|quite trust|believe|like|buy his|her|their figures|numbers|sums|math|arithmetic|drawing ,|;|.|- ?so|and|but", "", figureOrWish},
+	{"gaps|gap|spaces shrank|narrowed|tightened ?up|down by #", "gap is $1 narrower", nil},
+	{"gaps|gap|spaces grew|widened|opened|loosened ?up|out by #", "gap is $1 wider", nil},
+	{"^^ no # stock|lengths|boards , ?but ?they|(we can) add|have|plus|got # ?stock|lengths ?instead|though", "they are out of $1 . they have $2 too", nil},
+	{"^^ aye|och|ach ?,", "", moreBehind},
+	{"och|ach no", "no", figuresBefore},
+	{"nae more|wider|bigger|higher|longer than", "no more than", nil},
+	{"nae less|fewer|narrower|smaller|lower than", "no less than", nil},
+	{"what would|will|does|might|could happen|become ?to|of !LENQ if|when !.. ?\\? $$", "what if $2 , what is $1 ?", nil},
+	{"how come !LENQ can not ?ever", "why can not $1", nil},
+	{"^ ?do ?you reckon|think|suppose|figure ?that it|this|that would ?still|also|ever work|fit|do|go|hold ?up with|if|at", "what if", figureToCome},
 }
 
 // forgetsFirst: something is to be forgotten.
@@ -96,3 +120,21 @@ func openingAlone(before, _ []atom) bool {
 
 // bayFirst: a bay was named before.
 func bayFirst(before, _ []atom) bool { return saidBeforeOf(wordSet("bay"))(before, nil) }
+
+// postLast: of all parts the new post was named last.
+func postLast(before, _ []atom) bool {
+	for i := len(before) - 1; i >= 0; i-- {
+		switch before[i].text {
+		case "post":
+			return true
+		case "opening", "doorway", "gate", "rail", "rails", "board", "boards", "stiffener", "stiffeners", "wall":
+			return false
+		}
+	}
+	return false
+}
+
+// teachBefore: it is to be taught, or explained.
+func teachBefore(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("teach explain show learn"))(before, nil)
+}

@@ -39,6 +39,16 @@ func TestWorkdayTurns(t *testing.T) {
 		"how thick did we say the brackets were, and how much do we lose to the saw":                  "ask bracket thickness; ask kerf",
 		"gap 55 mm, that's a bit over two inches":                                                     "gap = 55 mm",
 		"bay one, low end 63 7/16, up top 63 11/16":                                                   "measured bay 1 bottom = 63-7/16 in; measured bay 1 top = 63-11/16 in",
+		"what'd happen to the height if the gaps shrank by an eighth":                                 "what if gap -= 1/8 in; ask wall height",
+		"how come the bays can't go over seven foot":                                                  "why not bay > 84 in",
+		"reckon it'd still work with the bottom board five inches up?":                                "what if bottom gap = 5 in",
+		"How tall will the new post be, and where should I put it?":                                   "ask post height; ask posts",
+		"no 12' stock, add 14'": "stock -= 144 in; stock += 168 in",
+		"he reckons the bottom gap is four inches, I put a ruler to it and it's three and a quarter": "check bottom gap = 4 in; bottom gap = 3-1/4 in",
+		"shave three eighths off the space between boards and then spit the layout back at me":       "gap -= 3/8 in; ask layout",
+		"teach me the math behind the bottom gap":                                                    "teach bottom gap",
+		"I don't trust his numbers, I want five rails and a gap of 3 1/16":                           "rails = 5; gap = 3-1/16 in",
+		"grab two boards extra as spares":                                                            "spare = 2",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
