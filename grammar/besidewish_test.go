@@ -34,7 +34,7 @@ func besideEach(t *testing.T, file string, call func(clause, said, form string))
 
 // What people say beside a wish, and which changes nothing of it, is passed over; the marks may only get better.
 func TestIdleClausesBesideAWish(t *testing.T) {
-	for file, mark := range map[string]struct{ right, misread int }{"idle.tsv": {86, 9}, "idle_2.tsv": {86, 27}} {
+	for file, mark := range map[string]struct{ right, misread int }{"idle.tsv": {87, 9}, "idle_2.tsv": {86, 23}} {
 		var s marks
 		besideEach(t, file, func(_, said, form string) {
 			before := s.misread

@@ -124,9 +124,12 @@ var mostMisread = map[string]int{}
 // leastRightLater and mostMisreadLater are the same of the lists in testdata/phrases/later, which were written by people who had not seen
 // the grammar, and were heard worse at first sight. They may only get better.
 var (
-	leastRightLater = map[string]int{"breaths.tsv": 94, "counter.tsv": 95, "dialects.tsv": 73, "homeowners.tsv": 97, "learners.tsv": 98, "lookalikes.tsv": 81, "lookalikes_2.tsv": 93, "lookalikes_3.tsv": 75,
-		"orders.tsv": 100, "overseas.tsv": 99, "questions.tsv": 94, "sisters.tsv": 98, "sisters_2.tsv": 100, "sisters_3.tsv": 94, "sisters_4.tsv": 98, "sisters_5.tsv": 97, "sisters_6.tsv": 97, "sisters_7.tsv": 93, "trades.tsv": 98}
-	mostMisreadLater = map[string]int{"counter.tsv": 2, "homeowners.tsv": 1, "lookalikes.tsv": 2, "lookalikes_2.tsv": 4, "sisters.tsv": 1, "sisters_3.tsv": 1, "sisters_5.tsv": 6, "sisters_6.tsv": 2, "lookalikes_3.tsv": 2}
+	leastRightLater = map[string]int{"breaths.tsv": 94, "contrasts.tsv": 80, "counter.tsv": 96, "dialects.tsv": 74, "families.tsv": 95, "homeowners.tsv": 98, "learners.tsv": 98, "lookalikes.tsv": 84, "lookalikes_2.tsv": 93,
+		"lookalikes_3.tsv": 76, "lookalikes_4.tsv": 92, "lookalikes_5.tsv": 88, "orders.tsv": 100, "overseas.tsv": 99, "questions.tsv": 96, "sisters.tsv": 99, "sisters_2.tsv": 100, "sisters_3.tsv": 94,
+		"sisters_4.tsv": 98, "sisters_5.tsv": 97, "sisters_6.tsv": 98, "sisters_7.tsv": 96, "sisters_8.tsv": 99, "sisters_9.tsv": 100, "sisters_10.tsv": 95, "sisters_11.tsv": 91, "talkers.tsv": 64,
+		"trades.tsv": 99}
+	mostMisreadLater = map[string]int{"contrasts.tsv": 14, "counter.tsv": 2, "families.tsv": 5, "homeowners.tsv": 1, "lookalikes.tsv": 2, "lookalikes_2.tsv": 4, "lookalikes_3.tsv": 2, "lookalikes_4.tsv": 1, "lookalikes_5.tsv": 5,
+		"sisters.tsv": 1, "sisters_3.tsv": 1, "sisters_5.tsv": 6, "sisters_6.tsv": 1, "sisters_10.tsv": 3, "sisters_11.tsv": 3, "talkers.tsv": 3}
 )
 
 func TestPhrases(t *testing.T) {
