@@ -251,7 +251,6 @@ var (
 )
 
 var (
-	makingSaid   = saidBeforeOf(wordSet("making setting putting raising lowering"))
 	supposedAny  = saidBeforeOf(wordSet("if suppose supposing say imagine were should"))
 	againstWords = wordSet("against versus than about")
 )
