@@ -51,11 +51,13 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 		}
 	}
 	if w := wordsOnly(withoutJoint(x.told)); intends(w) > 0 || othersHave(w) && slices.ContainsFunc(x.wanted, func(a atom) bool { return a.text == "ours" || a.text == "mine" }) {
-		q := wantedHere(Act{}, nil)
+		q := onThisWall(Act{}, nil)
 		return Reading{Ask: &q}, true // what was told is not wanted, and what is cannot be read
 	}
 	return Reading{}, false
 }
+
+var onThisWall = openQuestion("How is it to be on this wall?", "bottom gap 2")
 
 // notWanted are acts that no clause of what is wanted comes to.
 func notWanted(a Act) bool {

@@ -32,22 +32,25 @@ func TestContrast(t *testing.T) {
 		"Who wants a gap of four inches? Make it two.":                                                "gap = 2 in",
 		"Originally we planned on seven boards, but now we would like to have five, please.":          "rails = 5",
 		"in my day we left three inches everywhere, but here I'll have two and a half between boards": "gap = 2-1/2 in",
+		"they have 2x6 rails next door, ours are 2x4":                                                 "rail size = 2x4",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
 	// What only looks like it: a claim, a fact, a wish of its own, or something that leans on what was told.
 	for said, not := range map[string]string{
-		"he says six boards, I say five":                         "rails = 5; rails = 6",
-		"yesterday I measured 144 between the posts, wall 44":    "wall height = 44 in",
-		"the old posts are 6x6, the new ones 4x4":                "added post size = 4x4",
-		"last week it was six boards, that was one too many":     "rails = 1",
-		"my saw chews up 5/64 a pass and I want the least waste": "least waste",
-		"forget what he said, the opening is 30":                 "opening = 30 in",
-		"forget the gap, make the opening 36":                    "opening = 36 in",
-		"I know the gap, make it 3":                              "opening = 3 in",
-		"opening 34, don't save that yet":                        "opening = 34 in",
-		"the neighbors have three inch gaps, do we":              "gap = 3 in",
-		"yesterday it was six boards, is five enough":            "rails = 5",
+		"he says six boards, I say five":                               "rails = 5; rails = 6",
+		"yesterday I measured 144 between the posts, wall 44":          "wall height = 44 in",
+		"the old posts are 6x6, the new ones 4x4":                      "added post size = 4x4",
+		"last week it was six boards, that was one too many":           "rails = 1",
+		"my saw chews up 5/64 a pass and I want the least waste":       "least waste",
+		"forget what he said, the opening is 30":                       "opening = 30 in",
+		"forget the gap, make the opening 36":                          "opening = 36 in",
+		"I know the gap, make it 3":                                    "opening = 3 in",
+		"I nearly took two inch gaps, but then I thought better of it": "gap ~ 2 in",
+		"the neighbors have three inch gaps, ours should be different": "check gap = 3 in",
+		"opening 34, don't save that yet":                              "opening = 34 in",
+		"the neighbors have three inch gaps, do we":                    "gap = 3 in",
+		"yesterday it was six boards, is five enough":                  "rails = 5",
 	} {
 		require.NotEqual(t, not, Normal(Read(said, Context{}).Acts), said)
 	}

@@ -156,7 +156,7 @@ func setApart(part []atom) bool {
 	if slices.ContainsFunc(w, func(v string) bool { return neverApart[v] }) {
 		return false
 	}
-	return ofAnotherTime(part, w) || othersHave(w)
+	return ofAnotherTime(part, w) || othersHave(w) || saidOfElsewhere(part, w)
 }
 
 // beganNow reports whether a clause begins by telling that it is of this wall: "this one gets 2x6", "here it is two".
@@ -262,6 +262,31 @@ func ofAnotherTime(part []atom, w []string) bool {
 	old := slices.Index(w, "old")
 	return w[0] == "was" || old == 1 || slices.Contains(w[:min(3, len(w))], "last") && w[0] != "at" || w[0] == "it" && w[1] == "was"
 }
+
+// saidOfElsewhere reports whether a clause tells how it is in another place: "they have 2x6 next door".
+func saidOfElsewhere(part []atom, w []string) bool {
+	if !slices.ContainsFunc(w, func(v string) bool {
+		return v == "have" || v == "has" || v == "use" || v == "is" || v == "are" || v == "it"
+	}) || speakers[w[0]] {
+		return false
+	}
+	for i := range part {
+		for _, place := range placesElsewhere {
+			if standAt(part, i, place...) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+var placesElsewhere = wordRows(`next door
+	over there
+	over the road
+	down the road
+	up the road
+	across the street
+	across the road`)
 
 // othersHave reports whether a clause tells how others have it or make it.
 func othersHave(w []string) bool {
