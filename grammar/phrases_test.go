@@ -128,7 +128,7 @@ var (
 		"lookalikes_3.tsv": 76, "lookalikes_4.tsv": 92, "lookalikes_5.tsv": 88, "orders.tsv": 100, "overseas.tsv": 99, "questions.tsv": 96, "sisters.tsv": 99, "sisters_2.tsv": 100, "sisters_3.tsv": 94,
 		"sisters_4.tsv": 98, "sisters_5.tsv": 97, "sisters_6.tsv": 98, "sisters_7.tsv": 96, "sisters_8.tsv": 99, "sisters_9.tsv": 100, "sisters_10.tsv": 95, "sisters_11.tsv": 91, "talkers.tsv": 64,
 		"trades.tsv": 99}
-	mostMisreadLater = map[string]int{"contrasts.tsv": 14, "counter.tsv": 2, "families.tsv": 5, "homeowners.tsv": 1, "lookalikes.tsv": 2, "lookalikes_2.tsv": 4, "lookalikes_3.tsv": 2, "lookalikes_4.tsv": 1, "lookalikes_5.tsv": 5,
+	mostMisreadLater = map[string]int{"contrasts.tsv": 14, "counter.tsv": 2, "families.tsv": 5, "homeowners.tsv": 1, "lookalikes.tsv": 2, "lookalikes_2.tsv": 3, "lookalikes_3.tsv": 2, "lookalikes_4.tsv": 1, "lookalikes_5.tsv": 5,
 		"sisters.tsv": 1, "sisters_3.tsv": 1, "sisters_5.tsv": 6, "sisters_6.tsv": 1, "sisters_10.tsv": 3, "sisters_11.tsv": 3, "talkers.tsv": 3}
 )
 

@@ -109,6 +109,9 @@ func footBefore(before, _ []atom) bool { return len(before) > 0 && !endsPart(bef
 
 // workdayEarly are turns that other phrases lean on.
 var workdayEarly = []placedPhrase{
+	{", ?and then i|we will call it a day|night ?then $$", "", nil},
+	{", ?so ?and then|so|that i|we can finish|be done ?up before|by supper|dinner|dark|lunch|sundown|nightfall|breakfast $$", "", nil},
+	{", ?and ?then i|we will fetch|get|grab|find ?the|my|our drill|saw|tape|hammer|level|ladder|gloves $$", "", nil},
 	{"low|lower|bottom end #", "bottom $1", bayFirst},
 	{"high|upper|top end #", "top $1", bayFirst},
 }

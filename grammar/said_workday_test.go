@@ -49,11 +49,13 @@ func TestWorkdayTurns(t *testing.T) {
 		"teach me the math behind the bottom gap":                                                    "teach bottom gap",
 		"I don't trust his numbers, I want five rails and a gap of 3 1/16":                           "rails = 5; gap = 3-1/16 in",
 		"grab two boards extra as spares":                                                            "spare = 2",
+		"six rails, and I'll fetch the drill":                                                        "rails = 6",
+		"the wall is 42 inches high, then I'll call it a day":                                        "wall height = 42 in",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
 	for _, said := range []string{"we dropped four boards off the truck", "run me over to the yard", "he went down to four", "I haven't decided between five and six boards.", "I don't know yet how high the wall should be.", "take five, everybody", "I've got twenty dollars for lunch",
-		"take that end would you", "save the offcuts for the stove", "where did I put my pencil", "how long till the truck gets here", "I already made the cuts", "gap's gonna be uh two and uh somethin"} {
+		"spacing's twenty four", "they bought 2 gates", "take that end would you", "save the offcuts for the stove", "where did I put my pencil", "how long till the truck gets here", "I already made the cuts", "gap's gonna be uh two and uh somethin"} {
 		require.Empty(t, Read(said, Context{}).Acts, said)
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // openWay is one kind of line that truly leaves open what is meant: which act it looks like, how it is said, and what is asked back.
@@ -34,6 +35,14 @@ var (
 	asksForIt    = `[?]|\b(?:tell|give|show|remind|work it out|figure it out|you|let me know|help|so what|so how|what (?:is|are|would|do)|what's|how (?:much|wide|high|tall|many|big) (?:is|are|do|would))\b`
 )
 
+// wideGap: the gap is set to more than a hand's breadth could close.
+func wideGap(a Act) bool {
+	if a.Kind != State || len(a.Statements) != 1 || a.Statements[0].Name.Quantity != solver.Gap || a.Statements[0].Value.Unit != solver.Inch {
+		return false
+	}
+	return !a.Statements[0].Value.Num.Less(exact.Int(12))
+}
+
 // openWays are the kinds of lines that are asked back whatever they look like; common practice of speech, no source.
 var openWays = []openWay{
 	{looks: func(a Act) bool { return a.Kind == Take }, way: regexp.MustCompile(`\b(?:take|pick|use|choose|do|with) (?:any |either |just )*one of (?:them|those|these)\b`),
@@ -59,6 +68,9 @@ var openWays = []openWay{
 	{looks: func(a Act) bool { return valued(a) || a.Kind == Ask }, way: regexp.MustCompile(`^(?:(?:well|but|so|sorry|um|uh) )*(?:, )?(?:i|we|he|she|they) (?:(?:have not|had not|has not|are not|am not|is not)(?: really| quite| yet| at all)* (?:decided|settled|sure|certain|made up (?:my|our|his|her|their) minds?)|(?:do not|does not|did not) (?:yet )?know yet|(?:do not|does not) yet know)\b`),
 		not: regexp.MustCompile(`[,;.:?] .*[a-z]`),
 		ask: openQuestion("Which of them shall I try?", "what if six rails")},
+	{looks: wideGap, way: regexp.MustCompile(`\bspacings?\b`), not: regexp.MustCompile(`\b(?:rails?|boards?|slats?|planks?|gaps?|between)\b`),
+		ask: openQuestion("Of the stiffeners, or between the rails?", "stiffener spacing 24", "stiffener spacing = 24 in", "gap = 24 in")},
+	{looks: stated(solver.Openings), way: regexp.MustCompile(`\b(?:bought|purchased|ordered|picked up|brought home|got hold of|found|salvaged)\b`), ask: openQuestion("Is that how many openings there shall be?", "two openings")},
 	{looks: stated(solver.AddedPosts), way: regexp.MustCompile(`\bposts? (?:in all|altogether|all told|in total|total|overall)\b`),
 		not: regexp.MustCompile(`\b(?:added|new|extra|more|another|additional|between|middle|intermediate)\b`),
 		ask: openQuestion("Are the two end posts counted in that?", "two added posts")},
