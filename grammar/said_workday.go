@@ -96,6 +96,8 @@ var workdayTurns = []placedPhrase{
 	{"what would|will|does|might|could happen|become ?to|of !LENQ if|when !.. ?\\? $$", "what if $2 , what is $1 ?", nil},
 	{"how come !LENQ can not ?ever", "why can not $1", nil},
 	{"^ ?do ?you reckon|think|suppose|figure ?that it|this|that would ?still|also|ever work|fit|do|go|hold ?up with|if|at", "what if", figureToCome},
+	{"opened|open|widened|widen|stretched|stretch|pulled !LENQ|opening up|out to #", "made the $1 $2", nil},
+	{"^^ ?is ?there anything|something in|with|about ?all this|it|here ?that i|we should|ought|need|have ?to worry|know|fret|care about ?(before (i|we) (sign off|start|cut|begin|buy)) ?\\?", "what should i be careful of", nil},
 }
 
 // forgetsFirst: something is to be forgotten.

@@ -51,6 +51,8 @@ func TestWorkdayTurns(t *testing.T) {
 		"grab two boards extra as spares":                                                            "spare = 2",
 		"six rails, and I'll fetch the drill":                                                        "rails = 6",
 		"the wall is 42 inches high, then I'll call it a day":                                        "wall height = 42 in",
+		"what if we opened the walk-through up to 38":                                                "what if opening = 38 in",
+		"anything in this I should worry about before I sign off":                                    "ask cautions",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
