@@ -46,6 +46,9 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 		return Reading{}, false
 	}
 	for _, said := range x.ways() {
+		if byTheHundred(x.told) && !byTheHundred(said) {
+			continue // the price is of so many
+		}
 		if r := readPlainly(line, said, c); r.Ask == nil && len(r.Acts) > 0 && !slices.ContainsFunc(r.Acts, notWanted) {
 			return r, true
 		}
@@ -58,6 +61,16 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 }
 
 var onThisWall = openQuestion("How is it to be on this wall?", "bottom gap 2")
+
+// byTheHundred reports whether a price is told for a hundred.
+func byTheHundred(part []atom) bool {
+	for i := 1; i < len(part); i++ {
+		if part[i].text == "hundred" && (part[i-1].text == "a" || part[i-1].text == "per") {
+			return true
+		}
+	}
+	return false
+}
 
 // notWanted are acts that no clause of what is wanted comes to.
 func notWanted(a Act) bool {

@@ -38,19 +38,21 @@ func TestContrast(t *testing.T) {
 	}
 	// What only looks like it: a claim, a fact, a wish of its own, or something that leans on what was told.
 	for said, not := range map[string]string{
-		"he says six boards, I say five":                               "rails = 5; rails = 6",
-		"yesterday I measured 144 between the posts, wall 44":          "wall height = 44 in",
-		"the old posts are 6x6, the new ones 4x4":                      "added post size = 4x4",
-		"last week it was six boards, that was one too many":           "rails = 1",
-		"my saw chews up 5/64 a pass and I want the least waste":       "least waste",
-		"forget what he said, the opening is 30":                       "opening = 30 in",
-		"forget the gap, make the opening 36":                          "opening = 36 in",
-		"I know the gap, make it 3":                                    "opening = 3 in",
-		"I nearly took two inch gaps, but then I thought better of it": "gap ~ 2 in",
-		"the neighbors have three inch gaps, ours should be different": "check gap = 3 in",
-		"opening 34, don't save that yet":                              "opening = 34 in",
-		"the neighbors have three inch gaps, do we":                    "gap = 3 in",
-		"yesterday it was six boards, is five enough":                  "rails = 5",
+		"he says six boards, I say five":                                "rails = 5; rails = 6",
+		"yesterday I measured 144 between the posts, wall 44":           "wall height = 44 in",
+		"the old posts are 6x6, the new ones 4x4":                       "added post size = 4x4",
+		"last week it was six boards, that was one too many":            "rails = 1",
+		"my saw chews up 5/64 a pass and I want the least waste":        "least waste",
+		"forget what he said, the opening is 30":                        "opening = 30 in",
+		"forget the gap, make the opening 36":                           "opening = 36 in",
+		"I know the gap, make it 3":                                     "opening = 3 in",
+		"I nearly took two inch gaps, but then I thought better of it":  "gap ~ 2 in",
+		"the neighbors have three inch gaps, ours should be different":  "check gap = 3 in",
+		"Friday bay 1 was 64-1/4 at the top, today I get 64-1/2":        "bay = 64-1/2 in",
+		"screws used to be nine dollars a hundred, now they want 11.40": "price screws = 11.40",
+		"opening 34, don't save that yet":                               "opening = 34 in",
+		"the neighbors have three inch gaps, do we":                     "gap = 3 in",
+		"yesterday it was six boards, is five enough":                   "rails = 5",
 	} {
 		require.NotEqual(t, not, Normal(Read(said, Context{}).Acts), said)
 	}

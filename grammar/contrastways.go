@@ -81,6 +81,11 @@ func (x contrast) ways() (ways [][]atom) {
 // partToldOf are the words of the part that is named last before the figure, or else first behind it.
 func partToldOf(told []atom) (part []atom) {
 	from, _ := lastFigure(told)
+	for i, a := range told {
+		if a.text == "hundred" || (a.text == "bay" || a.text == "rail") && i+1 < len(told) && told[i+1].kind == aDigits {
+			return nil // of one bay, or of so many: more than a part is told
+		}
+	}
 	for i := 0; i < len(told); i++ {
 		if key, next := partKey(told, i); key != "" {
 			if i > from && part != nil {
