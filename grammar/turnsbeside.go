@@ -266,7 +266,7 @@ func inOneBreath(parts [][]atom) (out []placedPart) {
 	if last >= 0 && last+2 < len(parts) {
 		out = append(out, placedPart{unsigned(parts[last+1:]), last + 1})
 	}
-	return out
+	return slices.DeleteFunc(out, func(p placedPart) bool { return len(p.atoms) == 0 }) // nothing but signs
 }
 
 // placedPart is a clause and its place in the line.
