@@ -38,11 +38,12 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 	if len(x.told) == 0 || len(x.wanted) == 0 || leansOnTold(x.wanted) || othersClaim(x.told) || misspeltIn(x.told) {
 		return Reading{}, false
 	}
-	if w := wordsOnly(withoutJoint(x.told)); len(w) > 1 && speakers[w[0]] && w[1] == "thought" && x.wanted[0].text != "but" && x.wanted[0].text != "turns" {
+	told := wordsOnly(withoutJoint(x.told))
+	if len(told) > 1 && speakers[told[0]] && told[1] == "thought" && x.wanted[0].text != "but" && x.wanted[0].text != "turns" {
 		return Reading{}, false
 	}
 	last := x.told[len(x.told)-1].end > x.wanted[len(x.wanted)-1].end
-	if !saysNow(x.wanted) && !complains(x.told) && !(last && plainlyOnce(x.told)) && !insteadOf(withoutJoint(x.told), wordsOnly(withoutJoint(x.told))) && !turnedOut(x.told, x.wanted) {
+	if !saysNow(x.wanted) && !complains(x.told) && !(last && plainlyOnce(x.told)) && !insteadOf(withoutJoint(x.told), told) && !turnedOut(x.told, x.wanted) {
 		return Reading{}, false
 	}
 	for _, said := range x.ways() {
@@ -53,7 +54,7 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 			return r, true
 		}
 	}
-	if w := wordsOnly(withoutJoint(x.told)); intends(w) > 0 || othersHave(w) && slices.ContainsFunc(x.wanted, func(a atom) bool { return a.text == "ours" || a.text == "mine" }) {
+	if intends(told) > 0 || othersHave(told) && slices.ContainsFunc(x.wanted, func(a atom) bool { return a.text == "ours" || a.text == "mine" }) {
 		q := onThisWall(Act{}, nil)
 		return Reading{Ask: &q}, true // what was told is not wanted, and what is cannot be read
 	}

@@ -8,13 +8,26 @@ import (
 // What is told beside a wish is of another time, of others, or of what somebody nearly did: this file tells it by its words.
 
 // toldWhen is how many words at an atom tell that something is of another time or of others.
-func toldWhen(part []atom, i int) int {
-	for _, w := range onceTold {
+func toldWhen(part []atom, i int) int { return rowAt(part, i, onceTold) }
+
+// rowAt is how many words of one of several rows stand at an atom, 0 where none does.
+func rowAt(part []atom, i int, rows [][]string) int {
+	for _, w := range rows {
 		if standAt(part, i, w...) {
 			return len(w)
 		}
 	}
 	return 0
+}
+
+// holdsRow reports whether one of several rows of words stands in a clause.
+func holdsRow(part []atom, rows [][]string) bool {
+	for i := range part {
+		if rowAt(part, i, rows) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 var (
@@ -206,15 +219,7 @@ func intends(w []string) int {
 
 // saidFirst reports whether somebody tells what he said at first.
 func saidFirst(part []atom, w []string) bool {
-	if !speakers[w[0]] || w[1] != "said" {
-		return false
-	}
-	for i := range part {
-		if toldWhen(part, i) > 0 {
-			return true
-		}
-	}
-	return false
+	return speakers[w[0]] && w[1] == "said" && holdsRow(part, onceTold)
 }
 
 // sideTold reports whether a clause names an end of the wall.
@@ -251,10 +256,8 @@ func ofAnotherTime(part []atom, w []string) bool {
 	if !was {
 		return false
 	}
-	for i := range part {
-		if toldWhen(part, i) > 0 {
-			return true
-		}
+	if holdsRow(part, onceTold) {
+		return true
 	}
 	if slices.Contains(w[:min(4, len(w))], "had") && slices.Contains(w, "when") {
 		return true
@@ -270,14 +273,7 @@ func saidOfElsewhere(part []atom, w []string) bool {
 	}) || speakers[w[0]] {
 		return false
 	}
-	for i := range part {
-		for _, place := range placesElsewhere {
-			if standAt(part, i, place...) {
-				return true
-			}
-		}
-	}
-	return false
+	return holdsRow(part, placesElsewhere)
 }
 
 var placesElsewhere = wordRows(`next door
