@@ -50,7 +50,7 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 		if byTheHundred(x.told) && !byTheHundred(said) {
 			continue // the price is of so many
 		}
-		if r := readPlainly(line, said, c); r.Ask == nil && len(r.Acts) > 0 && !slices.ContainsFunc(r.Acts, notWanted) {
+		if r := readHeld(line, said, c); r.Ask == nil && len(r.Acts) > 0 && !slices.ContainsFunc(r.Acts, notWanted) {
 			return r, true
 		}
 	}

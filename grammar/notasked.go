@@ -40,7 +40,7 @@ func readNotAsked(line string, atoms []atom, c Context) (Reading, bool) {
 			return Reading{}, false
 		}
 	}
-	r := readPlainly(line, rest, c)
+	r := readHeld(line, rest, c)
 	return r, r.Ask == nil && len(r.Acts) > 0 && !slices.ContainsFunc(r.Acts, func(a Act) bool {
 		return a.Kind == Check || a.Kind == Forget && a.Topic == "" && len(a.Statements) == 0
 	})

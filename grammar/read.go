@@ -96,6 +96,11 @@ func Read(line string, c Context) Reading {
 	if r, ok := readSeveralUndone(line, atoms, c); ok {
 		return r
 	}
+	return readHeld(line, atoms, c)
+}
+
+// readHeld reads a line, or what is left of it, and asks back where the rest of what it says turns what was read.
+func readHeld(line string, atoms []atom, c Context) Reading {
 	said, as := textOf(atoms), slices.Clone(atoms)
 	return toldWhatIsKnown(turnedBeside(ofElsewhere(readPlainly(line, atoms, c), said), as), as)
 }

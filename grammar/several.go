@@ -33,7 +33,7 @@ func readSeveralUndone(line string, atoms []atom, c Context) (Reading, bool) {
 	if !breaksClause(led, to) && !joints[led[to].text] {
 		return Reading{}, false
 	}
-	more := readPlainly(line, rest, c)
+	more := readHeld(line, rest, c)
 	if more.Ask != nil {
 		return Reading{}, false
 	}
