@@ -204,6 +204,10 @@ func readAtoms(atoms []atom, c Context) Reading {
 			return Reading{Ask: &q}
 		}
 	}
+	if t := tellsOver(tokens); t != nil {
+		at := t.at
+		return Reading{Ask: &solver.Question{At: &at, Text: "What is meant here?", Example: "gap 2-1/2"}}
+	}
 	s.mixed, s.inCentimeters = saidInMetric(tokens), worksInCentimeters(tokens)
 	tokens = danglers(tokens)
 	if n := len(tokens); n > 0 && tokens[n-1].end == atoms[len(atoms)-1].end {

@@ -20,7 +20,7 @@ var workdayTurns = []placedPhrase{
 	{"why do not|not we|i just|simply make it ## RAIL|boards and be done ?with ?it|that", "$1 rails", nil},
 	{"why do not|not we|i make it ## RAIL|boards and be done ?with ?it|that", "$1 rails", nil},
 	// What is left out, added up and set down.
-	{"as few|little RAIL|boards as ?(i|we) ?can ?be|get ?possible|(away with) ?(in each|every|a bay|section) ?(per bay|section)", "the fewest rails", nil},
+	{"as few|little RAIL|boards as ?(i|we) ?can ?be|get ?possible|(away with) ?(in each bay|in each section|in every bay|in every section|in a bay) ?(per bay|section)", "the fewest rails", nil},
 	{"not over|above|(more than) # ,|but|and not under|below|(less than) # ?either", "at least $2 and at most $1", nil},
 	{", and do not forget|omit|skip|(leave out) ?the !cuts|marks|cost|layout|list|drawing|steps|options", "and the $1", nil},
 	{"design|plan|version|layout|one with as few RAIL|boards as possible", "the fewest rails", nil},
