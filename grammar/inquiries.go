@@ -127,6 +127,7 @@ var inquiries = []entry{
 		what (is|comes) (step|number) one
 		step by step how (do|to) (i|we|build)
 		how (is|does) (it|this|the wall) (get built|go together|put up|assembled|get put up)
+		how (do|should|would|shall|can|to) (i|we|one|you) [go about] (attach|attaching|fasten|fastening|hang|hanging|mount|mounting|install|installing|secure|securing|assemble|assembling|erect|erecting|put up|putting up) [(all)] [(the|my|our|these|those)] (RAIL|BRACKET|STIFF|POST)
 		(building|build|assembly|work) (order|sequence|steps|instructions|plan)
 		what happens first
 		what are the steps

@@ -102,7 +102,7 @@ func Read(line string, c Context) Reading {
 // readHeld reads a line, or what is left of it, and asks back where the rest of what it says turns what was read.
 func readHeld(line string, atoms []atom, c Context) Reading {
 	said, as := textOf(atoms), slices.Clone(atoms)
-	return toldWhatIsKnown(turnedBeside(ofElsewhere(readPlainly(line, atoms, c), said), as), as)
+	return toldWhatIsKnown(ofOtherTrade(turnedBeside(ofElsewhere(readPlainly(line, atoms, c), said), as), as), as)
 }
 
 // readPlainly reads a line that has been cut into atoms, and is no normal form.

@@ -1,0 +1,82 @@
+package grammar
+
+import (
+	"slices"
+	"strings"
+	"sync"
+
+	"saywright/solver"
+)
+
+// Verbs that no table knows may be left out where they only say that something is to be so: "can I whack in a 32 inch opening". A verb
+// of other work is no such word: "can I paint the two by sixes", "what if we burned one rail", "how do I clean the rails" set nothing,
+// try nothing and ask for no number. Such a verb is told by where it stands: at the beginning of a clause or behind who does it, with a
+// part of the wall or a figure behind it. Plain English, no source.
+
+// otherTrade are such verbs; the past of those that do not end in "ed" stands in otherTradePast.
+const otherTrade = `
+	admire bake bang bathe beat blame bleach boil borrow brush burn bury carve caulk chase chew clean coat complain confuse crush curse damage dance debate deliver
+	deny describe deserve destroy dig discuss donate drink drive dry earn empty excuse fear fight fold free fry gather glue grind guard haul heat help hide hug hunt hurt improve
+	inspect insure invent iron judge jump kick kiss laugh lend lick lock marry melt mend mow oil owe park patch peel photograph plant plow polish praise prime protect punch
+	race recycle refinish regret reinforce rent repaint repair rescue return reuse risk rob rot rub ruin sand scrape scrub seal search sharpen slam slice
+	smash smell soak solve splice spoil spray stab stain staple steal steam study sweep taste tear tease thank treat twist unload unscrew varnish vote wait warn wash watch wear
+	weld whittle win worry wrap wreck paint`
+
+const otherTradePast = `
+	beat burnt caught dove drank drove dug fought hid hurt lent stole swept tore won wore ripped robbed rubbed scrubbed slammed stabbed hugged`
+
+// otherVerbs are all forms of those verbs.
+var otherVerbs = sync.OnceValue(func() map[string]bool {
+	m := wordSet(otherTradePast)
+	for _, v := range strings.Fields(otherTrade) {
+		stem := strings.TrimSuffix(v, "e")
+		if n := len(v); v[n-1] == 'y' && !strings.ContainsRune("aeiou", rune(v[n-2])) {
+			m[v[:n-1]+"ied"] = true
+		}
+		m[v], m[v+"s"], m[stem+"ed"] = true, true, true
+	}
+	return m
+})
+
+// ofOtherTrade asks back where what was read stands behind a verb of other work.
+func ofOtherTrade(r Reading, atoms []atom) Reading {
+	if r.Ask != nil || !slices.ContainsFunc(r.Acts, comesToValue) {
+		return r
+	}
+	for i, a := range atoms {
+		if a.kind != aWord || !otherVerbs()[a.text] || i+1 == len(atoms) || !verbHere(atoms, i) {
+			continue
+		}
+		end := i + 1
+		for end < len(atoms) && !breaksClause(atoms, end) {
+			end++
+		}
+		for _, act := range r.Acts {
+			if comesToValue(act) && act.At >= clauseFrom(atoms, i) && act.At < atoms[end-1].end && (partNamed(atoms[i+1:end]) || figured(atoms[i+1:end])) {
+				at := a.at
+				return Reading{Ask: &solver.Question{At: &at, Text: unknownWord + quoted(a.text) + " mean here?", Example: "gap 2-1/2, 6 rails"}}
+			}
+		}
+	}
+	return r
+}
+
+// comesToValue are the acts that set, try or hold against the rest, and those that ask for a number.
+func comesToValue(a Act) bool { return valued(a) || a.Kind == Ask && a.Name != nil && a.Topic == "" }
+
+// verbHere reports whether the word at an atom stands where a verb does.
+func verbHere(atoms []atom, i int) bool {
+	if i == 0 || breaksClause(atoms, i-1) {
+		return true
+	}
+	before := atoms[i-1].text
+	return doers[before] || tellers[before] || before == "just" || before == "then" || before == "also"
+}
+
+// clauseFrom is where in the line the clause of an atom begins.
+func clauseFrom(atoms []atom, i int) int {
+	for i > 0 && !breaksClause(atoms, i-1) {
+		i--
+	}
+	return atoms[i].at
+}
