@@ -90,7 +90,7 @@ func (l *lexing) speaksUnit(i, end int) bool {
 // nounHere reports whether a word that also commands is a noun at atom i: "set the stop once", "a stop block".
 func (l *lexing) nounHere(i int) bool {
 	switch l.word(i) {
-	case "stop", "exit", "reset", "save", "quit":
+	case "stop", "exit", "reset", "save", "quit", "ditch":
 	default:
 		return false
 	}
