@@ -9,6 +9,10 @@ import (
 // What was, what others have and what is not asked for is told beside what is wanted.
 func TestContrast(t *testing.T) {
 	for said, want := range map[string]string{
+		"eight foot bays are what my cousin has, mine can't go over seven":                            "bay <= 84 in",
+		"they've got seven boards over there, I want fewer boards than that":                          "rails < 7",
+		"the doorway's fine as it is, but bring the wall up two inches":                               "wall height += 2 in",
+		"what to buy I've got already, what I'm after is where the marks go":                          "ask marks",
 		"last time we did six rails, this time it's five":                                             "rails = 5",
 		"next door they've got three inch gaps, I want two and a quarter":                             "gap = 2-1/4 in",
 		"I was going to say two inches, but let's make the gap two and three eighths":                 "gap = 2-3/8 in",

@@ -48,7 +48,7 @@ func readNotAsked(line string, atoms []atom, c Context) (Reading, bool) {
 
 var (
 	// notAskedKeys are words without one of which no clause says that something is not asked for.
-	notAskedKeys = wordSet("know already not mind asked stays stay alone going quit stop forget")
+	notAskedKeys = wordSet("know already not mind asked stays stay alone going quit stop forget fine good")
 	// pointsAtDropped may speak of what was left out.
 	pointsAtDropped = wordSet("it them those these they that also too either both")
 	// wherefores begin what somebody knows, or does not ask.
@@ -77,6 +77,8 @@ func needless(part []atom) bool {
 	switch {
 	case speakers[w[0]]:
 		return knownAlready(w[1:])
+	case n > 3 && speakers[w[n-2]] && w[n-1] == "know", n > 4 && speakers[w[n-3]] && w[n-1] == "already" && (w[n-2] == "know" || w[n-2] == "have" || w[n-2] == "got"), n > 5 && speakers[w[n-4]] && w[n-3] == "have" && w[n-2] == "got" && w[n-1] == "already":
+		return w[0] != "all" && w[0] != "that" && w[0] != "as" && w[0] != "what" || w[1] == "to" || w[1] == "the"
 	case w[0] == "do" && w[1] == "not" && keepsDoing[w[2]]:
 		return w[n-1] != "yet" && (w[2] != "save" || slices.Contains(w, "as"))
 	case w[0] == "never" && w[1] == "mind", w[0] == "forget":
@@ -141,6 +143,15 @@ func knownAlready(w []string) bool {
 	return false
 }
 
+// wantsToHear are words behind what is asked by which somebody wants to hear it.
+var wantsToHear = wordRows(`i want to hear
+	i want to know
+	i want to see
+	we want to know
+	i would like to hear
+	i would like to know
+	i need to know`)
+
 // tablesNamed are what the program can show.
 var tablesNamed = wordSet("drawing sketch picture cuts marks steps cost price list layout options")
 
@@ -162,6 +173,12 @@ func whatIsAsked(rest, dropped []atom) []atom {
 	for end > 0 && rest[end-1].kind == aSign {
 		end--
 	}
+	for _, wish := range wantsToHear {
+		if at := end - len(wish); at > 3 && standAt(rest, at, wish...) {
+			rest, end = rest[:at], at
+			break
+		}
+	}
 	body := rest[:end]
 	switch {
 	case standAt(rest, 0, "what", "i", "do", "not", "know", "is"), standAt(rest, 0, "what", "we", "do", "not", "know", "is"):
@@ -170,6 +187,8 @@ func whatIsAsked(rest, dropped []atom) []atom {
 		return rest[6:]
 	case standAt(rest, 0, "what", "i", "want", "to", "know", "is"), standAt(rest, 0, "what", "i", "need", "to", "know", "is"):
 		return reworded(rest, 0, 6, "what", "is")
+	case standAt(rest, 0, "what", "i", "am", "after", "is"), standAt(rest, 0, "what", "we", "are", "after", "is"):
+		return rest[5:]
 	case standAt(rest, 0, "it", "is", "the"), standAt(rest, 0, "it", "is", "why"), standAt(rest, 0, "it", "is", "how"):
 		if at, _ := lastFigure(rest); at >= 0 {
 			return nil

@@ -30,6 +30,8 @@ var workdayTurns = []placedPhrase{
 	{"would|will things|it|matters|that improve|(get better)|(be better)|(look better) ?any if !LENQ were|was|is #", "what if $1 is $2", nil},
 	{", not ?the !LENQ|COUNTQ $$", "", forgetsFirst},
 	{"^^ not only|just ?the !cuts|marks|cost|layout|list|drawing|steps|options ,|but ?i|we ?also want|need|give|show|tell ?me ?the !cuts|marks|cost|layout|list|drawing|steps|options as well|too|also", "show me the $1 and the $2", nil},
+	{"fewer|less !COUNTQ than ##", "fewer than $2 $1", noAmountBefore},
+	{"more !COUNTQ than ##", "more than $2 $1", noAmountBefore},
 	// What stands in the way, and why.
 	{"is|was there a|any|some ?good|particular reason ?why|that !(LENQ|COUNTQ) ?still can|could|will|should not", "why can not $1", nil},
 	{"^^ ?so i|we wanted|want|(asked for)|(would like)|(would have liked) !(.. # ?..) , ?but|so why is|does|will|can not that|it|this ?be possible|work|done|fit|allowed|(do it) ?\\? $$", "why not $1 ?", nil},
@@ -99,6 +101,9 @@ var workdayTurns = []placedPhrase{
 	{"opened|open|widened|widen|stretched|stretch|pulled !LENQ|opening up|out to #", "made the $1 $2", nil},
 	{"^^ ?is ?there anything|something in|with|about ?all this|it|here ?that i|we should|ought|need|have ?to worry|know|fret|care about ?(before (i|we) (sign off|start|cut|begin|buy)) ?\\?", "what should i be careful of", nil},
 }
+
+// noAmountBefore: no figure stands right before it ("two fewer boards than five").
+func noAmountBefore(before, after []atom) bool { return !amountBefore(before, after) }
 
 // forgetsFirst: something is to be forgotten.
 func forgetsFirst(before, _ []atom) bool { return len(before) > 1 && before[0].text == "forget" }
