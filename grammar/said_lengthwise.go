@@ -1,0 +1,196 @@
+package grammar
+
+// lengthwiseTurns are ways to speak of what stands along the wall: its two end posts, what is set between them, the opening, and the floor
+// that they stand on. They are set plain early, so that other phrases find plain words.
+var lengthwiseTurns = []placedPhrase{
+	// Stiffeners: where in a bay, how close, of what, and why.
+	{"a|one|single STIFF in|at|down|up|through ?the ?very ?dead middle|center of each|every|all ?one|BAY|(of (them|the BAY))", "1 stiffener in each bay", nil},
+	{"each|every one|BAY gets|has|wants|needs|takes|(is to have)|(should have)|(should get) a|one|single STIFF ?((right|smack|dead|bang) [in]) ?in|at|down|up ?the middle|center", "1 stiffener in each bay", nil},
+	{"# on center|centers is|'s|(would be)|(will be) ?about ?as the closest|tightest ?together|ever ?that i|we would|will|can|should|want|like ?ever ?like|want|care ?to put|set|space|go|have|see|place|stand ?with ?our|my|the|any STIFF ?together ?at|$", "stiffener spacing at least $1", noDoubtBefore},
+	{"# on center|centers is|'s|(would be)|(will be) ?about ?as the farthest|furthest|widest|loosest ?apart|ever ?that i|we would|will|can|should|want|like ?ever ?like|want|care ?to put|set|space|go|have|see|place|stand ?with ?our|my|the|any STIFF ?apart ?at|$", "stiffener spacing at most $1", noDoubtBefore},
+	{"for ?the|my|our !STIFF|RAIL|POST ,|:|- ?a @ would|will|should|'d be|do|suit ?just ?very ?best|good|nice|fine|ideal|lovely|preferable|nicely|better|great|right ?(for ME)", "the $1 are $2", noDoubtBefore},
+	{"what spacing|height|width do|did|does|have the STIFF|POST get|got|have|(end up with)|(come out with)|(wind up with)|(come to)|(come out (at|to))", "what is the stiffener spacing", stiffNear},
+	{"do not bother|fuss|mess ?around with|about|adding|putting|setting ?in ?any|the|my|our|of STIFF", "no stiffeners", phraseStartsClause},
+	{"what do|does|did|would i|we|you|it|they ?even|really need|want|have|use !(## (STIFF|RAIL|POST) [(in|per|for) [each|every] BAY]) for ?\\? $$", "why do we need $1 ?", nil},
+	{"why is|are there !STIFF|(ADDED POST) ?at ?all ?in ?there|it|here|this ?at ?all ,? ?and what|how ?would ?it|things happens|happen|change|changes|looks|goes|(is it) ?like without|(if (i|we|you) (skip|(leave out)|omit|(do without))) ?any|them|it|those ?out", "why are there $1 and what if there are no $1", nil},
+
+	// Posts: how high, where, what for, and how many of them.
+	{"run|let|have|make|take|send|carry|bring ?this|that|those|these|the|my|our !(ADDED (POST|UPRIGHT)) ?to ?run|go|stand|finish|come|reach|stick|rise|extend|stop|end ?up|out !(# (higher|taller|above|over|past|beyond|proud))", "make the $1 $2", bidsHereOrWished},
+	{"what if i|we left|leave|let|kept|keep ?the|my|our !(ADDED (POST|UPRIGHT)) ?at !(# (higher|taller|above|over|past))", "what if the $1 is $2", nil},
+	{"POST|UPRIGHT :|, ?its|the top|head @|at|is|to ?at # ?, ?and ?its|the base|bottom|foot|underside ?is|at|@|sits|stands|held # ?up ?off|above|over|(clear of) ?of ?the ?FLOOR", "post height $1 , base height $2", nil},
+	{"take|run|bring|carry|go|make|build|send ?the|those|these|my|our ?ADDED posts ?up to|at # ,? ?and ?then hold|keep|set|stand|raise|lift|sit|hang them|'em|it|each ?up # off|above|over|(clear of)|(up off) ?of ?the FLOOR", "post height $1 , base height $2", phraseStartsClause},
+	{"^^ is it so that|'s", "is it true that", nil},
+	{"what is|the|'s ?right|best|proper|correct|exact|ideal spot|place|position|location for|of the|our|my|an|a ?ADDED POST ?is|be", "where do the posts go", nil},
+	{"what is|are|'s that|those|this|these|the ?ADDED ?one POST ?in|at|out ?the middle|center ?even|actually|really ?there ?for|doing|(good for) ?even|there ?\\? $$", "why do we need the added post ?", nil},
+	{"why do|does|would|did|should i|we|you|it|they ?even|really need|want|have|put|add|(have to have) a|an|the|that|one ?extra|other post ?in|at|out ?the|very middle|center ?of ?the ?wall ?(at all)|there|anyway", "why do we need the added post", nil},
+	{", ?and|& ?i|we am|are|will|'m|'re ?be ?just sticking|putting|setting|adding|standing|dropping|planting|placing ## more ?of ?them|those|posts ?up|in between ?them|those|(the two)", ", with $1 added posts", endPostsTold},
+	{"and|& ?i|we am|are|will|'m|'re ?be ?just sticking|putting|setting|adding|standing|dropping|planting|placing ## more ?of ?them|those|posts ?up|in between ?them|those|(the two)", ", with $1 added posts", endPostsTold},
+	{"## add|added|new|extra posts , @ , # tall|high|ht|hi", "$1 added posts , added post size $2 , post height $3", nil},
+	{"so|giving|leaving ?that ?(there (is|are|will be))|(that makes)|((i|we) (get|have|(end up with)|(wind up with))) ?ME ## !BAY ?to fill|plank|board|do|make ?in|up|altogether ?(in all)|total", ", $1 $2", figuresBefore},
+	{"a|an bit|little|touch|tad|hair|smidgen|shade|fraction higher|taller|above|over ?than ?the wall ,|- ?(let us) ?by ?say|maybe|about|perhaps # ?or so", "$1 higher than the wall", nil},
+
+	// From which post to which, and by which faces.
+	{"!from|off|past|against the post|upright|column|pillar ?that|which ?is on|at|to ?the|my|our !left|right ?side|end", "$1 the $2 post", nil},
+	{"from|off ?of ?the !left|right ?hand ?end post ?, it|that is|'s # ?over|across|along|down|out ?to ?where|the|before ?the|edge|start|beginning ?of ?the|near OPENING ?starts|begins|opens|edge|start", "the opening is $2 from the $1 post", nil},
+	{"!OPENING near|nearest|close|closer edge|side|jamb", "$1", leftRightBehind},
+	{"!op|opng|opening|doorway edge", "$1", postBehind},
+	{"# along|over|in|across|out|down from !the|left|right|my|our", "$1 from $2", openingNear},
+	{"apart ,|-|and|which ?and that|which|this|it is ?measured|taken|taped ?as", "apart", facesAhead},
+	{"apart ,|-|as measured|measuring|taken|taped ?right ?as", "apart", facesAhead},
+	{", which are ?all @ , ?they are|stand|sit|come|measure", "are $1 . the end posts are", postNear},
+	{"?i|we ?have ?just hooked|put|set|stuck|started|held|got|caught ?the|my|our ?dumb|zero ?end|hook ?of ?the tape ?measure ?end ?on|over|at|to|against ?the outside|outer ?face|edge of one|the|first|left ?end post|upright|one ?, ?and ran|pulled|stretched|took|went|carried|read|walked|reeled it|that ?out|over|across|off|right ?to|at ?the outside|outer ?face|edge of ?the other|second|right ?end ?one|post|upright ?, ?and|: ?i|it ?got|get|read|reads|(it is)|is|came|comes|says ?to ?at #", "overall $1", nil},
+	{"?i|we ?have ?just hooked|put|set|stuck|started|held|got|caught ?the|my|our ?dumb|zero ?end|hook ?of ?the tape ?measure ?end ?on|over|at|to|against ?the inside|inner ?face|edge of one|the|first|left ?end post|upright|one ?, ?and ran|pulled|stretched|took|went|carried|read|walked|reeled it|that ?out|over|across|off|right ?to|at ?the inside|inner ?face|edge of ?the other|second|right ?end ?one|post|upright ?, ?and|: ?i|it ?got|get|read|reads|(it is)|is|came|comes|says ?to ?at #", "span $1", nil},
+	{"?i|we run|ran|pulled|stretched|put|laid ?the|my|a|our ?steel tape ?measure ?from !(outside|inside|face|middle|center) to !(outside|inside|face|middle|center) of|on|across|between ?the|them|these|those|my|our ?two end posts|uprights|ones ?, ?and ?i|it|that got|read|reads|get|(it is)|is|came|comes|says ?up|out ?to|at|with #", "the end posts are $3 $1 to $2", nil},
+	{"how long|wide|far ?across ?is|are ?the|my|our|it wall|posts|thing|it (outside to outside)|(out to out)|(over all) ?of|on|across ?the|my|both ?two ?end ?posts|uprights", "what is the overall", nil},
+	{"how long|far|wide|much ?apart ?is|are ?it|they|that ?the|my ?posts on ?the center|centers", "what are the centers", nil},
+
+	// The opening: how wide, on which side.
+	{"^^ right ,|-|:|!", "", sideIsTold},
+	{"side ?=|:|is|- l|left|lh", "opening side left", openingNear},
+	{"side ?=|:|is|- r|right|rh", "opening side right", openingNear},
+	{"move|shift|slide|bring|switch|take ?the|my|our !OPENING from|off ?the left|right|middle|center ?hand ?side|end ?over|across|around|back|along to|into|onto|at|on ?the !left|right|middle|center", "put the $1 on the $3", phraseStartsClause},
+	{"open ?up ?the|my|our OPENING ?up|out ?to as wide|far|big|large as it|we|you|i will|can|'ll|could ?ever ?go|get|manage|be|open|stretch|make ?it ?to", "largest opening", phraseStartsClause},
+	{", ?because ?i|we do not|never|(could not) ?really|much mind|care ?at ?all how wide|big|high|tall|long|narrow ?that ?(it|they) ?is|are|ends|end|comes|come|gets|turns ?up|out|to ?be $$", "", saidBeforeOf(wordSet("forget drop go free open lift scrap scratch lose"))},
+	{"!LENQ does|do|did not|never|really have|need ?to ?be ?exactly|quite|all|that # ?wide|high|tall|across ,|-|--|. ?but|just|and ?(((all|what) ?that (i|we) (ask|want|need|require|mind|care about) ?for is)|((as|so) long as)|(just make sure)) ?that|if it|they|the|that is|'s|are|be|stays|comes", "$1 is", nil},
+	{"how do|did you ?even ?ever get|arrive|come ?up ?with|at|to !(.. (OPENING|POST|BAY|STIFF|GAP|RAIL)) out ?of|from those|these|the|my|our|all|that|your ?of ?those numbers|figures|sizes|measurements|sums", "why $1 .", nil},
+	{"which|that|and ?that|which makes|gives|leaves|means ?for ?ME|you|it ?with|for a|an|the # OPENING|(wide OPENING) ?, ?or ?so according to him|her|them", ". he says the opening is $1 .", nil},
+	{"comes|come|came|coming in !under|below|over|above|beneath|past #", "is $1 $2", lengthBefore},
+	{"measures|measured|measuring", "is", paperMeasures},
+
+	// The floor, and the ground beyond the wall.
+	{"by the time you|it|one|we|i hit|hits|reach|reaches|get|gets|come|comes|(have got)|(has got)|meet|meets|arrive|arrives ?over|down|across|along ?to|at ?the other|far|opposite|second|right|last ?hand post|end|side|one|corner", "at the right end", floorLower},
+	{"runs|falls|slopes|goes|drops|pitches|leans|heads|tips ?downhill|down|off|away ?some|little|bit to|toward|towards ?the right ?hand ?end|side|post ,|;|.|-|and|so ?and ?so it|that|which ?is|'s|comes|ends|gets ?out|up ?about #", "is $1", floorNear},
+	{"there is|'s|will not|be|a no|not drop|(drop off)|dropoff|fall|step ?down|off ?any ?at|past|beyond|behind|outside|over ?of ?the|my|our wall ?any|no ?more|longer|anymore|now|(at all)", "the drop is 0", nil},
+	{", ?because|since|as|now|and they|we|he|i|somebody|someone|(the [_] _) ?have|has|had|just filled|leveled|levelled|backfilled|graded|built|raised|brought|topped ?all ?the|it|that|ground|dirt|all ?out ?in|up|off|over|out|to|so level|flat|flush|even ?with ?the|it|is ?slab|floor|patio|level|flat $$", "", saidBeforeOf(wordSet("drop dropoff fall step"))},
+	{"past|beyond|behind|outside ?of ?the|my|our wall ?, it|the|that ?EARTH drops|falls|steps|goes ?straight ?right off|away|down !(?(about|around|roughly|nearly|maybe|close to) #) ?to|onto|into|down ?to ?the|our ?EARTH|below", "the drop is $1", nil},
+	{"leans|tips|tilts|goes|kicks|is ?out|back away|out ?out from ?the|of wall|opening|(other post) ?by", "leans out", postSideNear},
+	{"is|'s not|out|off ?of plumb|straight|true|vertical|upright ,|;|:|-|and it|which|that|the|but ?top|one ?kicks|leans|tips|tilts|goes|runs|sticks", "leans", postSideNear},
+	{"!left|right one is|'s not|out|off ?of plumb|straight|true|vertical|upright ,|;|:|-|and ?it|which|that ?it kicks|leans|tips|tilts|goes|runs|sticks ?over ?out|in # in|over|per|for # ?over|out|off ?to|toward|towards ?the !left|right", "$1 post leans $4 $2 in $3", nil},
+	{"rp|(rt post)|(rh post) leans|lean|ln|out|off", "right post leans", nil},
+	{"lp|(lt post)|(lh post) leans|lean|ln|out|off", "left post leans", nil},
+	{"leans # r in|over|per", "leans $1 right in", nil},
+	{"leans # l in|over|per", "leans $1 left in", nil},
+
+	// Bays and rails that were measured.
+	{"i|we ?have ?just get|got|have|had|read|make|made|measured|see|found # , # ?, ?and # for|on|at|across|along rails|boards|slats ## , ## ?, ?and ##", "rail $4 is $1 , rail $5 is $2 , rail $6 is $3", bayFirst},
+	{"i|we ?have ?just get|got|have|had|read|make|made|measured|see|found # ?, and # for|on|at|across|along rails|boards|slats ## ?, and ##", "rail $3 is $1 , rail $4 is $2", bayFirst},
+	{"^^ ?i|we ?have ?just|went|gone ?and checked|rechecked|remeasured|measured|taped|retaped|reread ?the !(bay ## [top|bottom|(rail ##)]) ?over ?again|over|twice|(once more) ,|and|:|; ?and ?now it|that|this ?one ?now ?really is|'s|reads|comes|came|measures|says|was ?out ?to|at # ?, ?and|but|not|where|though ?i|we|you ?had|said|gave|read|put|wrote|have ?ME ?you|it|down|the|before ?as # ?before|earlier|then|first|(the first time)|(last time)|yesterday", "$1 is $3", nil},
+	{"math|arithmetic|sums|sum|working|figuring|reasoning|calculation ?on|behind|for|of|about how wide|big|long|high|tall !(bay ##|LENQ) is|comes|gets|ends ?out|up ?to ?be", "reason for $1", nil},
+	{"why * how wide|big|long|high|tall !(bay ##) is", "why $1", nil},
+	{"forget|lose|drop|scrap|scratch|ignore|strike|erase|delete ?what|whatever|anything|everything|that|the ?bit|part|thing ?that i|we ?have|had said|told|gave|mentioned ?you ?ME about ?the|my|our ?ADDED|end !POST|RAIL|STIFF being @", "forget the $1 size", phraseStartsClause},
+
+	// What somebody's paper says, who vouches for it, and what is only tried.
+	{"on|in|per|by|from the|his|her|their|a ?_ PAPER that|which ?he|she|they|somebody|someone|PERSON ?has|have|had sent|gave|handed|emailed|drew|showed|mailed|made|left|texted ?up ?over ?to|for ?ME", "on her drawing", nil},
+	{"on|in|per|by|from the|his|her|their|a ?_ PAPER he|she|they|somebody|someone ?has|have|had sent|gave|handed|emailed|drew|showed|mailed|made|left|texted ?up ?over ?to|for ?ME", "on her drawing", nil},
+	{"what|whatever|(the one)|(the thing) ?that they|he|she|somebody|someone|(the PERSON) ?has|have ?just sent|gave|handed|drew|emailed|mailed|showed|texted ?up ?over ?to|for ?ME|the ?office ?yesterday|(last week)|(this morning) shows|has|says|calls|lists|puts|is", "their drawing shows", nil},
+	{"the PAPER|layout|(the one) ?that i|we was|were|got|am|are|had given|handed|sent|shown|emailed|mailed ?over ?yesterday ?of ?it ?has|shows|says|calls|puts|lists", "the drawing shows", nil},
+	{"original|originals has|have|had|shows|showed|says|calls|called|puts|lists", "drawing shows", figureToCome},
+	{"PAPER is|are|'s|was marked|labeled|labelled|dimensioned|lettered|annotated ?up ?as|at|with|for", "drawing shows", figureToCome},
+	{"^^ ?so ?if you|we|i|one go|goes|went|(am going)|(are going) ?just by|with|off ?the|my|his|her|their ?_ PAPER ,", "according to the drawing ,", figureToComeOrOne},
+	{"she|he|they|(PERSON) is|are|'s|'re|keeps|keep promising|swearing|insisting|guaranteeing|claiming|betting|vowing ?ME|up|and|down ?me|us ?that", "she says", figureToCome},
+	{"^^ ?whoops|oops|sorry|wait|ah ?, wrong page|sheet|drawing|line|one|file|print|paper|plan ?,|:|.|;|-|--", "", figureToCome},
+	{"^^ ?and|so|but|ok|now with|at|for|on !(..) , ?so ?and what|(how about) then ?\\? $$", "what if $1", figureWithin},
+	{"^^ it would|will|'d look|be ?so|much|by|far best|better|nicer|nicest|neater|neatest|nice|lovely|great|good ?to|for ?ME if ?all ?of ?the|my|our BAY had|were|are|have|was|came|come ?all ?out ?to|at ?the same|equal|identical|alike ?in|of ?width|size|length|wide ?,|. so|and|therefore|? ?please|could|can|kindly|let|would ?you|us ?please arrange|do|make|see|set ?to|it|for ?that|this|it|so|happen ?so|happen|for|ME ?please", "make the bays equal", nil},
+	{"would|will|does|do it|that|things|anything ?really|even change|matter|alter|affect|shift|hurt ?anything|much|things|any|(a thing)|(a lot) ?much ?if|when|were ?i|we|there ?to !##|LENQ|COUNTQ", "what if $1", nil},
+	{"what is|'s|would|could stopping|keeping|preventing|stop|keep|prevent|hindering ME|you|it ?from having|making|using|going|doing|setting|putting ?with|to|for|in|on", "why can not i have", nil},
+	{"what is|'s to stop|keep|prevent ME|you|it ?from having|making|using|going|doing|setting|putting ?with|to|for|in|on", "why can not i have", nil},
+	{"what is|'s stopping|keeping|preventing|hindering ME|you from going|doing|getting|building|managing ?by|along without ?any", "why can not i have no", nil},
+	{"!@ and|but|,|rather|instead ?and|but not|than|of @", "$1", sizesTried},
+	{"take|knock|shave|cut|trim|lop another !inch|foot off|from|(out of)|(off of) !LENQ", "reduce $2 by 1 $1", phraseStartsClause},
+
+	// Feet and inches, or millimeters.
+	{"[,|;|.|-] ?because|since|as|for ?the CUSTOMARY|METRICS|feet|(feet and inches) means|mean|(does not mean)|(do not mean)|says|say ?absolutely|just|almost nothing|little|(a thing)|much|anything|(not a thing) to ME", "", unitsBefore},
+	{"^^ i|we am|are|was|were|grew ?up|more|only|all|much used|raised|brought|accustomed ?up ?to|on|with !METRICS|CUSTOMARY ?, ?so|and|therefore ?could|can|would|may|will|let|please ?i|we|you|us ?please use|have|do|go|work ?with|in|by those|them|that|it ?instead ?of|rather ?than|the ?CUSTOMARY|METRICS ?, ?please", "use $1", nil},
+	{"^^ (that is enough)|(enough of)|(no more)|enough|(i have had enough of)|(done with) ?of|with ?the|these|those|all METRICS ,|;|.|- ?and|so|let|give ?it|us|ME ?is|have|use|do ?me !inches|imperial|(feet and inches)|customary ?from ?here|now|please ?on ?out", "use inches from now on", nil},
+	{"^^ (that is enough)|(enough of)|(no more)|enough|(i have had enough of)|(done with) ?of|with ?the|these|those|all CUSTOMARY|feet|(feet and inches) ,|;|.|- ?and|so|let|give ?it|us|ME ?is|have|use|do ?me !METRICS ?from ?here|now|please ?on ?out", "use $1 from now on", nil},
+	{"!BAY|WALL|OPENING|gap|post|(POST HEIGHT) ?right|way ?back down to # or less|under|lower|below|smaller", "$1 at most $2", nil},
+}
+
+// Where the turns along the wall mean so.
+var (
+	stiffNear    = aheadOrBefore(wordSet("stiffener stiffeners brace braces batten battens stay stays spacing"))
+	openingNear  = saidBeforeOf(wordSet("opening op ops opng doorway walkthrough gateway gate entry entrance passage walkway through"))
+	postNear     = saidBeforeOf(wordSet("post posts upright uprights column columns"))
+	floorNear    = saidBeforeOf(wordSet("floor slab patio deck concrete porch terrace pad paving ground"))
+	lowerSaid    = saidBeforeOf(wordSet("lower down falls fall drops drop slopes slope low deeper higher up rises dips sinks off below"))
+	endPostsTold = bothHold(postNear, bothHold(figuresBefore, noDoubtBefore))
+	paperSaid    = saidBeforeOf(wordSet("drawing plan plans sketch sheet print blueprint paper says shows according"))
+	triedSaid    = saidBeforeOf(wordSet("if suppose supposing say what"))
+)
+
+// aheadOrBefore: one of some words stands somewhere in the line.
+func aheadOrBefore(words map[string]bool) func(before, after []atom) bool {
+	return func(before, after []atom) bool {
+		return saidBeforeOf(words)(before, nil) || saidBeforeOf(words)(after, nil)
+	}
+}
+
+// floorLower: the floor was told to be lower or higher, and no left end of it.
+func floorLower(before, after []atom) bool {
+	left := wordSet("left")
+	return floorNear(before, nil) && lowerSaid(before, nil) && !saidBeforeOf(left)(before, nil) && !saidBeforeOf(left)(after, nil)
+}
+
+// postSideNear: one of the end posts was named, the left one or the right one.
+func postSideNear(before, after []atom) bool {
+	return postNear(before, after) && saidBeforeOf(wordSet("left right"))(before, nil) && figured(after)
+}
+
+// leftRightBehind: what follows tells how far from one of the end posts.
+func leftRightBehind(_, after []atom) bool {
+	return figured(after) && saidBeforeOf(wordSet("left right"))(after, nil) && saidBeforeOf(wordSet("from off"))(after, nil)
+}
+
+// postBehind is leftRightBehind with a post that is named.
+func postBehind(before, after []atom) bool {
+	return leftRightBehind(before, after) && postNear(after, nil)
+}
+
+// facesAhead: from which faces it is measured follows.
+func facesAhead(_, after []atom) bool {
+	for i := 0; i < len(after) && i < 3; i++ {
+		switch after[i].text {
+		case "face", "faces", "center", "middle", "outside", "inside", "clear", "centers":
+			return true
+		}
+	}
+	return false
+}
+
+// sideIsTold: on which side something goes is told of a thing that is named; the "right" before it only began the sentence.
+func sideIsTold(_, after []atom) bool {
+	if len(after) < 4 || !vocab().articles[after[0].text] && after[0].text != "put" && after[0].text != "i" && after[0].text != "we" && after[0].text != "so" {
+		return false
+	}
+	return openingNear(after, nil) && saidBeforeOf(wordSet("left right middle center"))(after, nil)
+}
+
+// lengthBefore: a length of the wall was named, and nothing that is bought.
+func lengthBefore(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("opening doorway walkthrough gap gaps wall bay bays span post posts height spacing entry entrance through"))(before, nil) &&
+		!saidBeforeOf(wordSet("price cost total bill order quote lumber material materials budget"))(before, nil)
+}
+
+// paperMeasures: a paper says so of the opening, the wall or the gap; a figure follows.
+func paperMeasures(before, after []atom) bool {
+	return paperSaid(before, nil) && !saidBeforeOf(wordSet("bay rail tape i we"))(before, nil) && len(after) > 0 && startsLength(reader{after}, 0) &&
+		saidBeforeOf(wordSet("opening doorway walkthrough gap gaps wall post posts entry entrance through"))(before, nil)
+}
+
+// sizesTried: sizes are tried, and nothing stands behind the second.
+func sizesTried(before, after []atom) bool {
+	return triedSaid(before, nil) && phraseEndsLine(before, after)
+}
+
+// figureToComeOrOne: a figure or a single thing follows.
+func figureToComeOrOne(_, after []atom) bool {
+	return figured(after) || saidBeforeOf(wordSet("single a one"))(after, nil)
+}
+
+// figureWithin is any place: the figure stands in what is kept.
+func figureWithin(before, _ []atom) bool { return len(before) < 2 }
+
+// unitsBefore: units were spoken of before.
+func unitsBefore(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("metric millimeters millimetres mm centimeters inches feet imperial customary units"))(before, nil)
+}
