@@ -147,6 +147,12 @@ func (k *clause) downhill() bool {
 	return len(k.sides) == 0 || len(k.sides) == 1 && k.items[k.sides[0]].key() == "right"
 }
 
+// nearly reports whether a limit says that a single length is about so much, and nothing else.
+func (l *limit) nearly() bool {
+	op, ok := l.relation()
+	return ok && op == solver.Near && l.hi == nil && l.of == nil && l.lo.size == "" && !l.lo.minus
+}
+
 // isLevel reads "the floor is level": it is as high at the right end post as at the left.
 func (k *clause) isLevel() (reading, bool) {
 	if k.has(kLevel) == nil || len(k.values)+len(k.sides)+len(k.dims) > 0 || len(k.things) != 1 && !(len(k.things) == 2 && k.across()) || !k.about("floor") || !k.only(kLevel) {
@@ -231,6 +237,11 @@ func (k *clause) floorAt() (reading, bool) {
 		return reading{}, false
 	}
 	v, ok := k.length(k.values[0])
+	near := false
+	if lim := k.items[k.values[0]].lim; !ok && lim.nearly() { // "about an inch lower at the right end"
+		v, near = k.s.value(*lim.lo, solver.Length)
+		ok = near
+	}
 	if !ok || sign == 0 || !across && side == "middle" {
 		return reading{}, false
 	}
@@ -238,6 +249,9 @@ func (k *clause) floorAt() (reading, bool) {
 		v.Num = v.Num.Neg()
 	}
 	m := made{st: solver.Statement{Name: solver.Name{Wall: k.wallName(), Quantity: solver.FloorAtRight}, Op: solver.Eq, Value: v}, at: k.at(), kind: solver.Length}
+	if near {
+		m.st.Op = solver.Near
+	}
 	if k.has(kAnother) != nil { // "another quarter inch lower"
 		if m.st.Op = solver.Plus; sign < 0 {
 			m.st.Op, m.st.Value.Num = solver.Minus, v.Num.Neg()

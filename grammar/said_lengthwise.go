@@ -8,73 +8,97 @@ var lengthwiseTurns = []placedPhrase{
 	{"each|every one|BAY gets|has|wants|needs|takes|(is to have)|(should have)|(should get) a|one|single STIFF ?((right|smack|dead|bang) [in]) ?in|at|down|up ?the middle|center", "1 stiffener in each bay", nil},
 	{"# on center|centers is|'s|(would be)|(will be) ?about ?as the closest|tightest ?together|ever ?that i|we would|will|can|should|want|like ?ever ?like|want|care ?to put|set|space|go|have|see|place|stand ?with ?our|my|the|any STIFF ?together ?at|$", "stiffener spacing at least $1", noDoubtBefore},
 	{"# on center|centers is|'s|(would be)|(will be) ?about ?as the farthest|furthest|widest|loosest ?apart|ever ?that i|we would|will|can|should|want|like ?ever ?like|want|care ?to put|set|space|go|have|see|place|stand ?with ?our|my|the|any STIFF ?apart ?at|$", "stiffener spacing at most $1", noDoubtBefore},
-	{"for ?the|my|our !STIFF|RAIL|POST ,|:|- ?a @ would|will|should|'d be|do|suit ?just ?very ?best|good|nice|fine|ideal|lovely|preferable|nicely|better|great|right ?(for ME)", "the $1 are $2", noDoubtBefore},
-	{"what spacing|height|width do|did|does|have the STIFF|POST get|got|have|(end up with)|(come out with)|(wind up with)|(come to)|(come out (at|to))", "what is the stiffener spacing", stiffNear},
-	{"do not bother|fuss|mess ?around with|about|adding|putting|setting ?in ?any|the|my|our|of STIFF", "no stiffeners", phraseStartsClause},
+	{"for ?the|my|our ?upright|vertical !STIFF|RAIL|POST ,|:|- ?a @ would|will|should|'d be|do|suit ?just ?very ?best|good|nice|fine|ideal|lovely|preferable|nicely|better|great|right ?(for ME)", "the $1 are $2", noDoubtBefore},
+	{"what spacing do|did|does|have the|my|our STIFF get|got|have|(end up with)|(come out with)|(wind up with)|(come to)|(come out (at|to))", "what is the stiffener spacing", nil},
+	{"what height do|did|does|have ?the|my|our ?ADDED POST get|got|have|(end up with)|(come out with)|(wind up with)|(come to)|(come out (at|to))", "what is the post height", nil},
+	{"what width|size do|did|does|have !BAY|DOORWAY get|got|have|(end up with)|(come out with)|(wind up with)|(come to)|(come out (at|to))", "how wide is the $1", nil},
+	{", ?and|& what is|'s behind that|it|the ?number|figure|count|one|value ?\\? $$", "and why", askedAhead},
+	{"do not bother|mess ?around with|adding|putting|setting ?in ?any|the|my|our|of STIFF", "no stiffeners", phraseStartsClause},
 	{"what do|does|did|would i|we|you|it|they ?even|really need|want|have|use !(## (STIFF|RAIL|POST) [(in|per|for) [each|every] BAY]) for ?\\? $$", "why do we need $1 ?", nil},
-	{"why is|are there !STIFF|(ADDED POST) ?at ?all ?in ?there|it|here|this ?at ?all ,? ?and what|how ?would ?it|things happens|happen|change|changes|looks|goes|(is it) ?like without|(if (i|we|you) (skip|(leave out)|omit|(do without))) ?any|them|it|those ?out", "why are there $1 and what if there are no $1", nil},
+	{"why is|are there !STIFF|(ADDED POST) ?at ?all ?in ?there|it|here|this ?at ?all ?, ?and what|how ?would ?it|things happens|happen|change|changes|looks|goes|(is it) ?like without|(if (i|we|you) (skip|(leave out)|omit|(do without))) ?any|them|it|those ?out", "why are there $1 and what if there are no $1", nil},
 
 	// Posts: how high, where, what for, and how many of them.
 	{"run|let|have|make|take|send|carry|bring ?this|that|those|these|the|my|our !(ADDED (POST|UPRIGHT)) ?to ?run|go|stand|finish|come|reach|stick|rise|extend|stop|end ?up|out !(# (higher|taller|above|over|past|beyond|proud))", "make the $1 $2", bidsHereOrWished},
 	{"what if i|we left|leave|let|kept|keep ?the|my|our !(ADDED (POST|UPRIGHT)) ?at !(# (higher|taller|above|over|past))", "what if the $1 is $2", nil},
-	{"POST|UPRIGHT :|, ?its|the top|head @|at|is|to ?at # ?, ?and ?its|the base|bottom|foot|underside ?is|at|@|sits|stands|held # ?up ?off|above|over|(clear of) ?of ?the ?FLOOR", "post height $1 , base height $2", nil},
-	{"take|run|bring|carry|go|make|build|send ?the|those|these|my|our ?ADDED posts ?up to|at # ,? ?and ?then hold|keep|set|stand|raise|lift|sit|hang them|'em|it|each ?up # off|above|over|(clear of)|(up off) ?of ?the FLOOR", "post height $1 , base height $2", phraseStartsClause},
+	{"POST|UPRIGHT :|, ?its|the top|head \\@|at|is|to ?at # ?, ?and ?its|the base|bottom|foot|underside ?is|at|\\@|sits|stands|held # ?up ?off|above|over|(clear of) ?of ?the ?FLOOR", "post height $1 , base height $2", nil},
+	{"take|run|bring|carry|go|make|build|send ?the|those|these|my|our ?ADDED posts ?up to|at # ?, ?and ?then hold|keep|set|stand|raise|lift|sit|hang them|'em|it|each ?up # off|above|over|(clear of)|(up off) ?of ?the FLOOR", "post height $1 , base height $2", phraseStartsClause},
 	{"^^ is it so that|'s", "is it true that", nil},
 	{"what is|the|'s ?right|best|proper|correct|exact|ideal spot|place|position|location for|of the|our|my|an|a ?ADDED POST ?is|be", "where do the posts go", nil},
 	{"what is|are|'s that|those|this|these|the ?ADDED ?one POST ?in|at|out ?the middle|center ?even|actually|really ?there ?for|doing|(good for) ?even|there ?\\? $$", "why do we need the added post ?", nil},
 	{"why do|does|would|did|should i|we|you|it|they ?even|really need|want|have|put|add|(have to have) a|an|the|that|one ?extra|other post ?in|at|out ?the|very middle|center ?of ?the ?wall ?(at all)|there|anyway", "why do we need the added post", nil},
-	{", ?and|& ?i|we am|are|will|'m|'re ?be ?just sticking|putting|setting|adding|standing|dropping|planting|placing ## more ?of ?them|those|posts ?up|in between ?them|those|(the two)", ", with $1 added posts", endPostsTold},
-	{"and|& ?i|we am|are|will|'m|'re ?be ?just sticking|putting|setting|adding|standing|dropping|planting|placing ## more ?of ?them|those|posts ?up|in between ?them|those|(the two)", ", with $1 added posts", endPostsTold},
+	{", ?and|& ?uh|um ?i|we am|are|will|'m|'re ?be ?just sticking|putting|setting|adding|standing|dropping|planting|placing ## more ?of ?them|those|posts ?up|in between ?them|those|(the two)", ", with $1 added posts", endPostsTold},
+	{"and|& ?uh|um ?i|we am|are|will|'m|'re ?be ?just sticking|putting|setting|adding|standing|dropping|planting|placing ## more ?of ?them|those|posts ?up|in between ?them|those|(the two)", ", with $1 added posts", endPostsTold},
 	{"## add|added|new|extra posts , @ , # tall|high|ht|hi", "$1 added posts , added post size $2 , post height $3", nil},
 	{"so|giving|leaving ?that ?(there (is|are|will be))|(that makes)|((i|we) (get|have|(end up with)|(wind up with))) ?ME ## !BAY ?to fill|plank|board|do|make ?in|up|altogether ?(in all)|total", ", $1 $2", figuresBefore},
-	{"a|an bit|little|touch|tad|hair|smidgen|shade|fraction higher|taller|above|over ?than ?the wall ,|- ?(let us) ?by ?say|maybe|about|perhaps # ?or so", "$1 higher than the wall", nil},
+	{"a|an bit|little|touch|tad|hair|smidgen|shade|fraction higher|taller|above|over ?than ?the wall ,|- ?(let us) ?by ?say|maybe|about|perhaps # ?(or so)", "$1 higher than the wall", nil},
+
+	{"!two|three|four|five|2|3|4|5 more POST|UPRIGHT|(of them) ?in|up between ?the|my|our two|end|outer|outside|existing ?end ones|posts|uprights|(that is standing)", "$1 added posts", placesPosts},
 
 	// From which post to which, and by which faces.
 	{"!from|off|past|against the post|upright|column|pillar ?that|which ?is on|at|to ?the|my|our !left|right ?side|end", "$1 the $2 post", nil},
-	{"from|off ?of ?the !left|right ?hand ?end post ?, it|that is|'s # ?over|across|along|down|out ?to ?where|the|before ?the|edge|start|beginning ?of ?the|near OPENING ?starts|begins|opens|edge|start", "the opening is $2 from the $1 post", nil},
-	{"!OPENING near|nearest|close|closer edge|side|jamb", "$1", leftRightBehind},
+	{"from|off ?of ?the !left|right ?hand ?end post ?, it|that is|'s # ?over|across|along|down|out ?to ?where|the|before ?the|edge|start|beginning ?of ?the|near DOORWAY ?starts|begins|opens|edge|start", "the opening is $2 from the $1 post", nil},
+	{"!DOORWAY near|nearest|close|closer edge|side|jamb", "$1", leftRightBehind},
 	{"!op|opng|opening|doorway edge", "$1", postBehind},
 	{"# along|over|in|across|out|down from !the|left|right|my|our", "$1 from $2", openingNear},
 	{"apart ,|-|and|which ?and that|which|this|it is ?measured|taken|taped ?as", "apart", facesAhead},
 	{"apart ,|-|as measured|measuring|taken|taped ?right ?as", "apart", facesAhead},
 	{", which are ?all @ , ?they are|stand|sit|come|measure", "are $1 . the end posts are", postNear},
-	{"?i|we ?have ?just hooked|put|set|stuck|started|held|got|caught ?the|my|our ?dumb|zero ?end|hook ?of ?the tape ?measure ?end ?on|over|at|to|against ?the outside|outer ?face|edge of one|the|first|left ?end post|upright|one ?, ?and ran|pulled|stretched|took|went|carried|read|walked|reeled it|that ?out|over|across|off|right ?to|at ?the outside|outer ?face|edge of ?the other|second|right ?end ?one|post|upright ?, ?and|: ?i|it ?got|get|read|reads|(it is)|is|came|comes|says ?to ?at #", "overall $1", nil},
-	{"?i|we ?have ?just hooked|put|set|stuck|started|held|got|caught ?the|my|our ?dumb|zero ?end|hook ?of ?the tape ?measure ?end ?on|over|at|to|against ?the inside|inner ?face|edge of one|the|first|left ?end post|upright|one ?, ?and ran|pulled|stretched|took|went|carried|read|walked|reeled it|that ?out|over|across|off|right ?to|at ?the inside|inner ?face|edge of ?the other|second|right ?end ?one|post|upright ?, ?and|: ?i|it ?got|get|read|reads|(it is)|is|came|comes|says ?to ?at #", "span $1", nil},
+	{"?i|we ?have ?just hooked|put|set|stuck|started|held|got|caught ?the|my|our ?dumb|zero ?end|hook ?of ?the tape ?measure ?end ?on|over|at|to|against ?the outside|outer ?face|edge of one|the|first|left ?end post|upright|one ?, ?and ran|pulled|stretched|took|went|carried|read|walked|reeled it|that ?out|over|across|off|right ?to|at ?the outside|outer ?face|edge of ?the other|second|right ?end ?one|post|upright ,|and|:|- ?and ?i|it ?got|get|read|reads|(it is)|is|came|comes|says ?to ?at #", "overall $1", nil},
+	{"?i|we ?have ?just hooked|put|set|stuck|started|held|got|caught ?the|my|our ?dumb|zero ?end|hook ?of ?the tape ?measure ?end ?on|over|at|to|against ?the inside|inner ?face|edge of one|the|first|left ?end post|upright|one ?, ?and ran|pulled|stretched|took|went|carried|read|walked|reeled it|that ?out|over|across|off|right ?to|at ?the inside|inner ?face|edge of ?the other|second|right ?end ?one|post|upright ,|and|:|- ?and ?i|it ?got|get|read|reads|(it is)|is|came|comes|says ?to ?at #", "span $1", nil},
 	{"?i|we run|ran|pulled|stretched|put|laid ?the|my|a|our ?steel tape ?measure ?from !(outside|inside|face|middle|center) to !(outside|inside|face|middle|center) of|on|across|between ?the|them|these|those|my|our ?two end posts|uprights|ones ?, ?and ?i|it|that got|read|reads|get|(it is)|is|came|comes|says ?up|out ?to|at|with #", "the end posts are $3 $1 to $2", nil},
 	{"how long|wide|far ?across ?is|are ?the|my|our|it wall|posts|thing|it (outside to outside)|(out to out)|(over all) ?of|on|across ?the|my|both ?two ?end ?posts|uprights", "what is the overall", nil},
 	{"how long|far|wide|much ?apart ?is|are ?it|they|that ?the|my ?posts on ?the center|centers", "what are the centers", nil},
+
+	{"cut|make|set|size|build|trim ?all ?the|my|our ?ADDED posts so ?that ?they|the ?tops come|comes|end|ends|finish|finishes|are|is|sit|land|stop ?up|out flush|even|level ?off with|to ?the top ?of ?the ?board|rail|plank|slat|wall", "posts even with the top of the wall", nil},
+	{"where does|do|is|'s|will|would|did ?the|my|our DOORWAY start|starts|begin|begins|starting|beginning|open ?at ?off|from|measured|(measuring from) ?the !left|right ?hand ?end post|end|side", "how far is the opening from the $1 post", nil},
+	{"set|hold|stand|raise|keep|lift|put|jack ?up ?the|my|our|all ?ADDED POST base|bases|bottoms|feet ?up ?by # ?up off|above|over|(clear of) ?of ?the FLOOR", "base height $1", phraseStartsClause},
+	{"FLOOR is|'s ?a ?bit|little|all off|out|uneven|crooked|(not (level|flat|true))|(out of level) ,|;|.|-|and ?and ?it is|'s|sits|runs|comes # !higher|lower|down|up", "floor is $1 $2", nil},
+	{"i|we meant|mean ?to|the !left|right ?side|end|hand ?side for|with|on ?the|my|our !DOORWAY ,|-|and ?and not ?on|the ?the left|right|other ?one|side|hand", "put the $2 on the $1", nil},
+	{"!(centimeters|centimetres|cm|centimeter) or|and|& !(millimeters|millimetres|mm|millimeter)", "$2", noFigures},
+	{"!(millimeters|millimetres|mm|millimeter) or|and|& (centimeters|centimetres|cm|centimeter)", "$1", noFigures},
+	{"ph ?=|:|is # ,|and|/|; ?and bh ?=|:|is #", "post height $1 , base height $2", nil},
+	{"ph ?=|:|is # bh ?=|:|is #", "post height $1 , base height $2", nil},
+	{"(post height) ?of|is|at # ,|and ?and ?a|the ?its base ?of|is|at #", "post height $1 , base height $2", nil},
+	{"end posts ?are @ ?, ?and|but ?the new|added ?one|ones|posts ?are @", "end post size $1 , added post size $2", nil},
+	{"go|went|going|get|got|move|switch|jump|have|had|put ?up|down|in ?to ## a|per|each|every ?one BAY", "have $1 stiffeners in each bay", stiffToldNear},
+	{"would|will|do|does|did|might|could i|we|it|that|this gain|lose|get|save|win|buy|pick ?ME ?up ?anything|much|any|something|some ?more|extra|room ?room ?out ?on|in|for|of !LENQ", ", what is the $1", triedSaid},
+	{"level|flat|even ?all ?the ?way from end to end", "level", floorNear},
+	{"level|flat|even ?all ?the ?way end to end", "level", floorNear},
+	{"i|we ?had|have gave|told|said|had|put|given|entered|read ?ME|you|down ?off the|a|you wrong|(a wrong) !LENQ|COUNTQ ?before|earlier ,|;|.|-|: ?it|they|that is|are|'s|should|ought ?to ?be|was ?really|actually", "$1 is", figureRightAhead},
+	{", ?so ?just|please ?you put|stick|set|leave|have it|them|that anywhere|wherever ?(you|it|ye) ?like|likes|want|please|fits|works|suits ?you", "", askedToForget},
+	{"^^ ?and|now|so|ok ?over on|for|at|along the !side|long|short|yard|far|street wall ?,|:", "$1 wall :", sideWallNamed},
 
 	// The opening: how wide, on which side.
 	{"^^ right ,|-|:|!", "", sideIsTold},
 	{"side ?=|:|is|- l|left|lh", "opening side left", openingNear},
 	{"side ?=|:|is|- r|right|rh", "opening side right", openingNear},
-	{"move|shift|slide|bring|switch|take ?the|my|our !OPENING from|off ?the left|right|middle|center ?hand ?side|end ?over|across|around|back|along to|into|onto|at|on ?the !left|right|middle|center", "put the $1 on the $3", phraseStartsClause},
-	{"open ?up ?the|my|our OPENING ?up|out ?to as wide|far|big|large as it|we|you|i will|can|'ll|could ?ever ?go|get|manage|be|open|stretch|make ?it ?to", "largest opening", phraseStartsClause},
+	{"move|shift|slide|bring|switch|take ?the|my|our !DOORWAY from|off ?the left|right|middle|center ?hand ?side|end ?over|across|around|back|along to|into|onto|at|on ?the !left|right|middle|center", "put the $1 on the $2", phraseStartsClause},
+	{"open ?up ?the|my|our DOORWAY ?up|out ?to as wide|far|big|large as it|we|you|i will|can|'ll|could ?ever ?go|get|manage|be|open|stretch|make ?it ?to", "largest opening", phraseStartsClause},
 	{", ?because ?i|we do not|never|(could not) ?really|much mind|care ?at ?all how wide|big|high|tall|long|narrow ?that ?(it|they) ?is|are|ends|end|comes|come|gets|turns ?up|out|to ?be $$", "", saidBeforeOf(wordSet("forget drop go free open lift scrap scratch lose"))},
 	{"!LENQ does|do|did not|never|really have|need ?to ?be ?exactly|quite|all|that # ?wide|high|tall|across ,|-|--|. ?but|just|and ?(((all|what) ?that (i|we) (ask|want|need|require|mind|care about) ?for is)|((as|so) long as)|(just make sure)) ?that|if it|they|the|that is|'s|are|be|stays|comes", "$1 is", nil},
-	{"how do|did you ?even ?ever get|arrive|come ?up ?with|at|to !(.. (OPENING|POST|BAY|STIFF|GAP|RAIL)) out ?of|from those|these|the|my|our|all|that|your ?of ?those numbers|figures|sizes|measurements|sums", "why $1 .", nil},
-	{"which|that|and ?that|which makes|gives|leaves|means ?for ?ME|you|it ?with|for a|an|the # OPENING|(wide OPENING) ?, ?or ?so according to him|her|them", ". he says the opening is $1 .", nil},
+	{"how do|did you ?even ?ever get|arrive|come ?up ?with|at|to !(.. (DOORWAY|POST|BAY|STIFF|GAP|RAIL)) out ?of|from those|these|the|my|our|all|that|your ?of ?those numbers|figures|sizes|measurements|sums", "why $1 .", nil},
+	{"which|that|and ?that|which makes|gives|leaves|means ?for ?ME|you|it ?with|for a|an|the # DOORWAY|(wide DOORWAY) ?, ?or ?so according to him|her|them", ". he says the opening is $1 .", nil},
 	{"comes|come|came|coming in !under|below|over|above|beneath|past #", "is $1 $2", lengthBefore},
 	{"measures|measured|measuring", "is", paperMeasures},
 
 	// The floor, and the ground beyond the wall.
-	{"by the time you|it|one|we|i hit|hits|reach|reaches|get|gets|come|comes|(have got)|(has got)|meet|meets|arrive|arrives ?over|down|across|along ?to|at ?the other|far|opposite|second|right|last ?hand post|end|side|one|corner", "at the right end", floorLower},
-	{"runs|falls|slopes|goes|drops|pitches|leans|heads|tips ?downhill|down|off|away ?some|little|bit to|toward|towards ?the right ?hand ?end|side|post ,|;|.|-|and|so ?and ?so it|that|which ?is|'s|comes|ends|gets ?out|up ?about #", "is $1", floorNear},
-	{"there is|'s|will not|be|a no|not drop|(drop off)|dropoff|fall|step ?down|off ?any ?at|past|beyond|behind|outside|over ?of ?the|my|our wall ?any|no ?more|longer|anymore|now|(at all)", "the drop is 0", nil},
+	{"by the time you|it|one|we|i hit|hits|reach|reaches|get|gets|come|comes|(have got)|(has got)|meet|meets|arrive|arrives ?over|down|across|along ?to|at ?the other|far|opposite|second|right|last ?hand post|end|side|one|corner", "at the far post", bothHold(floorLower, rightSaid)},
+	{"by the time you|it|one|we|i hit|hits|reach|reaches|get|gets|come|comes|(have got)|(has got)|meet|meets|arrive|arrives ?over|down|across|along ?to|at ?the other|far|opposite|second|right|last ?hand post|end|side|one|corner", "at the right end", bothHold(floorLower, rightUnsaid)},
+	{"there is|'s|will|is ?be no|not ?a|any drop|(drop off)|dropoff|fall|step ?down|off ?any ?at|past|beyond|behind|outside|over ?of ?the|my|our wall ?any|no ?more|longer|anymore|now|(at all)", "the drop is 0", nil},
 	{", ?because|since|as|now|and they|we|he|i|somebody|someone|(the [_] _) ?have|has|had|just filled|leveled|levelled|backfilled|graded|built|raised|brought|topped ?all ?the|it|that|ground|dirt|all ?out ?in|up|off|over|out|to|so level|flat|flush|even ?with ?the|it|is ?slab|floor|patio|level|flat $$", "", saidBeforeOf(wordSet("drop dropoff fall step"))},
-	{"past|beyond|behind|outside ?of ?the|my|our wall ?, it|the|that ?EARTH drops|falls|steps|goes ?straight ?right off|away|down !(?(about|around|roughly|nearly|maybe|close to) #) ?to|onto|into|down ?to ?the|our ?EARTH|below", "the drop is $1", nil},
+	{"past|beyond|behind|outside ?of ?the|my|our wall ?, it|the|that ?EARTH drops|falls|steps ?straight ?right ?off|away|down !(?(about|around|roughly|nearly|maybe|close to) #) ?to|onto|into|down ?to ?the|our ?EARTH|below", "the drop is $1", nil},
 	{"leans|tips|tilts|goes|kicks|is ?out|back away|out ?out from ?the|of wall|opening|(other post) ?by", "leans out", postSideNear},
 	{"is|'s not|out|off ?of plumb|straight|true|vertical|upright ,|;|:|-|and it|which|that|the|but ?top|one ?kicks|leans|tips|tilts|goes|runs|sticks", "leans", postSideNear},
-	{"!left|right one is|'s not|out|off ?of plumb|straight|true|vertical|upright ,|;|:|-|and ?it|which|that ?it kicks|leans|tips|tilts|goes|runs|sticks ?over ?out|in # in|over|per|for # ?over|out|off ?to|toward|towards ?the !left|right", "$1 post leans $4 $2 in $3", nil},
-	{"rp|(rt post)|(rh post) leans|lean|ln|out|off", "right post leans", nil},
-	{"lp|(lt post)|(lh post) leans|lean|ln|out|off", "left post leans", nil},
-	{"leans # r in|over|per", "leans $1 right in", nil},
-	{"leans # l in|over|per", "leans $1 left in", nil},
+	{"!left|right one is|'s not|out|off ?of plumb|straight|true|vertical|upright ,|;|:|-|and ?it|which|that ?it kicks|leans|tips|tilts|goes|runs|sticks ?over ?out|in # ?in|over|per|for # ?over|out|off ?to|toward|towards ?the !left|right", "$1 post leans $4 $2 in $3", nil},
+	{"rp|(rt post)|(rh post) ?leans|lean|ln|out|off|leaning # l|lt|left ?in|over|per|/ #", "right post leans $1 left in $2", nil},
+	{"rp|(rt post)|(rh post) ?leans|lean|ln|out|off|leaning # r|rt|right|are ?in|over|per|/ #", "right post leans $1 right in $2", nil},
+	{"lp|(lt post)|(lh post) ?leans|lean|ln|out|off|leaning # l|lt|left ?in|over|per|/ #", "left post leans $1 left in $2", nil},
+	{"lp|(lt post)|(lh post) ?leans|lean|ln|out|off|leaning # r|rt|right|are ?in|over|per|/ #", "left post leans $1 right in $2", nil},
 
 	// Bays and rails that were measured.
 	{"i|we ?have ?just get|got|have|had|read|make|made|measured|see|found # , # ?, ?and # for|on|at|across|along rails|boards|slats ## , ## ?, ?and ##", "rail $4 is $1 , rail $5 is $2 , rail $6 is $3", bayFirst},
 	{"i|we ?have ?just get|got|have|had|read|make|made|measured|see|found # ?, and # for|on|at|across|along rails|boards|slats ## ?, and ##", "rail $3 is $1 , rail $4 is $2", bayFirst},
-	{"^^ ?i|we ?have ?just|went|gone ?and checked|rechecked|remeasured|measured|taped|retaped|reread ?the !(bay ## [top|bottom|(rail ##)]) ?over ?again|over|twice|(once more) ,|and|:|; ?and ?now it|that|this ?one ?now ?really is|'s|reads|comes|came|measures|says|was ?out ?to|at # ?, ?and|but|not|where|though ?i|we|you ?had|said|gave|read|put|wrote|have ?ME ?you|it|down|the|before ?as # ?before|earlier|then|first|(the first time)|(last time)|yesterday", "$1 is $3", nil},
+	{"^^ ?i|we ?have ?just|went|gone ?and checked|rechecked|remeasured|measured|taped|retaped|reread ?the !(bay ## [top|bottom|(rail ##)]) ?over ?again|over|twice|(once more) ,|and|:|; ?and ?now it|that|this ?one ?now ?really is|'s|reads|comes|came|measures|says|was ?out ?to|at # ?, ?and|but|not|where|though ?i|we|you ?had|said|gave|read|put|wrote|have ?ME ?you|it|down|the|before ?as # ?before|earlier|then|first|(the first time)|(last time)|yesterday", "$1 is $4", nil},
 	{"math|arithmetic|sums|sum|working|figuring|reasoning|calculation ?on|behind|for|of|about how wide|big|long|high|tall !(bay ##|LENQ) is|comes|gets|ends ?out|up ?to ?be", "reason for $1", nil},
 	{"why * how wide|big|long|high|tall !(bay ##) is", "why $1", nil},
 	{"forget|lose|drop|scrap|scratch|ignore|strike|erase|delete ?what|whatever|anything|everything|that|the ?bit|part|thing ?that i|we ?have|had said|told|gave|mentioned ?you ?ME about ?the|my|our ?ADDED|end !POST|RAIL|STIFF being @", "forget the $1 size", phraseStartsClause},
@@ -103,27 +127,33 @@ var lengthwiseTurns = []placedPhrase{
 	{"^^ i|we am|are|was|were|grew ?up|more|only|all|much used|raised|brought|accustomed ?up ?to|on|with !METRICS|CUSTOMARY ?, ?so|and|therefore ?could|can|would|may|will|let|please ?i|we|you|us ?please use|have|do|go|work ?with|in|by those|them|that|it ?instead ?of|rather ?than|the ?CUSTOMARY|METRICS ?, ?please", "use $1", nil},
 	{"^^ (that is enough)|(enough of)|(no more)|enough|(i have had enough of)|(done with) ?of|with ?the|these|those|all METRICS ,|;|.|- ?and|so|let|give ?it|us|ME ?is|have|use|do ?me !inches|imperial|(feet and inches)|customary ?from ?here|now|please ?on ?out", "use inches from now on", nil},
 	{"^^ (that is enough)|(enough of)|(no more)|enough|(i have had enough of)|(done with) ?of|with ?the|these|those|all CUSTOMARY|feet|(feet and inches) ,|;|.|- ?and|so|let|give ?it|us|ME ?is|have|use|do ?me !METRICS ?from ?here|now|please ?on ?out", "use $1 from now on", nil},
-	{"!BAY|WALL|OPENING|gap|post|(POST HEIGHT) ?right|way ?back down to # or less|under|lower|below|smaller", "$1 at most $2", nil},
+	{"!BAY|WALL|DOORWAY|gap|post|(POST HEIGHT) ?right|way ?back down to # or less|under|lower|below|smaller", "$1 at most $2", nil},
 }
 
 // Where the turns along the wall mean so.
 var (
-	stiffNear    = aheadOrBefore(wordSet("stiffener stiffeners brace braces batten battens stay stays spacing"))
 	openingNear  = saidBeforeOf(wordSet("opening op ops opng doorway walkthrough gateway gate entry entrance passage walkway through"))
 	postNear     = saidBeforeOf(wordSet("post posts upright uprights column columns"))
 	floorNear    = saidBeforeOf(wordSet("floor slab patio deck concrete porch terrace pad paving ground"))
 	lowerSaid    = saidBeforeOf(wordSet("lower down falls fall drops drop slopes slope low deeper higher up rises dips sinks off below"))
+	rightSaid    = saidBeforeOf(wordSet("right"))
 	endPostsTold = bothHold(postNear, bothHold(figuresBefore, noDoubtBefore))
 	paperSaid    = saidBeforeOf(wordSet("drawing plan plans sketch sheet print blueprint paper says shows according"))
 	triedSaid    = saidBeforeOf(wordSet("if suppose supposing say what"))
 )
 
-// aheadOrBefore: one of some words stands somewhere in the line.
-func aheadOrBefore(words map[string]bool) func(before, after []atom) bool {
-	return func(before, after []atom) bool {
-		return saidBeforeOf(words)(before, nil) || saidBeforeOf(words)(after, nil)
-	}
+// askedAhead: something was asked before it.
+func askedAhead(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("what how which where"))(before, nil)
 }
+
+// placesPosts: posts are being set, and nothing is tried.
+func placesPosts(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("stick put set stand drop plant sink sticking putting setting standing dropping planting place placing add adding"))(before, nil) && noDoubtBefore(before, nil)
+}
+
+// rightUnsaid: the right end was not named yet.
+func rightUnsaid(before, _ []atom) bool { return !rightSaid(before, nil) }
 
 // floorLower: the floor was told to be lower or higher, and no left end of it.
 func floorLower(before, after []atom) bool {
@@ -189,6 +219,24 @@ func figureToComeOrOne(_, after []atom) bool {
 
 // figureWithin is any place: the figure stands in what is kept.
 func figureWithin(before, _ []atom) bool { return len(before) < 2 }
+
+// noFigures: no figure stands before it.
+func noFigures(before, _ []atom) bool { return !figured(before) }
+
+// stiffToldNear: stiffeners were spoken of, and no rails.
+func stiffToldNear(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("stiffener stiffeners brace braces batten battens"))(before, nil) && !saidBeforeOf(wordSet("rail rails board boards slat slats plank planks"))(before, nil)
+}
+
+// askedToForget: something is to be forgotten, or taken as it comes.
+func askedToForget(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("forget drop scrap scratch lose"))(before, nil)
+}
+
+// sideWallNamed: what follows is of the wall on the side.
+func sideWallNamed(before, after []atom) bool {
+	return len(before) == 0 && len(after) > 1 && after[0].text != "of"
+}
 
 // unitsBefore: units were spoken of before.
 func unitsBefore(before, _ []atom) bool {

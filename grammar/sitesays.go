@@ -258,8 +258,15 @@ func siteSlope(in []atom, list []siteWord) []atom {
 	if side == "" {
 		return nil
 	}
-	return sitePlain(in, "the floor is", figures[0], falls[0].text+" at the "+side)
+	is := "the floor is"
+	if at := figures[0].from; at > 0 && siteAbout[in[at-1].text] || at > 1 && siteAbout[in[at-2].text] && vocab().articles[in[at-1].text] {
+		is += " about"
+	}
+	return sitePlain(in, is, figures[0], falls[0].text+" at the "+side)
 }
+
+// siteAbout are words by which a length is told no closer.
+var siteAbout = wordSet("about around roughly approximately")
 
 // siteLost are verbs that a floor alone goes with from one side to the other: "we lose an inch from left to right".
 var siteLost = wordSet("lose loses")

@@ -88,6 +88,8 @@ var openWays = []openWay{
 		ask: openQuestion("Shall I work it out, or list what would do?", "ask options", "ask options")},
 	{looks: asksQuantity, way: regexp.MustCompile(leftToOthers), not: regexp.MustCompile(`[?]|\byou will\b|\bso (?:what|how|tell)\b`),
 		ask: openQuestion("Shall I work it out, or list what would do?", "ask options", "ask options")},
+	{looks: valuedAny, way: regexp.MustCompile(`\b(?:may|might|could)\b[^.;]*[,.;-] (?:but |and |so )?(?:i|we) (?:will|shall|'ll) (?:let you know|get back to you)\b`),
+		ask: openQuestion("Shall I try it out?", "what if six rails")},
 	{looks: asksOrTeaches, way: regexp.MustCompile(`\b(?:ask|tell|remind|come back to|get back to|pester) (?:me|us|him|her|you)(?: [a-z]+){0,6} (?:tomorrow|later|next week|some other time|another time|another day|tonight|in the morning)\b`), not: regexp.MustCompile(`\b(?:what|how|which|where)\b`),
 		ask: openQuestion("What would you like to know now?", "what is the gap")},
 	{looks: sets, way: regexp.MustCompile(notDecided + `(?: yet| really| quite| just| for sure)* between `),

@@ -12,7 +12,7 @@ var classes = []wordClass{
 	{"OPENING", `opening openings op ops opn opng opngs opg doorway doorways gateway gateways gate gates entry entries entrance entrances entryway entryways
 		walkthrough walkthroughs walkway walkways passage passages passageway passageways passthrough portal archway doorhole door doors egress wicket wickets`},
 	{"BAY", "bay bays section sections panel panels stretch stretches segment segments"},
-	{"STIFF", `stiffener stiffeners stiff stiffs stfnr stfnrs stfr stfrs stif stiffner stiffners brace braces batten battens stay stays cleat cleats strut struts
+	{"STIFF", `stiffener stiffeners stiff stiffs stf stfs stfnr stfnrs stfr stfrs stif stiffner stiffners brace braces batten battens stay stays cleat cleats strut struts
 		vertical verticals`},
 	{"POST", "post posts pst psts column columns pillar pillars"},
 	{"UPRIGHT", "upright uprights"},
