@@ -66,7 +66,9 @@ var lengthwiseTurns = []placedPhrase{
 	{"level|flat|even ?all ?the ?way end to end", "level", floorNear},
 	{"i|we ?had|have gave|told|said|had|put|given|entered|read ?ME|you|down ?off the|a|you wrong|(a wrong) !LENQ|COUNTQ ?before|earlier ,|;|.|-|: ?it|they|that is|are|'s|should|ought ?to ?be|was ?really|actually", "$1 is", figureRightAhead},
 	{", ?so ?just|please ?you put|stick|set|leave|have it|them|that anywhere|wherever ?(you|it|ye) ?like|likes|want|please|fits|works|suits ?you", "", askedToForget},
-	{"^^ ?and|now|so|ok ?over on|for|at|along the !side|long|short|yard|far|street wall ?,|:", "$1 wall :", sideWallNamed},
+	{"^^ ?and|now|so|ok ?over on|for|at|along the !side|yard wall ?,|:", "$1 wall :", sideWallNamed},
+
+	{"^^ our|my patio|deck|porch|terrace|balcony wall !should|ought|must|will|is|needs|has|wants|can|would|stands|to", "our wall $1", nil},
 
 	// The opening: how wide, on which side.
 	{"^^ right ,|-|:|!", "", sideIsTold},
