@@ -59,7 +59,7 @@ var lengthwiseTurns = []placedPhrase{
 	{"ph ?=|:|is # ,|and|/|; ?and bh ?=|:|is #", "post height $1 , base height $2", nil},
 	{"ph ?=|:|is # bh ?=|:|is #", "post height $1 , base height $2", nil},
 	{"(post height) ?of|is|at # ,|and ?and ?a|the ?its base ?of|is|at #", "post height $1 , base height $2", nil},
-	{"end posts ?are @ ?, ?and|but ?the new|added ?one|ones|posts ?are @", "end post size $1 , added post size $2", nil},
+	{"end posts ?are @ ?, ?and|but ?the new|added ?one|ones ?are @", "end post size $1 , added post size $2", nil},
 	{"go|went|going|get|got|move|switch|jump|have|had|put ?up|down|in ?to ## a|per|each|every ?one BAY", "have $1 stiffeners in each bay", stiffToldNear},
 	{"would|will|do|does|did|might|could i|we|it|that|this gain|lose|get|save|win|buy|pick ?ME ?up ?anything|much|any|something|some ?more|extra|room ?room ?out ?on|in|for|of !LENQ", ", what is the $1", triedSaid},
 	{"level|flat|even ?all ?the ?way from end to end", "level", floorNear},
