@@ -58,17 +58,40 @@ var lengthwiseTurns = []placedPhrase{
 	{"!(millimeters|millimetres|mm|millimeter) or|and|& (centimeters|centimetres|cm|centimeter)", "$1", noFigures},
 	{"ph ?=|:|is # ,|and|/|; ?and bh ?=|:|is #", "post height $1 , base height $2", nil},
 	{"ph ?=|:|is # bh ?=|:|is #", "post height $1 , base height $2", nil},
-	{"(post height) ?of|is|at # ,|and ?and ?a|the ?its base ?of|is|at #", "post height $1 , base height $2", nil},
 	{"end posts ?are @ ?, ?and|but ?the new|added ?one|ones ?are @", "end post size $1 , added post size $2", nil},
 	{"go|went|going|get|got|move|switch|jump|have|had|put ?up|down|in ?to ## a|per|each|every ?one BAY", "have $1 stiffeners in each bay", stiffToldNear},
 	{"would|will|do|does|did|might|could i|we|it|that|this gain|lose|get|save|win|buy|pick ?ME ?up ?anything|much|any|something|some ?more|extra|room ?room ?out ?on|in|for|of !LENQ", ", what is the $1", triedSaid},
 	{"level|flat|even ?all ?the ?way from end to end", "level", floorNear},
 	{"level|flat|even ?all ?the ?way end to end", "level", floorNear},
 	{"i|we ?had|have gave|told|said|had|put|given|entered|read ?ME|you|down ?off the|a|you wrong|(a wrong) !LENQ|COUNTQ ?before|earlier ,|;|.|-|: ?it|they|that is|are|'s|should|ought ?to ?be|was ?really|actually", "$1 is", figureRightAhead},
+	{"forget|drop|scrap where ?the|my|our DOORWAY goes|sits|stands|is|starts|(is to (go|be))", "forget the opening side", phraseStartsClause},
+	{"go|get|drop|cut ?it ?back|down to one !DOORWAY|STIFF|BAY", "make it 1 $1", phraseStartsClause},
 	{", ?so ?just|please ?you put|stick|set|leave|have it|them|that anywhere|wherever ?(you|it|ye) ?like|likes|want|please|fits|works|suits ?you", "", askedToForget},
 	{"^^ ?and|now|so|ok ?over on|for|at|along the !side|yard wall ?,|:", "$1 wall :", sideWallNamed},
 
 	{"^^ our|my patio|deck|porch|terrace|balcony wall !should|ought|must|will|is|needs|has|wants|can|would|stands|to", "our wall $1", nil},
+
+	{"apart ?,|- ?as measured|taken|measuring|going ?to|over|across|at|on|from|between|by outsides|outside|(outside (faces|edges))|(outer (faces|edges|sides)) $", "outside to outside", postNear},
+	{"apart ?,|- ?as measured|taken|measuring|going ?to|over|across|at|on|from|between|by insides|inside|(inside (faces|edges))|(inner (faces|edges|sides)) $", "apart face to face", postNear},
+	{"apart ,|- clear|inside|(in the clear)|(clear distance)|(inside faces) $", "apart face to face", postNear},
+	{"to work|play|(build|go|deal) with $", "", spanTold},
+	{"shove|stick|put|drop|set|plant|throw|slip|squeeze another POST|UPRIGHT in|at ?the|dead|very middle|center of ?the|my|our run|wall|span|line|stretch|gap", "add another post", phraseStartsClause},
+	{"!(at least|(no (less|narrower) than)) as wide|broad|big as ?the|my|our|his|her|a * ,|- ?and|which|that|it|she|he ?that|it ?is|'s|measures|takes|needs ?up|(comes to) ?about # ?wide|across", "$1 $2", nil},
+	{"limit|restrict|cap|confine|hold !LENQ to|at a|the|no ?maximum|max|more ?width|height|size|length|than ?of|at # $", "$1 at most $2", phraseStartsClause},
+	{"change|switch|swap|flip ?the|my|our !DOORWAY ?over to ?the !left|right|middle|center ?hand ?side|end", "put the $1 on the $2", bidsHereOrAsked},
+	{"posts ?:|are @ ?at|on|for ?the ends|end|ext ?,|/|;|and @ ?for|on ?the add|added|adds|new|mid|middle|addl ?ones", "end post size $1 , added post size $2", nil},
+	{"(post HEIGHT) ?of|is|at|: # ,|and|/|; ?and ?a|the ?its base ?of|is|at|: #", "post height $1 , base height $2", nil},
+	{"^^ flr|floor|slab|fl lvl|level|flat|lev $$", "the floor is level", nil},
+	{"STIFF went|go|moved|closed|opened|spread|dropped ?up|down|out|in to !(## (inches|inch|feet|foot|mm|cm))", "stiffener spacing were $1", triedSaid},
+	{"without a|any|the|that|one ?single ?extra POST ?in|at|out ?the middle|center|between ?them|(the (ends|(end posts)))", "without any added posts", nil},
+	{"can|could|would|will|might it|this|that|we|i|(the wall) ?possibly|even ?be ?done|do|built|build|stand|hold|work|go|manage|(get by)|(get away) ?it|this|up ?with without ?a|any|the|that ?having !STIFF|DOORWAY|(ADDED POST)", "what if there are no $1", nil},
+	{"can|could|would|will|might it|this|that|we|i|(the wall) ?possibly|even ?be ?done|do|built|build|stand|hold|work|go|manage|(get by)|(get away) ?it|this|up ?with without ?a|any|the|that ?having ?single ?extra POST ?in|at|out ?the middle|center|between ?them|(the ends)|(the end posts)", "what if there are no added posts", nil},
+	{"shove|stick|put|drop|set|plant|throw|slip|squeeze another POST|UPRIGHT in|at ?the|dead|very middle|center", "add another post", phraseStartsClause},
+	{"would|will|is a|an # ?tall|high ?added|new|extra POST ?be too|ok|okay|enough|alright tall|high|short|much|low ?\\? $$", "what if the post height is $1 ?", nil},
+	{", ok|okay|yes|yeah|agreed|sound ?\\? $$", ", is that right ?", claimAndFigure},
+	{"does|do|will|would a # !LENQ match|agree|tally|square|jibe|fit ?up|in with what|whatever|the|your|yours ?numbers|figures ?that ?you|we ?have|got|get|found|say", "they say the $2 is $1 , is that right", nil},
+	{"does|do|will|would a !LENQ of # match|agree|tally|square|jibe|fit ?up|in with what|whatever|the|your|yours ?numbers|figures ?that ?you|we ?have|got|get|found|say", "they say the $1 is $2 , is that right", nil},
+	{"^^ could|can|may ?all ?of ?the|my|our BAY ?all ?please be ?made ?of|the|all equal|same|even|identical|alike ?in|of ?width|size|wide|length ?, please", "make the bays equal", nil},
 
 	// The opening: how wide, on which side.
 	{"^^ right ,|-|:|!", "", sideIsTold},
@@ -238,6 +261,21 @@ func askedToForget(before, _ []atom) bool {
 // sideWallNamed: what follows is of the wall on the side.
 func sideWallNamed(before, after []atom) bool {
 	return len(before) == 0 && len(after) > 1 && after[0].text != "of"
+}
+
+// spanTold: a length between posts was told.
+func spanTold(before, _ []atom) bool {
+	return figured(before) && postNear(before, nil) && saidBeforeOf(wordSet("between"))(before, nil)
+}
+
+// bidsHereOrAsked: what it says is told, or asked for.
+func bidsHereOrAsked(before, after []atom) bool {
+	return bidsHereOrWished(before, after) || len(before) > 1 && (lastOf(before, 1) == "i" || lastOf(before, 1) == "we" || lastOf(before, 1) == "you")
+}
+
+// claimAndFigure: somebody else says so, with a figure.
+func claimAndFigure(before, _ []atom) bool {
+	return figured(before) && saidBeforeOf(wordSet("they he she says said drawing plan plans sketch sheet bid permit"))(before, nil) && !saidBeforeOf(wordSet("i we you can could let make set"))(before, nil)
 }
 
 // unitsBefore: units were spoken of before.
