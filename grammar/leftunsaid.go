@@ -60,6 +60,9 @@ func leftUnsaid(acts []Act, atoms []atom) *solver.Question {
 			if i > 0 && acts[i-1].Kind == State && offFromBare(append(acts[i-1].Statements[:len(acts[i-1].Statements):len(acts[i-1].Statements)], a.Statements...)) && offFigure.MatchString(textOf(fold(atoms))) {
 				q = &solver.Question{Text: "How much is it in all?", Example: "gap 2-1/2"}
 			}
+			if q == nil {
+				q = pieceUnsaid(a.Statements)
+			}
 			if q == nil && i+1 == len(acts) && notThat.MatchString(textOf(atoms)) {
 				q = &solver.Question{Text: "Not that, but what?", Example: "gap 2-1/2"}
 			}

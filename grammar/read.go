@@ -20,6 +20,8 @@ var setPlain = []func([]atom) []atom{
 	shortNotes,
 	spokenTotals,
 	spokenPrices,
+	sharedPrice,
+	pricedTogether,
 	inPlainOrder,
 	swapped,
 	learnedAndChecked,

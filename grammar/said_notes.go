@@ -42,7 +42,7 @@ var notePhrases = []setPhrase{
 }
 
 // jobNotes are the steps that set what such notes hold plain.
-var jobNotes = []func([]atom) []atom{equalsWhat, voidBehind, feetThenPrice, priceByLength, topOfPost, openingsByNumber, aboveAndBelow, clearOfBays, calledMate}
+var jobNotes = []func([]atom) []atom{equalsWhat, voidBehind, feetThenPrice, topOfPost, openingsByNumber, aboveAndBelow, clearOfBays, calledMate}
 
 // notedPlainly sets the notes of a job plain.
 func notedPlainly(atoms []atom) []atom {

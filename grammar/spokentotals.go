@@ -35,7 +35,8 @@ func spokenTotals(atoms []atom) []atom {
 // eighty five".
 func spokenPrices(atoms []atom) []atom {
 	for i := 1; i+1 < len(atoms); i++ {
-		if !runsAt[atoms[i].text] || !yardItemIn(atoms[:i]) && !lengthsIn(atoms[:i]) {
+		are := atoms[i].text == "are" || atoms[i].text == "is" // only for a box of them: "screws are eleven fifty for a box of 100"
+		if !runsAt[atoms[i].text] && !are || !yardItemIn(atoms[:i]) && !lengthsIn(atoms[:i]) {
 			continue
 		}
 		from := i + 1
@@ -44,7 +45,8 @@ func spokenPrices(atoms []atom) []atom {
 		}
 		whole, next := spokenUpTo99(atoms, from)
 		cents, end := spokenUpTo99(atoms, next)
-		if whole == 0 || cents < 10 || !endsPart(atoms, end) && atoms[end].text != "now" && atoms[end].text != "and" && atoms[end].text != "these" {
+		box := end+2 < len(atoms) && (atoms[end].text == "for" || atoms[end].text == "a") && packedIn[atoms[end+1].text] || end+3 < len(atoms) && atoms[end].text == "for" && packedIn[atoms[end+2].text]
+		if whole == 0 || cents < 10 || are && !box || !box && !endsPart(atoms, end) && atoms[end].text != "now" && atoms[end].text != "and" && atoms[end].text != "these" {
 			continue
 		}
 		out := reworded(atoms, from, end, itoa(whole)+"."+itoa(cents))

@@ -1,0 +1,72 @@
+package grammar
+
+// purseTurns are turns of phrase of money and the yard, and of what is measured, with the plain words for each.
+var purseTurns = []placedPhrase{
+	// What may be spent, and what it comes to.
+	{"^ ?i|we ?can|must|do|could|may|shall not let ?all|our|my|whole materials|material|lumber|wood|timber|total|bill|cost|costs|things|this|it|everything|lot|job|order top|exceed|pass|((go|run|get|creep|climb) (over|past|above|beyond))|(come to more than)", "the budget is", sumAhead},
+	{"i|we ?can|could ?still spare|find|add|scrape|afford|(put in)|(throw in)|(chip in) ?up|together another|(an extra) # ?dollars|bucks ,|; ?so|and ?please put|add|throw|lump|tack|count that|it|them ?in|on|onto|to|toward ?top ?of ?the|our|my budget", "add $1 dollars to the budget", nil},
+	{"i|we ?can|could ?still spare|find|add|scrape|afford|(put in)|(throw in)|(chip in) ?up|together # more ?dollars|bucks ,|; ?so|and ?please put|add|throw|lump|tack|count that|it|them ?in|on|onto|to|toward ?top ?of ?the|our|my budget", "add $1 dollars to the budget", nil},
+	{"^ !([\\$] ## [##] [dollars|bucks]) is all|most ?of ?the money|cash|funds ?that there is|was ?left ?(for|to spend on) ?all|the this|it|everything|materials|material|lumber|wood|wall|job", "budget $1", nil},
+	{"^ ?the|my|our wife|husband|boss|missus|hubby|partner|landlord|landlady|treasurer says|said|insists|(told me)|(tells me) ?that ?(it is|to spend) ?absolutely no|not|nothing ?a ?penny|cent|dollar more|over|above ?than # ?dollars|bucks ?for|on the|this|all lot|job|wall|materials|lumber|wood|material", "the budget is $1 dollars", nil},
+	{"how much|what ?money do|will|am|are|would|'ll i|we ?be ?going ?to handing|hand|paying|pay|giving|give|forking|fork|shelling|shell|owe|owing ?over|out ?to|at|for the cashier|till|register|checkout|clerk", "what does it cost", yardClauseEnds},
+	{"which|what lumber|wood|timber|boards|materials i|we should|must|need|have|ought ?to purchase|buy|get|order|acquire", "what i need to buy", nil},
+	// What is priced.
+	{"mark|put|write|note|enter|list|jot|pencil|book|set ?the|them !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?down|in at|as|for £ ?each|apiece", "$1 cost $2 each", nil},
+	{"i|we ?have got|had|have|received|(was given)|(were given) a|an quote|price|offer of £|# ?dollars|bucks for|on each|a|one|every !(bracket|(post base)|(post cap)|anchor)", "a $3 costs $1 $2", nil},
+	{"but|and|so|, there is|are ?some !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) ?back now|again|too ?in|on ?stock|hand|the ?rack|racks|shelf , ?they|those ?are £ ?each|apiece", ", they have $1 too , $1 cost $3", nil},
+	{"there is|are ?some !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) ?back on|in|at the rack|racks|shelf|shelves|yard|store|shop again|(once more)", "they have $1 too", nil},
+	// What there is at the yard.
+	{"all|everything|whatever|what ?that they|we|SELLER have|has|'ve|'s ?got ?left in|on the|stock|lumber|wood|timber ?bin|bins|rack|racks|shelf|shelves|pile|yard|stock|store ?(right now)|today is|are", "they only have", figureToCome},
+	{"nothing but|except !.. in|on|at the racks|rack|shelf|shelves|yard|bin|bins|store|shop|stock ?today|(right now)|now", "they only have $1", boardsFirst},
+	{"they|SELLER also|even do|does|make|makes|offer|offers !(## m|metre|metres|meter|meters|foot|footers|ft) ?lengths|boards|ones|planks", "they also sell $1 boards", nil},
+	{"skip|forget|drop|scratch ?all ?the !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) , ?because|since|as ?i|we|they can|could|will not haul|carry|transport|fetch|lug|load|fit|lift|get those|them ?home|in|into|on|onto ?the|my|our ?car|truck|van|trailer|stairs", "they are out of $1", nil},
+	{"of the ## !.. ?that i|we own|have|(have got)|'ve|got ?(at home) ## is|are rotten|warped|split|cracked|bad|twisted|junk|ruined|bowed|(no good) , ?but|and ?the rest|others ?i|we ?can|are|is use|usable|fine|good|ok|okay", "i have $1 $2 , less $3", nil},
+	// What is bought besides.
+	{"include|add|order|buy|get|plan|figure|count|take ?on !(## %|percent|(per cent)) more|extra LUMBER than|beyond|over ?what i|we|it|is|the|this ?job|wall|(strictly) need|needs|needed|require|requires|required|takes|(calls for)|necessary ?strictly", "$1 spare", nil},
+	{"not add|include|order|buy|get|want|need|put ?to ?buy|order|get any|anything extra|spare|spares ?LUMBER|ones ?((to|in|on) the order|list|shopping|bill)", "no spare", yardClauseEnds},
+	{"## board|boards|plank|planks over|extra|spare ?((just in case)|(for safety)) is|are|will|would|'ll|should ?be plenty|enough|sufficient|fine|do", "buy $1 spare boards", phraseStartsClause},
+	{"round|bump|pad|top|fill it|things|everything|that|the ?order up|out with !(## %|percent|(per cent)) extra|more|spare LUMBER", "$1 spare", nil},
+	// What the tape tells.
+	{"i|we can|could not|barely|hardly read|see|make|mark ?out anything|any ?thing ?any finer|smaller|closer than # off|on|from|with|of this|my|the|a tape|ruler|rule ?measure", "the tape reads to $1", nil},
+	{"give|tell|show|quote|put ?me|us every|each|all ?the|my|of ?your figure|figures|number|numbers|length|lengths|measurement|measurements|dimension|dimensions to the nearest", "round to the nearest", nil},
+	// Units.
+	{"?, inches|feet|fractions|imperial ?(and inches) mean|means|say|says|are|is ?just|absolutely|little|next ?to nothing|gibberish|greek|chinese to me|us", "", metricSaid},
+	{"^ ?that|it|i is|have|'ve ?had ?quite enough ?of ?the METRICS ,|. ?back|let's|now|so ?to ?use inches|feet|imperial ?(and inches) ?from ?here|now ?on ?again ?please", "use inches", nil},
+	{"^ ?that|it|i is|have|'ve ?had ?quite enough ?of ?the inches|feet|fractions|imperial ?(and inches) ,|. ?back|let's|now|so ?to ?use METRICS ?from ?here|now ?on ?again ?please", "use metric", nil},
+	{"!(## m|metre|meter) and !(## cm|centimetre|centimetres|centimeter|centimeters)", "$1 $3", nil},
+	{"# along|over|in|across from the post on|at the|my !left|right ?side|end|hand ?side", "$1 from the $2 post", nil},
+	{"# along|over|in|across from the !left|right ?hand ?end post ?to ?where ?the ?(opening|doorway) ?(starts|begins)", "$1 from the $2 post", openingAlone},
+	// Bays that are measured, and measured again.
+	{"!(in bay ##) i|we get|got|have|measure|measured|read|find|found !.. for|at|on !(rails|boards|slats|planks ..) $$", "$1 $4 : $3", nil},
+	{"^ ?i|we ?have ?just checked|rechecked|measured|remeasured|taped|retaped|reread !(.. bay ..) again|over|(once more)|(a second time)|afresh ?, ?and|now ?it|that|they is|are|reads|read|(comes to)|(came to)|(comes out at)", "$1 is", nil},
+	{", i|we had|read|wrote|got|put|said # before|earlier|previously|originally|(the first time)|(last time)|(the last time)|(first time round)|down $$", "", figuresBefore},
+	// The width of the boards as it is.
+	{"^ when|if|whenever i|we put|hold|held|lay|laid|set|run|ran|stretch a|my|the tape|ruler|rule|calipers|caliper|yardstick to|on|across|over|against|along ?one|each ?of ?my|the|these|our|a RAIL|boards , ?and ?it|they|that|each|one ?actually|really turn|turns|turned|come|comes|came|measure|measures|read|reads|is|are|show|shows ?out ?up ?to|at ?be # ?wide|across", "rail face $1", nil},
+	{"@ ?LUMBER|stock , ?although|though|but|and mine|ours|these|those|they ?really|actually ?only measure|measures|are|come|is|run ?really|actually|only ?out ?at|to # across|wide|on ?the ?face", "$1 , rail face $2", nil},
+	{"^ ?the|this|my|our stuff ?((on my (cart|truck|trailer|bench))|(i (have|bought|got))|(they sold me)|(in my (garage|shop|shed))) is|measures|runs|comes ?really|only|actually|just ?out ?at|to # ?wide across|on|over the face", "the rails are $1 across the face", nil},
+	{"RAIL|boards ?actually|really measure|measures|are|is|run|come ?out|in ?at|to # on|across|over ?the|their wide|broad|flat|face side|face", "rails are $1 across the face", nil},
+	{"with ?a|my|the caliper|calipers|micrometer ?the|my|our|these RAIL|boards come|comes|are|is|measure|measures|read|turn ?out|in ?at|to|be # ?wide|across ?the ?face", "the rails are $1 across the face", nil},
+	{"@ battens|laths|strips|slats|planks for|as ?the|our|my RAIL|boards", "$1 rails", nil},
+}
+
+// purseSwaps are words misheard and misspelled, set plain before figures are heard by their sound.
+var purseSwaps = []placedPhrase{
+	{"calliper", "caliper", nil},
+	{"callipers", "calipers", nil},
+	{"switch|change|go|swap|flip|turn ?it|everything|this|things|us ?back over ?back to !inches|feet|imperial|millimeters|millimetres|metric ?and ?inches", "use $1", phraseStartsClause},
+	{"!foot|feet|ft stuff|material", "$1 boards", nil},
+	{"wall hide", "wall height", figureToCome},
+	{"for !rails|boards|slats|planks in|per|to each|every|a bay|section", "four $1 in each bay", purseAlone},
+	{"builders|builder|builder's|timber ?' ?s merchant|merchants", "merchant", nil},
+}
+
+// boardsFirst: what stands behind it is lengths of lumber, and nothing stands before it.
+func boardsFirst(before, after []atom) bool { return phraseStartsClause(before, after) }
+
+// metricSaid: metric units were spoken of before.
+var metricSaid = saidBeforeOf(wordSet("metric mm cm millimeters millimetres centimeters centimetres"))
+
+// purseAlone: nothing stands before it, and nothing behind.
+func purseAlone(before, after []atom) bool {
+	return len(before) == 0 && yardClauseEnds(before, after)
+}
