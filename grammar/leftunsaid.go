@@ -61,7 +61,7 @@ func leftUnsaid(acts []Act, atoms []atom) *solver.Question {
 				q = &solver.Question{Text: "How much is it in all?", Example: "gap 2-1/2"}
 			}
 			if q == nil {
-				q = pieceUnsaid(a.Statements)
+				q = pieceUnsaid(a.Statements, atoms)
 			}
 			if q == nil && i+1 == len(acts) && notThat.MatchString(textOf(atoms)) {
 				q = &solver.Question{Text: "Not that, but what?", Example: "gap 2-1/2"}

@@ -22,6 +22,9 @@ func pricedTogether(atoms []atom) []atom {
 		if len(told) == 0 || !slices.ContainsFunc(atoms[i:end], func(a atom) bool { return pricingWords[a.text] }) || len(told) == 1 && told[0].size == nil && !told[0].paidFor {
 			continue
 		}
+		if len(told) == 1 && slices.ContainsFunc(atoms[end:], func(a atom) bool { return themWords[a.text] }) {
+			continue // "and I've got four of those"
+		}
 		out := append(make([]atom, 0, len(atoms)+8), atoms[:i]...)
 		for k, p := range told {
 			at := atoms[p.price[0]]
@@ -31,7 +34,11 @@ func pricedTogether(atoms []atom) []atom {
 			if p.size != nil {
 				out = append(out, atoms[p.size[0]:p.size[1]]...)
 			}
-			out = append(append(append(out, p.length...), atom{text: "cost", kind: aWord, at: at.at, end: at.end}), atoms[p.price[0]:p.price[1]]...)
+			out = append(out, p.length...)
+			if p.size == nil {
+				out = append(out, worded(at, "boards"))
+			}
+			out = append(append(out, atom{text: "cost", kind: aWord, at: at.at, end: at.end}), atoms[p.price[0]:p.price[1]]...)
 		}
 		return append(out, atoms[end:]...)
 	}
@@ -115,7 +122,7 @@ func pricesFrom(atoms []atom, from int) (told []pricedLength, end int) {
 
 // priceLeads may stand before the first price, priceLight anywhere beside one.
 var (
-	priceLeads = wordSet("i we they am are is the yard store shop merchant lumberyard place want wants charge charges charging ask asks asking pay paying paid timber lumber wood price prices : 's")
+	priceLeads = wordSet("he she says said told quoted quotes us that clerk man lady guy fellow counter desk i we they am are is the yard store shop merchant lumberyard place want wants charge charges charging ask asks asking pay paying paid timber lumber wood price prices : 's")
 	priceLight = wordSet("a an the for of in at to is are be cost costs costing run runs running come comes go goes going sell sells each apiece ea per every piece length lengths long board boards plank planks stick sticks pieces post posts timber : - @ it they 's me us now today")
 )
 

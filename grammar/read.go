@@ -21,6 +21,8 @@ var setPlain = []func([]atom) []atom{
 	spokenTotals,
 	spokenPrices,
 	sharedPrice,
+	withoutBadOnes,
+	railsInTurn,
 	pricedTogether,
 	inPlainOrder,
 	swapped,

@@ -11,7 +11,7 @@ import (
 // sharedPrice sets what several pieces cost together to the price of one: "brackets are three for 10.50", "four twelve foot 2x6s come to
 // 48 dollars", "brackets come ten to a bag, a bag is 38 dollars". A sum that does not come out in whole cents is left as it was said.
 func sharedPrice(atoms []atom) []atom {
-	if !slices.ContainsFunc(atoms, func(a atom) bool { return sharingWords[a.text] }) || slices.ContainsFunc(atoms, func(a atom) bool { return a.text == "?" || turning[a.text] }) {
+	if !slices.ContainsFunc(atoms, func(a atom) bool { return sharingWords[a.text] }) || slices.ContainsFunc(atoms, func(a atom) bool { return a.text == "?" || a.text == "says" || a.text == "said" || a.text == "quote" }) {
 		return atoms
 	}
 	for i := range atoms {
@@ -184,14 +184,26 @@ func eachCosts(atoms []atom, from, end int, each string) []atom {
 }
 
 // pieceUnsaid asks which bay a short piece is of, and how long a board is that is priced by the metre.
-func pieceUnsaid(said []solver.Statement) *solver.Question {
+func pieceUnsaid(said []solver.Statement, atoms []atom) *solver.Question {
 	for _, s := range said {
 		switch {
 		case s.Name.Quantity == solver.Short && s.Name.Bay == 0 && s.Name.Rail > 0:
 			return &solver.Question{Text: "In which bay?", Example: "rail 2 in bay 1 came out 3/8 short"}
+		case s.Name.Quantity == solver.Rails && spoiltBoards(atoms):
+			return &solver.Question{Text: "How many rails shall there be?", Example: "6 rails"}
 		case s.Name.Quantity == solver.Price && s.Name.Long != nil && s.Name.Long.String() == "1000 mm":
 			return &solver.Question{Text: "Which length costs that?", Example: "3 m 90x45 are 9.50"}
 		}
 	}
 	return nil
+}
+
+// spoiltBoards reports whether boards are told to be split, and no more: "two boards are split".
+func spoiltBoards(atoms []atom) bool {
+	for i := 2; i < len(atoms); i++ {
+		if atoms[i].text == "split" && (atoms[i-1].text == "are" || atoms[i-1].text == "is" || atoms[i-1].text == "were") && isClass(atoms[i-2].text, "RAIL") && endsPart(atoms, i+1) {
+			return true
+		}
+	}
+	return false
 }
