@@ -19,7 +19,7 @@ func pricedTogether(atoms []atom) []atom {
 			continue
 		}
 		told, end := pricesFrom(atoms, i)
-		if len(told) == 0 || !slices.ContainsFunc(atoms[i:end], func(a atom) bool { return pricingWords[a.text] }) || len(told) == 1 && told[0].size == nil && !told[0].paidFor {
+		if len(told) == 0 || !slices.ContainsFunc(atoms[i:end], func(a atom) bool { return pricingWords[a.text] }) || len(told) == 1 && told[0].size == nil && !told[0].paidFor && !saidBeforeOf(colonSaid)(atoms[i:end], nil) {
 			continue
 		}
 		if len(told) == 1 && slices.ContainsFunc(atoms[end:], func(a atom) bool { return themWords[a.text] }) {
@@ -78,6 +78,10 @@ func pricesFrom(atoms []atom, from int) (told []pricedLength, end int) {
 				keep(i)
 			}
 			parted, i = true, i+1
+			continue
+		}
+		if begun && a.text == "got" {
+			i++ // "twelve foot two by sixes they got at eleven eighty"
 			continue
 		}
 		if !begun && priceLeads[a.text] || priceLight[a.text] || begun && !parted && (a.text == "one" || a.text == "ones") {
@@ -234,3 +238,6 @@ func lumberTold(r reader, i int, unit string) (plain []atom, u string, next int)
 
 // soldBetween are the lengths that lumber is sold in.
 var soldBetween = map[string][2]float64{"footers": {4, 24}, "m": {1, 8}, "cm": {100, 800}, "mm": {1000, 8000}}
+
+// colonSaid parts what is priced from its price.
+var colonSaid = wordSet(":")

@@ -10,23 +10,41 @@ var purseTurns = []placedPhrase{
 	{"^ ?the|my|our wife|husband|boss|missus|hubby|partner|landlord|landlady|treasurer says|said|insists|(told me)|(tells me) ?that ?(it is|to spend) ?absolutely no|not|nothing ?a ?penny|cent|dollar more|over|above ?than # ?dollars|bucks ?for|on the|this|all lot|job|wall|materials|lumber|wood|material", "the budget is $1", nil},
 	{"how much|what ?money do|will|am|are|would|'ll i|we ?be ?going ?to handing|hand|paying|pay|giving|give|forking|fork|shelling|shell|owe|owing ?over|out ?to|at|for the cashier|till|register|checkout|clerk", "what does it cost", yardClauseEnds},
 	{"which|what lumber|wood|timber|boards|materials i|we should|must|need|have|ought ?to purchase|buy|get|order|acquire", "what i need to buy", nil},
+	{"budget ?has|is grown|shrunk|risen|gone|come|fallen|increased|decreased|crept ?up|down a little|bit|touch|lot|(little bit)|smidge|tad , to", "budget is", sumAhead},
+	{"^ if it|this|that|things|everything|(the [total|bill|cost|lot]) goes|runs|comes|gets|climbs|costs ?to ?in over|above|past|(more than) # ?dollars|bucks ?, ?then ?the|my|our PERSON ?.. fit|roof|kill|kills|murder|divorce|mad|skin|scalp|heart .. $$", "the budget is $1 dollars", nil},
+	{"says|said|reckons|claims|thinks ?that we|you|i|one can|could|will|would|'ll do|build|make|manage|finish ?it|this|(the [wall|job|lot]) ?all for under|below|(less than) # ?dollars|bucks", "says it all costs less than $1 dollars", yardClauseEnds},
 	// What is priced.
 	{"mark|put|write|note|enter|list|jot|pencil|book|set ?the|them !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?down|in at|as|for £ ?each|apiece", "$1 cost $2 each", nil},
 	{"i|we ?have got|had|have|received|(was given)|(were given) a|an quote|price|offer of £|# ?dollars|bucks for|on each|a|one|every !(bracket|(post base)|(post cap)|anchor)", "a $3 costs $1 $2", nil},
 	{"^ ?the|my|our PERSON|quote|tag|sticker|list ?((at|behind) the (counter|desk|register|yard)) says|said|(told|tells me|us)|(told me)|(told us)|(tells me)|quoted|quotes ?me|us ?that ?the !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?now are|is|cost|costs|run|go|at ?now ?for|at £ ?each|apiece ?now", "$1 cost $2 each", nil},
 	{"but|and|so|, there is|are ?some !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) ?back now|again|too ?in|on ?stock|hand|the ?rack|racks|shelf , ?they|those ?are £ ?each|apiece", ", they have $1 too , $1 cost $3", nil},
 	{"there is|are ?some !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) ?back on|in|at the rack|racks|shelf|shelves|yard|store|shop again|(once more)", "they have $1 too", nil},
+	{"!(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?have|has|are|is went|gone|go ?up|down ?again ?in ?price ,|and|; ?so ?they|it ?are|is|cost|costs ?now # apiece|each ?now", "$1 cost $2 each", nil},
+	{"^ ?the|my|our|this PERSON|guy gave|sold|did|(let me have)|(let us have) ?me|us ?the !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) for|at", "$1 cost", nil},
+	{"?have|has|are|is went|gone|jumped|dropped|rose|fell|crept|risen|fallen ?up|down from £ ?up|down to £", "cost $2", nil},
+	{"^ ?i|we ?have found|spotted|saw|got|bought|ordered ?some|the !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) online|((at|in) the yard|store|shop|market)|(in town)|(on sale) at|for £ ?each|apiece", "$1 cost $2 each", nil},
+	{"^ what is the bottom line $$", "what does it cost", nil},
+	{"how many @ ?s do|must|should|will i|we ?have|need|want ?to buy|get|order|purchase", "what do i need to buy", nil},
 	// What there is at the yard.
 	{"all|everything|whatever|what ?that they|we|SELLER have|has|'ve|'s ?got ?left in|on the|stock|lumber|wood|timber ?bin|bins|rack|racks|shelf|shelves|pile|yard|stock|store ?(right now)|today is|are", "they only have", nil},
 	{"nothing but|except !.. in|on|at the racks|rack|shelf|shelves|yard|bin|bins|store|shop|stock ?today|(right now)|now", "they only have $1", boardsFirst},
 	{"they|SELLER also|even do|does|make|makes|offer|offers ## !m|metre|metres|meter|meters|foot|footers|ft ?lengths|boards|ones|planks", "they also sell $1 $2 boards", nil},
+	{"skip|forget|drop|scratch|scrap ?all ?the !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) , ?because|since|as ?they|SELLER ?have ?just|all sold|(ran out)|(run out)|(are out)|(got rid) ?of ?the|all ?last ?of|one|ones ?them|those ?one|ones", "they are out of $1", yardClauseEnds},
+	{"^ ?i|we can|could only fit|haul|carry|transport|take|get|load !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) in|into|on|onto|with ?the|my|our|a ?little|small van|car|truck|trailer|pickup|ute|wagon|roof|hatchback", "they only have $1", yardClauseEnds},
+	{"a|the ?good|wide choice|pick|selection|range of !(.. or ..) lengths|boards", "they sell $1 lengths", behindHas},
+	{"a|an|one @ , ## foot|feet|ft ?long ,", "1 $2 foot $1", behindHas},
+	{"put|mark|note me|us down as|for owning|having", "i have", nil},
+	{"all ?the|our boards|lumber|lengths|timber come ## foot|feet|ft long", "they only have $1 footers", yardClauseEnds},
 	{"skip|forget|drop|scratch ?all ?the !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) , ?because|since|as ?i|we|they can|could|will not haul|carry|transport|fetch|lug|load|fit|lift|get those|them ?home|in|into|on|onto ?the|my|our ?car|truck|van|trailer|stairs", "they are out of $1", nil},
 	// What is bought besides.
 	{"include|add|order|buy|get|plan|figure|count|take ?on ## %|percent|(per cent) more|extra LUMBER than|beyond|over ?what i|we|it|is|the|this ?job|wall|(strictly) need|needs|needed|require|requires|required|takes|(calls for)|necessary ?strictly", "$1 percent spare", nil},
 	{"not add|include|order|buy|get|want|need|put ?to ?buy|order|get any|anything extra|spare|spares ?LUMBER|ones ?((to|in|on) the order|list|shopping|bill)", "no spare", yardClauseEnds},
 	{"## board|boards|plank|planks over|extra|spare ?((just in case)|(for safety)) is|are|will|would|'ll|should ?be plenty|enough|sufficient|fine|do", "buy $1 spare boards", phraseStartsClause},
 	{"round|bump|pad|top|fill it|things|everything|that|the ?order up|out with ## %|percent|(per cent) extra|more|spare LUMBER", "$1 percent spare", nil},
+	{"^ ?please|and allow|include|plan|figure ?for|on ## spare|extra|spares ?board|boards", "buy $1 spare boards", yardClauseEnds},
+	{"?give|leave|allow|keep ?me|us a|an cushion|allowance|margin|buffer|overage of ## %|percent|(per cent) ?((on|for|of) [the] LUMBER)", "$1 percent spare", yardClauseEnds},
 	// What the tape tells.
+	{"^ !eighths|sixteenths|quarters|halves is|are as fine|close|small|far ?down as i|we|it|mine|(my tape) ?can|will ?ever go|goes|get|gets|read|reads", "round everything to $1", yardClauseEnds},
 	{"i|we can|could not|barely|hardly read|see|make|mark ?out anything|any ?thing ?any finer|smaller|closer than # off|on|from|with|of this|my|the|a tape|ruler|rule ?measure", "the tape reads to $1", nil},
 	{"give|tell|show|quote|put ?me|us every|each|all ?the|my|of ?your figure|figures|number|numbers|length|lengths|measurement|measurements|dimension|dimensions to the nearest", "round to the nearest", nil},
 	// Units.
@@ -36,6 +54,7 @@ var purseTurns = []placedPhrase{
 	{"## m|metre|meter and ## cm|centimetre|centimetres|centimeter|centimeters", "$1 m $2 cm", nil},
 	{"# along|over|in|across from the post on|at the|my !left|right ?side|end|hand ?side", "$1 from the $2 post", nil},
 	{"# along|over|in|across from the !left|right ?hand ?end post ?to ?where ?the ?(opening|doorway) ?(starts|begins)", "$1 from the $2 post", openingAlone},
+	{"^ ?please show|give|put|display|print|write|list ?me|us ?the|all|my|your ?the|my results|result|answers|dimensions|output|lengths|sizes|plan|drawing|list|layout in !inches|millimeters|millimetres|centimeters|centimetres|metric ?((instead of|rather than|not|and not) METRICS|inches) ?please", "use $1", yardClauseEnds},
 	// Bays that are measured, and measured again.
 	{"^ ?i|we ?have ?just checked|rechecked|measured|remeasured|taped|retaped|reread !(bay ..|bottom of bay ..|top of bay ..|rail ## ..) again|over|(once more)|(a second time)|afresh ?, ?and|now ?it|that|they is|are|reads|read|(comes to)|(came to)|(comes out at)", "$1 is", nil},
 	{", i|we had|read|wrote|got|put|said # before|earlier|previously|originally|(the first time)|(last time)|(the last time)|(first time round)|down $$", "", figuresBefore},
@@ -70,4 +89,10 @@ var metricSaid = saidBeforeOf(wordSet("metric mm cm millimeters millimetres cent
 // purseAlone: nothing stands before it, and nothing behind.
 func purseAlone(before, after []atom) bool {
 	return len(before) == 0 && yardClauseEnds(before, after)
+}
+
+// behindHas: somebody has it, or it can be had.
+func behindHas(before, _ []atom) bool {
+	w := lastOf(before, 1)
+	return w == "have" || w == "got" || w == "'ve" || w == "is" || w == "has"
 }
