@@ -35,7 +35,7 @@ var workdayTurns = []placedPhrase{
 	// What stands in the way, and why.
 	{"is|was there a|any|some ?good|particular reason ?why|that !(LENQ|COUNTQ) ?still can|could|will|should not", "why can not $1", nil},
 	{"^^ ?so i|we wanted|want|(asked for)|(would like)|(would have liked) !(.. # ?..) , ?but|so why is|does|will|can not that|it|this ?be possible|work|done|fit|allowed|(do it) ?\\? $$", "why not $1 ?", nil},
-	{"is|was there a|any|some ?good|particular reason ?why|that !LENQ ?still can|could not go|come|run|stretch|get out|up|down ?as ?far|wide|high ?as|to #", "why can not $1 be $2", nil},
+	{"is|was there a|any|some ?good|particular reason ?why|that !LENQ ?still can|could not go|come|run|stretch|get out|up|down|(over to) ?as ?far|wide|high ?as|to #", "why can not $1 be $2", nil},
 	{"stack|hang|run|fit|mount|put ?me ?up ## of them per|a|each|every bay|section|panel", "$1 rails", nil},
 	{"landed|(ended up)|(wound up) on|at|over ?on ?the !left|right ?side|end", "is on the $1", reasonAsked},
 	// What is tried, and what comes of it.
@@ -146,5 +146,5 @@ func postLast(before, _ []atom) bool {
 
 // teachBefore: it is to be taught, or explained.
 func teachBefore(before, _ []atom) bool {
-	return saidBeforeOf(wordSet("teach explain show learn"))(before, nil)
+	return saidBeforeOf(wordSet("teach explain learn"))(before, nil)
 }

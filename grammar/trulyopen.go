@@ -30,7 +30,7 @@ var (
 // What somebody does not know yet, or has not settled, is not asked for: "we have not made up our minds how many boards".
 var (
 	notDecided   = `\b(?:(?:i|we|he|she|they) (?:(?:have|has|had|am|are|is|did|do|does) )?(?:not|never|yet to|still to|have yet to|has yet to|are yet to) (?:yet |really |quite |even |actually |fully |all )*(?:decided?|settled?|determined?|chosen|choose|picked|pick|agreed?|worked out|made up (?:my|our|his|her|their) minds?|make up (?:my|our|his|her|their) minds?|fixed|concluded|figured out)|(?:undecided|of two minds|in two minds|on the fence|unsettled))\b`
-	undecidedYet = notDecided + `|\b(?:i|we|he|she|they) (?:do|does|did) not (?:really |quite |even |actually )*know (?:(?:just )?yet|[a-z ]*\b(?:should be|will be|ought to be|is to be|are to be|shall be|to make|to have|to go|to get|to use|to set|to build|to choose|to pick|would want|wants?|would like|yet)\b)|\b(?:no|not (?:have )?(?:any|a|the faintest|the slightest)) (?:idea|notion|clue|inkling|thoughts?) (?:yet|[a-z ]*\b(?:should|ought|want|wants|would like|will be|ought to be|is to be|yet)\b)|\b(?:not|un) ?(?:yet )?(?:sure|certain|decided) (?:yet|[a-z ]*\b(?:should be|will be|ought to be|is to be|yet)\b)|\b(?:still|yet) (?:have )?to (?:decide|settle|choose|work out|be decided|be settled|agree)\b|\bstill (?:deciding|debating|mulling|arguing|thinking about|pondering|wondering about) |\bup in the air\b`
+	undecidedYet = notDecided + `|\b(?:i|we|he|she|they) (?:do|does|did) not (?:really |quite |even |actually )*know (?:(?:just )?yet|[a-z ]*\b(?:should be|should (?:use|have|go with|make|set|pick|choose|leave|want)|will be|ought to be|is to be|are to be|shall be|to make|to have|to go|to get|to use|to set|to build|to choose|to pick|would want|wants?|would like|yet)\b)|\b(?:no|not (?:have )?(?:any|a|the faintest|the slightest)) (?:idea|notion|clue|inkling|thoughts?) (?:yet|[a-z ]*\b(?:should|ought|want|wants|would like|will be|ought to be|is to be|yet)\b)|\b(?:not|un) ?(?:yet )?(?:sure|certain|decided) (?:yet|[a-z ]*\b(?:should be|will be|ought to be|is to be|yet)\b)|\b(?:still|yet) (?:have )?to (?:decide|settle|choose|work out|be decided|be settled|agree)\b|\bstill (?:deciding|debating|mulling|arguing|thinking about|pondering|wondering about) |\bup in the air\b`
 	leftToOthers = `\b(?:i|we) (?:will|shall|would|had) (?:have to |need to |better |first )*(?:get back to you|ask (?:my|the|our|him|her|them|around)|check with|find out from)\b|^(?:well , )?who knows (?:how|what|which)\b|\bthe question is (?:what|how|which) [a-z ]*\b(?:want|should)\b|\bwill (?:tell|let|show) (?:me|us)(?: know)? (?:how|what|which)\b`
 	asksForIt    = `[?]|\b(?:tell|give|show|remind|work it out|figure it out|you|let me know|help|so what|so how|what (?:is|are|would|do)|what's|how (?:much|wide|high|tall|many|big) (?:is|are|do|would))\b`
 )
@@ -90,7 +90,15 @@ var openWays = []openWay{
 		ask: openQuestion("Shall I work it out, or list what would do?", "ask options", "ask options")},
 	{looks: valuedAny, way: regexp.MustCompile(`\b(?:may|might|could)\b[^.;]*[,.;-] (?:but |and |so )?(?:i|we) (?:will|shall|'ll) (?:let you know|get back to you)\b`),
 		ask: openQuestion("Shall I try it out?", "what if six rails")},
-	{looks: asksOrTeaches, way: regexp.MustCompile(`\b(?:ask|tell|remind|come back to|get back to|pester) (?:me|us|him|her|you)(?: [a-z]+){0,6} (?:tomorrow|later|next week|some other time|another time|another day|tonight|in the morning)\b`), not: regexp.MustCompile(`\b(?:what|how|which|where)\b`),
+	{looks: asksReason, way: regexp.MustCompile(`(?:^|[,.;] |\band )(?:that|this|it|which|here|there) (?:is|was) (?:the|my|our|a|one|no|not a|not any) (?:[a-z]+ )?reason\b|\b(?:i|he|she|they|we) (?:have |has |had )?explained\b`), not: regexp.MustCompile(`[?]`),
+		ask: openQuestion("Shall I tell why?", "why the gap")},
+	{looks: anyAsk, way: regexp.MustCompile(`^(?:(?:well|but|and|ok|oh) )*(?:i|we|he|she|they) (?:already |now )?(?:know|knows|knew) (?:what|which|how) `), not: regexp.MustCompile(`[?,;]|\b(?:but|tell|show|give)\b`),
+		ask: openQuestion("What would you like to know?", "what is the gap")},
+	{looks: asksQuantity, way: regexp.MustCompile(`\b(?:i|we) (?:will|shall) (?:give|tell|send|text|get|let|email|bring) you\b`), not: regexp.MustCompile(`[?]|\b(?:what|how|which|where) (?:is|are|does|do|would|wide|high|tall|much|many|big|will)\b|\b(?:show|tell|give) me\b`),
+		ask: openQuestion("Shall I work it out, or will you tell me?", "gap 2-1/2")},
+	{looks: asksQuantity, way: regexp.MustCompile(`^(?:(?:please|and|so) )*(?:boards?|rails?|slats?|planks?|gaps?|spaces|bays?|posts?|stiffeners?|wall|opening|doorway|the (?:boards?|rails?|slats?|planks?|gaps?|spaces|bays?|posts?|stiffeners?|wall|opening|doorway)) (?:should|must|ought to|has to|have to|need to|needs to|shall)(?: all)? (?:be|look|come out|get|stay)\b`), not: regexp.MustCompile(`[?]|\b(?:what|how|which|where|show|tell|know|see)\b`),
+		ask: openQuestion("How much is that?", "gap 2 inches")},
+	{looks: asksOrTeaches, way: regexp.MustCompile(`\b(?:ask|tell|remind|come back to|get back to|pester) (?:me|us|him|her|you)(?: [a-z]+){0,6}? (?:tomorrow|later|next week|some other time|another time|another day|tonight|in the morning)\b`), not: regexp.MustCompile(`\b(?:what|how|which|where)\b`),
 		ask: openQuestion("What would you like to know now?", "what is the gap")},
 	{looks: sets, way: regexp.MustCompile(notDecided + `(?: yet| really| quite| just| for sure)* between `),
 		ask: openQuestion("Which of them shall I try?", "what if six rails")},
@@ -144,6 +152,10 @@ func asksTopic(topic string) func(Act) bool {
 func asksQuantity(a Act) bool { return a.Kind == Ask && a.Topic == "" && a.Name != nil }
 
 func asksOrTeaches(a Act) bool { return a.Kind == Ask || a.Kind == Teach || a.Kind == Why }
+
+func anyAsk(a Act) bool { return a.Kind == Ask }
+
+func asksReason(a Act) bool { return a.Kind == Why || a.Kind == WhyNot }
 
 func tried(a Act) bool { return a.Kind == WhatIf }
 

@@ -33,7 +33,7 @@ var whys = []entry{
 	{kind: kHead, key: "why not", loose: true, ways: `
 		why (can|could|will|would|do|does|should|may|did) not (i|we|you|it|that|they|there) [(just|simply|ever)] (get|have|use|do|go with|make|set|put|keep|run|leave|be|fit|give ME|space|go for|cut|build|buy|take|accept)
 		why not [(just|simply)] (get|have|use|do|go with|make|set|put|keep|run|leave|be|go for|cut|build|buy|take|give)
-		what is so (bad|terrible|wrong|awful|hard|difficult|impossible) about
+		what (is|was|would be|could be|can be) so (bad|terrible|wrong|awful|hard|difficult|impossible|dreadful|horrible|dangerous|harmful|tragic) (about|with|in)
 		what is (bad|wrong|terrible|awful|the matter|not to like|not ok|not okay) (about|with|in)
 		(whats|what is) wrong with`},
 	{kind: kTeachHead, key: "teach", loose: true, ways: `
