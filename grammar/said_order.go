@@ -26,6 +26,7 @@ var orderTurns = []placedPhrase{
 	{"^^ ?so ## !RAIL|STIFF ,|-|--|: you|it say|says|said|told|tell ?me|us ?here|there ,|.|;|- ?so|and|but why|(how come) ##", "why $1 $2", nil},
 	// Set right by what it is not.
 	{"^^ ?no|sorry ?, not # , !(the _ [_ [_]]) ,|.|;|-|-- ?but it|that is ?really|actually #", "$2 is $3", nil},
+	{"^^ ?pardon|forgive|excuse|sorry ?me ?, ?i|we ?am|are ?so|very|terribly ?sorry|afraid ?, ?but|that ?i|we ?fear|think|believe ?that ?i|we ?have|must ?have told|gave ?you ?the wrong !" + trialQ + " ?earlier|before|(just now)|first ,|;|.|- ?so|and|but ?please (it is)|([it|that] should [have] (be|been|read))|(make it)|(it ought to be)|(the right one is) # $$", "the $1 is $2", nil},
 	{"^^ !.. ?, ?sorry|(i am afraid)|(i am sorry)|(i fear)|(i think)|(to be honest) ?, i|we ?have|had ?just got|had|have|put|gave|read|measured|took|typed|wrote|said|told ?it|that|you|down wrong|wrongly|incorrectly ?, ?*  .|;|,|-|-- ?no|sorry ?, ?it|that ?is|(should be)|(should have been)|(ought to be) ?really|actually # ?(it is) ?,|- ?(and|, not #) $$", "$1 is $2", nil},
 	{"^^ !.. ?, ?sorry|(i am afraid)|(i am sorry)|(i fear)|(i think)|(to be honest) ?, i|we ?have|had ?just misread|mismeasured|mistyped|misjudged|misremembered ?, ?* .|;|,|-|-- ?no|sorry ?, ?it|that ?is|(should be)|(should have been)|(ought to be) ?really|actually # ?(it is) ?,|- ?(and|, not #) $$", "$1 is $2", nil},
 	// A price before what it is for.

@@ -10,7 +10,7 @@ var puzzledTurns = []placedPhrase{
 	{"^ ?and|so|ok what would|will|does|might|could it|this|that|things|everything ?all be|look|feel|seem like with|at|having|using", "what if we had", countedOrMore},
 	{"try|trying|tried !(..) on for size", "try $1", nil},
 	{"swap|swapped|sub|subbed|slip|slipped|drop|dropped|trade|traded in @ ?s for|as|(in place of) !(RAIL|POST|STIFF)", "use $1 for the $2", nil},
-	{"!(bring|brought|take|took|drop|dropped|lower|lowered|raise|raised|lift|lifted) top ?of|edge ?of ?WALL ?all ?right ?down|up ?to|at #", "make the wall height $2", noDoubtBefore},
+	{"!(bring|brought|take|took|drop|dropped|lower|lowered|raise|raised|lift|lifted) top ?of|edge ?of ?WALL ?all ?right ?down|up to|at #", "make the wall height $2", noDoubtBefore},
 	{"^^ # !COUNTQ ?-|--|:|=|,|. !RESULT \\?", "what if $1 $2 , what is the $3 ?", nil},
 	{"!RESULT = \\?", "what is $1 ?", nil},
 	{"!COUNTQ = \\?", "how many $1 ?", nil},

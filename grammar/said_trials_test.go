@@ -1,0 +1,96 @@
+package grammar
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// What is tried, changed a little, taken back and kept, and what only looks like it.
+func TestTrialTurns(t *testing.T) {
+	for said, want := range map[string]string{
+		// Tried, and what comes of it.
+		"what if we left one of the boards out and took the bottom gap up to 3 1/2": "what if rails -= 1, bottom gap = 3-1/2 in",
+		"what if we took one of the boards out":                                     "what if rails -= 1",
+		"what would the gap come to if we pulled one rail":                          "what if rails -= 1; ask gap",
+		"if one of the boards was left out what would the gap be":                   "what if rails -= 1; ask gap",
+		"if I take a board out, do the gaps get bigger":                             "what if rails -= 1; ask gap",
+		"how high would five boards stand with two and a quarter between them":      "what if rails = 5, gap = 2-1/4 in; ask wall height",
+		"how tall do six slats come out with 60 mm between":                         "what if rails = 6, gap = 60 mm; ask wall height",
+		"say I run the wall up to forty five does the board count change":           "what if wall height = 45 in; ask rails",
+		"if the saw cut were 3/32, would the lengths change":                        "what if kerf = 3/32 in; ask cuts",
+		"If we made the wall 3 inches taller, how much more would it cost?":         "what if wall height += 3 in; ask cost",
+		"what would I save if I went with four boards":                              "what if rails = 4; ask cost",
+		"suppose i open the gap up to three and an eighth how's that do":            "what if gap = 3-1/8 in",
+		"and with a pair of stiffeners in each bay, what then":                      "what if stiffeners = 2",
+		"would it lay out with four planks instead":                                 "what if rails = 4",
+		"could we get by with 3 inch gaps if we stay at five boards":                "what if gap = 3 in, rails = 5",
+		"would it change anything if three posts stood in between the end ones":     "what if added posts = 3",
+		"would it alter anything if the opening were 38":                            "what if opening = 38 in",
+		"what if I left the added post 8 inches taller than the wall":               "what if post height = wall height + 8 in",
+		"suppose his five rails are right and it's the gap that should be 3 1/16":   "what if rails = 5, gap = 3-1/16 in",
+		"Could the wall perhaps be built with exactly five boards?":                 "what if rails = 5",
+		"could the doorway be made two inches wider or is that asking too much":     "what if opening += 2 in",
+		"what's it look like with the wall an inch shorter":                         "what if wall height -= 1 in",
+		"I wonder how it would look with slightly larger gaps, perhaps 3 inches.":   "what if gap = 3 in",
+		"let's say one more post in the run where would the bays land":              "what if added posts += 1; ask bay",
+		"what if we dropped down to four planks and let the gap go where it wants":  "what if rails = 4",
+		"what if we didn't, and kept the wall at 40":                                "what if wall height = 40 in",
+		// A figure told before was wrong.
+		"Pardon me, the 38 inches I gave for the wall's height was wrong; please make it 40 and a half.": "wall height = 40-1/2 in",
+		"the 62 mm I gave for the gap was a slip, it's 65":                                               "gap = 65 mm",
+		"The 36 inches I mentioned for the walk-through was a mistake; 34 is correct.":                   "opening = 34 in",
+		"that gap I gave you is off, it's two and five eighths":                                          "gap = 2-5/8 in",
+		"aw shoot i told you wrong there's four boards in it not five":                                   "rails = 4",
+		"I am sorry, I told you the wrong height earlier. It should be 42 inches.":                       "wall height = 42 in",
+		"opening on the left, wait, other side":                                                          "opening side = right",
+		"make the gap two and a half, or you know what, two and three quarters":                          "gap = 2-3/4 in",
+		"no stiffeners, well, okay, one":                                                                 "stiffeners = 1",
+		"We have changed our minds about the stiffeners; please leave them out.":                         "stiffeners = 0",
+		// A little more or less.
+		"draw the gap in an eighth": "gap -= 1/8 in",
+		"drop the top of the wall three quarters of an inch and run me the cut lengths over again": "wall height -= 3/4 in; ask cuts",
+		"let the top of the wall come up an inch":                                                  "wall height += 1 in",
+		"bring the top of the wall down to 40":                                                     "wall height = 40 in",
+		"I can spare another forty dollars, put that on top of the budget":                         "budget += 40.00",
+		"the height's fine but drop the gap an eighth":                                             "gap -= 1/8 in",
+		// Taken back, begun again, taken, kept.
+		"nope didn't mean that go back a step":                                                 "undo",
+		"Actually, could you bring back the change I just undid?":                              "redo",
+		"scratch all of it we're starting from zero":                                           "start over",
+		"there ya go we'll build that one":                                                     "take that",
+		"lose what i told you about the posts bein six by sixes":                               "forget post size",
+		"I believe we are finished for today; would you store this as summer terrace, please?": "save summer terrace",
+		"hold onto this one and call it back porch":                                            "save back porch",
+		"I saved a plan called terrace last week; would you please open it?":                   "open terrace",
+		"I would love to see patio compared with terrace, if you would.":                       "compare patio, terrace",
+		"hold the two up against each other: compare first draft with second draft":            "compare first draft, second draft",
+		"How does the garden wall plan compare with the one called kitchen?":                   "compare garden wall, kitchen",
+		"put the deck one next to the back porch one so I can see the difference":              "compare deck, back porch",
+	} {
+		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+	}
+	for _, said := range []string{
+		"we left one of the boards out in the rain",
+		"I could see it with five boards and I could see it with six",
+		"I'll give you the gap once I've measured",
+		"ask me about the doorway again tomorrow",
+		"he didn't mean that",
+		"we'll build that one next summer",
+		"will we build that one?",
+		"I'm finished with the gap",
+		"the 38 inches I gave for the wall height was wrong",
+		"was the 38 inches I gave for the wall height wrong?",
+		"I told you the wrong height earlier",
+		"draw the gap",
+		"would it change anything if he came along",
+		"and with the dog in the yard, what then",
+		"I'd like to see the price compared with last time",
+		"I could spare forty dollars",
+	} {
+		require.NotContains(t, Normal(Read(said, Context{}).Acts), "=", said)
+		for _, a := range Read(said, Context{}).Acts {
+			require.False(t, alters[a.Kind] || a.Kind == Compare, said)
+		}
+	}
+}
