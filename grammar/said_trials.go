@@ -42,7 +42,18 @@ var trialTurns = []placedPhrase{
 	{"?and|, ?then ?just let !LENQ go|fall|land|come|be|sit|(end up)|(come out)|float ?at wherever|where|what|whatever|however ?wide|big|much it|they ?will|wants|want|likes|like|needs|falls|goes|lands|comes|come|has|may|must|(ends up)|(end up) ?to ?out ?be|go", "", bothHold(supposedFigure, clauseEnds)},
 	{"?, or is|would that|it|this ?be asking|expecting|hoping|wanting|pushing ?for too much|far", "", bothHold(askedFigure, clauseEnds)},
 	{"?, or am i asking|expecting|hoping|wanting|pushing ?for ?it too much|far", "", bothHold(askedFigure, clauseEnds)},
+	{"?, ?and|so|then|but ?then would|will|are|do|does ?all ?the|my bays ?then|still|also|all ?going ?to get|become|(come out)|be|(end up)|(turn out)|grow ?any|much|too bigger|smaller|wider|narrower|tighter|longer|shorter|narrow|wide|long|short|big|small|tight ?(at all)|then|much|any", ", how wide are the bays ?", bothHold(supposedFigure, asksEnd)},
+	{"?, ?and|so|then|but ?then would|will|do|does|could|must i|we|you|it|that|this ?then|also|still lose|gain|need|save|want|drop|shed|cost ?me|us ?a|another|one|any|more|less|fewer|extra ?more|less|fewer|extra RAIL", ", how many rails ?", bothHold(supposedFigure, asksEnd)},
+	{"?, ?and|so|then|but ?then would|will|do|does|could|must i|we|you|it|that|this ?then|also|still lose|gain|need|save|want|drop|shed|cost ?me|us ?a|another|one|any|more|less|fewer|extra ?more|less|fewer|extra STIFF", ", how many stiffeners ?", bothHold(supposedFigure, asksEnd)},
+	{"^ ?and|so|then how|where|what would|will|do|does|might !RESULT ?all ?then change|move|shift|differ|alter|land|(end up)|(come out) if", "what would $1 be if", numberNear},
+	{"^ what|how would|will|does|might ?the drawing|sketch|picture look ?like with|if !(..) ?\\? $$", "what if $1 , draw it", nil},
+	{"^ ?so|and|then what|(how much ?money) would|will|do|could|can|might i|we|that|it save ?me|us ?then by leaving|taking|skipping|dropping|doing|using|having|cutting|omitting ?out|away|without|no|off !STIFF ?out|off|away", "what would it cost if there were no $1", clauseEnds},
+	{"what would|will i|we ?then be looking|talking at|about moneywise|(money wise)|(money - wise)|(cost wise)|costwise|(in (dollars|money)) ?then with|for|on", "what would it cost with", nil},
+	{"what would|will i|we ?then be looking|talking at|about moneywise|(money wise)|(money - wise)|(cost wise)|costwise|(in (dollars|money)) ?then if", "what would it cost if", nil},
+	{"if !RAIL|POST|STIFF were|was|are ?a ?bit wider|bigger|thicker|larger|heavier|stouter|narrower|smaller|thinner|lighter ?, ?say|like|as ?, @ ?s", "if the $1 were $2", nil},
+	{"^^ ?and|so|ok|but|now without|(with no) ?any !STIFF|((added|extra|new|middle|intermediate) post|posts) ?(at all) \\? $$", "what if there were no $1 ?", nil},
 	// Ways to try.
+	{"!would|could|can|will|might !(## RAIL|STIFF|posts) also|perhaps|maybe|possibly|conceivably", "$1 $2", phraseStartsClause},
 	{"!could|can|would|might|may !(the wall|halfwall|opening|gap|gaps|boards|rails|slats|posts|stiffeners|bays)|it|this|we|i|you perhaps|possibly|maybe|conceivably|theoretically", "$1 $2", phraseStartsClause},
 	{"^ ?so|and|ok would|will|might|could|does|do it|that|this|things|everything ?all|really|actually ?ever change|alter|affect|mean|spoil anything|much|something|things ?(at all)|much|for ?me|us if", "what if", numberNear},
 	{"^ ?so|and|ok would|will|might|could|does|do it|that|this|things|everything ?all|really|actually ?ever change|alter|affect|mean|spoil anything|much|something|things ?(at all)|much|for ?me|us with", "what if we had", countedOrMore},
@@ -67,7 +78,17 @@ var trialTurns = []placedPhrase{
 	{"?, ?or you know what , ?make|let ?us ?make ?it", ", no ,", bothHold(figuresBefore, numberSoon)},
 	{"^ no !STIFF ,|;|-|... ?oh ?well|actually|hm|hmm|wait|no|or ?, ?ok|okay|alright|fine|(all right) ?, ?just|only ## $$", "$2 $1", nil},
 	{"^ ?i|we have|'ve ?since ?all changed|(had second thoughts) ?my|our|about ?mind|minds ?about|on ?the|having !STIFF ,|;|.|- ?so|and ?please ?just ?can|could ?you ?please leave|take|drop|lose|cut|skip|scrap|(do without) them ?out|off|away|all|be ?please", "no $1", nil},
+	{"i|we meant|mean !LENQ , ?and not !LENQ :|,|.|;|-|-- ?so|and|at ?it|that|is ?is ?to ?be #", "$1 is $3", nil},
+	{"?earlier|before ?, ?i|we told|said|gave ?to ?you ?earlier|before ## !RAIL|STIFF ?earlier|before ?, but|and ?now i|we would|'d ?now ?much rather|prefer|sooner|like ?to ?now ?have|use|take|make|go ?it ?with ##", "$3 $2", clauseEnds},
+	{"?earlier|before ?, ?i|we told|said|gave ?to ?you ?earlier|before # for|as !LENQ ?earlier|before ?, but|and ?now i|we would|'d ?now ?much rather|prefer|sooner|like ?to ?now ?have|use|take|make|go ?it ?with #", "the $2 is $3", clauseEnds},
+	{"^^ ?sorry|oops|ah|oh|pardon ?me ?, ?i|we ?believe|think|fear|see|notice ?that ?i|we ?have|'ve|must|may ?have made a mistake|error|slip|blunder|typo ?there|somewhere|earlier|before|here :|,|;|.|-|--", "", lengthLater},
+	{"^^ ?sorry|oops|ah|oh|pardon ?me ?, ?i|we ?have|'ve|must ?have ?just misread|misheard|mistyped|miscounted|misspoke ?it|that|this|things :|,|;|.|-|--", "", lengthLater},
+	{"^ ?i|we ?do ?know ?that ?i|we said|told|wanted|asked ?you ?for no !STIFF ?, but ?please ?now ?can|could ?you|we|let ?us ?please put|have|add|give|make|use ?me|us|it ## ?of ?them ?back ?in ?there ?after ?all $", "$2 $1", nil},
 	// A little more, a little less.
+	{"kick|crank|hike|jog|tick|jack|scoot !GAP|((bottom|lower) GAP)|(WALL HEIGHT)|HEIGHT|WALL|OPENING up|out ?by ?another #", "raise the $1 by $2", bothHold(bidsHereOrWished, notToNext)},
+	{"kick|crank|jog|tick|knock|scoot !GAP|((bottom|lower) GAP)|(WALL HEIGHT)|HEIGHT|WALL|OPENING down|in ?by ?another #", "reduce the $1 by $2", bothHold(bidsHereOrWished, notToNext)},
+	{"knock|kick|toss|chuck|yank|pull|take a|one ?of ?the !RAIL|STIFF out|off|away", "take out one $1", bidsHereOrWished},
+	{"^ ?please drop|lose|pull|remove|cut|ditch|lop !one|two|1|2 STIFF ?from|in|out|off ?of ?a|each|every|per ?bay", "$1 less stiffeners", phraseEndsLine},
 	{"draw|pull|bring|take|pinch|squeeze|suck|close|tighten|nip !GAP|((bottom|lower) GAP)|OPENING in|closed|together|tighter|(up tighter) ?by ?another #", "make the $1 $2 smaller", bothHold(bidsHereOrWished, notToNext)},
 	{"bring|take|drop|lower|pull|knock|let|bump top ?edge of WALL ?come down ?by ?just|another #", "reduce the wall height by $1", bothHold(bidsHereOrWished, notToNext)},
 	{"drop|lower top ?edge of WALL ?by ?just|another #", "reduce the wall height by $1", bothHold(bidsHereOrWished, notToNext)},
@@ -79,6 +100,9 @@ var trialTurns = []placedPhrase{
 	{"^ !LENQ is|'s ?all|just|perfectly fine|good|okay|ok|right|perfect|great|alright|(all right)|nice ?as|where ?it ?is|stands ,|;|. ?but|just|only|now|and ?please", "", lengthLater},
 	{"^ !LENQ is|'s ?all|just|perfectly fine|good|okay|ok|right|perfect|great|alright|(all right)|nice ?as|where ?it ?is|stands but ?please", "", lengthLater},
 	// Taken back, done again, begun afresh, taken.
+	{"^ ?hm|hmm|no|ok|oh|ah ?, ?please (back [it|that] up)|(back [it|that] out)|(put it back)|(put that back)|(go back) ?please ,|;|.|- ?i|we ?really|kind|did ?of liked|preferred|like|prefer ?it ?better ?the|what|how ?way|how|one ?it|we|i ?was|had ?it ?better ?before|earlier|then $$", "undo", nil},
+	{"^ ?please|can|could|would ?you ?please give|get|bring|hand|pull|fetch ?me|us ?up|back the|that ?old|last|previous|earlier version|layout|design back|again", "undo", clauseEnds},
+	{"^ ?please|can|could|would ?you ?please give|get|bring|hand|pull|fetch ?me|us ?up|back the|that !_ job|plan|wall|layout|version|design back|up|again", "open the plan called $1", clauseEnds},
 	{"?no|nope|nah|sorry|wait|oops ?, ?i|we did not mean|intend|want ?to ?do|say|have that|it|this ?one ?to ?, ?so|and ?please ?just go|step|move|take ?us|me|it back|up ?by ?a|one ?step|move|change|notch", "undo", clauseEnds},
 	{"(bring back)|restore|reapply|(put back) ?the ?last|change|thing|one|move ?what|that|which|i ?i|we ?just ?had undid|undone|reversed|(took back)|(had undone) ?again", "redo", clauseEnds},
 	{"^ ?ok|right|alright ?, ?please ?let ?us ?just scratch|scrap|wipe|forget|bin|dump|clear|toss|junk|lose|ditch (all [of] [it|this|that])|everything|(the [whole] lot)|(it all)|(this all) ?,|;|.|- ?and|so|because ?i|we|let ?am|are|us|'re ?gonna|going ?to start|starting|begin|beginning|restarting ?over|again ?from|at ?again ?zero|scratch|nothing|over|afresh|anew|fresh|(square one)|(the (beginning|start|top))", "start over", nil},
@@ -103,9 +127,9 @@ var trialTurns = []placedPhrase{
 // suppositions are words that begin what is only tried.
 var suppositions = wordSet("if suppose supposing assume assuming imagine pretend picture")
 
-// inSupposition: something is supposed before it, in the same clause or one that it goes on from.
+// inSupposition: something is supposed before it, in the same sentence.
 func inSupposition(before, _ []atom) bool {
-	for k := len(before) - 1; k >= 0 && before[k].text != "." && before[k].text != ";"; k-- {
+	for k := len(before) - 1; k >= 0 && before[k].text != "."; k-- {
 		if suppositions[before[k].text] || before[k].text == "say" && k+1 < len(before) && clauseBeginsAt(before, k) {
 			return true
 		}
@@ -115,7 +139,7 @@ func inSupposition(before, _ []atom) bool {
 
 // supposedFigure: a figure is supposed before it, or a change of one.
 func supposedFigure(before, after []atom) bool {
-	return inSupposition(before, after) && numberInSentence(before)
+	return inSupposition(before, after) && lengthLater(nil, before)
 }
 
 // askedFigure: it is asked about a figure, not told.
