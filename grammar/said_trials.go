@@ -47,11 +47,14 @@ var trialTurns = []placedPhrase{
 	{"?, ?and|so|then|but ?then would|will|do|does|could|must i|we|you|it|that|this ?then|also|still lose|gain|need|save|want|drop|shed|cost ?me|us ?a|another|one|any|more|less|fewer|extra ?more|less|fewer|extra STIFF", ", how many stiffeners ?", bothHold(supposedFigure, asksEnd)},
 	{"^ ?and|so|then how|where|what would|will|do|does|might !RESULT ?all ?then change|move|shift|differ|alter|land|(end up)|(come out) if", "what would $1 be if", numberNear},
 	{"^ what|how would|will|does|might ?the drawing|sketch|picture look ?like with|if !(..) ?\\? $$", "what if $1 , draw it", nil},
-	{"^ ?so|and|then what|(how much ?money) would|will|do|could|can|might i|we|that|it save ?me|us ?then by leaving|taking|skipping|dropping|doing|using|having|cutting|omitting ?out|away|without|no|off !STIFF ?out|off|away", "what would it cost if there were no $1", clauseEnds},
-	{"what would|will i|we ?then be looking|talking at|about moneywise|(money wise)|(money - wise)|(cost wise)|costwise|(in (dollars|money)) ?then with|for|on", "what would it cost with", nil},
-	{"what would|will i|we ?then be looking|talking at|about moneywise|(money wise)|(money - wise)|(cost wise)|costwise|(in (dollars|money)) ?then if", "what would it cost if", nil},
+	{"^ ?so|and|then what|(how much ?money) would|will|do|could|can|might i|we|that|it save ?me|us ?then by|with ?leaving|taking|skipping|dropping|doing|using|having|cutting|omitting out|away|without|no|off !STIFF ?out|off|away", "what would it cost if there were no $1", clauseEnds},
+	{"^ ?so|and|then what|(how much ?money) would|will|do|could|can|might i|we|that|it save ?me|us ?then if ?i|we|you left|took|leave|take|skip|skipped|dropped|drop|(did without)|(do without) ?out|off|away !STIFF ?out|off|away|altogether|entirely", "what would it cost if there were no $1", clauseEnds},
+	{"what would|will|did|do i|we ?then be looking|talking at|about moneywise|(money wise)|(money - wise)|(cost wise)|costwise|(in (dollars|money)) ?then with|for|on", "what would it cost with", nil},
+	{"^ ?so|and|then what|(how much ?money) would|will|do|could|can|might i|we|that|it save ?me|us ?then if ?i|we|you left|took|leave|take|skip|skipped|dropped|drop|(did without)|(do without) ?out|off|away !STIFF ?out|off|away|altogether|entirely", "what would it cost if there were no $1", clauseEnds},
+	{"what would|will|did|do i|we ?then be looking|talking at|about moneywise|(money wise)|(money - wise)|(cost wise)|costwise|(in (dollars|money)) ?then if", "what would it cost if", nil},
 	{"if !RAIL|POST|STIFF were|was|are ?a ?bit wider|bigger|thicker|larger|heavier|stouter|narrower|smaller|thinner|lighter ?, ?say|like|as ?, @ ?s", "if the $1 were $2", nil},
 	{"^^ ?and|so|ok|but|now without|(with no) ?any !STIFF|((added|extra|new|middle|intermediate) post|posts) ?(at all) \\? $$", "what if there were no $1 ?", nil},
+	{"a !board|rail|slat|plank|stiffener less|fewer", "one less $1", bothHold(clauseEnds, behindWith)},
 	// Ways to try.
 	{"!would|could|can|will|might !(## RAIL|STIFF|posts) also|perhaps|maybe|possibly|conceivably", "$1 $2", phraseStartsClause},
 	{"!could|can|would|might|may !(the wall|halfwall|opening|gap|gaps|boards|rails|slats|posts|stiffeners|bays)|it|this|we|i|you perhaps|possibly|maybe|conceivably|theoretically", "$1 $2", phraseStartsClause},
@@ -87,6 +90,7 @@ var trialTurns = []placedPhrase{
 	// A little more, a little less.
 	{"kick|crank|hike|jog|tick|jack|scoot !GAP|((bottom|lower) GAP)|(WALL HEIGHT)|HEIGHT|WALL|OPENING up|out ?by ?another #", "raise the $1 by $2", bothHold(bidsHereOrWished, notToNext)},
 	{"kick|crank|jog|tick|knock|scoot !GAP|((bottom|lower) GAP)|(WALL HEIGHT)|HEIGHT|WALL|OPENING down|in ?by ?another #", "reduce the $1 by $2", bothHold(bidsHereOrWished, notToNext)},
+	{"kick|crank|hike|jog|jack !GAP|((bottom|lower) GAP)|(WALL HEIGHT)|HEIGHT|WALL|OPENING up|out ?by !(another inch|(half inch)|(quarter [inch])|eighth|sixteenth)", "raise the $1 by $2", bidsHereOrWished},
 	{"knock|kick|toss|chuck|yank|pull|take a|one ?of ?the !RAIL|STIFF out|off|away", "take out one $1", bidsHereOrWished},
 	{"^ ?please drop|lose|pull|remove|cut|ditch|lop !one|two|1|2 STIFF ?from|in|out|off ?of ?a|each|every|per ?bay", "$1 less stiffeners", phraseEndsLine},
 	{"draw|pull|bring|take|pinch|squeeze|suck|close|tighten|nip !GAP|((bottom|lower) GAP)|OPENING in|closed|together|tighter|(up tighter) ?by ?another #", "make the $1 $2 smaller", bothHold(bidsHereOrWished, notToNext)},
@@ -150,6 +154,15 @@ func askedFigure(before, after []atom) bool {
 // triedFigure: something with a figure is tried in a question that has no other condition.
 func triedFigure(before, _ []atom) bool {
 	return triedBefore(before, nil) && numberInSentence(before) && !saidBeforeOf(suppositions)(before, nil)
+}
+
+// behindWith: what one has, or does without, follows.
+func behindWith(before, _ []atom) bool {
+	switch lastOf(before, 1) {
+	case "with", "if", "have", "had", "having", "use", "used", "just", "only":
+		return true
+	}
+	return false
 }
 
 // wholeNext: a figure of two or more follows, which is no change of a gap but its width.
