@@ -93,7 +93,7 @@ var trialTurns = []placedPhrase{
 	{"kick|crank|hike|jog|jack !GAP|((bottom|lower) GAP)|(WALL HEIGHT)|HEIGHT|WALL|OPENING up|out ?by !(another inch|(half inch)|(quarter [inch])|eighth|sixteenth)", "raise the $1 by $2", bidsHereOrWished},
 	{"knock|kick|toss|chuck|yank|pull|take a|one ?of ?the !RAIL|STIFF out|off|away", "take out one $1", bidsHereOrWished},
 	{"^ ?please drop|lose|pull|remove|cut|ditch|lop !one|two|1|2 STIFF ?from|in|out|off ?of ?a|each|every|per ?bay", "$1 less stiffeners", phraseEndsLine},
-	{"draw|pull|bring|take|pinch|squeeze|suck|close|tighten|nip !GAP|((bottom|lower) GAP)|OPENING in|closed|together|tighter|(up tighter) ?by ?another #", "make the $1 $2 smaller", bothHold(bidsHereOrWished, notToNext)},
+	{"draw|pull|bring|take|pinch|squeeze|suck|close|tighten|nip !GAP|((bottom|lower) GAP) in|closed|together|tighter|(up tighter) ?by ?another #", "make the $1 $2 smaller", bothHold(bidsHereOrWished, notToNext)},
 	{"bring|take|drop|lower|pull|knock|let|bump top ?edge of WALL ?come down ?by ?just|another #", "reduce the wall height by $1", bothHold(bidsHereOrWished, notToNext)},
 	{"drop|lower top ?edge of WALL ?by ?just|another #", "reduce the wall height by $1", bothHold(bidsHereOrWished, notToNext)},
 	{"bring|take|raise|lift|push|run|bump|let top ?edge of WALL ?come up ?by ?just|another #", "raise the wall height by $1", bothHold(bidsHereOrWished, notToNext)},

@@ -103,7 +103,6 @@ func TestTrialTurns(t *testing.T) {
 		"and with the dog in the yard, what then",
 		"I'd like to see the price compared with last time",
 		"I believe I made a mistake",
-		"we told you 5 boards",
 		"I didn't mean the bottom gap",
 		"give me my pencil back",
 		"would we lose a board",
