@@ -21,7 +21,7 @@ const (
 )
 
 // elsewhereSaid are the lines that speak of something else, each with what is read of it wrongly, and what is asked.
-var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds)
+var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds, hearsayOpen)
 
 // othersThings are walls, doors and floors that are not this one's, and what is measured that is no wall.
 var othersThings = []openWay{
