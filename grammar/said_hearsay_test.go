@@ -70,6 +70,20 @@ func TestHearsay(t *testing.T) {
 		"it doesn't have to be 46 high exactly, just thereabouts":                                             "wall height ~ 46 in",
 		"sixteen inches on center is the closest I'd put the stiffeners":                                      "stiffener spacing >= 16 in",
 		"there's no drop beyond the wall anymore, they filled it in level":                                    "drop = 0 in",
+		"boss man's got thirty six marked for the doorway":                                                    "check opening = 36 in",
+		"the permit drawing has 36 as the least for the doorway":                                              "check opening >= 36 in",
+		"the manual that came with the brackets says 1-3/4 clearance":                                         "check bracket clearance = 1-3/4 in",
+		"the label on the bracket box says .098 thick":                                                        "check bracket thickness = 49/500 in",
+		"what do you make of a guy who says the doorway can't be under 36":                                    "check opening >= 36 in",
+		"as far as he's concerned the opening should be 40":                                                   "check opening = 40 in",
+		"he laid out marks at 9, 17-1/2 and 26 inches, are they good":                                         "check marks = 9 in, 17-1/2 in, 26 in",
+		"shouldn't the gap be 2-1/4":                                                                          "check gap = 2-1/4 in",
+		"can I tell my wife the wall will be 44 high":                                                         "check wall height = 44 in",
+		"Kindly check my friend's suggestion: four rails, each gap 3 1/2 inches.":                             "check rails = 4, gap = 3-1/2 in",
+		"he was right about the gap, 2-1/4 it is":                                                             "gap = 2-1/4 in",
+		"tell her yes, five boards":                                                                           "rails = 5",
+		"don't listen to him, it's 2-1/2 between the boards":                                                  "gap = 2-1/2 in",
+		"he can say what he likes, it's staying at 42 high":                                                   "wall height = 42 in",
 		"how high would five boards stand with two and a quarter between them":                                "what if rails = 5, gap = 2-1/4 in; ask wall height",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
@@ -81,6 +95,8 @@ func TestHearsay(t *testing.T) {
 		"no idea what she put for the gap", "what did he say the gap was", "I lost the drawing", "he says his own wall is 50 high",
 		"right, no, left", "he's asking whether I'm done", "she's promising to call about the gap", "what they sent me is no good", "what they sent me has three rotten boards", "it's marked 32 on the tape", "if the plan is right, what is the gap", "the plan she sent me is torn",
 		"spare me a minute", "I can spare another forty dollars", "mark the brackets down", "the original is in the truck", "supposedly it will rain",
+		"he is six feet tall", "I told him six boards and he laughed", "I told him six boards would look silly", "my neighbor wants to borrow two 2x6s",
+		"he drew it on a 2x6", "ask him how high he wants it", "compare his 5 boards with my 6", "he was right about the gap", "tell her yes", "don't listen to him", "shouldn't the gap be wider",
 		"does it check out", "did my brother get the span right?",
 	} {
 		require.Empty(t, Read(said, Context{}).Acts, said)
