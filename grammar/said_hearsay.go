@@ -45,10 +45,13 @@ var hearsayPhrases = []placedPhrase{
 	{"^ could|can|might|may it ?really|possibly ?just be ?that", "is it true that", bothHold(statesNext, articleNext)},
 	{"^ does it ?really|all check|hold|add|pan|work|figure ?out|up ?, that", "is it true that", moreBehind},
 	{"^ i|we am|are ?just|here looking|staring ?here ?down at|over PAPER ?here with|that|which|where|and ?it ?that ?has|shows|says|calls ?for", "the plan has", figureToCome},
-	{"^ i|we was|were ?just|also assured|promised|informed|advised|guaranteed ?by ?my|the|our ?PERSON ?that", "he says", statesNext},
+	{"^ i|we was|were ?just|also assured|promised|informed|advised|guaranteed ?by ?my|the|our ?PERSON ?that", "he says", figureToCome},
 	{"^ what do|would you ?really make|think|say of|about|to ?my|the|our PERSON|man|someone|somebody who|that says|claims|thinks|tells ?me|us ?that", "he says", figureToCome},
 	{"^ as far as he|she|they|PERSON is|are concerned ?,", "he says", figureToCome},
 	// What is claimed.
+	{"!PERSON has|got|is ?got this|that WALL going|running|standing|coming ?up|in ?up to|at # ?high|tall", "$1 says the wall height is $2", nil},
+	{"PERSON|PAPER drew|has|had|shows|says|said|put|figured|marked ## !RAIL|STIFF ?there|in|up|down ?,|;|. ?but|and i|we am|are|will|'ll ?be ?only|just ?going ?to hang|hanging|put|putting|use|using|have|having|build|building|do|doing|run|running ?up ?in ## $$", "he says there are $1 $2 . i want $3 $2", nil},
+	{"^ what he|she|they|PERSON calls|called|took|takes ?for ?to ?be !LENQ of # is|was ?really|actually|(in fact)|(in truth) #", "he says $1 is $2 . $1 is $3", nil},
 	{"boss man ?'s|is|has ?got # marked|written|penciled|drawn|down ?down for|on|as !LENQ", "he says $2 is $1", nil},
 	{"!PERSON has|got|'s ?got # marked|written|penciled|drawn|down ?down for|on|as !LENQ", "$1 says $3 is $2", nil},
 	{"label|tag|sticker|manual|leaflet|sheet|paper|instructions ?that|which ?came|comes ?packed ?in|on|with|for ?on|in|with ?the BRACKET|bracket's ?box|bag|pack|package|packet says|gives|has|shows|calls|lists|reads|say ?for # thick", "sheet says the bracket thickness is $1", nil},
@@ -81,7 +84,7 @@ var hearsayPhrases = []placedPhrase{
 	{"^ ?please ?just|(can you)|(could you)|(would you) run|do|crunch|check|(work through)|(go over) ?the ?numbers|math|figures|sums|arithmetic ?on|for|of|with|behind his|her|their # !OPENING|GAP|BAY|span", "he says the $2 is $1", nil},
 	{"^ ?please tell|let|say|shout|holler|stop|warn ?me|us ?know if|whether|where ?any|anything|something|part|some ?of this|that|it|these|here|them ?here is|are|looks|sounds|seems ?way ?off|wrong|out|mistaken|amiss|bad|incorrect|fishy :|,|-", "check :", figureToCome},
 	{"^ would|will|does|do|can # !OPENING|GAP|BAY|(bottom gap) ?that|which ?on|in|from he|she|they|PERSON|((his|her|their|the) PAPER) ?has drew|has|had|shows|says|put|drawn|gave|claims|wrote|drawn ?down ?work|hold|fit|do|go ?up|out $$", "is it true that the $2 is $1 ?", nil},
-	{"?, ?that|it|this can not be ?quite right|true|correct|so|it ?, ?can|could ?it|that|he|this $$", ", is that right ?", theirsNotMine},
+	{"?, ?that|it|this can not be ?quite ?right|true|correct|so|it ?, ?can|could ?it|that|he|this $$", ", is that right ?", theirsNotMine},
 	{"!LENQ is|at|are|of|was|: # ,|.|-|; ?and|but|so where|what|(how (much|big|high|wide)) do|did|would you have|put|get|set|make|figure it|that ?at $$", "$1 is $2 , what is $1 ?", nil},
 	{"LOWEST RAIL clears|misses FLOOR by # ,|.|-|; ?and|but|so where|what|(how (much|big|high|wide)) do|did|would you have|put|get|set|make|figure it|that ?at $$", "the bottom gap is $1 , what is the bottom gap ?", nil},
 	{"^ does|do|will|is|can !LENQ of|at # ?that|which ?is on|in|from ?his|her|their|the PAPER ?really|ever|still hold|work|add|check|fit|go|right|correct|true|ok ?up|out|water $$", "is it true that $1 is $2 ?", nil},
@@ -94,7 +97,7 @@ var hearsayPhrases = []placedPhrase{
 	{"^ should not there ?really be !(## (RAIL|STIFF))", "is it true that there are $1", nil},
 	{"^ ?so can|may|could|should i|we ?now ?safely tell|promise ?my|the|our PERSON|him|her|them ?that", "is it true that", statesNext},
 	{".|,|? ?and could|can|would|will that|this|it ?please be ?please verified|checked|confirmed|(double checked) ?please $$", ", is that right ?", theirsNotMine},
-	{", wrong|nonsense|mistaken|zat|(zat (right|so|true)) $$", ", is that right ?", theirsNotMine},
+	{", wrong|nonsense|mistaken|(what say you)|zat|(zat (right|so|true)) $$", ", is that right ?", theirsNotMine},
 	// What he says is taken up.
 	{"^ tell him|her|them yes|ok|okay|sure|fine ?,", "", figureToCome},
 	{"^ he|she|they|PERSON is|was|were|are right about|on|with !LENQ ,|;|.|- ?so ?it ?is ?make ?it ?at # ?it ?is ?then $$", "$1 is $2", nil},
@@ -102,8 +105,14 @@ var hearsayPhrases = []placedPhrase{
 	{"^ ?my|the|our PERSON ?just says|said to !make|set|build|put|keep|hold it # !HIGH|wide", "$1 it $2 $3", nil},
 	{"^ according|per|by ?to what i|we wrote|noted|measured|put|jotted ?down ?_ ?_ ,", "", figureToCome},
 	// What he says is left aside.
+	{"^^ ?just as|so long as !LENQ is|'s|are|stays|keeps", "$1 is", figureToCome},
 	{"^ scratch|toss|strike|cross|forget|ignore|skip ?out his|her|their number|figure|one ,|;|. ?and", "", wantedAhead},
 	{"^ the|our|that PAPER is|'s|was ?all ?way wrong|off|mistaken|(out of date)|outdated ,|;|.|- ?so ?and !it|there should|must|needs|has ?to be ##", "$1 should be $2", nil},
+	{"^ ?please skip|forget|ignore|disregard|(never mind) what|whatever he|she|they|PERSON|PAPER ?has|have said|says|wrote|had|has|drew|thinks|put|written ?down about|for|on|over !RAIL|STIFF ,|;|.|- ?and ?i|we ?just ?want|use|need|have|make ?it none", "no $1", nil},
+	{"^ ?please skip|forget|ignore|disregard|(never mind) what|whatever he|she|they|PERSON|PAPER ?has|have said|says|wrote|had|has|drew|thinks|put|written ?down about|for|on|over !RAIL|STIFF ,|;|.|- ?and ?i|we ?just want|use|need|have|make|put ?it ## $$", "i want $2 $1", nil},
+	{"^ ?please skip|forget|ignore|disregard|(never mind) what|whatever he|she|they|PERSON|PAPER ?has|have said|says|wrote|had|has|drew|thinks|put|written ?down about|for|on|over !LENQ ,|;|.|- ?and ?i|we|it ?just want|use|need|have|make|put|is|set ?it ?at # $$", "$1 is $2", nil},
+	{"^ i|we am|are|do|will not go|going ?to ?go|use|using|follow|following|trust|trusting ?by|with|off his|her|their|the|that PAPER|figures|numbers|word|figure|number ,|;|.|- ?so|but|because", "", wantedAhead},
+	{"^ his|her|their PAPER|figures|numbers|ideas|opinion ?put|set|left aside ,", "", moreBehind},
 	{"^ ?please do not ?you listen|(pay [any] (attention|heed)) ?mind to him|her|them|((my|the) PERSON) ,|;|.|- ?because", "", moreBehind},
 	{"do not go by PAPER|him|her|them for|on !LENQ ,|;|. ?but go|by|with|use|take ?by|with me|mine|ours|((my|our) [own] (number|figure|tape)) ?:|,|-|; ?it ?is #", "$1 is $2", nil},
 	{"^ he|she|they|PERSON can|may ?well say|think|want|draw|claim what|whatever he|she|they likes|like|wants|want|pleases ,|;|.|- ?but", "", moreBehind},
@@ -246,7 +255,7 @@ var hearsayOpen = []openWay{
 		ask: thisWallToo},
 	{looks: func(a Act) bool { return a.Kind == HelpMe || asksQuantity(a) }, way: regexp.MustCompile(`^(?:i (?:have |really have )?)?no (?:idea|clue) (?:what|how [a-z]+|where) (?:he|she|they|it|the plan|the drawing)\b|^(?:so |and )?(?:what|how [a-z]+) did (?:he|she|they) (?:say|tell|give|mention|claim|draw|put)\b`), not: regexp.MustCompile(`[0-9,.;] `),
 		ask: openQuestion("What would you like to know now?", "what is the gap")},
-	{looks: stated(solver.WallHeight, solver.PostHeight), way: regexp.MustCompile(`^(?:(?:well|and|so|but|oh) )*(?:he|she|my [a-z]+|the [a-z]+) (?:is|'s|was|stands|stood) [^,.;]*\b(?:feet|foot|ft|') [^,.;]*\btall\b`), not: regexp.MustCompile(`\b(?:wall|halfwall|top|post|posts|fence|partition|screen|barrier)\b`),
+	{looks: ofHeight, way: regexp.MustCompile(`(?:^(?:(?:well|and|so|but|oh) )*|\b(?:says|said|swears|claims) (?:that )?)(?:he|she|my [a-z]+|the [a-z]+) (?:is|'s|was|stands|stood) [^,.;]*\b(?:feet|foot|ft|') [^,.;]*\btall\b`), not: regexp.MustCompile(`\b(?:wall|halfwall|top|post|posts|fence|partition|screen|barrier)\b`),
 		ask: thisWallToo},
 	{looks: func(a Act) bool { return a.Kind == State || a.Kind == WhatIf }, way: regexp.MustCompile(`^(?:(?:well|and|so|but|oh) )*(?:i|we) (?:just |already |once )?told (?:him|her|them|my [a-z]+|the [a-z]+|our [a-z]+) (?:that |it |about )?`), not: regexp.MustCompile(`[,.;] (?:so|make|put|set|now|please|but|and so)\b|\b(?:and|so) (?:make|put|set|let|use)\b`),
 		ask: wantedHere},
@@ -258,10 +267,19 @@ var hearsayOpen = []openWay{
 		ask: openQuestion("What would you like to know now?", "what is the gap")},
 	{looks: kindOf(Compare), way: regexp.MustCompile(`\bcompare [^,.;]*\b(?:boards|rails|gap|gaps|inches|stiffeners|posts)\b`),
 		ask: openQuestion("Which of them shall I try?", "what if six rails")},
+	{looks: asksAny, way: regexp.MustCompile(`^(?:he|she|they|my [a-z]+|the [a-z]+) (?:will|'ll|would|'d) (?:want|need|like|have) to see\b`), not: regexp.MustCompile(`[?]|\b(?:so|please|print|show)\b`),
+		ask: openQuestion("Shall I show it?", "show me the drawing", "ask drawing")},
 	{looks: asksTopic("drawing"), way: regexp.MustCompile(`\b(?:lost|misplaced|forgot|forgotten|tore|dropped|burned|left|ruined|ate|eaten|dropped|soaked|can not find) (?:the|my|our|his|her|their|that) (?:drawing|plan|sketch|picture)\b`), not: regexp.MustCompile(`\b(?:print|again|show|draw|another|new|give|see)\b`),
 		ask: openQuestion("Shall I draw it?", "show me the drawing", "ask drawing")},
 	{looks: func(a Act) bool { return a.Kind == Check || a.Kind == State }, way: regexp.MustCompile(`\b(?:his|her|their) own (?:[a-z]+ )?(?:wall|fence|place|house|porch|deck|railing)\b`), not: regexp.MustCompile(`\b(?:ours|mine|this one|here)\b`),
 		ask: thisWallToo},
 	{looks: asksQuantity, way: regexp.MustCompile(`\b(?:should|must|ought to|want|need|like|please|have to|has to|put|set|keep) [^?]*\b(?:spaced|spaces|set|placed|arranged|apart)(?: out)? (?:nicely|well|neatly|properly|prettily|handsomely|sensibly|decently|generously|comfortably|pleasantly|tastefully|attractively)\b`), not: regexp.MustCompile(`\b(?:what|how|which)\b`),
 		ask: openQuestion("How much is that?", "gap 2 inches")},
+}
+
+// ofHeight: the height of the wall or of a post is set, tried or claimed.
+func ofHeight(a Act) bool {
+	return valued(a) && slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
+		return s.Name.Quantity == solver.WallHeight || s.Name.Quantity == solver.PostHeight
+	})
 }

@@ -84,6 +84,14 @@ func TestHearsay(t *testing.T) {
 		"tell her yes, five boards":                                                                           "rails = 5",
 		"don't listen to him, it's 2-1/2 between the boards":                                                  "gap = 2-1/2 in",
 		"he can say what he likes, it's staying at 42 high":                                                   "wall height = 42 in",
+		"so he's got this wall going up to forty eight inches, what say you":                                  "check wall height = 48 in",
+		"he drew six boards there but I'm only going to hang five":                                            "check rails = 6; rails = 5",
+		"what he calls a gap of two inches is really two and a quarter":                                       "check gap = 2 in; gap = 2-1/4 in",
+		"skip what he said about the stiffeners, I want none":                                                 "stiffeners = 0",
+		"I'm not going by his drawing, the doorway is 34":                                                     "opening = 34 in",
+		"his drawing aside, what gap do I get with six boards":                                                "what if rails = 6; ask gap",
+		"print sez bays <= 80\"":                                                                              "check bay <= 80 in",
+		"I was assured that the brackets are a tenth of an inch thick. Could that be verified?":               "check bracket thickness = 1/10 in",
 		"how high would five boards stand with two and a quarter between them":                                "what if rails = 5, gap = 2-1/4 in; ask wall height",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
@@ -95,7 +103,7 @@ func TestHearsay(t *testing.T) {
 		"no idea what she put for the gap", "what did he say the gap was", "I lost the drawing", "he says his own wall is 50 high",
 		"right, no, left", "he's asking whether I'm done", "she's promising to call about the gap", "what they sent me is no good", "what they sent me has three rotten boards", "it's marked 32 on the tape", "if the plan is right, what is the gap", "the plan she sent me is torn",
 		"spare me a minute", "I can spare another forty dollars", "mark the brackets down", "the original is in the truck", "supposedly it will rain",
-		"he is six feet tall", "I told him six boards and he laughed", "I told him six boards would look silly", "my neighbor wants to borrow two 2x6s",
+		"he is six feet tall", "my son says he's four feet tall now", "she'll want to see the drawing", "skip what he said about the stiffeners", "I'm not going by his drawing", "his drawing aside", "I told him six boards and he laughed", "I told him six boards would look silly", "my neighbor wants to borrow two 2x6s",
 		"he drew it on a 2x6", "ask him how high he wants it", "compare his 5 boards with my 6", "he was right about the gap", "tell her yes", "don't listen to him", "shouldn't the gap be wider",
 		"does it check out", "did my brother get the span right?",
 	} {

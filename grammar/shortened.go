@@ -11,7 +11,7 @@ var shortened = map[string]string{
 	"matls": "materials", "mtls": "materials", "mtrls": "materials", "mat'ls": "materials", "qte": "quote", "tot": "total", "ttl": "total",
 	"whatif": "what if", "lgst": "largest", "lmbr": "lumber", "sz": "size", "szs": "sizes", "nlt": "at least", "nmt": "at most",
 	"incr": "increase", "decr": "decrease", "calc": "calculate", "recalc": "recalculate", "scrws": "screws", "ovrl": "overall", "shpg": "shopping", "shpng": "shopping",
-	"chk": "check", "ck": "check", "clrnc": "clearance", "clrnce": "clearance", "thkns": "thickness", "tol": "tolerance", "del": "delete", "rmv": "remove", "doz": "dozen",
+	"chk": "check", "ck": "check", "sez": "says", "clrnc": "clearance", "clrnce": "clearance", "thkns": "thickness", "tol": "tolerance", "del": "delete", "rmv": "remove", "doz": "dozen",
 	"meas'd": "measured", "stffnrs": "stiffeners", "stffnr": "stiffener", "apx": "about", "ext'g": "existing", "exg": "existing",
 	"sq'ing": "squaring", "horiz": "horizontal", "vert": "vertical", "lim": "limit", "more'n": "more than", "less'n": "less than", "bigger'n": "bigger than", "smaller'n": "smaller than", "wider'n": "wider than",
 	"narrower'n": "narrower than", "taller'n": "taller than", "higher'n": "higher than", "lower'n": "lower than", "longer'n": "longer than", "shorter'n": "shorter than",
