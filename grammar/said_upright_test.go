@@ -95,6 +95,19 @@ func TestUprightTurns(t *testing.T) {
 		"add a board and close the gaps by a quarter":                                              "rails += 1; gap -= 1/4 in",
 		"their section has 3 5/8 below the bottom rail and 2 1/4 between the rest, does it add up": "check bottom gap = 3-5/8 in, gap = 2-1/4 in",
 		"rls 6, 2x6, gp 2, bg 3":                                                                   "rails = 6; rail size = 2x6; gap = 2 in; bottom gap = 3 in",
+		"run five of em and keep two and three eighths in between":                                 "rails = 5; gap = 2-3/8 in",
+		"my two by sixes run a shade under at five and seven sixteenths":                           "rail size = 2x6; rail face = 5-7/16 in",
+		"drop two boards out of it":                                                                "rails -= 2",
+		"shrink the gaps till they're an inch and three quarters":                                  "gap = 1-3/4 in",
+		"If possible, the gap below should equal the gaps above.":                                  "bottom gap = gap",
+		"h=42 r=6 g=2":         "wall height = 42 in; rails = 6; gap = 2 in",
+		"brkt ear 3/4 thk 1/8": "bracket ear = 3/4 in; bracket thickness = 1/8 in",
+		"I think the wall should be about as tall as our kitchen counter, which is 36 inches.": "wall height ~ 36 in",
+		"they used 5 1/2 for the face, it's really 5 7/16":                                     "check rail face = 5-1/2 in; rail face = 5-7/16 in",
+		"board I've got in my hand is 5 and 3/8 wide":                                          "rail face = 5-3/8 in",
+		"from dirt to top of post it's 50":                                                     "post height = 50 in",
+		"I put the level across and the top's at 42 1/4":                                       "wall height = 42-1/4 in",
+		"need the gaps tight enough a tennis ball won't go through, 2 1/2 or less":             "gap <= 2-1/2 in",
 	} {
 		assert.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
@@ -118,6 +131,10 @@ func TestUprightTurns(t *testing.T) {
 		"I think four boards would look nicer than five",
 		"whatever you come up with, don't let it be a lie",
 		"leave at least two or the neighbors complain",
+		"i want an even number of boards",
+		"gap about 2, the wall about as tall as my hip",
+		"the stiffeners, 2x4s, are a shade under at 1 1/2",
+		"are the gaps tight enough a ball won't go through",
 	} {
 		assert.Empty(t, Read(said, Context{}).Acts, said)
 	}
