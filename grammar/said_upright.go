@@ -132,7 +132,7 @@ var uprightTurns = []placedPhrase{
 	{"tape|ruler|rule|measure ?that ?i|we ?have|got|own|use ?here ?with only|just|merely has|shows|goes|reads|is|gets|have ?marked ?to|in|down ?to quarters ?on|to ?it", "the tape reads to a quarter", nil},
 	{"give|show|print|read|tell ?me|us every|all|each|any ?the ?of ?the figure|figures|number|numbers|length|lengths|measurement|measurements|dimension|dimensions ?rounded ?out to nearest|closest !(half|quarter|eighth|sixteenth|(thirty second)|millimeter|millimetre)", "work to the nearest $1", nil},
 	// What comes of it.
-	{"spaced|space|arrange|arranged nicely|attractively|prettily|handsomely|pleasingly $", "spaced somehow", noFigures},
+	{"spaced|space|arrange|arranged nicely|attractively|prettily|handsomely|pleasingly $", "spaced somehow", noFigureIn},
 	{"their|his|her section ?drawing|detail|view has|shows|gives|(calls for)", "the drawing says", figureToCome},
 	{"!they|he|she drew|drawn|show|shows|has|have ## RAIL ?, but|and|though i|we ?only count|counted|find|found ## ?RAIL", "$1 say $2 rails , i make it $3 rails", nil},
 	{"redraw|resketch ?it|that|everything ?please $", "show me the drawing", nil},
@@ -175,8 +175,8 @@ func gapOrHeight(before, _ []atom) bool {
 // fewBefore: hardly a word stands before it.
 func fewBefore(before, _ []atom) bool { return len(before) < 3 }
 
-// noFigures: no figure stands in the line.
-func noFigures(before, after []atom) bool { return !figured(before) && !figured(after) }
+// noFigureIn: no figure stands in the line.
+func noFigureIn(before, after []atom) bool { return !figured(before) && !figured(after) }
 
 // noFurther: it is no measure to come to: "down 3/4 to 38".
 func noFurther(_, after []atom) bool { return len(after) == 0 || after[0].text != "to" }
