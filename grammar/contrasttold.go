@@ -302,6 +302,9 @@ func othersHave(w []string) bool {
 	if w[0] == "the" && w[1] == "others" {
 		return false // the other bays, or rails
 	}
+	if w[0] == "their" && ofParts[w[1]] {
+		return false // "two stiffeners, their spacing 450 mm or less"
+	}
 	if whoseElse[w[0]] || whoseElse[w[at]] {
 		return !slices.ContainsFunc(w[:min(3, len(w))], func(v string) bool { return isClass(v, "PAPER") })
 	}
@@ -313,6 +316,9 @@ func othersHave(w []string) bool {
 	}
 	return at == 1 && len(w) > 4 && (slices.Contains(w[2:5], "next") || slices.Contains(w[2:5], "across") || slices.Contains(w[2:5], "downhill") || slices.Contains(w[2:5], "uphill") || w[2] == "at" && owned[w[3]])
 }
+
+// ofParts are what parts of the wall have themselves.
+var ofParts = wordSet("spacing thickness height width size length gap gaps tops top bottoms bottom ends faces face centers edges edge")
 
 // othersKeep end a clause that tells what others have: "are what my cousin has".
 var othersKeep = wordSet("has have had got uses used built wanted")

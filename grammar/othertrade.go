@@ -15,9 +15,9 @@ import (
 
 // otherTrade are such verbs; the past of those that do not end in "ed" stands in otherTradePast.
 const otherTrade = `
-	admire bake bang bathe beat blame bleach boil borrow brush burn bury carve caulk chase chew clean coat complain confuse crush curse damage dance debate deliver
+	admire bake bathe beat blame bleach boil borrow brush burn bury carve caulk chase chew clean coat complain confuse crush curse damage dance debate deliver
 	deny describe deserve destroy dig discuss drink drive dry earn empty excuse fear fight fold free fry gather glue grind guard haul heat help hide hug hunt hurt improve
-	inspect insure invent iron judge jump kick kiss laugh lend lick lock marry melt mend mow oil owe park patch peel photograph plant plow polish praise prime protect punch
+	inspect insure invent iron judge jump kick kiss laugh lend lick marry melt mend mow oil owe park patch peel photograph plant plow polish praise prime protect punch
 	race recycle refinish regret reinforce rent repaint repair rescue return reuse risk rob rot rub ruin sand scrape scrub seal search sharpen slam slice
 	smash smell soak solve splice spoil spray stab stain staple steal steam study sweep taste tear tease thank treat twist unload unscrew varnish vote wait warn wash watch wear
 	weld whittle win worry wrap wreck paint`

@@ -106,7 +106,13 @@ func Read(line string, c Context) Reading {
 // readHeld reads a line, or what is left of it, and asks back where the rest of what it says turns what was read.
 func readHeld(line string, atoms []atom, c Context) Reading {
 	said, as := textOf(atoms), slices.Clone(atoms)
-	return toldWhatIsKnown(ofOtherTrade(turnedBeside(ofElsewhere(readPlainly(line, atoms, c), said), as), as), as)
+	r := readPlainly(line, atoms, c)
+	r.Acts = onlyTopic(r.Acts, as)
+	r = ofElsewhere(r, said)
+	for _, guard := range []func(Reading, []atom) Reading{turnedBeside, ofOtherTrade, toldWhatIsKnown} {
+		r = guard(r, as)
+	}
+	return r
 }
 
 // readPlainly reads a line that has been cut into atoms, and is no normal form.

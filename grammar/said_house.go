@@ -25,6 +25,9 @@ var houseTalk = []placedPhrase{
 	{said: "if (it|that|this) is (not|no) [(any|too much|too big a|a|much)] (bother|trouble|problem|imposition|nuisance) [(for you|to you|at all)] [,]", where: phraseStartsClause},
 	{said: "[,] shall we [then]", plain: "please", where: bothHold(saidBeforeOf(wordSet("let want put")), phraseEndsLine)},
 	{said: "between (them|each|each of them|any two|any two of them|each one)", plain: "apart", where: bothHold(amountBefore, lastNamed("stiffener"))},
+	{said: "keep (them|those|these)", plain: "keep the stiffeners", where: bothHold(lastNamed("stiffener"), apartToCome)},
+	{said: "(set|put|space|hold|leave|spread|place|have|with|fix|run) (them|those|these)", plain: "keep the stiffeners", where: bothHold(lastNamed("stiffener"), apartToCome)},
+	{said: "(their|its|that|those) (spacing|spacings)", plain: "the stiffener spacing", where: lastNamed("stiffener", "stiffener spacing")},
 	{said: "between (them|each of them|any two of them)", plain: "apart", where: bothHold(bothHold(amountBefore, notClearBehind), lastNamed("post", "added post"))},
 	// What they build, and what they are afraid of.
 	{said: "[(my|our)] (i|we|PERSON and i|partner and i|PERSON and me) (am|are|have been|would like|want|are both|am both) (trying|hoping|planning|going|thinking of|looking|wanting|about|getting ready|preparing|attempting) [to] (build|building|put up|putting up|make|making|add|adding|construct) [(our own|ourselves)] [(half|low|knee|wooden|little|small|short)] wall [(on|around|for|along|by) [(front|back|side|new|old|little|small|covered|screened)] (porch|deck|patio|veranda|balcony|terrace|gazebo|pavilion|yard|garden|house)] [(ourselves|together|this (summer|spring|fall|week|month|year|weekend))] (,|.|;) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
@@ -69,6 +72,22 @@ func lastNamed(keys ...string) func(before, after []atom) bool {
 		}
 		return false
 	}
+}
+
+// notLast is a place behind another part than those that are named.
+func notLast(keys ...string) func(before, after []atom) bool {
+	of := lastNamed(keys...)
+	return func(before, after []atom) bool { return !of(before, after) }
+}
+
+// apartToCome: how far apart is told in the same clause.
+func apartToCome(_, after []atom) bool {
+	for i := 0; i < len(after) && !breaksClause(after, i) && i < 8; i++ {
+		if after[i].text == "apart" {
+			return figured(after[:i])
+		}
+	}
+	return false
 }
 
 // clauseBesideOthers: it is a whole clause, and something else is said before or behind it.

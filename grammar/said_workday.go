@@ -49,7 +49,7 @@ var workdayTurns = []placedPhrase{
 	// Wishes.
 	{"smallest|lowest|least ?possible number|count of RAIL|boards ?(that (will|would|can|could) work)", "the fewest rails", nil},
 	{"and call|make|hold|keep|have|leave it ?at|to # wide|clear|across", ", the opening is $1", openingAlone},
-	{"and keep|space|set|hang|put|hold|spread them # apart", ", gap $1", nil},
+	{"and keep|space|set|hang|put|hold|spread them # apart", ", gap $1", notLast("stiffener")},
 	{"i|we ?have|'ve decided against ?the|any|all|having|using ?vertical !STIFF ?, ?so ?please ?use|(put in)|have|leave|give ?me|us ?none|any", "no $1", nil},
 	{"i|we will not be needing|wanting|having|using ?any", "no", nil},
 	{"## RAIL|boards is|are ?far|way|one|just ?a|bit|little too many|few|much , ?so ?i|we ?(let us) go|do|make|use|try|take|have ?it|with ##", "$2 rails", nil},
