@@ -69,15 +69,13 @@ var lengthwiseTurns = []placedPhrase{
 	{", ?so ?just|please ?you put|stick|set|leave|have it|them|that anywhere|wherever ?(you|it|ye) ?like|likes|want|please|fits|works|suits ?you", "", askedToForget},
 	{"^^ ?and|now|so|ok ?over on|for|at|along the !side|yard wall ?,|:", "$1 wall :", sideWallNamed},
 
-	{"^^ our|my patio|deck|porch|terrace|balcony wall !should|ought|must|will|is|needs|has|wants|can|would|stands|to", "our wall $1", nil},
-
 	{"apart ?,|- ?as measured|taken|measuring|going ?to|over|across|at|on|from|between|by outsides|outside|(outside (faces|edges))|(outer (faces|edges|sides)) $", "outside to outside", postNear},
 	{"apart ?,|- ?as measured|taken|measuring|going ?to|over|across|at|on|from|between|by insides|inside|(inside (faces|edges))|(inner (faces|edges|sides)) $", "apart face to face", postNear},
 	{"apart ,|- clear|inside|(in the clear)|(clear distance)|(inside faces) $", "apart face to face", postNear},
 	{"to work|play|(build|go|deal) with $", "", spanTold},
 	{"shove|stick|put|drop|set|plant|throw|slip|squeeze another POST|UPRIGHT in|at ?the|dead|very middle|center of ?the|my|our run|wall|span|line|stretch|gap", "add another post", phraseStartsClause},
 	{"!(at least|(no (less|narrower) than)) as wide|broad|big as ?the|my|our|his|her|a * ,|- ?and|which|that|it|she|he ?that|it ?is|'s|measures|takes|needs ?up|(comes to) ?about # ?wide|across", "$1 $2", nil},
-	{"limit|restrict|cap|confine|hold !LENQ to|at a|the|no ?maximum|max|more ?width|height|size|length|than ?of|at # $", "$1 at most $2", phraseStartsClause},
+	{"limit|restrict|cap|confine|hold !LENQ to|at a|the|no ?maximum|max|more ?width|height|size|length|than ?of|at # $", "$1 at most $2", bidsHereOrWished},
 	{"change|switch|swap|flip ?the|my|our !DOORWAY ?over to ?the !left|right|middle|center ?hand ?side|end", "put the $1 on the $2", bidsHereOrAsked},
 	{"posts ?:|are @ ?at|on|for ?the ends|end|ext ?,|/|;|and @ ?for|on ?the add|added|adds|new|mid|middle|addl ?ones", "end post size $1 , added post size $2", nil},
 	{"(post HEIGHT) ?of|is|at|: # ,|and|/|; ?and ?a|the ?its base ?of|is|at|: #", "post height $1 , base height $2", nil},
@@ -89,9 +87,10 @@ var lengthwiseTurns = []placedPhrase{
 	{"shove|stick|put|drop|set|plant|throw|slip|squeeze another POST|UPRIGHT in|at ?the|dead|very middle|center", "add another post", phraseStartsClause},
 	{"would|will|is a|an # ?tall|high ?added|new|extra POST ?be too|ok|okay|enough|alright tall|high|short|much|low ?\\? $$", "what if the post height is $1 ?", nil},
 	{", ok|okay|yes|yeah|agreed|sound ?\\? $$", ", is that right ?", claimAndFigure},
-	{"does|do|will|would a # !LENQ match|agree|tally|square|jibe|fit ?up|in with what|whatever|the|your|yours ?numbers|figures ?that ?you|we ?have|got|get|found|say", "they say the $2 is $1 , is that right", nil},
-	{"does|do|will|would a !LENQ of # match|agree|tally|square|jibe|fit ?up|in with what|whatever|the|your|yours ?numbers|figures ?that ?you|we ?have|got|get|found|say", "they say the $1 is $2 , is that right", nil},
-	{"^^ could|can|may ?all ?of ?the|my|our BAY ?all ?please be ?made ?of|the|all equal|same|even|identical|alike ?in|of ?width|size|wide|length ?, please", "make the bays equal", nil},
+	{"does|do|will|would a # !LENQ match|agree|tally|square|jibe|fit ?up|in ?with what|whatever|the|your|yours ?numbers|figures ?that ?you|we ?have|got|get|found|say", "they say the $2 is $1 , is that right", nil},
+	{"does|do|will|would a !LENQ of # match|agree|tally|square|jibe|fit ?up|in ?with what|whatever|the|your|yours ?numbers|figures ?that ?you|we ?have|got|get|found|say", "they say the $1 is $2 , is that right", nil},
+	{"^^ could|can|may ?all ?of ?the|my|our BAY ?all ?please be ?made ?of|the|all equal|same|even|identical|alike ?in|of ?width|size|wide|length ?, please ?\\? $$", "make the bays equal", nil},
+	{"has|have|had|shows|puts ?the DOORWAY (dead center)|(in the middle)|centered ?, ?and at # ?wide|clear|across", "has the doorway $1 wide in the middle", nil},
 
 	// The opening: how wide, on which side.
 	{"^^ right ,|-|:|!", "", sideIsTold},
