@@ -58,7 +58,7 @@ var lengthwiseTurns = []placedPhrase{
 	{"!(millimeters|millimetres|mm|millimeter) or|and|& (centimeters|centimetres|cm|centimeter)", "$1", noFigures},
 	{"ph ?=|:|is # ,|and|/|; ?and bh ?=|:|is #", "post height $1 , base height $2", nil},
 	{"ph ?=|:|is # bh ?=|:|is #", "post height $1 , base height $2", nil},
-	{"end posts ?are @ ?, ?and|but ?the new|added ?one|ones ?are @", "end post size $1 , added post size $2", nil},
+	{"end posts ?are|be @ ?, ?and|but ?the new|added|other|others|rest|remaining|middle ?one|ones ?are @", "end post size $1 , added post size $2", nil},
 	{"go|went|going|get|got|move|switch|jump|have|had|put ?up|down|in ?to ## a|per|each|every ?one BAY", "have $1 stiffeners in each bay", stiffToldNear},
 	{"would|will|do|does|did|might|could i|we|it|that|this gain|lose|get|save|win|buy|pick ?ME ?up ?anything|much|any|something|some ?more|extra|room ?room ?out ?on|in|for|of !LENQ", ", what is the $1", triedSaid},
 	{"level|flat|even ?all ?the ?way from end to end", "level", floorNear},
@@ -91,6 +91,29 @@ var lengthwiseTurns = []placedPhrase{
 	{"does|do|will|would a !LENQ of # match|agree|tally|square|jibe|fit ?up|in ?with what|whatever|the|your|yours ?numbers|figures ?that ?you|we ?have|got|get|found|say", "they say the $1 is $2 , is that right", nil},
 	{"^^ could|can|may ?all ?of ?the|my|our BAY ?all ?please be ?made ?of|the|all equal|same|even|identical|alike ?in|of ?width|size|wide|length ?, please ?\\? $$", "make the bays equal", nil},
 	{"has|have|had|shows|puts ?the DOORWAY (dead center)|(in the middle)|centered ?, ?and at # ?wide|clear|across", "has the doorway $1 wide in the middle", nil},
+
+	{"apart between|by|at|off ?the|their ?inside faces $", "apart face to face", postNear},
+	{"# step|drop ?down off|from|(off of) ?the FLOOR ?on|at|outside|beyond|past|behind|to ?the ?(far side of) ?the ?wall|EARTH", "the drop is $1", noDoubtBefore},
+	{"i|we will|'ll|shall get|manage|make ?by|along|do on|with ?just|only ## !STIFF|RAIL|(ADDED POST)", "use $1 $2", phraseStartsClause},
+	{"keep|hold|space|set|put|get ?all ?the|my|our|your STIFF at|to|within|every !(## (inches|inch|feet|foot|mm|cm)) or|and under|less|closer|below|tighter", "stiffener spacing at most $1", bidsHereOrWished},
+	{"ADDED ?one POST should|must|will|needs|has|wants|is|ought ?to come|comes|reach|rise|run ?all ?(the way) ?up to # ?even|exactly", "the post height is $1", noDoubtBefore},
+	{"the|my|our|each|every POST should|must|will|needs|has|wants|is|ought ?to come|reach|rise ?all ?(the way) ?up to # ?even|exactly", "the post height is $1", noDoubtBefore},
+	{"gap|hole|space|break|room ?in ?the ?wall ?that|where ?is ?for|to walking|passing|going|getting|walk|pass|go|get through", "opening", nil},
+	{"POST will|are|is|should|go|goes|'ll|to ?to ?be rest|sit|stand|set|be|rests|resting|sitting on ?post|metal|steel bases|base that|which|and hold|holds|keep|keeps|lift|raise|lifts them|it ?up # above|off|over|(clear of) ?of ?the FLOOR", "base height $1", noDoubtBefore},
+	{"cl|clr span", "span", nil},
+	{"bay ## r|rl ## ?:|=|-|,", "bay $1 rail $2 is", figureRightAhead},
+	{"ops|opngs|openings|doorways ## x|\\@|at #", "$1 openings , opening $2", nil},
+	{"op|opng|opening fr|frm l|left|lh", "opening from left", nil},
+	{"op|opng|opening fr|frm r|right|rh|are", "opening from right", nil},
+	{"what if i|we|you|they skipped|skip|omitted|omit|scrapped|ditched|(left out)|dropped ?the|any|all !DOORWAY|STIFF|(ADDED POST) ?altogether|entirely $", "what if there are no $1", nil},
+	{"how come there|it is|'s|are|has ?to ?be a|an|that ?extra POST in|at ?the middle|center ?there $", "why do we need the added post", nil},
+	{"why is there a|an|that ?extra POST in|at ?the middle|center ?there $", "why do we need the added post", nil},
+	{", ?but i|we ?had|have ?already|wrongly|first said|told|wrote|put|gave|typed ?ME|you|it|on ?the left|right|middle|center ?before|earlier $", "", slipAndSide},
+	{"^^ ?no ?, ?it ?is|'s ?we|i ?want not ## !BAY|RAIL|STIFF|(ADDED POST) , ?but ## $$", "make it $3 $2", nil},
+	{"^^ !LENQ can|may|could be any|whatever width|height|length ?now ?at ?all|now|(you like)|(it likes)|(that works) $$", "forget $1", nil},
+	{"right|exactly|just|up where ?the !left|right ?hand ?end post is|stands|sits|goes", "at the $1 post", openingNear},
+	{"what|far|long|much is|does|do|'s it|that ?all come|measure|read|run|tape ?out|up|at ?to|at ?from|between post to post", "what is the span", nil},
+	{"would|will|could|can|might|do equal|even BAY ?still ?be work|do|fit|go|possible|ok|okay|fine|allowed ?out ?\\? $$", "what if the bays are equal ?", nil},
 
 	// The opening: how wide, on which side.
 	{"^^ right ,|-|:|!", "", sideIsTold},
@@ -270,6 +293,11 @@ func spanTold(before, _ []atom) bool {
 // bidsHereOrAsked: what it says is told, or asked for.
 func bidsHereOrAsked(before, after []atom) bool {
 	return bidsHereOrWished(before, after) || len(before) > 1 && (lastOf(before, 1) == "i" || lastOf(before, 1) == "we" || lastOf(before, 1) == "you")
+}
+
+// slipAndSide: a slip is owned to, and a side was told.
+func slipAndSide(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("sorry oops whoops wrong mistake apologies"))(before, nil) && saidBeforeOf(wordSet("left right middle center"))(before, nil)
 }
 
 // claimAndFigure: somebody else says so, with a figure.
