@@ -36,7 +36,10 @@ var lengthwiseTurns = []placedPhrase{
 
 	// From which post to which, and by which faces.
 	{"!from|off|past|against the post|upright|column|pillar ?that|which ?is on|at|to ?the|my|our !left|right ?side|end", "$1 the $2 post", nil},
-	{"from|off ?of ?the !left|right ?hand ?end post ?, it|that is|'s # ?over|across|along|down|out ?to ?where|the|before ?the|edge|start|beginning ?of ?the|near DOORWAY ?starts|begins|opens|edge|start", "the opening is $2 from the $1 post", nil},
+	{"from|off ?of ?the !left|right ?hand ?end post ?, it|that is|'s # ?over|across|along|down|out ?to where ?the|my|our DOORWAY starts|begins|opens", "the opening is $2 from the $1 post", nil},
+	{"from|off ?of ?the !left|right ?hand ?end post ?, it|that is|'s # ?over|across|along|down|out to|before ?the near|nearest ?edge|start|beginning|side of ?the|my|our DOORWAY", "the opening is $2 from the $1 post", nil},
+	{"from|off ?of ?the !left|right ?hand ?end post ?, it|that is|'s # ?over|across|along|down|out to|before the start|edge|beginning of ?the DOORWAY", "the opening is $2 from the $1 post", nil},
+	{"from|off ?of ?the !left|right ?hand ?end post ?, it|that is|'s # ?over|across|along|down|out before ?the|my|our DOORWAY starts|begins|opens", "the opening is $2 from the $1 post", nil},
 	{"!DOORWAY near|nearest|close|closer edge|side|jamb", "$1", leftRightBehind},
 	{"!op|opng|opening|doorway edge", "$1", postBehind},
 	{"# along|over|in|across|out|down from !the|left|right|my|our", "$1 from $2", openingNear},
@@ -94,7 +97,7 @@ var lengthwiseTurns = []placedPhrase{
 
 	{"apart between|by|at|off ?the|their ?inside faces $", "apart face to face", postNear},
 	{"# step|drop ?down off|from|(off of) ?the FLOOR ?on|at|outside|beyond|past|behind|to ?the ?(far side of) ?the ?wall|EARTH", "the drop is $1", noDoubtBefore},
-	{"i|we will|'ll|shall get|manage|make ?by|along|do on|with ?just|only ## !STIFF|RAIL|(ADDED POST)", "use $1 $2", phraseStartsClause},
+	{"i|we will|'ll|shall get|manage|make ?by|along|do on|with ?just|only ## !STIFF|(ADDED POST) $", "use $1 $2", phraseStartsClause},
 	{"keep|hold|space|set|put|get ?all ?the|my|our|your STIFF at|to|within|every !(## (inches|inch|feet|foot|mm|cm)) or|and under|less|closer|below|tighter", "stiffener spacing at most $1", bidsHereOrWished},
 	{"ADDED ?one POST should|must|will|needs|has|wants|is|ought ?to come|comes|reach|rise|run ?all ?(the way) ?up to # ?even|exactly", "the post height is $1", noDoubtBefore},
 	{"the|my|our|each|every POST should|must|will|needs|has|wants|is|ought ?to come|reach|rise ?all ?(the way) ?up to # ?even|exactly", "the post height is $1", noDoubtBefore},
@@ -158,7 +161,7 @@ var lengthwiseTurns = []placedPhrase{
 	{"original|originals has|have|had|shows|showed|says|calls|called|puts|lists", "drawing shows", figureToCome},
 	{"PAPER is|are|'s|was marked|labeled|labelled|dimensioned|lettered|annotated ?up ?as|at|with|for", "drawing shows", figureToCome},
 	{"^^ ?so ?if you|we|i|one go|goes|went|(am going)|(are going) ?just by|with|off ?the|my|his|her|their ?_ PAPER ,", "according to the drawing ,", figureToComeOrOne},
-	{"she|he|they|(PERSON) is|are|'s|'re|keeps|keep promising|swearing|insisting|guaranteeing|claiming|betting|vowing ?ME|up|and|down ?me|us ?that", "she says", figureToCome},
+	{"she|he|they|(PERSON) is|are|'s|'re|keeps|keep promising|swearing|insisting|guaranteeing|claiming|betting|vowing ?ME|up|and|down ?me|us ?that", "she says", promisedOfIt},
 	{"^^ ?whoops|oops|sorry|wait|ah ?, wrong page|sheet|drawing|line|one|file|print|paper|plan ?,|:|.|;|-|--", "", figureToCome},
 	{"^^ ?and|so|but|ok|now with|at|for|on !(..) , ?so ?and what|(how about) then ?\\? $$", "what if $1", figureWithin},
 	{"^^ it would|will|'d look|be ?so|much|by|far best|better|nicer|nicest|neater|neatest|nice|lovely|great|good ?to|for ?ME if ?all ?of ?the|my|our BAY had|were|are|have|was|came|come ?all ?out ?to|at ?the same|equal|identical|alike ?in|of ?width|size|length|wide ?,|. so|and|therefore|? ?please|could|can|kindly|let|would ?you|us ?please arrange|do|make|see|set ?to|it|for ?that|this|it|so|happen ?so|happen|for|ME ?please", "make the bays equal", nil},
@@ -298,6 +301,11 @@ func bidsHereOrAsked(before, after []atom) bool {
 // slipAndSide: a slip is owned to, and a side was told.
 func slipAndSide(before, _ []atom) bool {
 	return saidBeforeOf(wordSet("sorry oops whoops wrong mistake apologies"))(before, nil) && saidBeforeOf(wordSet("left right middle center"))(before, nil)
+}
+
+// promisedOfIt: what is promised is told of a thing that is named, with a figure.
+func promisedOfIt(_, after []atom) bool {
+	return figured(after) && vocab().articles[after[0].text]
 }
 
 // claimAndFigure: somebody else says so, with a figure.

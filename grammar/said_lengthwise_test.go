@@ -60,7 +60,20 @@ func TestLengthwiseTurns(t *testing.T) {
 		"forget what I said about the stiffeners being 1x4":                                        "forget stiffener size",
 		"wrong page: opening 34":                                                                   "opening = 34 in",
 		"take another foot off the span":                                                           "span -= 12 in",
-		"The doorway should be in the middle, and something like 40 inches wide.":                  "opening side = middle; opening ~ 40 in",
+		"on the side wall we want two bays":                                                        "side wall: bays = 2",
+		"sorry, the doorway is on the right, I said left":                                          "opening side = right",
+		"not two bays, three":                                                                      "bays = 3",
+		"would equal bays work":                                                                    "what if equal bays",
+		"can it be done without a post in the middle":                                              "what if added posts = 0",
+		"end posts 4x4, new 6x6":                                                                   "end post size = 4x4; added post size = 6x6",
+		"limit the sections to a width of 78 inches":                                               "bay <= 78 in",
+		"I gave you the wrong span, it's 139":                                                      "span = 139 in",
+		"there's a foot and a half step down off the slab outside the wall":                        "drop = 18 in",
+		"ph 46 bh 1":                          "post height = 46 in; base height = 1 in",
+		"does a 148 span match what you have": "check span = 148 in",
+		"what's it come to post to post":      "ask span",
+		"The opening has to be at least as wide as our wheelbarrow, which is 29 inches.": "opening >= 29 in",
+		"The doorway should be in the middle, and something like 40 inches wide.":        "opening side = middle; opening ~ 40 in",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
@@ -69,7 +82,9 @@ func TestLengthwiseTurns(t *testing.T) {
 		"what's that post in the middle of the yard for", "that's enough inches, thanks", "inches mean nothing to me", "what they sent me is junk", "the original has been lost", "what's stopping me",
 		"and with the dog, what then", "by the time you get to the other end it's dark", "would it matter if I painted it", "the post's not straight, it leans", "the doorway doesn't have to be 36",
 		"I haven't made up my mind between 2x4 and 2x6 rails", "ask me about the doorway again tomorrow", "nothing wider than 40 down to 30 for the opening",
-		"the wall is 42 and something high"} {
+		"the wall is 42 and something high", "we'll get by on two boards until friday", "can it be done without a permit", "change the doorway to the left side or the right", "sorry, I said left",
+		"I meant the left side for the gate, or was it the right", "the gap for walking the dog", "from the left post it's 40 to where the opening ends", "she is promising 5 boards", "the plan is marked by 3 coffee stains",
+		"does a 12 foot board match what you have", "would a 60 inch post fit in the truck", "the posts go on bases an inch high", "not two bays", "would it hurt if I did not have 2 stiffeners"} {
 		require.Empty(t, Read(said, Context{}).Acts, said)
 	}
 }
