@@ -84,7 +84,7 @@ func TestLengthwiseTurns(t *testing.T) {
 		"I haven't made up my mind between 2x4 and 2x6 rails", "ask me about the doorway again tomorrow", "nothing wider than 40 down to 30 for the opening",
 		"the wall is 42 and something high", "we'll get by on two boards until friday", "can it be done without a permit", "change the doorway to the left side or the right", "sorry, I said left",
 		"I meant the left side for the gate, or was it the right", "the gap for walking the dog", "from the left post it's 40 to where the opening ends", "the plan is marked by 3 coffee stains",
-		"does a 12 foot board match what you have", "would a 60 inch post fit in the truck", "the posts go on bases an inch high", "not two bays", "would it hurt if I did not have 2 stiffeners"} {
+		"does a 12 foot board match what you have", "would a 60 inch post fit in the truck", "not two bays", "would it hurt if I did not have 2 stiffeners"} {
 		assert.Empty(t, Read(said, Context{}).Acts, said)
 	}
 }
