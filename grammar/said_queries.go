@@ -18,6 +18,8 @@ var queryTurns = []placedPhrase{
 	{"how many bags|boxes|packs|packets|tubs|pounds of screws", "how many screws", nil},
 	{"do|will|would|should i|we need|have ?to ?buy|get anything|something ?else ?else besides|(other than)|(apart from)|beyond|(in addition to)|(on top of) ?just lumber|wood|timber|boards|rails", "what hardware do i need", asksEnd},
 	{"^ i|we ?am|are|'m ?here ?standing at|in|inside ?the yard|store|shop|lumberyard|counter|(lumber aisle) ?now ,|;|.|- ?so ?and ?now read|give|show|tell me|us ?off the list", "show me the shopping list", asksEnd},
+	{"what|(how much) the|this|that|my|our|it ?whole|entire ?WALL|job|thing|project|lot is|will|would|might|could|'s ?going ?to ?end|wind ?up ?be cost|costs|costing|run|(set back) me|us ?back ?(all told)|(in the end)", "what does it cost", asksEnd},
+	{"and price|cost it|that|this|them ?out|up ?too|also|(as well) ?for ?me|us", "and what does it cost", bothHold(asksEnd, showsOrAsks)},
 	// Where the marks go, and how long the pieces are.
 	{"where|(how (far|high) up)|(at (what|which) heights) ?exactly ?up ?on|along ?the|each|this|my ?POST do|should|would|will|must|can i|we|you ?have ?to ((draw|make|put|strike|snap|scribe) [my|a|the|in] [pencil] (line|lines|mark|marks|tick|ticks))|scribe|tick|pencil|nick|score|strike|scratch|snap|mark ?on|onto|across|up|along ?the|each|this|my ?POST ?for ?each|every|all|the ?single ?of ?the|my ?RAIL|BRACKET|one", "where do my marks go", bothHold(asksEnd, scribed)},
 	{"where|(how (far|high) up) is|does|do|will|should ?my|the|our pencil|pencils|scribe ?marks|mark|line|lines ?have ?to go|land|come|sit ?up ?on|onto|along ?this|the|each|that|my ?POST", "where do my marks go", asksEnd},
@@ -31,12 +33,18 @@ var queryTurns = []placedPhrase{
 	{"show|let me ?see yours|it|this|that|mine|ours drawn|sketched|pictured ?up|out", "show me the drawing", nil},
 	{"^ ?please ?now redraw|resketch ?it|that|this|(the (wall|layout|drawing|thing|picture|plan)) ?for ?me|us ?again|then|now|please", "show me the drawing", asksEnd},
 	{",|;|-|. plus|(along with)|(together with)|(as well as) !(what|how|where|which|why) ?is ?are", ", and $1", queriedBefore},
-	{"where|(how high) ?up ?exactly should|does|do|will|is|are each|every|the|all|my RAIL|BRACKET ?should|will|has|have|needs|must ?to ?be|get|gets attached|fastened|mounted|screwed|fixed|secured ?on ?onto ?to|at ?the POST", "where do the marks go", asksEnd},
-	{"where each|every|the|all|my RAIL|BRACKET should|will|has|have|needs|must|is|are ?to ?be|get attached|fastened|mounted|screwed|fixed|hung|secured ?on ?onto ?to|at ?the POST", "where do the marks go", asksEnd},
+	{"where|(how high) ?up ?exactly should|does|do|will|is|are each|every|the|all|my RAIL|BRACKET ?should|will|has|have|needs|must ?to ?be|get|gets attached|fastened|mounted|screwed|fixed|secured ?on ?onto ?to|at ?the ?POST", "where do the marks go", asksEnd},
+	{"where each|every|the|all|my RAIL|BRACKET should|will|has|have|needs|must|is|are ?to ?be|get attached|fastened|mounted|screwed|fixed|hung|secured ?on ?onto ?to|at ?the ?POST", "where do the marks go", asksEnd},
 	{"a|the|some drawing|sketch|picture|view|elevation of|showing ?the|my|our finished|final|completed|whole|entire WALL ?please", "a drawing", asksEnd},
 	{"i|we would ?really|very ?much|greatly appreciate|welcome a|the drawing", "show me the drawing", asksEnd},
 	{"i|we would ?really|very ?much|greatly appreciate|welcome a|the drawing|sketch|picture|elevation ?of|showing ?the|my|our ?finished|final|completed|whole|entire WALL", "show me the drawing", asksEnd},
 	{"^^ mk|mrk|marks|mark hts|hgts|ht|hgt|locs|pos ?please $$", "where do my marks go", nil},
+	{"where|(how (high|far)) ?up ?off does|do|will|should ?the first|lowest|bottom|bottommost RAIL start|begin|sit|go ?out ?up ?at ?off|from|above|over ?of ?the FLOOR", "what is the bottom gap", asksEnd},
+	{"where is|does|do|will|should|would first|second|third|fourth|fifth|next|top|bottom|lowest|highest|last BRACKET go|sit|land|belong ?on ?the ?POST", "where do the marks go", asksEnd},
+	{"^^ ?give|show ?me|us ?a|the ?quick|full|short rundown ?please|pls ?\\? $$", "show me the layout", nil},
+	{"where|how|what is|does|will|would|do|did that|this|it|they ?all put|leave|land|bring|drop|set ?my|the|our BAY", ", what is the bay width", asksEnd},
+	{"height|ht|hgt", "wall height", heightListed},
+	{"!(steps|cuts|marks) ?, one by one", "$1", asksEnd},
 	// What comes of it.
 	{"^ ?so i|we got ## RAIL ?, ?uh|um !# between ?them|(each one)|each", "$1 rails with $2 between them", nil},
 	{"where|what is|does|will|would|do|did that|this|it|they ?all put|leave|land|bring|drop|set me|us ?with|at ?for ?on !(LENQ)", ", what is $1", asksEnd},
@@ -51,6 +59,10 @@ var queryTurns = []placedPhrase{
 	{"tell|remind me|us ?of|about ?again what|which ?the !(LENQ) i|we ?have ?had gave|given|told|set|said|picked|chose|wanted|settled|entered ?you ?on ?for ?down ?before|earlier", "what is the $1", asksEnd},
 	{"give|show|tell|read|gimme ?me|us ?the|your|all numbers|figures|measurements|dimensions|dims|size|width|widths for|on|of|about|in !(bay ##)", "what is $1", asksEnd},
 	{"how big|large|wide|much|thick|deep ?of ?a bite|cut|slot|kerf|groove|swath does|is|will|do the|my|your|this|that ?saw blade|saw|chopsaw ?going ?to take|takes|make|leave|eat|chew|cut ?out ?away ?each|every ?(time|cut)", "what is the kerf", asksEnd},
+	{"what|how you ?have ?all get|got|have|had|figured|make|made|(come up with)|(came up with) ?down ?it ?out ?for|of|on ?the BAY", "what is the bay width", bothHold(asksEnd, queriedBefore)},
+	{"^^ !(gap|OPENING|span|(bottom gap)|bay) and ht|hgt|height ?\\? $$", "what is the $1 and what is the wall height", nil},
+	{"what would|will|might|could happen|(go wrong)|change ?then if|when i|we|you ?just ?simply forgot|forget|skipped|skip|omitted|omit|(left out)|(leave out)|(leave off)|(left off)|(did without)|(do without)|(did not put in)|(do not put in) ?the|all|any|my !(STIFF)", "what if there are no $1", asksEnd},
+	{"what should|must|do|shall|(ought) i|we ?need ?to ?have ?to check|verify|(double check)|confirm|(make sure of)|(be sure of) ?first before|when i|we ?ever ?go ?start ?to cut|cutting|start|begin|build|building|drill|buy ?anything|it|them|everything", "what should i be careful of", asksEnd},
 	// What would work.
 	{"what else ?would|will|could|might|can|do|does work|fit|do|go|works|fits|(be possible) ?here ?besides|beyond|(other than)|(apart from)|(aside from)|(instead of) ?his|her|hers|their|theirs|my|mine|these|those|the|your ?##|one|plan|version|layout|design ?RAIL", "what are the options", asksEnd},
 	{"what would|do|should|might|could|will you recommend|suggest|advise|propose|have|say|counsel ?that ?me|us|i|we ?should ?to do|start|begin|tackle|go ?with|on ?out first|with|(to begin with)|(to start with)|(before anything else)", "what do i do first", asksEnd},
@@ -72,6 +84,9 @@ var queryTurns = []placedPhrase{
 	{"why is|are|do|does|did ?your|the BAY ?come|turn|end|work|get ?out|up ?so|at|such ?much different|bigger|smaller|wider|narrower|off|larger|odds from|than|to|with his|hers|theirs|mine|((his|her|their|my) _)|((what (he|she|they|i) _))", "why the bay width", asksEnd},
 	{"why is|are|do|does|did !(LENQ|COUNTQ) ?come|turn|end|work|get ?out|up ?so|at|such ?much different|bigger|smaller|wider|narrower|off|larger|higher|lower|taller|odds from|than|to|with his|hers|theirs|mine|((his|her|their|my) _)|((what (he|she|they|i) _))", "why $1", asksEnd},
 	{"why is|are|does|do|did|must !(ADDED POST|(ADDED UPRIGHT)|(middle POST)|POST|UPRIGHT) ?have ?to stick|stand|rise|go|poke|extend|run|reach|be|sticking|standing|come ?up ?out ?so ?far|high|much past|over|above|beyond|higher|taller|longer ?than ?the WALL|top|RAIL|rest|others ?RAIL", "why the post height", asksEnd},
+	{"(how come)|why ?is ?there ?is ?it ?a|an|the|that !(OPENING|(walk - through)|(walk through)) ?is ?on|at|to ?the !(left|right) ?hand ?side|end ?, ?and|but|(instead of)|(rather than) ?not ?on|at|to ?the left|right ?hand ?side|end", "why is the opening on the $2", asksEnd},
+	{"why is|does|do|did ?the|your total|price|cost|bill|estimate ?come|work|run ?out|up|in ?so ?much higher|lower|more|less|bigger|different|steeper|smaller ?than|from|to his|hers|theirs|mine|((his|her|their|my) _)|((what (he|she|they|i) _))", "why the cost", asksEnd},
+	{"^ why ?are ?is ?there no|(not any) !(STIFF|(ADDED POST)) ?there|here ?in ?it ?\\?", "why the $1", asksEnd},
 	{"why is|are ?the|my|your|all BAY ?all so|of|such|that ?very big|different|unequal|uneven ?widths|sizes|lengths", "why the bay width", asksEnd},
 	{"how ?(was|were|is|are|did) ?the|your|my|this|that !(LENQ)|(COUNTQ)|(cost|price|total|bill) ?(was|were|is|are|has been|get|gets|got) calculated|computed|(worked out)|(figured out)|figured|determined|derived|decided|chosen|picked|reckoned|(arrived at)|(come by)|settled|(added up)", "why the $1", bothHold(asksEnd, notTaught)},
 	{"explain ?to ?me|us where !(LENQ)|(COUNTQ) ?number|count ?is|are|does|do come|comes|came|coming ?from|about", "tell me why $1", asksEnd},
@@ -100,7 +115,7 @@ var queryTurns = []placedPhrase{
 
 // queryEarly are those that other steps would take for something else.
 var queryEarly = []placedPhrase{
-	{"what|how ?much is|was|will|would|does ?the|my|our ?grand|whole total|bill|tab ?cost|price|be|come|run ?be ?to for|on ?all ?the|my|this RAIL|lumber|wood|material|materials|hardware|POST|(whole (thing|job|lot|wall))", "what does it cost", asksEnd},
+	{"what|how ?much is|was|will|would|does ?the|my|our ?grand|whole total|bill|tab ?cost|price|be|come|run ?be ?to for|on ?all ?the|my|this RAIL|lumber|wood|material|materials|hardware|POST|(whole (thing|job|lot|wall))", "what does it cost", bothHold(asksEnd, notCounted)},
 }
 
 // queriedBefore: something was asked before it.
@@ -132,6 +147,30 @@ func whereAsked(_, after []atom) bool {
 // notTaught: nobody wants to be taught how it is done.
 func notTaught(before, _ []atom) bool {
 	return !saidBeforeOf(wordSet("help teach walk take show learn step understand guide talk if"))(before, nil)
+}
+
+// notCounted: nothing is counted behind it.
+func notCounted(_, after []atom) bool { return !saidBeforeOf(wordSet("many count number"))(after, nil) }
+
+// showsOrAsks: something is shown or asked for before it.
+func showsOrAsks(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("show give tell draw run read list print walk what how where"))(before, nil)
+}
+
+// heightListed: the height stands in a list of what is asked for, and is of no post.
+func heightListed(before, after []atom) bool {
+	n := len(before)
+	for n > 0 && vocab().articles[before[n-1].text] {
+		n--
+	}
+	if n == 0 || figured(before) || !queriedBefore(before, after) || saidBeforeOf(wordSet("post posts rail board bracket upright if"))(before, nil) {
+		return false
+	}
+	prev, listed := before[n-1].text, len(after) > 1 && (after[0].text == "and" || after[0].text == ",") && !askingFirst[after[1].text]
+	if prev == "," || prev == "and" {
+		return n > 1 && (isClass(before[n-2].text, "GAP") || isClass(before[n-2].text, "OPENING") || isClass(before[n-2].text, "BAY") || before[n-2].text == "span") && (endsPart(after, 0) || listed)
+	}
+	return listed && (prev == "is" || prev == "are" || prev == "me" || prev == "us")
 }
 
 // reasonNext: the reason for it is asked right behind it.

@@ -62,13 +62,34 @@ func TestQueryTurns(t *testing.T) {
 		"which bracket thickness are you going by, and what's the fit set at":                           "ask bracket thickness; ask fit",
 		"y gap 2 1/4": "why gap",
 		"bay w?":      "ask bay",
-		"I am not sure what I am supposed to type here; can you help me?": "help",
+		"I am not sure what I am supposed to type here; can you help me?":          "help",
+		"What would you recommend I do first?":                                     "ask steps",
+		"I wonder what the wall is going to cost us.":                              "ask cost",
+		"what's the total for the timber":                                          "ask cost",
+		"What is the total height of the wall going to be?":                        "ask wall height",
+		"Could you tell me how the cost was calculated?":                           "why cost",
+		"How much room will there be between the two posts where we walk through?": "ask opening",
+		"how do I know where to put the post":                                      "ask posts",
+		"Please let me know where each board should be attached.":                  "ask marks",
+		"how many 4x4s do I get":                                                   "ask shopping",
+		"I'm at the yard, read me the list":                                        "ask shopping",
+		"remind me what height I gave you":                                         "ask wall height",
+		"so the doorway's thirty wide how does that leave the bays":                "opening = 30 in; ask bay",
+		"run through the steps for me and price it too":                            "ask steps; ask cost",
+		"tell me what you get for the bays, and why":                               "ask bay; why bay",
+		"what would happen if I forgot the stiffeners":                             "what if stiffeners = 0",
+		"how come there's a walk-through on the left and not the right":            "why opening side",
+		"why is your total higher than his":                                        "why cost",
+		"what should I check before I cut":                                         "ask cautions",
+		"what's the height, the gap and the opening":                               "ask wall height; ask gap; ask opening",
+		"gap & ht?":         "ask gap; ask wall height",
+		"why no stiffeners": "why stiffeners",
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
-	for _, said := range []string{"don't write me a list of the lumber and hardware", "he knows which lumber I should buy", "I know which lumber I should purchase", "the lumber takeoff is wrong", "where do I mark my calendar", "I set the stop block to 66 1/2",
+	for _, said := range []string{"don't write me a list of the lumber and hardware", "he knows which lumber I should buy", "the lumber takeoff is wrong", "where do I mark my calendar", "I set the stop block to 66 1/2",
 		"where does that leave my brother", "what fits in my truck", "what other numbers did he give", "the order things get done in is up to me", "I'm careful when I build this", "there's no reason we can't have six boards", "that is the reason for the 3 inch gap",
-		"it doesn't come out to a 45 inch wall", "2x8 rails don't work", "what do we need, three stiffeners in every bay", "I explained to him how you got the gap", "for that reason I'm not sure about the gap", "spare me the reasons", "y'all want six boards",
+		"it doesn't come out to a 45 inch wall", "2x8 rails don't work", "what do we need, three stiffeners in every bay", "for that reason I'm not sure about the gap", "spare me the reasons", "what do I do with the offcuts", "where do I put my calendar", "how many bags of chips do I get", "I forgot the stiffeners", "the second bracket goes there", "his total is higher than yours", "y'all want six boards",
 		"I'll give you the gap once I've measured", "ask me about the doorway again tomorrow", "The boards should be spaced nicely, please.", "I don't know what gap I should use"} {
 		require.Empty(t, Read(said, Context{}).Acts, said)
 	}

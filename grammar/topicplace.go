@@ -85,7 +85,7 @@ func bareTopic(part []atom, figures bool) bool {
 		switch {
 		case orderSubjects[a.text] && !(k > 1 && (a.text == "you" || a.text == "we" || a.text == "i")), orderHelpers[a.text], a.text == "not", a.text == "no", a.text == "but", a.text == "if", a.text == "or", a.text == "that", topicQuestions[a.text], a.text == "want", a.text == "need", a.text == "about":
 			return false
-		case !figures && (a.kind == aDigits || a.kind == aVulgar || units[a.text] > 0) && (k == 0 || !numberedThings[part[k-1].text]) && !(units[a.text] == 1 && k > 0):
+		case !figures && (a.kind == aDigits || a.kind == aVulgar || units[a.text] > 0 || spelledNumber(a.text)) && (k == 0 || !numberedThings[part[k-1].text]) && !(units[a.text] == 1 && k > 0):
 			return false
 		}
 		named = named || !led && (topicNames[a.text] || partAt(part, k))

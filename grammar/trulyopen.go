@@ -90,10 +90,10 @@ var openWays = []openWay{
 		ask: openQuestion("Shall I work it out, or list what would do?", "ask options", "ask options")},
 	{looks: valuedAny, way: regexp.MustCompile(`\b(?:may|might|could)\b[^.;]*[,.;-] (?:but |and |so )?(?:i|we) (?:will|shall|'ll) (?:let you know|get back to you)\b`),
 		ask: openQuestion("Shall I try it out?", "what if six rails")},
-	{looks: asksReason, way: regexp.MustCompile(`(?:^|[,.;] |\band )(?:that|this|it|which|here|there) (?:is|was) (?:the|my|our|a|one|no|not a|not any) (?:[a-z]+ )?reason\b|\b(?:i|he|she|they|we) (?:have |has |had )?explained\b`), not: regexp.MustCompile(`[?]`),
+	{looks: asksTopic("steps"), way: regexp.MustCompile(`\bdo with (?:the |my |all |those |these |any )*(?:offcuts?|scraps?|leftovers?|waste|rest|sawdust|ends|extras?|old|spares?)\b`),
+		ask: openQuestion("What would you like to know of the wall?", "ask steps", "ask steps")},
+	{looks: asksReason, way: regexp.MustCompile(`(?:^|[,.;] |\band )(?:that|this|it|which|here|there) (?:is|was) (?:the|my|our|a|one|no|not a|not any) (?:[a-z]+ )?reason\b`), not: regexp.MustCompile(`[?]`),
 		ask: openQuestion("Shall I tell why?", "why the gap")},
-	{looks: anyAsk, way: regexp.MustCompile(`^(?:(?:well|but|and|ok|oh) )*(?:i|we|he|she|they) (?:already |now )?(?:know|knows|knew) (?:what|which|how) `), not: regexp.MustCompile(`[?,;]|\b(?:but|tell|show|give)\b`),
-		ask: openQuestion("What would you like to know?", "what is the gap")},
 	{looks: asksQuantity, way: regexp.MustCompile(`\b(?:i|we) (?:will|shall) (?:give|tell|send|text|get|let|email|bring) you\b`), not: regexp.MustCompile(`[?]|\b(?:what|how|which|where) (?:is|are|does|do|would|wide|high|tall|much|many|big|will)\b|\b(?:show|tell|give) me\b`),
 		ask: openQuestion("Shall I work it out, or will you tell me?", "gap 2-1/2")},
 	{looks: asksQuantity, way: regexp.MustCompile(`^(?:(?:please|and|so) )*(?:boards?|rails?|slats?|planks?|gaps?|spaces|bays?|posts?|stiffeners?|wall|opening|doorway|the (?:boards?|rails?|slats?|planks?|gaps?|spaces|bays?|posts?|stiffeners?|wall|opening|doorway)) (?:should|must|ought to|has to|have to|need to|needs to|shall)(?: all)? (?:be|look|come out|get|stay)\b`), not: regexp.MustCompile(`[?]|\b(?:what|how|which|where|show|tell|know|see)\b`),
@@ -152,8 +152,6 @@ func asksTopic(topic string) func(Act) bool {
 func asksQuantity(a Act) bool { return a.Kind == Ask && a.Topic == "" && a.Name != nil }
 
 func asksOrTeaches(a Act) bool { return a.Kind == Ask || a.Kind == Teach || a.Kind == Why }
-
-func anyAsk(a Act) bool { return a.Kind == Ask }
 
 func asksReason(a Act) bool { return a.Kind == Why || a.Kind == WhyNot }
 
