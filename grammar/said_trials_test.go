@@ -105,7 +105,6 @@ func TestTrialTurns(t *testing.T) {
 		"I believe I made a mistake",
 		"I didn't mean the bottom gap",
 		"give me my pencil back",
-		"would we lose a board",
 		"how much would we save by leaving early",
 		"I liked what he had before",
 		"I could spare forty dollars",
