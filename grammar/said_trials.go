@@ -8,7 +8,7 @@ const (
 	trialGave  = `[that|which] i|we ?just|had|have|originally gave|told|said|mentioned|quoted|had|put|stated|entered|typed|wrote|given ?you|down ?earlier|before|(just now)|first`
 	trialWrong = `was|is|were ?just|simply|all|really|totally ?a wrong|off|incorrect|mistaken|mistake|slip|typo|misprint|misreading|error|goof|blunder|out|(not right)|(no good)|(my mistake)`
 	trialIs    = `,|;|.|:|-|-- ?so|and|but ?please ((make|call|put|set|change) it [to|at])|((it|that) is)|([it|that] [really|actually] should [have] [been|be|read])|((it|that) ought to be)|use|(i meant)|((the|my) (right|correct|real|true) (one|figure|number) is) ?really|actually|in ?fact ?closer`
-	trialQ     = `LENQ|((wall|halfwall) 's height)`
+	trialQ     = `LENQ|((wall|halfwall) 's height)|([the|my] (budget|kerf|drop|trim|fit|(bracket (clearance|ear|reach|thickness))|(base height)|(rail face)|(overall [width|length])))`
 	trialAgain = `(over [again])|again|afresh|anew|(once more)|(one more time)|(from (scratch|the top))`
 )
 
@@ -55,7 +55,17 @@ var trialTurns = []placedPhrase{
 	{"if !RAIL|POST|STIFF were|was|are ?a ?bit wider|bigger|thicker|larger|heavier|stouter|narrower|smaller|thinner|lighter ?, ?say|like|as ?, @ ?s", "if the $1 were $2", nil},
 	{"^^ ?and|so|ok|but|now without|(with no) ?any !STIFF|((added|extra|new|middle|intermediate) post|posts) ?(at all) \\? $$", "what if there were no $1 ?", nil},
 	{"a !board|rail|slat|plank|stiffener less|fewer", "one less $1", bothHold(clauseEnds, behindWith)},
+	{"^ would|will|do|does ?it i|we|that|this ?then need|take|want|(have to have) any|more|extra|fewer|another|(an extra) ?more RAIL if|when", "how many rails would there be if", numberNear},
+	{"^ would|will|do|does ?it i|we|that|this ?then need|take|want|(have to have) any|more|extra|fewer|another|(an extra) ?more posts|post if|when", "how many added posts would there be if", numberNear},
+	{"^ ?and|so|then would|will|does|do !RESULT ?then|still|also|all ?going ?to shrink|grow|increase|decrease|rise|drop|tighten|widen|((get|become) ?any|much (bigger|smaller|wider|narrower|tighter|larger|longer|shorter|higher|lower|taller)) if|when", "what would $1 be if", pieceOrNumberNear},
+	{";|,|. ?and does|would|will|do !LENQ|it|this|that|everything|(the rest) ?all ?then still work|hold|fit|do|go ?out|up|together ?then \\? $$", "", supposedFigure},
+	{"i|we measured|taped|counted|read|noted|marked ?it|that|things wrong ?and|,", "", bothHold(inSupposition, lengthLater)},
+	{"^^ if !(.. # ?..) :|- !GAP|(bottom GAP)|HEIGHT|wh|ht|height|(bay width)|cost \\? $$", "what if $1 , what is the $3 ?", nil},
 	// Ways to try.
+	{"^ ?and|so|ok|then ?please see|show|tell|(let us see)|(let me see) ?me|us what ?it|you|i|we get|have|(end up)|(comes out)|(come up) with|at", "what if we had", countedOrMore},
+	{"^ ?please|and|so ?can|could|would|will ?you ?please show|tell ?me|us what|how !(## (RAIL|STIFF))|(# LENQ) ?would|will|might look|(come out) ?like \\?", "what if we had $1 ?", clauseOrLineEnds},
+	{"^ i|we would|'d|am|are ?really|quite|very ?be ?interested|keen|curious|like|love ?to ?in see|seeing|know|hear the effect|impact|result|outcome|consequence|difference of|from", "what if", numberNear},
+	{"^ i|we ?am|was|were|are ?just wonder|wondering|wondered whether|if @ ?s !RAIL|POST|STIFF might|would|could|may ?not|perhaps ?even ?not be|look|work ?a ?bit better|nicer|stronger|cheaper|stiffer|safer|wiser ?after ?all $", "what if we used $1 for the $2", nil},
 	{"!would|could|can|will|might !(## RAIL|STIFF|posts) also|perhaps|maybe|possibly|conceivably", "$1 $2", phraseStartsClause},
 	{"!could|can|would|might|may !(the wall|halfwall|opening|gap|gaps|boards|rails|slats|posts|stiffeners|bays)|it|this|we|i|you perhaps|possibly|maybe|conceivably|theoretically", "$1 $2", phraseStartsClause},
 	{"^ ?so|and|ok would|will|might|could|does|do it|that|this|things|everything ?all|really|actually ?ever change|alter|affect|mean|spoil anything|much|something|things ?(at all)|much|for ?me|us if", "what if", numberNear},
@@ -71,6 +81,11 @@ var trialTurns = []placedPhrase{
 	{"## !RAIL|STIFF " + trialGave + " " + trialWrong + " " + trialIs + " ##", "$3 $2", clauseEnds},
 	{"# " + trialGave + " for|as|on|about|of !" + trialQ + " " + trialWrong + " ,|;|.|- ?and|but ?it ?(the (right|correct) (one|figure|number) is) # ?is ?(the) correct|right|better|it|(the (right|correct) (one|figure|number))", "the $2 is $3", nil},
 	{"!" + trialQ + " " + trialGave + " " + trialWrong + " " + trialIs + " #", "the $1 is $2", nil},
+	{"i|we gave|told|had ?you ?down wrong|bad|incorrect number|figure|measurement|size|one|value for|on|of|about !" + trialQ + " ?earlier|before|(just now) ,|;|.|- " + trialIs + " #", "the $1 is $2", nil},
+	{"i|we gave|told|had ?you ?down wrong|bad|incorrect number|figure|measurement|size|one|value for|on|of|about !" + trialQ + " ?earlier|before|(just now) " + trialIs + " #", "the $1 is $2", nil},
+	{"i|we had|got|put|wrote|have|took|entered !" + trialQ + " ?down|in ?all wrong ?earlier|before|there " + trialIs + " #", "the $1 is $2", nil},
+	{"forget|disregard|ignore|scratch|strike|scrap !" + trialQ + " " + trialGave + " " + trialIs + " #", "the $1 is $2", nil},
+	{"?leave|keep ?LENQ ?alone|be|(as it is) ?, it is !LENQ ?that|which i|we ?do|really want|need|meant|mean ?to ?be ?at|changed ?to|at #", "the $1 is $2", nil},
 	{"i|we told|gave ?you # for|as|on !" + trialQ + " ,|;|.|- ?but ?it|that ?really|actually should|must|ought ?to have been|be|read ?more ?like #", "the $2 is $3", nil},
 	{"?aw|ah|oh|dang|ok ?shoot|nuts|rats|damn|darn|crud ?, ?i|we told|gave ?you wrong ?earlier|before|(just now) ,|;|.|- ?it|there is|are ## !RAIL|STIFF ?in|on|of|to|for ?it|there|them ?each ,|; not ## $$", "$1 $2", nil},
 	{"?aw|ah|oh|dang|ok ?shoot|nuts|rats|damn|darn|crud ?, ?i|we told|gave ?you wrong ?earlier|before|(just now) ?it|there is|are ## !RAIL|STIFF ?in|on|of|to|for ?it|there|them ?each ?,|; not ## $$", "$1 $2", nil},
@@ -91,6 +106,7 @@ var trialTurns = []placedPhrase{
 	{"kick|crank|hike|jog|tick|jack|scoot !GAP|((bottom|lower) GAP)|(WALL HEIGHT)|HEIGHT|WALL|OPENING up|out ?by ?another #", "raise the $1 by $2", bothHold(bidsHereOrWished, notToNext)},
 	{"kick|crank|jog|tick|knock|scoot !GAP|((bottom|lower) GAP)|(WALL HEIGHT)|HEIGHT|WALL|OPENING down|in ?by ?another #", "reduce the $1 by $2", bothHold(bidsHereOrWished, notToNext)},
 	{"kick|crank|hike|jog|jack !GAP|((bottom|lower) GAP)|(WALL HEIGHT)|HEIGHT|WALL|OPENING up|out ?by !(another inch|(half inch)|(quarter [inch])|eighth|sixteenth)", "raise the $1 by $2", bidsHereOrWished},
+	{"put|stick|slip|slide|squeeze|fit|tuck|slot another|(one more)|(an extra) !RAIL|STIFF in ?there", "add one $1", bothHold(bidsHereOrWished, clauseEnds)},
 	{"knock|kick|toss|chuck|yank|pull|take a|one ?of ?the !RAIL|STIFF out|off|away", "take out one $1", bidsHereOrWished},
 	{"^ ?please drop|lose|pull|remove|cut|ditch|lop !one|two|1|2 STIFF ?from|in|out|off ?of ?a|each|every|per ?bay", "$1 less stiffeners", phraseEndsLine},
 	{"draw|pull|bring|take|pinch|squeeze|suck|close|tighten|nip !GAP|((bottom|lower) GAP) in|closed|together|tighter|(up tighter) ?by ?another #", "make the $1 $2 smaller", bothHold(bidsHereOrWished, notToNext)},
@@ -114,7 +130,11 @@ var trialTurns = []placedPhrase{
 	{"^^ there you go ,", "", moreBehind},
 	{"forget|lose|drop|scratch|scrap|ignore|strike|disregard ?the ?bit|part|thing ?what|that|where ?that i|we ?have|had told|said|gave|mentioned ?to ?you about|for|on ?the|our|my !POST|RAIL|STIFF ?all being|be|are|were ?all @ ?s", "forget the $1 size", nil},
 	{"forget|lose|drop|scratch|scrap|ignore|strike|disregard ?the ?bit|part|thing ?what|that|where ?that i|we ?have|had told|said|gave|mentioned ?to ?you about|for|on !LENQ being|be|having ?to ?be # ?wide|high|tall|across|clear", "forget the $1", nil},
+	{"^ ?ok|right|alright ?, do over ,|:|- ?the everything|all|lot|whole ?of ?it|thing $$", "start over", nil},
+	{"^ ?yes|yep|yeah|yup|ok|right ?, ?that will do ?nicely|fine ,|.|; that is the one ?then $$", "take that", nil},
 	// Plans.
+	{"^ cmp", "compare", moreBehind},
+	{"^ ?please write|jot|note|mark|put this|that one|plan|wall|layout|version down|up as|under ?the ?name !(_ [_]) $$", "save it as $1", nil},
 	{"^^ ?well|ok|right|so ?, ?i|we ?believe|think|guess|suppose|reckon ?that ?i|we am|are|'re|have ?all ?about|just done|finished|through ?here ?for ?today|now|tonight|(the (day|time being|moment|night|evening)) ,|;|.|:|- ?so|and", "", saveNext},
 	{"^^ ?so ?please ?i|we ?would|'d|want|need ?love|like|care|want ?to ?please ?see|have|get ?you !_ compared|(put next)|(set next)|(stacked up)|weighed with|to|against|alongside !_ $$", "compare $1 with $2", nil},
 	{"^^ ?so ?please ?i|we ?would|'d|want|need ?love|like|care|want ?to ?please ?see|have|get ?you !(_ _) compared with|to|against|alongside !(_ _) $$", "compare $1 with $2", nil},
@@ -155,6 +175,14 @@ func askedFigure(before, after []atom) bool {
 func triedFigure(before, _ []atom) bool {
 	return triedBefore(before, nil) && numberInSentence(before) && !saidBeforeOf(suppositions)(before, nil)
 }
+
+// pieceOrNumberNear: a number follows in the sentence, or one piece.
+func pieceOrNumberNear(before, after []atom) bool {
+	return numberInSentence(after) || len(after) > 2 && len(after) < 9 && (isClass(after[len(after)-1].text, "RAIL") || isClass(after[len(after)-2].text, "RAIL"))
+}
+
+// clauseOrLineEnds: the clause is over, or the line.
+func clauseOrLineEnds(_, after []atom) bool { return endsPart(after, 0) }
 
 // behindWith: what one has, or does without, follows.
 func behindWith(before, _ []atom) bool {
