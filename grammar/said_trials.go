@@ -16,9 +16,9 @@ var trialTurns = []placedPhrase{
 	// Pieces that are left out in a supposition.
 	{"pulled|yanked|lost|lose|losing|dropped|ditched|skipped|omitted|removed ?out|away|off ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF ?out|off|away", "took out one $1", pieceGone},
 	{"pulled|yanked|lost|lose|losing|dropped|ditched|skipped|omitted|removed ?out|away|off ?just !two|three|four ?more (of [the|our|those|these|my]) !RAIL|STIFF ?out|off|away", "took out $1 $2", pieceGone},
-	{"left|leave|leaving|took|take|taking out|away|off ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF", "took out one $1", pieceGone},
-	{"left|leave|leaving|took|take|taking ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF out|off|away", "took out one $1", pieceGone},
-	{"left|leave|leaving|took|take|taking ?out|away|off ?just !two|three|four ?more (of [the|our|those|these|my]) !RAIL|STIFF ?out|off|away", "took out $1 $2", pieceGone},
+	{"left|leave|leaving|took|take|takes|taking out|away|off ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF", "took out one $1", pieceGone},
+	{"left|leave|leaving|took|take|takes|taking ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF out|off|away", "took out one $1", pieceGone},
+	{"left|leave|leaving|took|take|takes|taking ?out|away|off ?just !two|three|four ?more (of [the|our|those|these|my]) !RAIL|STIFF ?out|off|away", "took out $1 $2", pieceGone},
 	{"a|one (of [the|our|those|these|my]) !RAIL|STIFF was|were|got|is|gets|are left|taken|pulled|removed|dropped|omitted|ditched|gone ?out|off|away", "we took out one $1", inSupposition},
 	{"!two|three|four (of [the|our|those|these|my]) !RAIL|STIFF was|were|got|is|gets|are left|taken|pulled|removed|dropped|omitted|ditched|gone ?out|off|away", "we took out $1 $2", inSupposition},
 	// What is moved to a figure in a supposition.
@@ -63,7 +63,7 @@ var trialTurns = []placedPhrase{
 	{"^^ if !(.. # ?..) :|- !GAP|(bottom GAP)|HEIGHT|wh|ht|height|(bay width)|cost \\? $$", "what if $1 , what is the $3 ?", nil},
 	// Ways to try.
 	{"^ ?and|so|ok|then ?please see|show|tell|(let us see)|(let me see) ?me|us what ?it|you|i|we get|have|(end up)|(comes out)|(come up) with|at", "what if we had", countedOrMore},
-	{"^ ?please|and|so ?can|could|would|will ?you ?please show|tell ?me|us what|how !(## (RAIL|STIFF))|(# LENQ) ?would|will|might look|(come out) ?like \\?", "what if we had $1 ?", clauseOrLineEnds},
+	{"^ ?please|and|so ?can|could|would|will ?you ?please show|tell ?me|us what|how !(## (RAIL|STIFF))|(# LENQ) ?would|will|might look|(come out) ?like ?\\?", "what if we had $1 ?", clauseOrLineEnds},
 	{"^ i|we would|'d|am|are ?really|quite|very ?be ?interested|keen|curious|like|love ?to ?in see|seeing|know|hear the effect|impact|result|outcome|consequence|difference of|from", "what if", numberNear},
 	{"^ i|we ?am|was|were|are ?just wonder|wondering|wondered whether|if @ ?s !RAIL|POST|STIFF might|would|could|may ?not|perhaps ?even ?not be|look|work ?a ?bit better|nicer|stronger|cheaper|stiffer|safer|wiser ?after ?all $", "what if we used $1 for the $2", nil},
 	{"!would|could|can|will|might !(## RAIL|STIFF|posts) also|perhaps|maybe|possibly|conceivably", "$1 $2", phraseStartsClause},
@@ -95,7 +95,8 @@ var trialTurns = []placedPhrase{
 	{", or you know what|(wait)|(no wait)|(actually) ?,", ", no ,", bothHold(figuresBefore, numberSoon)},
 	{"?, ?or you know what , ?make|let ?us ?make ?it", ", no ,", bothHold(figuresBefore, numberSoon)},
 	{"^ no !STIFF ,|;|-|... ?oh ?well|actually|hm|hmm|wait|no|or ?, ?ok|okay|alright|fine|(all right) ?, ?just|only ## $$", "$2 $1", nil},
-	{"^ ?i|we have|'ve ?since ?all changed|(had second thoughts) ?my|our|about ?mind|minds ?about|on ?the|having !STIFF ,|;|.|- ?so|and ?please ?just ?can|could ?you ?please leave|take|drop|lose|cut|skip|scrap|(do without) them ?out|off|away|all|be ?please", "no $1", nil},
+	{"^ ?i|we have|'ve ?since ?all changed|(had second thoughts) ?my|our|about ?mind|minds ?about|on ?the|having !STIFF ,|;|.|- ?so|and ?please ?just ?can|could ?you ?please leave|take|cut them ?all out|off|away ?please", "no $1", clauseEnds},
+	{"^ ?i|we have|'ve ?since ?all changed|(had second thoughts) ?my|our|about ?mind|minds ?about|on ?the|having !STIFF ,|;|.|- ?so|and ?please ?just ?can|could ?you ?please drop|lose|skip|scrap|ditch|(do without) them ?all ?altogether ?please", "no $1", clauseEnds},
 	{"i|we meant|mean !LENQ , ?and not !LENQ :|,|.|;|-|-- ?so|and|at ?it|that|is ?is ?to ?be #", "$1 is $3", nil},
 	{"?earlier|before ?, ?i|we told|said|gave ?to ?you ?earlier|before ## !RAIL|STIFF ?earlier|before ?, but|and ?now i|we would|'d ?now ?much rather|prefer|sooner|like ?to ?now ?have|use|take|make|go ?it ?with ##", "$3 $2", clauseEnds},
 	{"?earlier|before ?, ?i|we told|said|gave ?to ?you ?earlier|before # for|as !LENQ ?earlier|before ?, but|and ?now i|we would|'d ?now ?much rather|prefer|sooner|like ?to ?now ?have|use|take|make|go ?it ?with #", "the $2 is $3", clauseEnds},
@@ -154,12 +155,15 @@ var suppositions = wordSet("if suppose supposing assume assuming imagine pretend
 // inSupposition: something is supposed before it, in the same sentence.
 func inSupposition(before, _ []atom) bool {
 	for k := len(before) - 1; k >= 0 && before[k].text != "."; k-- {
-		if suppositions[before[k].text] || before[k].text == "say" && k+1 < len(before) && clauseBeginsAt(before, k) {
+		if suppositions[before[k].text] || before[k].text == "say" && k+1 < len(before) && (clauseBeginsAt(before, k) || before[k-1].text == "us") {
 			return true
 		}
 	}
 	return false
 }
+
+// goneBehind are words that go on behind a piece that is left out.
+var goneBehind = wordSet("and or but so then what how would will does do could can is are in from per each every altogether entirely instead of where that")
 
 // supposedFigure: a figure is supposed before it, or a change of one.
 func supposedFigure(before, after []atom) bool {
@@ -221,7 +225,7 @@ func notToNext(_, after []atom) bool {
 
 // pieceGone: something is supposed before it, and no length follows by which a piece is moved.
 func pieceGone(before, after []atom) bool {
-	return inSupposition(before, after) && !startsLength(reader{after}, 0)
+	return inSupposition(before, after) && (endsPart(after, 0) || goneBehind[after[0].text])
 }
 
 // lengthLater: a length or a number comes later.
