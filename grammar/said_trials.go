@@ -84,7 +84,6 @@ var trialTurns = []placedPhrase{
 	{"i|we gave|told|had ?you ?down wrong|bad|incorrect number|figure|measurement|size|one|value for|on|of|about !" + trialQ + " ?earlier|before|(just now) ,|;|.|- " + trialIs + " #", "the $1 is $2", nil},
 	{"i|we gave|told|had ?you ?down wrong|bad|incorrect number|figure|measurement|size|one|value for|on|of|about !" + trialQ + " ?earlier|before|(just now) " + trialIs + " #", "the $1 is $2", nil},
 	{"i|we had|got|put|wrote|have|took|entered !" + trialQ + " ?down|in ?all wrong ?earlier|before|there " + trialIs + " #", "the $1 is $2", nil},
-	{"forget|disregard|ignore|scratch|strike|scrap !" + trialQ + " " + trialGave + " " + trialIs + " #", "the $1 is $2", nil},
 	{"?leave|keep ?LENQ ?alone|be|(as it is) ?, it is !LENQ ?that|which i|we ?do|really want|need|meant|mean ?to ?be ?at|changed ?to|at #", "the $1 is $2", nil},
 	{"i|we told|gave ?you # for|as|on !" + trialQ + " ,|;|.|- ?but ?it|that ?really|actually should|must|ought ?to have been|be|read ?more ?like #", "the $2 is $3", nil},
 	{"?aw|ah|oh|dang|ok ?shoot|nuts|rats|damn|darn|crud ?, ?i|we told|gave ?you wrong ?earlier|before|(just now) ,|;|.|- ?it|there is|are ## !RAIL|STIFF ?in|on|of|to|for ?it|there|them ?each ,|; not ## $$", "$1 $2", nil},

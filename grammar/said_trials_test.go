@@ -72,7 +72,6 @@ func TestTrialTurns(t *testing.T) {
 		"I know I said no stiffeners but put one in":                                                     "stiffeners = 1",
 		"I gave you a wrong number on the kerf, it's three thirty-seconds":                               "kerf = 3/32 in",
 		"I had the opening down wrong, it's 31 1/4":                                                      "opening = 31-1/4 in",
-		"Please disregard the height I gave earlier; it is 41 inches.":                                   "wall height = 41 in",
 		"no no, leave the height, it's the gap I want at 3":                                              "gap = 3 in",
 		// A little more or less.
 		"draw the gap in an eighth": "gap -= 1/8 in",
