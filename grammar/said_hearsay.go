@@ -51,7 +51,6 @@ var hearsayPhrases = []placedPhrase{
 	// What is claimed.
 	{"^^ !OPENING|gap|span|drop|(wall height)|bay per PAPER ?:|= # ,|;|. ?but ?i meas|measured|actual|field|tape ?is|: #", "he says the $1 is $2 . the $1 is $3", nil},
 	{"PERSON has|have|had|got ?got me|us|it down for|as|with ## !RAIL|STIFF ?,|;|. ?but i|we want|need|prefer|(would like) ## $$", "he says there are $1 $2 . i want $3 $2", nil},
-	{"!says|has|shows|gives|lists # fit $", "$1 that the fit is $2", theirsNotMine},
 	{"his|her|their bid|quote|estimate was|is|came ?to ?in ?at ?\\$ # ?dollars|bucks ,|;|. ?and what|(how much) do you get|have|make|come ?it ?up ?with $$", "the quote comes to $1 dollars , what does it cost ?", nil},
 	{"!PERSON has|got|is ?got this|that WALL going|running|standing|coming ?up|in ?up to|at # ?high|tall", "$1 says the wall height is $2", nil},
 	{"PERSON|PAPER drew|has|had|shows|says|said|put|figured|marked ## !RAIL|STIFF ?there|in|up|down ?,|;|. ?but|and i|we am|are|will|'ll ?be ?only|just ?going ?to hang|hanging|put|putting|use|using|have|having|build|building|do|doing|run|running ?up ?in ## $$", "he says there are $1 $2 . i want $3 $2", nil},
@@ -111,7 +110,7 @@ var hearsayPhrases = []placedPhrase{
 	{"^ i|we can|am|are ?quite|perfectly|just ?ok|fine|okay|happy|good|live|go|(all right) with the|her|his|their # ?that|which he|she|they|PERSON|PAPER wants|has|drew|says|put|proposes for|on|as !LENQ $$", "$2 is $1", nil},
 	{"^ i|we can|am|are ?quite|perfectly|just ?ok|fine|okay|happy|good|live|go|(all right) with his|her|their !(## (RAIL|STIFF)) $$", "i want $1", nil},
 	{"^ i|we can|am|are ?quite|perfectly|just ?ok|fine|okay|happy|good|live|go|(all right) with his|her|their # !GAP|OPENING|BAY|span|drop $$", "the $2 is $1", nil},
-	{"^ his|her|their|(PAPER 's) # !GAP|OPENING|BAY|span is|'s ?just|quite fine|ok|okay|good|(all right) with|by me|us $$", "the $2 is $1", nil},
+	{"^ ?the|our|that his|her|their|(PAPER 's) # !GAP|OPENING|BAY|span is|'s ?just|quite fine|ok|okay|good|(all right) with|by me|us $$", "the $2 is $1", nil},
 	{"^ tell him|her|them yes|ok|okay|sure|fine ?,", "", figureToCome},
 	{"^ he|she|they|PERSON is|was|were|are right about|on|with !LENQ ,|;|.|- ?so ?it ?is ?make ?it ?at # ?it ?is ?then $$", "$1 is $2", nil},
 	{"^ ?so|fine|ok|okay ?, ?(let us) go|do|use|enter|take|put|build|make|stick ?with|in|it ?to ?like ?as what|whatever ?that he|she|they|PERSON|PAPER drew|has|says|said|shows|wants|wrote|had|put :|,|-", "", figureToCome},

@@ -94,7 +94,6 @@ func TestHearsay(t *testing.T) {
 		"I was assured that the brackets are a tenth of an inch thick. Could that be verified?":               "check bracket thickness = 1/10 in",
 		"nah he's wrong about the height, it's 41":                                                            "wall height = 41 in",
 		"uh they got us down for four boards I want five":                                                     "check rails = 4; rails = 5",
-		"sheet says 3/16 fit, right?":                                                                         "check fit = 3/16 in",
 		"op per dwg 33, meas 32-3/4":                                                                          "check opening = 33 in; opening = 32-3/4 in",
 		"is 38 mm enough clearance for the brackets like he says":                                             "check bracket clearance = 38 mm",
 		"settle something for us: is the gap 2-1/4 or not":                                                    "check gap = 2-1/4 in",
@@ -114,7 +113,7 @@ func TestHearsay(t *testing.T) {
 		"no idea what she put for the gap", "what did he say the gap was", "I lost the drawing", "he says his own wall is 50 high",
 		"right, no, left", "he's asking whether I'm done", "she's promising to call about the gap", "what they sent me is no good", "what they sent me has three rotten boards", "it's marked 32 on the tape", "if the plan is right, what is the gap", "the plan she sent me is torn",
 		"spare me a minute", "I can spare another forty dollars", "mark the brackets down", "the original is in the truck", "supposedly it will rain",
-		"he is six feet tall", "he's wrong about the height", "is there any truth in that", "is the gap 2-1/4 or 2-1/2", "I'm not fine with his five boards", "his 2-1/2 gap isn't fine with me", "my son says he's four feet tall now", "she'll want to see the drawing", "skip what he said about the stiffeners", "I'm not going by his drawing", "his drawing aside", "I told him six boards and he laughed", "I told him six boards would look silly", "my neighbor wants to borrow two 2x6s",
+		"he is six feet tall", "he's wrong about the height", "is there any truth in that", "is the gap 2-1/4 or 2-1/2", "I'm not fine with his five boards", "his 2-1/2 gap isn't fine with me", "my son says he's four feet tall now", "she'll want to see the drawing", "I'm not going by his drawing", "his drawing aside", "I told him six boards and he laughed", "I told him six boards would look silly", "my neighbor wants to borrow two 2x6s",
 		"he drew it on a 2x6", "ask him how high he wants it", "compare his 5 boards with my 6", "he was right about the gap", "tell her yes", "don't listen to him", "shouldn't the gap be wider",
 		"does it check out", "did my brother get the span right?",
 	} {
