@@ -16,7 +16,7 @@ var shortened = map[string]string{
 	"sq'ing": "squaring", "horiz": "horizontal", "vert": "vertical", "lim": "limit", "more'n": "more than", "less'n": "less than", "bigger'n": "bigger than", "smaller'n": "smaller than", "wider'n": "wider than",
 	"narrower'n": "narrower than", "taller'n": "taller than", "higher'n": "higher than", "lower'n": "lower than", "longer'n": "longer than", "shorter'n": "shorter than",
 	"closer'n": "closer than", "tighter'n": "tighter than", "fewer'n": "fewer than", "better'n": "better than",
-	"bg": "bottom gap", "tgt": "target", "bgap": "bottom gap", "qtr": "quarter", "hlf": "half", "hdwe": "hardware", "hdwr": "hardware", "lvl": "level", "cmds": "commands", "avail": "available", "wdths": "widths",
+	"bg": "bottom gap", "fc": "face", "tgt": "target", "bgap": "bottom gap", "qtr": "quarter", "hlf": "half", "hdwe": "hardware", "hdwr": "hardware", "lvl": "level", "cmds": "commands", "avail": "available", "wdths": "widths",
 }
 
 // withoutVowels are words of the job that notes write without their vowels: "opnng", "stfnr", "hght".
