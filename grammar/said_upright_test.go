@@ -108,6 +108,25 @@ func TestUprightTurns(t *testing.T) {
 		"from dirt to top of post it's 50":                                                     "post height = 50 in",
 		"I put the level across and the top's at 42 1/4":                                       "wall height = 42-1/4 in",
 		"need the gaps tight enough a tennis ball won't go through, 2 1/2 or less":             "gap <= 2-1/2 in",
+		"i like a fatter gap say three":                                                        "gap = 3 in",
+		"could go as low as an inch and a half on the gap but no lower":                        "gap >= 1-1/2 in",
+		"Our carpenter suggests gaps of 2 1/2 inches, and we agree.":                           "gap = 2-1/2 in",
+		"six at two inch gaps that's what i want":                                              "rails = 6; gap = 2 in",
+		"keep the top board flush with the wall top at forty":                                  "wall height = 40 in",
+		"bracket screws sit thirteen sixteenths above the rail":                                "bracket reach = 13/16 in",
+		"what boards i got are seven and a quarter actual":                                     "rail face = 7-1/4 in",
+		"take the bottom gap out of what i told you":                                           "forget bottom gap",
+		"I bought brackets whose plates are an eighth of an inch thick.":                       "bracket thickness = 1/8 in",
+		"gp: same all round incl btm":                                                          "bottom gap = gap",
+		"make it 41, not 42, to top":                                                           "wall height = 41 in",
+		"what would 5 boards and 3 inches at the bottom come to in height":                     "what if rails = 5, bottom gap = 3 in; ask wall height",
+		"does the bracket thickness matter if it's 1/4":                                        "what if bracket thickness = 1/4 in",
+		"checked the blade, it's a 7/64":                                                       "kerf = 7/64 in",
+		"measured 2 5/8 between the boards on his wall, I want the same":                       "gap = 2-5/8 in",
+		"put the top at 42 like the railing next door":                                         "wall height = 42 in",
+		"there's room for six boards, let's do six":                                            "rails = 6",
+		"is there room for six boards":                                                         "what if rails = 6",
+		"rls 5, btm 3, top 41":                                                                 "rails = 5; bottom gap = 3 in; wall height = 41 in",
 	} {
 		assert.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
@@ -135,6 +154,11 @@ func TestUprightTurns(t *testing.T) {
 		"gap about 2, the wall about as tall as my hip",
 		"the stiffeners, 2x4s, are a shade under at 1 1/2",
 		"are the gaps tight enough a ball won't go through",
+		"there's room for six boards",
+		"my neighbor suggests five boards, and we argue",
+		"we have deck boards",
+		"take that out of what I told you",
+		"maybe a wider gap, say 3",
 	} {
 		assert.Empty(t, Read(said, Context{}).Acts, said)
 	}
