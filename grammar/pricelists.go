@@ -46,7 +46,7 @@ func pricedTogether(atoms []atom) []atom {
 }
 
 // pricingWords tell that something is priced; without one no line is looked at.
-var pricingWords = wordSet("for is are cost costs run runs comes come goes go each apiece ea paying paid pay charge charges $ dollars bucks at in footers footer eights tens twelves fourteens sixteens eighteens twenties")
+var pricingWords = wordSet("for is are cost costs run runs comes come goes go each apiece ea : paying paid pay charge charges $ dollars bucks at in footers footer eights tens twelves fourteens sixteens eighteens twenties")
 
 // pricedLength is a length of lumber and what it costs: places of atoms, and the length in plain words.
 type pricedLength struct {
@@ -73,7 +73,7 @@ func pricesFrom(atoms []atom, from int) (told []pricedLength, end int) {
 	i := from
 	for i < len(atoms) && !endsSentence(atoms, i) {
 		a := atoms[i]
-		if a.text == "," || a.text == "and" || a.text == "but" || a.text == "while" {
+		if a.text == "," || a.text == "and" || a.text == "but" || a.text == "while" || a.text == "/" && !a.glued {
 			if now.whole() {
 				keep(i)
 			}
@@ -103,6 +103,8 @@ func pricesFrom(atoms []atom, from int) (told []pricedLength, end int) {
 				return told, end
 			}
 			now.price, begun, i = []int{i, next}, true, next
+		} else if next := moneyAndHalf(atoms, i); next > i && len(told) > 0 && now.length != nil && now.price == nil {
+			now.price, i = []int{i, next}, next
 		} else if length, u, next := lumberTold(r, i, unit); next > i {
 			if now.whole() {
 				keep(i)
@@ -241,3 +243,12 @@ var soldBetween = map[string][2]float64{"footers": {4, 24}, "m": {1, 8}, "cm": {
 
 // colonSaid parts what is priced from its price.
 var colonSaid = wordSet(":")
+
+// moneyAndHalf is the atom behind "nine and a quarter".
+func moneyAndHalf(atoms []atom, i int) int {
+	_, next := countTold(atoms, i)
+	if next == i || next+2 >= len(atoms) || atoms[next].text != "and" || atoms[next+1].text != "a" || atoms[next+2].text != "half" && atoms[next+2].text != "quarter" {
+		return i
+	}
+	return next + 3
+}

@@ -11,14 +11,19 @@ var purseTurns = []placedPhrase{
 	{"how much|what ?money do|will|am|are|would|'ll i|we ?be ?going ?to handing|hand|paying|pay|giving|give|forking|fork|shelling|shell|owe|owing ?over|out ?to|at|for the cashier|till|register|checkout|clerk", "what does it cost", yardClauseEnds},
 	{"which|what lumber|wood|timber|boards|materials i|we should|must|need|have|ought ?to purchase|buy|get|order|acquire", "what i need to buy", nil},
 	{"budget ?has|is grown|shrunk|risen|gone|come|fallen|increased|decreased|crept ?up|down a little|bit|touch|lot|(little bit)|smidge|tad , to", "budget is", sumAhead},
-	{"^ if it|this|that|things|everything|(the [total|bill|cost|lot]) goes|runs|comes|gets|climbs|costs ?to ?in over|above|past|(more than) # ?dollars|bucks ?, ?then ?the|my|our PERSON ?.. fit|roof|kill|kills|murder|divorce|mad|skin|scalp|heart .. $$", "the budget is $1 dollars", nil},
-	{"says|said|reckons|claims|thinks ?that we|you|i|one can|could|will|would|'ll do|build|make|manage|finish ?it|this|(the [wall|job|lot]) ?all for under|below|(less than) # ?dollars|bucks", "says it all costs less than $1 dollars", yardClauseEnds},
+	{"^ if it|this|that|things|everything|(the [total|bill|cost|lot]) goes|runs|comes|gets|climbs|costs ?to ?in over|above|past|(more than) # ?dollars|bucks ?, ?then ?the|my|our PERSON .. fit|roof|kill|kills|murder|divorce|mad|skin|scalp|heart .. $$", "the budget is $1 dollars", nil},
+	{"says|said|reckons|claims|thinks ?that we|you|i|one can|could|will|would|'ll do|build|make|manage|finish ?it|this|(the [wall|job|lot]) ?all for under|below|(less than) # ?dollars|bucks", "says the total stays under $1 dollars", yardClauseEnds},
+	{"says|said|reckons|claims|thinks ?that it|this|(the [wall|job|lot]) can|could|will|would be done|built|made|finished ?all for # ?dollars|bucks", "says the total is $1 dollars", yardClauseEnds},
+	{"i|we ?am|is|are|do|does not got|have ?any|nothing ?(more than)|but !([\\$] ## [##]) ?dollars|bucks for ?the LUMBER|materials|this|it|everything", "budget $1", nil},
+	{"not ?ever go past|over|above|beyond !(## hundred [and] [##] [##]) ?dollars|bucks on|for|with ?the|this thing|job|wall|project|one|it|lot", "the budget is $1 dollars", nil},
+	{"keep|hold|have ?the|our|my total|bill|cost|spending ?((for|of|on) [the|all] (materials|lumber|wood|material)) at|to # ?dollars|bucks or less|under|below|lower", "the budget is $1 dollars", nil},
 	// What is priced.
 	{"mark|put|write|note|enter|list|jot|pencil|book|set ?the|them !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?down|in at|as|for £ ?each|apiece", "$1 cost $2 each", nil},
 	{"i|we ?have got|had|have|received|(was given)|(were given) a|an quote|price|offer of £|# ?dollars|bucks for|on each|a|one|every !(bracket|(post base)|(post cap)|anchor)", "a $3 costs $1 $2", nil},
 	{"^ ?the|my|our PERSON|quote|tag|sticker|list ?((at|behind) the (counter|desk|register|yard)) says|said|(told|tells me|us)|(told me)|(told us)|(tells me)|quoted|quotes ?me|us ?that ?the !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?now are|is|cost|costs|run|go|at ?now ?for|at £ ?each|apiece ?now", "$1 cost $2 each", nil},
 	{"but|and|so|, there is|are ?some !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) ?back now|again|too ?in|on ?stock|hand|the ?rack|racks|shelf , ?they|those ?are £ ?each|apiece", ", they have $1 too , $1 cost $3", nil},
 	{"there is|are ?some !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) ?back on|in|at the rack|racks|shelf|shelves|yard|store|shop again|(once more)", "they have $1 too", nil},
+	{"!(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) is|are|run|runs # even|flat", "$1 cost $2 dollars each", yardClauseEnds},
 	{"!(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?have|has|are|is went|gone|go ?up|down ?again ?in ?price ,|and|; ?so ?they|it ?are|is|cost|costs ?now # apiece|each ?now", "$1 cost $2 each", nil},
 	{"^ ?the|my|our|this PERSON|guy gave|sold|did|(let me have)|(let us have) ?me|us ?the !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) for|at", "$1 cost", nil},
 	{"?have|has|are|is went|gone|jumped|dropped|rose|fell|crept|risen|fallen ?up|down from £ ?up|down to £", "cost $2", nil},
@@ -40,6 +45,7 @@ var purseTurns = []placedPhrase{
 	{"include|add|order|buy|get|plan|figure|count|take ?on ## %|percent|(per cent) more|extra LUMBER than|beyond|over ?what i|we|it|is|the|this ?job|wall|(strictly) need|needs|needed|require|requires|required|takes|(calls for)|necessary ?strictly", "$1 percent spare", nil},
 	{"not add|include|order|buy|get|want|need|put ?to ?buy|order|get any|anything extra|spare|spares ?LUMBER|ones ?((to|in|on) the order|list|shopping|bill)", "no spare", yardClauseEnds},
 	{"## board|boards|plank|planks over|extra|spare ?((just in case)|(for safety)) is|are|will|would|'ll|should ?be plenty|enough|sufficient|fine|do", "buy $1 spare boards", phraseStartsClause},
+	{"include|add ## %|percent|(per cent) extra|more|spare LUMBER", "$1 percent spare", yardClauseEnds},
 	{"round|bump|pad|top|fill it|things|everything|that|the ?order up|out with ## %|percent|(per cent) extra|more|spare LUMBER", "$1 percent spare", nil},
 	{"^ ?please|and allow|include|plan|figure ?for|on ## spare|extra|spares ?board|boards", "buy $1 spare boards", yardClauseEnds},
 	{"?give|leave|allow|keep ?me|us a|an cushion|allowance|margin|buffer|overage of ## %|percent|(per cent) ?((on|for|of) [the] LUMBER)", "$1 percent spare", yardClauseEnds},
@@ -54,7 +60,7 @@ var purseTurns = []placedPhrase{
 	{"## m|metre|meter and ## cm|centimetre|centimetres|centimeter|centimeters", "$1 m $2 cm", nil},
 	{"# along|over|in|across from the post on|at the|my !left|right ?side|end|hand ?side", "$1 from the $2 post", nil},
 	{"# along|over|in|across from the !left|right ?hand ?end post ?to ?where ?the ?(opening|doorway) ?(starts|begins)", "$1 from the $2 post", openingAlone},
-	{"^ ?please show|give|put|display|print|write|list ?me|us ?the|all|my|your ?the|my results|result|answers|dimensions|output|lengths|sizes|plan|drawing|list|layout in !inches|millimeters|millimetres|centimeters|centimetres|metric ?((instead of|rather than|not|and not) METRICS|inches) ?please", "use $1", yardClauseEnds},
+	{"^ ?please show|give|put|display|print|write|list ?me|us ?the|all|my|your ?the|my results|result|answers|dimensions|output|lengths|sizes in !inches|millimeters|millimetres|centimeters|centimetres|metric ?((instead of|rather than|not|and not) METRICS|inches) ?please", "use $1", yardClauseEnds},
 	// Bays that are measured, and measured again.
 	{"^ ?i|we ?have ?just checked|rechecked|measured|remeasured|taped|retaped|reread !(bay ..|bottom of bay ..|top of bay ..|rail ## ..) again|over|(once more)|(a second time)|afresh ?, ?and|now ?it|that|they is|are|reads|read|(comes to)|(came to)|(comes out at)", "$1 is", nil},
 	{", i|we had|read|wrote|got|put|said # before|earlier|previously|originally|(the first time)|(last time)|(the last time)|(first time round)|down $$", "", figuresBefore},
@@ -75,7 +81,34 @@ var purseSwaps = []placedPhrase{
 	{"callipers", "calipers", nil},
 	{"switch|change|go|swap|flip|turn ?it|everything|this|things|us ?back over ?back to !inches|feet|imperial|millimeters|millimetres|metric ?and ?inches", "use $1", phraseStartsClause},
 	{"!foot|feet|ft stuff|material", "$1 boards", nil},
+	{"would|will it ?be|come|work|turn ?out ?to ?be !cheaper|dearer to go|use|do|have|make|take|buy|try ?with", "would it be $1 with", nil},
 	{"wall hide", "wall height", figureToCome},
+	{"!one|two|three|four|five|six|seven|eight|nine in a|an !half|quarter|eighth|sixteenth", "$1 and a $2", noWallNext},
+	{"an a !half|quarter", "and a $1", nil},
+	{"a|an|the|each|every ## foot|feet|ft one|ones", "a $1 footer", bothHold(pricesBefore, noInchesNext)},
+	{"centimeters|centimetres|cm or|and millimeters|millimetres|mm", "millimeters", figuresNone},
+	{"fourty", "forty", nil},
+	{"ninty", "ninety", nil},
+	{"eigth", "eighth", nil},
+	{"eigths", "eighths", nil},
+	{"at lease|leased", "at least", figureToCome},
+	{"!added|new|end|extra|middle|corner pose", "$1 post", nil},
+	{"pose size", "post size", nil},
+	{"rale", "rail", nil},
+	{"rales", "rails", nil},
+	{"sicks !rails|boards|slats|planks", "six $1", nil},
+	{"stiff ner|nor|nur", "stiffener", nil},
+	{"stiff ners|nors|nurs", "stiffeners", nil},
+	{"two the !right|left|ground|floor", "to the $1", nil},
+	{"quart of an inch", "quarter of an inch", nil},
+	{"the wholes", "the holes", nil},
+	{"and quite", "and quit", saveFirst},
+	{"too !inches|feet|foot", "two $1", figuresNone},
+	{"bey !(##)", "bay $1", nil},
+	{"!rail|board|slat ate|eat in|of", "$1 eight in", nil},
+	{"!rail|board|slat for in|of bay", "$1 four in bay", nil},
+	{"!rail|board|slat to|too in|of bay", "$1 two in bay", nil},
+	{"!rail|board|slat won in|of bay", "$1 one in bay", nil},
 	{"for !rails|boards|slats|planks in|per|to each|every|a bay|section", "four $1 in each bay", purseAlone},
 	{"builders|builder|builder's|timber ?' ?s merchant|merchants", "merchant", nil},
 }
@@ -96,3 +129,27 @@ func behindHas(before, _ []atom) bool {
 	w := lastOf(before, 1)
 	return w == "have" || w == "got" || w == "'ve" || w == "is" || w == "has"
 }
+
+// noWallNext: no half wall is meant.
+func noWallNext(_, after []atom) bool {
+	return len(after) == 0 || after[0].text != "wall" && after[0].text != "hour" && after[0].text != "day"
+}
+
+// saveFirst: something is saved before, and nothing comes behind.
+func saveFirst(before, after []atom) bool {
+	return saidBeforeOf(wordSet("save store"))(before, nil) && phraseEndsLine(before, after)
+}
+
+// figuresNone: no figure stands right before.
+func figuresNone(before, _ []atom) bool {
+	n := len(before)
+	return n > 0 && before[n-1].kind == aWord && !spelledNumber(before[n-1].text)
+}
+
+// noInchesNext: a board is meant, and no inch.
+func noInchesNext(_, after []atom) bool {
+	return len(after) == 0 || !inchWords[after[0].text] && after[0].text != "and" && after[0].text != "-"
+}
+
+// pricesBefore: something was priced before.
+var pricesBefore = saidBeforeOf(wordSet("$ dollars bucks price priced cost costs costing pay paid paying"))
