@@ -18,8 +18,8 @@ const otherTrade = `
 	admire bake bathe beat blame bleach boil borrow brush burn bury carve caulk chase chew clean coat complain confuse crush curse damage dance debate deliver
 	deny describe deserve destroy dig discuss drink drive dry earn empty excuse fear fight fold free fry gather glue grind guard haul heat help hide hug hunt hurt improve
 	inspect insure invent iron judge jump kick kiss laugh lend lick marry melt mend mow oil owe park patch peel photograph plant plow polish praise prime protect punch
-	race recycle refinish regret reinforce rent repaint repair rescue return reuse risk rob rot rub ruin sand scrape scrub seal search sharpen slam slice
-	smash smell soak solve splice spoil spray stab stain staple steal steam study sweep taste tear tease thank treat twist unload unscrew varnish vote wait warn wash watch wear
+	race recycle refinish regret reinforce rent repaint repair rescue return risk rob rot rub ruin sand scrape scrub seal search sharpen slam slice
+	smash smell soak solve splice spoil spray stab stain staple steal steam study sweep taste tear tease thank treat twist unload unscrew varnish wait warn wash watch wear
 	weld whittle win worry wrap wreck paint`
 
 const otherTradePast = `
@@ -44,7 +44,7 @@ func ofOtherTrade(r Reading, atoms []atom) Reading {
 		return r
 	}
 	for i, a := range atoms {
-		if a.kind != aWord || !otherVerbs()[a.text] || i+1 == len(atoms) || !verbHere(atoms, i) {
+		if a.kind != aWord || !otherVerbs()[a.text] || i+1 == len(atoms) || !verbHere(atoms, i) || !objectAt(atoms, i+1) {
 			continue
 		}
 		end := i + 1
@@ -71,6 +71,19 @@ func verbHere(atoms []atom, i int) bool {
 	}
 	before := atoms[i-1].text
 	return doers[before] || tellers[before] || isPerson(before) || before == "just" || before == "then" || before == "also"
+}
+
+// objectAt reports whether at an atom begins what something is done to.
+func objectAt(atoms []atom, i int) bool {
+	w := atoms[i].text
+	if vocab().articles[w] || owned[w] || w == "all" || w == "those" || w == "these" || w == "each" || w == "every" {
+		return true
+	}
+	if _, ok := figureEnd(atoms, i); ok {
+		return true
+	}
+	key, _ := partKey(atoms, i)
+	return key != ""
 }
 
 // clauseFrom is where in the line the clause of an atom begins.

@@ -91,7 +91,6 @@ func TestPurseTurns(t *testing.T) {
 		"show me the layout in inches":                                                                        "ask layout; units = customary",
 		"three in an eighth between the boards":                                                               "gap = 3-1/8 in",
 		"gap two an a half":                                                                                   "gap = 2-1/2 in",
-		"wall height fourty two":                                                                              "wall height = 42 in",
 		"floor drops an inch and a half two the right":                                                        "floor at right = -1-1/2 in",
 		"rail ate in bay 1 is 68 1/4":                                                                         "measured bay 1 rail 8 = 68-1/4 in",
 		"save it as porch and quite":                                                                          "save porch; quit",

@@ -2,6 +2,8 @@ package grammar
 
 // queryTurns are ways in which people ask: for a figure, a list or a reason, with the plain words for each.
 var queryTurns = []placedPhrase{
+	{"?and|then tell|show ?me what do|does|should ?the|my|our|these RAIL|boards get cut ?down to", "show me the cuts", nil},
+	{"what ?do|should ?the|my|our|these RAIL|boards ?get|all cut ?down to", "show me the cuts", nil},
 	// What is bought, and what it comes to.
 	{"which|what ?kind|sort|kinds|sorts ?of lumber|wood|timber|material|materials|supplies|hardware|stuff i|we|one should|must|need|shall|(ought to)|(have to)|(will have to)|(will need to)|(am to)|(are to) ?to buy|purchase|order|get|(pick up)", "what do i need to buy", bothHold(asksEnd, unknownBefore)},
 	{"write|type|jot|print|put|make ?me|us ?out|up|down|together|off list of ?all ?of ?the|my lumber|wood|timber|boards|materials|material|parts and|& hardware|brackets|fasteners|screws|(the rest)|(everything else) ?that i|we ?will ?need|have|must|should ?to get|buy|purchase|order|(pick up)", "give me the shopping list", listEnds},

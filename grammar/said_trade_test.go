@@ -38,11 +38,12 @@ func TestTradePhrases(t *testing.T) {
 		{"my son swears the opening is thirty, the wife wants thirty four, so go by her", "check opening = 30 in; opening = 34 in"},
 		{"the owner says the rails are 2x6, but I see 2x4", "check rail size = 2x6; rail size = 2x4"},
 		{"opening thirty two, oh shoot, thirty four", "opening = 34 in"},
+		{"label on the brackets says 3/16 thick", "check bracket thickness = 3/16 in"},
 	} {
 		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
-		"label on the brackets says 3/16 thick", "in my day we gave it plenty of room", "stop the added post", "I read it wrong", "what would cause the gap to grow", "make sure nobody moves the post", "first I wanted a pony",
+		"in my day we gave it plenty of room", "stop the added post", "I read it wrong", "what would cause the gap to grow", "make sure nobody moves the post", "first I wanted a pony",
 		"an opening of thirty-six that's under thirty", "got 67 1/4 on that one bay", "couldn't we just do it the way the other crew does",
 	} {
 		require.Empty(t, Read(line, Context{}).Acts, line)

@@ -74,7 +74,7 @@ func deniesOver(w []string) bool {
 // toldOver reports whether words passed over tell what somebody did or had.
 func toldOver(w []string) bool {
 	for i := 1; i < len(w); i++ {
-		if !overPast[w[i]] || w[i] == "asked" && i+1 == len(w) || w[i] == "were" && w[i-1] == "there" {
+		if !overPast[w[i]] || w[i] == "asked" && (i+1 == len(w) || w[i+1] == "for" || w[i+1] == "to") || w[i] == "were" && w[i-1] == "there" {
 			continue
 		}
 		owner := i > 1 && (owned[w[i-2]] || vocab().articles[w[i-2]])
