@@ -29,6 +29,7 @@ var othersThings = []openWay{
 		not: oursToo, ask: thisWallToo},
 	{looks: valued, way: regexp.MustCompile(opensClause + `(?:the |my |our |that |this |a )?` + notOurs + `(?: 's)? (?:doors?|gates?|openings?|doorways?|walls?|floors?|posts?|rails?|gaps?)(?: openings?)? ` + saysOf + ` `),
 		not: regexp.MustCompile(`\b(?:front|back) (?:gate|posts?|rails?|wall)\b|` + oursToo.String()), ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(opensClause + `(?:the |our |my )(?:last|previous|other|first) (?:guy|fellow|man|crew|builder|owner|contractor|outfit|bunch)s?(?: [a-z]+){0,3} (?:cut|left|used|set|put|hung|built|made)\b`), not: regexp.MustCompile(`\?|\b(?:paper|drawing|plan|says|said|claims?|check|right|is he|are they)\b|` + oursToo.String()), ask: thisWallToo},
 	{looks: valued, way: regexp.MustCompile(opensClause + `last (?:year|month|summer|spring|fall|autumn|winter|week|job|time) 's (?:[a-z]+ )?` + saysOf + ` `), not: oursToo, ask: thisWallToo},
 	{looks: valued, way: regexp.MustCompile(opensClause + whoseEver + ` (?:old|previous|former|last|original) (?:deck|fence|porch|railing|rail|one|job|house|patio|gate) (?:had|was|were|has) `), not: oursToo, ask: thisWallToo},
 	{looks: valued, way: regexp.MustCompile(`\b(?:(?:at|by|on|in|over at) ` + whoseEver + ` ` + kinOrOthers + ` ?'s?|(?:at|on|in|of) ` + whoseEver + ` (?:old|previous|other|last|neighbor 's|neighbors) (?:fence|wall|deck|porch|house|place|job|railing)) (?:is|are|was|were|has|have|had|starts?|started|begins?|measures?) `), not: oursToo, ask: thisWallToo},
@@ -71,6 +72,15 @@ var otherTrades = []openWay{
 	{looks: kindOf(Why), way: regexp.MustCompile(`\bwhy (?:is|are|does|has|have) (?:all )?(?:the )?(?:wood|lumber|timber|everything|life|stuff)(?: prices?)? (?:get |got |gotten |become |cost )?(?:so|that|this|up|going)\b`), ask: notOurTrade},
 	{looks: valued, way: regexp.MustCompile(`\b(?:have|has|had|got|is|are) (?:a|an) (?:gap|opening|slot|bay|post|spot) .*\b(?:this (?:morning|afternoon|evening|week)|tonight|tomorrow|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|o ' ?clock|an hour|per hour|in (?:my|our|his|her) (?:schedule|calendar|diary))\b`), ask: notOurTrade},
 	{looks: kindOf(TakeThat, Take), way: regexp.MustCompile(`\btake (?:that|this) (?:end|side|saw|hammer|tape|ladder|box|bag|bucket|load|truck)\b`), ask: notOurTrade},
+	{looks: asksAny, way: regexp.MustCompile(`\bno need to (?:redo|show|draw|print|tell|give|list|explain|repeat|work|go over|read)\b`), not: regexp.MustCompile(`[,.;:-] .*[a-z]`), ask: openQuestion("What would you like instead?", "show me the cuts")},
+	{looks: valuedAny, way: regexp.MustCompile(`\b(?:here|home|back|there|over) (?:by|at|around|before|until|till) ` + anyFigure + `\b(?: (?:o ' clock|sharp|tonight|tomorrow))?(?: with (?:the|my|our|his|her|some) [a-z]+)?(?: [.!])*$`), not: regexp.MustCompile(`\b(?:post|opening|doorway|gap|height|wall|bay|span)s?\b`), ask: notOurTrade},
+	{looks: stated(solver.Budget), way: regexp.MustCompile(`\bmost (?:that )?(?:i|we) (?:would|will|can|could|'d) (?:ever )?(?:pay|give|spend) for (?:a|an|each|one)\b`), ask: openQuestion("Is that the price of one, or the budget?", "budget 300")},
+	{looks: kindOf(Check), way: regexp.MustCompile(`^(?:(?:and|so|ok) )?(?:what if|suppose|supposing|say|if|imagine) (?:we|i) `), not: regexp.MustCompile(`\b(?:says?|said|claims?|thinks|drawing|plan|sketch|paper|quote|his|her|their|he|she|they|right|true|is that|is it)\b`), ask: openQuestion("Shall I try both together?", "what if six rails, wall 46 high")},
+	{looks: countsParts, way: regexp.MustCompile(`\b` + boardsOf + ` (?:(?:a|an|per) (?:day|week|minute|hour|customer|person|trip|bundle|month|year|head|man)|(?:go|goes|are going|went) up (?:today|tomorrow|tonight|next|on|this)|by (?:noon|tonight|tomorrow|dark|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|at a time|at the (?:yard|shop|store)|over (?:there|here|easy)|to burn)\b(?: [.!])*$`), ask: openQuestion("How many rails is the wall to have?", "six rails")},
+	{looks: countsParts, way: regexp.MustCompile(`\b` + boardsOf + ` (?:(?:is|are) )?for (?:the |a |my |our |his |her |their )?(?:` + otherWork + `|kids|children|practice|fun|show|someone else|somebody else|another (?:job|day|time))(?: [.!])*$`), ask: notForThis},
+	{looks: saidOf(solver.Openings, WhatIf), way: regexp.MustCompile(`\b(?:opening|doorway|gate|entrance|walk - through|walkthrough) (?:does|will|would|can) not (?:fit|work|go)(?: in)?(?: [.!])*$`), ask: openQuestion("How wide is it to be?", "opening 30")},
+	{looks: kindOf(Forget), way: regexp.MustCompile(`\b(?:is|are|'s) off(?: [.!])*$`), ask: openQuestion("By how much, and which way?", "gap 1/8 wider")},
+	{looks: valued, way: regexp.MustCompile(`\b(?:is|are|was|'s) (?:over|under) by ` + anyFigure + `\b`), ask: openQuestion("Over what?", "gap 2-1/2")},
 	{looks: kindOf(Save), way: regexp.MustCompile(`\bsave (?:the|those|these|any|all|all the) [a-z]+ for\b`), ask: notOurTrade},
 	{looks: asksAny, way: regexp.MustCompile(`\bwhere (?:did|have|has|is|are) (?:i |we |he |she |my |the |our |your )+(?:[a-z]+ ){0,2}(?:pencil|tape|saw|hammer|square|level|glasses|drill|phone|gloves)\b|\bhow long (?:till|until|before) (?:the|my|our|he|she|they|lunch|dinner|dark)\b`), ask: notOurTrade},
 	{looks: asksTopic("cuts"), way: regexp.MustCompile(`\b(?:i|we|he|she|they) (?:have |'ve )?(?:already |just |all )+(?:made|did|done|finished|started|cut)\b`), not: regexp.MustCompile(`\?|[,;.:] .*[a-z]`), ask: openQuestion("Shall I show the cuts?", "show me the cuts")},
@@ -92,6 +102,16 @@ var (
 	whatThen    = openQuestion("What is it to be instead?", "five rails")
 	notOurTrade = openQuestion("That is beyond me. What would you like to know of the wall?", "what do I need to buy")
 )
+
+// countsParts are acts that set or check how many of a part there are.
+var countsParts = stated(solver.Rails, solver.AddedPosts, solver.Stiffeners, solver.Spare)
+
+// saidOf are acts of a kind that speak of a quantity.
+func saidOf(of solver.Quantity, kind ActKind) func(Act) bool {
+	return func(a Act) bool {
+		return a.Kind == kind && len(a.Statements) > 0 && a.Statements[0].Name.Quantity == of
+	}
+}
 
 func anyWord(Act) bool { return true }
 

@@ -169,7 +169,7 @@ var checkedPhrases = []setPhrase{
 	{"^^ end|conclusion|close|completion of|to ?the ?my|our|this|that review|inspection|examination|audit|session $$", "quit"},
 	{"^^ ?that|this ?is|concludes|completes|ends|'s ?the ?end ?of ?my|the|our review|inspection|audit complete|concluded|finished|over|done $$", "quit"},
 	{"^^ (never mind)|nevermind ?about the !drawing|picture|marks|cuts|steps|list|shopping|cautions ?list $$", "skip the $1"},
-	{"^^ ?a|any|no ?single # sphere|ball must|may|should|shall|can|could|will|does|do not|never ?be ?able ?to pass|fit|get|go|slip|squeeze|roll ?in ?through|between ?anywhere|any ?of ?the ?RAIL|gaps|gap $$", "gap less than $1"},
+	{"^^ ?a|any|no ?single # sphere|ball must|may|should|shall|can|could|will|does|do not|never ?be ?able ?to pass|fit|get|go|slip|squeeze|roll ?in ?through|between ?between ?anywhere|any ?of ?the ?RAIL|gaps|gap $$", "gap less than $1"},
 	{"stiffeners|stiffener|brace|braces|batten|battens ?may|can|should|shall|must|is|are|be ?to ?stand|sit|go|be ?any more|further|farther than # from|to|of ?the ?its next|another|neighbor ?one", "stiffener spacing more than $1"},
 	{"^ no stiffener|brace|batten ?may|can|should|shall|must|is ?stand|sit|go|be ?any more|further|farther than # ?away from|to|of ?the ?its next|another|neighbor ?one", "stiffener spacing at most $1"},
 	{"minimum|min ?of # clear|clearance ?width at|through|in|for OPENING|(walk ?- through)", "at least $1 at the opening"},

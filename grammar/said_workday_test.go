@@ -9,11 +9,24 @@ import (
 // Turns of phrase of a day's work at the wall, and what only looks like them.
 func TestWorkdayTurns(t *testing.T) {
 	for said, want := range map[string]string{
-		"suppose i drop down to four boards what'll that do to the gap":                               "what if rails = 4; ask gap",
-		"if we hung five rails with two and an eighth between, how much would be left at the bottom":  "what if rails = 5, gap = 2-1/8 in; ask bottom gap",
-		"say i dropped to four boards how big do the gaps get":                                        "what if rails = 4; ask gap",
-		"I want fewer boards than seven":                                                              "rails < 7",
-		"he has more boards than six":                                                                 "check rails > 6",
+		"suppose i drop down to four boards what'll that do to the gap":                              "what if rails = 4; ask gap",
+		"if we hung five rails with two and an eighth between, how much would be left at the bottom": "what if rails = 5, gap = 2-1/8 in; ask bottom gap",
+		"say i dropped to four boards how big do the gaps get":                                       "what if rails = 4; ask gap",
+		"I want fewer boards than seven":                                                             "rails < 7",
+		"he has more boards than six":                                                                "check rails > 6",
+		"drop the gap from two and a half down to two and an eighth":                                 "gap = 2-1/8 in",
+		"go from six boards down to five":                                                            "rails = 5",
+		"every section 80 inches or shorter and 34 at least to walk through":                         "bay <= 80 in; opening >= 34 in",
+		"more than 30 but less than 80 mm under the lowest slat":                                     "bottom gap > 30 mm; bottom gap < 80 mm",
+		"op mid, 34 w":                   "opening side = middle; opening = 34 in",
+		"they've got fourteens here too": "stock += 168 in",
+		"keep an inch and three quarters open underneath the lowest board":                            "bottom gap = 1-3/4 in",
+		"she claims there's 27 left for the doorway":                                                  "check opening = 27 in",
+		"14 ft 7 1/2 in from post center to post center, 6x6 posts":                                   "centers = 175-1/2 in; post size = 6x6",
+		"brkts need 1-5/8 to clear ea other":                                                          "bracket clearance = 1-5/8 in",
+		"call off the marks for me one by one":                                                        "ask marks",
+		"the gap ended up 3":                                                                          "gap = 3 in",
+		"the gap went from 2 to 3":                                                                    "gap = 3 in",
 		"run me the marks":                                                                            "ask marks",
 		"post locs":                                                                                   "ask posts",
 		"help me find where the new post goes":                                                        "ask posts",
@@ -58,7 +71,7 @@ func TestWorkdayTurns(t *testing.T) {
 	} {
 		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
 	}
-	for _, said := range []string{"we dropped four boards off the truck", "run me over to the yard", "he went down to four", "I haven't decided between five and six boards.", "I don't know yet how high the wall should be.", "take five, everybody", "I've got twenty dollars for lunch",
+	for _, said := range []string{"six boards a week", "six boards go up tomorrow", "six boards for the bench", "the opening doesn't fit", "the gap is off", "the gap is over by 3", "no need to redo the drawing", "the last guy in here cut every rail a quarter short", "Twenty dollars is the most I'd pay for a sixteen footer.", "she says she'll be here by six with the boards", "suppose we keep six boards and bring the wall down to 46, what's the gap", "we dropped four boards off the truck", "run me over to the yard", "he went down to four", "I haven't decided between five and six boards.", "I don't know yet how high the wall should be.", "take five, everybody", "I've got twenty dollars for lunch",
 		"spacing's twenty four", "they bought 2 gates", "take that end would you", "save the offcuts for the stove", "where did I put my pencil", "how long till the truck gets here", "I already made the cuts", "gap's gonna be uh two and uh somethin"} {
 		require.Empty(t, Read(said, Context{}).Acts, said)
 	}
