@@ -311,7 +311,7 @@ func othersHave(w []string) bool {
 	if owned[w[0]] && isPerson(w[at]) || w[0] == "dad" || w[0] == "mom" || w[0] == "grandma" {
 		return true
 	}
-	if what := slices.Index(w, "what"); what > 0 && what+2 < len(w) && (otherSpeakers[w[what+1]] || owned[w[what+1]] || w[what+1] == "the") && othersKeep[w[len(w)-1]] {
+	if what := slices.Index(w, "what"); what > 0 && what+2 < len(w) && (otherSpeakers[w[what+1]] || (owned[w[what+1]] || w[what+1] == "the") && (isPerson(w[what+2]) || whoseElse[w[what+2]])) && othersKeep[w[len(w)-1]] {
 		return true // "eight foot bays are what my cousin has"
 	}
 	return at == 1 && len(w) > 4 && (slices.Contains(w[2:5], "next") || slices.Contains(w[2:5], "across") || slices.Contains(w[2:5], "downhill") || slices.Contains(w[2:5], "uphill") || w[2] == "at" && owned[w[3]])

@@ -32,6 +32,11 @@ func withoutBadOnes(atoms []atom) []atom {
 		if !owned || end == 0 || end > from {
 			return atoms
 		}
+		for k := end; k < from; k++ {
+			if key, _ := partKey(atoms, k); atoms[k].text == "." || atoms[k].text == "wall" || key != "" && key != "rail" {
+				return atoms // other pieces, or another place
+			}
+		}
 		behind := bad + 1
 		for behind < len(atoms) && restUsed[atoms[behind].text] {
 			behind++

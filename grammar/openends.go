@@ -29,3 +29,36 @@ const anyFigure = `(?:[0-9]+|one|two|three|four|five|six|seven|eight|nine|ten|el
 func changesByItself(a Act) bool {
 	return valued(a) && (a.Statements[0].Op == solver.Plus || a.Statements[0].Op == solver.Minus)
 }
+
+// laterThan are words for a time to come.
+const laterThan = `(?:once|when|after|as soon as|tomorrow|tonight|later|next week|in the morning|soon|by (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tonight|tomorrow))`
+
+// notYetSaid are lines that set or ask nothing yet, though a value or a part is named in them.
+var notYetSaid = []openWay{
+	{looks: asksAny, way: regexp.MustCompile(`^(?:(?:ok|okay|well|so|oh|sorry|look) (?:, )?)*(?:i|we) (?:will|shall|am going to|are going to|'ll) (?:have to )?(?:give|tell|get|bring|send|text|let|read) you(?: know)? [^?]*\b` + laterThan + `\b`), not: regexp.MustCompile(`[?]|[,.;] (?:what|how|show|tell)\b`),
+		ask: openQuestion("What would you like to know now?", "what is the gap")},
+	{looks: stated(solver.Rails, solver.Stiffeners, solver.AddedPosts, solver.RailSize, solver.PostSize), way: regexp.MustCompile(`\b(?:is|are|was|were|go|goes) (?:all |just |only |meant |really |actually )*(?:for|to) (?:(?:his|her|their|another|a different|the other|somebody's|someone's) [a-z]+|(?:my|our|the) [a-z]+ (?:'s|' s) [a-z]+)(?: [a-z]+)?(?: [.!])*$`), not: regexp.MustCompile(`\b(?:wall|halfwall|this one)\b`),
+		ask: thisWallToo},
+	{looks: func(a Act) bool { return a.Kind == HelpMe || asksQuantity(a) }, way: regexp.MustCompile(`^(?:i (?:have |really have )?)?no (?:idea|clue) (?:what|how [a-z]+|where) (?:he|she|they|it|the plan|the drawing)\b|^(?:so |and )?(?:what|how [a-z]+) did (?:he|she|they) (?:say|tell|give|mention|claim|draw|put)\b`), not: regexp.MustCompile(`[0-9,.;] `),
+		ask: openQuestion("What would you like to know now?", "what is the gap")},
+	{looks: ofHeight, way: regexp.MustCompile(`(?:^(?:(?:well|and|so|but|oh) )*|\b(?:says|said|swears|claims) (?:that )?)(?:he|she|my [a-z]+|the [a-z]+) (?:is|'s|was|stands|stood) [^,.;]*\b(?:feet|foot|ft|') [^,.;]*\btall\b`), not: regexp.MustCompile(`\b(?:wall|halfwall|top|post|posts|fence|partition|screen|barrier)\b`),
+		ask: thisWallToo},
+	{looks: func(a Act) bool { return a.Kind == State || a.Kind == WhatIf }, way: regexp.MustCompile(`^(?:(?:well|and|so|but|oh) )*(?:i|we) (?:just |already |once )?told (?:him|her|them|my [a-z]+|the [a-z]+|our [a-z]+) (?:that |it |about )?`), not: regexp.MustCompile(`[,.;] (?:so|make|put|set|now|please|but|and so)\b|\b(?:and|so) (?:make|put|set|let|use)\b`),
+		ask: wantedHere},
+	{looks: stated(solver.Rails, solver.RailSize, solver.PostSize, solver.AddedPosts, solver.Stiffeners, solver.StiffenerSize), way: regexp.MustCompile(`\b(?:borrow|borrowed|borrowing|borrows|lend|lent|lending|loaned|steal|stole|returned|swapped)\b`),
+		ask: thisWallToo},
+	{looks: func(a Act) bool { return a.Kind == Check }, way: regexp.MustCompile(`\b(?:drew|drawn|wrote|written|scribbled|sketched|jotted) (?:it|that|this|them|everything|the [a-z]+)(?: down| out| up| all)? on (?:a|an|some|the back of a) (?:[a-z]+ )*(?:[1-8] ?x ?[2-8]|two by|one by|four by)`),
+		ask: wantedHere},
+	{looks: asksOrTeaches, way: regexp.MustCompile(`^(?:please |just |go )*ask (?:him|her|them|my [a-z]+|the [a-z]+) (?:how|what|which|where|whether|if)\b`),
+		ask: openQuestion("What would you like to know now?", "what is the gap")},
+	{looks: kindOf(Compare), way: regexp.MustCompile(`\bcompare [^,.;]*\b(?:boards|rails|gap|gaps|inches|stiffeners|posts)\b`),
+		ask: openQuestion("Which of them shall I try?", "what if six rails")},
+	{looks: asksAny, way: regexp.MustCompile(`^(?:he|she|they|my [a-z]+|the [a-z]+) (?:will|'ll|would|'d) (?:want|need|like|have) to see\b`), not: regexp.MustCompile(`[?]|\b(?:so|please|print|show)\b`),
+		ask: openQuestion("Shall I show it?", "show me the drawing", "ask drawing")},
+	{looks: asksTopic("drawing"), way: regexp.MustCompile(`\b(?:lost|misplaced|forgot|forgotten|tore|dropped|burned|left|ruined|ate|eaten|dropped|soaked|can not find) (?:the|my|our|his|her|their|that) (?:drawing|plan|sketch|picture)\b`), not: regexp.MustCompile(`\b(?:print|again|show|draw|another|new|give|see)\b`),
+		ask: openQuestion("Shall I draw it?", "show me the drawing", "ask drawing")},
+	{looks: func(a Act) bool { return a.Kind == Check || a.Kind == State }, way: regexp.MustCompile(`\b(?:his|her|their) own (?:[a-z]+ )?(?:wall|fence|place|house|porch|deck|railing)\b`), not: regexp.MustCompile(`\b(?:ours|mine|this one|here)\b`),
+		ask: thisWallToo},
+	{looks: asksQuantity, way: regexp.MustCompile(`\b(?:should|must|ought to|want|need|like|please|have to|has to|put|set|keep) [^?]*\b(?:spaced|spaces|set|placed|arranged|apart)(?: out)? (?:nicely|well|neatly|properly|prettily|handsomely|sensibly|decently|generously|comfortably|pleasantly|tastefully|attractively)\b`), not: regexp.MustCompile(`\b(?:what|how|which)\b`),
+		ask: openQuestion("How much is that?", "gap 2 inches")},
+}

@@ -15,15 +15,15 @@ import (
 
 // otherTrade are such verbs; the past of those that do not end in "ed" stands in otherTradePast.
 const otherTrade = `
-	admire bake bathe beat blame bleach boil borrow brush burn bury carve caulk chase chew clean coat complain confuse crush curse damage dance debate deliver
+	admire bake bathe blame bleach boil borrow brush bury carve caulk chase chew clean coat complain confuse crush curse damage dance debate deliver
 	deny describe deserve destroy dig discuss drink drive dry earn empty excuse fear fight fold free fry gather glue grind guard haul heat help hide hug hunt hurt improve
-	inspect insure invent iron judge jump kick kiss laugh lend lick marry melt mend mow oil owe park patch peel photograph plant plow polish praise prime protect punch
+	inspect insure invent iron judge jump kiss laugh lend lick marry melt mend mow oil owe park patch peel photograph plant plow polish praise prime protect punch
 	race recycle refinish regret reinforce rent repaint repair rescue return risk rob rot rub ruin sand scrape scrub seal search sharpen slam slice
-	smash smell soak solve splice spoil spray stab stain staple steal steam study sweep taste tear tease thank treat twist unload unscrew varnish wait warn wash watch wear
+	smash smell soak solve splice spoil spray stab stain staple steal steam study sweep taste tear tease thank treat twist unload unscrew varnish warn wash watch wear
 	weld whittle win worry wrap wreck paint`
 
 const otherTradePast = `
-	beat burnt caught dove drank drove dug fought hid hurt lent stole swept tore won wore ripped robbed rubbed scrubbed slammed stabbed hugged`
+	caught dove drank drove dug fought hid hurt lent stole swept tore won wore ripped robbed rubbed scrubbed slammed stabbed hugged`
 
 // otherVerbs are all forms of those verbs.
 var otherVerbs = sync.OnceValue(func() map[string]bool {

@@ -9,7 +9,7 @@ import (
 // What a verb of other work is done to is not set, tried or asked for.
 func TestOtherTrade(t *testing.T) {
 	for _, said := range []string{
-		"what if we painted one rail", "how do I clean the rails", "should we burn the 2x6 rails", "sand the gap to 3", "can I hide a 32 inch opening",
+		"what if we painted one rail", "how do I clean the rails", "should we glue the 2x6 rails", "sand the gap to 3", "can I hide a 32 inch opening",
 		"I want to repaint six rails", "what if we borrowed one rail", "watch the gap of three inches",
 	} {
 		require.Empty(t, Read(said, Context{}).Acts, said)

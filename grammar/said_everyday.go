@@ -106,7 +106,7 @@ var everydayEarly = []placedPhrase{
 	{"?is ?there anything i|we should|ought|need|have|must ?to be scared|afraid|frightened|worried|nervous|careful|wary of|about ?on|with ?this|the ?job|wall", "what should i be careful of", nil},
 	{"if everything|(every cut)|(each cut)|(all the cuts) ?i|we ?cut|make|saw is|are|comes|come # out|off ?(of true)", "if each is off $1", nil},
 	{"never mind|forget|scrap|scratch|drop|disregard|ignore what i|we read|measured|took|got ?off|out for|at|on", "forget the measurement of", nil},
-	{"put|set|bring|switch|change that ?last one|change|thing back", "undo that", moreOrEnd},
+	{"put|set|bring|switch|change that ?last one|change|thing back", "undo that", clauseEnds},
 	{"^^ ?ok|yeah|yes ?, that|this ?last one|try|version|idea|change|trial|layout makes|is|was|looks|works ?just|all|really|quite sense|fine|good|great|nice|ok|perfect|right ?((by|with|for) (me|us)) ,|.|; ?so ?(let us) keep|use|take it|that|this ?one", "take that", nil},
 	{"deck|decking|exterior|outdoor|stainless|galvanized|structural|timber|coated|construction !screws", "$1", nil},
 	{"?, is|are that|this|it|they ?just about|roughly|(more or less)|(close to)|(in line with) what you ?would ?also ((come|came) up with)|get|got|make|have|figure|reckon ?it ?too|(as well) $$", ", is that right ?", nil},
@@ -165,9 +165,6 @@ func moreBehind(_, after []atom) bool { return len(after) > 2 }
 
 // tableBehind: a question, or a call for a table, follows.
 func tableBehind(_, after []atom) bool { return len(after) > 1 && asksNext[after[0].text] }
-
-// moreOrEnd: a clause ends here.
-func moreOrEnd(_, after []atom) bool { return endsPart(after, 0) }
 
 // askedIfRight: whether it is right is asked behind it.
 func askedIfRight(_, after []atom) bool {

@@ -1,7 +1,6 @@
 package grammar
 
 import (
-	"regexp"
 	"slices"
 
 	"saywright/solver"
@@ -36,7 +35,7 @@ var hearsayPhrases = []placedPhrase{
 	{"on|in|from|per ?the|that|this|his|her|their PAPER ?that|which he|she|they|PERSON ?has sent|gave|drew|handed|mailed|emailed|made|did|left|showed|texted ?over ?for|to ?me|us ?over|along|behind|up $$", "according to the plan", bothHold(amountStood, nothingWishedBefore)},
 	{"^^ whoops|oops|sorry|wait|no|ah|oh ?, ?i|we ?was|read|had ?read|reading|had|looking ?off|at|on|from ?the wrong page|sheet|line|column|drawing|side|note :|,|-|.", "", moreBehind},
 	{"^ in|on his|her|their|the|that|this picture|photo|mockup|rendering ?((he|she|they) (made|drew|sent)) ?,", "on the drawing ,", figureToCome},
-	{"^^ sheet|page|dwg|drawing|fig|figure|detail|section ## :|,|-", "the plan says :", figureToCome},
+	{"^^ sheet|page|dwg|drawing|fig|detail ## :|,|-", "the plan says :", figureToCome},
 	{"^ there is|are ?a ?_ number|figure|note|mark|scribble|label|sticker|tag|line|comment ?pencilled|penciled|written|scribbled|noted|marked ?in on|in|beside|at|near ?the|his|her|their|my|our PAPER ?here that|which|and ?it says|reads|claims|shows|gives|states", "the sketch says", figureToCome},
 	{"?the|a|my|our ?last|previous|other|old|first PERSON|crew|builder|builders|owners|fella ?has left|wrote|handed|sent|gave ?behind ?me|us ?a ?_ PAPER ?behind ?for|on|with|to ?me|us|it|the ?wall|site :|-", "the plan says :", figureToCome},
 	{"picture|photo|mockup ?that|which he|she|they|PERSON drew|sent|made|gave|showed ?me|us !shows|has|puts|gives", "drawing $1", nil},
@@ -80,7 +79,7 @@ var hearsayPhrases = []placedPhrase{
 	{"!PERSON ((is|are) saying)|says|say|said|claims|tells|told|reckons|swears ?me|us ?that it|you|we|i takes|take|needs|need # ?of ?a GAP before|until|for BRACKET ?will ?to quit|stop|clear|miss ?touching|hitting|meeting|rubbing|bumping|clashing ?each ?other", "$1 says the bracket clearance is $2", nil},
 	{"!PAPER is|was ?all marked|labeled|labelled|dimensioned|annotated ?up ?as|at|with|: #", "$1 says $2", nil},
 	{"!(## RAIL) ?all ?at|with|spaced|, # ?GAP ?apart|between ?would|will|should|do|does ?really come|comes|came|get|gets|work|works|reach|reaches|add|adds|bring|brings|make|makes|stand|stands|end|ends|put|puts|take|takes ?me|us|it|you|them ?all ?out|up ?to|at ?!about|around|roughly|near|nearly # ?tall|high", "there are $1 with a gap of $3 , and the wall height is $4 $5", wholeClaim},
-	{"?the|his|her|their EARTH is|'s|lies|sits # below|lower|under|down ?than|from FLOOR", "the drop is $1", theirsNotMine},
+	{"?the|his|her|their EARTH is|'s|lies|sits # below|lower|under|down ?than|from FLOOR", "the drop is $1", bothHold(theirsNotMine, saidBeforeOf(wordSet("says said claims told tells reckons thinks swears figures guesses")))},
 	{"STIFF ?are ?set ?at ## !inches|inch|in", "stiffener spacing $1 $2", theirsNotMine},
 	// Whether it holds.
 	{"^ ?please ?just|(can you)|(could you)|(would you) run|do|crunch|check|(work through)|(go over) ?the ?numbers|math|figures|sums|arithmetic ?on|for|of|with|behind his|her|their !(## (RAIL|STIFF))", "he says there are $1", nil},
@@ -247,47 +246,6 @@ func railsTold(before, _ []atom) bool {
 // leftTold: the side is told behind it, and it is the left.
 func leftTold(_, after []atom) bool {
 	return saidBeforeOf(wordSet("left"))(after, nil) && !saidBeforeOf(wordSet("right no or not both sorry wait other side sides"))(after, nil)
-}
-
-const (
-	laterThan   = `(?:once|when|after|as soon as|tomorrow|tonight|later|next week|in the morning|soon|by (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tonight|tomorrow))`
-	undecidedOf = `\b(?:have|has|had|can|could|did|do|am|are) ?(?:not|never) (?:yet |really |quite |still |even |able to )*(?:made? up (?:my|our|his|her|their) minds?|decided?|settled?|chosen|choose|picked?) (?:yet )?(?:between|among)\b`
-)
-
-// hearsayOpen are lines that set or ask nothing yet, though a value or a part is named in them.
-var hearsayOpen = []openWay{
-	{looks: asksAny, way: regexp.MustCompile(`^(?:(?:ok|okay|well|so|oh|sorry|look) (?:, )?)*(?:i|we) (?:will|shall|am going to|are going to|'ll) (?:have to )?(?:give|tell|get|bring|send|text|let|read) you(?: know)? [^?]*\b` + laterThan + `\b`), not: regexp.MustCompile(`[?]|[,.;] (?:what|how|show|tell)\b`),
-		ask: openQuestion("What would you like to know now?", "what is the gap")},
-	{looks: asksOrTeaches, way: regexp.MustCompile(`\b(?:ask|remind|quiz|pester|bother|bug) (?:me|us) (?:again )?(?:about|of|for|on) [^?]*\b(?:tomorrow|later|next (?:week|time)|some other (?:time|day)|another (?:time|day)|tonight|in the morning|in a (?:bit|while|minute))\b`),
-		ask: openQuestion("What would you like to know now?", "what is the gap")},
-	{looks: kindOf(WhatIf, Compare), way: regexp.MustCompile(`\b(?:i|we) (?:could|can|might) (?:just )?(?:as well |as easily |also )?(?:see|picture|imagine|live|do|go)\b.* (?:and|or|but) (?:i|we) (?:could|can|might) `), not: regexp.MustCompile(`[?]|\bwhat\b`),
-		ask: openQuestion("Which of them shall I try?", "what if six rails")},
-	{looks: sets, way: regexp.MustCompile(undecidedOf), not: regexp.MustCompile(`[,.;] (?:but|so|then|ok|let us|just)\b`),
-		ask: openQuestion("Which of them shall I try?", "what if six rails")},
-	{looks: stated(solver.Rails, solver.Stiffeners, solver.AddedPosts, solver.RailSize, solver.PostSize), way: regexp.MustCompile(`\b(?:is|are|was|were|go|goes) (?:all |just |only |meant |really |actually )*(?:for|to) (?:(?:his|her|their|another|a different|the other|somebody's|someone's) [a-z]+|(?:my|our|the) [a-z]+ (?:'s|' s) [a-z]+)(?: [a-z]+)?(?: [.!])*$`), not: regexp.MustCompile(`\b(?:wall|halfwall|this one)\b`),
-		ask: thisWallToo},
-	{looks: func(a Act) bool { return a.Kind == HelpMe || asksQuantity(a) }, way: regexp.MustCompile(`^(?:i (?:have |really have )?)?no (?:idea|clue) (?:what|how [a-z]+|where) (?:he|she|they|it|the plan|the drawing)\b|^(?:so |and )?(?:what|how [a-z]+) did (?:he|she|they) (?:say|tell|give|mention|claim|draw|put)\b`), not: regexp.MustCompile(`[0-9,.;] `),
-		ask: openQuestion("What would you like to know now?", "what is the gap")},
-	{looks: ofHeight, way: regexp.MustCompile(`(?:^(?:(?:well|and|so|but|oh) )*|\b(?:says|said|swears|claims) (?:that )?)(?:he|she|my [a-z]+|the [a-z]+) (?:is|'s|was|stands|stood) [^,.;]*\b(?:feet|foot|ft|') [^,.;]*\btall\b`), not: regexp.MustCompile(`\b(?:wall|halfwall|top|post|posts|fence|partition|screen|barrier)\b`),
-		ask: thisWallToo},
-	{looks: func(a Act) bool { return a.Kind == State || a.Kind == WhatIf }, way: regexp.MustCompile(`^(?:(?:well|and|so|but|oh) )*(?:i|we) (?:just |already |once )?told (?:him|her|them|my [a-z]+|the [a-z]+|our [a-z]+) (?:that |it |about )?`), not: regexp.MustCompile(`[,.;] (?:so|make|put|set|now|please|but|and so)\b|\b(?:and|so) (?:make|put|set|let|use)\b`),
-		ask: wantedHere},
-	{looks: stated(solver.Rails, solver.RailSize, solver.PostSize, solver.AddedPosts, solver.Stiffeners, solver.StiffenerSize), way: regexp.MustCompile(`\b(?:borrow|borrowed|borrowing|borrows|lend|lent|lending|loaned|steal|stole|returned|swapped)\b`),
-		ask: thisWallToo},
-	{looks: func(a Act) bool { return a.Kind == Check }, way: regexp.MustCompile(`\b(?:drew|drawn|wrote|written|scribbled|sketched|jotted) (?:it|that|this|them|everything|the [a-z]+)(?: down| out| up| all)? on (?:a|an|some|the back of a) (?:[a-z]+ )*(?:[1-8] ?x ?[2-8]|two by|one by|four by)`),
-		ask: wantedHere},
-	{looks: asksOrTeaches, way: regexp.MustCompile(`^(?:please |just |go )*ask (?:him|her|them|my [a-z]+|the [a-z]+) (?:how|what|which|where|whether|if)\b`),
-		ask: openQuestion("What would you like to know now?", "what is the gap")},
-	{looks: kindOf(Compare), way: regexp.MustCompile(`\bcompare [^,.;]*\b(?:boards|rails|gap|gaps|inches|stiffeners|posts)\b`),
-		ask: openQuestion("Which of them shall I try?", "what if six rails")},
-	{looks: asksAny, way: regexp.MustCompile(`^(?:he|she|they|my [a-z]+|the [a-z]+) (?:will|'ll|would|'d) (?:want|need|like|have) to see\b`), not: regexp.MustCompile(`[?]|\b(?:so|please|print|show)\b`),
-		ask: openQuestion("Shall I show it?", "show me the drawing", "ask drawing")},
-	{looks: asksTopic("drawing"), way: regexp.MustCompile(`\b(?:lost|misplaced|forgot|forgotten|tore|dropped|burned|left|ruined|ate|eaten|dropped|soaked|can not find) (?:the|my|our|his|her|their|that) (?:drawing|plan|sketch|picture)\b`), not: regexp.MustCompile(`\b(?:print|again|show|draw|another|new|give|see)\b`),
-		ask: openQuestion("Shall I draw it?", "show me the drawing", "ask drawing")},
-	{looks: func(a Act) bool { return a.Kind == Check || a.Kind == State }, way: regexp.MustCompile(`\b(?:his|her|their) own (?:[a-z]+ )?(?:wall|fence|place|house|porch|deck|railing)\b`), not: regexp.MustCompile(`\b(?:ours|mine|this one|here)\b`),
-		ask: thisWallToo},
-	{looks: asksQuantity, way: regexp.MustCompile(`\b(?:should|must|ought to|want|need|like|please|have to|has to|put|set|keep) [^?]*\b(?:spaced|spaces|set|placed|arranged|apart)(?: out)? (?:nicely|well|neatly|properly|prettily|handsomely|sensibly|decently|generously|comfortably|pleasantly|tastefully|attractively)\b`), not: regexp.MustCompile(`\b(?:what|how|which)\b`),
-		ask: openQuestion("How much is that?", "gap 2 inches")},
 }
 
 // ofHeight: the height of the wall or of a post is set, tried or claimed.

@@ -13,7 +13,7 @@ var lengthwiseTurns = []placedPhrase{
 	{"what height do|did|does|have ?the|my|our ?ADDED POST get|got|have|(end up with)|(come out with)|(wind up with)|(come to)|(come out (at|to))", "what is the post height", nil},
 	{"what width|size do|did|does|have !BAY|DOORWAY get|got|have|(end up with)|(come out with)|(wind up with)|(come to)|(come out (at|to))", "how wide is the $1", nil},
 	{", ?and|& what is|'s behind that|it|the ?number|figure|count|one|value ?\\? $$", "and why", askedAhead},
-	{"do not bother|mess ?around with|adding|putting|setting ?in ?any|the|my|our|of STIFF", "no stiffeners", phraseStartsClause},
+	{"do not bother|(mess around) with|adding|putting|setting ?in ?any STIFF", "no stiffeners", phraseStartsClause},
 	{"what do|does|did|would i|we|you|it|they ?even|really need|want|have|use !(## (STIFF|RAIL|POST) [(in|per|for) [each|every] BAY]) for ?\\? $$", "why do we need $1 ?", nil},
 	{"why is|are there !STIFF|(ADDED POST) ?at ?all ?in ?there|it|here|this ?at ?all ?, ?and what|how ?would ?it|things happens|happen|change|changes|looks|goes|(is it) ?like without|(if (i|we|you) (skip|(leave out)|omit|(do without))) ?any|them|it|those ?out", "why are there $1 and what if there are no $1", nil},
 
@@ -57,8 +57,8 @@ var lengthwiseTurns = []placedPhrase{
 	{"set|hold|stand|raise|keep|lift|put|jack ?up ?the|my|our|all ?ADDED POST base|bases|bottoms|feet ?up ?by # ?up off|above|over|(clear of) ?of ?the FLOOR", "base height $1", phraseStartsClause},
 	{"FLOOR is|'s ?a ?bit|little|all off|out|uneven|crooked|(not (level|flat|true))|(out of level) ,|;|.|-|and ?and ?it is|'s|sits|runs|comes # !higher|lower|down|up", "floor is $1 $2", nil},
 	{"i|we meant|mean ?to|the !left|right ?side|end|hand ?side for|with|on ?the|my|our !DOORWAY ,|-|and ?and not ?on|the ?the left|right|other ?one|side|hand", "put the $2 on the $1", nil},
-	{"!(centimeters|centimetres|cm|centimeter) or|and|& !(millimeters|millimetres|mm|millimeter)", "$2", noFigures},
-	{"!(millimeters|millimetres|mm|millimeter) or|and|& (centimeters|centimetres|cm|centimeter)", "$1", noFigures},
+	{"!(centimeters|centimetres|cm|centimeter) or|and|& !(millimeters|millimetres|mm|millimeter)", "$2", noFigureSaid},
+	{"!(millimeters|millimetres|mm|millimeter) or|and|& (centimeters|centimetres|cm|centimeter)", "$1", noFigureSaid},
 	{"ph ?=|:|is # ,|and|/|; ?and bh ?=|:|is #", "post height $1 , base height $2", nil},
 	{"ph ?=|:|is # bh ?=|:|is #", "post height $1 , base height $2", nil},
 	{"end posts ?are|be @ ?, ?and|but ?the new|added|other|others|rest|remaining|middle ?one|ones ?are @", "end post size $1 , added post size $2", nil},
@@ -125,7 +125,7 @@ var lengthwiseTurns = []placedPhrase{
 	{"move|shift|slide|bring|switch|take ?the|my|our !DOORWAY from|off ?the left|right|middle|center ?hand ?side|end ?over|across|around|back|along to|into|onto|at|on ?the !left|right|middle|center", "put the $1 on the $2", phraseStartsClause},
 	{"open ?up ?the|my|our DOORWAY ?up|out ?to as wide|far|big|large as it|we|you|i will|can|'ll|could ?ever ?go|get|manage|be|open|stretch|make ?it ?to", "largest opening", phraseStartsClause},
 	{", ?because ?i|we do not|never|(could not) ?really|much mind|care ?at ?all how wide|big|high|tall|long|narrow ?that ?(it|they) ?is|are|ends|end|comes|come|gets|turns ?up|out|to ?be $$", "", saidBeforeOf(wordSet("forget drop go free open lift scrap scratch lose"))},
-	{"!LENQ does|do|did not|never|really have|need ?to ?be ?exactly|quite|all|that # ?wide|high|tall|across ,|-|--|. ?but|just|and ?(((all|what) ?that (i|we) (ask|want|need|require|mind|care about) ?for is)|((as|so) long as)|(just make sure)) ?that|if it|they|the|that is|'s|are|be|stays|comes", "$1 is", nil},
+	{"!LENQ does|do|did not|never|really have|need ?to ?be ?exactly|quite|all|that # ?wide|high|tall|across ,|-|--|. ?but|just|and ?(((all|what) ?that (i|we) (ask|want|need|require|mind|care about) ?for is)|((as|so) long as)|(just make sure)) ?that it|they|the|that is|'s|are|be|stays|comes", "$1 is", nil},
 	{"how do|did you ?even ?ever get|arrive|come ?up ?with|at|to !(.. (DOORWAY|POST|BAY|STIFF|GAP|RAIL)) out ?of|from those|these|the|my|our|all|that|your ?of ?those numbers|figures|sizes|measurements|sums", "why $1 .", nil},
 	{"which|that|and ?that|which makes|gives|leaves|means ?for ?ME|you|it ?with|for a|an|the # DOORWAY|(wide DOORWAY) ?, ?or ?so according to him|her|them", ". he says the opening is $1 .", nil},
 	{"comes|come|came|coming in !under|below|over|above|beneath|past #", "is $1 $2", lengthBefore},
@@ -267,11 +267,8 @@ func figureToComeOrOne(_, after []atom) bool {
 	return figured(after) || saidBeforeOf(wordSet("single a one"))(after, nil)
 }
 
-// figureWithin is any place: the figure stands in what is kept.
+// figureWithin: hardly anything stands before it; the figure is in what is kept.
 func figureWithin(before, _ []atom) bool { return len(before) < 2 }
-
-// noFigures: no figure stands before it.
-func noFigures(before, _ []atom) bool { return !figured(before) }
 
 // stiffToldNear: stiffeners were spoken of, and no rails.
 func stiffToldNear(before, _ []atom) bool {

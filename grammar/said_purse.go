@@ -11,28 +11,28 @@ var purseTurns = []placedPhrase{
 	{"how much|what ?money do|will|am|are|would|'ll i|we ?be ?going ?to handing|hand|paying|pay|giving|give|forking|fork|shelling|shell|owe|owing ?over|out ?to|at|for the cashier|till|register|checkout|clerk", "what does it cost", yardClauseEnds},
 	{"which|what lumber|wood|timber|boards|materials i|we should|must|need|have|ought ?to purchase|buy|get|order|acquire", "what i need to buy", nil},
 	{"budget ?has|is grown|shrunk|risen|gone|come|fallen|increased|decreased|crept ?up|down a little|bit|touch|lot|(little bit)|smidge|tad , to", "budget is", sumAhead},
-	{"^ if it|this|that|things|everything|(the [total|bill|cost|lot]) goes|runs|comes|gets|climbs|costs ?to ?in over|above|past|(more than) # ?dollars|bucks ?, ?then ?the|my|our PERSON .. fit|roof|kill|kills|murder|divorce|mad|skin|scalp|heart .. $$", "the budget is $1 dollars", nil},
-	{"says|said|reckons|claims|thinks ?that we|you|i|one can|could|will|would|'ll do|build|make|manage|finish ?it|this|(the [wall|job|lot]) ?all for under|below|(less than) # ?dollars|bucks", "says the total stays under $1 dollars", yardClauseEnds},
+	{"^ if it|this|that|things|everything|(the [total|bill|cost|lot]) goes|runs|comes|gets|climbs|costs ?to ?in over|above|past|(more than) # ?dollars|bucks ?, ?then ?the|my|our PERSON .. (a fit)|(the roof)|kill|kills|murder|divorce|mad|skin|scalp|(heart attack) .. $$", "the budget is $1 dollars", nil},
+	{"says|said|reckons|claims|thinks ?that we|you|i|one can|could|will|would|'ll do|build|make|manage|finish ?it|this|(the [wall|job|lot]) ?all for under|below|(less than) #", "says the total stays under $1", yardClauseEnds},
 	{"says|said|reckons|claims|thinks ?that it|this|(the [wall|job|lot]) can|could|will|would be done|built|made|finished ?all for # ?dollars|bucks", "says the total is $1 dollars", yardClauseEnds},
-	{"i|we ?am|is|are|do|does not got|have ?any|nothing ?(more than)|but !([\\$] ## [##]) ?dollars|bucks for ?the LUMBER|materials|this|it|everything", "budget $1", nil},
+	{"i|we ?am|is|are|do|does not got|have (any more than)|(nothing but)|(more than)|over|but|(nothing more than) !([\\$] ## [##]) ?dollars|bucks for ?the LUMBER|materials|this|it|everything", "budget $1", nil},
 	{"not ?ever go past|over|above|beyond !(## hundred [and] [##] [##]) ?dollars|bucks on|for|with ?the|this thing|job|wall|project|one|it|lot", "the budget is $1 dollars", nil},
 	{"keep|hold|have ?the|our|my total|bill|cost|spending ?((for|of|on) [the|all] (materials|lumber|wood|material)) at|to # ?dollars|bucks or less|under|below|lower", "the budget is $1 dollars", nil},
 	// What is priced.
 	{"mark|put|write|note|enter|list|jot|pencil|book|set ?the|them !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?down|in at|as|for £ ?each|apiece", "$1 cost $2 each", nil},
 	{"i|we ?have got|had|have|received|(was given)|(were given) a|an quote|price|offer of £|# ?dollars|bucks for|on each|a|one|every !(bracket|(post base)|(post cap)|anchor)", "a $3 costs $1 $2", nil},
-	{"^ ?the|my|our PERSON|quote|tag|sticker|list ?((at|behind) the (counter|desk|register|yard)) says|said|(told|tells me|us)|(told me)|(told us)|(tells me)|quoted|quotes ?me|us ?that ?the !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?now are|is|cost|costs|run|go|at ?now ?for|at £ ?each|apiece ?now", "$1 cost $2 each", nil},
+	{"^ ?the|my|our PERSON|quote|tag|sticker|list ?((at|behind) the (counter|desk|register|yard)) says|said|(told (me|us))|(tells (me|us))|quoted|quotes ?me|us ?that ?the !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?now are|is|cost|costs|run|go|at ?now ?for|at £ ?each|apiece ?now", "$1 cost $2 each", nil},
 	{"but|and|so|, there is|are ?some !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) ?back now|again|too ?in|on ?stock|hand|the ?rack|racks|shelf , ?they|those ?are £ ?each|apiece", ", they have $1 too , $1 cost $3", nil},
 	{"there is|are ?some !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) ?back on|in|at the rack|racks|shelf|shelves|yard|store|shop again|(once more)", "they have $1 too", nil},
-	{"!(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) is|are|run|runs # even|flat", "$1 cost $2 dollars each", yardClauseEnds},
+	{"!(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) is|are|run|runs # even|flat", "$1 cost $2 each", yardClauseEnds},
 	{"!(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) ?have|has|are|is went|gone|go ?up|down ?again ?in ?price ,|and|; ?so ?they|it ?are|is|cost|costs ?now # apiece|each ?now", "$1 cost $2 each", nil},
 	{"^ ?the|my|our|this PERSON|guy gave|sold|did|(let me have)|(let us have) ?me|us ?the !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) for|at", "$1 cost", nil},
 	{"?have|has|are|is went|gone|jumped|dropped|rose|fell|crept|risen|fallen ?up|down from £ ?up|down to £", "cost $2", nil},
-	{"^ ?i|we ?have found|spotted|saw|got|bought|ordered ?some|the !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) online|((at|in) the yard|store|shop|market)|(in town)|(on sale) at|for £ ?each|apiece", "$1 cost $2 each", nil},
+	{"^ ?i|we ?have found|spotted|saw|got|bought|ordered ?some|the !(bracket|brackets|(post [base|bases|cap|caps])|anchor|anchors) online|((at|in) the (yard|store|shop|market))|(in town)|(on sale) at|for £ ?each|apiece", "$1 cost $2 each", nil},
 	{"^ what is the bottom line $$", "what does it cost", nil},
 	{"how many @ ?s do|must|should|will i|we ?have|need|want ?to buy|get|order|purchase", "what do i need to buy", nil},
 	// What there is at the yard.
 	{"all|everything|whatever|what ?that they|we|SELLER have|has|'ve|'s ?got ?left in|on the|stock|lumber|wood|timber ?bin|bins|rack|racks|shelf|shelves|pile|yard|stock|store ?(right now)|today is|are", "they only have", nil},
-	{"nothing but|except !.. in|on|at the racks|rack|shelf|shelves|yard|bin|bins|store|shop|stock ?today|(right now)|now", "they only have $1", boardsFirst},
+	{"nothing but|except !.. in|on|at the racks|rack|shelf|shelves|yard|bin|bins|store|shop|stock ?today|(right now)|now", "they only have $1", phraseStartsClause},
 	{"they|SELLER also|even do|does|make|makes|offer|offers ## !m|metre|metres|meter|meters|foot|footers|ft ?lengths|boards|ones|planks", "they also sell $1 $2 boards", nil},
 	{"skip|forget|drop|scratch|scrap ?all ?the !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) , ?because|since|as ?they|SELLER ?have ?just|all sold|(ran out)|(run out)|(are out)|(got rid) ?of ?the|all ?last ?of|one|ones ?them|those ?one|ones", "they are out of $1", yardClauseEnds},
 	{"^ ?i|we can|could only fit|haul|carry|transport|take|get|load !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) in|into|on|onto|with ?the|my|our|a ?little|small van|car|truck|trailer|pickup|ute|wagon|roof|hatchback", "they only have $1", yardClauseEnds},
@@ -43,7 +43,7 @@ var purseTurns = []placedPhrase{
 	{"skip|forget|drop|scratch ?all ?the !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) , ?because|since|as ?i|we|they can|could|will not haul|carry|transport|fetch|lug|load|fit|lift|get those|them ?home|in|into|on|onto ?the|my|our ?car|truck|van|trailer|stairs", "they are out of $1", nil},
 	// What is bought besides.
 	{"include|add|order|buy|get|plan|figure|count|take ?on ## %|percent|(per cent) more|extra LUMBER than|beyond|over ?what i|we|it|is|the|this ?job|wall|(strictly) need|needs|needed|require|requires|required|takes|(calls for)|necessary ?strictly", "$1 percent spare", nil},
-	{"not add|include|order|buy|get|want|need|put ?to ?buy|order|get any|anything extra|spare|spares ?LUMBER|ones ?((to|in|on) the order|list|shopping|bill)", "no spare", yardClauseEnds},
+	{"not add|include|order|buy|get|want|need|put ?to ?buy|order|get any|anything extra|spare|spares ?LUMBER|ones ?((to|in|on) the (order|list|shopping|bill))", "no spare", yardClauseEnds},
 	{"## board|boards|plank|planks over|extra|spare ?((just in case)|(for safety)) is|are|will|would|'ll|should ?be plenty|enough|sufficient|fine|do", "buy $1 spare boards", phraseStartsClause},
 	{"include|add ## %|percent|(per cent) extra|more|spare LUMBER", "$1 percent spare", yardClauseEnds},
 	{"round|bump|pad|top|fill it|things|everything|that|the ?order up|out with ## %|percent|(per cent) extra|more|spare LUMBER", "$1 percent spare", nil},
@@ -105,9 +105,6 @@ var purseSwaps = []placedPhrase{
 	{"builders|builder|builder's|timber ?' ?s merchant|merchants", "merchant", nil},
 }
 
-// boardsFirst: what stands behind it is lengths of lumber, and nothing stands before it.
-func boardsFirst(before, after []atom) bool { return phraseStartsClause(before, after) }
-
 // metricSaid: metric units were spoken of before.
 var metricSaid = saidBeforeOf(wordSet("metric mm cm millimeters millimetres centimeters centimetres"))
 
@@ -132,7 +129,7 @@ func saveFirst(before, after []atom) bool {
 	return saidBeforeOf(wordSet("save store"))(before, nil) && phraseEndsLine(before, after)
 }
 
-// figuresNone: no figure stands right before.
+// figuresNone: a word that is no figure stands right before.
 func figuresNone(before, _ []atom) bool {
 	n := len(before)
 	return n > 0 && before[n-1].kind == aWord && !spelledNumber(before[n-1].text)

@@ -105,7 +105,7 @@ func TestPurseTurns(t *testing.T) {
 		"rail 2 came up 3/8 short", "rails 2, 3 and 4 are warped", "I could spare forty dollars", "don't let the materials top the roof rack", "what am I handing the clerk first",
 		"we could get more lumber than we need", "one board over the top is plenty", "I checked bay 1 again and it's fine", "that's enough inches between the boards",
 		"when I hold a tape to the wall it comes to 40 inches", "wall hide the screws", "for boards",
-		"the post base went up a quarter inch", "the brackets went up today", "one bracket is an inch even", "the gap went from 2.50 to 3.25", "found some brackets online",
+		"the post base went up a quarter inch", "the brackets went up today", "one bracket is an inch even", "found some brackets online",
 		"I can't fit sixteens in my van", "I have a choice of 3 or 4 rails", "please allow one spare key", "if it goes over 48 inches my husband will have a fit", "he claims it can be done for nothing",
 		"don't go past forty on this wall", "make it a four foot one", "twelve in a half hour", "three in a half wall", "the pose is fine", "4x4 posts at 10 foot, 19.75 inch gap",
 	} {

@@ -14,7 +14,7 @@ var queryTurns = []placedPhrase{
 	{"^^ ?a|the ?full lumber|wood|timber|material|materials|mat|mats|matl|hardware ?- takeoff|(take ?- off)|list|sched|schedule|reqs ?please|pls $$", "what do i need to buy", nil},
 	{"how much am|are|will|do|would i|we ?be ?going ?to hand|handing|pay|paying|give|giving|shell|shelling|fork|forking|cough|coughing|owe|owing|count|counting|plunk|plunking|lay|laying ?out|over|up|down ?to ?at ?the ?my cashier|clerk|till|register|yard|store|counter|lumberyard|(check ?- out)|checkout|(pay desk)|(front desk)", "what does it cost", asksEnd},
 	{"total|whole|full|overall|entire cost|price|bill|expense of|for ?all ?of ?the|my materials|material|lumber|wood|supplies|goods", "total cost", asksEnd},
-	{"(how much)|what will|do|does|would|are|is ?all ?the|my POST|RAIL|STIFF|BRACKET|screws|lumber|wood|hardware and|plus|& ?the|my POST|RAIL|STIFF|BRACKET|screws|lumber|wood|hardware ?all ?together|altogether cost|run|(come to)|(set back)|(going to cost) ?me|us ?back ?together|altogether|(all told)|(in all)", "what does it cost", asksEnd},
+	{"(how much)|what will|do|does|would|are|is ?all ?the|my RAIL|lumber|wood|timber|materials|hardware and|plus|& ?the|my lumber|wood|timber|materials|hardware ?all ?together|altogether cost|run|(come to)|(set back)|(going to cost) ?me|us ?back ?together|altogether|(all told)|(in all)", "what does it cost", asksEnd},
 	{"what does|would|will|is your|this|that version|layout|design|plan|arrangement|way|one|scheme ?going ?to cost|run|(come to) ?me|us", "what does it cost", asksEnd},
 	{"how many ?sticks|pieces|lengths|boards|ones ?of @ ?in ?all do|should|must|will|would|shall i|we ?need|have ?to need|buy|get|order|purchase|(pick up)|load|haul", "what do i need to buy", asksEnd},
 	{"how many bags|boxes|packs|packets|tubs|pounds of screws", "how many screws", nil},
@@ -23,7 +23,7 @@ var queryTurns = []placedPhrase{
 	{"what|(how much) the|this|that|my|our|it ?whole|entire ?WALL|job|thing|project|lot is|will|would|might|could|'s ?going ?to ?end|wind ?up ?be cost|costs|costing|run|(set back) me|us ?back ?(all told)|(in the end)", "what does it cost", asksEnd},
 	{"and price|cost it|that|this|them ?out|up ?too|also|(as well) ?for ?me|us", "and what does it cost", bothHold(asksEnd, showsOrAsks)},
 	// Where the marks go, and how long the pieces are.
-	{"where|(how (far|high) up)|(at (what|which) heights) ?exactly ?up ?on|along ?the|each|this|my ?POST do|should|would|will|must|can i|we|you ?have ?to ((draw|make|put|strike|snap|scribe) [my|a|the|in] [pencil] (line|lines|mark|marks|tick|ticks))|scribe|tick|pencil|nick|score|strike|scratch|snap|mark ?on|onto|across|up|along ?the|each|this|my ?POST ?for ?each|every|all|the ?single ?of ?the|my ?RAIL|BRACKET|one", "where do my marks go", bothHold(asksEnd, scribed)},
+	{"where|(how (far|high) up)|(at (what|which) heights) ?exactly ?up ?on|along ?the|each|this|my ?POST do|should|would|will|must|can i|we|you ?have ?to ((draw|make|put|strike|snap|scribe) [my|a|the|in] [pencil] (line|lines|mark|marks|tick|ticks))|scribe|tick|pencil|nick|score|strike|scratch|snap|mark ?on|onto|across|up|along ?the|each|this|my ?POST ?for ?each|every|all|the ?single ?of ?the|my ?RAIL|BRACKET|one", "where do my marks go", bothHold(asksEnd, noFigureSaid)},
 	{"where|(how (far|high) up) is|does|do|will|should ?my|the|our pencil|pencils|scribe ?marks|mark|line|lines ?have ?to go|land|come|sit ?up ?on|onto|along ?this|the|each|that|my ?POST", "where do my marks go", asksEnd},
 	{"what|which length|lengths am|are|do|should|shall|will i|we set|setting|put|putting|clamp|clamping|lock|locking ?up ?the|my stop|fence|jig|(stop ?- block)|(saw stop) ?block ?to|at|for", "how long do i cut the rails", asksEnd},
 	{"?, when|as|once|after|(by the time)|before it|they|each|this|that|(each one)|(each board) ?has|have come|comes|leave|leaves|came|go|goes|(gets cut)|(is cut)|is|are ?finally off|done|(out of)|from|with|through|on|to|into my|the|your saw|chopsaw|blade|(chop saw)|(miter saw)", "", bothHold(asksEnd, lengthAsked)},
@@ -117,7 +117,7 @@ var queryTurns = []placedPhrase{
 
 // queryEarly are those that other steps would take for something else.
 var queryEarly = []placedPhrase{
-	{"what|how ?much is|was|will|would|does ?the|my|our ?grand|whole total|bill|tab ?cost|price|be|come|run ?be ?to for|on ?all ?the|my|this RAIL|lumber|wood|material|materials|hardware|POST|(whole (thing|job|lot|wall))", "what does it cost", bothHold(asksEnd, notCounted)},
+	{"what|how ?much is|was|will|would|does ?the|my|our ?grand|whole total|bill|tab ?cost|price|be|come|run ?be ?to for|on ?all ?the|my|this lumber|wood|timber|material|materials|(whole (thing|job|lot|wall))", "what does it cost", bothHold(asksEnd, notCounted)},
 }
 
 // queriedBefore: something was asked before it.
@@ -190,9 +190,6 @@ func listEnds(before, after []atom) bool {
 	}
 	return !saidBeforeOf(wordSet("not never without"))(before, after)
 }
-
-// scribed: nothing is measured from a post, and no place is told.
-func scribed(before, _ []atom) bool { return !figured(before) }
 
 // noFigureBehind: no figure follows.
 func noFigureBehind(_, after []atom) bool { return !figured(after) }

@@ -17,7 +17,6 @@ func TestQueryTurns(t *testing.T) {
 		"lumber takeoff":                       "ask shopping",
 		"so how much am I handing the cashier": "ask cost",
 		"What would be the total cost of all the materials?":                                "ask cost",
-		"how much will the posts and boards cost me":                                        "ask cost",
 		"what does your version cost":                                                       "ask cost",
 		"uh where on the post do i tick for each rail":                                      "ask marks",
 		"at what heights do I strike my lines on the posts":                                 "ask marks",

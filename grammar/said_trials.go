@@ -19,14 +19,14 @@ var trialTurns = []placedPhrase{
 	{"left|leave|leaving|took|take|takes|taking out|away|off ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF", "took out one $1", pieceGone},
 	{"left|leave|leaving|took|take|takes|taking ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF out|off|away", "took out one $1", pieceGone},
 	{"left|leave|leaving|took|take|takes|taking ?out|away|off ?just !two|three|four ?more (of [the|our|those|these|my]) !RAIL|STIFF ?out|off|away", "took out $1 $2", pieceGone},
-	{"a|one (of [the|our|those|these|my]) !RAIL|STIFF was|were|got|is|gets|are left|taken|pulled|removed|dropped|omitted|ditched|gone ?out|off|away", "we took out one $1", inSupposition},
-	{"!two|three|four (of [the|our|those|these|my]) !RAIL|STIFF was|were|got|is|gets|are left|taken|pulled|removed|dropped|omitted|ditched|gone ?out|off|away", "we took out $1 $2", inSupposition},
+	{"a|one (of [the|our|those|these|my]) !RAIL|STIFF was|were|got|is|gets|are left|taken|pulled|removed|dropped|omitted|ditched|gone ?out|off|away", "we took out one $1", bothHold(inSupposition, notLeftOver)},
+	{"!two|three|four (of [the|our|those|these|my]) !RAIL|STIFF was|were|got|is|gets|are left|taken|pulled|removed|dropped|omitted|ditched|gone ?out|off|away", "we took out $1 $2", bothHold(inSupposition, notLeftOver)},
 	// What is moved to a figure in a supposition.
 	{"took|take|brought|bring|moved|move|carried|pushed|push|run|ran|set|pulled|pull|eased|squeezed|closed|lowered|raised|raise|lifted|bumped|built|build !LENQ ?all ?right ?the ?way ?back up|down|out|in|over to #", "had the $1 at $2", inSupposition},
 	{"left|leave|kept|keep|let|ran|run|set|made|cut !((new|added|extra|middle|intermediate) post|upright) ?to ?be ?stand #", "made the $1 $2", inSupposition},
 	{"did not , ?and|but ?just|only|simply|instead !kept|left|had|made|used|stayed|went", "$1", inSupposition},
 	{"?and|, it is !LENQ|((new|added|extra) post height) that|which should|ought|must|has|needs ?to be|read|become|change|(change to)", ", the $1 is", bothHold(inSupposition, amountNext)},
-	{"if i|we|you ?still|just|only stay|stayed|stick|stuck|keep|kept|remain|hold|held ?it ?at|to|with|on|by !(## (RAIL|STIFF))|(# LENQ)|(LENQ of|at #)", ", $1", triedFigure},
+	{"if i|we|you ?still|just|only stay|stayed|stick|stuck|keep|kept|remain|hold|held ?it ?at|to|with|on|by !(## (RAIL|STIFF))|(# LENQ)|(LENQ (of|at) #)", ", $1", triedFigure},
 	// What comes of it.
 	{"how high|tall would|will|do|does|could|might ## !RAIL ?come|stand|be|reach|go|get|make|run|finish|end|measure|stack ?out|up ?to|at ?be with|at ?gaps|spaces # ?gaps|spaces|of ?(in) ?between|apart ?them|each", "what if $1 $2 with $3 between , what is the wall height ?", clauseEnds},
 	{"?, ?and|so|then|but ?then does|do|would|will|is|are !RESULT ?then|still|also|all ?going ?to change|differ|move|shift|alter|grow|shrink|improve ?(at all)|then|much|any", ", what is $1 ?", bothHold(supposedFigure, asksEnd)},
@@ -50,7 +50,6 @@ var trialTurns = []placedPhrase{
 	{"^ ?so|and|then what|(how much ?money) would|will|do|could|can|might i|we|that|it save ?me|us ?then by|with ?leaving|taking|skipping|dropping|doing|using|having|cutting|omitting out|away|without|no|off !STIFF ?out|off|away", "what would it cost if there were no $1", clauseEnds},
 	{"^ ?so|and|then what|(how much ?money) would|will|do|could|can|might i|we|that|it save ?me|us ?then if ?i|we|you left|took|leave|take|skip|skipped|dropped|drop|(did without)|(do without) ?out|off|away !STIFF ?out|off|away|altogether|entirely", "what would it cost if there were no $1", clauseEnds},
 	{"what would|will|did|do i|we ?then be looking|talking at|about moneywise|(money wise)|(money - wise)|(cost wise)|costwise|(in (dollars|money)) ?then with|for|on", "what would it cost with", nil},
-	{"^ ?so|and|then what|(how much ?money) would|will|do|could|can|might i|we|that|it save ?me|us ?then if ?i|we|you left|took|leave|take|skip|skipped|dropped|drop|(did without)|(do without) ?out|off|away !STIFF ?out|off|away|altogether|entirely", "what would it cost if there were no $1", clauseEnds},
 	{"what would|will|did|do i|we ?then be looking|talking at|about moneywise|(money wise)|(money - wise)|(cost wise)|costwise|(in (dollars|money)) ?then if", "what would it cost if", nil},
 	{"if !RAIL|POST|STIFF were|was|are ?a ?bit wider|bigger|thicker|larger|heavier|stouter|narrower|smaller|thinner|lighter ?, ?say|like|as ?, @ ?s", "if the $1 were $2", nil},
 	{"^^ ?and|so|ok|but|now without|(with no) ?any !STIFF|((added|extra|new|middle|intermediate) post|posts) ?(at all) \\? $$", "what if there were no $1 ?", nil},
@@ -63,20 +62,20 @@ var trialTurns = []placedPhrase{
 	{"^^ if !(.. # ?..) :|- !GAP|(bottom GAP)|HEIGHT|wh|ht|height|(bay width)|cost \\? $$", "what if $1 , what is the $3 ?", nil},
 	// Ways to try.
 	{"^ ?and|so|ok|then ?please see|show|tell|(let us see)|(let me see) ?me|us what ?it|you|i|we get|have|(end up)|(comes out)|(come up) with|at", "what if we had", countedOrMore},
-	{"^ ?please|and|so ?can|could|would|will ?you ?please show|tell ?me|us what|how !(## (RAIL|STIFF))|(# LENQ) ?would|will|might look|(come out) ?like ?\\?", "what if we had $1 ?", clauseOrLineEnds},
+	{"^ ?please|and|so ?can|could|would|will ?you ?please show|tell ?me|us what|how !(## (RAIL|STIFF))|(# LENQ) ?would|will|might look|(come out) ?like ?\\?", "what if we had $1 ?", clauseEnds},
 	{"^ i|we would|'d|am|are ?really|quite|very ?be ?interested|keen|curious|like|love ?to ?in see|seeing|know|hear the effect|impact|result|outcome|consequence|difference of|from", "what if", numberNear},
 	{"^ i|we ?am|was|were|are ?just wonder|wondering|wondered whether|if @ ?s !RAIL|POST|STIFF might|would|could|may ?not|perhaps ?even ?not be|look|work ?a ?bit better|nicer|stronger|cheaper|stiffer|safer|wiser ?after ?all $", "what if we used $1 for the $2", nil},
-	{"!would|could|can|will|might !(## RAIL|STIFF|posts) also|perhaps|maybe|possibly|conceivably", "$1 $2", phraseStartsClause},
+	{"!would|could|can|will|might !(## (RAIL|STIFF|posts)) also|perhaps|maybe|possibly|conceivably", "$1 $2", phraseStartsClause},
 	{"!could|can|would|might|may !(the wall|halfwall|opening|gap|gaps|boards|rails|slats|posts|stiffeners|bays)|it|this|we|i|you perhaps|possibly|maybe|conceivably|theoretically", "$1 $2", phraseStartsClause},
 	{"^ ?so|and|ok would|will|might|could|does|do it|that|this|things|everything ?all|really|actually ?ever change|alter|affect|mean|spoil anything|much|something|things ?(at all)|much|for ?me|us if", "what if", numberNear},
 	{"^ ?so|and|ok would|will|might|could|does|do it|that|this|things|everything ?all|really|actually ?ever change|alter|affect|mean|spoil anything|much|something|things ?(at all)|much|for ?me|us with", "what if we had", countedOrMore},
 	{"^ ?so|and|ok would|will|could|does|might it|this|that|things|everything|(the (wall|job|whole thing)) ?all|still lay ?itself out ?nicely|fine|ok|right|evenly with|at|in|using", "what if we had", countedOrMore},
 	{"^ ?so|and|ok what|how is|does|would|will it|this|that|things|everything ?all|be ?be look|(come out) ?like with !LENQ # !shorter|taller|higher|lower|wider|narrower|bigger|smaller|tighter|longer|larger", "what if the $1 is $2 $3", nil},
-	{"if|suppose|supposing there were|was|is ?now|just|only one|1 more|extra|additional post ?(in the run|line|wall|middle)", "if there was one more post", nil},
-	{"^ (let us)|just ?just say ?there ?is|are ?we ?have|had ?now|just|only one|1 more|extra|additional post ?(in the run|line|wall|middle)", "suppose there was one more post ,", nil},
+	{"if|suppose|supposing there were|was|is ?now|just|only one|1 more|extra|additional post ?(in the (run|line|wall|middle))", "if there was one more post", nil},
+	{"^ (let us)|just ?just say ?there ?is|are ?we ?have|had ?now|just|only one|1 more|extra|additional post ?(in the (run|line|wall|middle))", "suppose there was one more post ,", nil},
 	{"slightly|somewhat|little|bit|touch|tad larger|bigger|wider gaps|spaces , ?perhaps|maybe|say|like|around|about ?like", "gaps of", wholeNext},
 	// A figure that was told before was wrong.
-	{"## !mm|cm|millimeters|millimetres|centimeters|centimetres " + trialGave + " for|as|on|about|of !" + trialQ + " " + trialWrong + " " + trialIs + " ##", "the $3 is $4 $2", unitlessBehind},
+	{"## !mm|cm|millimeters|millimetres|centimeters|centimetres " + trialGave + " for|as|on|about|of !" + trialQ + " " + trialWrong + " " + trialIs + " ##", "the $3 is $4 $2", clauseEnds},
 	{"# " + trialGave + " for|as|on|about|of !" + trialQ + " " + trialWrong + " " + trialIs + " #", "the $2 is $3", nil},
 	{"## !RAIL|STIFF " + trialGave + " " + trialWrong + " " + trialIs + " ##", "$3 $2", clauseEnds},
 	{"# " + trialGave + " for|as|on|about|of !" + trialQ + " " + trialWrong + " ,|;|.|- ?and|but ?it ?(the (right|correct) (one|figure|number) is) # ?is ?(the) correct|right|better|it|(the (right|correct) (one|figure|number))", "the $2 is $3", nil},
@@ -134,13 +133,12 @@ var trialTurns = []placedPhrase{
 	{"^ ?yes|yep|yeah|yup|ok|right ?, ?that will do ?nicely|fine ,|.|; that is the one ?then $$", "take that", nil},
 	// Plans.
 	{"^ cmp", "compare", moreBehind},
-	{"^ ?please write|jot|note|mark|put this|that one|plan|wall|layout|version down|up as|under ?the ?name !(_ [_]) $$", "save it as $1", nil},
+	{"^ ?please write|jot|note|mark|put this|that one|plan|wall|layout|version ?down|up under ?the ?name !(_ [_]) $$", "save it as $1", nil},
 	{"^^ ?well|ok|right|so ?, ?i|we ?believe|think|guess|suppose|reckon ?that ?i|we am|are|'re|have ?all ?about|just done|finished|through ?here ?for ?today|now|tonight|(the (day|time being|moment|night|evening)) ,|;|.|:|- ?so|and", "", saveNext},
 	{"^^ ?so ?please ?i|we ?would|'d|want|need ?love|like|care|want ?to ?please ?see|have|get ?you !_ compared|(put next)|(set next)|(stacked up)|weighed with|to|against|alongside !_ $$", "compare $1 with $2", nil},
-	{"^^ ?so ?please ?i|we ?would|'d|want|need ?love|like|care|want ?to ?please ?see|have|get ?you !(_ _) compared with|to|against|alongside !(_ _) $$", "compare $1 with $2", nil},
 	{"^^ i|we ?have|had saved|kept|stored|filed ?a|my|our|the|this ?plan|wall|design|layout|one|version ?called|named|as|under ?the ?name !(_ [_]) ?((last|this|other|a|two|few) (week|month|day|night|time|days|weeks|while))|yesterday|earlier|before|once ?ago ,|;|.|-|and ?so|now|and ?can|could|would|will ?you ?please ?i ?want|like ?to ?you ?please open|load|(bring up)|(pull up)|fetch it|that ?one ?up|again|back|for ?me|please ?please", "open the plan called $1", nil},
 	{"^^ hold|put|set|lay|stand ?the|these|those|them|both two|both|pair ?plans|walls|layouts|of ?them ?up next|side|against|beside|up ?against|by|to ?to ?side|(each other)|(one another) :|,|;|.|-|-- ?and", "", compareNext},
-	{"^ ?ok|right|so ?, ?please ((hold|hang) [on] (to|onto))|keep|store|file|save|remember this|that|it ?one|plan|layout|version|wall|design ?, ?and ?please call|name|title|label ?it|this !(_ [_]) ?please $$", "save it as $1", nil},
+	{"^ ?ok|right|so ?, ?please ((hold|hang) [on] (to|onto))|keep|store|file|save|remember this|that|it ?one|plan|layout|version|wall|design ?, ?and ?please call|name|title|label it|this !(_ [_]) ?please $$", "save it as $1", nil},
 	{"^ ?please put|lay|hold|set|show|stand ?me|us ?up !(_ [_]) one|plan|layout|wall|version ?up next|beside|against|alongside|(side by side with) ?to !(_ [_]) one|plan|layout|wall|version ?, ?((so|and) [that] ..) ?\\? $$", "compare $1 with $2", nil},
 	{"show|put|lay|hold|let|see|give ?me|us ?see ?the|these|those|my|both ?two|both|saved plans|ones|walls|layouts|versions|designs ?i ?saved|called|named ?as !(_ [_]) and !(_ [_]) ?up beside|next|(side by side)|against|alongside|together ?to|each ?each|one ?other|another", "compare $1 with $2", nil},
 	{"how does|do|would|will !(_ [_]) plan|layout|version|design ?then compare|measure|stack|hold|differ|do ?up ?with|to|against|from ?the ?one|plan|layout|version ?i ?called|named|saved ?as !(_ [_]) ?\\? $$", "compare $1 with $2", nil},
@@ -184,10 +182,7 @@ func pieceOrNumberNear(before, after []atom) bool {
 	return numberInSentence(after) || len(after) > 2 && len(after) < 9 && (isClass(after[len(after)-1].text, "RAIL") || isClass(after[len(after)-2].text, "RAIL"))
 }
 
-// clauseOrLineEnds: the clause is over, or the line.
-func clauseOrLineEnds(_, after []atom) bool { return endsPart(after, 0) }
-
-// behindWith: what one has, or does without, follows.
+// behindWith: a word of having, using or supposing stands right before.
 func behindWith(before, _ []atom) bool {
 	switch lastOf(before, 1) {
 	case "with", "if", "have", "had", "having", "use", "used", "just", "only":
@@ -209,9 +204,6 @@ func wholeNext(_, after []atom) bool {
 
 var partWord = wordSet("half halves third thirds quarter quarters fourth fourths eighth eighths sixteenth sixteenths mm millimeters millimetres percent")
 
-// unitlessBehind: no unit of its own follows, nor a fraction.
-func unitlessBehind(_, after []atom) bool { return endsPart(after, 0) }
-
 // numberSoon: a number follows.
 func numberSoon(_, after []atom) bool {
 	return len(after) > 0 && (after[0].kind == aDigits || after[0].kind == aVulgar || spelledNumber(after[0].text) || startsLength(reader{after}, 0))
@@ -221,6 +213,9 @@ func numberSoon(_, after []atom) bool {
 func notToNext(_, after []atom) bool {
 	return endsPart(after, 0) || after[0].text != "to" && after[0].text != "from" && after[0].text != "off" && after[0].text != "above"
 }
+
+// notLeftOver: it is not said to be over ("was left over").
+func notLeftOver(_, after []atom) bool { return len(after) == 0 || after[0].text != "over" }
 
 // pieceGone: something is supposed before it, and no length follows by which a piece is moved.
 func pieceGone(before, after []atom) bool {

@@ -91,7 +91,7 @@ func TestTrialTurns(t *testing.T) {
 		"lose what i told you about the posts bein six by sixes":                               "forget post size",
 		"okay do over, everything":                                                             "start over",
 		"yep that'll do, that's the one":                                                       "take that",
-		"write this one down as shop wall":                                                     "save shop wall",
+		"write this one down under shop wall":                                                  "save shop wall",
 		"cmp this vs deck2":                                                                    "compare this, deck2",
 		"I believe we are finished for today; would you store this as summer terrace, please?": "save summer terrace",
 		"hold onto this one and call it back porch":                                            "save back porch",

@@ -5,10 +5,10 @@ package grammar
 var uprightTurns = []placedPhrase{
 	// Limits in one breath.
 	{"BOTTOM RAIL must|may|can|should|shall|will not|never ?be ?sit|come|get|go|hang closer|nearer|lower ?to ?FLOOR than # to|off|from|above FLOOR ?, nor|or|and ?must|may|should ?not ?be|sit|stand|rise|come|get|go ?any more|higher|further|farther than # above|off|from|over it|that|FLOOR", "bottom gap at least $1 and at most $2", nil},
-	{"BOTTOM RAIL must|may|can|should|shall|will not|never ?be ?sit|come|get|go|hang ?any closer|nearer|lower ?to ?FLOOR than # ?, nor|or|and ?must|may|should ?not ?be|sit|stand|rise|come|get|go ?any more|higher|further|farther than # ?(above|off|from|over it|that|FLOOR)", "bottom gap at least $1 and at most $2", nil},
+	{"BOTTOM RAIL must|may|can|should|shall|will not|never ?be ?sit|come|get|go|hang ?any closer|nearer|lower ?to ?FLOOR than # ?, nor|or|and ?must|may|should ?not ?be|sit|stand|rise|come|get|go ?any more|higher|further|farther than # ?((above|off|from|over) (it|that|FLOOR))", "bottom gap at least $1 and at most $2", nil},
 	{"(do not)|never ?ever let me|us|it|them|this|things ?go|get|drop|fall|dip|end ?up ?to under|below|(less than)|(tighter than) # BETWEEN RAIL|them ?, or|nor|and ?not over|above|past|(more than)|(wider than) #", "the gap at least $1 and at most $2", phraseStartsClause},
 	{"(do not)|never ?ever let me|us|it|them|this|things ?go|get|rise|end ?up ?to over|above|past|(more than)|(wider than) # BETWEEN RAIL|them ?, or|nor|and ?not under|below|(less than)|(tighter than) #", "the gap at least $2 and at most $1", phraseStartsClause},
-	{"i|we can manage|handle|accommodate|take|fit|afford ?anything ?anywhere ?from|between ## to|or|through|and ## RAIL", "from $1 to $2 rails", noDoubtBefore},
+	{"i|we can manage|handle|accommodate|fit ?anything ?anywhere ?from ## to|through ## RAIL", "from $1 to $2 rails", noDoubtBefore},
 	{"^ ?anything ?anywhere ?from|between ## to|or|through|and ## RAIL would|will|does|is ?be suit|do|fine|work|okay|ok|good|alright ?for ?us|me ?fine|nicely ,", "from $1 to $2 rails ,", noDoubtBefore},
 	{"?, ?but (as long as)|(so long as)|provided|providing ?that there is ?at ?least # or more|better BETWEEN|(in between) RAIL|them|each|two", ", the gap at least $1", countBefore},
 	{"?, ?but (as long as)|(so long as)|provided|providing ?that there is|are ?always ?at ?least|(no less than)|(not less than)|(a minimum of) # BETWEEN|(in between) RAIL|them|each|two", ", the gap at least $1", countBefore},
@@ -38,7 +38,7 @@ var uprightTurns = []placedPhrase{
 	{"?i|we ?think|feel|believe ## RAIL would|will|might look|be|seem ?a ?bit ?lot nicer|better|prettier|neater than ## ?RAIL ?, ?and so|and ?please let us ?do|go|make|use|take|have ?it ?with|for ##", "$3 rails", noDoubtBefore},
 	{"i|we ?had|have ?first ?once asked|wanted|planned|said|ordered|meant ?for|on ## RAIL ?, but|though ## will|would|is|are|ought ?to ?be enough|do|fine|plenty|sufficient", "$2 rails", phraseStartsClause},
 	{"?i|we|you can|could|will squeeze|fit|get|sneak|slip ?in one|another ?more ?RAIL|one ?in ?there , so ?make|that|it|is ?it|that ##", "$1 rails", fewBefore},
-	{"i|we told|gave|said|had ?it ?to ?you wrong|(the wrong ?thing|number|count) ?earlier ?before ?, ?: ?there is|are ## RAIL ?in|on|to ?it|there ?, ?and not ##", "$1 rails", noDoubtBefore},
+	{"i|we told|gave|said|had ?it ?to ?you wrong|(the wrong (thing|number|count)) ?earlier ?before ?, ?: ?there is|are ## RAIL ?in|on|to ?it|there ?, ?and not ##", "$1 rails", noDoubtBefore},
 	{"## RAIL ?, ?and that|this ?is ?already counting|including|includes|counts ?the one|(## of them) ?that ?is|are ?already ?hung ?up|on|there|in ?place ?already ?now", "$1 rails", nil},
 	// How high.
 	{"?the top of ?this|that WALL ?is ?going|meant|supposed ?to finish|land|end|come|top|stand|be|sit ?up ?out ?at|on #", "wall height $1", noDoubtBefore},
@@ -82,7 +82,7 @@ var uprightTurns = []placedPhrase{
 	{"?the|his|her|their PAPER does not ?ever ?even give|show|list|say|mention ?any !LENQ ?, ?so ?and ?then ?please ?just use|take|make|call ?it ?with #", "$1 $2", noDoubtBefore},
 	{"?whatever|whichever|any !LENQ ?that you come|end|wind up with|at ?, ?but do not let it|that be|go|get|come|run !(over|under|above|below|past|(more than)|(less than))", "$1 not $2", figureFollows},
 	{"run|put|hang|stack|set ?me ?up ## of them ?up and keep|leave|hold|put|have # ?of ?air|space ?in BETWEEN ?them", "$1 rails , $2 between the rails", phraseStartsClause},
-	{"drop|pull|take|leave|lose ## ?of ?those|the RAIL ?back out of it|there|this|WALL|stack|bay", "take out $1 rails", phraseStartsClause},
+	{"drop|pull|take|leave|lose ## ?of ?those|the RAIL ?back out of it|there|this|WALL|bay", "take out $1 rails", phraseStartsClause},
 	{"shrink|tighten|close|open|widen|spread|stretch|grow ?the gaps|gap|spaces ?up|out|in|down till|until they|it is|are|get|gets|measure|hit|reach|come ?to|down|up ?at #", "gap $1", phraseStartsClause},
 	{"gap|space|room below|underneath should|must|to|will|shall ?be equal|match|equals|matches|(same as) gaps|ones|others|spaces above", "the bottom gap is the same as the gap", nil},
 	{"an|some even|odd number|count of RAIL", "somehow", plainWish},
