@@ -20,6 +20,9 @@ const (
 	whoseEver   = `(?:the|my|our|his|her|their|your|that|this|a|some|one of my|one of our)`
 )
 
+// partsAsked are the parts that one asks about.
+const partsAsked = `(?:rails?|boards?|slats?|planks?|gaps?|posts?|stiffeners?|bays?|brackets?)`
+
 // elsewhereSaid are the lines that speak of something else, each with what is read of it wrongly, and what is asked.
 var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds, notYetSaid)
 
@@ -81,6 +84,9 @@ var otherTrades = []openWay{
 	{looks: saidOf(solver.Openings, WhatIf), way: regexp.MustCompile(`\b(?:opening|doorway|gate|entrance|walk - through|walkthrough) (?:does|will|would|can) not (?:fit|work|go)(?: in)?(?: [.!])*$`), ask: openQuestion("How wide is it to be?", "opening 30")},
 	{looks: kindOf(Forget), way: regexp.MustCompile(`\b(?:is|are|'s) off(?: [.!])*$`), ask: openQuestion("By how much, and which way?", "gap 1/8 wider")},
 	{looks: valued, way: regexp.MustCompile(`\b(?:is|are|was|'s) (?:over|under) by ` + anyFigure + `\b`), ask: openQuestion("Over what?", "gap 2-1/2")},
+	{looks: kindOf(Forget), way: regexp.MustCompile(`^(?:(?:so|and|but) )?(?:will|would|does|do|did|is|are) (?:the|my|our|that|this|it|each|every) `), ask: openQuestion("What would you like to know?", "what is the gap")},
+	{looks: asksQuantity, way: regexp.MustCompile(`^(?:(?:so|and|but) )?how (?:do|does|will|would|did) (?:the |my |our |these |those )?` + partsAsked + ` (?:hold|split|weigh|need|take|stay|move|matter|stand|shift|shrink|swell|pass inspection|work|look)(?: up)?(?: [.?])*$`), ask: notOurTrade},
+	{looks: kindOf(Why), way: regexp.MustCompile(`^(?:(?:so|and|but) )?(?:why (?:do|does|will|would|did)|what makes) (?:the |my |our |these |those )?` + partsAsked + ` (?:split|crack|warp|sag|rot|creak|squeak|swell|shrink|fade|bow|twist|settle|weigh|need (?:paint|sanding)|get wet|lean|wobble)\b`), ask: notOurTrade},
 	{looks: kindOf(Save), way: regexp.MustCompile(`\band (?:call|ring|tell|text|get|go|come|fetch) (?:my|the|our|him|her|them|home|back|up)\b`), ask: openQuestion("Under what name shall I save it?", "save this as porch")},
 	{looks: kindOf(Save), way: regexp.MustCompile(`\bsave (?:the|those|these|any|all|all the) [a-z]+ for\b`), ask: notOurTrade},
 	{looks: asksAny, way: regexp.MustCompile(`\bwhere (?:did|have|has|is|are) (?:i |we |he |she |my |the |our |your )+(?:[a-z]+ ){0,2}(?:pencil|tape|saw|hammer|square|level|glasses|drill|phone|gloves)\b|\bhow long (?:till|until|before) (?:the|my|our|he|she|they|lunch|dinner|dark)\b`), ask: notOurTrade},

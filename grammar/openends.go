@@ -12,6 +12,9 @@ import (
 
 var openEnds = []openWay{
 	{looks: changesByItself, way: regexp.MustCompile(`[a-z0-9"] ,? ?(?:plus|minus|and down)(?: [.!])*$`), ask: openQuestion("How much more, or how much less?", "half an inch more")},
+	{looks: changesByItself, way: regexp.MustCompile(`\b` + moreOfIt + ` (?:bottom )?` + partsOrWall + ` (?:is|are|was|were|'s|at)\b`), ask: openQuestion("Is that how much more, or how much it is?", "gap 3 inches")},
+	{looks: countsParts, way: regexp.MustCompile(`\b` + howMany + ` ` + moreOfIt + ` ` + boardsOf + `\b`), not: regexp.MustCompile(`\bfewer\b`), ask: openQuestion("How many rails, and how wide?", "six rails, 2x6")},
+	{looks: valued, way: regexp.MustCompile(`\b(?:total|combined) (?:gaps?|spaces?|spacing)\b`), ask: openQuestion("Is that one gap, or all of them?", "gap 2 inches")},
 	{looks: valued, way: regexp.MustCompile(`[a-z0-9"] ,? ?no ,? ?(?:wait|hold on|hang on)(?: [,.!-])*$`), ask: whatThen},
 	{looks: valued, way: regexp.MustCompile(`\bnot quite (?:a |an )?` + anyFigure + `\b`), not: regexp.MustCompile(`\b(?:but|make|say|says)\b`), ask: openQuestion("A little less: how much is it?", "gap 2-7/8")},
 	{looks: valued, way: regexp.MustCompile(`[a-z0-9"] ,? ?yeah ,? ?(?:right|sure)(?: [.!])*$`), ask: wantedHere},
@@ -21,6 +24,11 @@ var openEnds = []openWay{
 	{looks: kindOf(Check), way: regexp.MustCompile(`^(?:(?:and|but|so|well) )*(?:he|she|they|(?:my|the|our) [a-z]+) (?:once |first |always |just )?wanted [^?]*$`), not: regexp.MustCompile(`\b(?:is|can|will|would|does|do) (?:he|she|it|that|they|this)\b|\b(?:right|possible|check|ok|okay|work|fit)\b`), ask: wantedHere},
 	{looks: stated(solver.WallHeight), way: regexp.MustCompile(`^(?:the|my|our) (?:roof|stack|pile|slope|deck|porch|slab|patio|ditch) (?:is|stands|sits) (?:about )?[0-9a-z -]+ (?:high|tall)(?: [.!])*$`), ask: openQuestion("Is that the height of the wall?", "wall 48 high")},
 }
+
+const (
+	moreOfIt    = `(?:wider|bigger|larger|smaller|narrower|tighter|looser|shorter|taller|higher|lower|thicker|thinner)`
+	partsOrWall = `(?:rails?|boards?|slats?|planks?|gaps?|spaces?|posts?|stiffeners?|bays?|wall|opening|doorway|gate|walk - through|walkthrough)`
+)
 
 // anyFigure is a figure as it is written or said, its first word.
 const anyFigure = `(?:[0-9]+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)`

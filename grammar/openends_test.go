@@ -9,12 +9,15 @@ import (
 // What the end of a line leaves open is not set.
 func TestOpenEnds(t *testing.T) {
 	for _, said := range []string{
+		"the wider gap is 3", "six wider boards", "the total gap is 3", "will the gap clear", "how do the rails hold",
 		"six boards plus", "wall 48 high minus", "six boards no wait", "six boards, yeah right", "not quite six boards", "gap 3 until tomorrow",
 		"the gap is 3 last year", "six boards do you think", "the ditch is 48 high", "the roof is 48 high", "my wife painted five boards",
 	} {
 		require.Empty(t, Read(said, Context{}).Acts, said)
 	}
 	for said, want := range map[string]string{
+		"a wider opening of 34":   "opening = 34 in",
+		"the gap is 3 wider":      "gap += 3 in",
 		"opening 30 plus":         "opening >= 30 in",
 		"six boards no wait five": "rails = 5",
 	} {

@@ -47,6 +47,7 @@ var workdayTurns = []placedPhrase{
 	{"the nums", "the numbers", nil},
 	{"one by|after one|another $$", "", saidBeforeOf(wordSet("marks cuts steps lengths"))},
 	{"ended|wound up ?at|being #", "is $1", nil},
+	{"wider|bigger|larger|smaller|narrower|tighter|looser|taller|higher|lower !LENQ of #", "$1 of $2", nil},
 	{"!LENQ went|(has gone)|(have gone) from # ?up|down to #", "make $1 $3", nil},
 	{"!LENQ is|are beyond|past #", "$1 is over $2", nil},
 	// What stands in the way, and why.
