@@ -47,6 +47,15 @@ var workdayTurns = []placedPhrase{
 	{"the nums", "the numbers", nil},
 	{"one by|after one|another $$", "", saidBeforeOf(wordSet("marks cuts steps lengths"))},
 	{"ended|wound up ?at|being #", "is $1", nil},
+	{"is|are not # but #", "is $2", nil},
+	{"is|are not @ but @", "are $2", nil},
+	{", as|like i|we ?have ?already|just told|said|mentioned ?to ?you ?before|earlier|once ?already ?,|;", ",", figuresBehindToo},
+	{"as|like i|we ?have ?already|just told|said|mentioned ?to ?you ?before|earlier|once ?already ?,|;", ",", figuresBehindToo},
+	{"if the|that|our store|yard|shop|lumberyard only|just sold|stocked|kept|carried|had", "if they only had", nil},
+	{"stays|remains at # or", "is $1 or", nil},
+	{"list|repeat|(go over)|(read back)|(run through) the things|bits|points ?that|which i|we ?have mentioned|said|told|given|named ?to ?you ?((up to|until|till) (this point|now|here))|(so far)", "give me a recap", nil},
+	{"how many|much inches|feet of room|space|width", "how much room", nil},
+	{"compare with|to|against (each other)|(one another)", "compare", nil},
 	{"wider|bigger|larger|smaller|narrower|tighter|looser|taller|higher|lower !LENQ of #", "$1 of $2", nil},
 	{"!LENQ went|(has gone)|(have gone) from # ?up|down to #", "make $1 $3", nil},
 	{"!LENQ is|are beyond|past #", "$1 is over $2", nil},
@@ -119,6 +128,9 @@ var workdayTurns = []placedPhrase{
 	{"opened|open|widened|widen|stretched|stretch|pulled !LENQ|opening up|out to #", "made the $1 $2", nil},
 	{"^^ ?is ?there anything|something in|with|about ?all this|it|here ?that i|we should|ought|need|have ?to worry|know|fret|care about ?(before (i|we) (sign off|start|cut|begin|buy)) ?\\?", "what should i be careful of", nil},
 }
+
+// figuresBehindToo: a figure stands before it, and another behind.
+func figuresBehindToo(before, after []atom) bool { return figured(before) && figured(after) }
 
 // noAmountBefore: no figure stands right before it ("two fewer boards than five").
 func noAmountBefore(before, after []atom) bool { return !amountBefore(before, after) }
