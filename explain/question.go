@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -76,8 +77,8 @@ func (p place) lines(o Options) []string {
 	runes := []rune(p.said)
 	at := min(max(p.at, 0), len(runes))
 	room := o.width() - 3
-	before := ending([]rune(quoted(string(runes[max(0, at-window):at]))), room*2/3)
-	after := beginning([]rune(quoted(string(runes[at:min(len(runes), at+window)]))), room-cells(string(before)))
+	before := endingOf([]rune(quoted(string(runes[max(0, at-window):at]))), room*2/3)
+	after := beginningOf([]rune(quoted(string(runes[at:min(len(runes), at+window)]))), room-cells(string(before)))
 	text := string(before) + string(after)
 	if o.ASCII {
 		text = strings.Map(inASCII, text)
@@ -91,6 +92,35 @@ func (p place) lines(o Options) []string {
 
 // window is how much of a long line is looked at on either side of the place, in runes: more than any width shows.
 const window = 400
+
+// endingOf keeps the last whole words of a text that fit into a width, behind dots where some are left out.
+func endingOf(text []rune, width int) []rune {
+	kept := ending(text, width)
+	if len(kept) == len(text) {
+		return text
+	}
+	kept = ending(text, width-2)
+	if i := slices.Index(kept, ' '); i >= 0 && i+1 < len(kept) {
+		kept = kept[i+1:]
+	}
+	return append([]rune("… "), kept...)
+}
+
+// beginningOf keeps the first whole words of a text that fit into a width, before dots where some are left out.
+func beginningOf(text []rune, width int) []rune {
+	kept := beginning(text, width)
+	if len(kept) == len(text) {
+		return text
+	}
+	kept = beginning(text, width-2)
+	for i := len(kept) - 1; i > 0; i-- {
+		if kept[i] == ' ' {
+			kept = kept[:i]
+			break
+		}
+	}
+	return append(slices.Clone(kept), []rune(" …")...)
+}
 
 // ending keeps as much of the end of a text as fits into a width.
 func ending(text []rune, width int) []rune {
@@ -115,6 +145,8 @@ func inASCII(r rune) rune {
 	switch {
 	case r == '×':
 		return 'x'
+	case r == '…':
+		return '.'
 	case r == '−' || r == '–' || r == '—':
 		return '-'
 	case r == '″' || r == '“' || r == '”':

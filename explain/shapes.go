@@ -81,6 +81,9 @@ func (v *voice) sold(item string) string {
 		}
 		return "a " + name
 	}
+	if strings.HasSuffix(name, "s") {
+		return name + " of " + long // "rails of 120"
+	}
 	return "a " + name + " of " + long
 }
 

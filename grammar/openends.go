@@ -12,6 +12,7 @@ import (
 
 var openEnds = []openWay{
 	{looks: changesByItself, way: regexp.MustCompile(`[a-z0-9"] ,? ?(?:plus|minus|and down)(?: [.!])*$`), ask: openQuestion("How much more, or how much less?", "half an inch more")},
+	{looks: changesLengthByItself, way: regexp.MustCompile(`^(?:(?:ok|okay|so|and|now|then|well) ,? ?)*(?:(?:make|take|give|let us make|have) (?:it |that |this )?)?(?:one|1|two|2) (?:less|more|fewer)(?: please)?(?: [.!])*$`), ask: inchesOrRails},
 	{looks: changesByItself, way: regexp.MustCompile(`\b` + moreOfIt + ` (?:bottom )?` + partsOrWall + ` (?:is|are|was|were|'s|at)\b`), ask: openQuestion("Is that how much more, or how much it is?", "gap 3 inches")},
 	{looks: countsParts, way: regexp.MustCompile(`\b` + howMany + ` ` + moreOfIt + ` ` + boardsOf + `\b`), not: regexp.MustCompile(`\bfewer\b`), ask: openQuestion("How many rails, and how wide?", "six rails, 2x6")},
 	{looks: valued, way: regexp.MustCompile(`\b(?:total|combined) (?:gaps?|spaces?|spacing)\b`), ask: openQuestion("Is that one gap, or all of them?", "gap 2 inches")},
@@ -32,6 +33,19 @@ const (
 
 // anyFigure is a figure as it is written or said, its first word.
 const anyFigure = `(?:[0-9]+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)`
+
+// changesLengthByItself are acts that change a length by an amount.
+func changesLengthByItself(a Act) bool {
+	return changesByItself(a) && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Length
+}
+
+// inchesOrRails asks whether "one less" is of the length that was spoken of last, or of the rails.
+func inchesOrRails(a Act, _ []Act) solver.Question {
+	rails := a.Statements[0]
+	rails.Name, rails.Value = solver.Name{Quantity: solver.Rails}, solver.Value{Num: rails.Value.Num}
+	both := Act{Kind: a.Kind, Statements: []solver.Statement{rails}}
+	return solver.Question{Text: "Rails, or inches?", Choices: []string{both.String(), a.String()}, Example: both.String()}
+}
 
 // changesByItself are acts that change a value by an amount.
 func changesByItself(a Act) bool {

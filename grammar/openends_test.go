@@ -4,7 +4,22 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/solver"
 )
+
+// "One less" behind a length is asked about: who speaks may count rails. The answer settles it.
+func TestOneLess(t *testing.T) {
+	gap := solver.Name{Quantity: solver.Gap}
+	said := Context{Subject: &gap, Lately: []solver.Name{gap}}
+	r := Read("make it one less", said)
+	require.NotNil(t, r.Ask)
+	require.Equal(t, []string{"rails -= 1", "gap -= 1 in"}, r.Ask.Choices)
+	said.Settled = []string{"rails -= 1"}
+	require.Equal(t, "rails -= 1", Normal(Read("make it one less", said).Acts))
+	said.Settled = nil
+	require.Equal(t, "gap -= 1 in", Normal(Read("make it one inch less", said).Acts))
+}
 
 // What the end of a line leaves open is not set.
 func TestOpenEnds(t *testing.T) {

@@ -2,6 +2,7 @@ package grammar
 
 import (
 	"slices"
+	"strings"
 
 	"saywright/solver"
 )
@@ -122,6 +123,9 @@ func (s *speech) whichOf(g *group, part []item) (solver.Question, int) {
 	}
 	if len(q.Choices) < 2 || len(q.Choices) > 5 {
 		q.Choices = nil
+	}
+	if len(q.Choices) == 2 && strings.Contains(q.Choices[0], "span ") && strings.Contains(q.Choices[1], "centers ") {
+		q.Text = "From face to face, or from center to center?"
 	}
 	return q, at
 }

@@ -112,6 +112,13 @@ func readHeld(line string, atoms []atom, c Context) Reading {
 	for _, guard := range []func(Reading, []atom) Reading{turnedBeside, ofOtherTrade, toldWhatIsKnown} {
 		r = guard(r, as)
 	}
+	if r.Ask != nil {
+		for _, form := range r.Ask.Choices {
+			if acts, ok := parsed(form, line); ok && slices.Contains(c.Settled, form) {
+				return Reading{Acts: acts} // this very question was answered
+			}
+		}
+	}
 	return r
 }
 
