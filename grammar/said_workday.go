@@ -47,6 +47,14 @@ var workdayTurns = []placedPhrase{
 	{"the nums", "the numbers", nil},
 	{"one by|after one|another $$", "", saidBeforeOf(wordSet("marks cuts steps lengths"))},
 	{"ended|wound up ?at|being #", "is $1", nil},
+	{"how would|will|do things|everything change|differ ?then", "what happens", ifNext},
+	{"happen|change , please , if|when", "happen if", nil},
+	{"stick|sticks|poke|pokes ?out|up # above|past|over ?the top of WALL", "be $1 above the wall", nil},
+	{"if|when WALL came|comes|went|goes down ?by #", "if the wall is $1 lower", nil},
+	{"if|when WALL came|comes|went|goes up ?by #", "if the wall is $1 higher", nil},
+	{"list of ?the|all stuff|things to buy|get", "shopping list", nil},
+	{"as wide|roomy|large|big as you|we|i|it can|could ?possibly manage|make ?it", "as wide as possible", nil},
+	{"i|we am|are measuring|working|reading|thinking ?now in !mm|millimeters|millimetres ?now ?(from (here|now)) ?on ,|;|.", "use $1 .", nil},
 	{"# from ?the|my house|wall|building|siding to ?the|my corner|end|far|other post", "$1 between the end posts", nil},
 	{"the|my|our deck|patio|porch|platform|landing|dock runs|is|goes|measures|spans # between ?the|my end|outer|two posts", "$1 between the end posts", nil},
 	{"undo that|it too|also|(as well) $$", "undo", nil},
@@ -134,6 +142,9 @@ var workdayTurns = []placedPhrase{
 
 // figuresBehindToo: a figure stands before it, and another behind.
 func figuresBehindToo(before, after []atom) bool { return figured(before) && figured(after) }
+
+// ifNext: what is supposed follows.
+func ifNext(_, after []atom) bool { return len(after) > 0 && after[0].text == "if" }
 
 // noAmountBefore: no figure stands right before it ("two fewer boards than five").
 func noAmountBefore(before, after []atom) bool { return !amountBefore(before, after) }
