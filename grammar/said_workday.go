@@ -47,11 +47,8 @@ var workdayTurns = []placedPhrase{
 	{"the nums", "the numbers", nil},
 	{"one by|after one|another $$", "", saidBeforeOf(wordSet("marks cuts steps lengths"))},
 	{"ended|wound up ?at|being #", "is $1", nil},
-	{"how would|will|do things|everything change|differ ?then", "what happens", ifNext},
 	{"happen|change , please , if|when", "happen if", nil},
 	{"stick|sticks|poke|pokes ?out|up # above|past|over ?the top of WALL", "be $1 above the wall", nil},
-	{"if|when WALL came|comes|went|goes down ?by #", "if the wall is $1 lower", nil},
-	{"if|when WALL came|comes|went|goes up ?by #", "if the wall is $1 higher", nil},
 	{"list of ?the|all stuff|things to buy|get", "shopping list", nil},
 	{"as wide|roomy|large|big as you|we|i|it can|could ?possibly manage|make ?it", "as wide as possible", nil},
 	{"i|we am|are measuring|working|reading|thinking ?now in !mm|millimeters|millimetres ?now ?(from (here|now)) ?on ,|;|.", "use $1 .", nil},
@@ -160,6 +157,7 @@ func footBefore(before, _ []atom) bool { return len(before) > 0 && !endsPart(bef
 
 // workdayEarly are turns that other phrases lean on.
 var workdayEarly = []placedPhrase{
+	{"how would|will|do things|everything change|differ ?then", "what happens", ifNext},
 	{", ?and then i|we will call it a day|night ?then $$", "", nil},
 	{", ?so ?and then|so|that i|we can finish|be done ?up before|by supper|dinner|dark|lunch|sundown|nightfall|breakfast $$", "", nil},
 	{", ?and ?then i|we will fetch|get|grab|find ?the|my|our drill|saw|tape|hammer|level|ladder|gloves $$", "", nil},
