@@ -31,7 +31,7 @@ func TestShortLines(t *testing.T) {
 		"boards are 9.50 each":               "Which length costs that?",
 		"give me the list":                   "Which list?",
 		"the bay measures 139 at the bottom": "Which bay is that?",
-		"posts are 8 feet apart, wall 42, six rails": "Which is meant?",
+		"posts are 8 feet apart, wall 42, six rails": "From face to face, or from center to center?",
 	} {
 		r := Read(line, Context{})
 		require.NotNil(t, r.Ask, line)
