@@ -56,7 +56,6 @@ type pricedLength struct {
 }
 
 func (p pricedLength) whole() bool { return p.length != nil && p.price != nil }
-func (p pricedLength) empty() bool { return p.size == nil && p.length == nil && p.price == nil }
 
 // pricesFrom reads prices from an atom on, up to the last that is whole, and returns the atom behind it.
 func pricesFrom(atoms []atom, from int) (told []pricedLength, end int) {
