@@ -311,10 +311,19 @@ func othersHave(w []string) bool {
 	if owned[w[0]] && isPerson(w[at]) || w[0] == "dad" || w[0] == "mom" || w[0] == "grandma" {
 		return true
 	}
-	if what := slices.Index(w, "what"); what > 0 && what+2 < len(w) && (otherSpeakers[w[what+1]] || (owned[w[what+1]] || w[what+1] == "the") && (isPerson(w[what+2]) || whoseElse[w[what+2]])) && othersKeep[w[len(w)-1]] {
-		return true // "eight foot bays are what my cousin has"
+	if whatOthersHave(w) {
+		return true
 	}
 	return at == 1 && len(w) > 4 && (slices.Contains(w[2:5], "next") || slices.Contains(w[2:5], "across") || slices.Contains(w[2:5], "downhill") || slices.Contains(w[2:5], "uphill") || w[2] == "at" && owned[w[3]])
+}
+
+// whatOthersHave reports whether a clause ends by telling whose its figure is: "eight foot bays are what my cousin has".
+func whatOthersHave(w []string) bool {
+	i := slices.Index(w, "what") + 1
+	if i < 2 || i+1 >= len(w) || !othersKeep[w[len(w)-1]] {
+		return false
+	}
+	return otherSpeakers[w[i]] || (owned[w[i]] || w[i] == "the") && (isPerson(w[i+1]) || whoseElse[w[i+1]])
 }
 
 // ofParts are what parts of the wall have themselves.

@@ -77,7 +77,7 @@ func needless(part []atom) bool {
 	switch {
 	case speakers[w[0]]:
 		return knownAlready(w[1:])
-	case n > 3 && speakers[w[n-2]] && w[n-1] == "know", n > 4 && speakers[w[n-3]] && w[n-1] == "already" && (w[n-2] == "know" || w[n-2] == "have" || w[n-2] == "got"), n > 5 && speakers[w[n-4]] && w[n-3] == "have" && w[n-2] == "got" && w[n-1] == "already":
+	case endsKnown(w):
 		return w[0] != "all" && w[0] != "that" && w[0] != "as" && w[0] != "what" || w[1] == "to" || w[1] == "the"
 	case w[0] == "do" && w[1] == "not" && keepsDoing[w[2]]:
 		return w[n-1] != "yet" && (w[2] != "save" || slices.Contains(w, "as"))
@@ -142,6 +142,24 @@ func knownAlready(w []string) bool {
 	}
 	return false
 }
+
+// endsKnown reports whether a clause names a thing and says that it is known: "the gap I know", "what to buy I've got already".
+func endsKnown(w []string) bool {
+	return slices.ContainsFunc(saidKnown, func(row []string) bool {
+		return len(w) > len(row)+1 && slices.Equal(w[len(w)-len(row):], row)
+	})
+}
+
+var saidKnown = wordRows(`i know
+	we know
+	i know already
+	we know already
+	i have already
+	we have already
+	i got already
+	we got already
+	i have got already
+	we have got already`)
 
 // wantsToHear are words behind what is asked by which somebody wants to hear it.
 var wantsToHear = wordRows(`i want to hear

@@ -41,10 +41,10 @@ func changesLengthByItself(a Act) bool {
 
 // inchesOrRails asks whether "one less" is of the length that was spoken of last, or of the rails.
 func inchesOrRails(a Act, _ []Act) solver.Question {
-	rails := a.Statements[0]
-	rails.Name, rails.Value = solver.Name{Quantity: solver.Rails}, solver.Value{Num: rails.Value.Num}
-	both := Act{Kind: a.Kind, Statements: []solver.Statement{rails}}
-	return solver.Question{Text: "Rails, or inches?", Choices: []string{both.String(), a.String()}, Example: both.String()}
+	st := a.Statements[0]
+	st.Name, st.Value = solver.Name{Quantity: solver.Rails}, solver.Value{Num: st.Value.Num}
+	rails := Act{Kind: a.Kind, Statements: []solver.Statement{st}}.String()
+	return solver.Question{Text: "Rails, or inches?", Choices: []string{rails, a.String()}, Example: rails}
 }
 
 // changesByItself are acts that change a value by an amount.

@@ -13,7 +13,7 @@ import (
 // try nothing and ask for no number. Such a verb is told by where it stands: at the beginning of a clause or behind who does it, with a
 // part of the wall or a figure behind it. Plain English, no source.
 
-// otherTrade are such verbs; the past of those that do not end in "ed" stands in otherTradePast.
+// otherTrade are such verbs; the past of those that double a letter, or have one of their own, stands in otherTradePast.
 const otherTrade = `
 	admire bake bathe blame bleach boil borrow brush bury carve caulk chase chew clean coat complain confuse crush curse damage dance debate deliver
 	deny describe deserve destroy dig discuss drink drive dry earn empty excuse fear fight fold free fry gather glue grind guard haul heat help hide hug hunt hurt improve
