@@ -16,6 +16,7 @@ var setPlain = []func([]atom) []atom{
 	clientele,
 	wallMust,
 	plainly,
+	neitherSide,
 	dictated,
 	shortNotes,
 	spokenTotals,
@@ -100,7 +101,7 @@ func Read(line string, c Context) Reading {
 	if r, ok := readSeveralUndone(line, atoms, c); ok {
 		return r
 	}
-	return readHeld(line, atoms, c)
+	return readKindred(line, atoms, c, readHeld(line, atoms, c))
 }
 
 // readHeld reads a line, or what is left of it, and asks back where the rest of what it says turns what was read.

@@ -1,0 +1,98 @@
+package grammar
+
+// A figure may be told by the two sides that it is not to be on: "not under 2 or over 3", "no gap smaller than 2 or bigger than 3".
+
+// lowSides and highSides are words that put a figure under or over a bound; those that compare stand before a "than".
+var (
+	lowSides  = wordSet("under below beneath less lower smaller narrower shorter tighter closer fewer thinner nearer")
+	highSides = wordSet("over above past beyond exceeding exceed more higher greater bigger larger wider longer taller looser farther further thicker")
+)
+
+// sideVerbs may stand before the word of a side: "don't let it drop below 2 or go past 3".
+var sideVerbs = wordSet("be go goes get gets drop drops dip dips fall falls sink sinks rise rises climb climbs run runs come comes stray strays stretch stretches")
+
+// sideAt reads a bound at i: whether it is one from below, and where its figure begins and ends.
+func sideAt(in []atom, i int) (low bool, figure, end int, ok bool) {
+	if i >= len(in) || !lowSides[in[i].text] && !highSides[in[i].text] {
+		return false, 0, 0, false
+	}
+	low, figure = lowSides[in[i].text], i+1
+	if figure < len(in) && compares[in[i].text] {
+		if besideThan[in[figure].text] {
+			figure++
+		}
+		if figure >= len(in) || in[figure].text != "than" {
+			return false, 0, 0, false
+		}
+		figure++
+	}
+	r := lexing{reader: reader{in}}
+	_, end, ok = r.length(figure)
+	return low, figure, end, ok
+}
+
+// neitherSide reads "not under 2 or over 3" as "at least 2 and at most 3": what is denied of either is denied of both.
+func neitherSide(in []atom) []atom {
+	no := -1
+	for i := range in {
+		switch t := in[i].text; {
+		case endsSentence(in, i):
+			no = -1
+		case t == "why" || t == "what" || t == "how" || t == "whether":
+			return in
+		case t == "not" || t == "never" || t == "no" || t == "neither" || t == "nor" && no < 0:
+			no = i
+		case no < 0 || !lowSides[t] && !highSides[t]:
+		default:
+			low, figure, end, ok := sideAt(in, i)
+			if !ok || i-no > 7 {
+				continue
+			}
+			next := end
+			if next < len(in) && in[next].text == "," {
+				next++
+			}
+			if next >= len(in) || in[next].text != "or" && in[next].text != "nor" {
+				continue
+			}
+			for next++; next < len(in) && sideVerbs[in[next].text]; next++ {
+			}
+			high, figure2, end2, ok := sideAt(in, next)
+			if !ok || high == low {
+				continue
+			}
+			return eitherSide(in, no, i, low, [4]int{figure, end, figure2, end2})
+		}
+	}
+	return in
+}
+
+// eitherSide puts the two bounds of a range in the place of what was denied at no, and from the first side on.
+func eitherSide(in []atom, no, from int, low bool, at [4]int) []atom {
+	word := func(like atom, text string) atom {
+		like.text, like.kind = text, aWord
+		return like
+	}
+	sides := [2]string{"least", "most"}
+	if !low {
+		sides = [2]string{"most", "least"}
+	}
+	start := no
+	if in[no].text == "not" && no > 0 && helps[in[no-1].text] {
+		start--
+	}
+	out := append([]atom{}, in[:start]...)
+	for _, a := range in[no+1 : from] {
+		if !sideVerbs[a.text] && a.text != "let" && a.text != "a" && a.text != "any" {
+			out = append(out, a)
+		}
+	}
+	out = append(out, word(in[from], "at"), word(in[from], sides[0]))
+	out = append(out, in[at[0]:at[1]]...)
+	out = append(out, word(in[at[2]-1], "and"), word(in[at[2]-1], "at"), word(in[at[2]-1], sides[1]))
+	out = append(out, in[at[2]:at[3]]...)
+	return append(out, in[at[3]:]...)
+}
+
+// helps are the verbs that stand before a "not".
+var helps = wordSet("do does did should must can could may might shall will would ought is are")
