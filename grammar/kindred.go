@@ -175,10 +175,15 @@ type kinAt struct {
 // readKindred reads a line that was not understood once more with plainer words in the place of those that have some. Every way to do so that can
 // be read must say the same.
 func readKindred(line string, atoms []atom, c Context, r Reading) Reading {
-	if r.Ask == nil || !unheard(r.Ask) || len(atoms) > 40 {
+	if r.Ask == nil || len(atoms) > 40 {
 		return r
 	}
 	places := kinPlaces(atoms)
+	if strings.HasPrefix(r.Ask.Text, "How much is ") { // "throw some options at me": a turn of several words
+		places = slices.DeleteFunc(places, func(p kinAt) bool { return p.n < 2 })
+	} else if !unheard(r.Ask) && r.Ask.Text != onlyTheWall {
+		return r
+	}
 	if len(places) == 0 {
 		return r
 	}

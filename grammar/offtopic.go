@@ -9,6 +9,9 @@ import (
 // unknownWord is the question for a word that no table knows.
 const unknownWord = "What does "
 
+// onlyTheWall is what is told instead to whoever asks.
+const onlyTheWall = "I know only the wall: its sizes, pieces and prices. Which of them?"
+
 // toldWhatIsKnown tells whoever asks for something else than the wall ("is it going to rain") what can be asked. A line that
 // holds a figure may well be of the wall: there the word that no table knows is asked about.
 func toldWhatIsKnown(r Reading, atoms []atom) Reading {
@@ -16,7 +19,7 @@ func toldWhatIsKnown(r Reading, atoms []atom) Reading {
 		return r
 	}
 	q := *r.Ask
-	q.Text, q.Example = "I know only the wall: its sizes, pieces and prices. Which of them?", "how many rails"
+	q.Text, q.Example = onlyTheWall, "how many rails"
 	return Reading{Ask: &q}
 }
 
