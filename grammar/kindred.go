@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strings"
 	"sync"
+
+	"saywright/solver"
 )
 
 // kindredFiles list words and turns that the tables do not have, each with plainer ones that say the same of a wall. A line reads
@@ -181,7 +183,7 @@ func readKindred(line string, atoms []atom, c Context, r Reading) Reading {
 	places := kinPlaces(atoms)
 	if strings.HasPrefix(r.Ask.Text, "How much is ") { // "throw some options at me": a turn of several words
 		places = slices.DeleteFunc(places, func(p kinAt) bool { return p.n < 2 })
-	} else if !unheard(r.Ask) && r.Ask.Text != onlyTheWall {
+	} else if !unheard(r.Ask) && r.Ask.Text != onlyTheWall && !mayBeOtherwise(r.Ask) {
 		return r
 	}
 	if len(places) == 0 {
@@ -229,6 +231,14 @@ func readKindred(line string, atoms []atom, c Context, r Reading) Reading {
 		return r
 	}
 	return *found
+}
+
+// whatToKnow is asked where a line says nothing of the wall.
+const whatToKnow = "What would you like to know, or to set?"
+
+// mayBeOtherwise reports whether a question tells that a line says nothing of the wall, or that a word was taken for another one.
+func mayBeOtherwise(q *solver.Question) bool {
+	return strings.Contains(q.Text, ": did you mean ") || q.Text == whatToKnow
 }
 
 // kinPlaces finds the words of a line that have plainer ones; the first of them first.

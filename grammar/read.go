@@ -260,7 +260,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 	s.placesStated()
 	s.helpOnce()
 	if len(s.acts) == 0 {
-		return askedBack(0, "What would you like to know, or to set?", "gap 2-1/2")
+		return askedBack(0, whatToKnow, "gap 2-1/2")
 	}
 	return leftOpenToGuess(factsStated(airing(together(Reading{Acts: s.acts}, atoms), atoms), atoms), atoms)
 }
