@@ -56,11 +56,14 @@ var kindred = sync.OnceValue(func() map[string][]kin {
 			for k, form := range forms {
 				row := kin{words: form}
 				for _, m := range means {
-					if f := formsOf(kind, strings.Fields(m)); !slices.ContainsFunc(row.means, func(have []string) bool { return slices.Equal(have, f[k]) }) {
-						row.means = append(row.means, f[k])
+					f := formsOf(kind, strings.Fields(m))[k]
+					if allOfTables(f) && !slices.ContainsFunc(row.means, func(have []string) bool { return slices.Equal(have, f) }) {
+						row.means = append(row.means, f)
 					}
 				}
-				out[form[0]] = append(out[form[0]], row)
+				if row.means != nil {
+					out[form[0]] = append(out[form[0]], row)
+				}
 			}
 		}
 	}
@@ -69,6 +72,11 @@ var kindred = sync.OnceValue(func() map[string][]kin {
 	}
 	return out
 })
+
+// allOfTables reports whether the tables know all words: a form of a plainer word that they do not know helps nobody.
+func allOfTables(list []string) bool {
+	return !slices.ContainsFunc(list, func(w string) bool { return !words().known[w] && !vocab().neutral[w] && !vocab().articles[w] })
+}
 
 // formsOf inflects the first word of a verb, or the last of a noun, as its kind tells: the same number of forms for each of a kind.
 func formsOf(kind string, words []string) [][]string {
@@ -97,7 +105,7 @@ func formsOf(kind string, words []string) [][]string {
 // irregular are the past and the participle of verbs that do not end in -ed.
 var irregular = func() map[string][2]string {
 	out := map[string][2]string{}
-	for _, row := range strings.Split(`be was been|become became become|begin began begun|bid bid bid|break broke broken|bring brought brought|build built built|buy bought bought|
+	for _, row := range strings.Split(`arise arose arisen|cling clung clung|dig dug dug|eat ate eaten|be was been|become became become|begin began begun|bid bid bid|break broke broken|bring brought brought|build built built|buy bought bought|
 		catch caught caught|choose chose chosen|come came come|cost cost cost|cut cut cut|deal dealt dealt|do did done|draw drew drawn|drive drove driven|fall fell fallen|feel felt felt|
 		find found found|forget forgot forgotten|get got got|give gave given|go went gone|grow grew grown|hang hung hung|have had had|hear heard heard|hold held held|keep kept kept|
 		know knew known|lay laid laid|lead led led|lean leant leant|leave left left|lend lent lent|let let let|light lit lit|lose lost lost|make made made|mean meant meant|meet met met|
@@ -105,7 +113,7 @@ var irregular = func() map[string][2]string {
 		shake shook shaken|show showed shown|shrink shrank shrunk|shut shut shut|sit sat sat|speak spoke spoken|spend spent spent|split split split|spread spread spread|stand stood stood|
 		stick stuck stuck|strike struck struck|swing swung swung|take took taken|teach taught taught|tell told told|think thought thought|throw threw thrown|undo undid undone|
 		understand understood understood|wear wore worn|wind wound wound|write wrote written|redo redid redone|rebuild rebuilt rebuilt|foresee foresaw foreseen|grind ground ground|hit hit hit|
-		rid rid rid|sink sank sunk|slide slid slid|spit spat spat|spring sprang sprung|arise arose arisen|cling clung clung|dig dug dug|eat ate eaten|steal stole stolen|sweep swept swept|tear tore torn|withdraw withdrew withdrawn|outdo outdid outdone|
+		rid rid rid|sink sank sunk|slide slid slid|spit spat spat|spring sprang sprung|steal stole stolen|sweep swept swept|tear tore torn|withdraw withdrew withdrawn|outdo outdid outdone|
 		overshoot overshot overshot|shoot shot shot|cast cast cast|fit fit fit|bind bound bound|bend bent bent`, "|") {
 		f := strings.Fields(row)
 		out[f[0]] = [2]string{f[1], f[2]}
@@ -152,7 +160,7 @@ func doubles(w string) bool {
 	}
 	for i := 0; i < n-3; i++ {
 		if vowel(w[i]) {
-			return w == "permit" || w == "annul" || w == "compel" || w == "admit" || w == "commit" || w == "begin" || w == "forget" || w == "allot" || w == "refit" || w == "reset" || w == "omit"
+			return w == "permit" || w == "admit" || w == "commit" || w == "begin" || w == "forget" || w == "allot" || w == "refit" || w == "reset" || w == "omit"
 		}
 	}
 	return true
