@@ -114,7 +114,8 @@ var irregular = func() map[string][2]string {
 		stick stuck stuck|strike struck struck|swing swung swung|take took taken|teach taught taught|tell told told|think thought thought|throw threw thrown|undo undid undone|
 		understand understood understood|wear wore worn|wind wound wound|write wrote written|redo redid redone|rebuild rebuilt rebuilt|foresee foresaw foreseen|grind ground ground|hit hit hit|
 		rid rid rid|sink sank sunk|slide slid slid|spit spat spat|spring sprang sprung|steal stole stolen|sweep swept swept|tear tore torn|withdraw withdrew withdrawn|outdo outdid outdone|
-		overshoot overshot overshot|shoot shot shot|cast cast cast|fit fit fit|bind bound bound|bend bent bent`, "|") {
+		overshoot overshot overshot|shoot shot shot|cast cast cast|fit fit fit|bind bound bound|bend bent bent|seek sought sought|weave wove woven|
+		sling slung slung`, "|") {
 		f := strings.Fields(row)
 		out[f[0]] = [2]string{f[1], f[2]}
 	}
@@ -160,7 +161,7 @@ func doubles(w string) bool {
 	}
 	for i := 0; i < n-3; i++ {
 		if vowel(w[i]) {
-			return w == "permit" || w == "admit" || w == "commit" || w == "begin" || w == "forget" || w == "allot" || w == "refit" || w == "reset" || w == "omit"
+			return w == "permit" || w == "admit" || w == "commit" || w == "begin" || w == "forget" || w == "allot" || w == "refit" || w == "reset" || w == "omit" || w == "rejig"
 		}
 	}
 	return true
