@@ -14,7 +14,7 @@ import (
 // on from, may name parts; the latter also the figure of a thing that no table knows: "the wheelbarrow is 29 wide, so …".
 func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
 	var left []atom
-	dropped := false
+	dropped, things, sized := false, false, false
 	cuts := clauseStarts(atoms)
 	for k, from := range cuts {
 		to := len(atoms)
@@ -30,8 +30,9 @@ func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
 			left, dropped = append(left, kept...), true
 			continue
 		}
-		if isBackdrop(part, c, next) {
-			dropped = true
+		idle := isBackdrop(part, c, next)
+		if idle || toldBesideWall(part) {
+			dropped, things, sized = true, things || !idle, sized || slices.ContainsFunc(part, numeric)
 			if stop := part[len(part)-1]; len(left) > 0 && stop.kind == aSign {
 				if left[len(left)-1].kind != aSign {
 					left = append(left, stop)
@@ -49,7 +50,7 @@ func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
 		}
 		left = append(left, part...)
 	}
-	return left, dropped && len(left) > 0
+	return left, dropped && len(left) > 0 && !(things && leansBack(left)) && !(sized && leansOnFigure(left))
 }
 
 // joints begin a clause that goes on from the one before it.

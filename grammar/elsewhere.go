@@ -12,7 +12,7 @@ import (
 // it is looked for in the words as they were said, before any step set them plain. Common ways of speech, no source.
 
 const (
-	kinOrOthers = `(?:(?:other|next|old|last|first|best|big|little|older|younger|next door|good|former|previous) )*(?:neighbors?|neighbours?|brothers?|sisters?|cousins?|uncles?|aunts?|friends?|buddys?|buddies|pals?|in - laws?|colleagues?|landlords?|competitors?|rivals?|classmates?|teachers?|guys?|fellows?|folks|people|family|crews?|builders?|owners?|school|church|library|park|city|town|farm|barn|shed|garage|cottage|cabin|house|store|hotel|school|office) ?(?:next door|down the (?:street|road)|across the (?:street|road|way)|over there)?`
+	kinOrOthers = `(?:(?:other|next|old|last|first|best|big|little|older|younger|next door|good|former|previous) )*(?:neighbors?|neighbours?|dads?|daddys?|moms?|mums?|mothers?|fathers?|grandpas?|grandmas?|grandfathers?|grandmothers?|sons?|daughters?|brothers?|sisters?|cousins?|uncles?|aunts?|friends?|buddys?|buddies|pals?|(?:mother|father|brother|sister|son|daughter|in) - in - laws?|in - laws?|colleagues?|landlords?|competitors?|rivals?|classmates?|teachers?|guys?|fellows?|folks|people|family|crews?|builders?|owners?|school|church|library|park|city|town|farm|barn|shed|garage|cottage|cabin|house|store|hotel|school|office) ?(?:next door|down the (?:street|road)|across the (?:street|road|way)|over there)?`
 	otherWorks  = `(?:walls?|fences?|railings?|porch(?:es)?|decks?|gates?|doors?|doorways?|openings?|posts?|rails?|boards?|slats?|gaps?|bays?|stiffeners?|floors?|slabs?|sheds?|walk - throughs?|walkthroughs?)`
 	notOurs     = `(?:sheds?|garages?|barns?|closets?|kitchens?|pantry|bathrooms?|bedrooms?|cellars?|basements?|attics?|houses?|churchs?|church|chickens?|coops?|chicken coops?|kennels?|stables?|patios?|cars?|trucks?|dogs?|cats?|cat|pet|screens?|storms?|front|back|cupboards?|cabinets?|fences?|old|ovens?|fridges?)`
 	saysOf      = `(?:is|are|was|were|has|have|had|'s|measures?|measured|stands?|stood|comes? to|runs?|ran|starts?|begins?|sits?|uses?|used)`
@@ -24,7 +24,7 @@ const (
 const partsAsked = `(?:rails?|boards?|slats?|planks?|gaps?|posts?|stiffeners?|bays?|brackets?)`
 
 // elsewhereSaid are the lines that speak of something else, each with what is read of it wrongly, and what is asked.
-var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds, notYetSaid)
+var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds, notYetSaid, thatOne)
 
 // othersThings are walls, doors and floors that are not this one's, and what is measured that is no wall.
 var othersThings = []openWay{

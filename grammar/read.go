@@ -16,6 +16,7 @@ var setPlain = []func([]atom) []atom{
 	clientele,
 	wallMust,
 	plainly,
+	pointlessMore,
 	neitherSide,
 	dictated,
 	shortNotes,
@@ -92,6 +93,11 @@ func Read(line string, c Context) Reading {
 		return Reading{Acts: acts}
 	}
 	atoms := split(letters)
+	return reckonedFromThing(readSpoken(line, atoms, c), atoms)
+}
+
+// readSpoken reads a line that is no normal form and answers no question.
+func readSpoken(line string, atoms []atom, c Context) Reading {
 	if r, ok := readContrasted(line, atoms, c); ok {
 		return r
 	}
@@ -125,6 +131,7 @@ func readHeld(line string, atoms []atom, c Context) Reading {
 
 // readPlainly reads a line that has been cut into atoms, and is no normal form.
 func readPlainly(line string, atoms []atom, c Context) Reading {
+	atoms = ownWall(atoms, c)
 	for _, set := range setPlain {
 		atoms = set(atoms)
 	}

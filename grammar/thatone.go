@@ -1,0 +1,29 @@
+package grammar
+
+import (
+	"regexp"
+
+	"saywright/solver"
+)
+
+// thatOne are words that point at a thing at hand, or at somebody's way, and say nothing of the plan: "drop that board before you hurt
+// yourself", "scrap wood is fine for the stiffeners", "do it his way", "the fence behind it is six foot". Common ways of speech, no source.
+var thatOne = []openWay{
+	{looks: stated(solver.Drop), way: regexp.MustCompile(`\bbehind\b`),
+		not: regexp.MustCompile(`\b(?:drops?|down|lower|low|below|ground|earth|dirt|soil|banks?|beneath|under|underneath|deep|depth|slopes?|falls?|fell|grade|lawn|yard|garden|grass|field|street|path|sidewalk|road|ditch|creek|river|shore|beach|sand|gravel|fall - off|dropoff|step|steps|height)\b`), ask: thisWallToo},
+	{looks: kindOf(Forget), way: regexp.MustCompile(`\b(?:use|using|with|from|of|some|any|a|the|my|our|for) scraps?\b|\bscrap (?:wood|lumber|pieces?|bits?|stuff|material|timber|piles?|bins?|heap|ends?|is|will|would|makes?|does)\b`), ask: wantedHere},
+	{looks: kindOf(State), way: regexp.MustCompile(`\bscrap (?:wood|lumber|timber|pieces?|bits?|stuff|material|ends?) (?:is|are|will|would|makes?|does|do|should|can|could|might)\b`), ask: wantedHere},
+	{looks: kindOf(Forget), way: regexp.MustCompile(`\b(?:that|this) (?:[a-z]+ )?(?:board|rail|plank|slat|bracket|stick|piece)\b`), ask: wantedHere},
+	{looks: kindOf(TakeThat, Take, Ask, State), way: regexp.MustCompile(`\b(?:do|did|does|doing|done|build|built|building|make|made|set) (?:it|this|that|them|everything|things)(?: all)? (?:(?:his|her|their|my|your|our|the) (?:own |usual |same )?(?:old |other |hard |easy |right |wrong )?way\b|(?:just )?(?:the way|like|as) (?:my |his |her |our |the |your |their )?(?:[a-z]+ )?(?:he|she|they|dad|mom|father|mother|husband|wife|uncle|aunt|brother|sister|boss|neighbor|grandfather|grandpa|grandma|grandmother|ancestors|others?|old timers?|people)\b)`), not: regexp.MustCompile(anyFigure), ask: wantedHere},
+	{looks: stated(solver.Drop), way: regexp.MustCompile(`\b(?:drop|drops|dropped|dropping) (?:[a-z]+ ){1,3}off\b`), ask: notOurTrade},
+	{looks: kindOf(TakeThat, Take), way: regexp.MustCompile(`\btake that [,!]? ?you\b`), ask: notOurTrade},
+	{looks: kindOf(Save), way: regexp.MustCompile(`\bsave (?:your|my|our|his|her) (?:breath|strength|energy|time|money|receipts?|appetite|back|knees)\b|\bsave (?:the|those|these|some|all|any|that|this)(?: [a-z]+)? (?:pieces?|scraps?|ends?|offcuts?|boards?|lumber|wood|screws?|nails?|receipts?|brackets?|nuts|bolts|bits|cutoffs?|sawdust)\b`), ask: notOurTrade},
+	{looks: valued, way: regexp.MustCompile(`\bdo (?:i|we) look like\b`), ask: wantedHere},
+	{looks: valued, way: regexp.MustCompile(`\b(?:his|her|their) own (?:[a-z]+ )?` + otherWorks + ` ` + saysOf + ` `), ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(`\b(?:is|are|was|were|be|seems?|sounds?|looks?|feels?)(?: (?:a bit|a little|kind of|sort of|rather|pretty|quite|just|really|way|totally|simply|plain|such))* (?:overkill|silly|excessive|pushing it|(?:a|an|such a) (?:waste|mistake|stretch|pity|shame|joke|problem|nuisance|pain|nightmare|headache)|wasteful|ridiculous|insane|crazy|nuts|mad|foolish|stupid|dumb|absurd|nonsense|madness|unwise|wrong|ugly|allowed|permitted|legal|illegal|forbidden|unsafe|dangerous|risky|impossible|unheard of|out of the question)(?: (?:here|there|for us|for me|for that|anyway|really|though|by code|in this town))?(?: [.!])*$`),
+		not: regexp.MustCompile(`\?|^(?:(?:and|so|but|or|ok|well) )?(?:is|are|was|were|would|will|do|does|did|can|could|what|why|how|which|who|if|whether|tell|say)\b|\b(?:says?|said|thinks?|claims?|if|whether|why|so make|instead)\b`), ask: whatThen},
+	{looks: ofSpare, way: regexp.MustCompile(`\b(?:is|are) (?:such |just |only )*a waste\b`), ask: whatThen},
+}
+
+// ofSpare reports whether an act is of spare boards: told, tried or checked.
+func ofSpare(a Act) bool { return valued(a) && a.Statements[0].Name.Quantity == solver.Spare }
