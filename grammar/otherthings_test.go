@@ -88,3 +88,13 @@ func TestPointlessMore(t *testing.T) {
 		assert.NotNil(t, Read(line, Context{}).Ask, line)
 	}
 }
+
+// What another does with a figure is no wish; what he wants is. Plain English, no source.
+func TestWhatAnotherDoes(t *testing.T) {
+	for _, line := range []string{"he winds up with a gap of 2 1/2", "he stretches a gap of two and a half", "she jotted down a gap of 2 1/2", "he scribbled down six rails"} {
+		assert.NotNil(t, Read(line, Context{}).Ask, line)
+	}
+	for line, want := range map[string]string{"he wants six rails": "rails = 6", "she'd like the gap at two": "gap = 2 in", "he asks for a gap of two": "gap = 2 in"} {
+		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+	}
+}

@@ -1,0 +1,71 @@
+package grammar
+
+import (
+	"slices"
+	"strings"
+
+	"saywright/solver"
+)
+
+// What somebody else does with a figure is no wish: "he stretches a gap of two and a half", "she ended up with six rails". Only what he wants, asks, decides or
+// is owed is one. Plain English, no source.
+
+// wishingVerbs are verbs by which another's wish is told, by their stems.
+var wishingVerbs = wordSet(`want need like love prefer ask wish fancy insist require order demand expect choose chose pick settle decide agree change has had have must should would will shall may might can could ought 'd 'll
+	care request hope let approve okay accept allow aim is was 's keep told tell say said please mind get got give gave set make made put call called bump raise lower cut dropped add added take took trim up
+	measure read`)
+
+// heDoes asks back where what is stated stands behind what another does.
+func heDoes(r Reading, atoms []atom) Reading {
+	if r.Ask != nil || !slices.ContainsFunc(r.Acts, statesOfWall) {
+		return r
+	}
+	for i := 0; i+1 < len(atoms); i++ {
+		if w := atoms[i].text; w != "he" && w != "she" || !clauseBeginsAt(atoms, i) {
+			continue
+		}
+		v := i + 1
+		for v < len(atoms) && (slotDegrees[atoms[v].text] || thingAdverbs[atoms[v].text] || strings.HasSuffix(atoms[v].text, "ly")) {
+			v++
+		}
+		if v >= len(atoms) || atoms[v].kind != aWord || wishingVerb(atoms[v].text) {
+			continue
+		}
+		end := v
+		for end < len(atoms) && !breaksClause(atoms, end) && !joints[atoms[end].text] {
+			end++
+		}
+		for _, a := range r.Acts {
+			if statesOfWall(a) && a.At >= atoms[i].at && a.At < atoms[end-1].end {
+				q := thisWallToo(a, r.Acts)
+				return Reading{Ask: &q}
+			}
+		}
+	}
+	return r
+}
+
+// statesOfWall reports whether an act states something of the wall itself, not of a shop.
+func statesOfWall(a Act) bool {
+	if a.Kind != State || len(a.Statements) == 0 {
+		return false
+	}
+	switch a.Statements[0].Name.Quantity {
+	case solver.Price, solver.Stock, solver.Have, solver.Budget, solver.Extra, solver.Spare, solver.Measured, solver.Kerf:
+		return false
+	}
+	return true
+}
+
+// wishingVerb reports whether a form of a verb tells a wish.
+func wishingVerb(w string) bool {
+	if wishingVerbs[w] {
+		return true
+	}
+	for _, end := range []string{"s", "es", "ed", "d", "ies"} {
+		if stem, ok := strings.CutSuffix(w, end); ok && (wishingVerbs[stem] || end == "ed" && len(stem) > 2 && wishingVerbs[stem[:len(stem)-1]]) {
+			return true
+		}
+	}
+	return false
+}
