@@ -115,7 +115,7 @@ var irregular = func() map[string][2]string {
 		understand understood understood|wear wore worn|wind wound wound|write wrote written|redo redid redone|rebuild rebuilt rebuilt|foresee foresaw foreseen|grind ground ground|hit hit hit|
 		rid rid rid|sink sank sunk|slide slid slid|spit spat spat|spring sprang sprung|steal stole stolen|sweep swept swept|tear tore torn|withdraw withdrew withdrawn|outdo outdid outdone|
 		overshoot overshot overshot|shoot shot shot|cast cast cast|fit fit fit|bind bound bound|bend bent bent|seek sought sought|weave wove woven|
-		sling slung slung`, "|") {
+		sling slung slung|fling flung flung|freeze froze frozen|forgo forwent forgone|forego forewent foregone|input input input`, "|") {
 		f := strings.Fields(row)
 		out[f[0]] = [2]string{f[1], f[2]}
 	}
@@ -129,7 +129,8 @@ func verbForms(w string) [5]string {
 	switch {
 	case n > 1 && w[n-1] == 'y' && !vowel(w[n-2]):
 		es, ed = w[:n-1]+"ies", w[:n-1]+"ied"
-	case strings.HasSuffix(w, "s") || strings.HasSuffix(w, "x") || strings.HasSuffix(w, "z") || strings.HasSuffix(w, "sh") || strings.HasSuffix(w, "ch") || w == "do" || w == "go":
+	case strings.HasSuffix(w, "s") || strings.HasSuffix(w, "x") || strings.HasSuffix(w, "z") || strings.HasSuffix(w, "sh") || strings.HasSuffix(w, "ch") || w == "do" || w == "go" || w == "undo" || w == "redo" ||
+		w == "forgo" || w == "forego":
 		es = w + "es"
 	case strings.HasSuffix(w, "ie"):
 		ing, ed = w[:n-2]+"ying", w+"d"
@@ -153,6 +154,9 @@ func verbForms(w string) [5]string {
 	return [5]string{w, es, ing, past[0], past[1]}
 }
 
+// doubling are verbs of several syllables that double their last letter, as the stress is on it.
+var doubling = wordSet("permit admit commit begin forget allot refit reset omit rejig prefer infer occur incur input")
+
 // doubles reports whether a verb doubles its last letter: of one syllable, a vowel before one consonant.
 func doubles(w string) bool {
 	n := len(w)
@@ -161,7 +165,7 @@ func doubles(w string) bool {
 	}
 	for i := 0; i < n-3; i++ {
 		if vowel(w[i]) {
-			return w == "permit" || w == "admit" || w == "commit" || w == "begin" || w == "forget" || w == "allot" || w == "refit" || w == "reset" || w == "omit" || w == "rejig"
+			return doubling[w]
 		}
 	}
 	return true
@@ -170,7 +174,14 @@ func doubles(w string) bool {
 func vowel(c byte) bool { return strings.IndexByte("aeiou", c) >= 0 }
 
 // pluralOf returns the plural of a noun.
-func pluralOf(w string) string { return verbForms(w)[1] }
+func pluralOf(w string) string {
+	for _, p := range [][2]string{{"child", "children"}, {"man", "men"}, {"wife", "wives"}, {"foot", "feet"}} {
+		if stem, ok := strings.CutSuffix(w, p[0]); ok && w != "human" {
+			return stem + p[1]
+		}
+	}
+	return verbForms(w)[1]
+}
 
 const (
 	mostKin   = 4  // words of a line that are looked up

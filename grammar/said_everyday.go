@@ -9,6 +9,11 @@ var everydayTurns = []placedPhrase{
 	{"^ ?and|so|then ?please list|(write (out|down))|(jot down)|name|(spell out)|(set out) ?all ?of boards|lumber|wood|timber|pieces|materials|stuff|things ?that i|we ?still|will have|need|must|want|ought ?to ?(get|buy|order|(pick up)|fetch|purchase)", "show me the shopping list", nil},
 	{"?please|(could|can|would|will you) ?also ?please give|gimme me|us ?some|an ?rough|general ?idea|feel|sense|notion|inkling of|about", "tell me", nil},
 	{"^^ METRICS ?please|thanks ,|:|;|-", "use metric ,", nil},
+	// What is thrown or dropped in is added, not thrown out.
+	{"throw|toss|chuck|pop|stick|slip|drop|bring|pull|move|shove|jam|slam|tuck|park|ram|stuff|wedge|fling|draw|sneak in|(on in) another !rail|board|slat|plank|post|stiffener|rails|boards|slats|planks|posts|stiffeners", "add another $1", nil},
+	{"throw|toss|chuck|pop|stick|slip|drop|bring|pull|move|shove|jam|slam|tuck|park|ram|stuff|wedge|fling|draw|sneak in|(on in) ## more !rail|board|slat|plank|post|stiffener|rails|boards|slats|planks|posts|stiffeners", "add $1 more $2", nil},
+	{"throw|toss|chuck|pop|stick|slip|drop|bring|pull|move|shove|jam|slam|tuck|park|ram|stuff|wedge|fling|draw|sneak another !rail|board|slat|plank|post|stiffener|rails|boards|slats|planks|posts|stiffeners in", "add another $1", nil},
+	{"throw|toss|chuck|pop|stick|slip|drop|bring|pull|move|shove|jam|slam|tuck|park|ram|stuff|wedge|fling|draw|sneak ## more !rail|board|slat|plank|post|stiffener|rails|boards|slats|planks|posts|stiffeners in", "add $1 more $2", nil},
 	// What is stacked, and what is where.
 	{"i|we (am|are) stacking|hanging|running|putting|fixing|mounting ?up|in ## of them", "$1 rails", ofThisWall},
 	{"drop|lower|raise|lift|bring|let|put|set|shift|move ?that|this low|lowest|bottom RAIL ?right ?down|up so|until|till ?that it is|sits|ends ?up ?only|just|exactly ?at # off|above|over|from|clear GROUND|FLOOR|ground|floor", "the bottom gap is $1", nil},
