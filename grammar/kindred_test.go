@@ -79,3 +79,19 @@ func TestKindredNotHeard(t *testing.T) {
 		assert.NotNil(t, Read(line, Context{}).Ask, line)
 	}
 }
+
+// A word by which a clause takes back, denies, judges or tells somebody's view of what is said beside it has no plainer one: the guards that know
+// it would no longer see it.
+func TestKindredLeavesTurningWords(t *testing.T) {
+	for _, rows := range kindred() {
+		for _, row := range rows {
+			if len(row.words) > 1 {
+				continue
+			}
+			w := row.words[0]
+			for name, set := range map[string]map[string]bool{"turning": turning, "withheld": withheld} {
+				assert.False(t, set[w], "%q is a %s word", w, name)
+			}
+		}
+	}
+}

@@ -22,6 +22,8 @@ var thatOne = []openWay{
 	{looks: valued, way: regexp.MustCompile(`\b(?:his|her|their) own (?:[a-z]+ )?` + otherWorks + ` ` + saysOf + ` `), ask: thisWallToo},
 	{looks: valued, way: regexp.MustCompile(`\b(?:is|are|was|were|be|seems?|sounds?|looks?|feels?)(?: (?:a bit|a little|kind of|sort of|rather|pretty|quite|just|really|way|totally|simply|plain|such))* (?:overkill|silly|excessive|pushing it|(?:a|an|such a) (?:waste|mistake|stretch|pity|shame|joke|problem|nuisance|pain|nightmare|headache)|wasteful|ridiculous|insane|crazy|nuts|mad|foolish|stupid|dumb|absurd|nonsense|madness|unwise|wrong|ugly|allowed|permitted|legal|illegal|forbidden|unsafe|dangerous|risky|impossible|unheard of|out of the question)(?: (?:here|there|for us|for me|for that|anyway|really|though|by code|in this town))?(?: [.!])*$`),
 		not: regexp.MustCompile(`\?|^(?:(?:and|so|but|or|ok|well) )?(?:is|are|was|were|would|will|do|does|did|can|could|what|why|how|which|who|if|whether|tell|say)\b|\b(?:says?|said|thinks?|claims?|if|whether|why|so make|instead|more|less|over|under|above|below|higher|lower|wider|any|anything|nothing|no)\b`), ask: whatThen},
+	{looks: sets, way: regexp.MustCompile(`\b(?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition) (?:was|had been|used to be)\b|\bwas (?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition)\b`),
+		not: regexp.MustCompile(`\b(?:but|now|so make|instead|today)\b`), ask: wantedHere},
 	{looks: ofSpare, way: regexp.MustCompile(`\b(?:is|are) (?:such |just |only )*a waste\b`), ask: whatThen},
 }
 
