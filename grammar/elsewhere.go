@@ -24,7 +24,7 @@ const (
 const partsAsked = `(?:rails?|boards?|slats?|planks?|gaps?|posts?|stiffeners?|bays?|brackets?)`
 
 // elsewhereSaid are the lines that speak of something else, each with what is read of it wrongly, and what is asked.
-var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds, notYetSaid, thatOne)
+var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds, notYetSaid, thatOne, particleWays)
 
 // othersThings are walls, doors and floors that are not this one's, and what is measured that is no wall.
 var othersThings = []openWay{
@@ -209,6 +209,11 @@ func ofElsewhere(r Reading, text string) Reading {
 	if matchesWay(wishLost, text) && !slices.ContainsFunc(r.Acts, func(a Act) bool { return a.Kind != Forget }) {
 		at := r.Acts[0].At
 		return Reading{Ask: &solver.Question{At: &at, Text: "And what shall be so?", Example: Normal(r.Acts) + ", equal bays"}}
+	}
+	if q, ok := ledByParticle(r, text); ok {
+		at := r.Acts[0].At
+		q.At = &at
+		return Reading{Ask: &q}
 	}
 	for i := range elsewhereSaid {
 		w := &elsewhereSaid[i]

@@ -76,7 +76,7 @@ var setPhrases = sync.OnceValue(func() *phrasebook {
 			b.add(placedPhrase{s.said, s.plain, nil})
 		}
 	}
-	for _, s := range slices.Concat(mendedPhrases, turnedPhrases, tradePhrases, elsewherePhrases, meantSo, misreadOnce, countedIn()) {
+	for _, s := range slices.Concat(mendedPhrases, turnedPhrases, tradePhrases, elsewherePhrases, meantSo, misreadOnce, particleTurns, countedIn()) {
 		b.add(s)
 	}
 	return b

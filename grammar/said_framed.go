@@ -99,7 +99,7 @@ var framedSets = []placedPhrase{
 	{said: "i'ma|imma ?gonna", plain: "i will", where: nil},
 	{said: "# will|would|should|'d do|suit|serve|answer ?us|me|(the job) ?just grand|fine|nicely|rightly|lovely|(the trick)|perfectly|well|splendidly|handsomely|rightly", plain: "$1", where: statedToEnd},
 	{said: "^ ?(please|kindly|just|now) plug|punch|key|type|dial|feed|slot|pop|bung|chuck|whack|register|log|enter|record|file|put|mark|book ?in|up|down # ?in|into|down for|as|under|against !THEQ $", plain: "$2 should be $1", where: statedToEnd},
-	{said: "^ ?(please|kindly|just|now) dial|update|amend|revise|crank|tune|wind|notch|click|punch ?in|up|down !THEQ ?in|up|down ?to|at #", plain: "set $1 to $2", where: nil},
+	{said: "^ ?(please|kindly|just|now) dial|update|amend|revise|crank|tune|wind|notch|click|punch ?in|up|down !THEQ ?in|up|down to|at #", plain: "set $1 to $2", where: nil},
 	{said: "!THEQ would|will|is|are|looks|look|works|work|sits|seems ?be ?just best|nicest|happiest|prettiest|handiest|finest|comfiest at|with|as #", plain: "$1 should be $2", where: statedSo},
 	{said: "^ ?so|and ?(you|we|i|you had|we had|i had) best ?(to) !make|have|set|put|keep|leave|take|use|go|call|build", plain: "please $1", where: figureFollows},
 	{said: ", ?so|and|then ?please ?(let us|we will|just) (do (that|it|so)|make it (so|happen|that way|like that)|make that happen) ?please|then $$", plain: ", so use that", where: bothHold(claimBefore, figureStands)},
