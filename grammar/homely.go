@@ -55,7 +55,8 @@ var homely = []entry{
 		between (their|its) (inside|inner|facing) (faces|sides|edges)
 		from (the|) inside [(face|edge)] of one to [the] inside [(face|edge)] of [the] other`},
 	{kind: kPart, key: "budget", sense: meaning("budget"), ways: `
-		(i|we) (will|would|do|can|shall|am|are) not [(going to|to|willing to|prepared to|about to)] (lay out|part with|shell out|fork out|fork over|put out|cough up|go) (above|over|more than|past|beyond|higher than) [(for|on)] [(material|materials|lumber|wood)]`},
+		(i|we) (will|would|do|can|shall|am|are) not [(going to|to|willing to|prepared to|about to)] (lay out|part with|shell out|fork out|fork over|put out|cough up) (above|over|more than|past|beyond|higher than) [(for|on)] [(material|materials|lumber|wood)]
+		(i|we) (will|would|do|can|shall|am|are) not [(going to|to|willing to|prepared to|about to)] go [(above|over|more than|past|beyond|higher than)] [(for|on)] [(material|materials|lumber|wood)]`},
 	{kind: kQuest, key: "shopping", loose: true, ways: `
 		(what|which) [(RAIL|lumber|wood|timber|material|materials|stuff|sticks|supplies)] [(all)] (must|should|do|shall|will|would|have) (i|we) [(have|need|to|got)] (send for|send out for|lay in|send away for|bring in|call in|have sent|have delivered|have brought)`},
 	{kind: kQuest, key: "cost", loose: true, ways: `

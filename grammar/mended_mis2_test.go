@@ -38,6 +38,7 @@ func TestParticles(t *testing.T) {
 		"pull up the cuts":                                "ask cuts",
 		"call up the marks":                               "ask marks",
 		"my wife's holding out for a 36 inch opening":     "opening = 36 in",
+		"bring in another rail":                           "rails += 1",
 		"they ran out of tens":                            "stock -= 120 in",
 		"take three eighths off every gap":                "gap -= 3/8 in",
 		"cheat the gap up three sixteenths":               "gap += 3/16 in",
@@ -47,7 +48,8 @@ func TestParticles(t *testing.T) {
 		}
 	}
 	for _, line := range []string{
-		"toss around six rails", "toss on six rails", "sit down with six rails", "we went down with six rails", "talk down six rails",
+		"toss around six rails", "I would not go as far as a three inch gap",
+		"toss on six rails", "sit down with six rails", "we went down with six rails", "talk down six rails",
 		"look up six rails", "turn in six rails", "make off with six rails", "put off six rails", "work off six rails",
 		"I can't fork over 400 dollars", "I'm not prepared to part with 400 dollars", "call porch back up", "pick porch back up",
 		"put porch back up", "bring out six rails", "wind back the cuts", "they brought in tens", "do seven rails come out",
