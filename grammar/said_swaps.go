@@ -92,7 +92,7 @@ var swaps = []placedPhrase{
 func turn(text string) []string { return strings.Fields(text) }
 
 var swapBook = sync.OnceValue(func() *phrasebook {
-	b := phrasebookOf(swaps, notedSwaps, purseSwaps)
+	b := phrasebookOf(swaps, notedSwaps, purseSwaps, phrasalTurns)
 	b.fixed = true
 	return b
 })

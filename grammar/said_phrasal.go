@@ -1,0 +1,215 @@
+package grammar
+
+import (
+	"regexp"
+	"strings"
+
+	"saywright/solver"
+)
+
+// Verbs with a small word behind them mean something of their own: who squeezes in five rails takes none away, who pulls off six manages
+// them, who beefs it up to seven names no limit. phrasalTurns sets them plain where what stands beside them tells that they are meant so.
+// Common ways of speech, no source.
+var phrasalTurns = []placedPhrase{
+	// Put in, not drawn in.
+	{"squeeze|squeezed|squeezing|swap|swapped|swapping|slide|slid|push|pushed|shove|shoved|bring|brought|switch|switched|drag|dragged|knock|knocked|nudge|nudged|bump|bumped|shift|shifted|jam|jammed|move|moved|suck|draw|drew|kick|kicked|shoehorn|shoehorned|finagle|finagled|wiggle|wiggled|wangle|wangled in", "put in", countAhead},
+	{"lay|laid|set|jot|pencil|scratch|mark down", "put in", countAhead},
+	{"bring|brought|carry|carried off", "have", countAhead},
+	{"knock|knocked|lop|lopped|chop|chopped|strike|struck off", "take off", countAhead},
+	{"swap|swapped|switch|switched|trade|traded|put|bring|brought in", "use", sizeAhead},
+	{"pull|pulled off", "manage", bothHold(countAhead, managesIt)},
+	{"hold|holding|held out for", "have", bothHold(countAhead, doerBefore)},
+	{"eke|eked|squeeze|squeezed|scrape|scraped|coax|coaxed|wring|wrung|wangle|wangled out", "have", countAhead},
+	{"close|closed|closing|home|homed|zero|zeroed in on", "settle on", countAhead},
+	{"fall|fell back on", "settle on", countAhead},
+	{"finish|finished|finishing|wind|wound ?up|off with|at", "end up with", countAhead},
+	{"plan|count|rely|depend|figure|bank for|on", "have", bothHold(countAhead, doerBefore)},
+	// Raised to a number, with no limit.
+	{"step|stepped|trade|traded|beef|beefed|ramp|ramped|crank|cranked|jack|jacked|scale|scaled|bulk|bulked|jump|jumped|hike|hiked|pump|pumped|dial|dialed|upgrade|upgraded|ratchet|ratcheted|kick|kicked|juice|juiced|amp|amped|punch|punched|round|rounded ?it|them|that|things|everything up to", "go to", figureAhead},
+	{"get|got|build|built|bring|brought|take|took|push|pushed it|them|that|things|everything up to", "go to", countAhead},
+	{"get|got up to", "go to", bothHold(countAhead, doerBefore)},
+	{"^ ?so|and|well|ok|but ?, can|could|may|might i|we ?also|maybe|possibly|even|still (go|step|come|drop|jump|trade|get|cut|move) ?back up|down to", "what if i went to", countAhead},
+	// Tried, not set.
+	{"^ ?so|and|well|ok|but ?, can|could|would|will you|we|i ?somehow|possibly|still make|get", "try to make", bothHold(numberInSentenceNear, worksBehind)},
+	{"^ ?so|and|well|ok|but ?, ?(is there) any|a|some ?good|easy|decent way|hope|chance|possibility to|of|for|that ?i|we|you ?can|could|to make|get|making|getting", "try to make", bothHold(numberInSentenceNear, worksBehind)},
+	{"^ ?so|and|but|then ?, do|does", "would", bothHold(countAhead, worksBehind)},
+	{"make believe ?that", "pretend", nil},
+	{"i|we am|are|was|were ?just ?only thinking of|about|along ?maybe ?perhaps maybe|perhaps|possibly", "what if", numberInSentenceNear},
+	{"^^ ?please look at|into|over", "let us look at", countAhead},
+	// Is it so?
+	{"?and|so am|are i|we ?even|at|anywhere|remotely|still|about close|near|warm|(in the ballpark)|(on the money)|(on the mark)|(on target)|(on track)|(way off)|(far off)|(off base)|(way off base)|(off the mark)|(out of line)|(all wet)|(in the right neighborhood)|(there yet)", "is that right", bothHold(amountSaidBefore, phraseEndsClause)},
+	{"how close|(far off) am|are|was|were|is i|we|that|it", "is that right", bothHold(amountSaidBefore, phraseEndsClause)},
+	{"^ ?please|just look over this|that|these|it|(the following)", "check this", colonNext},
+	{"^ ?please|just|can|could ?you give this|that|these|it a|another|the ?quick|good|second (once over)|(once - over)|(look over)|(look - over)|(going over)|look|glance|(read through)|(sanity check)|(double check)|check", "check this", colonNext},
+	{"^ ?please|just|can|could ?you ?please look this|that|these|it over", "check this", colonNext},
+	{"^ ?please|just|can|could ?you ?please take|have a ?quick|good|close|second|hard|careful look|glance|peek|gander ?over at|over this|that|these|it", "check this", colonNext},
+	{"back me up ?here|(on this)|(on that)|(on it)|please", "is that right", bothHold(amountSaidBefore, phraseEndsClause)},
+	{"i|we take it ?that", "is it true that", bothHold(phraseStartsClause, numberInSentenceNear)},
+	// What the yard begins and gives up.
+	{"?will|can|could|would|might bring|brings|brought|bringing in", "got in", bothHold(soldFeetAhead, sellersBefore)},
+	{"((given|gave|give|giving) up [on])|((walked|walking) away from)|(bailed on)|(backed out of)|(pulled out of)|(pulled the plug on)|((swore|sworn) off)|quit|(soured on)|((did|done) away with)|(threw out)|((got|gotten) out of)|(moved on from)|(washed their hands of)|(turned their backs on)|(called it quits on)", "stopped selling", bothHold(soldFeetAhead, sellersBefore)},
+	{"are|is in play|(the mix)|(the running)|(the offing)", "are available", soldFeetBefore},
+	{"are|is on tap|(the menu)|(the table)|(the shelf)|(the shelves)|(the rack)", "are available", soldFeetBefore},
+	{"are|is up for grabs", "are available", soldFeetBefore},
+	// Questions that only sound like another.
+	{"fit|fits|fill|fills|suit|suits the bill", "work", nil},
+	{"^ ?so|and|ok ?, how does|would|will|do it|this|that|everything|things|(the wall)|wall look|appear (from the front)|(head on)|(straight on)|(from in front) ?\\? $$", "show me the drawing", nil},
+	{"why ?on ?earth did|do|would|have|are you|we|they|he|she|it ?just ?simply ((throw|threw|toss|tossed|kick|kicked|weed|weeded|leave|left|screen|screened|sort|sorted|strike|struck|cross|crossed|count|counted|edit|edited) out)|((shoot|shot|vote|voted|mark|marked|knock|knocked|strike|struck) down)|((toss|tossed|brush|brushed|cast|set|push|pushed|wave|waved) (aside|off|away))|((write|wrote|cross|crossed|strike|struck|laugh|laughed|shrug|shrugged|call|called) off)|((pass|passed) (over|on|up))|((walk|walked|back|backed|shy|shied|stay|stayed) away from)|((steer|steered) clear of)|((say|said) no to)|((give|gave) up on)|((turn|turned) (away|down))|nix|nixed|ditch|ditched|discard|discarded|kill|killed|spurn|spurned|scrub|scrubbed|axe|axed|bin|binned|trash|trashed", "why did you reject", countAhead},
+	// What is said of others.
+	{"has|had|have us|me|you ?all ?penciled ?written ?put ?marked down for|as", "says", nil},
+	{"took|takes|jotted|jots down !a|an !_ of", "wrote down $1 $2 of", figureAhead},
+	// A verb, whatever adverb stands before it.
+	{"stay", "be", adverbBefore},
+}
+
+// phrasalOpen are such verbs where they leave open what is meant.
+var phrasalOpen = []openWay{
+	{looks: changesByItself, way: regexp.MustCompile(`\b(?:can|could|will|would) you (?:[a-z]+ )?pull off\b`), ask: openQuestion("Shall I take them away, or try as many?", "what if five rails")},
+	{looks: kindOf(WhatIf), way: regexp.MustCompile(`\b(?:done|finished|through|tired of|sick of|bored with|past|over|stopped|quit|finished with|done with|through with|no longer|gave up|given up)(?: [a-z]+ly)? (?:kicking|toying|mulling|weighing|entertaining|debating|flirting|playing|tossing|dreaming|eyeing|thinking|considering|pondering|contemplating|fooling|messing)\b`), ask: wantedHere},
+	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:they|he|she|(?:the|our|my) (?:yard|store|lumberyard|guy|clerk)) (?:have |has |had |just |already |all )*(?:moved|split|swapped in|stack|stacked|pulled|pulled out|put out|like|likes|prefer|prefers|need|needs|used|use|are low on|is low on|raised|lifted|rolled out|threw out|are into|charge for|charges for) `), not: regexp.MustCompile(`\bfor sale\b`), ask: openQuestion("Is that what they sell?", "they sell 8s, 12s and 16s")},
+	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:i|we) (?:am|are|was|were) (?:just |only |still )*(?:[a-z]+ing|stuck|left) (?:[a-z]+ )?(?:a|an|one|this|that|some|two|three|[0-9]+) `), not: regexp.MustCompile(`\b(?:buying|getting|selling|going|they|yard|store)\b`), ask: openQuestion("Do they sell it, or have you got it?", "they sell 8s, 12s and 16s")},
+	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:i|we) (?:[a-z]+ ){1,4}(?:a|an|one) [a-z0-9]+ ?-? ?foot(?:er)?\b`), not: regexp.MustCompile(`\b(?:buying|buy|get|getting|sells?|they|yard|store|shop|can)\b`), ask: openQuestion("Do they sell it, or have you got it?", "they sell 8s, 12s and 16s")},
+	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:is|are|was|were) (?:in|on|under|behind|at|for) (?:the |my |our |his |her )?(?:truck|garage|shed|van|trailer|way|house|barn|driveway|car|porch|basement|pile|home|saw|sawhorses|ground|floor|neighbors?|deck)\b`), ask: openQuestion("Do they sell it, or have you got it?", "they sell 8s, 12s and 16s")},
+	{looks: kindOf(State), way: regexp.MustCompile(`\b(?:i|we|he|she|they) (?:have |had |just |already |once )*(?:made|got) [^,.;?]* (?:to )?work(?: once| before| already| then| fine)?(?: [.!])*$`), ask: wantedHere},
+	{looks: kindOf(Ask), way: regexp.MustCompile(`\bhow deep (?:in )?(?:am|are|was|were) (?:i|we)\b`), ask: openQuestion("Is that what it will cost?", "what will it cost", "ask cost")},
+	{looks: kindOf(Compare), way: regexp.MustCompile(`\bhow (?:does|do|will|would) (?:it|this|that|the wall|everything|things) (?:look|appear|seem) (?:from|in|to|at|on)\b`), ask: openQuestion("Shall I draw it?", "show me the drawing", "ask drawing")},
+	{looks: stated(solver.ScrewLength), way: regexp.MustCompile(`\b(?:[0-9]+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|sixty|dozen) (?:more |good |new |of the |of those |wood |deck |coated |extra )*screws\b`), not: regexp.MustCompile(`/ [0-9]+ screws\b|\b(?:half|quarter|quarters|eighth|eighths|long|length|inch|inches)\b`), ask: openQuestion("How long are the screws?", "3 inch screws")},
+	{looks: stated(solver.SlabThickness), way: regexp.MustCompile(`\b(?:flagstones?|pavers?|flags|flagging|tiles?|tiling|setts?|cobbles?|cobblestones?|decking|bricks?|boards?)\b`), not: regexp.MustCompile(`\b(?:slab|concrete|pad)\b`), ask: openQuestion("Is that how thick the slab is?", "slab 4 thick")},
+	{looks: func(a Act) bool { return a.Kind == State || a.Kind == Check }, way: regexp.MustCompile(`\b(?:he|she|they) (?:is|are|was|were) (?:[a-z]+ly )?(?:sticking|staying|living|working|holding|running|building|making do|putting up|struggling|wrestling|stuck|fiddling|toying) (?:with|to|by|at|from|for|on) (?:a|an|his|her|their) `), ask: wantedHere},
+	{looks: stated(solver.Stock), way: regexp.MustCompile(`\bfind (?:two|three|four|five|six|seven|eight|nine|ten|[0-9]+) ` + boardsOf + `(?: [.?!])*$`), ask: openQuestion("How many rails is the wall to have?", "six rails")},
+	{looks: stated(solver.RailSize), way: regexp.MustCompile(`\b(?:want|wants|need|needs|like|going|have|had|got|able|ready|plan|planning|hope|hoping|trying|try) to buy `), not: regexp.MustCompile(`\b[1-8] ?(?:x|by) ?[1-9]\b|\b(?:one|two|four) by `), ask: openQuestion("How many rails is the wall to have?", "six rails")},
+	{looks: kindOf(Open), way: regexp.MustCompile(`\b(?:bring|brings|brought|bringing) up (?:two|three|four|five|six|seven|eight|nine|ten|[0-9]+) ` + boardsOf + `\b`), ask: openQuestion("What shall I do with them?", "six rails")},
+}
+
+// countAhead: a number of parts follows, more of them or not, and nothing in between.
+func countAhead(_, after []atom) bool {
+	if len(after) < 2 || after[0].kind != aDigits && !spelledNumber(after[0].text) && after[0].text != "another" {
+		return false
+	}
+	for k := 1; k < 4 && k < len(after); k++ {
+		w := after[k].text
+		if isClass(w, "RAIL") || isClass(w, "STIFF") || isClass(w, "POST") {
+			return true
+		}
+		if w != "more" && w != "extra" && w != "added" && w != "of" && w != "such" && w != "whole" && w != "full" && w != "even" {
+			return false
+		}
+	}
+	return false
+}
+
+// figureAhead: a figure follows.
+func figureAhead(_, after []atom) bool {
+	return len(after) > 0 && (after[0].kind == aDigits || after[0].kind == aVulgar || spelledNumber(after[0].text))
+}
+
+// sizeAhead: a lumber size follows.
+func sizeAhead(_, after []atom) bool {
+	return figureAhead(nil, after) && len(after) > 2 && (after[1].text == "x" || after[1].text == "by")
+}
+
+// managesIt: it is asked whether we can: "why can't I pull off seven".
+func managesIt(before, _ []atom) bool {
+	n := len(before)
+	if n == 0 || before[n-1].text == "you" && lastOf(before, 2) != "not" {
+		return false
+	}
+	for k := 1; k <= 4 && k <= n; k++ {
+		switch before[n-k].text {
+		case "can", "could", "cannot", "able", "way", "possible", "hope", "chance":
+			return true
+		}
+	}
+	return false
+}
+
+// doerBefore: one of us does it, or may.
+func doerBefore(before, _ []atom) bool {
+	switch lastOf(before, 1) {
+	case "i", "we", "you", "to", "can", "could", "just", "still":
+		return true
+	}
+	return false
+}
+
+// worksBehind: what is tried shall work.
+func worksBehind(_, after []atom) bool {
+	for _, a := range after {
+		if a.text == "," || a.text == ";" || a.text == "so" || a.text == "and" || a.text == "that" || a.text == "it" {
+			return false
+		}
+	}
+	for k := len(after) - 1; k > 1 && k >= len(after)-4; k-- {
+		switch after[k].text {
+		case "work", "fit", "fly", "happen", "go":
+			return true
+		}
+	}
+	return false
+}
+
+// numberInSentenceNear: a figure stands among the next words.
+func numberInSentenceNear(_, after []atom) bool {
+	for k := 0; k < len(after) && k < 7; k++ {
+		if after[k].kind == aDigits || after[k].kind == aVulgar || spelledNumber(after[k].text) {
+			return true
+		}
+	}
+	return false
+}
+
+// amountSaidBefore: a figure was said before.
+func amountSaidBefore(before, _ []atom) bool { return numberInSentenceWithin(before) }
+
+func numberInSentenceWithin(atoms []atom) bool {
+	for _, a := range atoms {
+		if a.kind == aDigits || a.kind == aVulgar || spelledNumber(a.text) {
+			return true
+		}
+	}
+	return false
+}
+
+// colonNext: what is meant follows behind a colon, a comma or a dash.
+func colonNext(_, after []atom) bool {
+	if len(after) < 2 {
+		return false
+	}
+	switch after[0].text {
+	case ":", ",", "-", "--", ";", ".":
+		return numberInSentenceWithin(after)
+	}
+	return false
+}
+
+// footersSaid finds boards named by their length alone.
+func footersSaid(atoms []atom) bool {
+	for _, a := range atoms {
+		switch a.text {
+		case "footer", "footers", "eights", "tens", "twelves", "fourteens", "sixteens", "eighteens", "twenties":
+			return true
+		}
+	}
+	return false
+}
+
+func soldFeetAhead(_, after []atom) bool { return footersSaid(after[:min(len(after), 5)]) }
+
+func soldFeetBefore(before, _ []atom) bool { return footersSaid(before) }
+
+// sellersBefore: somebody of the yard does it.
+func sellersBefore(before, _ []atom) bool {
+	for _, a := range before {
+		switch a.text {
+		case "they", "yard", "lumberyard", "store", "shop", "mill", "he", "she", "supplier", "dealer", "clerk":
+			return true
+		}
+	}
+	return false
+}
+
+// adverbBefore: an adverb stands right before it.
+func adverbBefore(before, _ []atom) bool {
+	w := lastOf(before, 1)
+	return len(w) > 4 && strings.HasSuffix(w, "ly")
+}
