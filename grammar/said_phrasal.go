@@ -25,13 +25,14 @@ var phrasalTurns = []placedPhrase{
 	{"finish|finished|finishing|wind|wound ?up|off with|at", "end up with", countAhead},
 	{"plan|count|rely|depend|figure|bank for|on", "have", bothHold(countAhead, doerBefore)},
 	// Raised to a number, with no limit.
-	{"step|stepped|trade|traded|beef|beefed|ramp|ramped|crank|cranked|jack|jacked|scale|scaled|bulk|bulked|jump|jumped|hike|hiked|pump|pumped|dial|dialed|upgrade|upgraded|ratchet|ratcheted|kick|kicked|juice|juiced|amp|amped|punch|punched|round|rounded ?it|them|that|things|everything up to", "go to", figureAhead},
+	{"step|stepped|trade|traded|beef|beefed|ramp|ramped|crank|cranked|jack|jacked|scale|scaled|bulk|bulked|jump|jumped|hike|hiked|pump|pumped|dial|dialed|upgrade|upgraded|ratchet|ratcheted|kick|kicked|juice|juiced|amp|amped|punch|punched|round|rounded ?it|them|that|things|everything up to", "go to", figureFirst},
 	{"get|got|build|built|bring|brought|take|took|push|pushed it|them|that|things|everything up to", "go to", countAhead},
 	{"get|got up to", "go to", bothHold(countAhead, doerBefore)},
 	{"^ ?so|and|well|ok|but ?, can|could|may|might i|we ?also|maybe|possibly|even|still (go|step|come|drop|jump|trade|get|cut|move) ?back up|down to", "what if i went to", countAhead},
 	// Tried, not set.
 	{"^ ?so|and|well|ok|but ?, can|could|would|will you|we|i ?somehow|possibly|still make|get", "try to make", bothHold(numberInSentenceNear, worksBehind)},
 	{"^ ?so|and|well|ok|but ?, ?(is there) any|a|some ?good|easy|decent way|hope|chance|possibility to|of|for|that ?i|we|you ?can|could|to make|get|making|getting", "try to make", bothHold(numberInSentenceNear, worksBehind)},
+	{"^ ?so|and|well|ok|but ?, ?(is there) any|some ?good|easy|decent way|hope|chance to|(for us to)|(for me to)", "can we", countBehindVerb},
 	{"^ ?so|and|but|then ?, do|does", "would", bothHold(countAhead, worksBehind)},
 	{"make believe ?that", "pretend", nil},
 	{"i|we am|are|was|were ?just ?only thinking of|about|along ?maybe ?perhaps maybe|perhaps|possibly", "what if", numberInSentenceNear},
@@ -39,6 +40,9 @@ var phrasalTurns = []placedPhrase{
 	// Is it so?
 	{"?and|so am|are i|we ?even|at|anywhere|remotely|still|about close|near|warm|(in the ballpark)|(on the money)|(on the mark)|(on target)|(on track)|(way off)|(far off)|(off base)|(way off base)|(off the mark)|(out of line)|(all wet)|(in the right neighborhood)|(there yet)", "is that right", bothHold(amountSaidBefore, phraseEndsClause)},
 	{"how close|(far off) am|are|was|were|is i|we|that|it", "is that right", bothHold(amountSaidBefore, phraseEndsClause)},
+	{"?so how did i|we do", "is that right", bothHold(amountSaidBefore, phraseEndsClause)},
+	{"grade|score|mark|correct me", "is that right", bothHold(amountSaidBefore, phraseEndsClause)},
+	{"(tell me i am right)|(tell me if i am right)|(did i blow it)|(did i goof)|(did i botch it)|(did i get it right)|(am i on to something)", "is that right", bothHold(amountSaidBefore, phraseEndsClause)},
 	{"^ ?please|just look over this|that|these|it|(the following)", "check this", colonNext},
 	{"^ ?please|just|can|could ?you give this|that|these|it a|another|the ?quick|good|second (once over)|(once - over)|(look over)|(look - over)|(going over)|look|glance|(read through)|(sanity check)|(double check)|check", "check this", colonNext},
 	{"^ ?please|just|can|could ?you ?please look this|that|these|it over", "check this", colonNext},
@@ -55,22 +59,27 @@ var phrasalTurns = []placedPhrase{
 	{"fit|fits|fill|fills|suit|suits the bill", "work", nil},
 	{"^ ?so|and|ok ?, how does|would|will|do it|this|that|everything|things|(the wall)|wall look|appear (from the front)|(head on)|(straight on)|(from in front) ?\\? $$", "show me the drawing", nil},
 	{"why ?on ?earth did|do|would|have|are you|we|they|he|she|it ?just ?simply ((throw|threw|toss|tossed|kick|kicked|weed|weeded|leave|left|screen|screened|sort|sorted|strike|struck|cross|crossed|count|counted|edit|edited) out)|((shoot|shot|vote|voted|mark|marked|knock|knocked|strike|struck) down)|((toss|tossed|brush|brushed|cast|set|push|pushed|wave|waved) (aside|off|away))|((write|wrote|cross|crossed|strike|struck|laugh|laughed|shrug|shrugged|call|called) off)|((pass|passed) (over|on|up))|((walk|walked|back|backed|shy|shied|stay|stayed) away from)|((steer|steered) clear of)|((say|said) no to)|((give|gave) up on)|((turn|turned) (away|down))|nix|nixed|ditch|ditched|discard|discarded|kill|killed|spurn|spurned|scrub|scrubbed|axe|axed|bin|binned|trash|trashed", "why did you reject", countAhead},
+	{"why ?on ?earth did|do|would|have you|we|they ?just (balk at)|((move|moved) away from)|((back|backed) off from)|((get|got) rid of)|((take|took) away)|((cut|chop) off)|lose|drop|bounce|fight|remove|((take|took|cut) out)", "why did you reject", countAhead},
 	// What is said of others.
 	{"has|had|have us|me|you ?all ?penciled ?written ?put ?marked down for|as", "says", nil},
-	{"took|takes|jotted|jots down !a|an !_ of", "wrote down $1 $2 of", figureAhead},
+	{"took|takes|jotted|jots down !a|an !_ of", "wrote down $1 $2 of", figureFirst},
 	// A verb, whatever adverb stands before it.
 	{"stay", "be", adverbBefore},
+	{"stays", "is", adverbBefore},
 }
 
 // phrasalOpen are such verbs where they leave open what is meant.
 var phrasalOpen = []openWay{
 	{looks: changesByItself, way: regexp.MustCompile(`\b(?:can|could|will|would) you (?:[a-z]+ )?pull off\b`), ask: openQuestion("Shall I take them away, or try as many?", "what if five rails")},
 	{looks: kindOf(WhatIf), way: regexp.MustCompile(`\b(?:done|finished|through|tired of|sick of|bored with|past|over|stopped|quit|finished with|done with|through with|no longer|gave up|given up)(?: [a-z]+ly)? (?:kicking|toying|mulling|weighing|entertaining|debating|flirting|playing|tossing|dreaming|eyeing|thinking|considering|pondering|contemplating|fooling|messing)\b`), ask: wantedHere},
-	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:they|he|she|(?:the|our|my) (?:yard|store|lumberyard|guy|clerk)) (?:have |has |had |just |already |all )*(?:moved|split|swapped in|stack|stacked|pulled|pulled out|put out|like|likes|prefer|prefers|need|needs|used|use|are low on|is low on|raised|lifted|rolled out|threw out|are into|charge for|charges for) `), not: regexp.MustCompile(`\bfor sale\b`), ask: openQuestion("Is that what they sell?", "they sell 8s, 12s and 16s")},
+	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:they|he|she|(?:the|our|my) (?:yard|store|lumberyard|guy|clerk)) (?:have |has |had |just |already |all )*(?:moved|split|swapped in|stack|stacked|pulled|pulled out|put out|like|likes|prefer|prefers|hide|hid|need|needs|used|use|are low on|is low on|raised|lifted|rolled out|threw out|are into|charge for|charges for) `), not: regexp.MustCompile(`\bfor sale\b`), ask: openQuestion("Is that what they sell?", "they sell 8s, 12s and 16s")},
 	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:i|we) (?:am|are|was|were) (?:just |only |still )*(?:[a-z]+ing|stuck|left) (?:[a-z]+ )?(?:a|an|one|this|that|some|two|three|[0-9]+) `), not: regexp.MustCompile(`\b(?:buying|getting|selling|going|they|yard|store)\b`), ask: openQuestion("Do they sell it, or have you got it?", "they sell 8s, 12s and 16s")},
 	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:i|we) (?:[a-z]+ ){1,4}(?:a|an|one) [a-z0-9]+ ?-? ?foot(?:er)?\b`), not: regexp.MustCompile(`\b(?:buying|buy|get|getting|sells?|they|yard|store|shop|can)\b`), ask: openQuestion("Do they sell it, or have you got it?", "they sell 8s, 12s and 16s")},
 	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:is|are|was|were) (?:in|on|under|behind|at|for) (?:the |my |our |his |her )?(?:truck|garage|shed|van|trailer|way|house|barn|driveway|car|porch|basement|pile|home|saw|sawhorses|ground|floor|neighbors?|deck)\b`), ask: openQuestion("Do they sell it, or have you got it?", "they sell 8s, 12s and 16s")},
 	{looks: kindOf(State), way: regexp.MustCompile(`\b(?:i|we|he|she|they) (?:have |had |just |already |once )*(?:made|got) [^,.;?]* (?:to )?work(?: once| before| already| then| fine)?(?: [.!])*$`), ask: wantedHere},
+	{looks: stated(solver.Stock), way: regexp.MustCompile(`^(?:(?:well|so|and|but|oh) )*(?:i|we) (?:have |just |already |once )*(?:used|took|found|split|bought|brought|threw out|sold|measured|went with|am using|like|am after|prefer|settled on) `), not: regexp.MustCompile(`\b(?:they|yard|store|shop|sell|sells|at the)\b`), ask: openQuestion("Do they sell it, or have you got it?", "they sell 8s, 12s and 16s")},
+	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:footers?|eights|tens|twelves|fourteens|sixteens|eighteens) (?:are|is) (?:dear|long|low|running low|fine|good|great|better|all right|all right|ok|okay)(?: [.!])*$`), ask: openQuestion("Is that what they sell?", "they sell 8s, 12s and 16s")},
+	{looks: valued, way: regexp.MustCompile(`\bneeds? not (?:be|stay|get|go|come|measure)\b.*\b(?:under|over|below|above|less|more|least|most)\b`), ask: wantedHere},
 	{looks: kindOf(Ask), way: regexp.MustCompile(`\bhow deep (?:in )?(?:am|are|was|were) (?:i|we)\b`), ask: openQuestion("Is that what it will cost?", "what will it cost", "ask cost")},
 	{looks: kindOf(Compare), way: regexp.MustCompile(`\bhow (?:does|do|will|would) (?:it|this|that|the wall|everything|things) (?:look|appear|seem) (?:from|in|to|at|on)\b`), ask: openQuestion("Shall I draw it?", "show me the drawing", "ask drawing")},
 	{looks: stated(solver.ScrewLength), way: regexp.MustCompile(`\b(?:[0-9]+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|sixty|dozen) (?:more |good |new |of the |of those |wood |deck |coated |extra )*screws\b`), not: regexp.MustCompile(`/ [0-9]+ screws\b|\b(?:half|quarter|quarters|eighth|eighths|long|length|inch|inches)\b`), ask: openQuestion("How long are the screws?", "3 inch screws")},
@@ -98,14 +107,19 @@ func countAhead(_, after []atom) bool {
 	return false
 }
 
-// figureAhead: a figure follows.
-func figureAhead(_, after []atom) bool {
+// figureFirst: a figure follows.
+func figureFirst(_, after []atom) bool {
 	return len(after) > 0 && (after[0].kind == aDigits || after[0].kind == aVulgar || spelledNumber(after[0].text))
 }
 
 // sizeAhead: a lumber size follows.
 func sizeAhead(_, after []atom) bool {
-	return figureAhead(nil, after) && len(after) > 2 && (after[1].text == "x" || after[1].text == "by")
+	return figureFirst(nil, after) && len(after) > 2 && (after[1].text == "x" || after[1].text == "by")
+}
+
+// countBehindVerb: a number of parts follows a verb and what goes with it.
+func countBehindVerb(_, after []atom) bool {
+	return len(after) > 3 && after[0].kind == aWord && (countAhead(nil, after[1:]) || countAhead(nil, after[2:]))
 }
 
 // managesIt: it is asked whether we can: "why can't I pull off seven".
@@ -211,5 +225,5 @@ func sellersBefore(before, _ []atom) bool {
 // adverbBefore: an adverb stands right before it.
 func adverbBefore(before, _ []atom) bool {
 	w := lastOf(before, 1)
-	return len(w) > 4 && strings.HasSuffix(w, "ly")
+	return len(w) > 4 && strings.HasSuffix(w, "ly") || w == "always" || w == "never"
 }
