@@ -10,7 +10,7 @@ import (
 func TestPhrasalHeard(t *testing.T) {
 	for line, want := range map[string]string{
 		"what if I squeezed in five rails":           "what if rails = 5",
-		"what if we kicked in 2 stiffeners":          "what if stiffeners = 2",
+		"what if we squeezed in 2 stiffeners":        "what if stiffeners = 2",
 		"what if I swapped in two more rails":        "what if rails += 2",
 		"swap in 2x4 rails":                          "rail size = 2x4",
 		"what if I beefed it up to five rails":       "what if rails = 5",
