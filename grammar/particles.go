@@ -98,7 +98,7 @@ func ledByParticle(r Reading, text string) (solver.Question, bool) {
 				if w == "on" && (a.Statements[0].Op != solver.Minus || i+1 >= len(words) || !passedBack[words[i+1]] || i > 1) {
 					continue
 				}
-				if v := particleOf(words, i); with[lengths][v] {
+				if v := particleOf(words, i, lengths == 0 || w != "up" && w != "down"); with[lengths][v] {
 					astray = false
 					break
 				} else if v != "" {
@@ -117,13 +117,16 @@ func ledByParticle(r Reading, text string) (solver.Question, bool) {
 }
 
 // particleOf returns the word that the little word i goes with, "" where it is no verb.
-func particleOf(words []string, i int) string {
+func particleOf(words []string, i int, handled bool) string {
 	j := i - 1
 	if handling[words[j]] {
 		return words[j]
 	}
 	for j >= 0 && passedBack[words[j]] {
 		j--
+	}
+	if handled && j >= 0 && (words[j] == "put" || words[j] == "set") {
+		return words[j]
 	}
 	if j < 0 || noVerbs[words[j]] || words[j][0] >= '0' && words[j][0] <= '9' {
 		return ""
@@ -137,8 +140,11 @@ const (
 	byAmount   = `(?:by )?(?:a |an |one |two |three |four |half |[0-9])`
 	idleVerbs  = `(?:get|gets|got|lay|lays|laid|take|takes|took|come|comes|came|give|gives|gave|let|turn|turns|turned|sit|sits|sat|throw|throws|threw|thrown|toss|tosses|tossed|kick|kicks|kicked|knock|knocks|knocked|drop|drops|dropped|leave|leaves|left|pick|picks|picked|call|calls|called|stretch|squeeze|bolt|hang|hangs|walk|walks|walked|work|works|worked|talk|talks|talked|look|looks|looked|think|bang|split|pass|passes|passed|haul|hauls|hauled|carry|carries|carried|hand|hands|handed|slide|slides|slid|shove|shoves|shoved|tuck|tear|rip|tie|lock|back|send|sends|sent|trip|step|climb|jump|fuss|fight|argue|push|pull|drag|drags|dragged|move|moves|moved|mess|play|shop|poke|drive|fool|kid|joke|wander)`
 	oddVerbs   = `(?:look|think|talk|come|turn|sit|give|kick|knock|pass|call|pick|split|break|walk|go|let|throw|leave|hold|trip|wind|crank|wake|back|count|blow|burn|chew|scrape|sort|haul|carry|lug|drag|move|bring|shove|ring|tear|rip|slip|bang|looks|thinks|talks|comes|turns|sits|gives|calls|picks|passes|goes|came|turned|sat|gave|kicked|knocked|passed|called|picked|walked|went|threw|left|held|brought|moved|hauled|carried|dragged|tore|ripped|slipped|backed|looked|talked|thought)`
-	pageNames  = `(?:cuts|marks|drawing|layout|steps|shopping list|cut list|shopping|cautions|options|rails?|boards?|gaps?|posts?|stiffeners?|opening|wall|list|sketch|plan|price|cost)`
+	pageNames  = `(?:cuts|marks|drawing|layout|steps|shopping list|cut list|shopping|cautions|options|rails?|boards?|gaps?|posts?|stiffeners?|bays?|opening|wall|list|sketch|plan|price|cost)`
 )
+
+// anyParts are the parts that are counted.
+var anyParts = `(?:` + boardsOf + `|bays?)`
 
 // particleWays are lines whose little word was read as what it is not, and others that only look like an order or a figure.
 var particleWays = []openWay{
@@ -146,21 +152,25 @@ var particleWays = []openWay{
 	{looks: changesByItself, way: regexp.MustCompile(`\b[a-z]+ away with ` + anyFigure + `\b`), not: regexp.MustCompile(`\b(?:do|does|did|done|doing) away\b`), ask: toOrBy},
 	{looks: changesByItself, way: regexp.MustCompile(`\bas [a-z]+ as (?:about )?` + anyFigure + `\b`), not: regexp.MustCompile(`\bby\b|\b(?:more|less)\b`), ask: toOrBy},
 	{looks: plusCount, way: regexp.MustCompile(`\b[a-z]+ (?:off|away|out|back) (?:another|` + anyFigure + `) `), not: regexp.MustCompile(`\b(?:more|add|adds|extra|put|set)\b`), ask: toOrBy},
+	{looks: changesCount, way: regexp.MustCompile(`\bbring down ` + howMany + ` (?:more )?` + anyParts + `\b|\b(?:bring|push|move|carry|haul|put|set|lay|throw|drag|shove|slide) ` + howMany + ` ` + anyParts + ` (?:up|down|over|back|in)\b`), ask: toOrBy},
+	{looks: changesCount, way: regexp.MustCompile(`\b(?:kick|knock|pick|call|turn|look|ring|pass|talk|think|walk) (?:up|in|on|over|off|out|down|away) ` + howMany + ` more\b`), ask: toOrBy},
+	{looks: forgetsChange, way: regexp.MustCompile(`\b` + littleWord + `\b`), ask: openQuestion("Fewer of them, or none at all?", "remove one rail")},
+	{looks: func(a Act) bool { return setsAtMost(a) || valued(a) && a.Statements[0].Op == solver.GE }, way: regexp.MustCompile(`\bneed not (?:[a-z]+ )?(?:over|above|past|beyond|under|below)\b|\bdo(?:es)? not (?:have|need) to [a-z]+ (?:over|above|past|beyond|under|below)\b`), ask: openQuestion("Is that a limit, or only not needed?", "gap at most 3 inches")},
 	// A little word before an amount tells by how much, not how much.
 	{looks: setsOneLength, way: regexp.MustCompile(`^(?:(?:ok|so|now|please|just|let us|,) )*(?:[a-z]+ ` + littleWord + ` the ` + lengthOf + `|[a-z]+ the ` + lengthOf + ` (?:up|down|in|out|off|over|away|back|on|through)) ` + byAmount), not: regexp.MustCompile(`\b(?:write|put|note|mark|jot|pencil|pen|record|enter|type|log|punch|key|set|fill|lock|nail|pin|pick|figure|ink|pencil|call|start|carry|work|keep|dial) (?:the ` + lengthOf + ` )?(?:up|down|in|out|on|off)\b|\bto\b`), ask: toOrBy},
 	{looks: ordersAny, way: regexp.MustCompile(`\b(?:in|on|over|down|around|up|back|through) (?:another|one more|two more|an extra|one extra)\b|\b(?:another|one more|two more|an extra) ` + boardsOf + ` (?:in|on|down|up)\b`), ask: openQuestion("Is one more wanted, or none at all?", "add one rail")},
-	{looks: ordersAny, way: regexp.MustCompile(`\b(?:toss|throw|chuck|drop|kick|lift|lay|write|let|get|keep|turn|set|move)(?:s|es|ed|ing|ping|ped)? (?:the ` + lengthOf + ` )?(?:around|over|on|through|up|back|in|off another|away another)\b`), not: regexp.MustCompile(`\b(?:throw|toss|set|let|move) (?:it |them |that )?(?:out|away)\b`), ask: wantedHere},
+	{looks: ordersAny, way: regexp.MustCompile(`\b(?:toss|throw|chuck|drop|kick|lift|lay|write|let|get|keep|turn|set|move)(?:s|es|ed|ing|ping|ped)? (?:the ` + lengthOf + ` |` + howMany + ` ` + anyParts + ` )?(?:around|over|on|through|up|back|in|off another|away another)\b`), not: regexp.MustCompile(`\b(?:throw|toss|set|let|move) (?:it |them |that )?(?:out|away)\b`), ask: wantedHere},
 	// "over" and "around" behind a verb compare nothing.
 	{looks: comparesOver, way: regexp.MustCompile(`\bover (?:to|with) ` + anyFigure + `\b|\b` + idleVerbs + ` over (?:` + howMany + `|[0-9]+) `), not: regexp.MustCompile(`\b(?:want|be|is|keep) over\b`), ask: openQuestion("More than that, or just that?", "gap 2-1/2")},
 	{looks: nearly, way: regexp.MustCompile(`\baround (?:to|with) ` + anyFigure + `\b|\b` + idleVerbs + ` around (?:` + howMany + `|[0-9]+) `), not: regexp.MustCompile(`\b(?:come|comes|came) (?:out|in) around\b`), ask: wantedHere},
 	{looks: comparesOver, way: regexp.MustCompile(`^(?:(?:ok|so|now|please|just|let us|,) )*[a-z]+ the ` + lengthOf + ` over ` + byAmount), not: regexp.MustCompile(`\b(?:make|keep|set|want|need|get|hold|have|leave|put|run|space|build) the\b`), ask: toOrBy},
 	// What is looked up, turned in or kicked around is not there yet.
-	{looks: setsCount, way: regexp.MustCompile(`\b` + oddVerbs + ` (?:up|out|(?:in|on|off|away|over|through|back|along|down)(?: with)?) ` + howMany + ` ` + boardsOf + `\b`), not: regexp.MustCompile(`\bhold on\b`), ask: wantedHere},
-	{looks: setsCount, way: regexp.MustCompile(`\b(?:ran|run|set|sets|put|puts|push|pushed|brush|brushed|fall|falls|fell|bump|bumped|walk|walked|bang|banged) (?:into|aside|for|across|after|apart) ` + howMany + ` ` + boardsOf + `\b`), ask: wantedHere},
+	{looks: setsCount, way: regexp.MustCompile(`\b` + oddVerbs + ` (?:(?:up|out|(?:in|on|off|away|over|through|back|along|down)(?: with)?) ` + howMany + ` ` + anyParts + `\b|` + howMany + ` ` + anyParts + ` (?:up|in|off|over|back|on|around|along)\b)`), not: regexp.MustCompile(`\bhold on\b|\bcall(?:s|ed)? out\b|\bin (?:there|here|a bay|each|every)\b`), ask: wantedHere},
+	{looks: setsCount, way: regexp.MustCompile(`\b(?:ran|run|set|sets|put|puts|push|pushed|brush|brushed|fall|falls|fell|bump|bumped|walk|walked|bang|banged) (?:into|aside|for|across|after|apart) ` + howMany + ` ` + anyParts + `\b`), ask: wantedHere},
 	{looks: setsAtMost, way: regexp.MustCompile(`\b(?:i|we|he|she|they) (?:am|are|is) (?:now |already |only )?up to ` + howMany + `\b`), ask: openQuestion("At most that many, or just that many?", "six rails")},
 	{looks: func(a Act) bool { return a.Kind == Forget && a.Name != nil && a.Name.Quantity == solver.Rails }, way: regexp.MustCompile(`\banother\b`), ask: openQuestion("One less, or none at all?", "remove one rail")},
 	{looks: kindOf(Undo), way: regexp.MustCompile(`^(?:(?:ok|so|now|please|just|let us|,|we|i) )*[a-z]+ (?:back|up) (?:with )?(?:the |my |our )?(?:` + howMany + ` |[0-9]+ )?` + pageNames + `(?: [.!])*$`), ask: openQuestion("Shall I take back the last change?", "undo")},
-	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:come|comes|came|carry|carries|carried|bring|brings|brought) (?:up |down |out |off |over |back )?(?:in )?` + howMany + ` ` + boardsOf + `\b`), not: regexp.MustCompile(`\b(?:foot|feet|footers?|long|ft|by|x)\b`), ask: wantedHere},
+	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:come|comes|came|carry|carries|carried|bring|brings|brought) (?:up |down |out |off |over |back )?(?:in )?` + howMany + ` ` + anyParts + `\b`), not: regexp.MustCompile(`\b(?:foot|feet|footers?|long|ft|by|x)\b`), ask: wantedHere},
 	{looks: stated(solver.OpeningSide), way: regexp.MustCompile(`\bwrite\b`), not: regexp.MustCompile(`\b(?:right|left|middle|center)\b`), ask: wantedHere},
 	// What may be so is a limit, not the figure.
 	{looks: setsOneLength, way: regexp.MustCompile(`\b(?:gaps?|spaces?|opening|doorway|wall|bays?|height|span|it|they|that|budget) (?:can|may|could|might) (?:only |just |easily |even |still )?[a-z]+ (?:(?:` + littleWord + `|right|all the way) )?(?:to|as [a-z]+ as) `), not: regexp.MustCompile(`\b(?:be|stay|remain) |[?]|\b(?:if|hoping|hope|wish|wished|want|wanted)\b`),
@@ -172,7 +182,7 @@ var particleWays = []openWay{
 	{looks: limitsOrForgets, way: regexp.MustCompile(`\b(?:gaps|openings|bays|walls|heights|rails|boards|posts|spaces|anything|everything) (?:that are |which are )?(?:over|under|above|below|past|beyond|(?:more|less|wider|bigger|larger|smaller|narrower|taller|higher) than) [^,.;]*\b(?:are|is|get|gets|make|makes|look|looks|cause|causes|let|lets|mean|means|worry|scare|scares|bother|bothers|give|gives|seem|seems)\b`), ask: openQuestion("Which side of that figure is wanted?", "gap no more than 3 inches")},
 	{looks: kindOf(Compare), way: regexp.MustCompile(`\bthe (?:gap|opening|span|rails|posts|stiffeners|bottom gap|bays|bay|cost|price) (?:compared|beside|next|against|with|to)\b`), ask: openQuestion("Which saved walls shall I compare?", "compare porch, shed")},
 	// A name that is no plan's, and a plan that is called back.
-	{looks: kindOf(Open), way: regexp.MustCompile(`\b(?:open|pull|bring|call|get|bring|hand|send|put|fetch|dig|take)(?:s|ed|ing)? (?:` + littleWord + ` )+(?:the |my |our |with |another |a )*(?:` + howMany + ` |[0-9]+ )?` + pageNames + `(?: [.!])*$`), ask: openQuestion("Is that a saved wall, or shall I show it?", "show me the cuts")},
+	{looks: kindOf(Open), way: regexp.MustCompile(`\b(?:open|pull|bring|call|get|bring|hand|send|put|fetch|dig|take)(?:s|ed|ing)? (?:` + littleWord + ` )+(?:the |my |our |with |another |a )*(?:` + howMany + ` |[0-9]+ )?(?:more )?` + pageNames + `(?: [.!])*$`), ask: openQuestion("Is that a saved wall, or shall I show it?", "show me the cuts")},
 	{looks: kindOf(DrawTo, PrintTo), way: regexp.MustCompile(`\bdraw (?:in|to|on) (?:the |another |with )*(?:` + howMany + ` |[0-9]+ )?` + pageNames + `\b`), ask: wantedHere},
 	{looks: kindOf(Undo), way: regexp.MustCompile(`^(?:(?:ok|so|now|please|,|can you|could you) )*[a-z]+ (?:[a-z]+ ){1,2}back (?:up|in|out|on|around|over|back)(?: [.!?])*$`), not: regexp.MustCompile(`\b(?:it|that|this|things|everything|all|us|me|one|step|change|last|what|please|just|go|i) (?:[a-z]+ )?back\b`), ask: openQuestion("Shall I open a saved wall, or take back the last change?", "open porch", "undo")},
 	{looks: kindOf(SameAs), way: regexp.MustCompile(`\blike (?:my|our|the|his|her|a|your) [a-z]+ (?:did|does|do|had|has|said|says|wants|wanted|would|used|always|likes|liked|built|made|taught|showed|told|is|was)\b`), ask: wantedHere},
@@ -180,7 +190,7 @@ var particleWays = []openWay{
 	// What is only put off, asked, told besides.
 	{looks: setsNone, way: regexp.MustCompile(`\b(?:bother|bothering|fuss|fussing|worry|worrying|mess|messing|deal|dealing|start|fiddle|fool) (?:with|about|on|around with) [^,.;]*\b(?:yet|for now|just now|right now|today|at the moment|until|till|so soon)\b`), ask: openQuestion("None at all, or not settled yet?", "no stiffeners")},
 	{looks: asksQuantity, way: regexp.MustCompile(`^(?:(?:ok|so|now|please|just|and|,) )*(?:make|set|put|keep|leave|get|have|give|bring|take|space|fix) (?:me )?(?:the |my |our )?(?:[a-z]+ )?[a-z]+ (?:to |at |at least )?what (?:it|they|that|the code|code) (?:should|ought|needs?|wants?|has|must|have|was|were|used)\b`), ask: openQuestion("How much is that?", "gap 2-1/2")},
-	{looks: stated(solver.Rails, solver.AddedPosts, solver.Stiffeners, solver.Bays), way: regexp.MustCompile(`^(?:(?:ok|so|and|well|but|,) )*(?:do|does|did) (?:the |my |our )?` + howMany + ` ` + boardsOf + ` [a-z]+(?: (?:out|up|in|down|off|over|away|back|on|around|through|together|apart))?(?: [?])*$`), not: regexp.MustCompile(`\b(?:please|instead|then|now|today|high|tall|total|across|each|there|here|again|altogether|apiece|up|down|in)(?: [?])*$`), ask: openQuestion("Shall I try that?", "what if seven rails")},
+	{looks: stated(solver.Rails, solver.AddedPosts, solver.Stiffeners, solver.Bays), way: regexp.MustCompile(`^(?:(?:ok|so|and|well|but|,) )*(?:do|does|did) (?:the |my |our )?` + howMany + ` ` + anyParts + ` [a-z]+(?: (?:out|up|in|down|off|over|away|back|on|around|through|together|apart))?(?: [?])*$`), not: regexp.MustCompile(`\b(?:please|instead|then|now|today|high|tall|total|across|each|there|here|again|altogether|apiece|up|down|in)(?: [?])*$`), ask: openQuestion("Shall I try that?", "what if seven rails")},
 	{looks: stated(solver.Rails, solver.AddedPosts, solver.Stiffeners), way: regexp.MustCompile(`^(?:(?:ok|so|and|well|but|,) )*(?:could|can|might) (?:i|we|you|it|they) (?:still |maybe |possibly |just |ever |even )?[a-z]+ (?:in |on |up |out |down )?(?:a |an )?(?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|extra) ` + boardsOf + `\b`), ask: openQuestion("Shall I try that?", "what if seven rails")},
 	{looks: kindOf(State), way: regexp.MustCompile(`\b(?:centimeters|centimetres|millimeters|millimetres|metric|inches|feet|cm|mm|metres|meters|imperial) or (?:in )?(?:centimeters|centimetres|millimeters|millimetres|metric|inches|feet|cm|mm|metres|meters|imperial)(?: [?.!])*$`), not: regexp.MustCompile(`[0-9]|\b(?:two|three|four|five|six|seven|eight|nine|ten|half|quarter)\b`), ask: openQuestion("Which of them?", "use inches")},
 	{looks: stated(solver.Stock), way: regexp.MustCompile(`\b(?:he|she|they|somebody|someone|who|my [a-z]+|the [a-z]+) (?:have |has |had |just )*(?:brought|carried|hauled|lugged|dragged|moved|took|shoved|threw|tossed|put|laid|set|handed) (?:in|out|over|down|around|off|up) (?:some |a few |the )?(?:sixes|eights|tens|twelves|fourteens|sixteens)(?: [.!])*$`), ask: openQuestion("Are those on sale, too?", "they sell tens", "stock += 120 in")},
@@ -194,6 +204,16 @@ func setsOneLength(a Act) bool {
 	return valued(a) && a.Statements[0].Op == solver.Eq && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Length
 }
 
+// changesCount are acts that change a count.
+func changesCount(a Act) bool {
+	return changesByItself(a) && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Count
+}
+
+// forgetsChange are acts that forget what nobody says: a change.
+func forgetsChange(a Act) bool {
+	return a.Kind == Forget && len(a.Statements) == 1 && (a.Statements[0].Op == solver.Plus || a.Statements[0].Op == solver.Minus)
+}
+
 // setsCount are acts that set a count to one figure.
 func setsCount(a Act) bool {
 	return valued(a) && a.Statements[0].Op == solver.Eq && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Count
@@ -204,7 +224,7 @@ func setsAtMost(a Act) bool { return valued(a) && a.Statements[0].Op == solver.L
 
 // plusCount are acts that add to a count.
 func plusCount(a Act) bool {
-	return changesByItself(a) && a.Statements[0].Op == solver.Plus && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Count
+	return changesCount(a) && a.Statements[0].Op == solver.Plus
 }
 
 // setsNone are acts that set a count to nothing.

@@ -8,8 +8,10 @@ var particleTurns = []placedPhrase{
 	{"^^ ?ok|okay|so|well ?, i|we am|are down with !(## RAIL|POST) $$", "i want $1", nil},
 	{"^ i|we|he|she|they ?have|has ?finally came|come|comes down on the side of", "i want", figureFollows},
 	{"i|we ?have|had ?finally|now|just ?all came|come ?back around|round to", "i want", figureFollows},
-	{"kick|knock|leave|lop|chop|rip|tear|yank|boot|strip|toss|throw|chuck|pitch|strike|scratch off|out|away !(## RAIL|POST|stiffener|stiffeners)", "remove $1", bidsHereOrWished},
+	{"kick|knock|leave|lop|chop|rip|tear|yank|boot|strip|toss|throw|chuck|pitch|strike|scratch off|out|away !(## RAIL|POST|stiffener|stiffeners|bay|bays)", "remove $1", bidsHereOrWished},
 	{"take|pull|knock|cut|kick|leave|lop|chop|rip|tear|yank|boot|strip|toss|throw|chuck|pitch|drop off|out|away another|(one more) ?of ?the RAIL", "remove 1 rail", bidsHereOrWished},
+	{"take|pull|knock|cut|kick|leave|lop|chop|rip|tear|yank|boot|strip|toss|throw|chuck|pitch|drop off|out|away ## more !RAIL|POST|stiffener|stiffeners|bay|bays", "remove $1 $2", bidsHereOrWished},
+	{"kick|knock|lop|chop|rip|tear|yank|boot|strip|toss|throw|chuck|pitch !(## RAIL|POST|stiffener|stiffeners|bay|bays) off|out|away", "remove $1", bidsHereOrWished},
 	// By how much.
 	{"^ ?please|just|now|ok|okay ?, ?let ?us tick|notch|crank|wind|dial|click|jack|bump|nudge|ease !THEQ ?right ?back up ?by # ?please $", "increase $1 by $2", nil},
 	{"^ ?please|just|now|ok|okay ?, ?let ?us tick|notch|crank|wind|dial|click|bump|nudge|ease !THEQ ?right ?back down ?by # ?please $", "reduce $1 by $2", nil},
