@@ -16,6 +16,7 @@ var setPlain = []func([]atom) []atom{
 	clientele,
 	wallMust,
 	plainly,
+	unforgotten,
 	pointlessMore,
 	neitherSide,
 	dictated,
