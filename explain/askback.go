@@ -7,6 +7,9 @@ func (v *voice) askedBack(q solver.Question) string {
 	if q.Key == "want height" && v.a.Options != nil && len(v.a.Options.Up) == 1 {
 		return "How high is the wall to be, or how wide the gaps?"
 	}
+	if q.Key == "offered" {
+		return map[bool]string{true: "Do you mean this?", false: "Which of these do you mean?"}[len(q.Choices) == 1]
+	}
 	if q.Key == "want bays" {
 		return "How wide is the opening to be, or each bay?"
 	}

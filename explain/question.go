@@ -45,12 +45,39 @@ func (v *voice) question() {
 	for i, c := range q.Choices {
 		v.p.add(para{lead: "  " + strconv.Itoa(i+1) + ". ", text: quoted(c)})
 	}
-	if len(q.Choices) > 1 {
+	switch {
+	case q.Key == "offered" && len(q.Choices) == 1:
+		v.p.hear(sentence(v.offeredAloud(q.Choices[0])))
+		v.p.hear("Say yes, or say it another way.")
+	case len(q.Choices) > 1:
 		v.p.hear(sentence("say " + v.choicesAloud(q.Choices)))
 	}
 	if q.Example != "" {
 		v.p.add(para{lead: "For example: ", text: quoted(q.Example)})
 	}
+}
+
+// offeredAloud says what a line may mean that was not understood: "six rails and a wall of forty inches".
+func (v *voice) offeredAloud(forms string) string {
+	var list []string
+	for _, form := range strings.Split(forms, "; ") {
+		verb := ""
+		for _, lead := range []string{"check ", "what if ", "why not "} {
+			if rest, ok := strings.CutPrefix(form, lead); ok {
+				verb, form = lead, rest
+			}
+		}
+		if read(form).op == "" {
+			list = append(list, verb+quoted(form))
+			continue
+		}
+		var told []string
+		for _, s := range strings.Split(form, ", ") {
+			told = append(told, v.phrase(s))
+		}
+		list = append(list, verb+and(told))
+	}
+	return and(list)
 }
 
 // choicesAloud says the choices by number: "one for four inches, or two for forty eight inches".

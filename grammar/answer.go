@@ -25,6 +25,9 @@ func answer(line string, c Context) ([]Act, bool) {
 	case ok && n == -1:
 		return parsed(c.Choices[len(c.Choices)-1], line)
 	}
+	if len(c.Choices) == 1 && saysOnly(line, agrees) {
+		return parsed(c.Choices[0], line)
+	}
 	for _, ch := range c.Choices {
 		if strings.TrimSpace(strings.ToLower(line)) == ch {
 			return parsed(ch, line)
@@ -121,4 +124,27 @@ func chosen(st solver.Statement, choices []string, unit string, v *amount) bool 
 	}
 	size, ok := metricWords[unit]
 	return ok && val.Unit == solver.Millimeter && val.Num.Eq(base.Num.Mul(size))
+}
+
+// agrees are answers that take the one thing that is offered, and declines those that take nothing of it.
+var (
+	agrees   = wordSet("yes yeah yep yup yea aye sure right correct exactly ok okay please that it is i do this one do mean the did s")
+	declines = wordSet("no nope nah neither none of them those not that either one nothing thanks")
+)
+
+// saysOnly reports whether a line says nothing but words of a set.
+func saysOnly(line string, set map[string]bool) bool {
+	words := strings.FieldsFunc(strings.ToLower(line), func(r rune) bool { return r < 'a' || r > 'z' })
+	for _, w := range words {
+		if !set[w] {
+			return false
+		}
+	}
+	return len(words) > 0 && len(words) < 6
+}
+
+// Declines reports whether a line takes nothing of what a question offers: "no", "neither of them".
+func Declines(line string) bool {
+	words := strings.Fields(strings.ToLower(line))
+	return saysOnly(line, declines) && words[0] != "that" && words[0] != "them" && words[0] != "those" && words[0] != "one"
 }

@@ -95,6 +95,9 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 		t.words(a)
 		return turn{a, *t}
 	}
+	if t.asked != nil && grammar.Declines(line) {
+		return t.askBack(line, "", grammar.Reading{Ask: &solver.Question{Key: "dropped"}}, &asked{})
+	}
 	read, list, joined := t.goesOn(line)
 	if !joined {
 		read, list = grammar.Read(line, t.context()), line
@@ -161,6 +164,10 @@ func (t *Talk) askBack(line, list string, read grammar.Reading, open *asked) tur
 	q := read.Ask
 	if q == nil {
 		q = &solver.Question{Key: "nothing said", Example: "wall 48 high, gap 2-1/2"}
+	}
+	if forms := grammar.Offer(line, t.context(), q); len(forms) > 0 {
+		q = &solver.Question{At: q.At, Key: "offered", Choices: forms, Example: map[bool]string{true: "yes", false: "the first"}[len(forms) == 1]}
+		open = &asked{} // a choice is a line of its own: the one that was said cannot be read as a whole
 	}
 	a := &solver.Answer{Said: line, Heard: []string{}, Verdict: solver.Unclear, Ask: q, Facts: taken(read)}
 	next.remember(a, open)

@@ -1,0 +1,130 @@
+package grammar
+
+import (
+	"slices"
+	"strings"
+
+	"saywright/solver"
+)
+
+// A line that was not understood may still hold something that was: without the word that no table knows, or clause by clause. That is a guess, so
+// it is never taken, but offered: one word ("yes", "the second") then says it. It is worked out apart from reading, as it reads a line several times.
+
+const (
+	mostOffers  = 2 // choices of a question
+	mostDropped = 3 // words that are left out
+)
+
+// Offer returns up to two normal forms that a line may mean which Read asked back with q, the likelier one first; none where the question has
+// choices of its own, or where nothing that the line may mean holds a figure though the line does.
+func Offer(line string, c Context, q *solver.Question) (forms []string) {
+	letters, bad := foldLine(line)
+	if q == nil || len(q.Choices) > 0 || q.At == nil || bad >= 0 || !unheard(q) {
+		return nil
+	}
+	atoms := split(letters)
+	if len(atoms) == 0 || len(atoms) > 60 || slices.ContainsFunc(atoms, turnsOffer) {
+		return nil
+	}
+	figures := countFigures(atoms)
+	offer := func(list []Act) {
+		form := Normal(list)
+		if len(list) == 0 || len(forms) == mostOffers || slices.Contains(forms, form) || figures > 0 && !strings.ContainsAny(form, "0123456789") || !slices.ContainsFunc(list, worthOffering) || slices.ContainsFunc(list, neverOffered) {
+			return
+		}
+		if _, err := Parse(form); err == nil {
+			forms = append(forms, form)
+		}
+	}
+	offer(withoutWords(line, atoms, c, *q.At))
+	offer(byClauses(line, atoms, c))
+	if len(forms) == 0 {
+		at := atomAt(atoms, *q.At)
+		for _, half := range [][2]int{{0, at}, {at + 1, len(atoms)}} {
+			if at >= 0 && half[1]-half[0] > 1 && countFigures(atoms[half[0]:half[1]]) == figures {
+				offer(heardIn(line, atoms[half[0]:half[1]], c))
+			}
+		}
+	}
+	return forms
+}
+
+// turnsOffer reports whether a word denies, doubts, excepts or tells of another time or other people, so that what is left without it says the opposite: nothing is
+// offered for "I don't want six rails".
+func turnsOffer(a atom) bool {
+	return turning[a.text] && !sizeUnits[a.text] || withheld[a.text] && !compares[a.text] && !sizesWell[a.text] || offersNothing[a.text]
+}
+
+// sizesWell are words among the withheld ones that only size something: "at the very most".
+var sizesWell = wordSet("no same most least exactly twice double half")
+
+var offersNothing = wordSet("not never nobody except anything might may almost nearly once yesterday ago used before last old previous theirs neighbor neighbors neighbour neighbours next")
+
+// worthOffering are the acts that somebody may have meant by more than a word in passing.
+func worthOffering(a Act) bool {
+	switch a.Kind {
+	case State, Check, WhatIf, WhyNot, Ask, Why, Undo, Forget, Save, Open, Compare:
+		return true
+	}
+	return false
+}
+
+// neverOffered are acts that lose or end something, which nobody shall do by a "yes" to a guess, and what is no statement.
+func neverOffered(a Act) bool { return a.Kind == StartOver || a.Kind == Quit || a.Kind == Figure || a.Kind == Take || a.Kind == TakeThat || a.Kind == HelpMe }
+
+func countFigures(atoms []atom) (n int) {
+	for i := range atoms {
+		if numeric(atoms[i]) && (i == 0 || !numeric(atoms[i-1])) {
+			n++
+		}
+	}
+	return n
+}
+
+func heardIn(line string, atoms []atom, c Context) []Act {
+	if len(atoms) == 0 {
+		return nil
+	}
+	r := readHeld(line, slices.Clone(atoms), c)
+	if r.Ask != nil {
+		return nil
+	}
+	return r.Acts
+}
+
+// withoutWords reads a line without the words, one after the other, that are asked about.
+func withoutWords(line string, atoms []atom, c Context, at int) []Act {
+	for n := 0; n < mostDropped; n++ {
+		i := atomAt(atoms, at)
+		if i < 0 || len(atoms) < 2 || atoms[i].kind != aWord || numeric(atoms[i]) {
+			return nil
+		}
+		atoms = append(slices.Clone(atoms[:i]), atoms[i+1:]...)
+		r := readHeld(line, slices.Clone(atoms), c)
+		if r.Ask == nil {
+			return r.Acts
+		}
+		if r.Ask.At == nil || !unheard(r.Ask) {
+			return nil
+		}
+		at = *r.Ask.At
+	}
+	return nil
+}
+
+// byClauses reads each clause of a line by itself, and joins what is heard; nil where a figure would be lost.
+func byClauses(line string, atoms []atom, c Context) (acts []Act) {
+	cuts := append(clauseStarts(atoms), len(atoms))
+	if len(cuts) < 3 || len(cuts) > 7 {
+		return nil
+	}
+	for k := 0; k+1 < len(cuts); k++ {
+		part := withoutJoint(atoms[cuts[k]:cuts[k+1]])
+		got := heardIn(line, part, c)
+		if len(got) == 0 && slices.ContainsFunc(part, func(a atom) bool { return numeric(a) || denominators[a.text] > 0 || a.text == "half" }) {
+			return nil
+		}
+		acts = append(acts, got...)
+	}
+	return acts
+}

@@ -1,0 +1,40 @@
+package grammar
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// What a line that is not understood may mean is offered, never taken. Everyday speech, no source.
+func TestOffered(t *testing.T) {
+	for line, want := range map[string][]string{
+		"help your brother with the ladder. ok, gap two and seven eighths":                                      {"gap = 2-7/8 in"},
+		"my brother in law swears it comes to seven boards with inch and a half gaps, would you say he's right": {"check rails = 7, gap = 1-1/2 in"},
+		"I have measured the face of a rail with my best rule, and it is 5 13/32\".":                            {"rail face = 5-13/32 in"},
+		"check that the dog's in, then check six rails at two and a quarter gap":                                {"check rails = 6, gap = 2-1/4 in"},
+		"I don't want six rails of that frobnication":                                                           nil, // denied
+		"my neighbor frobnicates a gap of two":                                                                  nil, // somebody else's
+		"we almost frobnicated six rails":                                                                       nil,
+		"make her shipshape":                                                                                    nil, // holds nothing
+		"wall 4 high":                                                                                           nil, // has choices of its own
+		"frobnicate everything and start over":                                                                  nil, // loses what stands
+	} {
+		r := Read(line, Context{})
+		if assert.NotNil(t, r.Ask, line) {
+			assert.Equal(t, want, Offer(line, Context{}, r.Ask), line)
+		}
+	}
+}
+
+// A word of agreement takes the one thing that is offered, and no more than one is taken so.
+func TestAgreedToAnOffer(t *testing.T) {
+	for _, line := range []string{"yes", "Yep.", "yes please", "that's it", "right", "1", "the first"} {
+		r := Read(line, Context{Choices: []string{"gap = 2-7/8 in"}})
+		assert.Equal(t, "gap = 2-7/8 in", Normal(r.Acts), line)
+	}
+	assert.NotNil(t, Read("yes", Context{Choices: []string{"gap = 2 in", "gap = 2 mm"}}).Ask)
+	for line, want := range map[string]bool{"no": true, "neither of them": true, "none of those": true, "no, six": false, "that": false, "no gap": false, "": false} {
+		assert.Equal(t, want, Declines(line), line)
+	}
+}
