@@ -98,3 +98,38 @@ func TestWhatAnotherDoes(t *testing.T) {
 		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
 	}
 }
+
+// A denial before a "so" is of the reason, unless the "so" tells how it is to be done. Plain English, no source.
+func TestDeniedReason(t *testing.T) {
+	for line, want := range map[string]string{
+		"I won't have a toddler stuck in it so every space between the boards stays below four inches": "gap < 4 in",
+		"we can't have kids stuck, so keep the gap below four inches":                                  "gap < 4 in",
+		"I don't like it high so keep the wall under 44":                                               "wall height < 44 in",
+		"don't build it so the gap is over four":                                                       "gap <= 4 in",
+		"don't make it so that the gap is over four":                                                   "gap <= 4 in",
+		"never set it up so the wall is under 40":                                                      "wall height >= 40 in",
+		"stay below 44 on the wall":                                                                    "wall height < 44 in",
+	} {
+		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+	}
+	assert.NotNil(t, Read("stay under 300", Context{}).Ask, "a verb, no stiffener")
+}
+
+// What is not to be forgotten is told. Plain English, no source.
+func TestUnforgotten(t *testing.T) {
+	for line, want := range map[string]string{
+		"don't forget the gap is two and a quarter":              "gap = 2-1/4 in",
+		"can't forget the kerf, it's an eighth":                  "kerf = 1/8 in",
+		"whatever you do don't forget the doorway's 32":          "opening = 32 in",
+		"don't forget to add two stiffeners":                     "stiffeners += 2",
+		"remember the gap is two":                                "gap = 2 in",
+		"bear in mind the blade takes an eighth":                 "kerf = 1/8 in",
+		"I wish the doorway could be 40, but 34 it is":           "opening = 34 in",
+		"i'd have liked seven rails but six is what we're doing": "rails = 6",
+	} {
+		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+	}
+	for _, line := range []string{"don't forget the gap", "don't forget when the gap was two", "remember when we had six rails", "I can't remember if the gap is two", "I wish the gap was two"} {
+		assert.NotNil(t, Read(line, Context{}).Ask, line)
+	}
+}

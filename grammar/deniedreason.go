@@ -1,0 +1,80 @@
+package grammar
+
+// What must not happen is told before what is wanted because of it: "we can't have kids stuck so keep the gap below four". The denial is of the reason alone.
+
+// doneSo are verbs of which a "so" tells the manner: "don't build it so the gap is over four" denies the gap.
+var doneSo = wordSet("make build set have want do keep space put hang lay leave cut do like need arrange place fit")
+
+var deniesReason = wordSet("not no nobody never none nothing cannot")
+
+// withoutDeniedReason leaves out such a reason, which names no figure, where a figure stands behind its "so".
+func withoutDeniedReason(in []atom) []atom {
+	from, denied := 0, false
+	for i := range in {
+		switch w := in[i].text; {
+		case endsSentence(in, i):
+			from, denied = i+1, false
+		case w != "a" && w != "an" && w != "in" && (numeric(in[i]) || units[w] > 0 || tens[w] > 0) || w == "if" || w == "why" || w == "how" || w == "what" || w == "?":
+			return in
+		case deniesReason[w]:
+			denied = true
+		case w == "so" && denied && i-from > 2 && i+2 < len(in) && in[i+1].text != "as":
+			next := i + 1
+			manner := soDone(in[from:i])
+			if in[next].text == "that" {
+				if !manner {
+					return in
+				}
+				next++
+			}
+			for k := next; k < len(in); k++ {
+				if _, _, _, ok := sideAt(in, k); !ok {
+					continue
+				}
+				out := append([]atom{}, in[:from]...)
+				if manner {
+					out = append(append(out, in[next:k]...), worded(in[k], "not"))
+					return append(out, in[k:]...)
+				}
+				return append(out, in[next:]...)
+			}
+			return in
+		}
+	}
+	return in
+}
+
+// soDone reports whether a "so" behind a stretch tells how something is done: "set it up so", "build them so".
+func soDone(part []atom) bool {
+	n := len(part)
+	if n > 0 && (part[n-1].text == "up" || part[n-1].text == "out" || part[n-1].text == "down" || part[n-1].text == "together") {
+		n--
+	}
+	if n < 2 {
+		return false
+	}
+	switch part[n-1].text {
+	case "it", "them", "this", "that", "things", "everything":
+		return doneSo[part[n-2].text]
+	}
+	return false
+}
+
+// staysWithin reads the verb of "stay under 300" as a verb: a stay is a stiffener, too.
+func staysWithin(in []atom) []atom {
+	for i := 0; i+1 < len(in); i++ {
+		if in[i].text != "stay" || !clauseBeginsAt(in, i) && !wordsBeforeStay[in[i-1].text] {
+			continue
+		}
+		switch in[i+1].text {
+		case "under", "below", "over", "above", "within", "beneath", "inside", "between", "around", "near", "close", "at", "less", "more":
+			out := append([]atom{}, in...)
+			out[i] = worded(in[i], "keep")
+			return out
+		}
+	}
+	return in
+}
+
+// wordsBeforeStay may stand before the verb.
+var wordsBeforeStay = wordSet("please just must should to will can us always i we so and but gotta")
