@@ -77,4 +77,4 @@ func staysWithin(in []atom) []atom {
 }
 
 // wordsBeforeStay may stand before the verb.
-var wordsBeforeStay = wordSet("please just must should to will can us always i we so and but gotta")
+var wordsBeforeStay = wordSet("so and but")
