@@ -260,6 +260,14 @@ func (l *lexing) nameStart(i int) int {
 		switch l.word(i) {
 		case "the", ":", `"`, "'", "as", "called", "named":
 			i++
+		case "name":
+			if l.word(i-1) != "the" || i < 2 || l.word(i-2) != "under" && l.word(i-2) != "by" && l.word(i-2) != "with" {
+				return i
+			}
+			i++ // "under the name rose terrace"
+			if l.word(i) == "of" {
+				i++
+			}
 		case "plan":
 			if l.word(i+1) != "called" && l.word(i+1) != "named" {
 				return i

@@ -133,3 +133,15 @@ func TestUnforgotten(t *testing.T) {
 		assert.NotNil(t, Read(line, Context{}).Ask, line)
 	}
 }
+
+// Two plain questions beside each other are both heard, though one could pass for talk.
+func TestNoQuestionIsLost(t *testing.T) {
+	for line, want := range map[string]string{
+		"how wide is the spot we walk through, and which side's it on": "ask opening; ask opening side",
+		"how many rails do I need, what does it cost":                  "ask rails; ask cost",
+		"keep a copy of this under the name rose terrace":              "save rose terrace",
+	} {
+		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+	}
+	assert.NotNil(t, Read("show me where they all stand", Context{}).Ask)
+}

@@ -96,7 +96,7 @@ func Read(line string, c Context) Reading {
 		return Reading{Acts: acts}
 	}
 	atoms := split(letters)
-	return reckonedFromThing(readSpoken(line, atoms, c), atoms)
+	return withLostQuestions(line, atoms, c, reckonedFromThing(readSpoken(line, atoms, c), atoms))
 }
 
 // readSpoken reads a line that is no normal form and answers no question.

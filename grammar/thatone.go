@@ -24,6 +24,7 @@ var thatOne = []openWay{
 		not: regexp.MustCompile(`\?|^(?:(?:and|so|but|or|ok|well) )?(?:is|are|was|were|would|will|do|does|did|can|could|what|why|how|which|who|if|whether|tell|say)\b|\b(?:says?|said|thinks?|claims?|if|whether|why|so make|instead|more|less|over|under|above|below|higher|lower|wider|any|anything|nothing|no)\b`), ask: whatThen},
 	{looks: sets, way: regexp.MustCompile(`\b(?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition) (?:was|had been|used to be)\b|\bwas (?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition)\b`),
 		not: regexp.MustCompile(`\b(?:but|now|so make|instead|today)\b`), ask: wantedHere},
+	{looks: kindOf(ShowAll), way: regexp.MustCompile(`\bwhere (?:they|those|these) all\b`), ask: openQuestion("Where what goes?", "where do the posts go")},
 	{looks: ofSpare, way: regexp.MustCompile(`\b(?:is|are) (?:such |just |only )*a waste\b`), ask: whatThen},
 }
 
