@@ -28,7 +28,7 @@ func heDoes(r Reading, atoms []atom) Reading {
 		for v < len(atoms) && (slotDegrees[atoms[v].text] || thingAdverbs[atoms[v].text] || strings.HasSuffix(atoms[v].text, "ly")) {
 			v++
 		}
-		if v >= len(atoms) || atoms[v].kind != aWord || wishingVerb(atoms[v].text) {
+		if v >= len(atoms) || atoms[v].kind != aWord || wishingVerb(atoms[v].text) || atoms[i].text == "she" && wallDoes[atoms[v].text] {
 			continue
 		}
 		end := v
@@ -44,6 +44,9 @@ func heDoes(r Reading, atoms []atom) Reading {
 	}
 	return r
 }
+
+// wallDoes are verbs of a wall, which some call "she": "she tops out at forty".
+var wallDoes = wordSet("tops comes stands sits finishes ends goes runs works turns")
 
 // statesOfWall reports whether an act states something of the wall itself, not of a shop.
 func statesOfWall(a Act) bool {

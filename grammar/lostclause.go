@@ -7,6 +7,9 @@ import "slices"
 // asksPlainly are words that open a question or ask for a table.
 var asksPlainly = wordSet("how what where which show draw give list print do")
 
+// asksNoMore are words by which a question is done with: "what to buy I've got already".
+var asksNoMore = wordSet("already know knew got have had said told not never forget done only")
+
 // withLostQuestions adds to what was heard of a line the questions of clauses of which nothing was.
 func withLostQuestions(line string, atoms []atom, c Context, r Reading) Reading {
 	if r.Ask != nil || len(r.Acts) != 1 || r.Acts[0].Kind != Ask || c.deep {
@@ -19,7 +22,7 @@ func withLostQuestions(line string, atoms []atom, c Context, r Reading) Reading 
 	var acts []Act
 	for k := 0; k < 2; k++ {
 		part := withoutJoint(atoms[cuts[k]:cuts[k+1]])
-		if len(part) < 3 || !asksPlainly[part[0].text] {
+		if len(part) < 3 || !asksPlainly[part[0].text] || slices.ContainsFunc(part, func(a atom) bool { return asksNoMore[a.text] }) {
 			return r
 		}
 		got := readHeld(line, slices.Clone(part), c)

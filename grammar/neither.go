@@ -58,8 +58,8 @@ func neitherSide(in []atom) []atom {
 			for next++; next < len(in) && sideVerbs[in[next].text]; next++ {
 			}
 			high, figure2, end2, ok := sideAt(in, next)
-			if !ok || high == low {
-				continue
+			if !ok || high == low || saidInFeet(in[figure:end]) && !saidInFeet(in[figure2:end2]) {
+				continue // "never more than six feet nor less than five" is of feet, too
 			}
 			return eitherSide(in, no, i, low, [4]int{figure, end, figure2, end2})
 		}
@@ -96,3 +96,12 @@ func eitherSide(in []atom, no, from int, low bool, at [4]int) []atom {
 
 // helps are the verbs that stand before a "not".
 var helps = wordSet("do does did should must can could may might shall will would ought is are")
+
+func saidInFeet(in []atom) bool {
+	for _, a := range in {
+		if footWords[a.text] {
+			return true
+		}
+	}
+	return false
+}

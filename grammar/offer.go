@@ -70,7 +70,9 @@ func worthOffering(a Act) bool {
 }
 
 // neverOffered are acts that lose or end something, which nobody shall do by a "yes" to a guess, and what is no statement.
-func neverOffered(a Act) bool { return a.Kind == StartOver || a.Kind == Quit || a.Kind == Figure || a.Kind == Take || a.Kind == TakeThat || a.Kind == HelpMe }
+func neverOffered(a Act) bool {
+	return a.Kind == StartOver || a.Kind == Quit || a.Kind == Figure || a.Kind == Take || a.Kind == TakeThat || a.Kind == HelpMe
+}
 
 func countFigures(atoms []atom) (n int) {
 	for i := range atoms {

@@ -91,7 +91,7 @@ func TestPointlessMore(t *testing.T) {
 
 // What another does with a figure is no wish; what he wants is. Plain English, no source.
 func TestWhatAnotherDoes(t *testing.T) {
-	for _, line := range []string{"he winds up with a gap of 2 1/2", "he stretches a gap of two and a half", "she jotted down a gap of 2 1/2", "he scribbled down six rails"} {
+	for _, line := range []string{"he winds up with a gap of 2 1/2", "he stretches a gap of two and a half", "he scribbled down six rails"} {
 		assert.NotNil(t, Read(line, Context{}).Ask, line)
 	}
 	for line, want := range map[string]string{"he wants six rails": "rails = 6", "she'd like the gap at two": "gap = 2 in"} {

@@ -2,6 +2,7 @@ package grammar
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"sync"
 
@@ -98,8 +99,8 @@ func ledByParticle(r Reading, text string) (solver.Question, bool) {
 				if w == "on" && (a.Statements[0].Op != solver.Minus || i+1 >= len(words) || !passedBack[words[i+1]] || i > 1) {
 					continue
 				}
-				if v := particleOf(words, i, lengths == 0 || w != "up" && w != "down"); with[lengths][v] {
-					astray = false
+				if v := particleOf(words, i, lengths == 0 || w != "up" && w != "down"); slices.ContainsFunc(words[:i], func(verb string) bool { return with[lengths][verb] }) {
+					astray = false // "bump the spare up five percent", "take another foot off"
 					break
 				} else if v != "" {
 					astray = true
@@ -152,14 +153,14 @@ var particleWays = []openWay{
 	{looks: changesByItself, way: regexp.MustCompile(`\b[a-z]+ away with ` + anyFigure + `\b`), not: regexp.MustCompile(`\b(?:do|does|did|done|doing) away\b`), ask: toOrBy},
 	{looks: changesByItself, way: regexp.MustCompile(`\bas [a-z]+ as (?:about )?` + anyFigure + `\b`), not: regexp.MustCompile(`\bby\b|\b(?:more|less)\b`), ask: toOrBy},
 	{looks: plusCount, way: regexp.MustCompile(`\b[a-z]+ (?:off|away|out|back) (?:another|` + anyFigure + `) `), not: regexp.MustCompile(`\b(?:more|add|adds|extra|put|set)\b`), ask: toOrBy},
-	{looks: changesCount, way: regexp.MustCompile(`\bbring down ` + howMany + ` (?:more )?` + anyParts + `\b|\b(?:bring|push|move|carry|haul|put|set|lay|throw|drag|shove|slide) ` + howMany + ` ` + anyParts + ` (?:up|down|over|back|in)\b`), ask: toOrBy},
+	{looks: changesCount, way: regexp.MustCompile(`\bbring down ` + howMany + ` (?:more )?` + anyParts + `\b|\b(?:bring|push|move|carry|haul|put|set|lay|throw|drag|shove|slide) ` + howMany + ` ` + anyParts + ` (?:up|down|over|back|in)\b`), not: regexp.MustCompile(`\b(?:another|more|extra|additional)\b`), ask: toOrBy},
 	{looks: changesCount, way: regexp.MustCompile(`\b(?:kick|knock|pick|call|turn|look|ring|pass|talk|think|walk) (?:up|in|on|over|off|out|down|away) ` + howMany + ` more\b`), ask: toOrBy},
 	{looks: forgetsChange, way: regexp.MustCompile(`\b` + littleWord + `\b`), ask: openQuestion("Fewer of them, or none at all?", "remove one rail")},
 	{looks: func(a Act) bool { return setsAtMost(a) || valued(a) && a.Statements[0].Op == solver.GE }, way: regexp.MustCompile(`\bneed not (?:[a-z]+ )?(?:over|above|past|beyond|under|below)\b|\bdo(?:es)? not (?:have|need) to [a-z]+ (?:over|above|past|beyond|under|below)\b`), ask: openQuestion("Is that a limit, or only not needed?", "gap at most 3 inches")},
 	// A little word before an amount tells by how much, not how much.
 	{looks: setsOneLength, way: regexp.MustCompile(`^(?:(?:ok|so|now|please|just|let us|,) )*(?:[a-z]+ ` + littleWord + ` the ` + lengthOf + `|[a-z]+ the ` + lengthOf + ` (?:up|down|in|out|off|over|away|back|on|through)) ` + byAmount), not: regexp.MustCompile(`\b(?:write|put|note|mark|jot|pencil|pen|record|enter|type|log|punch|key|set|fill|lock|nail|pin|pick|figure|ink|pencil|call|start|carry|work|keep|dial) (?:the ` + lengthOf + ` )?(?:up|down|in|out|on|off)\b|\bto\b`), ask: toOrBy},
 	{looks: ordersAny, way: regexp.MustCompile(`\b(?:in|on|over|down|around|up|back|through) (?:another|one more|two more|an extra|one extra)\b|\b(?:another|one more|two more|an extra) ` + boardsOf + ` (?:in|on|down|up)\b`), ask: openQuestion("Is one more wanted, or none at all?", "add one rail")},
-	{looks: ordersAny, way: regexp.MustCompile(`\b(?:toss|throw|chuck|drop|kick|lift|lay|write|let|get|keep|turn|set|move)(?:s|es|ed|ing|ping|ped)? (?:the ` + lengthOf + ` |` + howMany + ` ` + anyParts + ` )?(?:around|over|on|through|up|back|in|off another|away another)\b`), not: regexp.MustCompile(`\b(?:throw|toss|set|let|move) (?:it |them |that )?(?:out|away)\b`), ask: wantedHere},
+	{looks: ordersAny, way: regexp.MustCompile(`\b(?:toss|throw|chuck|drop|kick|lift|lay|write|let|get|keep|turn|set|move)(?:s|es|ed|ing|ping|ped)? (?:the ` + lengthOf + ` |` + howMany + ` ` + anyParts + ` )?(?:around|over|on|through|up|back|in|off another|away another)\b`), not: regexp.MustCompile(`\b(?:throw|toss|set|let|move) (?:it |them |that )?(?:out|away)\b|\bset on\b`), ask: wantedHere},
 	// "over" and "around" behind a verb compare nothing.
 	{looks: comparesOver, way: regexp.MustCompile(`\bover (?:to|with) ` + anyFigure + `\b|\b` + idleVerbs + ` over (?:` + howMany + `|[0-9]+) `), not: regexp.MustCompile(`\b(?:want|be|is|keep) over\b`), ask: openQuestion("More than that, or just that?", "gap 2-1/2")},
 	{looks: nearly, way: regexp.MustCompile(`\baround (?:to|with) ` + anyFigure + `\b|\b` + idleVerbs + ` around (?:` + howMany + `|[0-9]+) `), not: regexp.MustCompile(`\b(?:come|comes|came) (?:out|in) around\b`), ask: wantedHere},
@@ -183,7 +184,7 @@ var particleWays = []openWay{
 	{looks: kindOf(Compare), way: regexp.MustCompile(`\bthe (?:gap|opening|span|rails|posts|stiffeners|bottom gap|bays|bay|cost|price) (?:compared|beside|next|against|with|to)\b`), ask: openQuestion("Which saved walls shall I compare?", "compare porch, shed")},
 	// A name that is no plan's, and a plan that is called back.
 	{looks: kindOf(Open), way: regexp.MustCompile(`\b(?:open|pull|bring|call|get|bring|hand|send|put|fetch|dig|take)(?:s|ed|ing)? (?:` + littleWord + ` )+(?:the |my |our |with |another |a )*(?:` + howMany + ` |[0-9]+ )?(?:more )?` + pageNames + `(?: [.!])*$`), ask: openQuestion("Is that a saved wall, or shall I show it?", "show me the cuts")},
-	{looks: kindOf(DrawTo, PrintTo), way: regexp.MustCompile(`\bdraw (?:in|to|on) (?:the |another |with )*(?:` + howMany + ` |[0-9]+ )?` + pageNames + `\b`), ask: wantedHere},
+	{looks: kindOf(DrawTo, PrintTo), way: regexp.MustCompile(`\bdraw (?:in|to|on) (?:the |another |with )*(?:` + howMany + ` |[0-9]+ )?` + pageNames + `\b`), not: regexp.MustCompile(`\b(?:svg|html?)\b`), ask: wantedHere},
 	{looks: kindOf(Undo), way: regexp.MustCompile(`^(?:(?:ok|so|now|please|,|can you|could you) )*[a-z]+ (?:[a-z]+ ){1,2}back (?:up|in|out|on|around|over|back)(?: [.!?])*$`), not: regexp.MustCompile(`\b(?:it|that|this|things|everything|all|us|me|one|step|change|last|what|please|just|go|i) (?:[a-z]+ )?back\b`), ask: openQuestion("Shall I open a saved wall, or take back the last change?", "open porch", "undo")},
 	{looks: kindOf(SameAs), way: regexp.MustCompile(`\blike (?:my|our|the|his|her|a|your) [a-z]+ (?:did|does|do|had|has|said|says|wants|wanted|would|used|always|likes|liked|built|made|taught|showed|told|is|was)\b`), ask: wantedHere},
 	{looks: kindOf(Compare), way: regexp.MustCompile(`\b(?:see|show|view|look at|get|have|like|want) (?:me |us )?the (?:wall|halfwall) (?:compared|beside|next|against|with)\b`), ask: openQuestion("Which saved walls shall I compare?", "compare porch, shed")},

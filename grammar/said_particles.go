@@ -30,7 +30,7 @@ var particleTurns = []placedPhrase{
 	// Money.
 	{"cap it|things|this|that|everything|us|me off|out at", "cap it at", nil},
 	// What is called up is looked at.
-	{"^ ?please|just|now|ok|okay ?, ?let ?us pull|bring|call|throw|put|punch|get|dig up|out ?the !cuts|marks|drawing|layout|steps|(shopping list)|(cut list)|cautions|options ?please|again|now $", "show me the $1", nil},
+	{"^ ?please|just|now|ok|okay ?, ?let ?us pull|bring|call|put|punch|get|dig up|out ?the !cuts|marks|drawing|layout|steps|(shopping list)|(cut list)|cautions|options ?please|again|now $", "show me the $1", nil},
 	{"^^ ?and last but not least", "", valueFollows},
 	{"is|are|'s ?still holding out for", "wants", nil},
 }

@@ -17,10 +17,10 @@ var thatOne = []openWay{
 	{looks: kindOf(TakeThat, Take, Ask, State), way: regexp.MustCompile(`\b(?:do|did|does|doing|done|build|built|building|make|made|set) (?:it|this|that|them|everything|things)(?: all)? (?:(?:his|her|their|my|your|our|the) (?:own |usual |same )?(?:old |other |hard |easy |right |wrong )?way\b|(?:just )?(?:the way|like|as) (?:my |his |her |our |the |your |their )?(?:[a-z]+ )?(?:he|she|they|dad|mom|father|mother|husband|wife|uncle|aunt|brother|sister|boss|neighbor|grandfather|grandpa|grandma|grandmother|ancestors|others?|old timers?|people)\b)`), not: regexp.MustCompile(anyFigure), ask: wantedHere},
 	{looks: stated(solver.Drop), way: regexp.MustCompile(`\b(?:drop|drops|dropped|dropping) (?:[a-z]+ ){1,3}off\b`), ask: notOurTrade},
 	{looks: kindOf(TakeThat, Take), way: regexp.MustCompile(`\btake that [,!]? ?you\b`), ask: notOurTrade},
-	{looks: kindOf(Save), way: regexp.MustCompile(`\bsave (?:your|my|our|his|her) (?:breath|strength|energy|time|money|receipts?|appetite|back|knees)\b|\bsave (?:the|those|these|some|all|any|that|this)(?: [a-z]+)? (?:pieces?|scraps?|ends?|offcuts?|boards?|lumber|wood|screws?|nails?|receipts?|brackets?|nuts|bolts|bits|cutoffs?|sawdust)\b`), ask: notOurTrade},
+	{looks: kindOf(Save), way: regexp.MustCompile(`\bsave (?:your|my|our|his|her) (?:breath|strength|energy|time|money|receipts?|appetite|back|knees)\b|\bsave (?:the|those|these|some|all|any)(?: [a-z]+)? (?:pieces?|scraps?|ends?|offcuts?|boards?|lumber|wood|screws?|nails?|receipts?|brackets?|nuts|bolts|bits|cutoffs?|sawdust)\b`), ask: notOurTrade},
 	{looks: valued, way: regexp.MustCompile(`\bdo (?:i|we) look like\b`), ask: wantedHere},
 	{looks: valued, way: regexp.MustCompile(`\b(?:his|her|their) own (?:[a-z]+ )?` + otherWorks + ` ` + saysOf + ` `), ask: thisWallToo},
-	{looks: valued, way: regexp.MustCompile(`\b(?:is|are|was|were|be|seems?|sounds?|looks?|feels?)(?: (?:a bit|a little|kind of|sort of|rather|pretty|quite|just|really|way|totally|simply|plain|such))* (?:overkill|silly|excessive|pushing it|(?:a|an|such a) (?:waste|mistake|stretch|pity|shame|joke|problem|nuisance|pain|nightmare|headache)|wasteful|ridiculous|insane|crazy|nuts|mad|foolish|stupid|dumb|absurd|nonsense|madness|unwise|wrong|ugly|allowed|permitted|legal|illegal|forbidden|unsafe|dangerous|risky|impossible|unheard of|out of the question)(?: (?:here|there|for us|for me|for that|anyway|really|though|by code|in this town))?(?: [.!])*$`),
+	{looks: setsFigure, way: regexp.MustCompile(`\b(?:is|are|was|were|be|seems?|sounds?|looks?|feels?)(?: (?:a bit|a little|kind of|sort of|rather|pretty|quite|just|really|way|totally|simply|plain|such))* (?:overkill|silly|excessive|pushing it|(?:a|an|such a) (?:waste|mistake|stretch|pity|shame|joke|problem|nuisance|pain|nightmare|headache)|wasteful|ridiculous|insane|crazy|nuts|mad|foolish|stupid|dumb|absurd|nonsense|madness|unwise|wrong|ugly|allowed|permitted|legal|illegal|forbidden|unsafe|dangerous|risky|impossible|unheard of|out of the question)(?: (?:here|there|for us|for me|for that|anyway|really|though|by code|in this town))?(?: [.!])*$`),
 		not: regexp.MustCompile(`\?|^(?:(?:and|so|but|or|ok|well) )?(?:is|are|was|were|would|will|do|does|did|can|could|what|why|how|which|who|if|whether|tell|say)\b|\b(?:says?|said|thinks?|claims?|if|whether|why|so make|instead|more|less|over|under|above|below|higher|lower|wider|any|anything|nothing|no)\b`), ask: whatThen},
 	{looks: sets, way: regexp.MustCompile(`\b(?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition) (?:was|had been|used to be)\b|\bwas (?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition)\b`),
 		not: regexp.MustCompile(`\b(?:but|now|so make|instead|today)\b`), ask: wantedHere},
@@ -30,3 +30,8 @@ var thatOne = []openWay{
 
 // ofSpare reports whether an act is of spare boards: told, tried or checked.
 func ofSpare(a Act) bool { return valued(a) && a.Statements[0].Name.Quantity == solver.Spare }
+
+// setsFigure reports whether an act tells, tries or checks one figure, and changes none.
+func setsFigure(a Act) bool {
+	return valued(a) && (a.Statements[0].Op == solver.Eq || a.Statements[0].Op == solver.Near)
+}
