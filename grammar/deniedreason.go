@@ -9,6 +9,9 @@ var deniesReason = wordSet("not no nobody never none nothing cannot")
 
 // withoutDeniedReason leaves out such a reason, which names no figure, where a figure stands behind its "so".
 func withoutDeniedReason(in []atom) []atom {
+	if !holdsWord(in, "so") {
+		return in
+	}
 	from, denied := 0, false
 	for i := range in {
 		switch w := in[i].text; {

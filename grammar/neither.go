@@ -33,6 +33,9 @@ func sideAt(in []atom, i int) (low bool, figure, end int, ok bool) {
 
 // neitherSide reads "not under 2 or over 3" as "at least 2 and at most 3": what is denied of either is denied of both.
 func neitherSide(in []atom) []atom {
+	if !holdsWord(in, "or", "nor") {
+		return in
+	}
 	no := -1
 	for i := range in {
 		switch t := in[i].text; {
@@ -101,6 +104,18 @@ func saidInFeet(in []atom) bool {
 	for _, a := range in {
 		if footWords[a.text] {
 			return true
+		}
+	}
+	return false
+}
+
+// holdsWord reports whether one of a few words stands in a line.
+func holdsWord(in []atom, words ...string) bool {
+	for i := range in {
+		for _, w := range words {
+			if in[i].text == w {
+				return true
+			}
 		}
 	}
 	return false

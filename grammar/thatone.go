@@ -20,8 +20,9 @@ var thatOne = []openWay{
 	{looks: kindOf(Save), way: regexp.MustCompile(`\bsave (?:your|my|our|his|her) (?:breath|strength|energy|time|money|receipts?|appetite|back|knees)\b|\bsave (?:the|those|these|some|all|any)(?: [a-z]+)? (?:pieces?|scraps?|ends?|offcuts?|boards?|lumber|wood|screws?|nails?|receipts?|brackets?|nuts|bolts|bits|cutoffs?|sawdust)\b`), ask: notOurTrade},
 	{looks: valued, way: regexp.MustCompile(`\bdo (?:i|we) look like\b`), ask: wantedHere},
 	{looks: valued, way: regexp.MustCompile(`\b(?:his|her|their) own (?:[a-z]+ )?` + otherWorks + ` ` + saysOf + ` `), ask: thisWallToo},
-	{looks: setsFigure, way: regexp.MustCompile(`\b(?:is|are|was|were|be|seems?|sounds?|looks?|feels?)(?: (?:a bit|a little|kind of|sort of|rather|pretty|quite|just|really|way|totally|simply|plain|such))* (?:overkill|silly|excessive|pushing it|(?:a|an|such a) (?:waste|mistake|stretch|pity|shame|joke|problem|nuisance|pain|nightmare|headache)|wasteful|ridiculous|insane|crazy|nuts|mad|foolish|stupid|dumb|absurd|nonsense|madness|unwise|wrong|ugly|allowed|permitted|legal|illegal|forbidden|unsafe|dangerous|risky|impossible|unheard of|out of the question)(?: (?:here|there|for us|for me|for that|anyway|really|though|by code|in this town))?(?: [.!])*$`),
-		not: regexp.MustCompile(`\?|^(?:(?:and|so|but|or|ok|well) )?(?:is|are|was|were|would|will|do|does|did|can|could|what|why|how|which|who|if|whether|tell|say)\b|\b(?:says?|said|thinks?|claims?|if|whether|why|so make|instead|more|less|over|under|above|below|higher|lower|wider|any|anything|nothing|no)\b`), ask: whatThen},
+	{looks: setsFigure, way: judgedAs(`overkill|silly|excessive|pushing it|wasteful|ridiculous|insane|crazy|nuts|mad|foolish|stupid|dumb`), not: noJudgment, ask: whatThen},
+	{looks: setsFigure, way: judgedAs(`(?:a|an|such a) (?:waste|mistake|stretch|pity|shame|joke|problem|nuisance|pain|nightmare|headache)`), not: noJudgment, ask: whatThen},
+	{looks: setsFigure, way: judgedAs(`absurd|nonsense|madness|unwise|wrong|ugly|allowed|permitted|legal|illegal|forbidden|unsafe|dangerous|risky|impossible|unheard of|out of the question`), not: noJudgment, ask: whatThen},
 	{looks: sets, way: regexp.MustCompile(`\b(?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition) (?:was|had been|used to be)\b|\bwas (?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition)\b`),
 		not: regexp.MustCompile(`\b(?:but|now|so make|instead|today)\b`), ask: wantedHere},
 	{looks: kindOf(ShowAll), way: regexp.MustCompile(`\bwhere (?:they|those|these) all\b`), ask: openQuestion("Where what goes?", "where do the posts go")},
@@ -35,3 +36,11 @@ func ofSpare(a Act) bool { return valued(a) && a.Statements[0].Name.Quantity == 
 func setsFigure(a Act) bool {
 	return valued(a) && (a.Statements[0].Op == solver.Eq || a.Statements[0].Op == solver.Near)
 }
+
+// judgedAs matches a line that ends in a judgment of its figure: "seven rails would be overkill".
+func judgedAs(words string) *regexp.Regexp {
+	return regexp.MustCompile(`\b(?:is|are|was|were|be|seems?|sounds?|looks?|feels?)(?: (?:a bit|a little|kind of|sort of|rather|pretty|quite|just|really|way|totally|simply|plain|such))* (?:` + words + `)(?: (?:here|there|for us|for me|for that|anyway|really|though|by code|in this town))?(?: [.!])*$`)
+}
+
+// noJudgment are lines that ask for one, tell whose it is, or judge what lies beyond a figure.
+var noJudgment = regexp.MustCompile(`\?|^(?:(?:and|so|but|or|ok|well) )?(?:is|are|was|were|would|will|do|does|did|can|could|what|why|how|which|who|if|whether|tell|say)\b|\b(?:says?|said|thinks?|claims?|if|whether|why|so make|instead|more|less|over|under|above|below|higher|lower|wider|any|anything|nothing|no)\b`)
