@@ -19,7 +19,7 @@ func (l *lexing) commanded(key string) bool {
 }
 
 // calledLater returns the atom after a "called" or "saved as" that stands a few words on in the same breath, and i where there
-// is none: "my pergola plan called garden two".
+// is none: "my carport plan called garden two".
 func (l *lexing) calledLater(i int) int {
 	for j := i; j < i+6 && l.kind(j) == aWord && l.word(j) != "and" && l.word(j) != "with" && l.word(j) != "to"; j++ {
 		switch w, next := l.word(j), l.word(j+1); {

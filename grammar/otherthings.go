@@ -22,7 +22,7 @@ var besideWall = wordSet(`
 	ladder ladders scaffold bucket buckets wheelbarrow barrow mixer mixers shovel shovels rake rakes broom brush brushes hose hoses mower mowers trimmer clamp clamps drill drills sander sanders planer router compressor generator
 	sawhorse sawhorses workbench toolbox toolbag vise anvil hammer hammers mallet chisel chisels crowbar wrench wrenches pliers screwdriver screwdrivers battery batteries charger cord cords extension lantern flashlight torch
 	truck trucks trailer trailers van vans car cars tractor tractors boat boats kayak kayaks canoe canoes bike bikes bicycle bicycles scooter scooters motorcycle bus buses train trains plane planes wagon wagons cart carts stroller strollers pram
-	wheelchair walker mailbox mailboxes trampoline swing swings slide sandbox seesaw goalpost flagpole pergola trellis arbor gazebo birdhouse doghouse kennel coop coops hutch greenhouse shed sheds garage carport barn barns driveway sidewalk
+	wheelchair walker mailbox mailboxes trampoline swing swings slide sandbox seesaw goalpost flagpole trellis birdhouse doghouse kennel coop coops hutch greenhouse shed sheds garage carport barn barns driveway sidewalk
 	curb street road alley highway bridge creek stream river lake lawn tree trees oak maple pine birch willow bush bushes shrub shrubs roses tulips vine vines ivy flower flowers tomato tomatoes garden orchard
 	dog dogs cat cats horse horses pony cow cows goat goats sheep pig pigs hen hens chicken chickens rooster duck ducks goose geese rabbit rabbits squirrel squirrels raccoon raccoons bird birds bee bees wasp wasps ant ants mosquito mosquitoes
 	baby babies toddler toddlers kid kids twins

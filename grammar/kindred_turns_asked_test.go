@@ -7,7 +7,7 @@ import (
 )
 
 // Turns in which people ask, suppose, check, claim and tell prices: heard as the plain sentence that says the same.
-func TestKindredKineHeard(t *testing.T) {
+func TestKindredTurnsAskedHeard(t *testing.T) {
 	for line, want := range map[string]string{
 		"what's on file so far":                           "recap",
 		"read it over to me":                              "recap",
@@ -80,7 +80,7 @@ func TestKindredKineHeard(t *testing.T) {
 }
 
 // The same words in their other senses, denied, or of another thing.
-func TestKindredKineNotHeard(t *testing.T) {
+func TestKindredTurnsAskedNotHeard(t *testing.T) {
 	for _, line := range []string{
 		"what'll I call it",
 		"it takes two people to lift a sixteen footer",

@@ -6,7 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 )
 
-func TestKindredKincHeard(t *testing.T) {
+func TestKindredWordsOHeard(t *testing.T) {
 	for line, want := range map[string]string{
 		"my wife ordained six rails":                                  "rails = 6",
 		"we seek a gap of 3 inches":                                   "gap = 3 in",
@@ -62,7 +62,7 @@ func TestKindredKincHeard(t *testing.T) {
 }
 
 // The same words in their other senses, denied, or said of another thing.
-func TestKindredKincNotHeard(t *testing.T) {
+func TestKindredWordsONotHeard(t *testing.T) {
 	for _, line := range []string{
 		"he ordained the priest",
 		"we don't seek a gap of 3 inches",

@@ -6,7 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 )
 
-func TestKindredKindHeard(t *testing.T) {
+func TestKindredTurnsWishedHeard(t *testing.T) {
 	for line, want := range map[string]string{
 		"I'm going to plant my flag on a 42 inch wall":     "wall height = 42 in",
 		"let's roll with six rails":                        "rails = 6",
@@ -82,7 +82,7 @@ func TestKindredKindHeard(t *testing.T) {
 }
 
 // The same words in another sense, of another thing or denied set nothing.
-func TestKindredKindNotHeard(t *testing.T) {
+func TestKindredTurnsWishedNotHeard(t *testing.T) {
 	for _, line := range []string{
 		"I can't make up my mind on six rails",
 		"six rails isn't in the cards",

@@ -7,7 +7,7 @@ import (
 )
 
 // Verbs, persons, papers and turns from a to ex are heard as the plainer ones that they stand for.
-func TestKindredKINAHeard(t *testing.T) {
+func TestKindredWordsAHeard(t *testing.T) {
 	for line, want := range map[string]string{
 		"my wife consents to five rails":                                "rails = 5",
 		"the doorway has to admit a 26 inch stroller":                   "opening >= 26 in",
@@ -77,7 +77,7 @@ func TestKindredKINAHeard(t *testing.T) {
 }
 
 // The same words denied, of the past or of other things set nothing.
-func TestKindredKINANotHeard(t *testing.T) {
+func TestKindredWordsANotHeard(t *testing.T) {
 	for _, line := range []string{
 		"he didn't consent to five rails",
 		"I could not attain five rails",

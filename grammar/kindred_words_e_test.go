@@ -7,7 +7,7 @@ import (
 )
 
 // Words from "expend" to "occur" are heard as the plainer ones that kinb.txt has for them.
-func TestKindredKinbHeard(t *testing.T) {
+func TestKindredWordsEHeard(t *testing.T) {
 	for line, want := range map[string]string{
 		"I can expend 350 dollars on this":                "budget = 350.00",
 		"we can finance 500 dollars of material":          "budget = 500.00",
@@ -96,7 +96,7 @@ func TestKindredKinbHeard(t *testing.T) {
 }
 
 // The same words denied, told of the past or of something else set nothing.
-func TestKindredKinbNotHeard(t *testing.T) {
+func TestKindredWordsENotHeard(t *testing.T) {
 	for _, line := range []string{
 		"we expended 350 dollars on the last job",
 		"he never invested in anything over 400",
