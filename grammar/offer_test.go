@@ -38,3 +38,19 @@ func TestAgreedToAnOffer(t *testing.T) {
 		assert.Equal(t, want, Declines(line), line)
 	}
 }
+
+// What is offered for a line that is asked back is in normal form, whatever the line. How to run it stands beside FuzzRead's in DEVELOPERS.md.
+func FuzzOffer(f *testing.F) {
+	for i, p := range phraseLists(f) {
+		if i%40 == 0 {
+			f.Add(p.said + ", ouch")
+		}
+	}
+	f.Fuzz(func(t *testing.T, line string) {
+		for _, form := range Offer(line, Context{}, Read(line, Context{}).Ask) {
+			if _, err := Parse(form); err != nil {
+				t.Fatalf("%q: %q is offered: %v", line, form, err)
+			}
+		}
+	})
+}
