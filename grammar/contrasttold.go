@@ -71,6 +71,13 @@ var (
 		on the last one
 		on the last wall
 		the last wall i built
+		my first try
+		our first try
+		the first try
+		my last try
+		my first go
+		the first version
+		my first version
 		yesterday
 		on monday
 		on tuesday

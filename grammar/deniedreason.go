@@ -81,3 +81,15 @@ func staysWithin(in []atom) []atom {
 
 // wordsBeforeStay may stand before the verb.
 var wordsBeforeStay = wordSet("so and but")
+
+// whoCannot puts back who is meant where a line only begins with what cannot be: "can't be four inches or more between boards" asks nothing.
+func whoCannot(in []atom) []atom {
+	if len(in) < 4 || in[0].text != "can" || in[1].text != "not" || holdsWord(in, "?") || in[len(in)-1].kind == aSign && in[len(in)-1].text != "." {
+		return in
+	}
+	who := map[string]string{"be": "it", "go": "it", "have": "we", "let": "we", "spend": "we", "exceed": "it"}[in[2].text]
+	if who == "" {
+		return in
+	}
+	return append([]atom{worded(in[0], who)}, in...)
+}

@@ -48,7 +48,7 @@ func readNotAsked(line string, atoms []atom, c Context) (Reading, bool) {
 
 var (
 	// notAskedKeys are words without one of which no clause says that something is not asked for.
-	notAskedKeys = wordSet("know already not mind asked stays stay alone going quit stop forget fine good")
+	notAskedKeys = wordSet("know already not need mind asked stays stay alone going quit stop forget fine good")
 	// pointsAtDropped may speak of what was left out.
 	pointsAtDropped = wordSet("it them those these they that also too either both")
 	// wherefores begin what somebody knows, or does not ask.
@@ -81,6 +81,8 @@ func needless(part []atom) bool {
 		return w[0] != "all" && w[0] != "that" && w[0] != "as" && w[0] != "what" || w[1] == "to" || w[1] == "the"
 	case w[0] == "do" && w[1] == "not" && keepsDoing[w[2]]:
 		return w[n-1] != "yet" && (w[2] != "save" || slices.Contains(w, "as"))
+	case n > 3 && w[0] == "no" && w[1] == "need" && w[2] == "to" && keepsDoing[w[3]], w[0] == "need" && w[1] == "not" && keepsDoing[w[2]]:
+		return w[n-1] != "yet"
 	case w[0] == "never" && w[1] == "mind", w[0] == "forget":
 		k := 1
 		if w[0] == "never" {

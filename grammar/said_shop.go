@@ -48,7 +48,7 @@ var shopTalk = []placedPhrase{
 	{"went up to £", "are now $1", nil},
 	{"^^ CLIENT|(the [yard|store] boss)|yard|store ?have|has ?just|now dropped|lowered|raised|bumped|marked|reduced|cut|knocked|slashed|upped|moved|brought|took|put ?up|down ?(price (of|on|for)) ?all !.. ?up|down to £ ?(each|apiece) ?,|and !.. ?up|down to £", "$1 are $2 , $3 are $4", nil},
 	{"^^ CLIENT|(the [yard|store] boss)|yard|store ?have|has ?just|now dropped|lowered|raised|bumped|marked|reduced|cut|knocked|slashed|upped|moved|brought|took|put ?up|down ?(price (of|on|for)) ?all !.. ?up|down to £", "$1 are $2", nil},
-	{"all|what ?that (is|they have got|they have|we have got|we have) left is|are", "they only have", nil},
+	{"all|what ?that (is|they have got|they have|we have got|we have) left is|are", "they only have", noPartNext},
 	{"!they|we do|does not have|carry|stock|sell|keep anything in @ but|except|besides|(other than)", "in $2 $1 only have", nil},
 	{"!a|the half !dozen", "half $1 $2", nil},
 	{"bits of !##", "pieces of $1", nil},
@@ -151,4 +151,13 @@ func sayingBefore(before, _ []atom) bool {
 		}
 	}
 	return false
+}
+
+// noPartNext: no part of the wall stands next: "what's left is the gap" tells no stock.
+func noPartNext(_, after []atom) bool {
+	i := 0
+	for i < len(after) && (vocab().articles[after[i].text] || owned[after[i].text]) {
+		i++
+	}
+	return i < len(after) && !partAt(after, i)
 }

@@ -3,6 +3,8 @@ package grammar
 // workdayTurns are turns of phrase of a day's work at the wall, with the plain words for each.
 var workdayTurns = []placedPhrase{
 	// A change is tried, and what comes of it is asked.
+	{"^ if it is not too much ?of ?a trouble|bother|hassle|imposition ,", "please ,", nil},
+	{"!budget|WALL|GAP|OPENING|span ?has|had ?just ?up|down went|gone|jumped|grew|grown|rose|climbed|shot|dropped|fell|shrank|shrunk ?up|down from # to #", "$1 is $3", nil},
 	{"^ ?if|say|suppose|supposing|assume i|we drop|dropped|go|went|cut|came|come ?it ?back|down to !(## RAIL|boards)", "what if $1", phraseStartsClause},
 	{"what will|would|'ll that|it|this do to the !LENQ", ", what is the $1", figuresBefore},
 	{"if i|we hung|hang|put|fitted|fit|stack|stacked|mount|mounted ?up ## RAIL|boards with # between ?them ,", "what if $1 rails with $2 between them ,", phraseStartsClause},

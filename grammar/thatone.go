@@ -26,6 +26,8 @@ var thatOne = []openWay{
 	{looks: sets, way: regexp.MustCompile(`\b(?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition) (?:was|had been|used to be)\b|\bwas (?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition)\b`),
 		not: regexp.MustCompile(`\b(?:but|now|so make|instead|today)\b`), ask: wantedHere},
 	{looks: kindOf(ShowAll), way: regexp.MustCompile(`\bwhere (?:they|those|these) all\b`), ask: openQuestion("Where what goes?", "where do the posts go")},
+	{looks: kindOf(Compare), way: regexp.MustCompile(`\bcompare notes\b`), ask: notOurTrade},
+	{looks: stated(solver.Budget), way: regexp.MustCompile(`\b(?:lumber|wood|timber|prices?|everything|materials?|costs?)(?: prices?)?(?: 's| is| are| has| have| keeps?)? (?:all )?(?:going|gone|went|goes?|jumped|jumping|shot|shooting|creeping) up\b`), not: regexp.MustCompile(`\bbudget\b`), ask: wantedHere},
 	{looks: ofSpare, way: regexp.MustCompile(`\b(?:is|are) (?:such |just |only )*a waste\b`), ask: whatThen},
 }
 
