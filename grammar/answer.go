@@ -25,7 +25,7 @@ func answer(line string, c Context) ([]Act, bool) {
 	case ok && n == -1:
 		return parsed(c.Choices[len(c.Choices)-1], line)
 	}
-	if len(c.Choices) == 1 && saysOnly(line, agrees) {
+	if len(c.Choices) == 1 && saysOnly(line, agreedWords, agreedFirmly) {
 		return parsed(c.Choices[0], line)
 	}
 	for _, ch := range c.Choices {
@@ -126,25 +126,44 @@ func chosen(st solver.Statement, choices []string, unit string, v *amount) bool 
 	return ok && val.Unit == solver.Millimeter && val.Num.Eq(base.Num.Mul(size))
 }
 
-// agrees are answers that take the one thing that is offered, and declines those that take nothing of it.
+// agreedWords are words of an answer that takes the one thing that is offered, agreedFirmly those of which one must be there; declinedWords those of one that takes
+// nothing of it.
 var (
-	agrees   = wordSet("yes yeah yep yup yea aye sure right correct exactly ok okay please that it is i do this one do mean the did s")
-	declines = wordSet("no nope nah neither none of them those not that either one nothing thanks")
+	agreedWords    = wordSet("yes yeah yep yup yea aye sure correct exactly right ok okay please that this s is it one thanks thank you of course")
+	agreedFirmly   = wordSet("yes yeah yep yup yea aye sure correct exactly right ok okay")
+	declinedWords  = wordSet("no nope nah neither none nothing of them those either one that not thanks thank you")
+	declinedFlatly = wordSet("no nope nah neither none")
 )
 
-// saysOnly reports whether a line says nothing but words of a set.
-func saysOnly(line string, set map[string]bool) bool {
-	words := strings.FieldsFunc(strings.ToLower(line), func(r rune) bool { return r < 'a' || r > 'z' })
+// saysOnly reports whether a line says nothing but words of a set, one at least of those that must be there, and asks nothing.
+func saysOnly(line string, set, must map[string]bool) bool {
+	line = strings.ToLower(line)
+	if strings.ContainsAny(line, "?0123456789") {
+		return false
+	}
+	words := strings.FieldsFunc(line, func(r rune) bool { return r == ' ' || r == ',' || r == '.' || r == '!' || r == '\'' || r == '\u2019' })
+	found := false
 	for _, w := range words {
 		if !set[w] {
 			return false
 		}
+		found = found || must[w]
 	}
-	return len(words) > 0 && len(words) < 6
+	return found && len(words) < 6 && words[0] != "is"
 }
 
 // Declines reports whether a line takes nothing of what a question offers: "no", "neither of them".
-func Declines(line string) bool {
-	words := strings.Fields(strings.ToLower(line))
-	return saysOnly(line, declines) && words[0] != "that" && words[0] != "them" && words[0] != "those" && words[0] != "one"
+func Declines(line string) bool { return saysOnly(line, declinedWords, declinedFlatly) }
+
+// answersNothing asks what a yes or a no is to where nothing was asked: a yes may keep what was tried, a no take back what was changed last.
+func answersNothing(line string, c Context) *solver.Question {
+	at := 0
+	switch {
+	case len(c.Choices) > 0 || c.Ways > 0:
+	case c.Tried && saysOnly(line, agreedWords, agreedFirmly):
+		return &solver.Question{At: &at, Text: "Shall I keep what was tried?", Choices: []string{"take that"}, Example: "take that"}
+	case c.Answered && Declines(line):
+		return &solver.Question{At: &at, Text: "Shall I take back the last change?", Choices: []string{"undo"}, Example: "undo"}
+	}
+	return nil
 }

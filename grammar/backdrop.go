@@ -31,7 +31,7 @@ func withoutBackdrop(atoms []atom, c Context) ([]atom, bool) {
 			continue
 		}
 		idle := isBackdrop(part, c, next)
-		if idle || toldBesideWall(part) {
+		if idle || toldBesideWall(part) && readAtoms(slices.Clone(withoutJoint(part)), c).Ask != nil {
 			dropped, things, sized = true, things || !idle, sized || slices.ContainsFunc(part, numeric)
 			if stop := part[len(part)-1]; len(left) > 0 && stop.kind == aSign {
 				if left[len(left)-1].kind != aSign {

@@ -104,8 +104,8 @@ const aFigure = `(?:[0-9]+|an?|one|two|three|four|five|six|seven|eight|nine|ten|
 var oursToo = regexp.MustCompile(`\b(?:but|so|and|now)(?: ,)? (?:we|i|ours?|mine|make|let us|this one|that is)\b|\b(?:new|our) ones?\b`)
 
 var (
-	thisWallToo = openQuestion("Is that how this wall is to be, too?", "wall 48 high, gap 2-1/2")
-	wantedHere  = openQuestion("Is that wanted now?", "six rails")
+	thisWallToo = askedWhether("Is that how this wall is to be, too?", "wall 48 high, gap 2-1/2")
+	wantedHere  = askedWhether("Is that wanted now?", "six rails")
 	whatThen    = openQuestion("What is it to be instead?", "five rails")
 	notOurTrade = openQuestion("That is beyond me. What would you like to know of the wall?", "what do I need to buy")
 )

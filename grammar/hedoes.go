@@ -11,7 +11,7 @@ import (
 // is owed is one. Plain English, no source.
 
 // wishingVerbs are verbs by which another's wish is told, by their stems.
-var wishingVerbs = wordSet(`want need like love prefer ask wish fancy insist require order demand expect choose chose pick settle decide agree change has had have must should would will shall may might can could ought 'd 'll
+var wishingVerbs = wordSet(`find found want need like love prefer ask wish fancy insist require order demand expect choose chose pick settle decide agree change has had have must should would will shall may might can could ought 'd 'll
 	care request hope let approve okay accept allow aim is was 's keep told tell say said please mind get got give gave set make made put call called bump raise lower cut dropped add added take took trim up
 	measure read`)
 
@@ -65,10 +65,11 @@ func wishingVerb(w string) bool {
 	if wishingVerbs[w] {
 		return true
 	}
-	for _, end := range []string{"s", "es", "ed", "d", "ies"} {
+	for _, end := range []string{"s", "es", "ed", "d"} {
 		if stem, ok := strings.CutSuffix(w, end); ok && (wishingVerbs[stem] || end == "ed" && len(stem) > 2 && wishingVerbs[stem[:len(stem)-1]]) {
 			return true
 		}
 	}
-	return false
+	stem, ok := strings.CutSuffix(w, "ies")
+	return ok && wishingVerbs[stem+"y"]
 }

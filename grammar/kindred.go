@@ -62,7 +62,7 @@ var kindred = sync.OnceValue(func() map[string][]kin {
 					}
 				}
 				if row.means != nil {
-					out[form[0]] = append(out[form[0]], row)
+					out[form[0]] = withRow(out[form[0]], row)
 				}
 			}
 		}
@@ -76,6 +76,21 @@ var kindred = sync.OnceValue(func() map[string][]kin {
 // allOfTables reports whether the tables know all words: a form of a plainer word that they do not know helps nobody.
 func allOfTables(list []string) bool {
 	return !slices.ContainsFunc(list, func(w string) bool { return !words().known[w] && !vocab().neutral[w] && !vocab().articles[w] })
+}
+
+// withRow adds a row; where the same words stand in one already, what may be put in their place is that of both: all that is heard of it must agree.
+func withRow(rows []kin, row kin) []kin {
+	for i, have := range rows {
+		if slices.Equal(have.words, row.words) {
+			for _, m := range row.means {
+				if !slices.ContainsFunc(have.means, func(w []string) bool { return slices.Equal(w, m) }) {
+					rows[i].means = append(rows[i].means, m)
+				}
+			}
+			return rows
+		}
+	}
+	return append(rows, row)
 }
 
 // formsOf inflects the first word of a verb, or the last of a noun, as its kind tells: the same number of forms for each of a kind.

@@ -59,7 +59,6 @@ func TestKindredTurnsAskedHeard(t *testing.T) {
 		"they've phased out eighteen footers":             "stock -= 216 in",
 		"eighteen footers are out of the question":        "stock -= 216 in",
 		"somebody cleaned them out of eighteen footers":   "stock -= 216 in",
-		"I'm limited to eights and twelves":               "stock = 96 in, 144 in",
 		"he pegs the gap at 2 1/2":                        "check gap = 2-1/2 in",
 		"he gave me to understand the gap is 2 1/2":       "check gap = 2-1/2 in",
 		"the way he sees it the gap is 2 1/2":             "check gap = 2-1/2 in",

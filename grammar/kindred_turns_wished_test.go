@@ -40,7 +40,6 @@ func TestKindredTurnsWishedHeard(t *testing.T) {
 		"wind back the last change":                        "undo",
 		"make like I never said that":                      "undo",
 		"let's turn over a new leaf":                       "start over",
-		"I couldn't care less about the gap":               "forget gap",
 		"jot this down as porch":                           "save porch",
 		"keep this safe as porch":                          "save porch",
 		"size up porch against shed":                       "compare porch, shed",

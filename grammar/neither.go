@@ -1,5 +1,7 @@
 package grammar
 
+import "slices"
+
 // A figure may be told by the two sides that it is not to be on: "not under 2 or over 3", "no gap smaller than 2 or bigger than 3".
 
 // lowSides and highSides are words that put a figure under or over a bound; those that compare stand before a "than".
@@ -48,7 +50,7 @@ func neitherSide(in []atom) []atom {
 		case no < 0 || !lowSides[t] && !highSides[t]:
 		default:
 			low, figure, end, ok := sideAt(in, i)
-			if !ok || i-no > 7 {
+			if !ok || i-no > 7 || slices.ContainsFunc(in[no+1:i], func(a atom) bool { return saysNoSide[a.text] }) {
 				continue
 			}
 			next := end
@@ -120,3 +122,6 @@ func holdsWord(in []atom, words ...string) bool {
 	}
 	return false
 }
+
+// saysNoSide are words between a denial and a side by which something else is denied: "I can't say the gap is under 2 or over 3".
+var saysNoSide = wordSet("that sure say said matter know think certain mind care remember believe claim mean tell told worry about if whether because it")

@@ -52,26 +52,33 @@ func Offer(line string, c Context, q *solver.Question) (forms []string) {
 // turnsOffer reports whether a word denies, doubts, excepts or tells of another time or other people, so that what is left without it says the opposite: nothing is
 // offered for "I don't want six rails".
 func turnsOffer(a atom) bool {
-	return turning[a.text] && !sizeUnits[a.text] || withheld[a.text] && !compares[a.text] && !sizesWell[a.text] || offersNothing[a.text]
+	return turning[a.text] && !sizeUnits[a.text] || withheld[a.text] && !compares[a.text] && !sizesWell[a.text] || bending[a.text] || offersNothing[a.text]
 }
 
 // sizesWell are words among the withheld ones that only size something: "at the very most".
 var sizesWell = wordSet("no same most least exactly twice double half")
 
-var offersNothing = wordSet("not never nobody except anything might may almost nearly once yesterday ago used before last old previous theirs neighbor neighbors neighbour neighbours next")
+var offersNothing = wordSet("avoid prevent beware resist exclude oppose opposes forbid forbids forbidden prohibit prohibits outlaw outlaws steer clear lethal illegal deadly remember than against sneaky despise part not never nobody except anything might may almost nearly once yesterday ago used before last old previous theirs neighbor neighbors neighbour neighbours next")
 
 // worthOffering are the acts that somebody may have meant by more than a word in passing.
 func worthOffering(a Act) bool {
 	switch a.Kind {
-	case State, Check, WhatIf, WhyNot, Ask, Why, Undo, Forget, Save, Open, Compare:
+	case State, Check, WhatIf, WhyNot, Ask, Why, Undo, Save, Open, Compare:
 		return true
 	}
 	return false
 }
 
-// neverOffered are acts that lose or end something, which nobody shall do by a "yes" to a guess, and what is no statement.
+// neverOffered are acts that lose or end something, which nobody shall do by a "yes" to a guess, changes, of which the word that was not understood may
+// tell the direction, and what is no statement.
 func neverOffered(a Act) bool {
-	return a.Kind == StartOver || a.Kind == Quit || a.Kind == Figure || a.Kind == Take || a.Kind == TakeThat || a.Kind == HelpMe
+	switch a.Kind {
+	case StartOver, Quit, Forget, Figure, Take, TakeThat, HelpMe:
+		return true
+	}
+	return slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
+		return s.Op == solver.Plus || s.Op == solver.Minus || s.Op == solver.Times
+	})
 }
 
 func countFigures(atoms []atom) (n int) {

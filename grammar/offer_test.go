@@ -29,12 +29,15 @@ func TestOffered(t *testing.T) {
 
 // A word of agreement takes the one thing that is offered, and no more than one is taken so.
 func TestAgreedToAnOffer(t *testing.T) {
-	for _, line := range []string{"yes", "Yep.", "yes please", "that's it", "right", "1", "the first"} {
+	for _, line := range []string{"yes", "Yep.", "yes please", "yes, that's it", "right", "yes of course", "1", "the first"} {
 		r := Read(line, Context{Choices: []string{"gap = 2-7/8 in"}})
 		assert.Equal(t, "gap = 2-7/8 in", Normal(r.Acts), line)
 	}
 	assert.NotNil(t, Read("yes", Context{Choices: []string{"gap = 2 in", "gap = 2 mm"}}).Ask)
-	for line, want := range map[string]bool{"no": true, "neither of them": true, "none of those": true, "no, six": false, "that": false, "no gap": false, "": false} {
+	for _, line := range []string{"yes, 5", "exactly 5", "is that right", "right?", "is it"} {
+		assert.NotEqual(t, "gap = 2-7/8 in", Normal(Read(line, Context{Choices: []string{"gap = 2-7/8 in"}}).Acts), line)
+	}
+	for line, want := range map[string]bool{"no": true, "neither of them": true, "none of those": true, "no, six": false, "no, 60": false, "is that right": false, "that": false, "no gap": false, "": false} {
 		assert.Equal(t, want, Declines(line), line)
 	}
 }

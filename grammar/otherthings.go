@@ -22,8 +22,8 @@ var besideWall = wordSet(`
 	ladder ladders scaffold bucket buckets wheelbarrow barrow mixer mixers shovel shovels rake rakes broom brush brushes hose hoses mower mowers trimmer clamp clamps drill drills sander sanders planer router compressor generator
 	sawhorse sawhorses workbench toolbox toolbag vise anvil hammer hammers mallet chisel chisels crowbar wrench wrenches pliers screwdriver screwdrivers battery batteries charger cord cords extension lantern flashlight torch
 	truck trucks trailer trailers van vans car cars tractor tractors boat boats kayak kayaks canoe canoes bike bikes bicycle bicycles scooter scooters motorcycle bus buses train trains plane planes wagon wagons cart carts stroller strollers pram
-	wheelchair walker mailbox mailboxes trampoline swing swings slide sandbox seesaw goalpost flagpole trellis birdhouse doghouse kennel coop coops hutch greenhouse shed sheds garage carport barn barns driveway sidewalk
-	curb street road alley highway bridge creek stream river lake lawn tree trees oak maple pine birch willow bush bushes shrub shrubs roses tulips vine vines ivy flower flowers tomato tomatoes garden orchard
+	wheelchair walker mailbox mailboxes trampoline swing swings slide sandbox seesaw goalpost flagpole trellis birdhouse doghouse kennel coop coops hutch greenhouse garage carport sidewalk
+	curb alley highway bridge tree trees bush bushes shrub shrubs roses tulips vine vines ivy flower flowers tomato tomatoes 
 	dog dogs cat cats horse horses pony cow cows goat goats sheep pig pigs hen hens chicken chickens rooster duck ducks goose geese rabbit rabbits squirrel squirrels raccoon raccoons bird birds bee bees wasp wasps ant ants mosquito mosquitoes
 	baby babies toddler toddlers kid kids twins
 	knee knees back shoulder shoulders elbow elbows arm arms leg legs foot hand hands thumb thumbs finger fingers eyes ears ear nose neck head belt boots boot shoe shoes glove gloves hat hats coat coats jacket pants shirt socks glasses
@@ -31,7 +31,7 @@ var besideWall = wordSet(`
 	weather rain snow ice sun wind fog storm heat cold thunder lightning forecast temperature
 	phone phones computer laptop printer camera game movie song music football baseball soccer match church school meeting appointment dentist doctor bank bill bills taxes rent mortgage insurance
 	delivery deliveries concrete gravel sand cement mortar paint stain primer varnish brick bricks block blocks paver pavers tile tiles stone stones boulder rebar plywood drywall insulation shingle shingles siding pipe pipes
-	wire wires cable cables tarp tarps rope ropes chain chains pallet pallets crate crates box boxes bag bags barrel barrels trash garbage dumpster
+	wire wires cable cables tarp tarps rope ropes chain chains pallet pallets crate crates barrel barrels trash garbage dumpster
 `)
 
 // thingVerbs are verbs by which a clause tells what a thing is, has or does; any that ends in -s, -ed or -ing behind one is as good.
@@ -142,6 +142,9 @@ var (
 func leansOnFigure(left []atom) bool {
 	for i, a := range left {
 		if (a.text == "twice" || a.text == "half" || a.text == "double" || a.text == "times") && i+1 < len(left) && (left[i+1].text == "that" || left[i+1].text == "it" || left[i+1].text == "as") {
+			return true
+		}
+		if (a.text == "plus" || a.text == "minus" || a.text == "up" || a.text == "down") && i+1 < len(left) && numeric(left[i+1]) {
 			return true
 		}
 		if compares[a.text] && i > 0 && (numeric(left[i-1]) || sizeUnits[left[i-1].text]) && (i+1 >= len(left) || left[i+1].text != "than") {

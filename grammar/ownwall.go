@@ -13,6 +13,9 @@ var whichWall = wordSet(`north south east west northern southern eastern western
 func ownWall(in []atom, c Context) []atom {
 	walls, at := 0, -1
 	for i := range in {
+		if namesPlans[in[i].text] {
+			return in // "save our porch wall", "the same as our porch wall"
+		}
 		if in[i].text != "wall" && in[i].text != "walls" {
 			continue
 		}
@@ -21,8 +24,11 @@ func ownWall(in []atom, c Context) []atom {
 			at = i - 1
 		}
 	}
-	if at < 0 || walls > 1 || slices.ContainsFunc(c.Walls, func(name string) bool { return strings.HasPrefix(name, in[at].text) }) || at+2 < len(in) && in[at+2].text == ":" {
+	if at < 0 || walls > 1 || slices.ContainsFunc(slices.Concat(c.Walls, c.Saved), func(name string) bool { return strings.HasPrefix(name, in[at].text) }) || at+2 < len(in) && in[at+2].text == ":" {
 		return in
 	}
 	return append(append([]atom{}, in[:at]...), in[at+1:]...)
 }
+
+// namesPlans are words beside which a wall is a plan's name.
+var namesPlans = wordSet("save saved open compare same like call called name named plan keep under as copy")

@@ -17,11 +17,11 @@ import (
 var movers = sync.OnceValue(func() map[string][2]map[string]bool {
 	out := map[string][2]map[string]bool{}
 	for _, row := range []string{
-		"up : go come bring take move bump jack crank ease | lift cheat push pull nudge raise creep inch lift tick notch dial wind click slide shift open tighten snug close draw push scoot step stretch loosen let pinch suck knock build adjust",
-		"down : go come bring take drop knock cut scale bump crank ease pull step whittle pare move | push nudge inch dial tighten snug lower shift slide trim shave plane rip saw notch tick wind click scoot close draw pinch adjust back",
+		"up : kick hike turn work go come bring take move bump jack crank ease | lift cheat push pull nudge raise creep inch lift tick notch dial wind click slide shift open tighten snug close draw push scoot step stretch loosen let pinch suck knock build adjust",
+		"down : work turn kick go come bring take drop knock cut scale bump crank ease pull step whittle pare move | push nudge inch dial tighten snug lower shift slide trim shave plane rip saw notch tick wind click scoot close draw pinch adjust back",
 		"in : | bring take pull push close draw move suck pinch squeeze tighten snug nudge bump come shift slide scoot tuck drop cinch",
 		"out : take pull knock cut leave drop throw toss kick rip tear lose yank strip chuck pitch strike scratch | open let push stretch spread move bump ease trim shave plane widen loosen slide shift",
-		"off : take pull knock cut leave drop throw toss kick rip tear lose yank strip chuck lop slice chop strike scratch trim shave peel come | plane saw sand shear grind whittle pare nip",
+		"off : cross slip take pull knock cut leave drop throw toss kick rip tear lose yank strip chuck lop slice chop strike scratch trim shave peel come | plane saw sand shear grind whittle pare nip",
 		"away : take pull knock cut throw toss kick rip tear chuck lop chop strip | trim shave plane move push whittle pare",
 		"on : | ",
 		"back : take pull cut scale knock dial drop pare | trim shave ease bring nudge move push plane",
@@ -179,7 +179,7 @@ var particleWays = []openWay{
 	{looks: setsOneLength, way: regexp.MustCompile(`\b(?:let|allow) (?:the |my |our )?` + lengthOf + ` (?:to )?[a-z]+ (?:(?:up |down |out )?as [a-z]+ as|(?:up|down|out|in) to) `), ask: openQuestion("Is that a limit, or what it shall be?", "wall at most 48 high")},
 	// Who bars what is over a figure wants the rest.
 	{looks: func(a Act) bool { return limitsOrForgets(a) || setsCount(a) || setsOneLength(a) }, way: regexp.MustCompile(`\b(?:no - no|nono|deal ?breaker|nonstarter|non - starter|off the table|out of the question|off limits|off - limits|taboo|verboten|forbidden|banned|barred|stay (?:well )?(?:away|clear)|steer (?:well )?(?:away|clear)|shy away|shun|avoid|frowned on|asking for trouble|bad news|bad idea|not on|not an option|not allowed)\b`),
-		not: regexp.MustCompile(`\bwhy\b|\bno (?:more|less|fewer|wider|bigger|larger|smaller|narrower) than\b`), ask: openQuestion("Which side of that figure is wanted?", "gap no more than 3 inches")},
+		not: regexp.MustCompile(`\bwhy\b|[?]|^(?:(?:so|and|but|well|ok) )*(?:is|are|would|will|was|were)\b|\bno (?:more|less|fewer|wider|bigger|larger|smaller|narrower) than\b`), ask: openQuestion("Which side of that figure is wanted?", "gap no more than 3 inches")},
 	{looks: limitsOrForgets, way: regexp.MustCompile(`\b(?:gaps|openings|bays|walls|heights|rails|boards|posts|spaces|anything|everything) (?:that are |which are )?(?:over|under|above|below|past|beyond|(?:more|less|wider|bigger|larger|smaller|narrower|taller|higher) than) [^,.;]*\b(?:are|is|get|gets|make|makes|look|looks|cause|causes|let|lets|mean|means|worry|scare|scares|bother|bothers|give|gives|seem|seems)\b`), ask: openQuestion("Which side of that figure is wanted?", "gap no more than 3 inches")},
 	{looks: kindOf(Compare), way: regexp.MustCompile(`\bthe (?:gap|opening|span|rails|posts|stiffeners|bottom gap|bays|bay|cost|price) (?:compared|beside|next|against|with|to)\b`), ask: openQuestion("Which saved walls shall I compare?", "compare porch, shed")},
 	// A name that is no plan's, and a plan that is called back.

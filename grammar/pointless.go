@@ -51,6 +51,8 @@ func pointlessMore(in []atom) []atom {
 			verb := in[next]
 			if bare, ok := bareOf[verb.text]; ok {
 				verb.text = bare
+			} else if of == "to" && !doneBeyond[verb.text] {
+				return in // "no need to worry about a gap over 3"
 			} else if of != "to" {
 				if of != "for" && of != "of" {
 					return in
@@ -64,3 +66,12 @@ func pointlessMore(in []atom) []atom {
 	}
 	return in
 }
+
+// doneBeyond are those plain forms: what one does that goes beyond a limit.
+var doneBeyond = func() map[string]bool {
+	out := map[string]bool{}
+	for _, bare := range bareOf {
+		out[bare] = true
+	}
+	return out
+}()

@@ -96,6 +96,12 @@ func Read(line string, c Context) Reading {
 	if acts, ok := readNormal(line, c); ok {
 		return Reading{Acts: acts}
 	}
+	if q := answersNothing(line, c); q != nil {
+		if acts, ok := parsed(q.Choices[0], line); ok && slices.Contains(c.Settled, q.Choices[0]) {
+			return Reading{Acts: acts} // this very question was answered
+		}
+		return Reading{Ask: q}
+	}
 	atoms := split(letters)
 	return withLostQuestions(line, atoms, c, reckonedFromThing(readSpoken(line, atoms, c), atoms))
 }

@@ -2,6 +2,7 @@ package grammar
 
 import (
 	"regexp"
+	"strings"
 
 	"saywright/solver"
 )
@@ -13,7 +14,7 @@ var thatOne = []openWay{
 		not: regexp.MustCompile(`\b(?:drops?|down|lower|low|below|ground|earth|dirt|soil|banks?|beneath|under|underneath|deep|depth|slopes?|falls?|fell|grade|lawn|yard|garden|grass|field|street|path|sidewalk|road|ditch|creek|river|shore|beach|sand|gravel|fall - off|dropoff|step|steps|height)\b`), ask: thisWallToo},
 	{looks: kindOf(Forget), way: regexp.MustCompile(`\b(?:use|using|with|from|of|some|any|a|the|my|our|for) scraps?\b|\bscrap (?:wood|lumber|pieces?|bits?|stuff|material|timber|piles?|bins?|heap|ends?|is|will|would|makes?|does)\b`), ask: wantedHere},
 	{looks: kindOf(State), way: regexp.MustCompile(`\bscrap (?:wood|lumber|timber|pieces?|bits?|stuff|material|ends?) (?:is|are|will|would|makes?|does|do|should|can|could|might)\b`), ask: wantedHere},
-	{looks: kindOf(Forget), way: regexp.MustCompile(`\b(?:that|this) (?:[a-z]+ )?(?:board|rail|plank|slat|bracket|stick|piece)\b`), ask: wantedHere},
+	{looks: kindOf(Forget), way: regexp.MustCompile(`\b(?:that|this) (?:[a-z]+ )?(?:board|rail|plank|slat|bracket|stick|piece)\b`), not: regexp.MustCompile(`\b(?:forget|rail size|rail face)\b`), ask: wantedHere},
 	{looks: kindOf(TakeThat, Take, Ask, State), way: regexp.MustCompile(`\b(?:do|did|does|doing|done|build|built|building|make|made|set) (?:it|this|that|them|everything|things)(?: all)? (?:(?:his|her|their|my|your|our|the) (?:own |usual |same )?(?:old |other |hard |easy |right |wrong )?way\b|(?:just )?(?:the way|like|as) (?:my |his |her |our |the |your |their )?(?:[a-z]+ )?(?:he|she|they|dad|mom|father|mother|husband|wife|uncle|aunt|brother|sister|boss|neighbor|grandfather|grandpa|grandma|grandmother|ancestors|others?|old timers?|people)\b)`), not: regexp.MustCompile(anyFigure), ask: wantedHere},
 	{looks: stated(solver.Drop), way: regexp.MustCompile(`\b(?:drop|drops|dropped|dropping) (?:[a-z]+ ){1,3}off\b`), ask: notOurTrade},
 	{looks: kindOf(TakeThat, Take), way: regexp.MustCompile(`\btake that [,!]? ?you\b`), ask: notOurTrade},
@@ -28,6 +29,10 @@ var thatOne = []openWay{
 	{looks: kindOf(ShowAll), way: regexp.MustCompile(`\bwhere (?:they|those|these) all\b`), ask: openQuestion("Where what goes?", "where do the posts go")},
 	{looks: kindOf(Compare), way: regexp.MustCompile(`\bcompare notes\b`), ask: notOurTrade},
 	{looks: stated(solver.Budget), way: regexp.MustCompile(`\b(?:lumber|wood|timber|prices?|everything|materials?|costs?)(?: prices?)?(?: 's| is| are| has| have| keeps?)? (?:all )?(?:going|gone|went|goes?|jumped|jumping|shot|shooting|creeping) up\b`), not: regexp.MustCompile(`\bbudget\b`), ask: wantedHere},
+	{looks: forgetsOf(solver.WallHeight), way: regexp.MustCompile(`\b(?:top|highest|uppermost) (?:rails?|boards?|slats?|planks?|ones?)\b`), ask: openQuestion("One rail fewer, or the height open again?", "one rail less", "rails -= 1", "forget wall height")},
+	{looks: func(a Act) bool { return stated(solver.BottomGap)(a) || forgetsOf(solver.BottomGap)(a) }, way: regexp.MustCompile(`\b(?:skip|drop|lose|omit|ditch|remove|leave out|take off) (?:the |that )?(?:lowest|bottom|first) (?:rail|board|slat|plank)\b`), not: regexp.MustCompile(`\b(?:gap|space|clearance|height|to|by|down|another|inch|inches|foot|half|quarter|eighth|hair|bit|touch)\b|[0-9]|\b` + anyFigure + `\b`), ask: openQuestion("One rail fewer?", "one rail less", "rails -= 1")},
+	{looks: stated(solver.WallHeight), way: regexp.MustCompile(`\b(?:i|he|she) (?:am|is|'m|'s) (?:(?:about|only|just|almost|nearly) )*` + aFigure + ` (?:foot|feet|ft|inches|inch|'|cm|m)(?: [a-z0-9/]+)* tall\b`), ask: openQuestion("How high is the wall to be for that?", "wall 44 high")},
+	{looks: stated(solver.WallHeight), way: regexp.MustCompile(`^(?:(?:well|but|and|so) )?it was [^,;]* before(?: [.!])*$`), ask: wantedHere},
 	{looks: ofSpare, way: regexp.MustCompile(`\b(?:is|are) (?:such |just |only )*a waste\b`), ask: whatThen},
 }
 
@@ -46,3 +51,31 @@ func judgedAs(words string) *regexp.Regexp {
 
 // noJudgment are lines that ask for one, tell whose it is, or judge what lies beyond a figure.
 var noJudgment = regexp.MustCompile(`\?|^(?:(?:and|so|but|or|ok|well) )?(?:is|are|was|were|would|will|do|does|did|can|could|what|why|how|which|who|if|whether|tell|say)\b|\b(?:says?|said|thinks?|claims?|if|whether|why|so make|instead|more|less|over|under|above|below|higher|lower|wider|any|anything|nothing|no)\b`)
+
+// forgetsOf reports whether an act forgets a quantity.
+func forgetsOf(q solver.Quantity) func(Act) bool {
+	return func(a Act) bool { return a.Kind == Forget && a.Name != nil && a.Name.Quantity == q }
+}
+
+// askedWhether asks whether what was heard is meant; a yes states it.
+func askedWhether(text, example string) func(Act, []Act) solver.Question {
+	return func(_ Act, acts []Act) solver.Question {
+		q := solver.Question{Text: text, Example: example}
+		var forms []string
+		for _, a := range acts {
+			if a.Kind != State && a.Kind != Check && a.Kind != WhatIf || len(a.Statements) == 0 {
+				return q
+			}
+			for _, s := range a.Statements {
+				if s.Op == solver.Plus || s.Op == solver.Minus || s.Op == solver.Times || s.Op == solver.Set {
+					return q // nothing that is told as it is
+				}
+				forms = append(forms, s.String())
+			}
+		}
+		if len(forms) > 0 {
+			q.Choices = []string{strings.Join(forms, "; ")}
+		}
+		return q
+	}
+}

@@ -27,6 +27,9 @@ func unforgotten(in []atom) []atom {
 			}
 			from, to := i, i+len(lead)
 			for from > 0 && beforeReminder[in[from-1].text] {
+				if w := in[from-1].text; lead[0] == "remember" && (w == "i" || w == "we" || w == "you") {
+					return in // it is told, and reminds of nothing
+				}
 				from--
 			}
 			if whatever := textOf(in[:from]); whatever == "whatever you do" || whatever == "whatever you do ," || whatever == "whatever happens ," {

@@ -28,3 +28,25 @@ func TestOfferInTalk(t *testing.T) {
 	require.Equal(t, []string{"rails = 6"}, talk.Reply("six rails").Heard)
 	require.NotNil(t, talk.Reply("yes").Ask, "the offer is gone")
 }
+
+// A yes behind a trial may keep it, a no behind an answer take it back; both are asked first.
+func TestYesAndNoWhereNothingWasAsked(t *testing.T) {
+	talk := newTalk(t.TempDir(), func() explain.Options { return explain.Options{} })
+	talk.Reply("wall 48 high, 12 feet between the posts, 6 rails")
+	talk.Reply("what if 5 rails")
+
+	require.Equal(t, []string{"take that"}, talk.Reply("yes").Ask.Choices)
+	require.Equal(t, []string{"take that"}, talk.Reply("yes").Heard)
+	require.Contains(t, talk.Reply("recap").Text, "rails = 5")
+
+	require.Equal(t, []string{"undo"}, talk.Reply("no").Ask.Choices)
+	require.Equal(t, []string{"undo"}, talk.Reply("yes").Heard)
+	require.Contains(t, talk.Reply("recap").Text, "rails = 6")
+}
+
+// What somebody else has is asked about; a yes wants it here, too.
+func TestYesToAGuard(t *testing.T) {
+	talk := newTalk(t.TempDir(), func() explain.Options { return explain.Options{} })
+	require.Equal(t, []string{"opening = 36 in"}, talk.Reply("the garage door is 36 wide").Ask.Choices)
+	require.Equal(t, []string{"opening = 36 in"}, talk.Reply("yes").Heard)
+}
