@@ -108,10 +108,7 @@ func ledByParticle(r Reading, text string) (solver.Question, bool) {
 			}
 		}
 		if astray {
-			st := a.Statements[0]
-			st.Op = solver.Eq
-			set := Act{Kind: State, Statements: []solver.Statement{st}}.String()
-			return solver.Question{Text: "Is that how much it shall be, or by how much it changes?", Choices: []string{set, Act{Kind: State, Statements: a.Statements}.String()}, Example: set}, true
+			return toOrBy(a, nil), true
 		}
 	}
 	return solver.Question{}, false
@@ -198,7 +195,16 @@ var particleWays = []openWay{
 }
 
 // toOrBy asks whether a figure is what it shall be, or by how much it changes.
-var toOrBy = openQuestion("Is that how much it shall be, or by how much it changes?", "gap 2-1/2")
+func toOrBy(a Act, _ []Act) solver.Question {
+	q := solver.Question{Text: "Is that how much it shall be, or by how much it changes?", Example: "gap 2-1/2"}
+	if len(a.Statements) == 1 && changesByItself(a) && a.Kind == State {
+		st := a.Statements[0]
+		st.Op = solver.Eq
+		set := Act{Kind: State, Statements: []solver.Statement{st}}.String()
+		q.Choices, q.Example = []string{set, a.String()}, set
+	}
+	return q
+}
 
 // setsOneLength are acts that set a length to one figure.
 func setsOneLength(a Act) bool {

@@ -79,7 +79,7 @@ var toldAside = []openWay{
 	{looks: kindOf(Forget, State, Check), way: regexp.MustCompile(`\b` + oneHands + ` (?:me|him|us|her|them|dad|over)(?: over| up| down)? (?:[a-z0-9/-]+ ){1,5}(?:screws?|nails?|bits?|drill|level|hammer|clamps?|saw|square|pencil|tape|chisel|glue|ladder)\b`), not: regexp.MustCompile(`[,.;] .*[0-9a-z]`), ask: whatElse},
 }
 
-var notForThis = openQuestion("Is that for this wall?", "six rails")
+var notForThis = askedWhether("Is that for this wall?", "six rails")
 
 // yardAtOnce joins lengths that come to a yard in one breath: "they have 3.9 and 4.2 meter lengths as well".
 func yardAtOnce(acts []Act) []Act {

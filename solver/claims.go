@@ -101,6 +101,8 @@ func (j *judge) one(c Statement, several bool) Claim {
 		return j.marks(c, out)
 	case quoted(c):
 		return out // held against the cut list and the plan: see holdQuote
+	case q == RailFace && j.sizeTells(c):
+		return j.face(c, out)
 	case partQuantities[q] || q == Spare || q == Budget || q == Units || KindOf(q) == Word:
 		return j.part(c, out)
 	case fieldOf(q) == 0 && q != Goal:
@@ -235,6 +237,23 @@ func (j *judge) part(c Statement, out Claim) Claim {
 		if c.Value.Word == "" {
 			out.By = is.Num.Sub(c.Value.Num).Abs().String()
 		}
+	}
+	return out
+}
+
+// sizeTells reports whether the face of a rail is known by its size alone: nobody said what it measures.
+func (j *judge) sizeTells(c Statement) bool {
+	_, said := j.b.said1(c.Name, Eq, Near)
+	_, known := j.b.railFace()
+	return known && !said && c.Value.Of == nil
+}
+
+// face holds a claim about what a rail measures against what its size does: a 2x6 is not 6 wide.
+func (j *judge) face(c Statement, out Claim) Claim {
+	face, _ := j.b.railFace()
+	out.Holds = verdict(within(face, c))
+	if !*out.Holds {
+		out.ShouldBe, out.By = face.String(), face.Sub(c.Value.Num).Abs().String()
 	}
 	return out
 }

@@ -50,3 +50,17 @@ func TestYesToAGuard(t *testing.T) {
 	require.Equal(t, []string{"opening = 36 in"}, talk.Reply("the garage door is 36 wide").Ask.Choices)
 	require.Equal(t, []string{"opening = 36 in"}, talk.Reply("yes").Heard)
 }
+
+// A claim of what a board measures is held against its size: dry 2x6 are 5-1/2 wide (American Softwood Lumber Standard PS 20, table of dressed sizes).
+func TestFaceClaimed(t *testing.T) {
+	talk := newTalk(t.TempDir(), func() explain.Options { return explain.Options{} })
+	talk.Reply("wall 48 high, 12 feet between the posts, 6 rails")
+
+	told := talk.Reply("check rail size = 2x6, rail face = 6 in").Check
+	require.False(t, *told[1].Holds)
+	require.Equal(t, "11/2", told[1].ShouldBe)
+	require.True(t, *talk.Reply("check rail face = 5-1/2 in").Check[0].Holds)
+
+	talk.Reply("rail face = 5-3/8 in")
+	require.False(t, *talk.Reply("check rail face = 5-1/2 in").Check[0].Holds, "what was measured goes before the size")
+}
