@@ -209,8 +209,8 @@ type kinAt struct {
 	means [][]string
 }
 
-// readKindred reads a line that was not understood once more with plainer words in the place of those that have some. Every way to do so that can
-// be read must say the same.
+// readKindred reads a line that was not understood once more with plainer words in the place of one of those that have some, and
+// at last in that of all of them. All that is heard so must say the same; after kinReread tries no more are made.
 func readKindred(line string, atoms []atom, c Context, r Reading) Reading {
 	if r.Ask == nil || len(atoms) > 40 {
 		return r

@@ -37,20 +37,8 @@ var particleTurns = []placedPhrase{
 
 // limitTold: what may be so is told of something, not asked and not only thought of.
 func limitTold(before, after []atom) bool {
-	return len(before) > 0 && !asksAtEnd(after) && !slicesHoldWord(before, "if", "what", "how", "whether", "why", "says", "said", "say", "not", "never", "hoping", "hope", "hoped", "wish", "wanted", "want")
+	return len(before) > 0 && !asksAtEnd(after) && !holdsWord(before, "if", "what", "how", "whether", "why", "says", "said", "say", "not", "never", "hoping", "hope", "hoped", "wish", "wanted", "want")
 }
 
 // valueFollows: what comes behind holds a figure.
 func valueFollows(before, after []atom) bool { return len(after) > 2 && !asksAtEnd(after) }
-
-// slicesHoldWord reports whether one of some words stands in a stretch.
-func slicesHoldWord(in []atom, words ...string) bool {
-	for _, a := range in {
-		for _, w := range words {
-			if a.text == w {
-				return true
-			}
-		}
-	}
-	return false
-}

@@ -176,10 +176,8 @@ func numberInSentenceNear(_, after []atom) bool {
 }
 
 // amountSaidBefore: a figure was said before.
-func amountSaidBefore(before, _ []atom) bool { return numberInSentenceWithin(before) }
-
-func numberInSentenceWithin(atoms []atom) bool {
-	for _, a := range atoms {
+func amountSaidBefore(before, _ []atom) bool {
+	for _, a := range before {
 		if a.kind == aDigits || a.kind == aVulgar || spelledNumber(a.text) {
 			return true
 		}
@@ -194,7 +192,7 @@ func colonNext(_, after []atom) bool {
 	}
 	switch after[0].text {
 	case ":", ",", "-", "--", ";", ".":
-		return numberInSentenceWithin(after)
+		return amountSaidBefore(after, nil)
 	}
 	return false
 }
