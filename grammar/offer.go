@@ -38,6 +38,9 @@ func Offer(line string, c Context, q *solver.Question) (forms []string) {
 	}
 	offer(withoutWords(line, atoms, c, *q.At))
 	offer(byClauses(line, atoms, c))
+	if len(forms) == 2 && strings.ReplaceAll(strings.TrimPrefix(forms[0], "check "), ", ", "; ") == forms[1] {
+		forms = forms[1:] // the same, told and checked: whoever tells it can still say whose it is
+	}
 	if len(forms) == 0 {
 		at := atomAt(atoms, *q.At)
 		for _, half := range [][2]int{{0, at}, {at + 1, len(atoms)}} {

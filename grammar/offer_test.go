@@ -16,9 +16,10 @@ func TestOffered(t *testing.T) {
 		"I don't want six rails of that frobnication":                                                           nil, // denied
 		"my neighbor frobnicates a gap of two":                                                                  nil, // somebody else's
 		"we almost frobnicated six rails":                                                                       nil,
-		"make her shipshape":                                                                                    nil, // holds nothing
-		"wall 4 high":                                                                                           nil, // has choices of its own
-		"frobnicate everything and start over":                                                                  nil, // loses what stands
+		"shelf wall by the ticket booth, forty four high, six boards":                                           {"wall height = 44 in; rails = 6"},
+		"make her shipshape":                   nil, // holds nothing
+		"wall 4 high":                          nil, // has choices of its own
+		"frobnicate everything and start over": nil, // loses what stands
 	} {
 		r := Read(line, Context{})
 		if assert.NotNil(t, r.Ask, line) {
