@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
@@ -25,6 +26,9 @@ func (v *voice) checked() {
 	v.cautions()
 }
 
+// tooMuch are questions whether something is too much, to which a yes or a no would say the opposite of what is meant.
+var tooMuch = regexp.MustCompile(`(?i)\btoo (?:many|few|much|little|high|low|tall|wide|narrow|tight|big|small|large|long|short|close)\b`)
+
 // oneClaim answers a single claim in a sentence.
 func (v *voice) oneClaim(c solver.Claim) {
 	claim := v.phrase(c.Claim)
@@ -32,10 +36,12 @@ func (v *voice) oneClaim(c solver.Claim) {
 	case c.Holds == nil:
 		v.p.say("I can't judge "+claim+" from what is known", noInk)
 	case *c.Holds:
-		v.p.say("Yes: "+claim, good)
+		v.p.say(map[bool]string{true: "That fits: ", false: "Yes: "}[tooMuch.MatchString(v.a.Said)]+claim, good)
 	default:
 		text := "No"
-		if s := v.shouldBeFull(c); s != "" {
+		if s := v.shouldBeFull(c); s != "" && tooMuch.MatchString(v.a.Said) {
+			text = "That won't go: " + s + " would"
+		} else if s != "" {
 			text += ", " + s
 		} else {
 			text += ", " + claim + " does not hold"

@@ -64,3 +64,12 @@ func TestFaceClaimed(t *testing.T) {
 	talk.Reply("rail face = 5-3/8 in")
 	require.False(t, *talk.Reply("check rail face = 5-1/2 in").Check[0].Holds, "what was measured goes before the size")
 }
+
+// To "is that too many" a yes would say the opposite of what is found.
+func TestTooManyAsked(t *testing.T) {
+	talk := newTalk(t.TempDir(), func() explain.Options { return explain.Options{} })
+	talk.Reply("wall 48 high, 12 feet between the posts, 6 rails")
+	require.Contains(t, talk.Reply("is 6 rails too many").Text, "That fits: six rails.")
+	require.Contains(t, talk.Reply("is 8 rails too many").Text, "That won't go")
+	require.Contains(t, talk.Reply("are six rails right").Text, "Yes: six rails.")
+}
