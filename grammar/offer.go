@@ -55,11 +55,11 @@ func Offer(line string, c Context, q *solver.Question) (forms []string) {
 // turnsOffer reports whether a word denies, doubts, excepts or tells of another time or other people, so that what is left without it says the opposite: nothing is
 // offered for "I don't want six rails".
 func turnsOffer(a atom) bool {
-	return turning[a.text] && !sizeUnits[a.text] || withheld[a.text] && !compares[a.text] && !sizesWell[a.text] || bending[a.text] || offersNothing[a.text]
+	return turning[a.text] && !sizeUnits[a.text] || withheld[a.text] && !compares[a.text] && !sizesWell[a.text] || bending[a.text] && !sizesWell[a.text] || offersNothing[a.text]
 }
 
-// sizesWell are words among the withheld ones that only size something: "at the very most".
-var sizesWell = wordSet("no same most least exactly twice double half")
+// sizesWell are words among those of denial and change that only size something: "at the very most".
+var sizesWell = wordSet("floor ceiling cap capped stop stops top tops early roughly no same most least exactly twice double half")
 
 var offersNothing = wordSet("avoid prevent beware resist exclude oppose opposes forbid forbids forbidden prohibit prohibits outlaw outlaws steer clear lethal illegal deadly remember than against sneaky despise part not never nobody except anything might may almost nearly once yesterday ago used before last old previous theirs neighbor neighbors neighbour neighbours next")
 
