@@ -97,10 +97,7 @@ func Read(line string, c Context) Reading {
 		return Reading{Acts: acts}
 	}
 	if q := answersNothing(line, c); q != nil {
-		if acts, ok := parsed(q.Choices[0], line); ok && slices.Contains(c.Settled, q.Choices[0]) {
-			return Reading{Acts: acts} // this very question was answered
-		}
-		return Reading{Ask: q}
+		return unlessSettled(Reading{Ask: q}, line, c)
 	}
 	atoms := split(letters)
 	return withLostQuestions(line, atoms, c, reckonedFromThing(readSpoken(line, atoms, c), atoms))
@@ -129,11 +126,17 @@ func readHeld(line string, atoms []atom, c Context) Reading {
 	for _, guard := range []func(Reading, []atom) Reading{turnedBeside, ofOtherTrade, heDoes, toldWhatIsKnown} {
 		r = guard(r, as)
 	}
-	if r.Ask != nil {
-		for _, form := range r.Ask.Choices {
-			if acts, ok := parsed(form, line); ok && slices.Contains(c.Settled, form) {
-				return Reading{Acts: acts} // this very question was answered
-			}
+	return unlessSettled(r, line, c)
+}
+
+// unlessSettled takes the choice of a question that was answered when this very line was asked back about.
+func unlessSettled(r Reading, line string, c Context) Reading {
+	if r.Ask == nil {
+		return r
+	}
+	for _, form := range r.Ask.Choices {
+		if acts, ok := parsed(form, line); ok && slices.Contains(c.Settled, form) {
+			return Reading{Acts: acts}
 		}
 	}
 	return r

@@ -2,6 +2,7 @@ package grammar
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -112,7 +113,7 @@ func countAhead(_, after []atom) bool {
 
 // figureFirst: a figure follows.
 func figureFirst(_, after []atom) bool {
-	return len(after) > 0 && (after[0].kind == aDigits || after[0].kind == aVulgar || spelledNumber(after[0].text))
+	return len(after) > 0 && tellsNumber(after[0])
 }
 
 // sizeAhead: a lumber size follows.
@@ -168,7 +169,7 @@ func worksBehind(_, after []atom) bool {
 // numberInSentenceNear: a figure stands among the next words.
 func numberInSentenceNear(_, after []atom) bool {
 	for k := 0; k < len(after) && k < 7; k++ {
-		if after[k].kind == aDigits || after[k].kind == aVulgar || spelledNumber(after[k].text) {
+		if tellsNumber(after[k]) {
 			return true
 		}
 	}
@@ -177,13 +178,11 @@ func numberInSentenceNear(_, after []atom) bool {
 
 // amountSaidBefore: a figure was said before.
 func amountSaidBefore(before, _ []atom) bool {
-	for _, a := range before {
-		if a.kind == aDigits || a.kind == aVulgar || spelledNumber(a.text) {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(before, tellsNumber)
 }
+
+// tellsNumber reports whether an atom is a number, in figures or in words.
+func tellsNumber(a atom) bool { return a.kind == aDigits || a.kind == aVulgar || spelledNumber(a.text) }
 
 // colonNext: what is meant follows behind a colon, a comma or a dash.
 func colonNext(_, after []atom) bool {

@@ -9,6 +9,15 @@ var reminders = [][]string{
 	{"do", "not", "let", "me", "forget"}, {"let", "us", "not", "forget"}, {"bear", "in", "mind"}, {"keep", "in", "mind"}, {"remember"},
 }
 
+// reminderStarts are their first words.
+var reminderStarts = func() map[string]bool {
+	out := map[string]bool{}
+	for _, lead := range reminders {
+		out[lead[0]] = true
+	}
+	return out
+}()
+
 // beforeReminder may open a clause before a reminder.
 var beforeReminder = wordSet("i we you please and oh also but just")
 
@@ -18,7 +27,7 @@ var neverTold = wordSet("when how what why who which where if whether was were a
 // unforgotten leaves out the reminder before what is told with a figure: without one, "don't forget the gap" tells nothing.
 func unforgotten(in []atom) []atom {
 	for i := 0; i+2 < len(in); i++ {
-		if w := in[i].text; w != "do" && w != "must" && w != "should" && w != "can" && w != "cannot" && w != "never" && w != "not" && w != "let" && w != "bear" && w != "keep" && w != "remember" {
+		if !reminderStarts[in[i].text] {
 			continue
 		}
 		for _, lead := range reminders {
