@@ -101,7 +101,7 @@ func airing(r Reading, atoms []atom) Reading {
 			}
 			continue
 		}
-		if m := airs().undone.FindString(said); m != "" && !tellsIt[lastWord(m)] && !needsNoKeeping(said) {
+		if m := findWay(airs().undone, said); m != "" && !tellsIt[lastWord(m)] && !needsNoKeeping(said) {
 			return wantedNow(a, atoms[from].at)
 		}
 		if a.Kind != State {
@@ -110,29 +110,29 @@ func airing(r Reading, atoms []atom) Reading {
 		if hatesWaste(a.Statements, said) {
 			continue
 		}
-		if q := a.Statements[0].Name.Quantity; (q == solver.Price || q == solver.Budget) && asksOfMoney.MatchString(said) {
+		if q := a.Statements[0].Name.Quantity; (q == solver.Price || q == solver.Budget) && matchesWay(asksOfMoney, said) {
 			r.Acts[i].Kind = Check // "are brackets 3.15 each", "is the budget 400"
 			continue
 		}
 		if !about && bidDone(atoms[to:]) {
 			continue // "I wish it were raised, please do that"
 		}
-		if m := airs().might.FindString(said); m != "" && !(strings.HasSuffix(m, " not") && barred.MatchString(said)) && !settled[lastWord(m)] && !settled[lastWord(strings.TrimSuffix(m, " with"))] && !strings.HasSuffix(m, " do with") && !strings.HasSuffix(m, " could use") {
+		if m := findWay(airs().might, said); m != "" && !(strings.HasSuffix(m, " not") && barred.MatchString(said)) && !settled[lastWord(m)] && !settled[lastWord(strings.TrimSuffix(m, " with"))] && !strings.HasSuffix(m, " do with") && !strings.HasSuffix(m, " could use") {
 			r.Acts[i].Kind = WhatIf // "I could add an eighth to the gap"
 			continue
 		}
-		if othersDid.MatchString(said) && !toldOfYard(a.Statements) {
+		if matchesWay(othersDid, said) && !toldOfYard(a.Statements) {
 			return wantedNow(a, atoms[from].at)
 		}
-		if (othersCould.MatchString(said) || couldYou.MatchString(said) && !begsPlease(atoms)) && !toldOfYard(a.Statements) {
+		if (matchesWay(othersCould, said) || matchesWay(couldYou, said) && !begsPlease(atoms)) && !toldOfYard(a.Statements) {
 			r.Acts[i].Kind = WhatIf // "he could do it in six rails"
 			continue
 		}
-		if wondersAbout.MatchString(said) {
+		if matchesWay(wondersAbout, said) {
 			r.Acts[i].Kind = WhatIf // "somebody in back is asking about five rails"
 			continue
 		}
-		if about || airs().front.MatchString(said) || airs().back.MatchString(said) {
+		if about || matchesWay(airs().front, said) || matchesWay(airs().back, said) {
 			return wantedNow(a, atoms[from].at)
 		}
 	}

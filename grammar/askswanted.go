@@ -25,7 +25,7 @@ func readWanted(atoms []atom, c Context) (Reading, bool) {
 	if len(atoms) > 14 {
 		return Reading{}, false
 	}
-	m := phraseMatch{atoms: atoms, awake: wantedBook().awakened(atoms)}
+	m := phraseMatch{atoms: atoms, awake: wantedBook().awakened(wantedBook().lookUp(atoms))}
 	at, end := -1, 0
 	for i := 0; i < len(atoms); i++ {
 		if p, next := wantedBook().best(&m, i, nil); p != nil {

@@ -37,23 +37,21 @@ type placedPhrase struct {
 
 // pattern is a set phrase that has been taken apart.
 type pattern struct {
-	first  *step
-	plain  []string
-	where  func(before, after []atom) bool
-	number int      // in its book
-	needs  []uint64 // marks of words of each of which the phrase holds one
+	first *step
+	plain []string
+	where func(before, after []atom) bool
+	needs []uint64 // marks of words of each of which the phrase holds one
 }
 
 // phrasebook holds patterns by the words that they may begin with, in the order of their tables.
 type phrasebook struct {
-	at      map[string][]*pattern
-	figures []*pattern // those that begin with a figure
-	any     []*pattern // those that begin a clause with any word
-	begs    bool       // what is begged for in them is no question
-	fixed   bool       // not even an article may stand between their words
-	count   int
-	keyed   map[string][]*pattern // by the words of their keys
-	always  []*pattern            // those without a key
+	words   map[string]*bookWord
+	figures []entered // those that begin with a figure
+	any     []entered // those that begin a clause with any word
+	begs    bool      // what is begged for in them is no question
+	fixed   bool      // not even an article may stand between their words
+	count   int32
+	always  []int32 // the numbers of those without a key
 }
 
 // setPhrases are the phrases that set a line plain when nearly all other steps have.
@@ -104,7 +102,7 @@ func asPeoplePutIt(atoms []atom) []atom {
 func phrased(atoms []atom) []atom { return talkedOf().setIn(atoms) }
 
 func phrasebookOf(tables ...[]placedPhrase) *phrasebook {
-	b := &phrasebook{at: map[string][]*pattern{}, keyed: map[string][]*pattern{}}
+	b := &phrasebook{words: map[string]*bookWord{}}
 	for _, t := range tables {
 		for _, s := range t {
 			b.add(s)
@@ -137,20 +135,20 @@ func (b *phrasebook) addWay(way string, s placedPhrase) {
 	p := &pattern{plain: strings.Fields(s.plain), where: s.where}
 	p.first = link(parts, &step{op: opDone})
 	p.needs = needsOf(parts)
-	b.number(p, parts)
+	n := b.number(p, parts)
 	starts := map[string]bool{}
 	p.first.starts(starts)
 	for w := range starts {
 		switch w {
 		case "#":
-			b.figures = append(b.figures, p)
+			b.figures = append(b.figures, n)
 		case "_":
 			if p.first.op != opBegin && p.first.op != opLineBegin {
 				panic("grammar: a phrase must begin with a word, a figure, or a clause: " + way)
 			}
-			b.any = append(b.any, p)
+			b.any = append(b.any, n)
 		default:
-			b.at[w] = append(b.at[w], p)
+			b.word(w).begins = append(b.word(w).begins, n)
 		}
 	}
 }
@@ -297,6 +295,9 @@ func (p phrasePart) link(then *step) *step {
 	s := &step{op: p.op, words: p.words, keep: p.keep, next: then}
 	for w := range p.words {
 		s.marks |= markOf(w)
+		if len(p.words) <= fewWords {
+			s.few = append(s.few, w)
+		}
 	}
 	if p.op == opChoice {
 		behind := then

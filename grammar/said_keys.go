@@ -14,20 +14,28 @@ import (
 // awake tells of each phrase of a book whether its key stands in a line, a bit each.
 type awake []uint64
 
-func (w awake) has(p *pattern) bool { return w[p.number/64]&(1<<(p.number%64)) != 0 }
+func (w awake) has(n int32) bool { return w[n/64]&(1<<(n%64)) != 0 }
+
+func (w awake) wake(n int32) { w[n/64] |= 1 << (n % 64) }
+
+// entered is a phrase with its number beside it: most are passed over by their number alone.
+type entered struct {
+	number int32
+	*pattern
+}
 
 // number gives a phrase its number in the book, and files it under the words of its key.
-func (b *phrasebook) number(p *pattern, parts []phrasePart) {
-	p.number = b.count
+func (b *phrasebook) number(p *pattern, parts []phrasePart) entered {
+	n := b.count
 	b.count++
 	key := keyOf(parts)
 	if key == nil {
-		b.always = append(b.always, p)
-		return
+		b.always = append(b.always, n)
 	}
 	for w := range key {
-		b.keyed[w] = append(b.keyed[w], p)
+		b.word(w).keys = append(b.word(w).keys, n)
 	}
+	return entered{n, p}
 }
 
 // keyOf is the set of words that a phrase cannot do without and that is the rarest in talk; nil where it holds none behind its first word.
@@ -119,21 +127,54 @@ func (p phrasePart) need() (all uint64) {
 	return all
 }
 
-// awakened are the phrases of a book whose keys stand in a line.
-func (b *phrasebook) awakened(atoms []atom) awake {
-	w := make(awake, b.count/64+1)
-	for _, p := range b.always {
-		w[p.number/64] |= 1 << (p.number % 64)
+// bookWord is what a book files under a word: the phrases that begin with it, and the numbers of those whose key it is.
+type bookWord struct {
+	begins []entered
+	keys   []int32
+}
+
+var noPhrases = &bookWord{}
+
+// of returns what a book has under a word.
+func (b *phrasebook) of(word string) *bookWord {
+	if w := b.words[word]; w != nil {
+		return w
 	}
-	b.waken(w, atoms)
+	return noPhrases
+}
+
+// word is where a book files what it has under a word.
+func (b *phrasebook) word(word string) *bookWord {
+	if b.words[word] == nil {
+		b.words[word] = &bookWord{}
+	}
+	return b.words[word]
+}
+
+// lookUp looks up each word of a line once.
+func (b *phrasebook) lookUp(atoms []atom) []*bookWord {
+	out := make([]*bookWord, len(atoms))
+	for i := range atoms {
+		out[i] = b.of(atoms[i].text)
+	}
+	return out
+}
+
+// awakened are the phrases of a book whose keys stand among the words of a line.
+func (b *phrasebook) awakened(words []*bookWord) awake {
+	w := make(awake, b.count/64+1)
+	for _, n := range b.always {
+		w.wake(n)
+	}
+	w.waken(words)
 	return w
 }
 
 // waken adds the phrases whose keys stand among some words of a line.
-func (b *phrasebook) waken(w awake, atoms []atom) {
-	for _, a := range atoms {
-		for _, p := range b.keyed[a.text] {
-			w[p.number/64] |= 1 << (p.number % 64)
+func (w awake) waken(words []*bookWord) {
+	for _, of := range words {
+		for _, n := range of.keys {
+			w.wake(n)
 		}
 	}
 }

@@ -31,7 +31,8 @@ var opsWritten = map[string]op{"#": opFigure, "##": opNumber, "@": opSize, "£":
 type step struct {
 	op       op
 	words    map[string]bool
-	marks    uint64 // the marks of all the words
+	few      []string // the words again, where they are so few that going through them is quicker
+	marks    uint64   // the marks of all the words
 	keep     int
 	next, or *step
 }
@@ -62,7 +63,8 @@ func phrasedPlain(atoms []atom) []atom {
 
 // setIn sets the phrases of a line to the plain ones.
 func (b *phrasebook) setIn(atoms []atom) []atom {
-	m := phraseMatch{atoms: atoms, fixed: b.fixed, awake: b.awakened(atoms)}
+	words := b.lookUp(atoms)
+	m := phraseMatch{atoms: atoms, words: words, fixed: b.fixed, awake: b.awakened(words)}
 	for i := 0; i < len(m.atoms); i++ {
 		p, end := b.best(&m, i, func(p *pattern, end int) bool {
 			return p.where == nil || p.where(m.atoms[:i], m.atoms[end:])
@@ -77,7 +79,7 @@ func (b *phrasebook) setIn(atoms []atom) []atom {
 		}
 		behind := len(m.atoms) - end
 		m.now(m.put(p, i, end))
-		b.waken(m.awake, m.atoms[i:len(m.atoms)-behind])
+		m.awake.waken(b.lookUp(m.atoms[i : len(m.atoms)-behind]))
 		if b.begs && (p.plain[0] == "please" || slices.Equal(p.plain, turn("i want"))) {
 			m.now(beggedFor(m.atoms, i)) // what is begged for is no question
 		}
@@ -89,9 +91,13 @@ func (b *phrasebook) setIn(atoms []atom) []atom {
 // best finds the phrase that takes in most of what stands at an atom, of those that may stand there, and the atom behind it.
 func (b *phrasebook) best(m *phraseMatch, i int, stands func(*pattern, int) bool) (best *pattern, next int) {
 	caught := m.caught
-	try := func(list []*pattern) {
-		for _, p := range list {
-			if !m.awake.has(p) || !m.mayHold(p, i) {
+	try := func(list []entered) {
+		for _, n := range list {
+			if !m.awake.has(n.number) {
+				continue
+			}
+			p := n.pattern
+			if !m.mayHold(p, i) {
 				continue
 			}
 			if end, ok := m.at(p, i); ok && end > next && (stands == nil || stands(p, end)) {
@@ -100,7 +106,11 @@ func (b *phrasebook) best(m *phraseMatch, i int, stands func(*pattern, int) bool
 		}
 	}
 	a := m.atoms[i]
-	try(b.at[a.text])
+	if m.words != nil {
+		try(m.words[i].begins)
+	} else {
+		try(b.of(a.text).begins)
+	}
 	if mayBeginFigure(a) {
 		try(b.figures)
 	}
@@ -118,6 +128,7 @@ func mayBeginFigure(a atom) bool {
 // phraseMatch is a pattern at a place of a line, and what it has caught so far.
 type phraseMatch struct {
 	atoms  []atom
+	words  []*bookWord // of the atoms, as long as they are the line that was looked up
 	caught [9][2]int
 	steps  int
 	fixed  bool
@@ -168,7 +179,7 @@ func (m *phraseMatch) mayHold(p *pattern, i int) bool {
 
 // now goes on with a line in which something was set plain.
 func (m *phraseMatch) now(atoms []atom) {
-	m.atoms, m.marks = atoms, m.marks[:0]
+	m.atoms, m.words, m.marks = atoms, nil, m.marks[:0]
 }
 
 // mostPhraseSteps bounds the ways in which a pattern is tried at one place.
@@ -252,7 +263,7 @@ func (m *phraseMatch) oneAt(s *step, i int) (int, bool) {
 	case i >= len(m.atoms):
 		return i, false
 	case s.op == opWord:
-		return i + 1, s.marks&m.mark(i) != 0 && s.words[m.atoms[i].text]
+		return i + 1, s.marks&m.mark(i) != 0 && s.holds(m.atoms[i].text)
 	case s.op == opAny:
 		return i + 1, m.atoms[i].kind == aWord
 	case s.op == opPrice:
@@ -262,6 +273,17 @@ func (m *phraseMatch) oneAt(s *step, i int) (int, bool) {
 		return i + 1, a.kind == aDigits || a.kind == aVulgar || a.text != "half" && spelledNumber(a.text)
 	}
 	return m.figureAt(i, s.op)
+}
+
+// fewWords is up to how many words a step goes through one by one.
+const fewWords = 6
+
+// holds reports whether a step looks for a word.
+func (s *step) holds(word string) bool {
+	if len(s.words) > fewWords {
+		return s.words[word]
+	}
+	return slices.Contains(s.few, word)
 }
 
 // keepThen goes on behind a word or a figure, which is kept where the pattern wants it.

@@ -1,8 +1,10 @@
 package grammar
 
 import (
+	"cmp"
 	"regexp"
 	"regexp/syntax"
+	"slices"
 	"strings"
 	"sync"
 	"sync/atomic"
@@ -11,8 +13,8 @@ import (
 // Ways of speaking told by expressions are looked for in every line. Most lines hold none of the words that a way cannot do without; for
 // them the expression is never run.
 
-// wayKeys holds for each expression the stretches one of which every match holds; none where there are no such.
-var wayKeys sync.Map // *regexp.Regexp → []wayKey
+// wayKeys holds for each expression lists of stretches: every match holds one of each list. There may be no lists.
+var wayKeys sync.Map // *regexp.Regexp → [][]wayKey
 
 // wayKey is a stretch and the pairs of letters in it.
 type wayKey struct {
@@ -56,31 +58,50 @@ func paired(said string) *pairedText {
 
 // matchesWay reports whether an expression matches, looking for what it cannot do without first.
 func matchesWay(way *regexp.Regexp, said string) bool {
+	return mayMatch(way, said) && way.MatchString(said)
+}
+
+// findWay returns the first match of an expression, "" where there is none.
+func findWay(way *regexp.Regexp, said string) string {
+	if !mayMatch(way, said) {
+		return ""
+	}
+	return way.FindString(said)
+}
+
+// mayMatch reports whether a text holds what an expression cannot do without.
+func mayMatch(way *regexp.Regexp, said string) bool {
 	keys, ok := wayKeys.Load(way)
 	if !ok {
-		var found []wayKey
-		if tree, err := syntax.Parse(way.String(), syntax.Perl); err == nil {
-			for _, k := range neededIn(tree.Simplify()) {
-				found = append(found, wayKey{k, pairsOf(k)})
-			}
-		}
-		keys, _ = wayKeys.LoadOrStore(way, found)
-	}
-	list := keys.([]wayKey)
-	if len(list) == 0 {
-		return way.MatchString(said)
+		keys, _ = wayKeys.LoadOrStore(way, keysOf(way))
 	}
 	p := paired(said)
-	for i := range list {
-		if list[i].pairs.within(&p.pairs) && strings.Contains(said, list[i].text) {
-			return way.MatchString(said)
+	for _, list := range keys.([][]wayKey) {
+		if !slices.ContainsFunc(list, func(k wayKey) bool { return k.pairs.within(&p.pairs) && strings.Contains(said, k.text) }) {
+			return false
 		}
 	}
-	return false
+	return true
+}
+
+func keysOf(way *regexp.Regexp) (all [][]wayKey) {
+	tree, err := syntax.Parse(way.String(), syntax.Perl)
+	if err != nil {
+		return nil
+	}
+	for _, needed := range neededTogether(tree.Simplify()) {
+		var list []wayKey
+		for _, k := range needed {
+			list = append(list, wayKey{k, pairsOf(k)})
+		}
+		all = append(all, list)
+	}
+	return all
 }
 
 const (
-	mostKeys    = 60 // the most stretches that are worth looking for
+	mostKeys    = 1500 // the most stretches that are worth looking for
+	mostSpelled = 100  // the most ways to spell a part that are told one by one
 	shortestKey = 3
 )
 
@@ -108,12 +129,38 @@ func neededIn(tree *syntax.Regexp) []string {
 	return nil
 }
 
-// neededInRow returns the rarest stretches that parts of an expression, one after another, cannot do without. Parts that can be spelled out
-// are put together: "sa" and "y" or "id".
+// neededTogether returns lists of stretches, the rarest list first: every match of an expression holds one of each.
+func neededTogether(tree *syntax.Regexp) (lists [][]string) {
+	switch tree.Op {
+	case syntax.OpCapture:
+		return neededTogether(tree.Sub[0])
+	case syntax.OpConcat:
+		lists = listsInRow(tree.Sub)
+	default:
+		if one := neededIn(tree); worthLooking(one) {
+			lists = append(lists, one)
+		}
+	}
+	slices.SortStableFunc(lists, func(a, b []string) int { return cmp.Compare(commonness(a), commonness(b)) })
+	return lists
+}
+
+// neededInRow returns the rarest stretches that parts of an expression, one after another, cannot do without.
 func neededInRow(parts []*syntax.Regexp) (best []string) {
-	take := func(keys []string) {
-		if worthLooking(keys) && (best == nil || commonness(keys) < commonness(best)) {
+	for _, keys := range listsInRow(parts) {
+		if best == nil || commonness(keys) < commonness(best) {
 			best = keys
+		}
+	}
+	return best
+}
+
+// listsInRow returns lists of stretches, of each of which parts of an expression, one after another, hold one. Parts that can be spelled out
+// are put together: "sa" and "y" or "id".
+func listsInRow(parts []*syntax.Regexp) (lists [][]string) {
+	take := func(keys []string) {
+		if worthLooking(keys) {
+			lists = append(lists, keys)
 		}
 	}
 	run := []string{""}
@@ -131,7 +178,7 @@ func neededInRow(parts []*syntax.Regexp) (best []string) {
 		}
 	}
 	take(run)
-	return best
+	return lists
 }
 
 // spelledOut returns all strings that an expression can match, nil where there are too many.
@@ -156,7 +203,7 @@ func spelledOut(tree *syntax.Regexp) []string {
 	case syntax.OpCapture:
 		return spelledOut(tree.Sub[0])
 	case syntax.OpQuest:
-		if all := spelledOut(tree.Sub[0]); all != nil && len(all) < mostKeys {
+		if all := spelledOut(tree.Sub[0]); all != nil && len(all) < mostSpelled {
 			return append(all[:len(all):len(all)], "")
 		}
 	case syntax.OpConcat:
@@ -171,7 +218,7 @@ func spelledOut(tree *syntax.Regexp) []string {
 		var all []string
 		for _, sub := range tree.Sub {
 			one := spelledOut(sub)
-			if one == nil || len(all)+len(one) > mostKeys {
+			if one == nil || len(all)+len(one) > mostSpelled {
 				return nil
 			}
 			all = append(all, one...)
@@ -183,7 +230,7 @@ func spelledOut(tree *syntax.Regexp) []string {
 
 // eachWith is every string of one list followed by every one of another, nil where there are too many.
 func eachWith(a, b []string) []string {
-	if b == nil || len(a)*len(b) > mostKeys {
+	if b == nil || len(a)*len(b) > mostSpelled {
 		return nil
 	}
 	out := make([]string, 0, len(a)*len(b))

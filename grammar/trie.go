@@ -263,8 +263,8 @@ func (v *vocabulary) match(r reader, i int) []found { return v.matchBut(r, i, 0)
 
 // matchBut is match without the entries of one kind.
 func (v *vocabulary) matchBut(r reader, i int, not tokenKind) []found {
-	m := matcher{v: v, r: r, not: not}
-	w := v.of(r.word(i))
+	m := matcher{v: v, r: r, not: not, from: i}
+	w := m.info(i)
 	gain := 1
 	if w.neutral {
 		gain = 0
@@ -283,6 +283,20 @@ type matcher struct {
 	not   tokenKind
 	best  []found
 	steps int
+	from  int           // the atom at which it begins
+	infos [12]*wordInfo // of the first atoms from there, which are come to many times
+}
+
+// info is what the tables know of an atom.
+func (m *matcher) info(i int) *wordInfo {
+	k := i - m.from
+	if k >= len(m.infos) {
+		return m.v.of(m.r.word(i))
+	}
+	if m.infos[k] == nil {
+		m.infos[k] = m.v.of(m.r.word(i))
+	}
+	return m.infos[k]
 }
 
 const (
@@ -302,8 +316,7 @@ func (m *matcher) walk(n *node, i, content, skipped int) {
 	if m.steps++; m.steps > maxSteps || i >= len(m.r.atoms) || len(n.edges) == 0 {
 		return
 	}
-	text := m.r.word(i)
-	w := m.v.of(text)
+	w := m.info(i)
 	gain := 1
 	if w.neutral {
 		gain = 0
@@ -315,7 +328,7 @@ func (m *matcher) walk(n *node, i, content, skipped int) {
 		}
 	}
 	switch {
-	case text == "-" && m.r.glued(i) && m.r.glued(i+1):
+	case m.r.word(i) == "-" && m.r.glued(i) && m.r.glued(i+1):
 		m.walk(n, i+1, content, skipped)
 	case skipped < maxSkip && (w.article || n.loose && w.loosely):
 		m.walk(n, i+1, content, skipped+1)

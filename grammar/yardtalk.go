@@ -19,7 +19,7 @@ func yardPlain(atoms []atom) []atom {
 		atoms = step(atoms)
 	}
 	book := yardPhrasings()
-	found := book.awakened(atoms)
+	found := book.awakened(book.lookUp(atoms))
 	for i := 0; i < len(atoms); i++ {
 		m := phraseMatch{atoms: atoms, awake: found}
 		t, end := book.best(&m, i, nil)
@@ -46,7 +46,7 @@ func yardPlain(atoms []atom) []atom {
 			continue
 		}
 		atoms = reworded(atoms, from, end, t.plain...)
-		book.waken(found, atoms[from:from+len(t.plain)])
+		found.waken(book.lookUp(atoms[from : from+len(t.plain)]))
 		i = from - 1
 		if len(t.plain) > 0 {
 			i = from + len(t.plain) - 1
