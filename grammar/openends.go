@@ -23,6 +23,7 @@ var openEnds = []openWay{
 	{looks: kindOf(State), way: regexp.MustCompile(`[a-z0-9"] last (?:year|summer|winter|fall|spring|month|week|time)(?: [.!])*$`), not: regexp.MustCompile(`\b(?:like|as|than|not|from|but|same|since|now|more|less|before|bought|ordered|sold|got|have)\b`), ask: wantedHere},
 	{looks: kindOf(State), way: regexp.MustCompile(`^[^?]*[a-z0-9"] ,? ?do you think(?: [.!?])*$`), not: regexp.MustCompile(`^(?:[a-z]+ , )?(?:what|how|which|why|is|are|can|could|will|would|should|do|does|where|when)\b`), ask: openQuestion("Shall I set that, or only try it?", "what if five rails")},
 	{looks: kindOf(Check), way: regexp.MustCompile(`^(?:(?:and|but|so|well) )*(?:he|she|they|(?:my|the|our) [a-z]+) (?:once |first |always |just )?wanted [^?]*$`), not: regexp.MustCompile(`\b(?:is|can|will|would|does|do) (?:he|she|it|that|they|this)\b|\b(?:right|possible|check|ok|okay|work|fit)\b`), ask: wantedHere},
+	{looks: setsOrTries, way: regexp.MustCompile(`^(?:(?:and|so|well|oh) ,? ?)*if it (?:was|were) (?:all |only |just )?(?:left )?(?:up|down) to (?:me|us|him|her|them)\b`), not: regexp.MustCompile(`[?]|\b(?:but|though|yet|what|how)\b`), ask: wantedHere},
 	{looks: stated(solver.WallHeight), way: regexp.MustCompile(`^(?:the|my|our) (?:roof|stack|pile|slope|deck|porch|slab|patio|ditch) (?:is|stands|sits) (?:about )?[0-9a-z -]+ (?:high|tall)(?: [.!])*$`), ask: askedWhether("Is that the height of the wall?", "wall 48 high")},
 }
 

@@ -123,7 +123,7 @@ func readHeld(line string, atoms []atom, c Context) Reading {
 	r := readPlainly(line, atoms, c)
 	r.Acts = onlyTopic(r.Acts, as)
 	r = ofElsewhere(r, said)
-	for _, guard := range []func(Reading, []atom) Reading{turnedBeside, ofOtherTrade, heDoes, toldWhatIsKnown} {
+	for _, guard := range []func(Reading, []atom) Reading{adoptsClaims, turnedBeside, ofOtherTrade, heDoes, toldWhatIsKnown} {
 		r = guard(r, as)
 	}
 	return unlessSettled(r, line, c)

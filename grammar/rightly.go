@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver/exact"
@@ -139,7 +140,7 @@ func (g *grouping) affirms(i int) bool {
 		if p.force != State || p.cmd != "" {
 			return false
 		}
-		told = told || hasFigure(p.items)
+		told = told || hasFigure(p.items) || slices.ContainsFunc(p.items, func(it item) bool { return it.kind == kGoal })
 	}
 	return told
 }

@@ -28,7 +28,7 @@ var framedLeads = []placedPhrase{
 		^^ ?so|well|anyway (all things considered)|(at the end of the day)|((to (cut|make) [a]) long story short)|(long story short)|([the|in] short version)|(in short)|(long and short of it)|(bottom line)|(when (all|everything) is said and done)|(in a nutshell)|(all in all)|(on balance)|(on reflection)|(in fairness)|(being honest)|(to be honest)|(truth be told) ?(is) ?,|:|-|--
 		^^ for sake|benefit|good|comfort|safety|love|amusement of the|my|our|his|her|those|these _ ?,`},
 	{where: figureFollows, said: `
-		^^ ?so|and if it is|was|were ?all|just|only ?left up|down to me|us ?alone|only ?,
+		^^ ?so|and if it is ?all|just|only ?left up|down to me|us ?alone|only ?,
 		^^ ?and|oh p . s ?.|:|,
 		^^ ?ok|okay|right|and|now (moving on)|(last but not least)|(next up)|(first things first)|(one last thing) ,|:|-|--
 		^ ?so for heaven|heavens|god|gods|goodness|pete|petes|christ|pity|mercy ?' ?'s|s ?' sake ?,

@@ -5,7 +5,8 @@ package grammar
 var misreadOnce = []placedPhrase{
 	// Who asks for it in all courtesy wants it.
 	{"may|might i|we ?please|kindly ?just ?also have|request|(ask [you] for)|(beg [you] for)|(trouble you for)", "i want", bothHold(phraseStartsClause, wishAhead)},
-	{"could i|we ?please|kindly ?just ?also have|request|(ask [you] for)|(beg [you] for)", "i want", bothHold(phraseStartsClause, wishAhead)},
+	{"could i|we please|kindly ?just ?also have|request|(ask [you] for)|(beg [you] for)", "i want", bothHold(phraseStartsClause, wishAhead)},
+	{"could i|we ?just ?also have|request|(ask [you] for)|(beg [you] for)", "i want", bothHold(phraseStartsClause, bothHold(wishAhead, courteousAhead))}, // without a "please" it is only tried
 	// A limit is asked after.
 	{"^^ is £|# ?dollars|bucks still ?my|our|the ?spending|money|cost|price limit|budget|ceiling|cap ?on|for|with ?this|it|that|here|job|(this one) ?then|still ?\\? $$", "what is my budget", nil},
 	{"^^ is £|# ?dollars|bucks my|our|the ?spending|money|cost|price limit|budget|ceiling|cap ?on|for|with ?this|it|that|here|job|(this one) ?then|still ?\\? $$", "what is my budget", nil},
@@ -34,6 +35,11 @@ func wishAhead(_, after []atom) bool {
 		}
 	}
 	return more
+}
+
+// courteousAhead: it is asked for in all courtesy, further on.
+func courteousAhead(_, after []atom) bool {
+	return saidBeforeOf(wordSet("please kindly thanks thank"))(after, nil)
 }
 
 var (

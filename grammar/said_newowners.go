@@ -23,7 +23,7 @@ var newOwnerPhrasings = []placedPhrase{
 	{said: "(i|we) (was|were|am|are|have been|had been|got) told [by PERSON] to", plain: "please", where: doneAsTold},
 	{said: "(i|we) (was|were|am|are|have been|had been|got) told [by PERSON] to (use|go with|have|build with|put in)", plain: "please use", where: doneAsTold},
 	{said: "(i|we) (was|were|am|are|have been|had been|got) told [by PERSON] to (use|go with|have|build with|put in)", plain: "i was told", where: notDoneAsTold},
-	{said: "[,] (so|and) [(please|kindly|let us|we should|we will|i will|could you|can you|could we|we had better|we would better)] [(please|just)] (plan on|go with|do|stick to|stick with|follow|keep to|go by|work with|count on|plan for) (that|it|so|those|them|this|their advice|his advice|her advice) [(please)]", where: bothHold(phraseEndsClause, beggedBefore)},
+	{said: "[,] (so|and) [(please|kindly|let us|we should|we will|i will|could you|can you|could we|we had better|we would better)] [(please|just)] (plan on|go with|do|stick to|stick with|follow|keep to|go by|work with|count on|plan for) (that|it|so|those|them|this|their advice|his advice|her advice) [(please)]", where: bothHold(bothHold(phraseEndsClause, beggedBefore), notTheirsTold)},
 	// What leads up to an order or a question.
 	{said: `
 		[(and|but)] (i|we) [have] never (done|built|tried|made|attempted) (this|anything like (this|it)|such a thing|one|one of these|it|anything) [(in my life|in our lives)] [before] [(in my life|in our lives)] (,|.|;) [(so|and|but|honestly)]

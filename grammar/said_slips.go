@@ -108,7 +108,7 @@ var besidePhrases = []placedPhrase{
 	{"(suits|suit) (me|us) ((down to the ground)|fine|grand|(to a t)|perfectly|best|nicely|well)", "", bothHold(bothHold(figureToldBefore, noDoubtBefore), phraseEndsLine)},
 	{", [and] ((make it (snappy|quick))|(be (quick|snappy) about it))", "", bothHold(figureToldBefore, phraseEndsLine)},
 	{", (ta|cheers|thanks) (love|mate|pet|hen|duck|pal|buddy|dear|darling|lad)", "", phraseEndsLine},
-	{", (write|put|pencil|mark|lock|jot) (that|it|them) (in|down) [please|then|mate]", "", bothHold(figureToldBefore, phraseEndsLine)},
+	{", (write|put|pencil|mark|lock|jot) (that|it|them) (in|down) [please|then|mate]", "", bothHold(bothHold(figureToldBefore, phraseEndsLine), notTheirsTold)},
 	{"(in|at|on|over) [the|our|my] (car|truck|van|kitchen|pub|bar|diner|phone|church|drive|train|bus|couch|sofa|table) [home|here|over]", "", bothHold(bothHold(figureToldBefore, saidBeforeOf(wordSet("agreed settled decided"))), phraseEndsLine)},
 	{", (yeah|yep|eh|aye|alright|righto) [mate|love|so] ?", "", bothHold(bidsFirst, phraseEndsLine)},
 	{"(over|during|at|after|before) [our|my|a|this morning 's] (breakfast|lunch|dinner|supper|tea|coffee|beers|cards|church|pints)", "", bothHold(figureToldBefore, phraseEndsLine)},

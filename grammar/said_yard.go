@@ -9,7 +9,7 @@ var yardTurns = []placedPhrase{
 	{"(plan|count|figure|work) (on|with|from) LUMBER that (is|are)", "they sell", lengthsAhead},
 	{"SELLER [PERSON] (cuts|saws|mills|trims|ships) (everything|it|LUMBER|stuff) (to|in|into|at)", "they sell lumber in", lengthsAhead},
 	{"before (selling|shipping|delivering|they sell|he sells|selling it|they sell it) [it] [on]", "", yardBoth(yardFigureBehind, yardClauseEnds)},
-	{"(you|we|i) have to (take|buy|get|use)", "they only sell", lengthsAhead},
+	{"(you|we|i) have to (take|buy|get|use)", "they only sell", yardBoth(notAskedWhat, lengthsAhead)},
 	{"[and] (there no other|there not another|there is no other|there are no other|nothing else in) (length|lengths|size|choice|option|ones|one|sizes)", "", yardAsideEnds},
 	{"they [will] [only] (sell|let) (me|us) [have]", "they sell", lengthsAhead},
 	{"in either", "in", yardFigureAhead},

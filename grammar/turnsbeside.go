@@ -127,6 +127,11 @@ var turnWays = []turnWay{
 	{"would", turnsBehind, `(?:(?:that|it|which) )?would have been (?:nice|lovely|great|grand|good|better|something)`, turnsNow},
 	{"thought", turnsBehind, `(?:(?:that|it) (?:is|was) )?(?:only|just) a (?:thought|daydream|dream|fancy|notion|joke|test)`, turnsNow},
 
+	// Others want it, and do not get it; whether it is to be done is asked.
+	{"getting having get have", turnsBehind, `(?:but )?(?:she|he|they|it) (?:(?:is|are|'s|will|was) (?:not|never) (?:be )?(?:getting|having|going to (?:get|have)|get|have)|(?:can|may) (?:not|never) have)(?: it| them| that| one| those| any)?(?: from me| here)?`, turnsNow},
+	{"should shall must", turnsBehind, `(?:so |and |but )?(?:should|shall|must) (?:i|we) (?:really |just )?(?:go ahead and )?(?:put|enter|use|take|do|go with|write|note|follow|believe|trust|accept)(?: with)?(?: it| that| this| them| those)(?: in| down)?`, askedWhether("Shall I set that?", "gap 2-1/2")},
+	{"up down", turnsBeside, `if it (?:was|were) (?:all |only |just )?(?:left )?(?:up|down) to (?:me|us|him|her|them)(?: alone)?`, turnsNow},
+
 	// Measured or read wrongly, and nothing better said.
 	{"tape ruler rule pencil misread misheard mismeasured", turnsExcuse, `(?:(?:the|my) (?:tape|ruler|rule) (?:was|is|had) (?:[a-z]+ )?(?:bent|twisted|slipping|slipped|sagging|upside down|crooked|caught|stuck|wrong|broken|kinked)|i (?:was holding|had|was reading|held) (?:the|my) (?:tape|ruler|rule) (?:upside down|backwards|wrong|crooked|the wrong way(?: up| round| around)?|at the wrong end|from the wrong end)|i (?:have )?(?:misread|misheard|mismeasured)(?: (?:the|my) [a-z]+| it| that)?)(?: (?:mind you|though|i think))?`, turnsSettle},
 	{"lie", turnsExcuse, `(?:no )?i tell a lie`, turnsSettle},

@@ -93,6 +93,11 @@ func yardClauseAhead(after []atom) []atom {
 // lengthsAhead reports whether lengths of lumber follow.
 func lengthsAhead(_, after []atom) bool { return lengthsIn(yardClauseAhead(after)) }
 
+// notAskedWhat: what is to be bought is not asked: "what do we have to buy if the yard only has tens".
+func notAskedWhat(before, _ []atom) bool {
+	return !saidBeforeOf(wordSet("what which how do does did would"))(before[max(0, len(before)-4):], nil)
+}
+
 // lengthsBehind reports whether lengths of lumber stand before.
 func lengthsBehind(before, _ []atom) bool { return lengthsIn(before) }
 

@@ -1,0 +1,63 @@
+package grammar
+
+// triedWithTurns are turns by which something is only tried: what would come of it, whether it could be had instead of what there is, and
+// what it would cost or look like. Common ways of speech, no source.
+var triedWithTurns = []placedPhrase{
+	// Whether there could be as many instead, asked behind why there are as many as there are.
+	{"!RAIL|STIFF|BAY !.. ?,|? ?and|or|so ?then would|could|might|will|can|may|should ?(i|we|you|they|it|there) ?just|also|not|at ?least have|use|do|be|work|fit|go|get|put|look|suit|serve|run|make|try|show ## ?(of (them|those)) ?instead|then|there|too|up|at|all|just|any ?instead $$", "$1 $2 , what if there were $3 $1", askedWhy},
+	{"!OPENING !.. ?,|? ?and|or|so ?then would|could|might|will|can|may|should ?(i|we|you|they|it|there) ?just|also|not|at ?least have|use|do|be|work|fit|go|get|put|look|suit|serve|run|make|try|show ## ?(of (them|those)) ?instead|then|there|too|up|at|all|just|any ?instead $$", "$1 $2 , what if there were $3 openings", askedWhy},
+	{"!RAIL|STIFF|BAY !.. ?,|? ?and|or|so ?then would|could|might|will|can|may|should ## ?(of (them|those)) ?just|also|not|at|least|still ?be|do|work|fit|go|look|suit|serve|hold|help|hurt|make|get ?any|just|as|also|too ?good|ok|okay|fine|better|worse|enough|alright|(all right)|allowed|possible|plenty|overkill|well|sense|by|in ?instead|then|there|too $$", "$1 $2 , what if there were $3 $1", askedWhy},
+	{"!OPENING !.. ?,|? ?and|or|so ?then would|could|might|will|can|may|should ## ?(of (them|those)) ?just|also|not|at|least|still ?be|do|work|fit|go|look|suit|serve|hold|help|hurt|make|get ?any|just|as|also|too ?good|ok|okay|fine|better|worse|enough|alright|(all right)|allowed|possible|plenty|overkill|well|sense|by|in ?instead|then|there|too $$", "$1 $2 , what if there were $3 openings", askedWhy},
+	{"why ?is|are !LENQ !.. ?,|? ?and|or|so ?then would|could|might|will|can|may|should # ?just|also|not|at|least|still ?be|do|work|fit|go|look|suit|serve|hold|help|hurt|make|get ?any|just|as|also|too ?good|ok|okay|fine|better|worse|enough|alright|(all right)|allowed|possible|plenty|overkill|well|sense|by|in ?instead|then|there|too $$", "why is $1 $2 , what if $1 is $3", nil},
+	{"why ?is|are !LENQ !.. ?,|? ?and|or|so ?then would|could|might|can|may|should|(can not)|(could not) it ?just|also|not ?be # ?instead|then|there|too $$", "why is $1 $2 , what if $1 is $3", nil},
+	// Whether what somebody claims would come out so.
+	{"^^ ?and|so|but ?, would|will|do|does !.. ?, ?just like|as|(the way) he|she|they|((the|my|our|his|her) PERSON) ?(all|just|always) claims|claimed|says|said|thinks|reckons|swears|insists|promises|promised|figures|told|tells|believes ?me|us ?it|they ?would|will|does|do $$", "is it true that $1 ?", statedInside},
+	// Whether there is a way.
+	{"^ is there ?any|a|some|no way|chance|hope|possibility|how ?at ?all ?that", "what if", couldNext},
+	// What it costs, looks and comes out like.
+	{"^ ?so|and how much would|will|does|might ?it|that|this|everything|(the (wall|job|lot)) be|come|run|cost|total ?to ?me|us with|using @ posts|uprights", "what would it cost if we used $1 posts", nil},
+	{"with|using @ posts|uprights $$", "if we used $1 posts", askedOfPosts},
+	{"what do|must|should|would|will|have|am i|we ?now ?(have|need|got|going|supposed) ?to buy|get|take|order|(pick up) if|when", "what do we need to buy if", soldNext},
+	{"^ how is|'s it|that|this|everything|things come|work|turn|look|lay|add|fall|stack|shape|pan|shake|go !if|with|at|when|using", "how does it look $1", nil},
+	{"^ how is|'s it|that|this|everything|things come|work|turn|look|lay|add|fall|stack|shape|pan|shake|go out|up|together|off|down !if|with|at|when|using", "how does it look $1", nil},
+	{"^ how would|will|does|might|is|'s ?it|that|this|things|everything look with !OPENING on|at|against|to|in !left|right ?hand ?side|end|half ?\\? $$", "what if the $1 is on the $2 , draw it", nil},
+	{"^ how would|will|does|might|is|'s ?it|that|this|things|everything look with !OPENING in|at middle|center ?\\? $$", "what if the $1 is in the middle , draw it", nil},
+}
+
+// triesWhatStands tries the figures that stand before a question for what they would do: "six rails with a gap of two, what would that do to the wall
+// height".
+func triesWhatStands(atoms []atom) []atom {
+	for i := 2; i+5 < len(atoms); i++ {
+		if w := atoms[i+1].text; atoms[i].text != "what" && atoms[i].text != "how" || w != "would" && w != "might" && w != "could" || !thatOrIt[atoms[i+2].text] || atoms[i+3].text != "do" && atoms[i+3].text != "mean" && atoms[i+3].text != "change" && atoms[i+3].text != "affect" {
+			continue
+		}
+		if before := atoms[:i]; !figured(before) || saidBeforeOf(asksOrDenies)(before, nil) || saidBeforeOf(supposingWords)(before, nil) || !trialWorded(before) {
+			return atoms
+		}
+		return inARow([]atom{worded(atoms[0], "what"), worded(atoms[0], "if")}, atoms)
+	}
+	return atoms
+}
+
+var thatOrIt = wordSet("that it this those they")
+
+// trialWorded reports whether what is to be tried is told by its figures alone, or as an order.
+func trialWorded(before []atom) bool { return !saidBeforeOf(claimVerbs)(before, nil) }
+
+// askedOfPosts: something is asked before it.
+func askedOfPosts(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("what how which where show"))(before, nil) && !figured(before)
+}
+
+// soldNext: what is sold is told behind it.
+func soldNext(_, after []atom) bool { return lengthsIn(after) }
+
+// askedWhy: why something is as it is was asked before.
+func askedWhy(before, _ []atom) bool {
+	return saidBeforeOf(wordSet("why where come"))(before, nil)
+}
+
+// couldNext: what could be is told behind it, with a figure.
+func couldNext(_, after []atom) bool {
+	return figured(after) && saidBeforeOf(wordSet("could can might would"))(after[:min(len(after), 6)], nil)
+}
