@@ -146,7 +146,7 @@ func (l *lexing) saidOfGuard(i, end int) (named, settled, ok bool) {
 			role = guardFuss
 		case w == "never" && after == "mind":
 			role = guardWaved
-		case w == "would" && (before == "ok" || before == "okay"), w == "out" && l.leavesOut(i, j), w == "alone" && l.leavesOut(i, j), w == "slide" && l.leavesOut(i, j), w == "ok" && (before == "is" || before == "are" || after == "on" || after == "with"):
+		case w == "would" && (before == "ok" || before == "okay"), w == "out" && l.leavesOut(i, j), w == "alone" && l.leavesOut(i, j), w == "slide" && l.leavesOut(i, j), (w == "ok" || w == "okay") && (before == "is" || before == "are" || after == "on" || after == "with"):
 			role = guardDone // "ok'd"
 		case w == "out" && guardWords[before] == guardDone, w == "on" && before == "going", w == "out" && (before == "it" || before == "that" || before == "talked"):
 			role = guardIdle

@@ -81,6 +81,8 @@ func needless(part []atom) bool {
 		return w[0] != "all" && w[0] != "that" && w[0] != "as" && w[0] != "what" || w[1] == "to" || w[1] == "the"
 	case w[0] == "do" && w[1] == "not" && keepsDoing[w[2]]:
 		return w[n-1] != "yet" && (w[2] != "save" || slices.Contains(w, "as"))
+	case n > 4 && w[0] == "do" && w[1] == "not" && (w[2] == "bother" || w[2] == "fuss" || w[2] == "worry") && (w[3] == "with" || w[3] == "about"):
+		return tablesNamed[w[n-1]] && n < 8 // but not "don't bother with stiffeners"
 	case n > 3 && w[0] == "no" && w[1] == "need" && w[2] == "to" && keepsDoing[w[3]], w[0] == "need" && w[1] == "not" && keepsDoing[w[2]]:
 		return w[n-1] != "yet"
 	case w[0] == "never" && w[1] == "mind", w[0] == "forget":

@@ -22,6 +22,7 @@ var setPlain = []func([]atom) []atom{
 	unforgotten,
 	pointlessMore,
 	neitherSide,
+	questionsParted,
 	dictated,
 	shortNotes,
 	spokenTotals,
@@ -121,9 +122,9 @@ func readSpoken(line string, atoms []atom, c Context) Reading {
 func readHeld(line string, atoms []atom, c Context) Reading {
 	said, as := textOf(atoms), slices.Clone(atoms)
 	r := readPlainly(line, atoms, c)
-	r.Acts = onlyTopic(r.Acts, as)
+	r.Acts = wallBehind(onlyTopic(r.Acts, as), as)
 	r = ofElsewhere(r, said)
-	for _, guard := range []func(Reading, []atom) Reading{adoptsClaims, turnedBeside, ofOtherTrade, heDoes, toldWhatIsKnown} {
+	for _, guard := range []func(Reading, []atom) Reading{adoptsClaims, turnedBeside, ofOtherTrade, otherThingAdded, heDoes, toldWhatIsKnown} {
 		r = guard(r, as)
 	}
 	return unlessSettled(r, line, c)

@@ -28,6 +28,8 @@ var overseasPhrases = []placedPhrase{
 	{"!(## ?- ##) a go|pop|throw", "$1 each", goodsBefore},
 	{"## even|flat $", "$1 dollars", centsBefore},
 	{"@ ## '|foot|ft £", "$1 $2 foot is $3", nil},
+	{"@ ## '|foot|ft £ ?,|;|and ## '|foot|ft £", "$1 $2 foot is $3 , $1 $4 foot is $5", nil}, // "2x6 10' 8.95, 12' 10.60" has no inches in it
+	{"@ ## '|foot|ft £ ?,|;|and ## '|foot|ft £ ?,|;|and ## '|foot|ft £", "$1 $2 foot is $3 , $1 $4 foot is $5 , $1 $6 foot is $7", nil},
 	// The yard, and what comes from it.
 	{"off|from|at|down timber|builders|(builder 's)|(builder ' s)|lumber merchant|merchants ?'s", "at the yard", nil},
 	{"bits|lumps|lengths of timber|wood|lumber", "boards", nil},

@@ -60,7 +60,7 @@ var phrasalTurns = []placedPhrase{
 	{"fit|fits|fill|fills|suit|suits the bill", "work", nil},
 	{"^ ?so|and|ok ?, how does|would|will|do it|this|that|everything|things|(the wall)|wall look|appear (from the front)|(head on)|(straight on)|(from in front) ?\\? $$", "show me the drawing", nil},
 	{"why ?on ?earth did|do|would|have|are you|we|they|he|she|it ?just ?simply ((throw|threw|toss|tossed|kick|kicked|weed|weeded|leave|left|screen|screened|sort|sorted|strike|struck|cross|crossed|count|counted|edit|edited) out)|((shoot|shot|vote|voted|mark|marked|knock|knocked|strike|struck) down)|((toss|tossed|brush|brushed|cast|set|push|pushed|wave|waved) (aside|off|away))|((write|wrote|cross|crossed|strike|struck|laugh|laughed|shrug|shrugged|call|called) off)|((pass|passed) (over|on|up))|((walk|walked|back|backed|shy|shied|stay|stayed) away from)|((steer|steered) clear of)|((say|said) no to)|((give|gave) up on)|((turn|turned) (away|down))|nix|nixed|ditch|ditched|discard|discarded|kill|killed|spurn|spurned|scrub|scrubbed|axe|axed|bin|binned|trash|trashed", "why did you reject", countAhead},
-	{"why ?on ?earth did|do|would|have you|we|they ?just (balk at)|((move|moved) away from)|((back|backed) off from)|((get|got) rid of)|((take|took) away)|((cut|chop) off)|lose|drop|bounce|fight|remove|((take|took|cut) out)", "why did you reject", countAhead},
+	{"why ?on ?earth did|do|would|have you|we|they ?just (balk at)|((move|moved) away from)|((back|backed) off from)|bounce|fight", "why did you reject", countAhead},
 	// What is said of others.
 	{"has|had|have us|me|you ?all ?penciled ?written ?put ?marked down for|as", "says", nil},
 	{"took|takes|jotted|jots down !a|an !_ of", "wrote down $1 $2 of", figureFirst},

@@ -46,6 +46,12 @@ func withoutEchoes(acts []Act, atoms []atom) []Act {
 		if i > 0 && a.Kind == Ask && acts[i-1].Kind == Why && a.Topic != "" && a.Topic == acts[i-1].Topic && a.As == "" && !asksAnew(a, atoms) {
 			continue
 		}
+		if n := len(out); n > 0 && a.Kind == Why && a.Topic == "that" && out[n-1].Kind == Why {
+			continue // "how you got that many rails, would you explain it"
+		}
+		if len(acts) > 1 && a.Kind == Ask && a.Topic == "shopping" && a.As == "" && onlyGoes(a, atoms) {
+			continue // "print the plan, I'm off to the yard"
+		}
 		if n := len(out); n > 0 && a.Kind == Forget && out[n-1].Kind == Forget && a.Name != nil && len(out[n-1].Statements) == 1 && out[n-1].Statements[0].Name == *a.Name {
 			continue // "lose the 3 inch max on the gap but leave the rest"
 		}
@@ -72,6 +78,29 @@ func withoutEchoes(acts []Act, atoms []atom) []Act {
 	return out
 }
 
+// onlyGoes reports whether somebody says no more than that he goes to buy: "I'm off to the yard".
+func onlyGoes(a Act, atoms []atom) bool {
+	i := atomAt(atoms, a.At)
+	if i < 0 {
+		return false
+	}
+	for k := i; k < len(atoms) && atoms[k].at < a.End; k++ {
+		switch atoms[k].text {
+		case "off", "heading", "headed", "going", "driving", "leaving":
+			for k = max(i-2, 0); k < len(atoms) && !(k > i && breaksClause(atoms, k)); k++ {
+				if asksOfBuying[atoms[k].text] {
+					return false
+				}
+			}
+			return true
+		}
+	}
+	return false
+}
+
+// asksOfBuying are words of a question for what to buy.
+var asksOfBuying = wordSet("what need needs list how which tell show ?")
+
 // triesAllOf reports whether all that one trial tries is tried in another.
 func triesAllOf(one, other Act) bool {
 	for _, st := range one.Statements {
@@ -90,8 +119,10 @@ func asksAnew(a Act, atoms []atom) bool {
 		return false
 	}
 	switch atoms[i].text {
-	case "where", "whereabouts", "how", "what", "which":
+	case "where", "whereabouts", "how", "what", "which", "give", "show":
 		return true
+	case "then":
+		return i+1 < len(atoms) && (atoms[i+1].text == "what" || atoms[i+1].text == "how")
 	}
 	return false
 }

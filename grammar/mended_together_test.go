@@ -1,0 +1,77 @@
+package grammar
+
+import "testing"
+
+// TestMendedTogether: of several things said in one breath none is lost, and none is added.
+func TestMendedTogether(t *testing.T) {
+	for _, c := range [][2]string{
+		{"where do I stand the new post and where do I scribe it", "ask posts; ask marks"},
+		{"do me a picture would you and then tell me what I'd be paying", "ask drawing; ask cost"},
+		{"what gap do I get and what opening do I get", "ask gap; ask opening"},
+		{"tell me what I need to buy and what it costs", "ask shopping; ask cost"},
+		{"why that many boards on the list and give me the shopping list", "why shopping; ask shopping"},
+		{"tell me how wide the opening is and then how high the wall is", "ask opening; ask wall height"},
+		{"print the plan to friday.html, I'm off to the yard", "print to friday.html"},
+		{"draw it, I'm heading to the lumber yard", "ask drawing"},
+		{"I'm off to the yard, what do I need", "ask shopping"},
+		{"I'm off to the yard", "ask shopping"},
+		{"I have changed my mind about the budget, so please disregard it from now on.", "forget budget"},
+		{"I changed my mind on the stiffeners, so drop them", "forget stiffeners"},
+		{"I've changed my mind, forget it", "undo"},
+		{"why am I buying nine boards when there's only six rails", "why shopping"},
+		{"how come I'm paying for nine boards when I have six rails", "why shopping"},
+		{"why are we getting twelve boards for six rails", "why shopping"},
+		{"why six rails", "why rails"},
+		{"you may think me dim, but I can't see how you got that many rails, would you explain it", "why rails"},
+		{"2 bays & 1-7/8 btm gap on garage wall", "garage wall: bays = 2; garage wall: bottom gap = 1-7/8 in"},
+		{"six rails and a 2 inch gap on the north wall", "north wall: rails = 6; north wall: gap = 2 in"},
+		{"six rails, gap 2 on the north wall", "rails = 6; north wall: gap = 2 in"},
+		{"six rails on the south wall and gap 2 on the north wall", "south wall: rails = 6; north wall: gap = 2 in"},
+		{"\"Which lengths do they have?\" \"Twelves and twenties, nothing else on the rack.\"", "stock = 144 in, 240 in"},
+		{"which lengths do they have", "ask stock"},
+		{"2x6 10' 8.95, 12' 10.60", "price 2x6 120 in = 8.95; price 2x6 144 in = 10.60"},
+		{"2x6 8' 5.95, 10' 8.95, 12' 10.60", "price 2x6 96 in = 5.95; price 2x6 120 in = 8.95; price 2x6 144 in = 10.60"},
+		{"why did you drop two rails", "why rails"},
+		{"why did you take off two rails", "why rails"},
+		{"why did you reject two rails", "why not rails = 2"},
+		{"I know about the guard, the inspector already said it's okay", "set aside guard"},
+		{"tell me how to build it, one step at a time", "ask steps"},
+	} {
+		if got := Normal(Read(c[0], Context{}).Acts); got != c[1] {
+			t.Errorf("%q is heard as %q, want %q", c[0], got, c[1])
+		}
+	}
+}
+
+// TestTwoQuestions puts every topic of question twice into one sentence, and sees that both are there; what cannot be read is asked back.
+func TestTwoQuestions(t *testing.T) {
+	asks := [][2]string{
+		{"what gap do I get", "ask gap"}, {"how many boards do I stack", "ask rails"}, {"what would work", "ask options"}, {"where do my marks go", "ask marks"},
+		{"where does the new post go", "ask posts"}, {"how long do I cut them", "ask cuts"}, {"what do I need to buy", "ask shopping"}, {"what will it cost me", "ask cost"},
+		{"what do I do first", "ask steps"}, {"what should I watch out for", "ask cautions"}, {"show me a picture", "ask drawing"}, {"how wide is the opening", "ask opening"},
+		{"why six rails", "why rails"}, {"why that many boards on the list", "why shopping"}, {"work it out", "ask layout"}, {"show me the whole sum", "show it all"},
+		{"print it to wall.html", "print to wall.html"}, {"explain the gap", "why gap"},
+	}
+	for _, joint := range []string{" and ", " and then ", ", and "} {
+		both := 0
+		for _, one := range asks {
+			for _, other := range asks {
+				if one == other {
+					continue
+				}
+				line := one[0] + joint + other[0]
+				r := Read(line, Context{})
+				if r.Ask != nil {
+					continue
+				}
+				if got := Normal(r.Acts); got != one[1]+"; "+other[1] {
+					t.Errorf("%q is heard as %q", line, got)
+				}
+				both++
+			}
+		}
+		if want := len(asks)*(len(asks)-1) - 20; both < want {
+			t.Errorf("joined by %q, %d pairs are heard, want %d", joint, both, want)
+		}
+	}
+}

@@ -1,0 +1,70 @@
+package grammar
+
+import (
+	"regexp"
+	"slices"
+
+	"saywright/solver"
+)
+
+// A figure or a part may be named where nothing of the wall is counted or decided: somebody has yet to choose, parts are taken one at a
+// time, the work of others is to be paid, and what is added is another thing that only ends in "board". Common ways of speech, no source.
+
+// countsOther are the lines that count something else, or decide nothing.
+var countsOther = []openWay{
+	{looks: valuedButStock, way: regexp.MustCompile(`\b(?:decid(?:e|es|ing|ed)|choos(?:e|es|ing)|chose|chosen|pick|picks|picking|picked|select|selects|selecting|settle|settles|vote|votes|voting|voted|torn|waver|wavers|wavering|dither|dithers|dithering|debate|debates|debating|argue|argues|arguing|argued|hesitat(?:e|es|ing)|undecided|vacillating|toss - up|toss up|tossup|dilemma|choice|decision|undecided|flip (?:a|the) coin|toss (?:a|the) coin|draw straws|deliberat(?:e|es|ing)|switching|flip - flopping|agonizing|wondering|fighting|back and forth|to and fro|in two minds|of two minds) between\b`),
+		not: regexp.MustCompile(`\b(?:what|how|which|why|where|if) |\?`), ask: openQuestion("Which of them shall it be?", "six rails")},
+	{looks: setsCount, way: regexp.MustCompile(`\b(?:` + anyFigure + `|a|each|every|just one|only one) (?:more |single )?(?:rails?|boards?|slats?|planks?|posts?|bays?|stiffeners?|brackets?|courses?|pieces?) (?:at (?:a|one|any one|the same) (?:time|go)|per (?:trip|day|hour|load|person|man|pass)|by (?:one|two)|after (?:the other|another)|a (?:day|trip|time|go|minute|load))\b`),
+		ask: wantedHere},
+	{looks: asksTopic("cost"), way: regexp.MustCompile(`\b(?:have|having|get|getting|hire|hiring|pay|paying|bring in|call in|employ|engage) (?:somebody|someone|anybody|anyone|some ?(?:guy|body|one)|people|you|him|her|them|a (?:pro|guy|man|crew|carpenter|contractor|builder|handyman|professional|neighbor|kid|joiner|tradesman|helper|fellow|framer)|the (?:pros|guy|crew|carpenter|contractor|builder|handyman|neighbor|kid|yard|store|shop)|my [a-z]+|our [a-z]+|pros|professionals|carpenters|contractors|builders|labor|help)(?: [a-z]+){0,2} ?(?:to |come |do |build|put|install|make|cut|haul|deliver|set|hang|paint|finish|assemble|erect|for )`),
+		not: regexp.MustCompile(`\b(?:tell|show|figure|add up|work out|email|send) `), ask: openQuestion("What the material costs, or the work?", "what does the lumber cost", "ask cost")},
+	{looks: asksTopic("cost"), way: regexp.MustCompile(`\b(?:labor|installation|delivery|workmanship|a (?:carpenter|contractor|handyman|builder|pro)'?s?) (?:cost|costs|run|charge|rate|rates|included|fee|fees)\b|\b(?:cost|costs|price|charge|much) (?:of|for|of the|for the|is|is the) (?:labor|delivery|installation|installing)\b`),
+		ask: openQuestion("What the material costs, or the work?", "what does the lumber cost", "ask cost")},
+	{looks: valued, way: regexp.MustCompile(`\b(?:boogie|body|diving|surf|cutting|ironing|chess|dart|skirting|paddle|skate|wake|snow|bulletin|notice|score|ceiling|circuit|chopping|drawing|bread|cheese|white|black|key|school|floor|emery|mother|running|sounding|switch) boards?\b`),
+		not: regexp.MustCompile(`\b(?:for|are|is|of|rails?) (?:the )?(?:floor|ceiling|skirting|white|black|running) boards?\b|\bcutting boards? (?:to|at)\b`), ask: wantedHere},
+}
+
+// otherThingAdded asks back where somebody round the wall is counted, and where a part is added that an unknown word before it makes another thing: "tack on a boogie board", "add a
+// curtain rail".
+func otherThingAdded(r Reading, atoms []atom) Reading {
+	if r.Ask != nil {
+		return r
+	}
+	for i := 1; i < len(atoms); i++ {
+		if livesThere[atoms[i].text] && (spelledNumber(atoms[i-1].text) || atoms[i-1].kind == aDigits) && slices.ContainsFunc(r.Acts, func(a Act) bool { return valued(a) && a.At == atoms[i-1].at }) {
+			at := atoms[i-1].at
+			return Reading{Ask: &solver.Question{At: &at, Text: "Is that a figure of the wall?", Example: "gap 2-1/2"}}
+		}
+	}
+	if !slices.ContainsFunc(r.Acts, plusCount) {
+		return r
+	}
+	for i := 2; i < len(atoms); i++ {
+		w := atoms[i-1]
+		if w.kind != aWord || !isClass(atoms[i].text, "RAIL") && !isClass(atoms[i].text, "POST") {
+			continue
+		}
+		switch atoms[i-2].text {
+		case "a", "an", "one", "another", "some", "my", "our", "the":
+		default:
+			continue
+		}
+		if !bedsAndKicks[w.text] && (vocab().known[w.text] || vocab().neutral[w.text] || units[w.text] > 0 || len(w.text) < 3) {
+			continue
+		}
+		at := w.at
+		return Reading{Ask: &solver.Question{At: &at, Text: unknownWord + quoted(w.text) + " mean here?", Example: "one more rail"}}
+	}
+	return r
+}
+
+// bedsAndKicks are words that mean something of the wall elsewhere, and before a part another thing.
+var bedsAndKicks = wordSet("bed kick floor")
+
+// livesThere are those who live round a wall: so many of them are no figure of it.
+var livesThere = wordSet("dog dogs cat cats kid kids child children toddler toddlers baby babies puppy puppies rabbit rabbits hen hens chicken chickens grandkids grandchildren boy boys girl girls son sons daughter daughters goat goats horse horses people men women guys friends helpers neighbors visitors guests brothers sisters")
+
+// valuedButStock: "we can pick between ten and sixteen foot boards" tells what is sold.
+func valuedButStock(a Act) bool {
+	return valued(a) && a.Statements[0].Name.Quantity != solver.Stock
+}

@@ -1,0 +1,47 @@
+package grammar
+
+import "slices"
+
+// breathTurns are phrases beside which something else was heard in the same breath: what is counted besides, what is only the reason, what
+// is bidden politely, and what is said twice.
+var breathTurns = []placedPhrase{
+	// Those round the house, and what does not get through, are why: "we have three kids and two dogs, so …".
+	{said: "[(i|we|they|he|she|PERSON|(my|our|the|his|her) (PERSON|KIN|sister|brother|wife|husband))] [also] (have|has|got|own|keep|keeps) [got] (a|one|two|three|four|five|several|few|couple of) [SMALLER] HOUSEFOLK [(,|and|, and)] [(a|one|two|three|four|five|several|few|couple of)] [SMALLER] HOUSEFOLK [(,|and|, and) (a|one|two|three|four|five|several|few|couple of) [SMALLER] HOUSEFOLK] [(at home|now|running around|running about|too|as well|in the house|here)] (,|.|;|and) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
+	{said: "(with|between) (one|two|three|four|five|several|few|couple of) [SMALLER] HOUSEFOLK [(,|and|, and)] [(one|two|three|four|five|several|few|couple of)] [SMALLER] HOUSEFOLK [(at home|now|running around|running about|in the house|here|about|around)] [(,|-)] [(so)]", where: bothHold(phraseStartsClause, moreFollows)},
+	{said: "^ you|we|i|he|she|they|nobody can|could ?hardly|never ?not get|squeeze|fit|push|wheel|move|haul|bring|carry|take|roll|drive|steer ?the|my|our|his|her _ ?_ through|thru|past|in|into # ?wide ?(opening|gap|hole|gate) ,|.|; ?so|and ?please", where: moreFollows},
+	{said: "^ i|he|she ?am|is|'m|'s ?about|only|all ?of # ?tall|high ?(in (my|his|her) (socks|boots)) ,|.|;|and ?and|so|but", where: bothHold(notAtValue, moreFollows)},
+	{said: "^ ?a|my|the # blade|saw|(saw blade) ,|with|and|that|which|, ?and|with ?has|takes|cuts|leaves|makes ?a|an # kerf|cut", plain: "kerf $2"},
+	// Spare boards, and how many.
+	{said: "^ ?please ?go ?ahead ?and put|throw|toss|add|stick|have|get|buy|order ?me|us ?in|on couple|few|handful ?of spares|(spare RAIL)|(extra RAIL) ?on|onto|in|to|for ?order|list|ticket|bill|pile|truck|(shopping list) ,|;|:|-|-- ?say|call ?it ## RAIL|more|extra|spares ?or ?so", plain: "buy $1 spare boards"},
+	// What is not asked for, before what is.
+	{said: "^ spare me|us ?all ?of ?the|your|any sums|figuring|math|arithmetic|details|lecture|reasons|working|workings|story|theory|explanation|explanations|reasoning and ?just", where: moreFollows},
+	{said: "^ forget|(never mind) ?about ?the|my|our lunch|dinner|supper|breakfast|coffee|tea|beer|weather|rain|football|game|ballgame|paint|painting|invoice|truck|phone|mess|time|holidays|weekend|dishes|laundry|neighbors|noise ,|;|.|- ?and|so|just|now", where: moreFollows},
+	{said: "^ ?i|we ?really|honestly do|could|does not ?really|much care|mind what|(how (wide|big|high|tall|long|much)) !LENQ is|are|be|measures|(comes to)|(ends up) ?at ?, ?just so|as long|much as it|they|that is|are|stays|stay|keeps|comes|ends ?up ?at", plain: "$1 must be", where: limitAhead},
+	{said: "^ ?the|our|my !(LENQ|kerf|trim) is|are not # anymore|(any more)|(any longer) ,|;|.|but|- ?but ?now it|they|that is|are ?now # ?now", plain: "$1 is $3"},
+	{said: "^ ?the|our|my !(LENQ|kerf|trim) is|are no longer|more # ,|;|.|but|- ?but ?now it|they|that is|are ?now # ?now", plain: "$1 is $3"},
+	{said: "^ ?the|our|my budget is not ?\\$ # ?dollars|bucks anymore|(any more)|(any longer) ,|;|.|but|- ?but ?now it|that is ?now ?\\$ # ?dollars|bucks ?now", plain: "the budget is $2 dollars"},
+	{said: "^ ?the|our|my budget is no longer|more ?\\$ # ?dollars|bucks ,|;|.|but|- ?but ?now it|that is ?now ?\\$ # ?dollars|bucks ?now", plain: "the budget is $2 dollars"},
+	{said: "^ ?well|so ?i|we ?have changed my|our mind|minds about|on|over ?the|my|our !LENQ|budget|kerf|trim|drop|stiffeners ?limit ,|;|.|- ?so|and ?please ?just|do forget|disregard|ignore|drop|scrap|scratch|remove|cancel|delete it|that ?from ?now ?on|altogether|again|completely|please|entirely", plain: "forget the $1", where: phraseEndsHere},
+	// Why so many are bought.
+	{said: "^ ?but|and|so why|(how come) am|are|is|do|does|would|must|should|have i|we|you|he|she ?need|needs|have|has|got ?to buying|buy|ordering|order|purchasing|purchase|getting|(paying for)|(pay for) ## RAIL|sticks ?in ?all ?, when|if|while|but|for|to ?there|i|we|it|WALL|build|make ?am|is|are|has|have|need|needs|get|gets|will|takes ?only ?just ?but ?need|have|get|be ?only ## RAIL ?only ?in ?it|all|WALL", plain: "why that many boards on the list"},
+	{said: "^ ?but|and|so (how come)|why|(why is it) ?that i|we ?am|are ?need|needs|have|has|got ?to buying|buy|ordering|order|purchasing|purchase|getting|(paying for)|(pay for) ## RAIL|sticks ?in ?all ?, ?when|if|while|but|for|to ?there|i|we|it|WALL|build|make ?am|is|are|has|have|need|needs|get|gets|will|takes ?only ?just ?but ?need|have|get|be ?only ?(## RAIL) ?only ?in ?it|all|WALL", plain: "why that many boards on the list", where: phraseEndsHere},
+	{said: "(can|could) not|never see|(make out)|understand|figure|(work out)|follow|tell|fathom|grasp how|why|where you got|get|arrived|(came up with)|reached ?at !(that many (RAIL|STIFF|posts|bays)) , (would|could|will|can) you ?please ?kindly explain it|that|this ?to|for ?me|us", plain: "why $1"},
+	// Bidden politely, step by step.
+	{said: ", ?just|please ?just|please one|a step|thing|bit|piece at a time ?please", where: phraseEndsLine},
+	{said: "\" (which|what) ?board|lumber|stock|rail lengths|sizes do|does|did they|he|she|you|(the yard) have|carry|sell|stock ?there \\? \" \"", plain: "they have"},
+	{said: "^ ?so|and|ok which|what ?board|lumber|stock|rail lengths do|does they|(the (yard|shop|store|place)) ?usually|normally|actually have|carry|stock|keep|offer ?in ?stock|there", plain: "what lengths do they sell", where: phraseEndsHere},
+	{said: "tell|show ME how to (build|put|make|assemble|construct) (it|this|(the wall)|(it together)|(this together)|(the wall together)|(it up))", plain: "show me the steps", where: phraseEndsHere},
+}
+
+// notAtValue: nobody says "at" of how tall somebody is, and the figure is no wish of its own.
+func notAtValue(_, after []atom) bool {
+	return slices.ContainsFunc(after, func(a atom) bool { return a.text == "wall" || a.text == "halfwall" || a.text == "height" })
+}
+
+// limitAhead: a limit follows: "less than four inches", "under 4", "at least two".
+func limitAhead(_, after []atom) bool {
+	return len(after) > 1 && limiting[after[0].text]
+}
+
+// limiting are words that begin a limit.
+var limiting = wordSet("less more under over below above at no between within smaller bigger narrower wider not")
