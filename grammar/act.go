@@ -56,6 +56,7 @@ type Act struct {
 	Topic      string             // a table or page that is asked after: "cuts", "layout", …; "that"; "guard"
 	Wall       string             // the wall whose table is asked after; "" is the wall at hand
 	As         string             // "csv"
+	Units      string             // in which its answer alone is asked for: "metric", "customary"
 	Words      []string           // names of saved walls; a file's name
 	N          int                // which way out
 	Figures    []solver.Value     // bare numbers that answer a teacher

@@ -115,6 +115,9 @@ func readSpoken(line string, atoms []atom, c Context) Reading {
 	if r, ok := readSeveralUndone(line, atoms, c); ok {
 		return r
 	}
+	if r, ok := readShownIn(line, atoms, c); ok {
+		return r
+	}
 	return readKindred(line, atoms, c, readHeld(line, atoms, c))
 }
 
@@ -127,7 +130,7 @@ func readHeld(line string, atoms []atom, c Context) Reading {
 	for _, guard := range []func(Reading, []atom) Reading{adoptsClaims, turnedBeside, ofOtherTrade, otherThingAdded, heDoes, toldWhatIsKnown} {
 		r = guard(r, as)
 	}
-	return unlessSettled(r, line, c)
+	return unlessSettled(shownIn(r, as), line, c)
 }
 
 // unlessSettled takes the choice of a question that was answered when this very line was asked back about.

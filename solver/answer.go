@@ -58,6 +58,7 @@ type Reply struct {
 	Statements []Statement // what was tried, claimed or said
 	Full       bool        // the whole derivation was asked for
 	As         string      // "csv": as data for another program, in place of words
+	Units      string      // in which this answer alone was asked for: "metric", "customary"
 }
 
 // Question is what is asked back. At is the place in the line, in runes from 0; nil where there is none.

@@ -21,6 +21,7 @@ type round struct {
 	wall   string           // the wall that the last of them is about
 	on     *trial           // the what-if earlier in this line: asks after it are answered within it
 	files  []file           // drawings to write once all of the line is clear
+	units  string           // in which the answer at hand was asked for, "" as the person works
 	spoken *solver.Name     // what was spoken of before this line: a picture marks it
 
 	nothing *solver.Question // set where an act has nothing to act on: then the line changes nothing
@@ -54,7 +55,14 @@ func (r *round) carryOut(acts []grammar.Act) {
 			}
 			r.state(acts[i : i+n])
 		} else {
+			from := len(r.parts)
+			if r.units = ""; len(acts[i].Statements) == 0 { // what is tried may be kept, so it is tried in the units at work
+				r.units = acts[i].Units
+			}
 			carrying[acts[i].Kind](r, acts[i])
+			for _, p := range r.parts[min(from, len(r.parts)):] {
+				p.To.Units = acts[i].Units
+			}
 		}
 		r.note(acts[i : i+n])
 		i += n
@@ -169,8 +177,21 @@ func (r *round) none(key, example string, facts ...solver.Fact) {
 	r.nothing = &solver.Question{Key: key, Example: example, Facts: facts}
 }
 
-// at returns the wall that a name speaks of, its book, and the answer to it: within the what-if of this line, if any.
+// at returns the wall that a name speaks of, its book, and the answer to it: within the what-if of this line, if any, and in the units
+// that the answer is asked for in.
 func (r *round) at(wall string) (solver.Book, *solver.Answer) {
+	b, base := r.worked(wall)
+	if r.units == "" || (r.units == "metric") == b.Metric() {
+		return b, base
+	}
+	in, _, _, err := b.With(solver.Statement{Name: solver.Name{Quantity: solver.Units}, Value: solver.Value{Word: r.units}}, base.Layout)
+	if err != nil {
+		return b, base
+	}
+	return in, solver.Solve(in)
+}
+
+func (r *round) worked(wall string) (solver.Book, *solver.Answer) {
 	if wall == "" {
 		wall = r.talk.now.hand
 	}

@@ -25,7 +25,7 @@ func (r *round) answer(read grammar.Reading) *solver.Answer {
 	}
 	show.Before = r.talk.before
 	for i, p := range r.parts {
-		p.Said, p.Heard, p.Metric = whole.Said, nil, p.Metric || metric
+		p.Said, p.Heard, p.Metric = whole.Said, nil, shownMetric(p, metric)
 		if asksAgain(p, r.parts[i+1:]) {
 			p.Ask = nil
 		}
@@ -43,6 +43,14 @@ func (r *round) answer(read grammar.Reading) *solver.Answer {
 	}
 	whole.Text = strings.Join(text, "\n\n")
 	return whole
+}
+
+// shownMetric reports whether an answer is shown in millimeters: as it was asked for, else as the person works.
+func shownMetric(p *solver.Answer, works bool) bool {
+	if p.To.Units != "" {
+		return p.To.Units == "metric"
+	}
+	return p.Metric || works
 }
 
 // blockedAlready reports whether a question is answered by no more than what blocks it, and an earlier part of the line told that.
