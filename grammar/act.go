@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // ActKind says what a person does with a line: states, asks, tries, claims, commands.
@@ -78,8 +79,11 @@ type Context struct {
 	Teaching bool               // a lesson waits for figures
 	Ways     int                // how many ways out were offered
 	Walls    []string           // names of walls
+	Pending  *Pending           // a question that waits for its answer
 	deep     bool               // a line that is read again
 	Saved    []string           // names of saved walls
+
+	Now func(solver.Name) (exact.Rat, bool) // what a quantity comes to in the layout that stands; nil where there is none
 }
 
 // Taken is a spelling that was mended: the word as said, the word it was taken for, and its place in runes.
@@ -93,6 +97,8 @@ type Reading struct {
 	Acts  []Act
 	Taken []Taken
 	Ask   *solver.Question
+	Whole string // the line that Ask is about, where it is more than the one that was said
+	Own   bool   // each choice of Ask is a line of its own
 }
 
 // String returns the normal form of an act.

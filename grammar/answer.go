@@ -1,9 +1,12 @@
 package grammar
 
 import (
+	"regexp"
+	"strconv"
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // answer reads the reply to an open question: "1", "the second", "feet", "4 ft"; and to ways out that were offered.
@@ -14,6 +17,17 @@ func answer(line string, c Context) ([]Act, bool) {
 	letters, _ := foldLine(line)
 	tokens := lex(split(letters), c)
 	n, ok := choiceNumber(tokens)
+	if i := choiceBySide(line, c.Choices); i >= 0 {
+		return parsed(c.Choices[i], line)
+	}
+	if i := choiceByChange(line, c.Choices); i >= 0 {
+		return parsed(c.Choices[i], line)
+	}
+	if i, number := choiceByFigure(tokens, c); i >= 0 {
+		return parsed(c.Choices[i], line)
+	} else if number > 0 {
+		return nil, false
+	}
 	switch {
 	case len(c.Choices) == 0:
 		if ok && n <= c.Ways && n > 0 {
@@ -65,6 +79,139 @@ func choiceNumber(tokens []token) (int, bool) {
 		}
 	}
 	return n, n != 0
+}
+
+// choiceBySide finds the one choice that a side names: "the left one".
+func choiceBySide(line string, choices []string) int {
+	said := sideSaid.FindStringSubmatch(bareAnswer(line))
+	found := -1
+	for i, ch := range choices {
+		if said == nil || !strings.Contains(ch, said[1]) {
+			continue
+		}
+		if found >= 0 {
+			return -1
+		}
+		found = i
+	}
+	if len(choices) < 2 {
+		return -1
+	}
+	return found
+}
+
+var (
+	byThat = regexp.MustCompile(`^(?:by |the change$|it changes|changes|change it by|.* (?:less|more|narrower|wider|smaller|bigger|taller|shorter|higher|lower)$)`)
+	toThat = regexp.MustCompile(`^(?:to that|to be|shall be|should be|it (?:shall|should) be|what it (?:shall|should) be|how much it (?:shall|should) be|in all)`)
+)
+
+// choiceByChange finds the choice that is a change, or the one that is none, where there is one of each.
+func choiceByChange(line string, choices []string) int {
+	if len(choices) != 2 {
+		return -1
+	}
+	said := bareAnswer(line)
+	by, to := -1, -1
+	for i, ch := range choices {
+		if strings.Contains(ch, " += ") || strings.Contains(ch, " -= ") || strings.Contains(ch, " *= ") {
+			by = i
+		} else {
+			to = i
+		}
+	}
+	switch {
+	case by < 0 || to < 0:
+		return -1
+	case byThat.MatchString(said) && (!strings.ContainsAny(said, "0123456789") || sameFigure(said, choices[by])):
+		return by
+	case toThat.MatchString(said):
+		return to
+	}
+	return -1
+}
+
+// sameFigure reports whether words name no other figure than a choice does.
+func sameFigure(said, choice string) bool {
+	acts, err := Parse(choice)
+	letters, bad := foldLine(said)
+	if err != nil || bad >= 0 || len(acts) != 1 || len(acts[0].Statements) != 1 {
+		return false
+	}
+	for _, t := range lex(split(letters), Context{}) {
+		if t.kind == kNum && !t.amt.val.Eq(acts[0].Statements[0].Value.Num) {
+			return false
+		}
+	}
+	return true
+}
+
+// whichNumber asks whether a number picks the choice of that number or the one of that figure: "2", where the second is 3 in and the first 2 in.
+func whichNumber(line string, c Context) *solver.Question {
+	letters, bad := foldLine(line)
+	if bad >= 0 || len(c.Choices) == 0 {
+		return nil
+	}
+	i, n := choiceByFigure(lex(split(letters), c), c)
+	if i >= 0 || n == 0 {
+		return nil
+	}
+	byFigure := 0
+	for k, ch := range c.Choices {
+		if acts, err := Parse(ch); err == nil && acts[0].Statements[0].Value.Num.Eq(exact.Int(n)) {
+			byFigure = k
+		}
+	}
+	q := solver.Question{Text: "The one that is number " + strconv.Itoa(n) + ", or that figure?", Choices: []string{c.Choices[n-1], c.Choices[byFigure]}}
+	q.Example = "the first"
+	return &q
+}
+
+// choiceByFigure finds the one choice of several figures of one thing that a bare number names: "3", where 2 in or 3 in may hold. Where the number picks another
+// choice than the figure, neither is found, and number is what was said.
+func choiceByFigure(tokens []token, c Context) (found, number int) {
+	found = -1
+	if c.Pending == nil || !strings.HasPrefix(c.Pending.Question.Text, "Which holds") {
+		return -1, 0 // of 2 in or 2 ft a 2 picks the second
+	}
+	var v *amount
+	for i := range tokens {
+		switch t := &tokens[i]; t.kind {
+		case kNum:
+			if v != nil || t.amt.unit != bare || t.amt.bad != "" {
+				return -1, 0
+			}
+			v = t.amt
+		case kIt, kStop, kComma, kFill:
+		default:
+			return -1, 0
+		}
+	}
+	var of string
+	for i, ch := range c.Choices {
+		acts, err := Parse(ch)
+		if v == nil || err != nil || len(acts) != 1 || len(acts[0].Statements) != 1 {
+			return -1, 0
+		}
+		st := acts[0].Statements[0]
+		if of != "" && of != st.Name.String() {
+			return -1, 0
+		}
+		of = st.Name.String()
+		if st.Value.Of != nil || !st.Value.Num.Eq(v.val) {
+			continue
+		}
+		if found >= 0 {
+			return -1, 0
+		}
+		found = i
+	}
+	if found < 0 {
+		return -1, 0
+	}
+	if n, ok := v.val.Int64(); ok && n >= 1 && int(n) <= len(c.Choices) && int(n) != found+1 {
+		return -1, int(n)
+	}
+	return found, 0
 }
 
 // choiceByUnit finds the one choice that a unit or a value names: "feet", "4 ft".

@@ -91,8 +91,14 @@ func Read(line string, c Context) Reading {
 	if bad >= 0 {
 		return askedBack(bad, "Some of that is not text. Can you type it again?", "gap 2-1/2")
 	}
+	if told, ok := answersPending(line, c); ok {
+		return told
+	}
 	if acts, ok := answer(line, c); ok {
 		return Reading{Acts: acts}
+	}
+	if q := whichNumber(line, c); q != nil {
+		return Reading{Ask: q, Own: true}
 	}
 	if acts, ok := readNormal(line, c); ok {
 		return Reading{Acts: acts}

@@ -8,6 +8,7 @@ import (
 	"saywright/explain"
 	"saywright/grammar"
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // Talk is one conversation: what stands, what was tried and asked, and the way back. The zero value is a new one
@@ -24,6 +25,7 @@ type Talk struct {
 	tried  *trial                    // the last what-if
 	stuck  *trial                    // the last blocked answer and its ways out
 	asked  *asked                    // what the last answer asked back
+	open   *grammar.Pending          // the question that waits for an answer in a word
 	last   *remark                   // the last answer that can be asked "why that"
 	lesson *solver.Lesson            // in progress
 	lately []solver.Name             // what the last line spoke of
@@ -136,7 +138,23 @@ func (t *Talk) context() grammar.Context {
 	if t.stuck != nil {
 		c.Ways = len(t.stuck.to.Ways)
 	}
+	c.Pending, c.Now = t.open, t.measures
 	return c
+}
+
+// measures returns what a quantity comes to in the layout that stands.
+func (t *Talk) measures(n solver.Name) (exact.Rat, bool) {
+	wall := n.Wall
+	if wall == "" {
+		wall = t.now.hand
+	}
+	n.Wall = ""
+	b := t.now.book(wall)
+	if b.Empty() {
+		return exact.Rat{}, false
+	}
+	v, ok := t.base(b).Layout.Value(n)
+	return v.Num, ok && v.Word == ""
 }
 
 // chosen returns the line that waits for a choice, where this one makes it; nil otherwise. The waiting line is then read
@@ -154,7 +172,7 @@ func (t *Talk) chosen(read grammar.Reading) *asked {
 
 func (t *Talk) settling(settled []string) grammar.Context {
 	c := t.context()
-	c.Choices, c.Settled = nil, settled
+	c.Choices, c.Settled, c.Pending = nil, settled, nil
 	return c
 }
 
@@ -169,8 +187,17 @@ func (t *Talk) askBack(line, list string, read grammar.Reading, open *asked) tur
 		q = &solver.Question{At: q.At, Key: "offered", Choices: forms, Example: map[bool]string{true: "yes", false: "the first"}[len(forms) == 1]}
 		open = &asked{} // a choice is a line of its own: the one that was said cannot be read as a whole
 	}
+	switch {
+	case read.Own:
+		open = &asked{}
+	case read.Whole != "" && open.line != "":
+		open = &asked{line: read.Whole}
+	}
 	a := &solver.Answer{Said: line, Heard: []string{}, Verdict: solver.Unclear, Ask: q, Facts: taken(read)}
 	next.remember(a, open)
+	if open.line != "" {
+		next.open = &grammar.Pending{Line: open.line, Question: *q}
+	}
 	next.keepClaims(list, read)
 	next.words(a)
 	return turn{a, next}
@@ -184,6 +211,9 @@ func (t *Talk) nothingDone(line string, read grammar.Reading, q *solver.Question
 		To: solver.Reply{Kind: "command", Topic: string(read.Acts[0].Kind)}}
 	next.remember(a, &asked{})
 	next.words(a)
+	if len(a.Heard) == 1 {
+		next.open = &grammar.Pending{Line: a.Heard[0], Question: *a.Ask}
+	}
 	return turn{a, next}
 }
 
@@ -192,7 +222,7 @@ func (t *Talk) remember(a *solver.Answer, about *asked) {
 	if a.Verdict != solver.Unclear {
 		t.wanted = explain.Wanted(a)
 	}
-	t.asked = nil
+	t.asked, t.open = nil, nil
 	if a.Ask != nil && len(a.Ask.Choices) > 0 {
 		t.asked = &asked{a.Ask.Choices, about.line, about.settled}
 	}

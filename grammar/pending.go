@@ -1,0 +1,323 @@
+package grammar
+
+import (
+	"regexp"
+	"strings"
+
+	"saywright/solver"
+)
+
+// A question that was asked back is answered in a word: "How much for the gap?" by "2 inches", "2 in of what?" by "the gap", "Which bay is that?" by
+// "the second". Such an answer is put where the line that was asked about lacks it, and that line is read as a whole. A line that says more than the question
+// asked for is read by itself, as ever.
+
+// Pending is a question that waits for its answer, and the line that it was asked about.
+type Pending struct {
+	Line     string
+	Question solver.Question
+}
+
+// openAnswer is how one question is answered: what may be said, and the whole lines that the answer may make, the likeliest first.
+type openAnswer struct {
+	asks  *regexp.Regexp // the question
+	takes func(said string, c Context) bool
+	lines func(p *Pending, said string, c Context) []string
+	ask   func(p *Pending, said string, c Context) *solver.Question // asks which, where the answer may mean two things
+}
+
+// openAnswers are the questions that a word may answer. What a question offers by number is picked by answer.go.
+var openAnswers []openAnswer
+
+func init() { // by init, because the functions lead back to the table
+	openAnswers = []openAnswer{
+		{asks: askingFor(`How much for the (?:opening|post)`), takes: aMove, lines: putBehind("")},
+		{asks: askingFor(`How much for the `), takes: aValue, lines: figureLines, ask: toOrByPending},
+		{asks: askingFor(`.* of what\?$`), takes: aPart, lines: beforeFigure},
+		{asks: askingFor(`.* of what\?$`), takes: aPlacing, lines: putBehind("")},
+		{asks: askingFor(`Which bay is that`), takes: aPlace, lines: inPlaceOf(bayWord, "bay ")},
+		{asks: askingFor(`In which bay`), takes: aPlace, lines: putBehind("in bay ")},
+		{asks: askingFor(`How far does it fall`), takes: aFall, lines: floorLines},
+		{asks: askingFor(`To which side`), takes: aSide, lines: toSide},
+		{asks: askingFor(`How far, to which side, over`), takes: aFall, lines: putBehind("")},
+		{asks: askingFor(`Over what height does it lean`), takes: aValue, lines: putBehind("in ")},
+		{asks: askingFor(`Into which file|Under which name|Which plan|Compare which two|Help with what|Why what`), takes: aName, lines: likeExample},
+		{asks: askingFor(`Forget what|Never mind what`), takes: aPart, lines: inItsPlace("forget ")},
+		{asks: askingFor(`How many of what`), takes: aPart, lines: inItsPlace("how many ")},
+		{asks: askingFor(`How wide is what`), takes: aPart, lines: inItsPlace("how wide is ")},
+		{asks: askingFor(`How tall is what`), takes: aPart, lines: inItsPlace("how tall is ")},
+		{asks: askingFor(`How long is what`), takes: aPart, lines: inItsPlace("how long is ")},
+		{asks: askingFor(`Where does what go`), takes: aPart, lines: inItsPlace("where does it go: ")},
+		{asks: askingFor(`Which of the two`), takes: aChoice, lines: oneOfTwo},
+		{asks: askingFor(`How much is "`), takes: aValue, lines: vagueWord},
+		{asks: askingFor(`.*which (?:number|length)\?$|Can that number be|Two numbers in a row|A time, or a length|A date, or a length`), takes: aValue, lines: wordAsked},
+		{asks: askingFor(`".*" what\?$`), takes: aValue, lines: putBehind("")},
+		{asks: askingFor(`Is .* really meant`), takes: aUnit, lines: unitBehind},
+		{asks: askingFor(`Nothing is saved as|It could not be (?:saved|opened)|I won't write over|It could not be written`), takes: aName, lines: underOther},
+		{asks: askingFor(`Nothing was said of `), takes: aValue, lines: givenFigure},
+		{asks: askingFor(`What about\?`), takes: aWish, lines: putBehind("")},
+		{asks: askingFor(`Of what size are they`), takes: aSize, lines: sized},
+		{asks: askingFor(`Which length costs that`), takes: aFooter, lines: priced},
+		{asks: askingFor(`How many rails (?:shall there be|stack up)`), takes: aValue, lines: func(_ *Pending, said string, _ Context) []string { return []string{said + " rails"} }},
+	}
+}
+
+func askingFor(way string) *regexp.Regexp { return regexp.MustCompile(`^(?:` + way + `)`) }
+
+// answersPending reads a line as the answer to the question that was asked last. Where the answer leaves the line open in another way, Whole is the line that is
+// asked about then.
+func answersPending(line string, c Context) (Reading, bool) {
+	p := c.Pending
+	if p == nil || c.deep || len(line) > 120 || len(p.Line) > longestLine {
+		return Reading{}, false
+	}
+	said := bareAnswer(line)
+	c.Pending, c.Choices, c.Ways = nil, nil, 0
+	for _, w := range openAnswers {
+		if said == "" || !w.asks.MatchString(p.Question.Text) || !w.takes(said, c) {
+			continue
+		}
+		if lines := w.lines(p, said, c); len(lines) > 0 || w.ask == nil {
+			return pendingHeard(lines, line, p, c)
+		}
+		q := w.ask(p, said, c)
+		return Reading{Ask: q, Own: true}, q != nil
+	}
+	return Reading{}, false
+}
+
+// pendingHeard reads the lines that an answer may make, up to the first that is understood.
+func pendingHeard(lines []string, line string, p *Pending, c Context) (Reading, bool) {
+	var open *Reading
+	for _, whole := range lines {
+		if q := sideLeftOpen(whole, p, c); q != nil {
+			return Reading{Ask: q, Whole: whole}, true
+		}
+		got := Read(whole, c)
+		if got.Ask == nil && len(got.Acts) > 0 {
+			for i := range got.Acts {
+				got.Acts[i].At, got.Acts[i].End = 0, len([]rune(line))
+			}
+			return got, true
+		}
+		if got.Ask != nil && open == nil && got.Ask.Text != p.Question.Text && (len(got.Ask.Choices) > 0 || waitsForWord(got.Ask.Text)) {
+			q := *got.Ask
+			q.At = nil // its place is in a line that nobody said so
+			open = &Reading{Ask: &q, Whole: whole}
+		}
+	}
+	if open != nil {
+		return *open, true
+	}
+	return Reading{}, false
+}
+
+// waitsForWord reports whether a question is one that a word may answer.
+func waitsForWord(text string) bool {
+	for _, w := range openAnswers {
+		if w.asks.MatchString(text) {
+			return true
+		}
+	}
+	return false
+}
+
+var (
+	answerLead = regexp.MustCompile(`^(?:(?:um|uh|er|oh|ok|okay|well|so|sorry|and|hm|hmm|ah|yeah|yes|no)[ ,]+|(?:(?:i|we) (?:mean|meant|want)|i'd say|let's say|let's do|say|make (?:it|that|them)|call it|it's|it is|its|that's|that is|that would be|they're|they are)[ ,]+)*`)
+	answerTail = regexp.MustCompile(`(?:[ ,]+(?:please|thanks|thank you|then|i guess|i think|i mean|i suppose))*[ .!]*$`)
+	bayWord    = regexp.MustCompile(`(?i)\b(?:(?:the|that|this|a|my|our) )?bay\b`)
+)
+
+// bareAnswer leaves out what people say round an answer: "oh, I meant the gap, please". A question is no answer.
+func bareAnswer(line string) string {
+	said := strings.ToLower(strings.Join(strings.Fields(line), " "))
+	if strings.Contains(said, "?") {
+		return ""
+	}
+	return answerTail.ReplaceAllString(answerLead.ReplaceAllString(said, ""), "")
+}
+
+// placeOf is the number of a place: "the second one" is 2.
+func placeOf(said string) string {
+	n := placeSaid.FindStringSubmatch(said)[1]
+	if k, ok := map[string]string{"first": "1", "second": "2", "third": "3", "fourth": "4", "fifth": "5", "sixth": "6", "1st": "1", "2nd": "2", "3rd": "3", "4th": "4"}[n]; ok {
+		return k
+	}
+	return n
+}
+
+func toSide(p *Pending, said string, _ Context) []string {
+	side := sideSaid.FindStringSubmatch(said)[1]
+	return []string{bareEnd(p.Line) + " " + side, bareEnd(p.Line) + " to the " + side}
+}
+
+// sideLeftOpen asks to which side, where an answer told only how far.
+func sideLeftOpen(whole string, p *Pending, c Context) *solver.Question {
+	if !strings.HasPrefix(p.Question.Text, "How far") || strings.Contains(whole, "right") || strings.Contains(whole, "left ") && strings.Count(whole, "left") > 1 || Read(whole, c).Ask == nil {
+		return nil
+	}
+	if onlyWithSide := Read(toSide(&Pending{Line: whole}, "right", c)[0], c); onlyWithSide.Ask != nil && !waitsForWord(onlyWithSide.Ask.Text) {
+		return nil
+	}
+	return &solver.Question{Text: "To which side?", Example: "to the right"}
+}
+
+// unitBehind tells the unit of the figure that was asked about: so many inches of a count are how far apart.
+func unitBehind(p *Pending, said string, _ Context) []string {
+	said = withoutFirst(withoutFirst(said, "so"), "far")
+	return []string{bareEnd(p.Line) + " " + said, bareEnd(p.Line) + " " + said + " apart"}
+}
+
+// underOther does the same under another name.
+func underOther(p *Pending, said string, _ Context) []string {
+	i := strings.LastIndex(p.Line, " ")
+	return []string{p.Line[:i+1] + strings.TrimPrefix(withoutFirst(said, "to", "as", "in", "into"), "the ")}
+}
+
+// givenFigure gives a figure to what nothing was said of.
+func givenFigure(p *Pending, said string, _ Context) []string {
+	if len(p.Question.Facts) == 0 || len(p.Question.Facts[0].Names) == 0 {
+		return nil
+	}
+	return []string{p.Question.Facts[0].Names[0] + " " + withoutFirst(said, "to", "at")}
+}
+
+func putBehind(word string) func(*Pending, string, Context) []string {
+	return func(p *Pending, said string, _ Context) []string {
+		said = withoutFirst(said, "in", "over", "to")
+		if placeSaid.MatchString(said) && strings.HasSuffix(word, "bay ") {
+			said = placeOf(said)
+		}
+		return []string{bareEnd(p.Line) + " " + word + said, bareEnd(p.Line) + " " + said}
+	}
+}
+
+func inItsPlace(lead string) func(*Pending, string, Context) []string {
+	return func(_ *Pending, said string, _ Context) []string { return []string{lead + said} }
+}
+
+func inPlaceOf(word *regexp.Regexp, lead string) func(*Pending, string, Context) []string {
+	return func(p *Pending, said string, _ Context) []string {
+		at := word.FindStringIndex(p.Line)
+		if at == nil {
+			return nil
+		}
+		return []string{p.Line[:at[0]] + lead + placeOf(said) + p.Line[at[1]:]}
+	}
+}
+
+func bareEnd(line string) string { return strings.TrimRight(line, " .!?,") }
+
+// likeExample sets a name in the place of the one in the question's example: "save this as porch".
+func likeExample(p *Pending, said string, _ Context) []string {
+	said = strings.TrimPrefix(withoutFirst(said, "to", "as", "in", "into"), "the ")
+	lead, _, _ := strings.Cut(p.Question.Example, "porch")
+	switch p.Question.Text {
+	case "Help with what?":
+		lead = "help "
+	case "Compare which two?":
+		lead = "compare "
+	}
+	if strings.HasPrefix(p.Question.Text, "Why what") {
+		lead = "why "
+	}
+	if strings.HasPrefix(lead, "print to") && !strings.Contains(said, ".") {
+		said += ".html"
+	}
+	return []string{lead + said}
+}
+
+// floorLines tell a fall of the floor.
+func floorLines(_ *Pending, said string, _ Context) []string {
+	return []string{"the floor drops " + withoutFirst(said, "to")}
+}
+
+// at returns the runes of a line before, of and behind the tokens that a question is about.
+func (p *Pending) at(n int, c Context) (before, of, behind string) {
+	letters, bad := foldLine(p.Line)
+	if bad >= 0 || p.Question.At == nil {
+		return "", "", ""
+	}
+	runes := []rune(p.Line)
+	tokens := lex(split(letters), c)
+	for i := range tokens {
+		if tokens[i].at <= *p.Question.At && *p.Question.At < max(tokens[i].end, tokens[i].at+1) && i+n <= len(tokens) {
+			return string(runes[:tokens[i].at]), string(runes[tokens[i].at:tokens[i+n-1].end]), string(runes[tokens[i+n-1].end:])
+		}
+	}
+	return "", "", ""
+}
+
+// beforeFigure names what a figure is of.
+func beforeFigure(p *Pending, said string, c Context) []string {
+	said = withoutFirst(said, "of", "for", "in", "about", "on")
+	before, of, behind := p.at(1, c)
+	if of == "" {
+		return nil
+	}
+	if ok, _ := onlyValue(p.Line, c); ok {
+		return []string{strings.TrimPrefix(said, "the ") + " " + bareEnd(p.Line), bareEnd(p.Line) + " " + strings.TrimPrefix(said, "the ")}
+	}
+	return []string{before + said + " " + of + behind, before + of + " " + said + behind}
+}
+
+// wordAsked sets a figure in the place of the one that was asked about.
+func wordAsked(p *Pending, said string, c Context) []string {
+	n := 1
+	if strings.HasPrefix(p.Question.Text, "Two numbers") {
+		n = 2
+	}
+	before, of, behind := p.at(n, c)
+	if of == "" {
+		return nil
+	}
+	return []string{before + said + behind}
+}
+
+var vagueArticle = regexp.MustCompile(`(?i)\b(?:just )?(?:a|an|some)(?: tiny| little| wee)? $`)
+
+// vagueWord sets a figure in the place of a vague word: "a bit more gap", "half an inch".
+func vagueWord(p *Pending, said string, c Context) []string {
+	before, of, behind := p.at(1, c)
+	if of == "" {
+		return nil
+	}
+	said = withoutFirst(said, "by")
+	return []string{vagueArticle.ReplaceAllString(before, "") + said + strings.TrimPrefix(behind, " bit")}
+}
+
+// oneOfTwo sets one figure in the place of two that stand to choose from: "five or six rails", "six".
+func oneOfTwo(p *Pending, said string, c Context) []string {
+	letters, bad := foldLine(p.Line)
+	if bad >= 0 {
+		return nil
+	}
+	runes := []rune(p.Line)
+	tokens := lex(split(letters), c)
+	for i := 1; i+1 < len(tokens); i++ {
+		a, b := &tokens[i-1], &tokens[i+1]
+		if tokens[i].kind != kOr || a.kind != kNum && a.kind != kSize || b.kind != kNum && b.kind != kSize {
+			continue
+		}
+		switch {
+		case strings.Contains(said, "first") || strings.Contains(said, "former"):
+			said = string(runes[a.at:a.end])
+		case oneSaid.MatchString(said):
+			said = string(runes[b.at:b.end])
+		}
+		if onlyKinds(said, c, kNum, 1) || onlyKinds(said, c, kSize, 1) {
+			return []string{string(runes[:a.at]) + said + string(runes[b.end:])}
+		}
+		return []string{said} // "six rails" names what it is of
+	}
+	return nil
+}
+
+func sized(p *Pending, said string, _ Context) []string {
+	said = strings.TrimSuffix(strings.TrimPrefix(said, "the "), "s")
+	return []string{bareEnd(p.Line) + " " + said, bareEnd(p.Line) + " of " + said}
+}
+
+func priced(p *Pending, said string, _ Context) []string {
+	said = strings.TrimPrefix(withoutFirst(said, "for"), "the ")
+	return []string{said + " " + p.Line, "the " + said + " " + p.Line}
+}
