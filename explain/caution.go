@@ -113,6 +113,12 @@ func (v *voice) warningOf(key string, n []exact.Rat) string {
 			return "The slab is " + v.length(n[0]) + ", and a hole of " + v.length(n[1]) + " is deeper than the " + v.both(n[2]) +
 				" that it allows without tests of the anchor; a slab of " + v.both(n[3]) + " would do. The anchor's own instructions decide."
 		}
+	case "code":
+		told := "The ground beyond was told to lie no lower"
+		if n[0].Sign() > 0 {
+			told = "The ground beyond was told to lie " + is + " lower"
+		}
+		return "No published limit is in force. " + told + ": over more than " + limit + " the wall is a guard" + v.guardRules()
 	case "edge too near":
 		return "The anchor is " + is + " from the slab's edge; without the maker's figures it wants " + limit + " (from memory). Its own instructions decide."
 	}
@@ -139,8 +145,9 @@ func (v *voice) counting(key string, f solver.Fact) string {
 
 const freePostMore = "Without the base's rating I can't call it safe: tie its top to the structure, or get a base made for it."
 
-// The limits of a guard IRC 2018 R312.1 and Table R301.5.
+// The limits of a guard: IRC 2018 R312.1 and Table R301.5.
 var (
+	guardOver = exact.Int(30)
 	guardHigh = exact.Int(36)
 	guardBall = exact.Int(4)
 )
@@ -159,6 +166,9 @@ func (v *voice) standing(key string) string {
 	switch key {
 	case "guard":
 		return "The ground beyond drops, so this wall is a guard" + v.guardRules()
+	case "code":
+		return "No published limit is in force, as no drop and no pool was told. Where the ground beyond drops more than " + v.length(guardOver) +
+			" the wall is a guard" + v.guardRules()
 	case "pool":
 		return "Around a pool, rails on the outside climb like a ladder, whatever the gap: as a pool barrier this wall fails. Local code decides."
 	}

@@ -99,8 +99,8 @@ var nameSaid = regexp.MustCompile(`^(?:(?:to|as|in|into|with|the|and) )*[a-z0-9]
 
 // aName is a name in somebody's own words: no line that says something by itself.
 func aName(said string, c Context) bool {
-	if !nameSaid.MatchString(said) {
-		return false
+	if !nameSaid.MatchString(said) || !strings.ContainsAny(said, "abcdefghijklmnopqrstuvwxyz") || placeSaid.MatchString(said) {
+		return false // "2" and "the second" pick one of what is offered
 	}
 	return Read(said, c).Ask != nil && !aPart(said, c) // "keep", "the gap" means no name
 }

@@ -25,6 +25,8 @@ import (
 //	pool             the wall fences a pool
 //	many posts       more posts than anyone would set                  "posts": Nums how many
 //	long boards      a bay longer than boards usually sold             "limit": Nums the bay, the longest board
+//	code             asked for cautions, with no drop and no pool that  "drop": Nums the drop, where it was told,
+//	                 bring limits of their own                         and the one above which a wall is a guard
 //	wind             asked for cautions
 //	lumber           asked for cautions: treated wood, cut ends, wet lumber
 //	tools            asked for cautions
@@ -154,6 +156,13 @@ func (v *solved) boardCaution(a *Along, add func(string, string, ...Fact)) {
 func (v *solved) askedCautions(a *Answer) {
 	add := func(key, source string) {
 		a.Cautions = addCaution(a.Cautions, Caution{Key: key, Source: source})
+	}
+	if !v.p.guard() && !v.p.pool() {
+		code := Caution{Key: "code", Source: guardCaution}
+		if d, ok := v.p.parts[Drop]; ok {
+			code.Facts = []Fact{{Key: "code", Nums: []exact.Rat{d, guardDrop}}}
+		}
+		a.Cautions = append([]Caution{code}, a.Cautions...) // who asks for the code wants to hear of it first
 	}
 	add("wind", NoSource)
 	add("lumber", lumberCaution)

@@ -78,3 +78,23 @@ func TestQuestionIsAnsweredInAWord(t *testing.T) {
 		}
 	}
 }
+
+// Who asks for the code hears which published limits are in force and which are not, and that local code decides.
+func TestAskedForTheCode(t *testing.T) {
+	talk := talking(t)
+	talk.say("wall 42 high, gap 2.5, 12 feet between the posts")
+	for _, row := range []struct{ line, tells string }{
+		{"is this up to code", "No published limit is in force, as no drop and no pool was told."},
+		{"the deck is 30 inches off the ground", "30"},
+		{"can kids climb it", "The ground beyond was told to lie 30"},
+		{"drop 31", "31"},
+		{"is this up to code", "The ground beyond lies 31 lower, so this wall is a guard"},
+	} {
+		text := strings.Join(strings.Fields(talk.say(row.line).Text), " ")
+		require.Contains(t, text, row.tells, row.line)
+		if row.line != "drop 31" && row.line[:3] != "the" {
+			require.Contains(t, text, "Local code decides", row.line)
+			require.Less(t, strings.Index(text, "Local code decides"), strings.Index(text, "catches wind"), "first of all")
+		}
+	}
+}
