@@ -10,6 +10,7 @@ import (
 // alongLead says posts, openings, bays and stiffeners.
 func (v *voice) alongLead(a *solver.Along) {
 	v.postsLead(a)
+	v.postsAdded()
 	if s := v.stiffenersOf(a); s != "" {
 		v.p.say(s, noInk)
 	}
@@ -20,6 +21,30 @@ func (v *voice) alongLead(a *solver.Along) {
 		}
 		v.p.say(one+v.both(*a.PostHeight), noInk)
 	}
+}
+
+// postsAdded tells of posts that came in though nobody spoke of them.
+func (v *voice) postsAdded() {
+	f, ok := v.fact("posts added")
+	if !ok || len(f.Nums) < 2 {
+		return
+	}
+	n := ints(f.Nums)
+	text := plural(n[1]-n[0], "post comes", "posts come") + " in that you did not ask for: " + countOrNone(n[0]) + " before, " + count(n[1]) + " now"
+	for _, s := range v.a.To.Statements {
+		if s.Name.Quantity == solver.Stiffeners {
+			text += ", as so few stiffeners would stand too far apart in a longer bay"
+			break
+		}
+	}
+	v.p.say(text, warning)
+}
+
+func countOrNone(n int) string {
+	if n == 0 {
+		return "none"
+	}
+	return count(n)
 }
 
 func (v *voice) postsLead(a *solver.Along) {
@@ -60,7 +85,7 @@ func (v *voice) openOf(a *solver.Along) string {
 		case lastBay(a).FromLeft.Less(o.FromLeft):
 			s += " on the right"
 		default:
-			s += " from " + v.both(o.FromLeft) + " on"
+			s += ", beginning " + v.both(o.FromLeft) + " from the left post"
 		}
 		list = append(list, s)
 	}

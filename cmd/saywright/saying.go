@@ -31,7 +31,29 @@ func (r *round) state(acts []grammar.Act) {
 		now.Facts = append(now.Facts, solver.Fact{Key: "still blocked"})
 	} else if !before.Empty() && len(solver.Differences(was, now)) > 0 {
 		now.Facts = append(now.Facts, solver.Fact{Key: "moved"}) // a drop or a part can move the layout: then it is told anew
+		if a, b := posts(was), posts(now); a >= 0 && a < b && !slices.ContainsFunc(said, placesPosts) {
+			now.Facts = append(now.Facts, solver.Fact{Key: "posts added", Nums: counts(a, b)})
+		}
 	}
+}
+
+// posts counts the added posts of an answer, -1 where it has no layout along the wall.
+func posts(a *solver.Answer) int {
+	if a.Layout == nil || a.Layout.Along == nil {
+		return -1
+	}
+	return len(a.Layout.Posts)
+}
+
+// placesPosts reports whether who says a statement must expect it to set posts, or leaves the length of the wall to find: all that is along the wall but the
+// stiffeners.
+func placesPosts(s solver.Statement) bool {
+	switch s.Name.Quantity {
+	case solver.Span, solver.Overall, solver.Centers, solver.PostSize, solver.EndPostSize, solver.AddedPostSize, solver.AddedPosts, solver.PostFromLeft, solver.PostFromRight,
+		solver.Bays, solver.Bay, solver.Opening, solver.Openings, solver.OpeningFromLeft, solver.OpeningFromRight, solver.OpeningSide, solver.PostHeight, solver.Goal:
+		return true
+	}
+	return false
 }
 
 // sameClash reports whether an answer is blocked by what the one before it was, with the same ways out: then it need not be told again.
