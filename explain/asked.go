@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // asked answers a question: a quantity's figure, or a table.
@@ -85,6 +86,7 @@ func (v *voice) figures() {
 			parts = append(parts, s)
 		}
 	}
+	v.leftOpen()
 	switch {
 	case len(parts) > 1:
 		v.p.say(and(parts), good)
@@ -96,6 +98,22 @@ func (v *voice) figures() {
 			v.p.say("I can't tell "+v.the(f.Names[0])+" from what is known", noInk)
 		}
 	}
+}
+
+// leftOpen tells that what was said of the quantity is left out, so that it may be solved for, and which counts are kept.
+func (v *voice) leftOpen() {
+	f, ok := v.fact("left open")
+	if !ok || len(f.Names) == 0 {
+		return
+	}
+	text := "With what you said of " + v.the(f.Names[0]) + " left open"
+	for i, n := range f.Nums {
+		if i+1 < len(f.Names) {
+			t := things[solver.Quantity(f.Names[i+1])]
+			text += " and " + plural(ints([]exact.Rat{n})[0], t.one, t.many)
+		}
+	}
+	v.p.say(text+":", noInk)
 }
 
 // figure says one value: "the gap is 2-1/2", "six rails".

@@ -103,6 +103,9 @@ func Read(line string, c Context) Reading {
 	if acts, ok := readNormal(line, c); ok {
 		return Reading{Acts: acts}
 	}
+	if told, ok := otherSide(line, c); ok {
+		return told
+	}
 	if q := answersNothing(line, c); q != nil {
 		return unlessSettled(Reading{Ask: q}, line, c)
 	}

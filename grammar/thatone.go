@@ -10,6 +10,7 @@ import (
 // thatOne are words that point at a thing at hand, or at somebody's way, and say nothing of the plan: "drop that board before you hurt
 // yourself", "scrap wood is fine for the stiffeners", "do it his way", "the fence behind it is six foot". Common ways of speech, no source.
 var thatOne = []openWay{
+	{looks: setsMark, way: regexp.MustCompile(`\bround(?:s|ed|ing)?\b`), ask: markOrGap},
 	{looks: stated(solver.Drop), way: regexp.MustCompile(`\bbehind\b`),
 		not: regexp.MustCompile(`\b(?:drops?|down|lower|low|below|ground|earth|dirt|soil|banks?|beneath|under|underneath|deep|depth|slopes?|falls?|fell|grade|lawn|yard|garden|grass|field|street|path|sidewalk|road|ditch|creek|river|shore|beach|sand|gravel|fall - off|dropoff|step|steps|height)\b`), ask: thisWallToo},
 	{looks: kindOf(Forget), way: regexp.MustCompile(`\b(?:use|using|with|from|of|some|any|a|the|my|our|for) scraps?\b|\bscrap (?:wood|lumber|pieces?|bits?|stuff|material|timber|piles?|bins?|heap|ends?|is|will|would|makes?|does)\b`), ask: wantedHere},
@@ -78,4 +79,17 @@ func askedWhether(text, example string) func(Act, []Act) solver.Question {
 		}
 		return q
 	}
+}
+
+// setsMark are acts that set a gap to no more than a mark on the tape.
+func setsMark(a Act) bool {
+	return setsOneLength(a) && a.Kind == State && strings.HasSuffix(string(a.Statements[0].Name.Quantity), "gap") && a.Statements[0].Value.Of == nil && !oneRat.Less(a.Statements[0].Value.Num.Mul(wordInt(2).val))
+}
+
+// markOrGap asks whether "round the gaps to an eighth" names the smallest mark that is worked to, or the gap.
+func markOrGap(a Act, _ []Act) solver.Question {
+	gap := a.Statements[0]
+	mark := gap
+	mark.Name = solver.Name{Quantity: solver.Tape}
+	return solver.Question{Text: "Is that the smallest mark to work to, or the gap itself?", Choices: []string{mark.String(), gap.String()}, Example: mark.String()}
 }

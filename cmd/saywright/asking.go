@@ -1,6 +1,8 @@
 package main
 
 import (
+	"slices"
+
 	"saywright/grammar"
 	"saywright/solver"
 	"saywright/solver/exact"
@@ -22,7 +24,54 @@ func (r *round) ask(a grammar.Act) {
 	if a.Topic == "steps" {
 		r.talk.stepAt = 0
 	}
+	if name != nil && r.on != nil && r.on.wall == b.Wall {
+		if free, to, told, ok := r.solvedFor(*name); ok {
+			r.part(free, to, solver.Ask(free, to, "", name), solver.Reply{Kind: "ask", Name: name}, told)
+			return
+		}
+	}
 	r.part(b, base, solver.Ask(b, base, a.Topic, name), solver.Reply{Kind: "ask", Topic: a.Topic, Name: name, As: a.As})
+}
+
+// solvedFor leaves a quantity open that was said, where what it must be for what this line tries is asked: "what wall gives a gap of 3" wants the wall to
+// change. Where it may be many then, the counts are those that stand. ok is false where it was not said, or still is not told.
+func (r *round) solvedFor(n solver.Name) (solver.Book, *solver.Answer, solver.Fact, bool) {
+	t := r.on
+	equal := func(list []solver.Statement, of solver.Name) bool {
+		return slices.ContainsFunc(list, func(s solver.Statement) bool { return s.Name == of && s.Op == solver.Eq })
+	}
+	if equal(t.said, n) || !equal(t.book.Standing(), n) {
+		return solver.Book{}, nil, solver.Fact{}, false
+	}
+	free, _ := t.book.Forget(n)
+	if n.Quantity == solver.Opening { // left open there still is one
+		one := solver.Statement{Name: solver.Name{Quantity: solver.Openings}, Op: solver.Eq, Value: solver.Number(1)}
+		free, _, _, _ = free.WithAll([]solver.Statement{one}, nil)
+	}
+	told := solver.Fact{Key: "left open", Names: []string{n.String()}}
+	for _, kept := range []solver.Quantity{"", solver.Rails, solver.AddedPosts} {
+		if kept != "" {
+			of := solver.Name{Quantity: kept}
+			count, ok := t.to.Layout.Value(of)
+			if !ok || of == n || equal(t.said, of) {
+				continue
+			}
+			with, _, _, err := free.WithAll([]solver.Statement{{Name: of, Op: solver.Eq, Value: count}}, nil)
+			if err != nil {
+				continue
+			}
+			free, told.Names = with, append(told.Names, string(kept))
+			told.Nums = append(told.Nums, count.Num)
+		}
+		a := solver.Solve(free)
+		if kept == "" && a.Verdict == solver.Blocked {
+			return free, a, told, true // no figure of it would do
+		}
+		if _, ok := a.Layout.Value(n); ok && a.Verdict == solver.Fits {
+			return free, a, told, true
+		}
+	}
+	return solver.Book{}, nil, solver.Fact{}, false
 }
 
 // why derives a quantity or a table; "why that" goes back to the last answer and tells all of it.

@@ -1,0 +1,74 @@
+package main
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"saywright/solver"
+)
+
+// Short lines that lean on what was spoken of before: what is heard of the last of them, and a piece of what is asked where it is asked back.
+func TestLeanOnWhatWasSpokenOf(t *testing.T) {
+	for _, row := range []struct{ said, heard, asked string }{
+		{"opening 30 on the left|other side please", "opening side = right", ""},
+		{"opening 30 on the left|no, other side", "opening side = right", ""}, // once the ground beyond: drop = 0
+		{"opening 30 on the right|flip it to the other end", "opening side = left", ""},
+		{"opening 30 on the left|swap sides", "opening side = right", ""},
+		{"opening 30 on the left|what if it's on the other side", "what if opening side = right", ""},
+		{"opening 30 on the left|gap 2|other side", "", "Shall the opening go to the other side?"},
+		{"opening 30 on the left|gap 2|other side|yes", "opening side = right", ""},
+		{"opening 30 in the middle|other side", "", "At which side"},
+		{"opening 30, 36 from the left|other side|the right one", "opening side = right", ""},
+		{"other side", "", "The other side of what?"},
+		{"opening 30 on the left|it's 30 inches lower on the other side", "drop = 30 in", ""},
+		{"how tall is the wall|make it a foot taller", "wall height += 12 in", ""},
+		{"how wide is the gap|make it a half inch wider", "gap += 1/2 in", ""},
+		{"round the gaps to an eighth", "", "smallest mark to work to, or the gap"},
+		{"round the gaps to an eighth|1", "tape = 1/8 in", ""},
+		{"round everything to an eighth", "tape = 1/8 in", ""},
+		{"make the gaps 1/8", "gap = 1/8 in", ""},
+		{"round the gap to 2 1/2", "gap = 2-1/2 in", ""},
+	} {
+		talk := talking(t)
+		a := talk.say("wall 42 high, gap 2.5, 12 feet between the posts")
+		for _, line := range strings.Split(row.said, "|") {
+			a = talk.say(line)
+		}
+		require.Equal(t, row.heard, strings.Join(a.Heard, "; "), row.said)
+		if row.asked != "" {
+			require.NotNil(t, a.Ask, row.said)
+			require.Contains(t, a.Ask.Text, row.asked, row.said)
+		}
+	}
+}
+
+// What comes in unasked is told, and what an ask in the breath of a what-if wants is solved for.
+func TestTellsWhatComesInUnasked(t *testing.T) {
+	told := func(lines ...string) string {
+		talk := talking(t)
+		a := talk.say("wall 42 high, gap 2.5, 12 feet between the posts")
+		for _, line := range lines {
+			a = talk.say(line)
+		}
+		return strings.Join(strings.Fields(a.Text), " ")
+	}
+	require.Contains(t, told("only one stiffener"), "One post comes in that you did not ask for: none before, one now, as so few stiffeners")
+	require.Contains(t, told("opening 30", "stiffeners no more than 24 apart", "no stiffeners"), "come in that you did not ask for")
+	require.NotContains(t, told("opening 30"), "you did not ask for", "an opening wants its post")
+	require.NotContains(t, told("no bay over 5 feet"), "you did not ask for")
+	require.Contains(t, told("opening 30", "36 from the left"), "30 stays open, beginning 36 from the left post")
+
+	require.Contains(t, told("what wall gives a 3 inch gap"), "With what you said of the wall left open and five rails: The wall is 42-1/2.")
+	require.Contains(t, told("what gap gives six rails"), "With what you said of the gap left open: Six rails won't go: with the least gaps the brackets leave they take 43")
+	require.NotContains(t, told("what gap gives six rails"), "The gap is 2-1/2")
+	require.Contains(t, told("opening 30", "what opening gives 40 inch bays"), "With what you said of the opening left open: The opening is 100-1/2.")
+	require.Contains(t, told("what if gap 2, how many rails"), "Five rails")
+	talk := talking(t)
+	talk.say("wall 42 high, gap 2.5")
+	talk.say("what wall gives a 3 inch gap")
+	require.Equal(t, []string{"wall height = 42 in", "gap = 2-1/2 in"}, forms(talk.now.book("")), "nothing is changed")
+	require.Equal(t, solver.Fits, talk.say("take that").Verdict)
+	require.Equal(t, []string{"wall height = 42 in", "gap = 3 in"}, forms(talk.now.book("")), "what was tried is kept, and not what was solved for")
+}

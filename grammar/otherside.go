@@ -1,0 +1,74 @@
+package grammar
+
+import (
+	"regexp"
+	"strings"
+
+	"saywright/solver"
+)
+
+// "Other side, please": of the opening, where that is what was spoken of and it stands at one side now. Of nothing else there are two sides to choose from, but
+// it may be the ground beyond the wall; so what was not just spoken of is asked back.
+
+var (
+	otherSideSaid = regexp.MustCompile(`^(?:(?:no|wait|actually|oh|ok|okay|so|and|but|hm|um|uh|sorry|well|now|then|oops)[, ]+)*(what if |what about |how about |could it go |can it go )?` +
+		`(?:(?:i|we) (?:want|need|meant|mean|would like) (?:it |that )?|let's (?:try|do|go with) |try )?` +
+		`(?:(?:it|that|the (?:opening|doorway|walk[- ]?through|door|gate))(?: is|'s| goes| was| should be| goes over| should go) )?` +
+		`(?:(?:put|move|make|flip|switch|swap|set|have|shift|slide|bring|turn|take) (?:it|that|this|the (?:opening|doorway|walk[- ]?through|door|gate)) )?(?:over )?(?:(?:to|on|at|onto|against) )?(?:the )?other (?:side|end)` +
+		`(?:(?:,)? (?:please|instead|then|now|thanks|rather|i mean|i guess))*[ .!?]*$`)
+	sidesSwapped = regexp.MustCompile(`^(?:(?:no|wait|actually|oh|ok|okay|so|and|but|hm|well|now|then)[, ]+)*(?:can (?:we|you|i) |let's |please )?(?:switch|swap|flip|change) (?:the )?(?:opening'?s? )?(?:sides|ends)(?: (?:please|then|now))*[ .!?]*$`)
+	saysOpening  = regexp.MustCompile(`\b(?:opening|doorway|walk[- ]?through|door|gate)`)
+)
+
+// otherSide reads a line that asks for the other side.
+func otherSide(line string, c Context) (Reading, bool) {
+	said := strings.ToLower(strings.Join(strings.Fields(line), " "))
+	if !strings.Contains(said, "other ") && !strings.Contains(said, "sides") && !strings.Contains(said, "ends") || c.deep {
+		return Reading{}, false
+	}
+	found := otherSideSaid.FindStringSubmatch(said)
+	if found == nil && !sidesSwapped.MatchString(said) {
+		return Reading{}, false
+	}
+	kind := State
+	if found != nil && found[1] != "" {
+		kind = WhatIf
+	}
+	spoken := saysOpening.MatchString(said)
+	for _, n := range c.Lately {
+		spoken = spoken || strings.HasPrefix(string(n.Quantity), "opening")
+	}
+	at := 0
+	to := c.farSide()
+	set := func(side string) Act {
+		st := solver.Statement{Name: solver.Name{Quantity: solver.OpeningSide}, Op: solver.Eq, Value: solver.Value{Word: side}}
+		return Act{Kind: kind, Statements: []solver.Statement{st}, End: len([]rune(line))}
+	}
+	switch {
+	case to != "" && spoken:
+		return Reading{Acts: []Act{set(to)}}, true
+	case to != "":
+		form := set(to).String()
+		return Reading{Ask: &solver.Question{At: &at, Text: "Shall the opening go to the other side?", Choices: []string{form}, Example: form}, Own: true}, true
+	case spoken:
+		left, right := set("left").String(), set("right").String()
+		return Reading{Ask: &solver.Question{At: &at, Text: "At which side shall the opening be?", Choices: []string{left, right}, Example: right}, Own: true}, true
+	}
+	return Reading{Ask: &solver.Question{At: &at, Text: "The other side of what?", Example: "opening on the right"}}, true
+}
+
+// farSide is the side that the one opening does not stand at; "" where it stands free, or there is none.
+func (c Context) farSide() string {
+	if c.Now == nil {
+		return ""
+	}
+	if n, ok := c.Now(solver.Name{Quantity: solver.Openings}); !ok || !n.Eq(oneRat) {
+		return ""
+	}
+	for q, side := range map[solver.Quantity]string{solver.OpeningFromLeft: "right", solver.OpeningFromRight: "left"} {
+		if from, ok := c.Now(solver.Name{Quantity: q}); ok && from.Sign() == 0 {
+			return side
+		}
+	}
+	return ""
+}
