@@ -167,7 +167,25 @@ func (v *voice) way(w solver.Way) string {
 			s += " (" + plural(w.Layout.Rails, "rail", "rails") + ")"
 		}
 	}
+	if len(w.Changes) == 1 {
+		s += v.taped(w.Changes[0])
+	}
 	return s
+}
+
+// taped says what a tape shows of a change that no tape shows: the mark on the safe side, or the nearest where only the very figure mends it.
+func (v *voice) taped(c solver.Change) string {
+	if c.OnTape != nil {
+		return forEye("; " + v.length(*c.OnTape) + " on the tape does it too")
+	}
+	if c.New.Name.Quantity == "" || solver.KindOf(c.New.Name.Quantity) != solver.Length || c.New.Value.Of != nil || c.New.Op == solver.In {
+		return ""
+	}
+	near, on := v.Near(c.New.Value.Num)
+	if on || strings.Contains(c.To, "<") || strings.Contains(c.To, ">") {
+		return ""
+	}
+	return forEye("; no tape shows that, the nearest mark is " + quoted(near))
 }
 
 // change says one change: "six rails, one fewer", "a wall of 52-1/2, 2-1/2 more".

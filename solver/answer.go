@@ -229,6 +229,10 @@ type Change struct {
 	Old  Statement `json:"-"`
 	New  Statement `json:"-"`
 	Kind RuleKind  `json:"-"`
+
+	// OnTape is the figure on the safe side of New that a tape shows and that mends it too, solved again; nil where New is on the tape, or nothing near it
+	// on the tape mends it.
+	OnTape *exact.Rat `json:"-"`
 }
 
 // Conflict is one smallest set of rules that cannot hold together, and the sum that shows it.

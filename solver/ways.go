@@ -238,5 +238,24 @@ func (v *solved) offer(cs []change) (Way, bool) {
 	}
 	w.Book = b
 	w.Layout = again.layout
+	if len(cs) == 1 {
+		w.Changes[0].OnTape = v.onTape(cs[0])
+	}
 	return w, true
+}
+
+// onTape is the next tape mark past a least change, where the wall holds with that too. The change stays the least: this is only what a tape shows.
+func (v *solved) onTape(c change) *exact.Rat {
+	if c.class != 1 || c.by.Open || c.New.Value.Of != nil || c.Old.Op == In {
+		return nil
+	}
+	tape := v.p.tape()
+	if isOn(c.New.Value.Num, tape) {
+		return nil
+	}
+	past := shifted(c.Old, inside(c.Old, c.by, c.dir, tape), c.dir)
+	if again := v.p.posed(v.p.book.changed(Change{Old: c.Old, New: past})).work(false); again.blocked() || again.undecided() || again.broken != nil {
+		return nil
+	}
+	return &past.Value.Num
 }
