@@ -56,6 +56,9 @@ func (v *voice) conflict(c solver.Conflict, i int) {
 		if s := d.sums(); len(s.rows) > 0 {
 			v.p.add(s)
 		}
+		if tip := d.onlyTheMost(); tip != "" && i == 0 {
+			v.p.note(tip)
+		}
 	}
 	if v.a.To.Full {
 		v.parties(c.Rules)

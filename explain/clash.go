@@ -16,6 +16,9 @@ func (d dispute) lead() string {
 	if s := d.countLead(first); s != "" {
 		return s
 	}
+	if s := d.spacesLead(); s != "" {
+		return s
+	}
 	if _, aboutUp := first.line("wood"); aboutUp && first.side >= 0 {
 		return d.upLead()
 	}
@@ -157,6 +160,70 @@ func (d dispute) wholeOf(ts ...tale) string {
 		}
 	}
 	return d.v.the(t.last.Of) + isOrAre(d.v.the(t.last.Of)) + d.amount(t.whole, t.last.Of)
+}
+
+// spacing is the rule that sets the stiffeners' spacing to a figure, where a clash is about no more than how many such spaces go into the span.
+func (d dispute) spacing() (solver.Rule, bool) {
+	r, ok := d.named(string(solver.StiffenerSpacing))
+	if !ok || read(r.Says).op != "=" || leans(read(r.Says).value) {
+		return r, false
+	}
+	for _, t := range d.stories {
+		bays, spaced := t.line("bays")
+		if !spaced || bays.Expr.Op != "*" || !d.has(r.Rule, bays.Expr.Args[1].Value) || t.last.Of != string(solver.Span) || t.last.Note != "clash" {
+			return r, false
+		}
+	}
+	return r, len(d.stories) > 1
+}
+
+// spacesLead says that spaces of one width do not come out: how far each number of them reaches, with what stands between.
+func (d dispute) spacesLead() string {
+	r, ok := d.spacing()
+	if !ok {
+		return ""
+	}
+	var list []string
+	for _, t := range d.stories {
+		bays, _ := t.line("bays")
+		n := ints([]exact.Rat{bays.Expr.Args[0].Value})[0]
+		reach, takes := t.parts, " reach "
+		if t.side < 0 {
+			reach = t.last.Expr.Args[0].Value
+		}
+		if t.side < 0 || t.over() {
+			takes = " take "
+		}
+		list = append(list, count(n)+d.between(t)+takes+d.v.both(reach))
+	}
+	whole := d.stories[0]
+	return "spaces of " + d.v.figureOf(read(r.Says).value) + " don't come out: " + strings.Join(list, ", ") + ", and " + d.wholeOf(whole)
+}
+
+// between says what stands between the spaces of a tale.
+func (d dispute) between(t tale) string {
+	sum, ok := t.line("sum")
+	if !ok {
+		return ""
+	}
+	with := " with one post"
+	_, opening := d.named(string(solver.Opening))
+	if opening || len(sum.Expr.Args) != 2 {
+		return " with the posts and the opening"
+	}
+	if posts, ok := t.line("posts"); ok && posts.Expr.Op == "*" {
+		with = " with " + plural(ints([]exact.Rat{posts.Expr.Args[0].Value})[0], "post", "posts")
+	}
+	return with
+}
+
+// onlyTheMost tells how to say that a spacing is a limit: most who say one mean no more than that.
+func (d dispute) onlyTheMost() string {
+	r, ok := d.spacing()
+	if !ok {
+		return ""
+	}
+	return "If " + d.v.figureOf(read(r.Says).value) + " is only the most: `forget stiffener spacing, stiffeners no more than " + d.v.figureOf(read(r.Says).value) + " apart`"
 }
 
 // alongLead says a clash along the wall.

@@ -152,7 +152,7 @@ func (d dispute) sums() sums {
 				last.remark = ""
 			}
 		case len(rows) > 0 && t.last.Note == "clash":
-			rows = append(rows, sumRow{sum: d.v.crossing(t.last)})
+			rows = append(rows, sumRow{sum: d.crossing(t.last)})
 		case t.last.Expr.IsComparison() && t.last.Note != "clash" && t.last.Expr.Args[0].Op+t.last.Expr.Args[1].Op != "":
 			rows = append(rows, sumRow{sum: d.v.sum(t.last)})
 		}
@@ -162,7 +162,11 @@ func (d dispute) sums() sums {
 }
 
 // crossing is the last line of two sides that cross: "2 wanted, 1-1/2 allowed".
-func (v *voice) crossing(w solver.Work) string {
+func (d dispute) crossing(w solver.Work) string {
+	v := d.v
+	if r, ok := d.named(string(solver.Span)); ok && w.Of == string(solver.Span) && strings.HasSuffix(w.From, "|"+string(solver.Span)) && read(r.Says).op == "=" && d.has(r.Rule, w.Expr.Args[1].Value) {
+		return v.amount(w.Expr.Args[0]) + ", and the span is " + v.amount(w.Expr.Args[1])
+	}
 	return v.amount(w.Expr.Args[0]) + " at the least, and " + v.amount(w.Expr.Args[1]) + " at the most"
 }
 

@@ -145,7 +145,7 @@ func (v *voice) sayClashes(c solver.Conflict) {
 		if t.last.Note != "clash" {
 			continue
 		}
-		says := v.crossing(t.last)
+		says := v.dispute(c).crossing(t.last)
 		if t.side >= 0 {
 			says = written(v.bare(t.parts)+v.dispute(c).tail(t), v.Style)
 		}

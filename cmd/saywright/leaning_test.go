@@ -72,3 +72,36 @@ func TestTellsWhatComesInUnasked(t *testing.T) {
 	require.Equal(t, solver.Fits, talk.say("take that").Verdict)
 	require.Equal(t, []string{"wall height = 42 in", "gap = 3 in"}, forms(talk.now.book("")), "what was tried is kept, and not what was solved for")
 }
+
+// A spacing from center to center that does not come out is told in one sentence, with how to say that it is only a limit.
+func TestSpacingThatDoesNotComeOut(t *testing.T) {
+	for line, want := range map[string]string{
+		"12 feet between the posts, stiffeners 30 on center":             "Spaces of 30 don't come out: four with three posts reach 130-1/2, five take 150, and the span is 144.",
+		"12 feet between the posts, opening 30, stiffeners 24 on center": "Spaces of 24 don't come out: four with the posts and the opening reach 140, five with the posts and the opening take 153-1/2",
+		"12 feet between the posts, two bays, stiffeners 20 on center":   "seven with one post reach 143-1/2, seven with two posts take 147",
+	} {
+		talk := talking(t)
+		text := strings.Join(strings.Fields(talk.say(line).Text), " ")
+		require.Contains(t, text, want)
+		require.Contains(t, text, "is only the most: `forget stiffener spacing, stiffeners no more than")
+		require.Equal(t, solver.Fits, talk.say("forget stiffener spacing, stiffeners no more than 30 apart").Verdict, line)
+	}
+}
+
+// A way out whose figure no tape shows says which mark does it too; the way itself stays exact.
+func TestWayOutOnTheTape(t *testing.T) {
+	talk := talking(t)
+	a := talk.say("wall 42, six rails")
+	text := strings.Join(strings.Fields(a.Text), " ")
+	require.Contains(t, text, "Brackets that clear at 1-7/11, 4/11 less; 1-5/8 on the tape does it too")
+	require.Contains(t, strings.Join(strings.Fields(talk.say("12 feet between the posts, three bays of 46, two added posts, rails 5").Text), " "), "no tape shows that, the nearest mark is 45-11/16")
+	for _, w := range a.Ways {
+		for _, c := range w.Changes {
+			if c.OnTape != nil {
+				again := talking(t)
+				again.say("wall 42, six rails")
+				require.NotEqual(t, solver.Blocked, again.say("brackets clear at 1-5/8").Verdict)
+			}
+		}
+	}
+}
