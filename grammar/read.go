@@ -132,11 +132,12 @@ func readSpoken(line string, atoms []atom, c Context) Reading {
 
 // readHeld reads a line, or what is left of it, and asks back where the rest of what it says turns what was read.
 func readHeld(line string, atoms []atom, c Context) Reading {
+	atoms = deviates(atoms)
 	said, as := textOf(atoms), slices.Clone(atoms)
 	r := readPlainly(line, atoms, c)
 	r.Acts = wallBehind(onlyTopic(r.Acts, as), as)
 	r = ofElsewhere(r, said)
-	for _, guard := range []func(Reading, []atom) Reading{adoptsClaims, turnedBeside, ofOtherTrade, otherThingAdded, heDoes, toldWhatIsKnown} {
+	for _, guard := range []func(Reading, []atom) Reading{adoptsClaims, turnedBeside, ofOtherTrade, otherThingAdded, heDoes, toldWhatIsKnown, offWanted} {
 		r = guard(r, as)
 	}
 	return unlessSettled(shownIn(r, as), line, c)
