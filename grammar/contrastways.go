@@ -19,6 +19,7 @@ func (x contrast) ways() (ways [][]atom) {
 	if len(wanted) == 0 {
 		return nil
 	}
+	wanted = withDimension(wanted, told)
 	at, end := lastFigure(wanted)
 	n := pronounWords(wanted)
 	named := partNamed(wanted)
@@ -76,6 +77,30 @@ func (x contrast) ways() (ways [][]atom) {
 		}
 	}
 	return ways
+}
+
+// withDimension gives what is wanted the word behind the first figure that was told, where more follows its own: "theirs is 42 high with three inch gaps,
+// mine's 46 with two inch gaps".
+func withDimension(wanted, told []atom) []atom {
+	n := pronounWords(wanted)
+	if n == 0 || n+2 >= len(wanted) || wanted[n].text != "is" && wanted[n].text != "'s" {
+		return wanted
+	}
+	_, end, ok := (reader{wanted}).length(n + 1)
+	if !ok || end >= len(wanted) || wanted[end].text != "with" {
+		return wanted
+	}
+	for i := range told {
+		if !startsLength(reader{told}, i) {
+			continue
+		}
+		_, behind, _ := (reader{told}).length(i)
+		if behind < len(told) && dims[told[behind].text] != nil {
+			return inARow(wanted[:end], told[behind:behind+1], wanted[end:])
+		}
+		break
+	}
+	return wanted
 }
 
 // partToldOf are the words of the part that is named last before the figure, or else first behind it.

@@ -23,6 +23,8 @@ var (
 	offDegree = regexp.MustCompile(`(?:(?:[0-9]"?|` + anyFigure + `|inch|inches|"|half|quarters?|eighths?|sixteenths?|foot|feet|cm|mm|centimeters?|millimeters?) too (?:wide|narrow|big|small|large|high|low|tall|short|tight|loose|long|far|close|much|little)|(?:rails?|boards?|slats?|planks?|posts?|stiffeners?|bays?) too (?:many|few))\b`)
 	// offAlone is a figure that is over, or short, of nothing that is named.
 	offAlone = regexp.MustCompile(`\b(?:gaps?|wall|opening|doorway|walk - through|walkthrough|bays?|span|height|spacing|space|distance|clearance|overall) (?:[a-z]+ ){0,3}?(?:is|are|'s|looks|seems|comes out|came out|come out|runs|ran|turns out|turned out|ends up|ended up|works out) [^,.;?]*\b(?:over|under|short|shy|off|out)(?: [.!])*$`)
+	// offBare is a figure by which something is low or narrow: too low, and no less of it.
+	offBare = regexp.MustCompile(`(?:[0-9]"?|` + anyFigure + `|inch|inches|"|half|quarters?|eighths?|sixteenths?|foot|feet|cm|mm) (?:low|narrow)(?: [.!])*$`)
 	// countOver are parts that are over, or short.
 	countOver = regexp.MustCompile(`^[^,.;?]*\b(?:is|are|'s|have|got|has) ` + howMany + ` (?:rails?|boards?|slats?|planks?|posts?|stiffeners?|bays?|openings?) (?:over|short|shy|out|off|under)(?: in there| there)?(?: [.!])*$`)
 	// ordersIt are words of an order before it.
@@ -37,7 +39,7 @@ func offWanted(r Reading, atoms []atom) Reading {
 	}
 	text := textOf(atoms)
 	off := func(way *regexp.Regexp) bool { return matchesWay(way, text) }
-	if !off(offWish) && (!off(offDegree) || offAsked.MatchString(text)) && !off(offAlone) && !off(countOver) || ordersIt.MatchString(text) {
+	if !off(offWish) && (!off(offDegree) || offAsked.MatchString(text)) && !off(offAlone) && !off(countOver) && (!off(offBare) || !slices.ContainsFunc(r.Acts, lessens)) || ordersIt.MatchString(text) {
 		return r
 	}
 	i := slices.IndexFunc(r.Acts, ofWallItself)
@@ -52,6 +54,18 @@ func ofWallItself(a Act) bool {
 	}
 	switch a.Statements[0].Name.Quantity {
 	case solver.Price, solver.Stock, solver.Have, solver.Extra, solver.Measured, solver.Kerf, solver.Goal, solver.Short:
+		return false
+	}
+	return true
+}
+
+// lessens reports whether an act takes from a length that is wished.
+func lessens(a Act) bool {
+	if a.Kind != State && a.Kind != Check || len(a.Statements) == 0 || a.Statements[0].Op != solver.Minus {
+		return false
+	}
+	switch a.Statements[0].Name.Quantity {
+	case solver.FloorAtRight, solver.Drop:
 		return false
 	}
 	return true

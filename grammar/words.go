@@ -69,6 +69,7 @@ var classes = []wordClass{
 	{"SUBMITS", `submits submit submitted reports report reported maintains maintain maintained asserts assert asserted contends contend contended affirms affirmed attests declares declare declared certifies certify certified
 		represents represented testifies testified alleges allege alleged advises advise advised indicates indicate indicated quotes quote quoted argues argue argued holds
 		specify details dimensions dimensioned drew puts gives give gave announces announced remarks mentions mention mentioned feels felt guarantees guarantee guaranteed vows promises promise recommends recommend recommended`},
+	{"INSERTS", ", - -- ( )"},
 	{"CAN", "can could might may would will should shall"},
 	{"TELL", "shout holler rattle email forward tell give show read gimme list call name get print send hand fetch display pull provide lay spell"},
 	{"ME", "me us them him her everybody everyone"},

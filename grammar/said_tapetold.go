@@ -1,0 +1,60 @@
+package grammar
+
+// tapeTold are more ways to tell what the tape says and what stands already, what others' walls are like beside one's own, and papers of which something is
+// inserted before what they show. They are set plain early. Plain English, no source.
+var tapeTold = []placedPhrase{
+	// Both ends of a bay, behind its number.
+	{"bay ## [,|:|;|-|is|are|was|reads|measures|runs|comes in at] # [way|right] [down] " + tapedLow + " [,|;|.|and|but] # [way|right] [up] " + tapedHigh, "measured bay $1 bottom $2 , measured bay $1 top $3", noDoubtBefore},
+	{"bay ## [,|:|;|-|is|are|was|reads|measures|runs|comes in at] # [way|right] [up] " + tapedHigh + " [,|;|.|and|but] # [way|right] [down] " + tapedLow, "measured bay $1 top $2 , measured bay $1 bottom $3", noDoubtBefore},
+	{"bay ## [,|:|;|-|is|are|was|reads|measures|runs|comes in at] # [way|right] [down] low $", "measured bay $1 bottom $2", noDoubtBefore},
+	// What was read first, and was not so.
+	{"(,|;|.|-|--) [and|but|though|although] (i|we) [had|have] [first|at first] " + readIt + " # " + readFirst + " [,|;] (but|because|since|as|only|and|with) * $$", "", tapedBefore},
+	{"(,|;|.|-|--) [and|but|though|although] (i|we) [had|have] [first|at first] " + readIt + " # " + readFirst, "", bothHold(tapedBefore, phraseEndsLine)},
+	{"# at first", "$1 before", tapedBefore},
+	// What the rails stand over.
+	{"!(## RAIL) (over|above|atop|on top of|up over) # ((GAP (at|on|above|off|by|over|to) FLOOR)|((bottom|floor|lower) GAP)|(GAP (at the bottom|underneath|below|under them|beneath)))", "$1 , bottom gap $3", noDoubtBefore},
+	// A rail that is up, and told in one breath where its top is.
+	{"^ !(first|second|third|fourth|fifth|sixth|bottom|lowest) " + oneRail + " " + fastened + " " + itsTop + " #", "the $1 rail is up already , its top is at $2", nil},
+	{"^ (low|lower|lowermost) " + oneRail + " " + fastened + " " + itsTop + " #", "the bottom rail is up already , its top is at $1", nil},
+	// What a gate measures beside what the opening is to be, and what other walls are beside the half wall.
+	{"^^ (the|my|our|that|this|his|her) [_] [_] (gate|door|mower|wheelchair|stroller|cart|wheelbarrow|fridge|sofa|couch) [(we|i) (bought|got|have|ordered|picked)] (measures|measured|is|was|'s) # [wide|across|in width] (,|;|.) [and|so|but]", "", openingWished},
+	{"^^ (the|my|our|that) (house|kitchen|garage|living room|dining room|hall|hallway|outside|outer|brick|stone|main|full|big|tall|existing|other|old|retaining|bedroom|barn|shed) wall (is|'s|was|stands) # [high|tall] (,|;|.) [and|but|so]", "", halfWallNext},
+	// A paper, what is inserted, and what it shows.
+	{"^ !((his|her|their|the|my|our|that|this|your) [_] [_] ['s|(' s)] PAPER) INSERTS (((page|sheet|figure|exhibit|revision|version|rev|plate|item|number|option|copy|marked|labeled|dated) [number|no] [_] [##] [,] [##])|((the one|the|from|in|by|on|as|which|made|drawn|done|i) *)) INSERTS !(has|shows|gives|says|calls for|puts|states|lists|wants|specifies|had|showed)", "$1 $4", nil},
+}
+
+const (
+	tapedLow  = "(low|below|(at [the] (bottom|floor|foot|slab)))"
+	tapedHigh = "(top|high|above|(at [the] top))"
+	readIt    = "(read|got|had|took|measured|said|thought|made|called|wrote|found|told you|had it down as|put down|wrote down) [it|that|you] [was|at|as]"
+	readFirst = "(at first|first|earlier|before|the first time|first time|initially|originally|last time|yesterday|this morning|a minute ago|first time around)"
+	oneRail   = "(rail|board|slat|plank)"
+	fastened  = "(is|'s|has|was|(has been)) [been|all] [already] [been] (screwed|nailed|glued|fixed|bolted|hung|fastened|mounted|up) [already] [on|up|down|in|in place|tight|there] [already]"
+	itsTop    = "[,|;|.|-|and|with] [and] (its|the|it is) top [edge] (is|'s|sits|stands|comes|comes out|measures|lands|at) [at|up]"
+)
+
+// tapedBefore: what a bay or a rail measures was told before.
+var tapedBefore = saidBeforeOf(wordSet("bay section measured measures"))
+
+// openingWished: what the opening is to be follows.
+func openingWished(_, after []atom) bool {
+	of, wished := false, false
+	for _, a := range after {
+		if mayBeginFigure(a) && a.text != "a" && a.text != "an" {
+			break
+		}
+		of = of || a.text == "opening" || a.text == "doorway" || a.text == "walkthrough" || a.text == "gap"
+		wished = wished || wishedOfIt[a.text]
+	}
+	return of && wished
+}
+
+var wishedOfIt = wordSet("should must make needs has ought let want wants give set keep leave")
+
+// halfWallNext: what the half wall is to be follows.
+func halfWallNext(_, after []atom) bool {
+	for len(after) > 0 && (vocab().articles[after[0].text] || owned[after[0].text]) {
+		after = after[1:]
+	}
+	return len(after) > 2 && (after[0].text == "half" || after[0].text == "halfwall" || after[0].text == "new" && after[1].text == "wall")
+}
