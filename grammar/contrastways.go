@@ -22,7 +22,7 @@ func (x contrast) ways() (ways [][]atom) {
 	wanted = withDimension(wanted, told)
 	at, end := lastFigure(wanted)
 	n := pronounWords(wanted)
-	named := partNamed(wanted)
+	named := partNamed(wanted[n:]) // "the new one" of a wall is no added post
 	subject := plainSubject(told, from)
 	if at < 0 || from < 0 {
 		switch {
@@ -53,6 +53,9 @@ func (x contrast) ways() (ways [][]atom) {
 	if n > 0 {
 		if otherThings[told[0].text] || len(told) > 1 && otherThings[told[1].text] && !partNamed(told[2:]) {
 			subject = wallNamed(told[0])
+			if gateTold(told) {
+				subject = []atom{worded(told[0], "the"), worded(told[0], "opening")}
+			}
 		}
 		if len(subject) == 0 {
 			subject = partToldOf(told)
@@ -124,6 +127,11 @@ func partToldOf(told []atom) (part []atom) {
 
 // wallNamed is the word for the wall, in the place of another thing that is built.
 func wallNamed(at atom) []atom { return []atom{worded(at, "the"), worded(at, "wall")} }
+
+// gateTold reports whether a gate is what was told of.
+func gateTold(told []atom) bool {
+	return slices.ContainsFunc(told[:min(2, len(told))], func(a atom) bool { return a.text == "gate" })
+}
 
 // pronounWords is how many words at the beginning stand for the part that was told of: "ours", "this one".
 func pronounWords(wanted []atom) int {

@@ -32,6 +32,7 @@ var othersThings = []openWay{
 		not: oursToo, ask: thisWallToo},
 	{looks: valued, way: regexp.MustCompile(opensClause + `(?:the |my |our |that |this |a )?` + notOurs + `(?: 's)? (?:doors?|gates?|openings?|doorways?|walls?|floors?|posts?|rails?|gaps?)(?: openings?)? ` + saysOf + ` `),
 		not: regexp.MustCompile(`\b(?:front|back) (?:gate|posts?|rails?|wall)\b|` + oursToo.String()), ask: thisWallToo},
+	{looks: valued, way: regexp.MustCompile(opensClause + `(?:the |my |our |that )(?:garden|driveway|yard|pasture|farm|pool|baby|dog|alley|field) (?:doors?|gates?) ` + saysOf + ` `), not: regexp.MustCompile(`\b(?:opening|doorway|walk - through|walkthrough)\b|` + oursToo.String()), ask: thisWallToo},
 	{looks: valued, way: regexp.MustCompile(opensClause + `(?:the |our |my )(?:last|previous|other|first) (?:guy|fellow|man|crew|builder|owner|contractor|outfit|bunch)s?(?: [a-z]+){0,3} (?:cut|left|used|set|put|hung|built|made)\b`), not: regexp.MustCompile(`\?|\b(?:paper|drawing|plan|note|saying|says|said|claims?|check|right|is he|are they)\b|` + oursToo.String()), ask: thisWallToo},
 	{looks: valued, way: regexp.MustCompile(opensClause + `last (?:year|month|summer|spring|fall|autumn|winter|week|job|time) 's (?:[a-z]+ )?` + saysOf + ` `), not: oursToo, ask: thisWallToo},
 	{looks: valued, way: regexp.MustCompile(opensClause + whoseEver + ` (?:old|previous|former|last|original) (?:deck|fence|porch|railing|rail|one|job|house|patio|gate) (?:had|was|were|has) `), not: oursToo, ask: thisWallToo},

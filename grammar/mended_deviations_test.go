@@ -38,6 +38,8 @@ func TestDeviations(t *testing.T) {
 		"the opening's two inches too narrow, make it 34":                           "opening = 34 in",
 		"the opening's two inches too narrow, make it that much wider":              "opening += 2 in",
 		"the gap's a quarter inch too wide, so take an eighth off":                  "gap -= 1/8 in",
+		"this wall is two inches too tall":                                          "wall height -= 2 in",
+		"I ended up with two more rails than I wanted":                              "rails -= 2",
 		"I'm afraid the wall is two inches too low":                                 "wall height += 2 in",
 		"the rails are 1/8 narrower than I said":                                    "rail face -= 1/8 in",
 		"give me two boards more than I asked for":                                  "rails += 2",
@@ -55,7 +57,7 @@ func TestDeviations(t *testing.T) {
 		"Kevin says the gap is a quarter inch too wide", "the gap is a quarter inch wider than my wife wanted", "the gap is a quarter inch more than he asked for",
 		"is the gap a quarter inch more than I wanted", "if the gap is a quarter inch more than I wanted, what then", "isn't the gap a quarter inch too wide",
 		"the gap's not a quarter inch too wide", "the gap was a quarter inch too wide", "the gap is half an inch more than I wanted, but that's fine",
-		"that's fifty dollars more than I wanted to spend", "the bay is a quarter inch more than I wanted", "we're two boards over", "that's three posts over", "we're a board short",
+		"that's fifty dollars more than I wanted to spend", "the bay is a quarter inch more than I wanted", "we're two boards over", "that's three posts over", "we're a board short", "you've got two boards too many on the shopping list",
 	} {
 		if r := Read(line, Context{}); r.Ask == nil {
 			t.Errorf("%q sets %q, and should ask", line, Normal(r.Acts))

@@ -24,6 +24,12 @@ func TestReadingsMended(t *testing.T) {
 		"the note, in pencil, says a gap of 2 inches":                                                "check gap = 2 in",
 		"My neighbor's drawing (the one on the napkin) has the gap at 2 inches":                      "check gap = 2 in",
 		"The architect's drawing, revision B, calls for seven rails":                                 "check rails = 7",
+		"first bay, 64-7/16 low, 64-5/8 up top":                                                      "measured bay 1 bottom = 64-7/16 in; measured bay 1 top = 64-5/8 in",
+		"bay 2 bottom 70 3/8, at first I read 70 1/2":                                                "measured bay 2 bottom = 70-3/8 in",
+		"the span's 144, I first read it as 145":                                                     "span = 144 in",
+		"the gate next door measures 34 inches; ours should be 40":                                   "opening = 40 in",
+		"the old half wall was 36 high, the new one's 42":                                            "wall height = 42 in",
+		"rail 1 is already screwed on its top edge is at eight and a quarter":                        "fixed rail 1 top = 8-1/4 in",
 		"the floor at the right post is an inch low":                                                 "floor at right = -1 in",
 	} {
 		if r := Read(line, Context{}); Normal(r.Acts) != want {
@@ -32,7 +38,8 @@ func TestReadingsMended(t *testing.T) {
 	}
 	for _, line := range []string{
 		"the wall's an inch low", "the gap is a quarter narrow", "the opening's two inches narrow", "wall 44 low",
-		"the house wall is 96 high", "the garden gate is 34 inches, is it?",
+		"the house wall is 96 high", "the garden gate measures 34 inches", "five boards over a 3 inch gap", "the gap is a quarter inch over the limit",
+		"wall 48 high, no, I said 46 earlier",
 	} {
 		if r := Read(line, Context{}); r.Ask == nil {
 			t.Errorf("%q sets %q, and should ask", line, Normal(r.Acts))

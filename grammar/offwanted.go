@@ -3,6 +3,7 @@ package grammar
 import (
 	"regexp"
 	"slices"
+	"strings"
 
 	"saywright/solver"
 )
@@ -22,13 +23,15 @@ var (
 	// offDegree is a figure by which something is too much or too little.
 	offDegree = regexp.MustCompile(`(?:(?:[0-9]"?|` + anyFigure + `|inch|inches|"|half|quarters?|eighths?|sixteenths?|foot|feet|cm|mm|centimeters?|millimeters?) too (?:wide|narrow|big|small|large|high|low|tall|short|tight|loose|long|far|close|much|little)|(?:rails?|boards?|slats?|planks?|posts?|stiffeners?|bays?) too (?:many|few))\b`)
 	// offAlone is a figure that is over, or short, of nothing that is named.
-	offAlone = regexp.MustCompile(`\b(?:gaps?|wall|opening|doorway|walk - through|walkthrough|bays?|span|height|spacing|space|distance|clearance|overall) (?:[a-z]+ ){0,3}?(?:is|are|'s|looks|seems|comes out|came out|come out|runs|ran|turns out|turned out|ends up|ended up|works out) [^,.;?]*\b(?:over|under|short|shy|off|out)(?: [.!])*$`)
+	offAlone = regexp.MustCompile(`\b(?:gaps?|wall|opening|doorway|walk - through|walkthrough|bays?|span|height|spacing|space|distance|clearance|overall) (?:[a-z]+ ){0,3}?(?:is|are|'s|looks|seems|comes out|came out|come out|runs|ran|turns out|turned out|ends up|ended up|works out) [^,.;?]*\b(?:(?:over|under|short|shy|off|out)|(?:over|under|above|below|past) (?:the )?(?:limit|code|maximum|max|minimum|min|spec|budget|plan|drawing|allowance))(?: [.!])*$`)
 	// offBare is a figure by which something is low or narrow: too low, and no less of it.
 	offBare = regexp.MustCompile(`(?:[0-9]"?|` + anyFigure + `|inch|inches|"|half|quarters?|eighths?|sixteenths?|foot|feet|cm|mm) (?:low|narrow)(?: [.!])*$`)
 	// countOver are parts that are over, or short.
 	countOver = regexp.MustCompile(`^[^,.;?]*\b(?:is|are|'s|have|got|has) ` + howMany + ` (?:rails?|boards?|slats?|planks?|posts?|stiffeners?|bays?|openings?) (?:over|short|shy|out|off|under)(?: in there| there)?(?: [.!])*$`)
+	// railsOver are rails over a gap of so much: where that is, is not told.
+	railsOver = regexp.MustCompile(howMany + ` (?:rails|boards|slats|planks) (?:[a-z]+ )?(?:over|above|on top of) (?:a |an )?` + anyFigure + `(?: [a-z0-9/-]+){0,4} (?:gap|space|of air|of space|of daylight)(?: [.!])*$`)
 	// ordersIt are words of an order before it.
-	ordersIt = regexp.MustCompile(`^(?:(?:please|just|so|and|ok|okay|now|well|can|could|would|will|you|i|we|let|us|want|to|like|go|ahead|then|,) )*(?:make|give|add|put|set|take|leave|use|keep|have|let|raise|lower|buy|get|order|bring|cut|run|do not|never|no)\b`)
+	ordersIt = regexp.MustCompile(`^(?:(?:please|just|so|and|ok|okay|now|well|then|,) )*(?:(?:can|could|would|will) (?:you|we) |(?:i|we) (?:want|would like|need) (?:you )?(?:to )?|let (?:us|me) |go ahead and |please |just )*(?:make|give|add|put|set|take|leave|use|keep|have|let|raise|lower|buy|get|order|bring|cut|run|do not|never|no)\b`)
 	offAsked = regexp.MustCompile(`^(?:(?:so|and|but|well|ok) )*(?:is|are|was|were|would|will|do|does|should) (?:about |really |only |just )?(?:a |an )?` + anyFigure + `|\bwhy\b`)
 )
 
@@ -39,7 +42,7 @@ func offWanted(r Reading, atoms []atom) Reading {
 	}
 	text := textOf(atoms)
 	off := func(way *regexp.Regexp) bool { return matchesWay(way, text) }
-	if !off(offWish) && (!off(offDegree) || offAsked.MatchString(text)) && !off(offAlone) && !off(countOver) && (!off(offBare) || !slices.ContainsFunc(r.Acts, lessens)) || ordersIt.MatchString(text) {
+	if !off(offWish) && (!off(offDegree) || offAsked.MatchString(text)) && !off(offAlone) && !off(countOver) && (!off(railsOver) || strings.Contains(text, " bottom ") || strings.Contains(text, " floor ")) && (!off(offBare) || !slices.ContainsFunc(r.Acts, lessens)) || ordersIt.MatchString(text) {
 		return r
 	}
 	i := slices.IndexFunc(r.Acts, ofWallItself)

@@ -38,13 +38,13 @@ const (
 	// cameOut is how the plan is told to have come out.
 	cameOut = "(is|are|'s|looks|look|seems|seem|sits|sit|stands|stand|(comes out)|(come out)|(came out)|(turns out)|(turned out)|(ends up)|(ended up)|(works out)|(worked out)|((is|are|has|have|'s) (come out|coming out|ended up|turned out|worked out))) [to be|being] [still|just|actually|really|fully|exactly|now]"
 	// asWanted is what it was to be.
-	asWanted = "((i|we) [had|have|really|actually|originally|ever|would|'d|am|are|was|were] [really|actually|originally|been] (want|wanted|asked|asked for|ask for|asked you for|wished for|hoped for|like|planned|planned on|planned for|specified|after|meant|intended|(going|shooting|aiming|looking|hoping) for|bargained for|requested|had in mind|have in mind|in mind) [it|them] [to be|to have])"
+	asWanted = "((i|we) [had|have|really|actually|originally|ever|would|'d|am|are|was|were] [really|actually|originally|been] (want|wanted|asked|asked for|ask for|asked you for|wished for|hoped for|hoped|like|planned|planned on|planned for|specified|after|meant|intended|(going|shooting|aiming|looking|hoping) for|bargained for|requested|had in mind|have in mind|in mind) [it|them] [to be|to have])"
 	// asItShould is the same, told as what must be.
 	asItShould = "((it|that|they|this|there) ((should|must) [be|have been]|ought to [be|have been]|(needs|need) to be|((is|are|was|were|'s) (supposed|meant) to [be|have been])))"
 	// ofThePlan tells that it is the plan's.
 	ofThePlan = "[[that|which] you (have|have got|got|drew|made|show|gave me|gave us|put|set|left|worked out|came up with)|(in|on) (the|your|this|that) (layout|plan|drawing|sketch|picture)] "
 	// orderedRight is an order to set it right.
-	orderedRight = "[for me|for us|for my taste|for our taste] [,|.|;|-|--] [so|and|then] [please|kindly|just|(can|could|would|will) (you|we)|let us] [please|just|kindly] "
+	orderedRight = "[for me|for us|for my taste|for our taste|for my liking|for our liking] [,|.|;|-|--] [so|and|then] [please|kindly|just|(can|could|would|will) (you|we)|let us] [please|just|kindly] "
 )
 
 // deviations are the phrases for all of them, with what each is set to; judgedSo has the same phrases for what the judgment is of.
@@ -54,7 +54,7 @@ var deviations = sync.OnceValue(func() *phrasebook {
 	than := "than [what] (" + asWanted + "|" + asItShould + "|wanted|planned|intended)"
 	thanWhat := "what (" + asWanted + "|" + asItShould + ")"
 	for _, d := range deviating {
-		part := "!([the|my|our|your|this|every|each|all the|those|these|both] (" + d.part + ")) " + ofThePlan
+		part := "[this|that|these|those|all|both] !([the|my|our|your|every|each] (" + d.part + ")) " + ofThePlan
 		for _, way := range []struct{ degree, compared, beyond, plain string }{
 			{d.over, d.more, "over|above|past|beyond|(in excess of)", d.lessen},
 			{d.under, d.less, "under|below|(short of)|(shy of)|beneath", d.raise},
@@ -76,7 +76,7 @@ var deviations = sync.OnceValue(func() *phrasebook {
 	for _, w := range [][2]string{{"more|extra", "reduce $2 by $1"}, {"less", "raise $2 by $1"}} {
 		row(there+"# "+w[0]+" "+gap+" "+than, w[1])
 	}
-	const counted = "[there is|there are|there 's|you have|you have got|you got|you gave me|you gave us|you drew|you put|you put in|you put me|that is|those are|it is|it has|it has got|they are|you are|we are|(the|this|that|my|our|your) (wall|plan|layout|drawing) has] "
+	const counted = "[there is|there are|there 's|you have|you have got|you got|you gave me|you gave us|you drew|you put|you put in|you put me|that is|those are|it is|it has|it has got|they are|you are|we are|(i|we|you) [have] ended up with|(the|this|that|my|our|your) (wall|plan|layout|drawing) has] "
 	const inThere = "[in there|there|in it|in the (plan|layout|drawing|wall)|on the (plan|layout|drawing)|(in each|per|in every|in a) BAY]"
 	for _, p := range deviatingCounts {
 		for _, w := range [][3]string{{"many", "more", "fewer"}, {"few", "fewer|less", "more"}} {
@@ -106,7 +106,7 @@ var mendedTail = sync.OnceValue(func() *phrasebook {
 		{said: orderedRight + "(take|pull|leave|lose|drop|remove|get rid of) [it|that|them|those] [out|away|off]" + end, plain: "less"},
 		{said: orderedRight + "(widen|raise|open|loosen|lift|increase|enlarge|stretch)" + it + "[up|out] " + thatMuch + end, plain: "more"},
 		{said: orderedRight + "(bring|take|push|let)" + it + "[back] (up|out) " + thatMuch + end, plain: "more"},
-		{said: "for me|us|((my|our) taste) $", plain: "either"},
+		{said: "for me|us|((my|our) (taste|liking)) $", plain: "either"},
 	})
 })
 
@@ -139,12 +139,12 @@ func deviates(atoms []atom) []atom {
 	}
 	led, _ := pastLead(atoms) // what else stands before it may claim or try it
 	b, first := deviations(), len(atoms)-len(led)
-	if p, end := noticing().best(&phraseMatch{atoms: atoms, awake: noticing().awakened(atoms)}, first, nil); p != nil {
+	if p, end := noticing().best(&phraseMatch{atoms: atoms, awake: noticing().awakened(noticing().lookUp(atoms))}, first, nil); p != nil {
 		first = end
 	}
 	out := atoms[:first:first]
 	for i := first; ; {
-		m := phraseMatch{atoms: atoms, awake: b.awakened(atoms)}
+		m := phraseMatch{atoms: atoms, awake: b.awakened(b.lookUp(atoms))}
 		p, end := b.best(&m, i, nil)
 		if p == nil {
 			return atoms
@@ -153,7 +153,7 @@ func deviates(atoms []atom) []atom {
 		set := m.put(p, i, end)
 		out = append(out, set[i:len(set)-(n-end)]...)
 		if t := mendedTail(); end < n {
-			s := phraseMatch{atoms: atoms, awake: t.awakened(atoms)}
+			s := phraseMatch{atoms: atoms, awake: t.awakened(t.lookUp(atoms))}
 			if q, past := t.best(&s, end, nil); q != nil && (q.plain[0] == "either" || q.plain[0] == tailSide(p.plain)) {
 				end = past
 				if end < n && atoms[end].text == "?" {

@@ -6,26 +6,33 @@ var tapeTold = []placedPhrase{
 	// Both ends of a bay, behind its number.
 	{"bay ## [,|:|;|-|is|are|was|reads|measures|runs|comes in at] # [way|right] [down] " + tapedLow + " [,|;|.|and|but] # [way|right] [up] " + tapedHigh, "measured bay $1 bottom $2 , measured bay $1 top $3", noDoubtBefore},
 	{"bay ## [,|:|;|-|is|are|was|reads|measures|runs|comes in at] # [way|right] [up] " + tapedHigh + " [,|;|.|and|but] # [way|right] [down] " + tapedLow, "measured bay $1 top $2 , measured bay $1 bottom $3", noDoubtBefore},
+	{"# [way|right] [down] low [,|;|.|and|but] # [way|right] [up] " + tapedHigh, "$1 at the bottom , $2 at the top", bothHold(tapedBefore, noDoubtBefore)},
+	{"# [way|right] [up] " + tapedHigh + " [,|;|.|and|but] # [way|right] [down] low", "$1 at the top , $2 at the bottom", bothHold(tapedBefore, noDoubtBefore)},
 	{"bay ## [,|:|;|-|is|are|was|reads|measures|runs|comes in at] # [way|right] [down] low $", "measured bay $1 bottom $2", noDoubtBefore},
-	// What was read first, and was not so.
-	{"(,|;|.|-|--) [and|but|though|although] (i|we) [had|have] [first|at first] " + readIt + " # " + readFirst + " [,|;] (but|because|since|as|only|and|with) * $$", "", tapedBefore},
-	{"(,|;|.|-|--) [and|but|though|although] (i|we) [had|have] [first|at first] " + readIt + " # " + readFirst, "", bothHold(tapedBefore, phraseEndsLine)},
+	// What was read first, and was not so. Of what is no piece, only what was so at first: "but I said 46 before" may be a reproach.
+	{"(,|;|.|-|--) [and|but|though|although] (i|we) [had|have] [first|at first] " + readIt + " # " + readFirst + " [[,|;] (but|because|since|as|only|and|with) *] $$", "", tapedBefore},
+	{"(,|;|.|-|--) [and|but|though|although] ((at first|first) (i|we) [had|have]|(i|we) [had|have] (at first|first)) " + readIt + " # [[,|;] (but|because|since|as|only|and|with) *] $$", "", tapedBefore},
+	{"(,|;|.|-|--) [and] (i|we) [had|have] " + readIt + " # (at first|first|initially|originally|the first time) [[,|;] (but|because|since|as|only) *] $$", "", figuresBefore},
+	{"(,|;|.|-|--) [and] ((at first|first) (i|we) [had|have]|(i|we) [had|have] (at first|first)) " + readIt + " # [[,|;] (but|because|since|as|only) *] $$", "", figuresBefore},
+	{"(,|;|.|-|--) [and|but|though|although] the first (reading|time|number|measurement|figure|try|one) (was|read|said|came out at|came to|gave) # $$", "", tapedBefore},
+	{"(,|;|.|-|--) [and|but|though|although] (i|we) [had] (thought|figured|assumed|expected) (it was|it would be|it to be|it is) # $$", "", tapedBefore},
 	{"# at first", "$1 before", tapedBefore},
 	// What the rails stand over.
-	{"!(## RAIL) (over|above|atop|on top of|up over) # ((GAP (at|on|above|off|by|over|to) FLOOR)|((bottom|floor|lower) GAP)|(GAP (at the bottom|underneath|below|under them|beneath)))", "$1 , bottom gap $3", noDoubtBefore},
+	{"!(## RAIL) [sitting|starting|beginning|standing|riding|stacked|going|set] (over|above|atop|on top of|up over) # ((GAP (at|on|above|off|by|over|to) FLOOR)|((bottom|floor|lower) GAP)|(GAP (at the bottom|underneath|below|under them|beneath)))", "$1 , bottom gap $3", noDoubtBefore},
 	// A rail that is up, and told in one breath where its top is.
 	{"^ !(first|second|third|fourth|fifth|sixth|bottom|lowest) " + oneRail + " " + fastened + " " + itsTop + " #", "the $1 rail is up already , its top is at $2", nil},
+	{"^ rail ## " + fastened + " " + itsTop + " #", "rail $1 is up already , its top is at $2", nil},
 	{"^ (low|lower|lowermost) " + oneRail + " " + fastened + " " + itsTop + " #", "the bottom rail is up already , its top is at $1", nil},
 	// What a gate measures beside what the opening is to be, and what other walls are beside the half wall.
 	{"^^ (the|my|our|that|this|his|her) [_] [_] (gate|door|mower|wheelchair|stroller|cart|wheelbarrow|fridge|sofa|couch) [(we|i) (bought|got|have|ordered|picked)] (measures|measured|is|was|'s) # [wide|across|in width] (,|;|.) [and|so|but]", "", openingWished},
-	{"^^ (the|my|our|that) (house|kitchen|garage|living room|dining room|hall|hallway|outside|outer|brick|stone|main|full|big|tall|existing|other|old|retaining|bedroom|barn|shed) wall (is|'s|was|stands) # [high|tall] (,|;|.) [and|but|so]", "", halfWallNext},
+	{"^^ (the|my|our|that) (house|kitchen|garage|back|front|side|living room|dining room|hall|hallway|outside|outer|brick|stone|main|full|big|tall|existing|other|old|retaining|bedroom|barn|shed) wall (is|'s|was|stands) # [high|tall] ((,|;|.) [and|but|so]|and|but)", "", halfWallNext},
 	// A paper, what is inserted, and what it shows.
 	{"^ !((his|her|their|the|my|our|that|this|your) [_] [_] ['s|(' s)] PAPER) INSERTS (((page|sheet|figure|exhibit|revision|version|rev|plate|item|number|option|copy|marked|labeled|dated) [number|no] [_] [##] [,] [##])|((the one|the|from|in|by|on|as|which|made|drawn|done|i) *)) INSERTS !(has|shows|gives|says|calls for|puts|states|lists|wants|specifies|had|showed)", "$1 $4", nil},
 }
 
 const (
-	tapedLow  = "(low|below|(at [the] (bottom|floor|foot|slab)))"
-	tapedHigh = "(top|high|above|(at [the] top))"
+	tapedLow  = "(low|below|(at [the] (bottom|floor|foot|slab) [of WALL|of it]))"
+	tapedHigh = "(top|high|above|(at [the] top)) [of WALL|of it]"
 	readIt    = "(read|got|had|took|measured|said|thought|made|called|wrote|found|told you|had it down as|put down|wrote down) [it|that|you] [was|at|as]"
 	readFirst = "(at first|first|earlier|before|the first time|first time|initially|originally|last time|yesterday|this morning|a minute ago|first time around)"
 	oneRail   = "(rail|board|slat|plank)"
