@@ -21,7 +21,7 @@ const (
 var (
 	offWish = regexp.MustCompile(`\b(?:than|(?:over|under|above|below|beyond|beneath|past|short of|shy of|off) what)(?: what)? (?:` + whoWants + `(?: (?:had|has|have|really|actually|originally|ever|would|did|do|am|are|was|were|is|been|always|first))* ` + wantsSaid + `\b|` + asItWas + `\b|(?:wanted|planned|intended|asked for|called for|specified)\b)`)
 	// offDegree is a figure by which something is too much or too little.
-	offDegree = regexp.MustCompile(`(?:(?:[0-9]"?|` + anyFigure + `|inch|inches|"|half|quarters?|eighths?|sixteenths?|foot|feet|cm|mm|centimeters?|millimeters?) too (?:wide|narrow|big|small|large|high|low|tall|short|tight|loose|long|far|close|much|little)|(?:rails?|boards?|slats?|planks?|posts?|stiffeners?|bays?) too (?:many|few))\b`)
+	offDegree = regexp.MustCompile(`(?:(?:[0-9]"?|` + anyFigure + `|inch|inches|"|half|quarters?|eighths?|sixteenths?|foot|feet|cm|mm|centimeters?|millimeters?) too (?:wide|narrow|big|small|large|high|low|tall|short|tight|loose|long|far|close|much|little)\b|(?:rails?|boards?|slats?|planks?|posts?|stiffeners?|bays?) too (?:many|few)(?:[^,.;]*[^,.; ])?(?: [.!?])*$)`)
 	// offAlone is a figure that is over, or short, of nothing that is named.
 	offAlone = regexp.MustCompile(`\b(?:gaps?|wall|opening|doorway|walk - through|walkthrough|bays?|span|height|spacing|space|distance|clearance|overall) (?:[a-z]+ ){0,3}?(?:is|are|'s|looks|seems|comes out|came out|come out|runs|ran|turns out|turned out|ends up|ended up|works out) [^,.;?]*\b(?:(?:over|under|short|shy|off|out)|(?:over|under|above|below|past) (?:the )?(?:limit|code|maximum|max|minimum|min|spec|budget|plan|drawing|allowance))(?: [.!])*$`)
 	// offBare is a figure by which something is low or narrow: too low, and no less of it.
@@ -42,7 +42,8 @@ func offWanted(r Reading, atoms []atom) Reading {
 	}
 	text := textOf(atoms)
 	off := func(way *regexp.Regexp) bool { return matchesWay(way, text) }
-	if !off(offWish) && (!off(offDegree) || offAsked.MatchString(text)) && !off(offAlone) && !off(countOver) && (!off(railsOver) || strings.Contains(text, " bottom ") || strings.Contains(text, " floor ")) && (!off(offBare) || !slices.ContainsFunc(r.Acts, lessens)) || ordersIt.MatchString(text) {
+	wishedFor := func(a Act) bool { return ofWallItself(a) && a.Statements[0].Name.Quantity != solver.Spare }
+	if (!off(offWish) || !slices.ContainsFunc(r.Acts, wishedFor)) && (!off(offDegree) || offAsked.MatchString(text)) && !off(offAlone) && !off(countOver) && (!off(railsOver) || strings.Contains(text, " bottom ") || strings.Contains(text, " floor ")) && (!off(offBare) || !slices.ContainsFunc(r.Acts, lessens)) || ordersIt.MatchString(text) {
 		return r
 	}
 	i := slices.IndexFunc(r.Acts, ofWallItself)
