@@ -75,3 +75,56 @@ func TestTwoQuestions(t *testing.T) {
 		}
 	}
 }
+
+// TestPartedClauses joins what is told, ordered and asked in every way, and sees that none is lost and none added to.
+func TestPartedClauses(t *testing.T) {
+	tells := [][2]string{
+		{"the gap is 2", "gap = 2 in"}, {"make the gap 2 inches", "gap = 2 in"}, {"the wall is 48 high", "wall height = 48 in"}, {"I'd like an opening of 36", "opening = 36 in"},
+		{"keep the opening at 36", "opening = 36 in"}, {"we need six rails", "rails = 6"}, {"lose a rail", "rails -= 1"}, {"the span is 12 feet", "span = 144 in"},
+		{"go with two stiffeners", "stiffeners = 2"}, {"brackets cost 3.49", "price bracket = 3.49"}, {"put the opening in the middle", "opening side = middle"},
+	}
+	for _, joint := range []string{" and ", ", ", " plus ", ", plus ", ", and also "} {
+		both := 0
+		for _, one := range tells {
+			for _, other := range tells {
+				if one[1] == other[1] {
+					continue
+				}
+				line := one[0] + joint + other[0]
+				r := Read(line, Context{})
+				if r.Ask != nil {
+					continue
+				}
+				if got := Normal(r.Acts); got != one[1]+"; "+other[1] {
+					t.Errorf("%q is heard as %q", line, got)
+				}
+				both++
+			}
+		}
+		if both < 90 {
+			t.Errorf("joined by %q, only %d pairs are heard", joint, both)
+		}
+	}
+	for _, c := range [][2]string{
+		{"the gap is 2, so make the wall 48 high", "gap = 2 in; wall height = 48 in"},
+		{"my wife is five foot two, so make the wall 40 high", "wall height = 40 in"},
+		{"six rails and they sell eights and twelves", "rails = 6; stock = 96 in, 144 in"},
+		{"they have eights and twelves, and also the gap is 2", "stock = 96 in, 144 in; gap = 2 in"},
+		{"they have eights and twelves and use 2x6 rails", "stock = 96 in, 144 in; rail size = 2x6"},
+		{"I'm over in the lumber section, and they've got tens", "stock = 120 in"},
+		{"show me the marks and put the opening on the left", "ask marks; opening side = left"},
+		{"draw it and where does the new post go", "ask drawing; ask posts"},
+		{"draw it, no stiffeners", "ask drawing; stiffeners = 0"},
+		{"what do I buy and put the opening on the left", "ask shopping; opening side = left"},
+		{"why don't we go down to five rails and make the gap 3 5/8", "why not rails = 5, gap = 3-5/8 in"},
+		{"how about five rails and make the gap 2", "what if rails = 5, gap = 2 in"},
+		{"six rails plus two stiffeners", "rails = 6; stiffeners = 2"},
+	} {
+		if got := Normal(Read(c[0], Context{}).Acts); got != c[1] {
+			t.Errorf("%q is heard as %q, want %q", c[0], got, c[1])
+		}
+	}
+	if r := Read("keep the gap under 4 inches, my dog is two", Context{}); r.Ask == nil {
+		t.Errorf("a dog's age is heard as %q", Normal(r.Acts))
+	}
+}

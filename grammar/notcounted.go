@@ -31,6 +31,10 @@ func otherThingAdded(r Reading, atoms []atom) Reading {
 		return r
 	}
 	for i := 1; i < len(atoms); i++ {
+		if i > 1 && livesThere[atoms[i-2].text] && (atoms[i-1].text == "is" || atoms[i-1].text == "are" || atoms[i-1].text == "turns" || atoms[i-1].text == "turned") && slices.ContainsFunc(r.Acts, func(a Act) bool { return valued(a) && a.At == atoms[i].at }) {
+			at := atoms[i].at
+			return Reading{Ask: &solver.Question{At: &at, Text: "Is that a figure of the wall?", Example: "gap 2-1/2"}}
+		}
 		if livesThere[atoms[i].text] && (spelledNumber(atoms[i-1].text) || atoms[i-1].kind == aDigits) && slices.ContainsFunc(r.Acts, func(a Act) bool { return valued(a) && a.At == atoms[i-1].at }) {
 			at := atoms[i-1].at
 			return Reading{Ask: &solver.Question{At: &at, Text: "Is that a figure of the wall?", Example: "gap 2-1/2"}}

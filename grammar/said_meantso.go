@@ -35,7 +35,7 @@ var meantSo = []placedPhrase{
 	{"!GAP|OPENING|BAY|(bottom GAP) ?is|'s|will|can ?be whatever|(what it) ?ever ?it|that ?is|comes|works|turns|falls ?out ?to ?at ?be ,|;|-|. ?so|and|but ?just", "", partAndFigureAhead},
 	{"!(## (spare|extra) (RAIL|boards|ones|pieces))|(## spares) ,|-|; that is ?it ?all $$", "$1", nil},
 	// Somebody's age or height, or what they keep, before the wish for which it is told.
-	{"^^ ?well|look|so|see ?, i|he|she|(my|our|his|her _ ?_)|_ am|is|are|'s ?only|just|about|almost|nearly|now|already ?all ?of # ?## ?tall|high|old|(years old)|(in my socks)|(in height) ?now ?, so|and ?therefore ?please make|keep|set|hold|leave|put|build", "make", personFirst},
+	{"^^ ?well|look|so|see ?, i|he|she|((my|our|his|her) [_] (" + kinPeople + "|KIN|HOUSEFOLK|uncle|aunt|partner|neighbor|missus|grandson|granddaughter))|PERSON|KIN am|is|are|'s ?only|just|about|almost|nearly|now|already ?all ?of # ?## ?tall|high|old|(years old)|(in my socks)|(in height) ?now ?, so|and ?therefore ?please make|keep|set|hold|leave|put|build", "make", personFirst},
 	{"^^ ?well|look|so|see ?, ?my|his|her|our|their " + kinPeople + " ?'s|s ?have|has|got|own|owns|keep|keeps|is ?always ?got ?a|an|two|three|some|small|little ?_ ?_ dog|dogs|cat|cats|kid|kids|baby|babies|toddler|toddlers|puppy|puppies|kitten|kittens|chickens|hens|rabbit|rabbits|bird|birds|wheelchair|stroller|walker|mower|goat|goats|pony|scooter|cart|grandchildren|grandkids ?now|too|there|here ?, so ?please", "", wishNext},
 	// What was, and what is now.
 	{"^^ ?well|see ?, ?it|they|that|those (used to be)|were|was ?at ?only ?just £|# ,|;|-|. ?but|and ?so ?now they|he|she|it|(the yard) ?now ?all want|wants|ask|asks|charge|charges|(is|are)", "they want", nil},
@@ -139,7 +139,7 @@ func figureAndPartBefore(before, _ []atom) bool {
 // outsideSaid: outside to outside, and no change.
 func outsideSaid(before, _ []atom) bool { return len(before) < 6 && !asksAnything(before) }
 
-// personFirst: the line begins with somebody, and not with a part of the wall.
+// personFirst: the line begins with somebody, and a wish follows.
 func personFirst(before, after []atom) bool {
 	return len(before) == 0 && partAndFigureAhead(nil, after)
 }
