@@ -57,7 +57,7 @@ func TestDeviations(t *testing.T) {
 		"Kevin says the gap is a quarter inch too wide", "the gap is a quarter inch wider than my wife wanted", "the gap is a quarter inch more than he asked for",
 		"is the gap a quarter inch more than I wanted", "if the gap is a quarter inch more than I wanted, what then", "isn't the gap a quarter inch too wide",
 		"the gap's not a quarter inch too wide", "the gap was a quarter inch too wide", "the gap is half an inch more than I wanted, but that's fine",
-		"that's fifty dollars more than I wanted to spend", "the bay is a quarter inch more than I wanted", "we're two boards over", "that's three posts over", "we're a board short", "you've got two boards too many on the shopping list",
+		"that's fifty dollars more than I wanted to spend", "the bay is a quarter inch more than I wanted", "we're two boards over", "that's three posts over", "we're a board short", "we're two boards too few", "the door is two inches too wide", "I ended up with two more boards than I wanted", "you've got two boards too many on the shopping list",
 	} {
 		if r := Read(line, Context{}); r.Ask == nil {
 			t.Errorf("%q sets %q, and should ask", line, Normal(r.Acts))

@@ -16,7 +16,7 @@ var deviating = []struct{ part, over, under, more, less, lessen, raise string }{
 		"more|bigger|wider|larger|greater|looser|higher|taller|roomier", "less|smaller|narrower|tighter|lower|closer|shorter", "reduce $1 by $2", "raise $1 by $2"},
 	{"(WALL|(WALL HEIGHT)|(HEIGHT of WALL)|(top of WALL)|HEIGHT|(POST HEIGHT)|(HEIGHT of [new|added|extra] POST))",
 		"high|tall|much", "low|short|little|squat", "more|higher|taller", "less|lower|shorter", "reduce $1 by $2", "raise $1 by $2"},
-	{"((OPENING [WIDTH])|(WIDTH of OPENING)|(walk through)|(walk - through))",
+	{"((" + walkThrough + " [WIDTH])|(WIDTH of " + walkThrough + "))",
 		"wide|big|large|much|generous|roomy|broad", "small|narrow|tight|little|snug|skimpy|stingy|cramped",
 		"more|bigger|wider|larger|greater|roomier|broader", "less|smaller|narrower|tighter", "reduce $1 by $2", "raise $1 by $2"},
 	{"(STIFF (spacing|spacings))|(spacing of STIFF)", "wide|big|large|much|far|great", "small|narrow|tight|little|close", "more|bigger|wider|larger|greater", "less|smaller|narrower|tighter|closer",
@@ -27,7 +27,7 @@ var deviating = []struct{ part, over, under, more, less, lessen, raise string }{
 	{"STIFF", "(far apart)", "(close together)|(tight together)|close", "(farther apart)|(further apart)", "(closer together)|(nearer together)", "reduce the stiffener spacing by $2", "raise the stiffener spacing by $2"},
 	{"(top|uppermost|highest) RAIL", "high", "low", "higher", "lower", "lower the top rail by $2", "raise the top rail by $2"},
 	{"(bottom|lowest|lowermost) RAIL", "high", "low|(close to FLOOR)|(near FLOOR)", "higher", "lower|(closer to FLOOR)", "lower the bottom rail by $2", "raise the bottom rail by $2"},
-	{"(OPENING|(walk through)|(walk - through))", "(far [over|off] [to] right)|(close to right (post|end post|end))|(far from left (post|end post|end))", "(far [over|off] [to] left)|(close to left (post|end post|end))|(far from right (post|end post|end))", "(farther right)|(further right)|(farther to the right)|(further to the right)", "(farther left)|(further left)|(farther to the left)|(further to the left)",
+	{walkThrough, "(far [over|off] [to] right)|(close to right (post|end post|end))|(far from left (post|end post|end))", "(far [over|off] [to] left)|(close to left (post|end post|end))|(far from right (post|end post|end))", "(farther right)|(further right)|(farther to the right)|(further to the right)", "(farther left)|(further left)|(farther to the left)|(further to the left)",
 		"move the opening $2 to the left", "move the opening $2 to the right"},
 }
 
@@ -35,6 +35,8 @@ var deviating = []struct{ part, over, under, more, less, lessen, raise string }{
 var deviatingCounts = [][2]string{{"RAIL", "rails"}, {"STIFF", "stiffeners"}, {"[added|new|extra] POST", "added posts"}, {"bay|bays|section|sections|panel|panels", "bays"}, {"opening|openings|doorway|doorways|walkthrough|walkthroughs", "openings"}}
 
 const (
+	// walkThrough are names of the opening that no gate or door has: how wide one of those is, may be told of itself.
+	walkThrough = "(opening|openings|doorway|doorways|gateway|entry|entryway|entrance|walkthrough|walkway|passage|passageway|(walk through)|(walk - through))"
 	// cameOut is how the plan is told to have come out.
 	cameOut = "(is|are|'s|looks|look|seems|seem|sits|sit|stands|stand|(comes out)|(come out)|(came out)|(turns out)|(turned out)|(ends up)|(ended up)|(works out)|(worked out)|((is|are|has|have|'s) (come out|coming out|ended up|turned out|worked out))) [to be|being] [still|just|actually|really|fully|exactly|now]"
 	// asWanted is what it was to be.
@@ -76,18 +78,22 @@ var deviations = sync.OnceValue(func() *phrasebook {
 	for _, w := range [][2]string{{"more|extra", "reduce $2 by $1"}, {"less", "raise $2 by $1"}} {
 		row(there+"# "+w[0]+" "+gap+" "+than, w[1])
 	}
-	const counted = "[there is|there are|there 's|you have|you have got|you got|you gave me|you gave us|you drew|you put|you put in|you put me|that is|those are|it is|it has|it has got|they are|you are|we are|(i|we|you) [have] ended up with|(the|this|that|my|our|your) (wall|plan|layout|drawing) has] "
+	const counted = "[there is|there are|there 's|you have|you have got|you got|you gave me|you gave us|you drew|you put|you put in|you put me|that is|those are|it is|it has|it has got|they are|you are|you [have] ended up with|(the|this|that|my|our|your) (wall|plan|layout|drawing) has] "
+	// Of boards "we are two over" may be told of the lumber.
+	const ours = "(we are|(i|we) [have] ended up with) "
 	const inThere = "[in there|there|in it|in the (plan|layout|drawing|wall)|on the (plan|layout|drawing)|(in each|per|in every|in a) BAY]"
 	for _, p := range deviatingCounts {
 		for _, w := range [][3]string{{"many", "more", "fewer"}, {"few", "fewer|less", "more"}} {
 			over := map[string]string{"many": "over|above|past|beyond", "few": "under|below|(short of)|(shy of)"}[w[0]]
 			for _, n := range [][2]string{{"##", "$1"}, {"a|an", "1"}} {
 				plain := n[1] + " " + w[2] + " " + p[1]
-				row(counted+n[0]+" "+p[0]+" too "+w[0]+" "+inThere, plain)
-				row(counted+n[0]+" too "+w[0]+" "+p[0]+" "+inThere, plain)
-				row(counted+n[0]+" "+p[0]+" "+w[1]+" "+than+" "+inThere, plain)
-				row(counted+n[0]+" "+strings.TrimSuffix(w[1], "|less")+" "+p[0]+" "+than+" "+inThere, plain)
-				row(counted+n[0]+" "+p[0]+" "+over+" "+thanWhat+" "+inThere, plain)
+				for _, who := range [][2]string{{counted, p[0]}, {ours, strings.Replace(p[0], "RAIL", "rail|rails|slat|slats", 1)}} {
+					row(who[0]+n[0]+" "+who[1]+" too "+w[0]+" "+inThere, plain)
+					row(who[0]+n[0]+" too "+w[0]+" "+who[1]+" "+inThere, plain)
+					row(who[0]+n[0]+" "+who[1]+" "+w[1]+" "+than+" "+inThere, plain)
+					row(who[0]+n[0]+" "+strings.TrimSuffix(w[1], "|less")+" "+who[1]+" "+than+" "+inThere, plain)
+					row(who[0]+n[0]+" "+who[1]+" "+over+" "+thanWhat+" "+inThere, plain)
+				}
 			}
 		}
 	}
