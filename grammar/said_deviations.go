@@ -49,7 +49,7 @@ const (
 	orderedRight = "[for me|for us|for my taste|for our taste|for my liking|for our liking] [,|.|;|-|--] [so|and|then] [please|kindly|just|(can|could|would|will) (you|we)|let us] [please|just|kindly] "
 )
 
-// deviations are the phrases for all of them, with what each is set to; judgedSo has the same phrases for what the judgment is of.
+// deviations are the phrases for all of them, with what each is set to.
 var deviations = sync.OnceValue(func() *phrasebook {
 	b := phrasebookOf()
 	row := func(said, plain string) { b.add(placedPhrase{said, plain, nil}) }
