@@ -11,7 +11,7 @@ import (
 // is owed is one. Plain English, no source.
 
 // wishingVerbs are verbs by which another's wish is told, by their stems.
-var wishingVerbs = wordSet(`find found want need like love prefer ask wish fancy insist require order demand expect choose chose pick settle decide agree change has had have must should would will shall may might can could ought 'd 'll
+var wishingVerbs = wordSet(`find found want need like love prefer ask wish fancy insist require order demand expect choose chose pick settle decide agree change has had have must should would will shall ought 'd 'll
 	care request hope let approve okay accept allow aim is was 's keep told tell say said please mind get got give gave set make made put call called bump raise lower cut dropped add added take took trim up
 	measure read`)
 
@@ -21,14 +21,14 @@ func heDoes(r Reading, atoms []atom) Reading {
 		return r
 	}
 	for i := 0; i+1 < len(atoms); i++ {
-		if w := atoms[i].text; w != "he" && w != "she" || !clauseBeginsAt(atoms, i) {
+		if w := atoms[i].text; w != "he" && w != "she" && !(w == "they" && possibly[atoms[i+1].text]) || !clauseBeginsAt(atoms, i) {
 			continue
 		}
 		v := i + 1
 		for v < len(atoms) && (slotDegrees[atoms[v].text] || thingAdverbs[atoms[v].text] || strings.HasSuffix(atoms[v].text, "ly")) {
 			v++
 		}
-		if v >= len(atoms) || atoms[v].kind != aWord || wishingVerb(atoms[v].text) || atoms[i].text == "she" && wallDoes[atoms[v].text] {
+		if v >= len(atoms) || atoms[v].kind != aWord || wishingVerb(atoms[v].text) || possibly[atoms[v].text] && v+1 < len(atoms) && atoms[v+1].text == "not" || atoms[i].text == "she" && wallDoes[atoms[v].text] {
 			continue
 		}
 		end := v
@@ -44,6 +44,9 @@ func heDoes(r Reading, atoms []atom) Reading {
 	}
 	return r
 }
+
+// possibly are verbs by which something is only held to be possible: "they could go to five rails".
+var possibly = wordSet("can could may might")
 
 // wallDoes are verbs of a wall, which some call "she": "she tops out at forty".
 var wallDoes = wordSet("tops comes stands sits finishes ends goes runs works turns")

@@ -105,5 +105,5 @@ var askedAndDisputed = sync.OnceValue(func() *phrasebook {
 
 // learnedAndChecked sets what those who learn and those who check say to plain words.
 func learnedAndChecked(atoms []atom) []atom {
-	return askedAndDisputed().setIn(costBound().setIn(triesWhatStands(saidTwice(atoms))))
+	return askedAndDisputed().setIn(costBound().setIn(triesWhatStands(soItIs(saidTwice(atoms)))))
 }

@@ -144,7 +144,7 @@ var lengthTalk = []placedPhrase{
 		, so|sure|(so sure) you|ye|i|we can|do|will|would|could|may $$
 		, nothing|(no other _) ?else ?will|would|can|could|ever looks|look|fits|fit|works|work|does|do|feels|feel|suits|suit|sits|makes ?* ?' ?s ?_ ?_ $$
 		, (that|which) is|was what|how i|we ?have|had ?just measured|worked|figured|sketched|drew|marked|paced|thrashed ?it ?out|up|off with the|my|our|his|her _ ?_ ?_ $$`},
-	{said: "?, ?and|so (i|we) (will|would|shall|am|are) ?all ?happy|glad|going|willing ?to (go along|agree|run|stick|side) with that|it|him|her|them|this ?one $$", plain: ", so use that", where: bothHold(claimBefore, figureStands)},
+	{said: "?, ?and|so (i|we) (will|would|shall|am|are) ?all ?happy|glad|going|willing ?to (go along|agree|run|stick|side) with that|it|him|her|them|this ?one", plain: ", so use that", where: bothHold(claimBefore, bothHold(figureStands, endsUnasked))},
 	{said: "for|on|in|of top of WALL", plain: "for the wall height", where: topIsMeant},
 }
 

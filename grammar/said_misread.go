@@ -4,9 +4,10 @@ package grammar
 // after was set, a claim of others was taken for a wish.
 var misreadOnce = []placedPhrase{
 	// Who asks for it in all courtesy wants it.
-	{"may|might i|we ?please|kindly ?just ?also have|request|(ask [you] for)|(beg [you] for)|(trouble you for)", "i want", bothHold(phraseStartsClause, wishAhead)},
-	{"could i|we please|kindly ?just ?also have|request|(ask [you] for)|(beg [you] for)", "i want", bothHold(phraseStartsClause, wishAhead)},
-	{"could i|we ?just ?also have|request|(ask [you] for)|(beg [you] for)", "i want", bothHold(phraseStartsClause, bothHold(wishAhead, courteousAhead))}, // without a "please" it is only tried
+	{"may i|we ?please|kindly ?just ?also have", "i want", bothHold(phraseStartsClause, wishAhead)},
+	{"may|might|could i|we ?please|kindly ?just ?also request|(ask [you] for)|(beg [you] for)|(trouble you for)", "i want", bothHold(phraseStartsClause, wishAhead)},
+	{"could|might i|we please|kindly ?just ?also have", "i want", bothHold(phraseStartsClause, wishAhead)},
+	{"could|might i|we ?just ?also have", "i want", bothHold(phraseStartsClause, bothHold(wishAhead, courteousAhead))}, // without a "please" it is only tried
 	// A limit is asked after.
 	{"^^ is £|# ?dollars|bucks still ?my|our|the ?spending|money|cost|price limit|budget|ceiling|cap ?on|for|with ?this|it|that|here|job|(this one) ?then|still ?\\? $$", "what is my budget", nil},
 	{"^^ is £|# ?dollars|bucks my|our|the ?spending|money|cost|price limit|budget|ceiling|cap ?on|for|with ?this|it|that|here|job|(this one) ?then|still ?\\? $$", "what is my budget", nil},

@@ -22,8 +22,8 @@ var particleTurns = []placedPhrase{
 	{"stay|steer|keep|shy|veer ?well|right ?away|clear ?from|of ?any|all|the !GAP over|above|past|beyond|(wider than)|(bigger than)|(larger than)|(more than) #", "$1 no more than $2", nil},
 	{"^ !GAP ?of over|above|past|beyond|(wider than)|(bigger than)|(larger than)|(more than) # is|are ?just|simply|completely|a|an ?big|total (no - no)|nono|(off the table)|(out of the question)|(not on)|(deal breaker)|dealbreaker|nonstarter|taboo|forbidden|(right out)", "$1 no more than $2", nil},
 	{"^ anything|everything|nothing over|above|past|beyond|(wider than)|(bigger than)|(larger than)|(more than) # !GAP is|are ?just|simply|completely|a|an ?big|total (no - no)|nono|(off the table)|(out of the question)|(not on)|(deal breaker)|dealbreaker|nonstarter|taboo|forbidden|(right out)", "$2 no more than $1", nil},
-	{"can|could|may|might go|come|get|run|drop|shrink|narrow|squeeze|tighten ?right|all ?the ?way ?back|in down to #", "is at least $1", limitTold},
-	{"can|could|may|might go|come|get|run|climb|grow|stretch|widen|open|reach ?right|all ?the ?way ?back|out up to #", "is at most $1", limitTold},
+	{"can|could|may|might go|come|get|run|drop|shrink|narrow|squeeze|tighten ?right|all ?the ?way ?back|in down to #", "is at least $1", bothHold(limitTold, ofNoPerson)},
+	{"can|could|may|might go|come|get|run|climb|grow|stretch|widen|open|reach ?right|all ?the ?way ?back|out up to #", "is at most $1", bothHold(limitTold, ofNoPerson)},
 	{"can|could|may|might run|get|come|stretch|reach|grow|open ?up|out as wide|high|tall|big|large|long as #", "is at most $1", limitTold},
 	{"can|could|may|might go|run|get|come|drop|shrink ?down|in as narrow|low|small|short|tight|little as #", "is at least $1", limitTold},
 	{"^ ?please|just|now|ok|okay ?, let|allow !THEQ go|run|get|come|stretch|reach|grow|be|stand ?up|out as wide|high|tall|big|large|long as # ?please $", "$1 at most $2", nil},
@@ -38,6 +38,12 @@ var particleTurns = []placedPhrase{
 // limitTold: what may be so is told of something, not asked and not only thought of.
 func limitTold(before, after []atom) bool {
 	return len(before) > 0 && !asksAtEnd(after) && !holdsWord(before, "if", "what", "how", "whether", "why", "says", "said", "say", "not", "never", "hoping", "hope", "hoped", "wish", "wanted", "want")
+}
+
+// ofNoPerson: it is no person that goes there: "i might drop down to four boards" only thinks of it.
+func ofNoPerson(before, _ []atom) bool {
+	w := lastOf(before, 1)
+	return !speakers[w] && !otherOnes[w] && !isClass(w, "PERSON")
 }
 
 // valueFollows: what comes behind holds a figure.

@@ -10,12 +10,19 @@ var triedWithTurns = []placedPhrase{
 	{"!OPENING !.. ?,|? ?and|or|so ?then would|could|might|will|can|may|should ## ?(of (them|those)) ?just|also|not|at|least|still ?be|do|work|fit|go|look|suit|serve|hold|help|hurt|make|get ?any|just|as|also|too ?good|ok|okay|fine|better|worse|enough|alright|(all right)|allowed|possible|plenty|overkill|well|sense|by|in ?instead|then|there|too $$", "$1 $2 , what if there were $3 openings", askedWhy},
 	{"why ?is|are !LENQ !.. ?,|? ?and|or|so ?then would|could|might|will|can|may|should # ?just|also|not|at|least|still ?be|do|work|fit|go|look|suit|serve|hold|help|hurt|make|get ?any|just|as|also|too ?good|ok|okay|fine|better|worse|enough|alright|(all right)|allowed|possible|plenty|overkill|well|sense|by|in ?instead|then|there|too $$", "why is $1 $2 , what if $1 is $3", nil},
 	{"why ?is|are !LENQ !.. ?,|? ?and|or|so ?then would|could|might|can|may|should|(can not)|(could not) it ?just|also|not ?be # ?instead|then|there|too $$", "why is $1 $2 , what if $1 is $3", nil},
+	{"why ?is|are !RAIL|POST|STIFF|LUMBER|(end posts)|(added posts) !.. ,|?|;|and|or ?and|or|so ?then would|could|might|can|may|should ?(they|it|i|we|you) ?just|also|not ?be|have|use|get ?made|of|in|be ?of @ ?s ?be|do|work|fit|go|look|serve|hold|help ?just|as|also|too ?good|ok|okay|fine|better|worse|enough|well|alright ?instead|then|there|too $$", "why are $1 $2 , what if the $1 were $3", nil},
+	{"why is !OPENING !.. ,|?|;|and|or ?and|or|so ?then would|could|might|can|may|should it|that ?just|also|not ?be|go|sit|stand|look ?better|moved ?on|at|to ?the !left|right ?instead|then|there|too $$", "why is the $1 $2 , what if the $1 is on the $3", nil},
 	// Whether what somebody claims would come out so.
 	{"^^ ?and|so|but ?, would|will|do|does !.. ?, ?just like|as|(the way) he|she|they|((the|my|our|his|her) PERSON) ?(all|just|always) claims|claimed|says|said|thinks|reckons|swears|insists|promises|promised|figures|told|tells|believes ?me|us ?it|they ?would|will|does|do $$", "is it true that $1 ?", statedInside},
 	// Whether there is a way.
 	{"^ is there ?any|a|some|no way|chance|hope|possibility|how ?at ?all ?that", "what if", couldNext},
+	{"^ is there ?any|a|some|no way|chance|hope|possibility ?at ?all (to make)|(of making)|(to keep)|(of keeping)|(to get)|(of getting)|(to have)|(of having)|(to set)|(for us to have) !BAY|RAIL|GAP ?all equal|even|alike|(the same)|identical ?(size|width|length)", "what if we had equal $1", nil},
 	// What it costs, looks and comes out like.
 	{"^ ?so|and how much would|will|does|might ?it|that|this|everything|(the (wall|job|lot)) be|come|run|cost|total ?to ?me|us with|using @ posts|uprights", "what would it cost if we used $1 posts", nil},
+	{"^ ?so|and ?please ?can|could|would|will ?you ?please draw|show|picture|sketch|imagine ?ME ?it ?to ?me ?with OPENING on|at|against|to|(over (to|on|at)) !left|right ?hand ?side|end|half ?\\? $$", "what if the opening is on the $1 , draw it", nil},
+	{"^ ?please let ME see !OPENING on|at|against|(over (to|on|at)) !left|right ?hand ?side|end|half ?\\? $$", "what if the $1 is on the $2 , draw it", nil},
+	{"^ how would|will|does|might ?the OPENING look|do|be on|at|against|(over (to|on|at)) !left|right ?hand ?side|end|half ?\\? $$", "what if the opening is on the $1 , draw it", nil},
+	{"^ ?please give|show|print|read|get|make ?ME ?the|a list|(shopping list)|(buying list) if", "what do we need to buy if", soldNext},
 	{"with|using @ posts|uprights $$", "if we used $1 posts", askedOfPosts},
 	{"what do|must|should|would|will|have|am i|we ?now ?(have|need|got|going|supposed) ?to buy|get|take|order|(pick up) if|when", "what do we need to buy if", soldNext},
 	{"^ how is|'s it|that|this|everything|things come|work|turn|look|lay|add|fall|stack|shape|pan|shake|go !if|with|at|when|using", "how does it look $1", nil},
@@ -31,13 +38,18 @@ func triesWhatStands(atoms []atom) []atom {
 		if w := atoms[i+1].text; atoms[i].text != "what" && atoms[i].text != "how" || w != "would" && w != "might" && w != "could" || !thatOrIt[atoms[i+2].text] || atoms[i+3].text != "do" && atoms[i+3].text != "mean" && atoms[i+3].text != "change" && atoms[i+3].text != "affect" {
 			continue
 		}
-		if before := atoms[:i]; !figured(before) || saidBeforeOf(asksOrDenies)(before, nil) || saidBeforeOf(supposingWords)(before, nil) || !trialWorded(before) {
+		if before := atoms[:i]; !figured(before) && !saidBeforeOf(changesWorded)(before, nil) || saidBeforeOf(asksOrDoubts)(before, nil) || saidBeforeOf(supposingWords)(before, nil) || !trialWorded(before) {
 			return atoms
 		}
 		return inARow([]atom{worded(atoms[0], "what"), worded(atoms[0], "if")}, atoms)
 	}
 	return atoms
 }
+
+var (
+	changesWorded = wordSet("no without out off less fewer more another extra double halve one drop remove skip")
+	asksOrDoubts  = wordSet("? if what why how whether would could not never nobody unless")
+)
 
 var thatOrIt = wordSet("that it this those they")
 
@@ -59,5 +71,5 @@ func askedWhy(before, _ []atom) bool {
 
 // couldNext: what could be is told behind it, with a figure.
 func couldNext(_, after []atom) bool {
-	return figured(after) && saidBeforeOf(wordSet("could can might would"))(after[:min(len(after), 6)], nil)
+	return figured(after) && saidBeforeOf(wordSet("could can might would"))(after[:min(len(after), 6)], nil) && !saidBeforeOf(wordSet("right wrong mistaken off correct"))(after, nil)
 }
