@@ -130,6 +130,7 @@ var turnWays = []turnWay{
 	// Others want it, and do not get it; whether it is to be done is asked.
 	{"getting having get have", turnsBehind, `(?:but )?(?:she|he|they|it) (?:(?:is|are|'s|will|was) (?:not|never) (?:be )?(?:getting|having|going to (?:get|have)|get|have)|(?:can|may) (?:not|never) have)(?: it| them| that| one| those| any)?(?: from me| here)?`, turnsNow},
 	{"put enter write note jot wrote entered noted", turnsBehind, `(?:(?:why |when |where )?(?:did|does|has|have|had|who) ?(?:you |he |she |they |i |we )?|(?:he|she|they) (?:has |have |had )?|(?:i|we) (?:have |had |did )*(?:already |just |never )(?:have |had )*)(?:already |just |then |all )*(?:put|enter|write|note|jot|wrote|written|entered|noted|jotted) (?:it|that|this|them)(?: in| down| there)?`, turnsNow},
+	{"ask", turnsLead, `(?:she|he|they|(?:my|the|our) [a-z]+|boss|[a-z]+) (?:told|asked|wants|wanted|sent|said for) (?:me|us) to (?:just |please )?ask (?:you )?(?:about|whether|if|what|how)\b.*`, turnsNow},
 	{"should shall must do", turnsBehind, `(?:so |and |but )?(?:should|shall|must|do) (?:i|we) (?:really |just )?(?:go ahead and )?(?:put|enter|use|take|do|go with|write|note|follow|believe|trust|accept)(?: with)?(?: it| that| this| them| those)(?: in| down)?`, askedWhether("Shall I set that?", "gap 2-1/2")},
 	{"up down", turnsBeside, `if it (?:was|were) (?:all |only |just )?(?:left )?(?:up|down) to (?:me|us|him|her|them)(?: alone)?`, turnsNow},
 
