@@ -124,7 +124,12 @@ func TestPartedClauses(t *testing.T) {
 			t.Errorf("%q is heard as %q, want %q", c[0], got, c[1])
 		}
 	}
-	if r := Read("keep the gap under 4 inches, my dog is two", Context{}); r.Ask == nil {
-		t.Errorf("a dog's age is heard as %q", Normal(r.Acts))
+	for _, line := range []string{"keep the gap under 4 inches, my dog is two", "save it as porch and six rails", "open porch and no stiffeners", "save it as porch and thanks a lot"} {
+		if r := Read(line, Context{}); r.Ask == nil {
+			t.Errorf("%q is heard as %q, and should be asked back", line, Normal(r.Acts))
+		}
+	}
+	if got := Normal(Read("save it as front and back", Context{}).Acts); got != "save front and back" {
+		t.Errorf("a name is heard as %q", got)
 	}
 }

@@ -154,7 +154,7 @@ func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 			}
 		}
 	case Save, Open, SameAs:
-		if len(a.Words) > 0 && noName(a.Words[0]) {
+		if len(a.Words) > 0 && (noName(a.Words[0]) || namesMore(a.Words[0])) {
 			return &solver.Question{Text: "Under which name?", Example: string(a.Kind) + " porch"}
 		}
 	case Quit:
@@ -185,6 +185,13 @@ var pronounOfWall = wordSet("er her him em")
 func noName(name string) bool {
 	first, rest, _ := strings.Cut(strings.ToLower(name), " ")
 	return opensNoName[first] && rest != "" || rest == "" && pronounOfWall[first] || strings.Count(name, " ") > 4
+}
+
+// namesMore reports whether a name runs on into what is told behind it: "save it as porch and six rails".
+func namesMore(name string) bool {
+	_, more, ok := strings.Cut(strings.ToLower(name)+" ", " and ")
+	first, _, _ := strings.Cut(more, " ")
+	return ok && (first == "" || first == "no" || first == "equal" || first == "thanks" || first == "thank" || spelledNumber(first) || first[0] >= '0' && first[0] <= '9')
 }
 
 // inTheMiddle reports whether a command of one word stands where no clause begins: "so the boys only set the stop once".
