@@ -7,12 +7,14 @@ import (
 	"saywright/solver"
 )
 
-// A line that was not understood may still hold something that was: without the word that no table knows, or clause by clause. That is a guess, so
-// it is never taken, but offered: one word ("yes", "the second") then says it. It is worked out apart from reading, as it reads a line several times.
+// A line that was not understood may still hold something that was: without the word that no table knows, clause by clause, or without a
+// word or two somewhere in it. That is a guess, so it is never taken, but offered: one word ("yes", "the second") then says it. It is worked
+// out apart from reading, as it reads a line many times.
 
 const (
-	mostOffers  = 2 // choices of a question
-	mostDropped = 3 // words that are left out
+	mostOffers  = 2  // choices of a question
+	mostDropped = 3  // words that are left out
+	mostTries   = 60 // times that a line is read with something left out: about a tenth of a second
 )
 
 // Offer returns up to two normal forms that a line may mean which Read asked back with q, the likelier one first; none where the question has
@@ -49,8 +51,34 @@ func Offer(line string, c Context, q *solver.Question) (forms []string) {
 			}
 		}
 	}
+	if len(forms) == 0 {
+		withoutSpans(line, atoms, c, func(list []Act) bool {
+			offer(list)
+			return len(forms) > 0
+		})
+	}
 	return forms
 }
+
+// withoutSpans reads a line without each stretch of up to a few words that hold no figure, the shortest first, and tells what is heard each time.
+// It goes on through all stretches of a length after told was content with one, as they may say different things.
+func withoutSpans(line string, atoms []atom, c Context, told func([]Act) bool) {
+	tries, content := 0, false
+	for n := 1; n <= mostDropped && n < len(atoms) && !content; n++ {
+		for i := 0; i+n <= len(atoms) && tries < mostTries; i++ {
+			if slices.ContainsFunc(atoms[i:i+n], ofFigure) {
+				continue
+			}
+			tries++
+			if told(heardIn(line, cutOut(atoms, i, i+n), c)) {
+				content = true
+			}
+		}
+	}
+}
+
+// ofFigure reports whether a word is, or may be, a part of a figure.
+func ofFigure(a atom) bool { return numeric(a) || denominators[a.text] > 0 || a.text == "half" }
 
 // turnsOffer reports whether a word denies, doubts, excepts or tells of another time or other people, so that what is left without it says the opposite: nothing is
 // offered for "I don't want six rails".
@@ -133,7 +161,7 @@ func byClauses(line string, atoms []atom, c Context) (acts []Act) {
 	for k := 0; k+1 < len(cuts); k++ {
 		part := withoutJoint(atoms[cuts[k]:cuts[k+1]])
 		got := heardIn(line, part, c)
-		if len(got) == 0 && slices.ContainsFunc(part, func(a atom) bool { return numeric(a) || denominators[a.text] > 0 || a.text == "half" }) {
+		if len(got) == 0 && slices.ContainsFunc(part, ofFigure) {
 			return nil
 		}
 		acts = append(acts, got...)

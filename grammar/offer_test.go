@@ -17,6 +17,8 @@ func TestOffered(t *testing.T) {
 		"my neighbor frobnicates a gap of two":                                                                  nil, // somebody else's
 		"we almost frobnicated six rails":                                                                       nil,
 		"shelf wall by the ticket booth, forty four high, six boards":                                           {"wall height = 44 in; rails = 6"},
+		"the rails are 120x38 treated pine":                                                                     {"rail size = 120x38"}, // without two words
+		"bay one's sixty four and a quarter down at the bottom, whoever set that post was in a hurry":           {"measured bay 1 bottom = 64-1/4 in"},
 		"make her shipshape":                   nil, // holds nothing
 		"wall 4 high":                          nil, // has choices of its own
 		"frobnicate everything and start over": nil, // loses what stands
