@@ -11,8 +11,27 @@ func signNext(_, after []atom) bool {
 	return len(after) > 1 && after[0].kind == aSign && (after[0].text == "+" || after[0].text == "-") && startsLength(reader{after}, 1)
 }
 
+// openingPlaced: the clause before tells on which side the opening is, and no size of anything.
+func openingPlaced(before, after []atom) bool {
+	opening, side := false, false
+	for i := len(before) - 1; i >= 0 && i >= len(before)-14 && !(i < len(before)-1 && breaks(before[i])); i-- {
+		w := before[i].text
+		switch {
+		case before[i].kind == aDigits || before[i].kind == aVulgar || units[w] > 0 || tens[w] > 0 || turning[w] || w == "gap" || w == "wall" || w == "rail" || w == "rails":
+			return false
+		case sidesNamed[w]:
+			side = true
+		case isClass(w, "OPENING") || w == "walk":
+			opening = true
+		}
+	}
+	return opening && side && (len(after) == 0 || after[0].text != "of")
+}
+
 // turnedPhrases are turns of phrase by which somebody corrects, passes on or leans on what was said before it, all in one breath.
 var turnedPhrases = []placedPhrase{
+	// Where the opening is, and how wide it is to be.
+	{"?,|;|.|- ?and ?so ?please ?just ?let ?us make|call|keep|set it|that|her ?be|at|to # ?wide|across", ", opening $1", openingPlaced},
 	// A height that is corrected goes by the same floor: "two off the deck, no, hold it three off" takes nothing off.
 	{"hold|keep|set|leave|put|have|run|make|start LOWEST RAIL|one ?up ?at # ?up ?clear off|above|from|over|of ?of FLOOR ?,|.|;|- ?uh|um|er|oh|ah|well|hm|hmm ?, no|nope|wait|sorry|scratch|actually|rather ?that|no|wait|sorry ?, ?no ?, ?(let us) hold|keep|make|set|leave|put|have|run|say ?it|that|her ?at # ?up ?clear off|above|over|up ?of ?it|FLOOR", "bottom gap $2", nil},
 	// To do it with something is to have it.

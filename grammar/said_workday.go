@@ -10,6 +10,10 @@ var workdayTurns = []placedPhrase{
 	{"if i|we hung|hang|put|fitted|fit|stack|stacked|mount|mounted ?up ## RAIL|boards with # between ?them ,", "what if $1 rails with $2 between them ,", phraseStartsClause},
 	{"how much|big|large|(wide a) ?a ?gap|space|room ?would|will ?(be|there) ?be|is left ?over at|near|under ?the bottom", "what is the bottom gap", nil},
 	{"how big|large|wide|tight do|would|will ?the gaps|spaces get|come|end|turn ?out|up", "what is the gap", nil},
+	// What is planned on is wanted.
+	{"^ ?so|okay|ok|alright|well|now ?, ?i|we ?will|would|am|are ?just figure|figuring|plan|planning|pencil|pencilling ?in|on !ASKEDAT|OPENING|WALL at|for|(to (finish|come|end|wind) [out|up] at) !# ?high|tall|wide", "set the $1 at $2", nil},
+	{"^ ?please|just ?give|sing|call ?me|us ?a holler|shout|yell|warn|out ?out ?at|to ?me|us ?, if|when ?there ?'s|is something|anything ?'s|is ?that ?dangerous|risky|unsafe ?we|i ?should|need|ought|have ?to ?be ?look|looking|watch|mind ?out|about ?for $", "what should i watch out for", nil},
+	{"^ ?please|could|would|can ?you|please ?just do|say|read|speak ?me|us ?all ?the sums|arithmetic|math|maths ?out ?, aloud|(out loud) ?, ?all ?of ?them", "show me all the sums", nil},
 	// Notes and papers.
 	{"^^ post|posts locs|locn|loc|locations|positions ?please $$", "where do the posts go", nil},
 	{"mat ' ls", "materials", nil},
