@@ -39,6 +39,9 @@ func TestQuestionIsAnsweredInAWord(t *testing.T) {
 		{"bay measures 68 at the bottom|2", "Which bay", "measured bay 2 bottom = 68 in"},
 		{"the floor drops|an inch to the right", "How far", "floor at right = -1 in"},
 		{"the floor is not level|1 inch|right", "How far|To which side", "floor at right = -1 in"},
+		{"floor slopes half an inch|right", "To which side", "floor at right = -1/2 in"},
+		{"the slab drops 3/4|to the left", "To which side", "floor at right = 3/4 in"},
+		{"how far down is the last hole", "", ""}, // a hole is no "whole"
 		{"left post leans|3/8|right|48", "How far|To which side|Over what height", "left post leans 3/8 in right in 48 in"},
 		{"left post leans 3/8 right|over 4 feet", "Over what height", "left post leans 3/8 in right in 48 in"},
 		{"the opening starts at 36|the left one", "From which", "opening from left = 36 in"},
