@@ -181,6 +181,9 @@ func (v *voice) measured(t thing, q solver.Quantity, part string, f form) string
 		if strings.HasSuffix(f.value, "%") {
 			return value + " of lumber to spare"
 		}
+		if f.value == "1" {
+			return value + " board to spare"
+		}
 		return value + " boards to spare"
 	}
 	if part != "" {

@@ -58,6 +58,7 @@ func TestPhrases(t *testing.T) {
 		"cheapest":                              "the lowest cost",
 		"same length":                           "all rails of a bay cut to one length",
 		"spare = 10%":                           "10% of lumber to spare",
+		"spare = 1":                             "1 board to spare",
 		"spare = 2":                             "2 boards to spare",
 		"budget = 350.00":                       "a budget of 350.00",
 		"check cost = 380.00":                   "check cost at 380.00", // an act, not a statement: the words as they came

@@ -135,7 +135,7 @@ var soundsLikePairs = map[string]string{
 	"stiff ners": "stiffeners", "stiff eners": "stiffeners", "brack it": "bracket", "brack its": "brackets", "have wall": "half wall", "in chess": "inches", "bore d": "board",
 	"six teen": "sixteen", "may be": "maybe", "for get": "forget", "for gets": "forgets", "stiffen her": "stiffener", "stiffen hers": "stiffeners", "over all": "overall", "al ready": "already", "be cause": "because", "all so": "also", "a weigh": "away", "any wear": "anywhere", "any where": "anywhere", "every wear": "everywhere", "a cross": "across", "a part": "apart", "a round": "around", "a long": "along", "a bove": "above", "be tween": "between", "be low": "below",
 	"an other": "another", "some thing": "something", "with out": "without", "in stead": "instead", "sun deck": "sundeck",
-	"hole wall": "whole wall", "hole thing": "whole thing", "hole lot": "whole lot", "hole job": "whole job", "hole plan": "whole plan", "hole list": "whole list", // else a hole is one of a bracket
+	"hole wall": "whole wall", "hole thing": "whole thing", "hole lot": "whole lot", "hole job": "whole job", "hole plan": "whole plan", "hole list": "whole list", "hole i": "opening i", "hole we": "opening we", // else a hole is one of a bracket
 }
 
 var alikes = sync.OnceValue(func() map[string][]string {

@@ -302,6 +302,13 @@ func saysOnly(line string, set, must map[string]bool) bool {
 // Declines reports whether a line takes nothing of what a question offers: "no", "neither of them".
 func Declines(line string) bool { return saysOnly(line, declinedWords, declinedFlatly) }
 
+var droppedSaid = regexp.MustCompile(`^(?:(?:oh|ok|okay|well|no|nah|um|uh|actually)[, ]+)*(?:never ?mind|forget (?:it|that|about it|i asked|i said anything)|skip (?:it|that)|drop (?:it|that)|leave it|let it be|don't worry about it|doesn't matter|scratch that|cancel)(?: then)?[ .!]*$`)
+
+// Drops reports whether a line lets a question go that was just asked: then it takes nothing back, as nothing was done.
+func Drops(line string) bool {
+	return droppedSaid.MatchString(strings.ToLower(strings.Join(strings.Fields(line), " ")))
+}
+
 // answersNothing asks what a yes or a no is to where nothing was asked: a yes may keep what was tried, a no take back what was changed last.
 func answersNothing(line string, c Context) *solver.Question {
 	at := 0

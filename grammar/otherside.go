@@ -11,7 +11,7 @@ import (
 // it may be the ground beyond the wall; so what was not just spoken of is asked back.
 
 var (
-	otherSideSaid = regexp.MustCompile(`^(?:(?:no|wait|actually|oh|ok|okay|so|and|but|hm|um|uh|sorry|well|now|then|oops)[, ]+)*(what if |what about |how about |could it go |can it go )?` +
+	otherSideSaid = regexp.MustCompile(`^(?:(?:no|wait|actually|oh|ok|okay|so|and|but|hmm?|um|uh|yeah|nah|nope|sorry|well|now|then|oops)[, ]+)*(what if |what about |how about |could it go |can it go )?` +
 		`(?:(?:i|we) (?:want|need|meant|mean|would like) (?:it |that )?|let's (?:try|do|go with) |try )?` +
 		`(?:(?:it|that|the (?:opening|doorway|walk[- ]?through|door|gate))(?: is|'s| goes| was| should be| goes over| should go) )?` +
 		`(?:(?:put|move|make|flip|switch|swap|set|have|shift|slide|bring|turn|take) (?:it|that|this|the (?:opening|doorway|walk[- ]?through|door|gate)) )?(?:over )?(?:(?:to|on|at|onto|against) )?(?:the )?other (?:side|end)` +

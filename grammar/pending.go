@@ -122,7 +122,7 @@ func waitsForWord(text string) bool {
 }
 
 var (
-	answerLead = regexp.MustCompile(`^(?:(?:um|uh|er|oh|ok|okay|well|so|sorry|and|hm|hmm|ah|yeah|yes|no)[ ,]+|(?:(?:i|we) (?:mean|meant|want)|i'd say|let's say|let's do|say|make (?:it|that|them)|call it|it's|it is|its|that's|that is|that would be|they're|they are)[ ,]+)*`)
+	answerLead = regexp.MustCompile(`^(?:(?:um|uh|er|oh|ok|okay|well|so|sorry|and|hm|hmm|ah|yeah|yes)[ ,]+|no,+ ?|(?:(?:i|we) (?:mean|meant|want)|i'd say|let's say|let's do|say|make (?:it|that|them)|call it|it's|it is|its|that's|that is|that would be|they're|they are)[ ,]+)*`)
 	answerTail = regexp.MustCompile(`(?:[ ,]+(?:please|thanks|thank you|then|i guess|i think|i mean|i suppose))*[ .!]*$`)
 	bayWord    = regexp.MustCompile(`(?i)\b(?:(?:the|that|this|a|my|our) )?bay\b`)
 )
@@ -183,7 +183,9 @@ func givenFigure(p *Pending, said string, _ Context) []string {
 
 func putBehind(word string) func(*Pending, string, Context) []string {
 	return func(p *Pending, said string, _ Context) []string {
-		said = withoutFirst(said, "in", "over", "to")
+		if word == "in " { // over so high; "over 3" of a gap is a limit
+			said = withoutFirst(said, "in", "over")
+		}
 		if placeSaid.MatchString(said) && strings.HasSuffix(word, "bay ") {
 			said = placeOf(said)
 		}

@@ -125,6 +125,9 @@ func aFooter(said string, c Context) bool {
 // withoutFirst leaves out a word that an answer may begin with.
 func withoutFirst(said string, words ...string) string {
 	first, rest, ok := strings.Cut(said, " ")
+	if strings.HasPrefix(rest, "least ") || strings.HasPrefix(rest, "most ") {
+		return said // "at most 3" is a limit
+	}
 	for _, w := range words {
 		if ok && first == w {
 			return rest

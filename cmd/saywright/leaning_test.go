@@ -15,6 +15,7 @@ func TestLeanOnWhatWasSpokenOf(t *testing.T) {
 		{"opening 30 on the left|other side please", "opening side = right", ""},
 		{"opening 30 on the left|no, other side", "opening side = right", ""}, // once the ground beyond: drop = 0
 		{"opening 30 on the right|flip it to the other end", "opening side = left", ""},
+		{"opening 30 on the left|hmm, the other side", "opening side = right", ""},
 		{"opening 30 on the left|swap sides", "opening side = right", ""},
 		{"opening 30 on the left|what if it's on the other side", "what if opening side = right", ""},
 		{"opening 30 on the left|gap 2|other side", "", "Shall the opening go to the other side?"},

@@ -61,6 +61,14 @@ func TestQuestionIsAnsweredInAWord(t *testing.T) {
 		{"keep|the gap", "Under which name|How much", ""},
 		{"stiffeners 24|inches apart", "really meant", "stiffener spacing = 24 in"},
 		{"gap to|3", "what?", "gap = 3 in"},
+		{"gap|no more than 3", "How much", "gap <= 3 in"}, // a no that begins a limit is none that corrects
+		{"gap|at most 3", "How much", "gap <= 3 in"},
+		{"gap|over 3", "How much", "gap > 3 in"},
+		{"left post leans 3/8 right|in 48", "Over what", "left post leans 3/8 in right in 48 in"},
+		{"gap|no, 3", "How much", "gap = 3 in"},
+		{"rails 5|tighter gaps|never mind", "|How much|Dropped", ""}, // drops the question, and takes nothing back
+		{"rails 5|2 inches|forget it", "|of what|Dropped", ""},
+		{"rails 5|never mind", "", "undo"},
 		// What says more than was asked for is heard by itself, and no question is answered twice.
 		{"wider gaps|how many rails", "How much", "ask rails"},
 		{"wider gaps|48 high", "How much", "wall height = 48 in"},

@@ -97,7 +97,7 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 		t.words(a)
 		return turn{a, *t}
 	}
-	if t.asked != nil && grammar.Declines(line) {
+	if t.asked != nil && grammar.Declines(line) || t.open != nil && t.open.Question.Key != "dropped" && grammar.Drops(line) {
 		return t.askBack(line, "", grammar.Reading{Ask: &solver.Question{Key: "dropped"}}, &asked{})
 	}
 	read, list, joined := t.goesOn(line)
