@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/solver"
 )
 
 // What "it" is, where only the opening's side was told; what is planned on; sums read out. Everyday speech, no source.
@@ -21,7 +23,20 @@ func TestOpeningPlaced(t *testing.T) {
 	} {
 		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
 	}
-	for _, line := range []string{"post on the right, make it 48", "holler if the gap is over 3", "planning the wall for Saturday"} {
+	for line, want := range map[string]string{ // judged first, and then tried; posts and what is between them
+		"too wide, try six boards":                         "what if rails = 6",
+		"too much, what if five boards":                    "what if rails = 5",
+		"looks too wide. try six boards":                   "what if rails = 6",
+		"six by six posts, 148 and a quarter between them": "post size = 6x6; span = 148-1/4 in",
+		"six by six end posts, 148 between them":           "end post size = 6x6; span = 148 in",
+		"2x6 boards, 2 between them":                       "rail size = 2x6; gap = 2 in",
+		"can it be done for $200":                          "what if budget = 200.00",
+	} {
+		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+	}
+	tall := Context{Subject: &solver.Name{Quantity: solver.WallHeight}, Answered: true}
+	assert.Equal(t, "what if wall height = 40 in", Normal(Read("too tall, try forty", tall).Acts))
+	for _, line := range []string{"two 4x4 posts, 48 between them", "new 4x4 posts, 48 between them", "too tall, try forty", "can we build it for two people", "post on the right, make it 48", "holler if the gap is over 3", "planning the wall for Saturday"} {
 		assert.NotNil(t, Read(line, Context{}).Ask, line)
 	}
 }

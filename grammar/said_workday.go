@@ -1,5 +1,13 @@
 package grammar
 
+// notCountedNew: neither a number nor a word for more of them stands before.
+func notCountedNew(before, _ []atom) bool {
+	w := lastOf(before, 1)
+	return units[w] == 0 && tens[w] == 0 && !partAdded[w] && (len(before) == 0 || before[len(before)-1].kind != aDigits)
+}
+
+var partAdded = wordSet("added new extra more additional other a an")
+
 // workdayTurns are turns of phrase of a day's work at the wall, with the plain words for each.
 var workdayTurns = []placedPhrase{
 	// A change is tried, and what comes of it is asked.
@@ -10,6 +18,11 @@ var workdayTurns = []placedPhrase{
 	{"if i|we hung|hang|put|fitted|fit|stack|stacked|mount|mounted ?up ## RAIL|boards with # between ?them ,", "what if $1 rails with $2 between them ,", phraseStartsClause},
 	{"how much|big|large|(wide a) ?a ?gap|space|room ?would|will ?(be|there) ?be|is left ?over at|near|under ?the bottom", "what is the bottom gap", nil},
 	{"how big|large|wide|tight do|would|will ?the gaps|spaces get|come|end|turn ?out|up", "what is the gap", nil},
+	// Posts of a size are the end posts, and what is between them is the span.
+	{"@ POST ?, ?and ?with # ?clear|apart ?in ?between them|(each other)|(the two)", "$1 posts , $2 between the end posts", notCountedNew},
+	{"@ end POST ?, ?and ?with # ?clear|apart ?in ?between them|(each other)|(the two)", "$1 end posts , $2 between the end posts", nil},
+	{"can|could it|this|that|(the wall)|(all of (it|this)) be done|built|made for ?\\$ !## ?dollars|bucks $", "can i do it for $1 dollars", nil},
+	{"can|could we|you|he|they build|make|finish it|this ?all for ?\\$ !## ?dollars|bucks $", "can i do it for $1 dollars", nil},
 	// What is planned on is wanted.
 	{"^ ?so|okay|ok|alright|well|now ?, ?i|we ?will|would|am|are ?just figure|figuring|plan|planning|pencil|pencilling ?in|on !ASKEDAT|OPENING|WALL at|for|(to (finish|come|end|wind) [out|up] at) !# ?high|tall|wide", "set the $1 at $2", nil},
 	{"^ ?please|just ?give|sing|call ?me|us ?a holler|shout|yell|warn|out ?out ?at|to ?me|us ?, if|when ?there ?'s|is something|anything ?'s|is ?that ?dangerous|risky|unsafe ?we|i ?should|need|ought|have ?to ?be ?look|looking|watch|mind ?out|about ?for $", "what should i watch out for", nil},

@@ -9,6 +9,9 @@ import (
 
 // Who judges before wishing ("the wall's too low, go up three inches") tells of what the wish is; the judgment itself changes nothing.
 
+// refuses are words by which what was answered is not wanted.
+var refuses = wordSet("no nope nah")
+
 // degrees are what something can be too much of.
 var degrees = wordSet("much many few little low high tall short big small large wide narrow tight snug loose close far long deep thick thin skinny fat steep open closed crowded cramped roomy stingy generous skimpy near heavy")
 
@@ -30,10 +33,17 @@ func judgedFirst(atoms []atom, c Context) (int, *solver.Name) {
 	led, _ := pastLead(atoms)
 	from := len(atoms) - len(led)
 	i := from
+	for k := i; k+1 < len(atoms) && (refuses[atoms[k].text] || k > i && atoms[k].text == ","); k++ {
+		if atoms[k+1].text == "too" {
+			i = k + 1 // "nope, too low, forty four"
+			break
+		}
+	}
 	for i < len(atoms) && (vocab().articles[atoms[i].text] || owned[atoms[i].text]) && atoms[i].text != "'s" {
 		i++
 	}
 	var of *solver.Name
+	bare := false // "too wide, try six boards": of what was spoken of
 	if of, next := tooMany(atoms, i); next > 0 {
 		return next, of
 	}
@@ -46,12 +56,16 @@ func judgedFirst(atoms []atom, c Context) (int, *solver.Name) {
 	case pointing[atoms[i].text] || atoms[i].text == "they" || atoms[i].text == "she":
 		of, i = c.Subject, i+1
 	default:
+		of, bare = c.Subject, true
+	}
+	switch {
+	case i < len(atoms) && judges[atoms[i].text]:
+		i++
+	case !bare:
 		return 0, nil
 	}
-	if i >= len(atoms) || !judges[atoms[i].text] {
-		return 0, nil
-	}
-	for i++; i < len(atoms) && muchSo[atoms[i].text]; i++ {
+	for i < len(atoms) && muchSo[atoms[i].text] {
+		i++
 	}
 	enough := i+2 < len(atoms) && atoms[i].text == "not" && degrees[atoms[i+1].text] && atoms[i+2].text == "enough"
 	switch {
@@ -118,8 +132,13 @@ func readJudged(atoms []atom, c Context) (Reading, bool) {
 		for _, w := range strings.Fields(string(of.Quantity)) {
 			named = append(named, atom{kind: aWord, text: w, at: left[0].at, end: left[0].at})
 		}
-		if named := readAtoms(append(named, left...), c); named.Ask == nil {
-			return named, true // "the gap's too big, so two inches"
+		for _, at := range []int{0, 1} { // "the gap's too big, so two inches", "too tall, try forty"
+			if at > 0 && (len(left) < 2 || left[0].text != "try") {
+				break
+			}
+			if r := readAtoms(slices.Concat(left[:at], named, left[at:]), c); r.Ask == nil {
+				return r, true
+			}
 		}
 	}
 	if r.Ask != nil {
