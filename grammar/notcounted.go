@@ -35,7 +35,7 @@ func otherThingAdded(r Reading, atoms []atom) Reading {
 			at := atoms[i].at
 			return Reading{Ask: &solver.Question{At: &at, Text: "Is that a figure of the wall?", Example: "gap 2-1/2"}}
 		}
-		if livesThere[atoms[i].text] && (spelledNumber(atoms[i-1].text) || atoms[i-1].kind == aDigits) && slices.ContainsFunc(r.Acts, func(a Act) bool { return valued(a) && a.At == atoms[i-1].at }) {
+		if livesThere[atoms[i].text] && !(i+1 < len(atoms) && saysBefore[atoms[i+1].text]) && (spelledNumber(atoms[i-1].text) || atoms[i-1].kind == aDigits) && slices.ContainsFunc(r.Acts, func(a Act) bool { return valued(a) && a.At == atoms[i-1].at }) {
 			at := atoms[i-1].at
 			return Reading{Ask: &solver.Question{At: &at, Text: "Is that a figure of the wall?", Example: "gap 2-1/2"}}
 		}
