@@ -32,7 +32,9 @@ var (
 	railsOver = regexp.MustCompile(howMany + ` (?:rails|boards|slats|planks) (?:[a-z]+ )?(?:over|above|on top of) (?:a |an )?` + anyFigure + `(?: [a-z0-9/-]+){0,4} (?:gap|space|of air|of space|of daylight)(?: [.!])*$`)
 	// ordersIt are words of an order before it.
 	ordersIt = regexp.MustCompile(`^(?:(?:please|just|so|and|ok|okay|now|well|then|,) )*(?:(?:can|could|would|will) (?:you|we) |(?:i|we) (?:want|would like|need) (?:you )?(?:to )?|let (?:us|me) |go ahead and |please |just )*(?:make|give|add|put|set|take|leave|use|keep|have|let|raise|lower|buy|get|order|bring|cut|run|do not|never|no)\b`)
-	offAsked = regexp.MustCompile(`^(?:(?:so|and|but|well|ok) )*(?:is|are|was|were|would|will|do|does|should) (?:about |really |only |just )?(?:a |an )?` + anyFigure + `|\bwhy\b`)
+	// ordersBehind is an order behind it, of the same thing: "take it out".
+	ordersBehind = regexp.MustCompile(`[,;.] (?:and |so |please |just )*(?:take|trim|cut|shave|knock|add|bring|let|open|close|make|widen|narrow|lower|raise|fix) (?:it|that|them|this|the difference)(?: [a-z]+){0,3}(?: [.!])*$`)
+	offAsked     = regexp.MustCompile(`^(?:(?:so|and|but|well|ok) )*(?:is|are|was|were|would|will|do|does|should) (?:about |really |only |just )?(?:a |an )?` + anyFigure + `|\bwhy\b`)
 )
 
 // offWanted asks back where what was read stands behind by how much something is off.
@@ -43,7 +45,7 @@ func offWanted(r Reading, atoms []atom) Reading {
 	text := textOf(atoms)
 	off := func(way *regexp.Regexp) bool { return matchesWay(way, text) }
 	wishedFor := func(a Act) bool { return ofWallItself(a) && a.Statements[0].Name.Quantity != solver.Spare }
-	if (!off(offWish) || !slices.ContainsFunc(r.Acts, wishedFor)) && (!off(offDegree) || offAsked.MatchString(text)) && !off(offAlone) && !off(countOver) && (!off(railsOver) || strings.Contains(text, " bottom ") || strings.Contains(text, " floor ")) && (!off(offBare) || !slices.ContainsFunc(r.Acts, lessens)) || ordersIt.MatchString(text) {
+	if (!off(offWish) || !slices.ContainsFunc(r.Acts, wishedFor)) && (!off(offDegree) || offAsked.MatchString(text)) && !off(offAlone) && !off(countOver) && (!off(railsOver) || strings.Contains(text, " bottom ") || strings.Contains(text, " floor ")) && (!off(offBare) || !slices.ContainsFunc(r.Acts, lessens)) || ordersIt.MatchString(text) || matchesWay(ordersBehind, text) {
 		return r
 	}
 	i := slices.IndexFunc(r.Acts, ofWallItself)
@@ -69,8 +71,8 @@ func lessens(a Act) bool {
 		return false
 	}
 	switch a.Statements[0].Name.Quantity {
-	case solver.FloorAtRight, solver.Drop:
-		return false
+	case solver.FloorAtRight, solver.Drop, solver.RailFace:
+		return false // "the boards run a sixteenth narrow"
 	}
 	return true
 }

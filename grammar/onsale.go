@@ -201,6 +201,9 @@ func (k *clause) sizeAfterComma() bool {
 // lessAndMore reports whether lengths that are gone and lengths that are there are told side by side: "they're out of
 // twelves, they have tens" is two things.
 func (k *clause) lessAndMore() bool {
+	if k.changesBothWays() {
+		return true // "add fourteens and drop the tens"
+	}
 	less, more := -1, -1
 	for i, it := range k.items {
 		if !it.value() && it.kind == kSellMore && it.key() == backAgain.key && k.breaks > 0 && (k.has(kSellLess) != nil || k.has(kNo) != nil) {
@@ -213,11 +216,28 @@ func (k *clause) lessAndMore() bool {
 			}
 		case it.kind == kSellLess && less < 0:
 			less = i
+		case it.kind == kOnly && less >= 0 && i > k.values[0]:
+			return true // "no more tens, only twelves"
 		case (it.kind == kSell || it.kind == kHave) && it.text != "on the rack" && it.text != "in stock":
 			more = i
 		}
 	}
 	return less >= 0 && more > k.values[0] && less < more && k.values0() >= more
+}
+
+// changesBothWays reports whether something is added and something taken away, each with a length behind it.
+func (k *clause) changesBothWays() bool {
+	ways := map[string]bool{}
+	for i, it := range k.items {
+		switch {
+		case it.value() || k.values0() < i:
+		case it.kind == kChange:
+			ways[it.as(kChange).key] = true
+		case it.kind == kSellLess || it.kind == kNo:
+			ways["-="] = true
+		}
+	}
+	return ways["+="] && ways["-="]
 }
 
 // hasThem reports whether the clause says that lengths are there, not that they are all that is sold.
@@ -229,7 +249,7 @@ func (k *clause) hasThem() bool {
 	return t == nil && k.force == Check || t != nil && (strings.Contains(t.text, "have") || strings.Contains(t.text, "got") || strings.Contains(t.text, " has"))
 }
 
-var holds = wordSet("have has got")
+var holds = wordSet("have has got put")
 
 // asksFirst are words that make a question of a clause they open.
 var asksFirst = wordSet("is are was were do does did will would can could if when once until unless after before whenever")

@@ -56,7 +56,7 @@ func TestParticles(t *testing.T) {
 		"look up six rails", "turn in six rails", "make off with six rails", "put off six rails", "work off six rails",
 		"I can't fork over 400 dollars", "I'm not prepared to part with 400 dollars", "call porch back up", "pick porch back up",
 		"put porch back up", "bring out six rails", "wind back the cuts", "they brought in tens", "do seven rails come out",
-		"do seven rails hold", "could we squeeze in a seventh rail", "make the gap what it should be", "keep the gap what it ought to be",
+		"do seven rails hold", "make the gap what it should be", "keep the gap what it ought to be",
 		"do it like my dad did", "do not bother with the stiffeners yet", "centimeters or millimeters", "see the wall compared with the fence",
 		"the gap can hang down to two inches", "let the wall sit as high as 48", "wind in the gap a quarter inch", "talk the gap off a quarter inch",
 		"bring up two more bays", "put two bays off", "put two rails down", "toss two rails up", "bring two rails up", "pick two bays up",

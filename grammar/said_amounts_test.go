@@ -63,7 +63,7 @@ func TestAmountPhrases(t *testing.T) {
 	}
 	for _, line := range []string{ // denied, doubted, or left open
 		"don't lock in six rails", "my brother swears by 2x6, but I don't", "whatever the gap is right now I don't want it an inch less",
-		"I'm not withdrawing what I said about the gap", "not six rails but more", "the gap is 1/4 inch too big", "how many boards? six or seven",
+		"I'm not withdrawing what I said about the gap", "not six rails but more", "how many boards? six or seven",
 		"how many boards? not six", "he wrote five boards but he meant six", "we talked it over and six rails is too many",
 		"bay 2 bottom is 59 1/2, bay 2 bottom is 60", "I'm no longer sure about the gap", "we're two rails short", "the inspector signed off on six rails, so what now", "I'm not sold on option two",
 		"don't swap the six rails for seven", "I'd take an eighth off the gap, but not now",

@@ -73,7 +73,9 @@ var courtesyPhrases = []placedPhrase{
 	// What is worked in.
 	{said: "[(my|our)] (i|we|PERSON and i) (have|had) [(both|all)] [only] ever (worked|measured|thought|built|reckoned|used) [(in|with)] METRIC [(at home|at school|here)]", plain: "we only work in millimeters", where: phraseStartsClause},
 	{said: "[(my|our)] (i|we|PERSON and i) (have|had) [(both|all)] [only] ever (worked|measured|thought|built|reckoned|used) [(in|with)] CUSTOMARY [(at home|at school|here)]", plain: "we only work in inches", where: phraseStartsClause},
-	{said: ", so [please] (use|take|go by|stick to|keep to) (those|them|these|that|it|metric system) [(throughout|from here on|from now on|here|for everything|in everything)]", where: bothHold(saidBeforeOf(wordSet("millimeters inches")), phraseEndsLine)},
+	{said: ", so [please] (use|take|go by|stick to|keep to) (those|them|these|that|it|metric system) [(throughout|from here on|from now on|here|for everything|in everything)]", where: bothHold(saidBeforeOf(wordSet("millimeters inches")), func(before, after []atom) bool {
+		return phraseEndsLine(before, after) && !figured(before) // "he says two inches, so use that" takes up the figure
+	})},
 	// Boards and gaps that come to a height.
 	{said: `
 		# RAIL (at|with|and) GAP of # (reach|reaches|attain|attains|get to|gets to|add up to|adds up to|stack up to|stacks up to|make|makes) [a [total] height of] #

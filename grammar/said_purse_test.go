@@ -88,7 +88,7 @@ func TestPurseTurns(t *testing.T) {
 		"sixteenths are as fine as I go":                                                                      "tape = 1/16 in",
 		"please show the results in inches instead of millimetres":                                            "units = customary",
 		"Could I see everything in centimetres or millimetres, please?":                                       "units = metric",
-		"show me the layout in inches":                                                                        "ask layout; units = customary",
+		"show me the layout in inches":                                                                        "ask layout",
 		"three in an eighth between the boards":                                                               "gap = 3-1/8 in",
 		"gap two an a half":                                                                                   "gap = 2-1/2 in",
 		"floor drops an inch and a half two the right":                                                        "floor at right = -1-1/2 in",

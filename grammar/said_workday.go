@@ -1,5 +1,7 @@
 package grammar
 
+import "slices"
+
 // notCountedNew: neither a number nor a word for more of them stands before.
 func notCountedNew(before, _ []atom) bool {
 	w := lastOf(before, 1)
@@ -7,6 +9,11 @@ func notCountedNew(before, _ []atom) bool {
 }
 
 var partAdded = wordSet("added new extra more additional other a an")
+
+// oneClauseFigured: one clause with a figure goes on to the end of the line.
+func oneClauseFigured(_, after []atom) bool {
+	return figured(after) && !slices.ContainsFunc(after[:max(len(after)-1, 0)], breaks)
+}
 
 // workdayTurns are turns of phrase of a day's work at the wall, with the plain words for each.
 var workdayTurns = []placedPhrase{
@@ -27,6 +34,10 @@ var workdayTurns = []placedPhrase{
 	{"^ ?so|okay|ok|alright|well|now ?, ?i|we ?will|would|am|are ?just figure|figuring|plan|planning|pencil|pencilling ?in|on !ASKEDAT|OPENING|WALL at|for|(to (finish|come|end|wind) [out|up] at) !# ?high|tall|wide", "set the $1 at $2", nil},
 	{"^ ?please|just ?give|sing|call ?me|us ?a holler|shout|yell|warn|out ?out ?at|to ?me|us ?, if|when ?there ?'s|is something|anything ?'s|is ?that ?dangerous|risky|unsafe ?we|i ?should|need|ought|have ?to ?be ?look|looking|watch|mind ?out|about ?for $", "what should i watch out for", nil},
 	{"^ ?please|could|would|can ?you|please ?just do|say|read|speak ?me|us ?all ?the sums|arithmetic|math|maths ?out ?, aloud|(out loud) ?, ?all ?of ?them", "show me all the sums", nil},
+	{"with|and|at # GAP top|tops|topping out|off at #", "with $1 gaps , wall height $2", nil},
+	{"^^ forget it ,|.|;|- ?so ?just make it", "make it", nil},
+	{"^^ ?no|nope|nah ?, i|we do not ?really like|want|need|love that|this|it ,|.|;|- ?so ?and ?please ?just put|set|change|turn it|that|everything back ?(the way)|how|as|like|to ?what ?it|that|we ?was|were|had ?it ?before $$", "undo", nil},
+	{"^^ in case ?of|that", "what if", oneClauseFigured},
 	// Notes and papers.
 	{"^^ post|posts locs|locn|loc|locations|positions ?please $$", "where do the posts go", nil},
 	{"mat ' ls", "materials", nil},

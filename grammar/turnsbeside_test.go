@@ -39,7 +39,7 @@ func TestClausesThatOnlySoundSoTurnNothing(t *testing.T) {
 		"make the gap two and a half, the dog loves it":             "gap = 2-1/2 in",
 		"may I have six rails":                                      "rails = 6",
 		"Could I ask for a bottom gap of three inches?":             "bottom gap = 3 in",
-		"Might we have one rail fewer?":                             "rails -= 1",
+		"Might we have one rail fewer?":                             "what if rails -= 1",
 		"might I have the wall at 42 inches, please?":               "wall height = 42 in",
 		"could I get away with six rails":                           "what if rails = 6",
 		"may I have the cut list":                                   "ask cuts",
