@@ -31,7 +31,7 @@ func adoptsClaims(r Reading, atoms []atom) Reading {
 			r.Acts = append(acts, r.Acts[i+2:]...)
 		case a.Kind == State && b.Kind == TakeThat && theirsTold(atoms):
 			r.Acts = slices.Delete(slices.Clone(r.Acts), i+1, i+2) // what they want is set as it is told
-		case a.Kind == Check && (b.Kind == Undo || b.Kind == Forget && b.Name != nil && *b.Name == a.Statements[0].Name) && theirsTold(atoms) && !namesAgain(atoms, b):
+		case (a.Kind == Check || a.Kind == State) && (b.Kind == Undo || b.Kind == Forget && b.Name != nil && *b.Name == a.Statements[0].Name) && theirsTold(atoms) && !namesAgain(atoms, b):
 			q := wantedHere(a, r.Acts)
 			return Reading{Ask: &q} // "he says six rails, forget that" takes nothing back that was said before
 		case claimsOne(a) && claimsOne(b) && a.Statements[0].Name == b.Statements[0].Name && saysOtherwiseNow(atoms, a, b):

@@ -17,6 +17,11 @@ var countsOther = []openWay{
 	{looks: setsCount, way: regexp.MustCompile(`\b(?:` + anyFigure + `|a|each|every|just one|only one) (?:more |single )?(?:rails?|boards?|slats?|planks?|posts?|bays?|stiffeners?|brackets?|courses?|pieces?) (?:at (?:a|one|any one|the same) (?:time|go)|per (?:trip|day|hour|load|person|man|pass)|by (?:one|two)|after (?:the other|another)|a (?:day|trip|time|go|minute|load))\b`),
 		ask: wantedHere},
 	{looks: valued, way: regexp.MustCompile(`\b(?:store|shop|yard|market|library|restaurant|pool|museum|show|school)(?: ?'s)? (?:grand |summer |season )?opening\b|\bopening (?:day|night|hours|time|ceremony)\b`), ask: wantedHere},
+	{looks: onOtherWall, way: regexp.MustCompile(`\b(?:as|like) (?:on|at|in|with|over at) (?:the|my|our|his|her|that) (?:[a-z]+ ){0,2}(?:wall|fence|side)\b`), ask: thisWallToo},
+	{looks: measuresOpening, way: regexp.MustCompile(`\b(?:gate|mower|barrow|wheelbarrow|cart|grill|stroller|pram|chair|wheelchair|sofa|couch|fridge|door) (?:we [a-z]+ )?(?:is|measures|measured|reads)\b`), ask: thisWallToo},
+	{looks: changesOrForgets, way: regexp.MustCompile(`, (?:but |so |and |just )?(?:leave it|let it be|leave that|live with it|we can live with (?:it|that)|it is (?:fine|ok|okay)|no matter|so what|never mind)(?: (?:like that|as is|be|alone|so|then))?(?: [.!])*$`), ask: openQuestion("Change it, or leave it?", "gap 2-1/2")},
+	{looks: multiplies, way: regexp.MustCompile(`\b(?:half|third|quarter) too [a-z]+\b|\btoo [a-z]+ by (?:a |one )?(?:half|third|quarter)\b`), ask: openQuestion("Half an inch, or half of it?", "gap 1/2 in less")},
+	{looks: func(a Act) bool { return valued(a) && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Count }, way: regexp.MustCompile(`\b(?:someone|somebody|anyone|anybody|people|folks) (?:could|can|may|might) (?:go|come|get|run|drop)\b|^(?:(?:and|so|but|well) )*(?:he|she|they) (?:took|pulled|threw|knocked|tore|cut) (?:out|off|down|up|away) `), ask: wantedHere},
 	{looks: asksTopic("cost"), way: regexp.MustCompile(`\b(?:have|having|get|getting|hire|hiring|pay|paying|bring in|call in|employ|engage) (?:somebody|someone|anybody|anyone|some ?(?:guy|body|one)|people|you|him|her|them|a (?:pro|guy|man|crew|carpenter|contractor|builder|handyman|professional|neighbor|kid|joiner|tradesman|helper|fellow|framer)|the (?:pros|guy|crew|carpenter|contractor|builder|handyman|neighbor|kid|yard|store|shop)|my [a-z]+|our [a-z]+|pros|professionals|carpenters|contractors|builders|labor|help)(?: [a-z]+){0,2} ?(?:to |come |do |build|put|install|make|cut|haul|deliver|set|hang|paint|finish|assemble|erect|for )`),
 		not: regexp.MustCompile(`\b(?:tell|show|figure|add up|work out|email|send) `), ask: openQuestion("What the material costs, or the work?", "what does the lumber cost", "ask cost")},
 	{looks: asksTopic("cost"), way: regexp.MustCompile(`\b(?:labor|installation|delivery|workmanship|a (?:carpenter|contractor|handyman|builder|pro)'?s?) (?:cost|costs|run|charge|rate|rates|included|fee|fees)\b|\b(?:cost|costs|price|charge|much) (?:of|for|of the|for the|is|is the) (?:labor|delivery|installation|installing)\b`),
@@ -64,7 +69,7 @@ func otherThingAdded(r Reading, atoms []atom) Reading {
 }
 
 // bedsAndKicks are words that mean something of the wall elsewhere, and before a part another thing.
-var bedsAndKicks = wordSet("bed kick floor")
+var bedsAndKicks = wordSet("bed kick floor hand guard grab safety stair towel curtain fence gate lamp sign flag")
 
 // livesThere are those who live round a wall: so many of them are no figure of it.
 var livesThere = wordSet("dog dogs cat cats kid kids child children toddler toddlers baby babies puppy puppies rabbit rabbits hen hens chicken chickens grandkids grandchildren boy boys girl girls son sons daughter daughters goat goats horse horses people men women guys friends helpers neighbors visitors guests brothers sisters")
@@ -73,3 +78,19 @@ var livesThere = wordSet("dog dogs cat cats kid kids child children toddler todd
 func valuedButStock(a Act) bool {
 	return valued(a) && a.Statements[0].Name.Quantity != solver.Stock
 }
+
+// onOtherWall reports whether an act sets something of a wall that is named.
+func onOtherWall(a Act) bool {
+	return a.Kind == State && a.Statements[0].Name.Wall != ""
+}
+
+func measuresOpening(a Act) bool {
+	return a.Kind == State && a.Statements[0].Name.Quantity == solver.Measured && a.Statements[0].Name.At == "opening"
+}
+
+// changesOrForgets reports whether an act changes what stands by an amount, or forgets it.
+func changesOrForgets(a Act) bool {
+	return a.Kind == Forget || a.Kind == State && (a.Statements[0].Op == solver.Plus || a.Statements[0].Op == solver.Minus)
+}
+
+func multiplies(a Act) bool { return a.Kind == State && a.Statements[0].Op == solver.Times }

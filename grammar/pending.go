@@ -277,11 +277,17 @@ func wordAsked(p *Pending, said string, c Context) []string {
 
 var vagueArticle = regexp.MustCompile(`(?i)\b(?:just )?(?:a|an|some)(?: tiny| little| wee)? $`)
 
+// smallSaid is a figure of less than two inches, or of a part of one.
+var smallSaid = regexp.MustCompile(`^(?:an? |1 |one |half|(?:a |one |three |five |seven )?(?:quarter|eighth|sixteenth)|[0-9]+/[0-9]+|[1-9] ?(?:mm|cm)\b|[1-5][0-9] ?mm\b)`)
+
 // vagueWord sets a figure in the place of a vague word: "a bit more gap", "half an inch".
 func vagueWord(p *Pending, said string, c Context) []string {
 	before, of, behind := p.at(1, c)
 	if of == "" {
 		return nil
+	}
+	if !strings.HasPrefix(said, "by ") && !smallSaid.MatchString(said) {
+		return nil // "a bit taller wall", "44": that is no bit
 	}
 	said = withoutFirst(said, "by")
 	return []string{vagueArticle.ReplaceAllString(before, "") + said + strings.TrimPrefix(behind, " bit")}
@@ -305,6 +311,9 @@ func oneOfTwo(p *Pending, said string, c Context) []string {
 			said = string(runes[a.at:a.end])
 		case oneSaid.MatchString(said):
 			said = string(runes[b.at:b.end])
+		}
+		if said == "half" || said == "one" {
+			return nil // of one of them, or one of them
 		}
 		if onlyKinds(said, c, kNum, 1) || onlyKinds(said, c, kSize, 1) {
 			return []string{string(runes[:a.at]) + said + string(runes[b.end:])}

@@ -102,8 +102,11 @@ func aName(said string, c Context) bool {
 	if !nameSaid.MatchString(said) || !strings.ContainsAny(said, "abcdefghijklmnopqrstuvwxyz") || placeSaid.MatchString(said) {
 		return false // "2" and "the second" pick one of what is offered
 	}
-	return Read(said, c).Ask != nil && !aPart(said, c) // "keep", "the gap" means no name
+	return Read(said, c).Ask != nil && !aPart(said, c) && !noNameSaid.MatchString(said) // "keep", "the gap" means no name
 }
+
+// noNameSaid are words of somebody who has changed his mind, or has not heard.
+var noNameSaid = regexp.MustCompile(`^(?:no|nope|nah|not .*|later|wait.*|hold on|hang on|what|huh|whatever|ok|okay|yes|yeah|yep|sure|thanks|thank you|never mind|nevermind|forget it|stop|cancel|why|hm+|um+|uh+|well|maybe|none|nothing|anything|don't.*|do not.*)$`)
 
 func aChoice(said string, c Context) bool {
 	return aValue(said, c) || oneSaid.MatchString(said) || onlyKinds(said, c, kNum, 1, kPart)
@@ -119,7 +122,7 @@ func aWish(said string, c Context) bool {
 var footerSaid = regexp.MustCompile(`(?:foot|feet|ft|footers?|'|eights|tens|twelves|fourteens|sixteens|mm|cm|meters?|m)$`)
 
 func aFooter(said string, c Context) bool {
-	return footerSaid.MatchString(said) && len(strings.Fields(said)) < 5
+	return footerSaid.MatchString(said) && len(strings.Fields(said)) < 5 && !strings.HasPrefix(said, "a ") && !strings.HasPrefix(said, "the ") // "a foot" is how it is sold
 }
 
 // withoutFirst leaves out a word that an answer may begin with.

@@ -42,8 +42,15 @@ func endsUnasked(_, after []atom) bool {
 
 // claimedByThem: somebody else told it, and nothing of it is asked or denied.
 func claimedByThem(before, after []atom) bool {
-	return theirsTold(before) && !asksAtEnd(after) && !saidBeforeOf(asksOrDenies)(before, nil)
+	return theirsTold(before) && saidBeforeOf(tellsWish)(before, nil) && !asksAtEnd(after) && !saidBeforeOf(asksOrDenies)(before, nil) && !saidBeforeOf(judgedSo)(before, nil)
 }
+
+// tellsWish are words of saying, wanting and drawing: what others only have, or did, is not taken up. judgedSo are words of a judgment: with who says
+// that a gap is too big nobody agrees by setting it.
+var (
+	tellsWish = wordSet("says say said told tell tells wants want wanted suggests suggest suggested asks asked shows show showed drew drawn draws wrote writes thinks think thought recommends recommended advises advised prefers likes like insists has have had calls called gives gave puts put figures reckons specifies needs need would")
+	judgedSo  = wordSet("too overkill excessive enough crazy steep silly ugly wrong bad ridiculous unsafe dangerous tight loose plenty stingy skimpy wasteful much few nonsense nuts")
+)
 
 var asksOrDenies = wordSet("? if what why how whether would could not no never nobody unless")
 

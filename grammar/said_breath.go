@@ -1,6 +1,9 @@
 package grammar
 
-import "slices"
+import (
+	"regexp"
+	"slices"
+)
 
 // breathTurns are phrases beside which something else was heard in the same breath: what is counted besides, what is only the reason, what
 // is bidden politely, and what is said twice.
@@ -9,7 +12,7 @@ var breathTurns = []placedPhrase{
 	{said: "[(i|we|they|he|she|PERSON|(my|our|the|his|her) (PERSON|KIN|sister|brother|wife|husband))] [also] (have|has|got|own|keep|keeps) [got] (a|one|two|three|four|five|several|few|couple of) [SMALLER] HOUSEFOLK [(,|and|, and)] [(a|one|two|three|four|five|several|few|couple of)] [SMALLER] HOUSEFOLK [(,|and|, and) (a|one|two|three|four|five|several|few|couple of) [SMALLER] HOUSEFOLK] [(at home|now|running around|running about|too|as well|in the house|here)] (,|.|;|and) [(and|so|but)]", where: bothHold(phraseStartsClause, moreFollows)},
 	{said: "(with|between) (one|two|three|four|five|several|few|couple of) [SMALLER] HOUSEFOLK [(,|and|, and)] [(one|two|three|four|five|several|few|couple of)] [SMALLER] HOUSEFOLK [(at home|now|running around|running about|in the house|here|about|around)] [(,|-)] [(so)]", where: bothHold(phraseStartsClause, moreFollows)},
 	{said: "^ you|we|i|he|she|they|nobody can|could ?hardly|never ?not get|squeeze|fit|push|wheel|move|haul|bring|carry|take|roll|drive|steer ?the|my|our|his|her _ ?_ through|thru|past|in|into # ?wide ?(opening|gap|hole|gate) ,|.|; ?so|and ?please", where: moreFollows},
-	{said: "^ i|he|she ?am|is|'m|'s ?about|only|all ?of # ?tall|high ?(in (my|his|her) (socks|boots)) ,|.|;|and ?and|so|but", where: bothHold(notAtValue, moreFollows)},
+	{said: "^ i|he|she ?am|is|'m|'s ?about|only|all ?of # ?tall|high ?(in (my|his|her) (socks|boots)) ,|.|;|and ?and|so|but", where: bothHold(wallFollows, moreFollows)},
 	{said: "^ ?a|my|the # blade|saw|(saw blade) ,|with|and|that|which|, ?and|with ?has|takes|cuts|leaves|makes ?a|an # kerf|cut", plain: "kerf $2"},
 	// Spare boards, and how many.
 	{said: "^ ?please ?go ?ahead ?and put|throw|toss|add|stick|have|get|buy|order ?me|us ?in|on couple|few|handful ?of spares|(spare RAIL)|(extra RAIL) ?on|onto|in|to|for ?order|list|ticket|bill|pile|truck|(shopping list) ,|;|:|-|-- ?say|call ?it ## RAIL|more|extra|spares ?or ?so", plain: "buy $1 spare boards"},
@@ -33,10 +36,13 @@ var breathTurns = []placedPhrase{
 	{said: "tell|show ME how to (build|put|make|assemble|construct) (it|this|(the wall)|(it together)|(this together)|(the wall together)|(it up))", plain: "show me the steps", where: phraseEndsHere},
 }
 
-// notAtValue: nobody says "at" of how tall somebody is, and the figure is no wish of its own.
-func notAtValue(_, after []atom) bool {
-	return slices.ContainsFunc(after, func(a atom) bool { return a.text == "wall" || a.text == "halfwall" || a.text == "height" })
+// wallFollows: the wall is told of behind it, and not by how tall somebody is.
+func wallFollows(_, after []atom) bool {
+	return !leansOnTall.MatchString(textOf(after)) && slices.ContainsFunc(after, func(a atom) bool { return a.text == "wall" || a.text == "halfwall" || a.text == "height" })
 }
+
+// leansOnTall is a wall told by how tall somebody is: "the wall should be half that".
+var leansOnTall = regexp.MustCompile(`\b(?:is|be) (?:[a-z0-9/]+ ){1,4}(?:lower|higher|taller|shorter|less|more)\b|\b(?:half|twice|double|third) (?:that|of|my|as)\b`)
 
 // limitAhead: a limit follows: "less than four inches", "under 4", "at least two".
 func limitAhead(_, after []atom) bool {

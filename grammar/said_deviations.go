@@ -109,7 +109,8 @@ var mendedTail = sync.OnceValue(func() *phrasebook {
 		{said: orderedRight + "make" + it + "(that much (bigger|wider|higher|taller|larger|more))" + end, plain: "more"},
 		{said: orderedRight + "(tighten|narrow|shrink|reduce|lower|drop|trim|shorten|lessen|cut|close)" + it + "[up|down|in|back] " + thatMuch + end, plain: "less"},
 		{said: orderedRight + "(bring|take|pull|come)" + it + "[back] (down|in) " + thatMuch + end, plain: "less"},
-		{said: orderedRight + "(take|pull|leave|lose|drop|remove|get rid of) [it|that|them|those] [out|away|off]" + end, plain: "less"},
+		{said: orderedRight + "(pull|lose|drop|remove|get rid of) [it|that|them|those] [out|away|off]" + end, plain: "less"},
+		{said: orderedRight + "(take|leave) [it|that|them|those] (out|away|off)" + end, plain: "less"}, // "leave it" leaves it as it is
 		{said: orderedRight + "(widen|raise|open|loosen|lift|increase|enlarge|stretch)" + it + "[up|out] " + thatMuch + end, plain: "more"},
 		{said: orderedRight + "(bring|take|push|let)" + it + "[back] (up|out) " + thatMuch + end, plain: "more"},
 		{said: "for me|us|((my|our) (taste|liking)) $", plain: "either"},
@@ -205,13 +206,18 @@ func judgedOnly(atoms []atom, of [2]int, i, first int) []atom {
 	return append(out, atoms[i:]...)
 }
 
-// mayDeviate reports whether a line holds a word without which none deviates.
-func mayDeviate(atoms []atom) bool {
-	for _, a := range atoms {
+// mayDeviate reports whether a line holds a word without which none deviates, and not half or a third of who knows what.
+func mayDeviate(atoms []atom) (may bool) {
+	for i, a := range atoms {
 		switch a.text {
 		case "too", "than", "what":
-			return true
+			may = true
+		case "half", "third":
+			r := reader{atoms}
+			if w := r.word(i + 1); (w == "too" || w == "" || w == ".") && (i < 2 || r.word(i-2) != "and") {
+				return false // "a half too wide", "too wide by half"; not "two and a half too wide"
+			}
 		}
 	}
-	return false
+	return may
 }

@@ -43,8 +43,11 @@ func limitTold(before, after []atom) bool {
 // ofNoPerson: it is no person that goes there: "i might drop down to four boards" only thinks of it.
 func ofNoPerson(before, _ []atom) bool {
 	w := lastOf(before, 1)
-	return !speakers[w] && !otherOnes[w] && !isClass(w, "PERSON")
+	return !speakers[w] && !otherOnes[w] && !isClass(w, "PERSON") && !anyPerson[w]
 }
+
+// anyPerson are words for whoever it may be.
+var anyPerson = wordSet("someone somebody anyone anybody everyone everybody one people folks guys all whoever nobody")
 
 // valueFollows: what comes behind holds a figure.
 func valueFollows(before, after []atom) bool { return len(after) > 2 && !asksAtEnd(after) }

@@ -1,14 +1,16 @@
 package grammar
 
+import "slices"
+
 // tapeTold are more ways to tell what the tape says and what stands already, what others' walls are like beside one's own, and papers of which something is
 // inserted before what they show. They are set plain early. Plain English, no source.
 var tapeTold = []placedPhrase{
 	// Both ends of a bay, behind its number.
-	{"bay ## [,|:|;|-|is|are|was|reads|measures|runs|comes in at] # [way|right] [down] " + tapedLow + " [,|;|.|and|but] # [way|right] [up] " + tapedHigh, "measured bay $1 bottom $2 , measured bay $1 top $3", noDoubtBefore},
-	{"bay ## [,|:|;|-|is|are|was|reads|measures|runs|comes in at] # [way|right] [up] " + tapedHigh + " [,|;|.|and|but] # [way|right] [down] " + tapedLow, "measured bay $1 top $2 , measured bay $1 bottom $3", noDoubtBefore},
+	{"bay ## [,|:|;|-|is|are|was|reads|measures|measured|runs|comes in at] # [way|right] [down] " + tapedLow + " [,|;|.|and|but] # [way|right] [up] " + tapedHigh, "measured bay $1 bottom $2 , measured bay $1 top $3", noDoubtBefore},
+	{"bay ## [,|:|;|-|is|are|was|reads|measures|measured|runs|comes in at] # [way|right] [up] " + tapedHigh + " [,|;|.|and|but] # [way|right] [down] " + tapedLow, "measured bay $1 top $2 , measured bay $1 bottom $3", noDoubtBefore},
 	{"# [way|right] [down] low [,|;|.|and|but] # [way|right] [up] " + tapedHigh, "$1 at the bottom , $2 at the top", bothHold(tapedBefore, noDoubtBefore)},
 	{"# [way|right] [up] " + tapedHigh + " [,|;|.|and|but] # [way|right] [down] low", "$1 at the top , $2 at the bottom", bothHold(tapedBefore, noDoubtBefore)},
-	{"bay ## [,|:|;|-|is|are|was|reads|measures|runs|comes in at] # [way|right] [down] low $", "measured bay $1 bottom $2", noDoubtBefore},
+	{"bay ## [,|:|;|-|is|are|was|reads|measures|measured|runs|comes in at] # [way|right] [down] low $", "measured bay $1 bottom $2", noDoubtBefore},
 	// What was read first, and was not so. Of what is no piece, only what was so at first: "but I said 46 before" may be a reproach.
 	{"(,|;|.|-|--) [and|but|though|although] (i|we) [had|have] [first|at first] " + readIt + " # " + readFirst + " [[,|;] (but|because|since|as|only|and|with) *] $$", "", tapedBefore},
 	{"(,|;|.|-|--) [and|but|though|although] ((at first|first) (i|we) [had|have]|(i|we) [had|have] (at first|first)) " + readIt + " # [[,|;] (but|because|since|as|only|and|with) *] $$", "", tapedBefore},
@@ -45,6 +47,9 @@ var tapedBefore = saidBeforeOf(wordSet("bay section measured measures"))
 
 // openingWished: what the opening is to be follows.
 func openingWished(_, after []atom) bool {
+	if saidBeforeOf(leansOnOther)(after, nil) {
+		return false // "the gate is 36 wide, the opening should be two more"
+	}
 	of, wished := false, false
 	for _, a := range after {
 		if mayBeginFigure(a) && a.text != "a" && a.text != "an" {
@@ -56,10 +61,16 @@ func openingWished(_, after []atom) bool {
 	return of && wished
 }
 
+// leansOnOther are words by which a figure is measured from another that was told.
+var leansOnOther = wordSet("more less fewer wider narrower bigger larger smaller taller higher lower shorter longer half twice double third thrice extra same equal over under above below bit")
+
 var wishedOfIt = wordSet("should must make needs has ought let want wants give set keep leave")
 
 // halfWallNext: what the half wall is to be follows.
 func halfWallNext(_, after []atom) bool {
+	if k := slices.IndexFunc(after, func(a atom) bool { return isClass(a.text, "WALL") || a.text == "wall" }); k >= 0 && saidBeforeOf(leansOnOther)(after[k+1:], nil) {
+		return false // "the house wall is 96 high, the half wall is 50 lower"
+	}
 	for len(after) > 0 && (vocab().articles[after[0].text] || owned[after[0].text]) {
 		after = after[1:]
 	}

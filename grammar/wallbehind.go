@@ -61,4 +61,4 @@ func setsOnWall(a Act) bool {
 }
 
 // apartFromWall are words by which what is said before them is of another place than what is said behind them.
-var apartFromWall = wordSet("here but instead this while whereas price cost costs stock budget they")
+var apartFromWall = wordSet("here but instead this while whereas price cost costs stock budget they as like from by near beside behind before")
