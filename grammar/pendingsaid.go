@@ -122,7 +122,7 @@ func aWish(said string, c Context) bool {
 var footerSaid = regexp.MustCompile(`(?:foot|feet|ft|footers?|'|eights|tens|twelves|fourteens|sixteens|mm|cm|meters?|m)$`)
 
 func aFooter(said string, c Context) bool {
-	return footerSaid.MatchString(said) && len(strings.Fields(said)) < 5 && !strings.HasPrefix(said, "a ") && !strings.HasPrefix(said, "the ") // "a foot" is how it is sold
+	return footerSaid.MatchString(said) && len(strings.Fields(said)) < 5 && !strings.HasPrefix(said, "a ") // "a foot" is how it is sold
 }
 
 // withoutFirst leaves out a word that an answer may begin with.
