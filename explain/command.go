@@ -74,6 +74,8 @@ func (v *voice) done(f solver.Fact) {
 	switch f.Key {
 	case "undone":
 		v.p.say("Taken back: "+v.phrases(f.Names), noInk)
+	case "trial dropped":
+		v.p.say("What was tried is dropped; nothing had been changed", noInk)
 	case "redone":
 		v.p.say("Back again: "+v.phrases(f.Names), noInk)
 	case "kept":

@@ -91,6 +91,9 @@ func (s Statement) sides() side {
 
 // replace tells whether said takes the place of old; rest is what is left of old, when one end of a range stays.
 func replace(old, said Statement) (rest *Statement, hit bool) {
+	if old.Name.Quantity == Openings && old.Name.Wall == said.Name.Wall && old.none() && ofTheOpening[said.Name.Quantity] {
+		return nil, true // "no opening", and later "opening 32 on the left": there is one again
+	}
 	if g, ok := rival(said); ok {
 		if o, ok := rival(old); ok && o == g {
 			return nil, true
@@ -112,6 +115,14 @@ func replace(old, said Statement) (rest *Statement, hit bool) {
 		return &left, true
 	}
 	return nil, true
+}
+
+// ofTheOpening are quantities that an opening has: who tells one wants an opening.
+var ofTheOpening = map[Quantity]bool{Opening: true, OpeningSide: true, OpeningFromLeft: true, OpeningFromRight: true}
+
+// none reports whether a statement says that there is to be none of its quantity.
+func (s Statement) none() bool {
+	return s.Op == Eq && s.Value.Of == nil && s.Value.Word == "" && s.Value.Num.Sign() == 0
 }
 
 // slot is the place that a statement takes in the book. A floor falls in one way only.

@@ -142,6 +142,25 @@ func (s *Site) screw() exact.Rat {
 	return s.ScrewLength
 }
 
+// shorterScrews are lengths that screws for outdoors are also sold in, inches: common practice, no source.
+var shorterScrews = []exact.Rat{exact.New(5, 4), exact.Int(1), exact.New(3, 4)}
+
+// screwThatFits is the screw taken where none was told: the usual one, or the longest of the shorter ones that stays inside stiffener and rail
+// and is under a limit (0: none).
+func (s *Site) screwThatFits(under exact.Rat) exact.Rat {
+	thin, _, ok1 := s.dressed(s.StiffenerSize)
+	thick, _, ok2 := s.dressed(s.RailSize)
+	fits := func(long exact.Rat) bool {
+		return (!ok1 || !ok2 || long.Less(thin.Add(thick))) && (under.Sign() == 0 || long.Less(under))
+	}
+	for _, long := range append([]exact.Rat{defaultScrew}, shorterScrews...) {
+		if fits(long) {
+			return long
+		}
+	}
+	return defaultScrew
+}
+
 // screwRefused holds the screw against what it goes through: it must be shorter than stiffener and rail together.
 func (s *Site) screwRefused(cuts []Cut) (f Findings) {
 	if countOf(cuts, "stiffener") == 0 {

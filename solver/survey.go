@@ -20,12 +20,18 @@ func (v *solved) site(a *Answer) *Site {
 	for _, st := range p.book.said {
 		s.take(st)
 	}
+	if long, ok := p.screwSaid(); !ok {
+		s.ScrewLength = s.screwThatFits(long)
+	}
 	for _, d := range Defaults {
 		if p.speaksOf(d.Quantity) || d.Quantity == PostSize && p.speaksOf(AddedPostSize) {
 			continue
 		}
 		if d.Quantity == Tape && s.Metric {
 			d.Value = Value{Num: millimeter, Unit: Millimeter}
+		}
+		if d.Quantity == ScrewLength {
+			d.Value = Inches(s.ScrewLength)
 		}
 		s.Defaults = append(s.Defaults, Of(d.Quantity, Eq, d.Value))
 	}
@@ -34,6 +40,20 @@ func (v *solved) site(a *Answer) *Site {
 		s.Stock, s.Defaults = append(s.Stock, st), append(s.Defaults, st)
 	}
 	return s
+}
+
+// screwSaid tells whether a screw's length was said; a limit alone is none. It returns what such a limit says a screw must be shorter than, 0 for none.
+func (p *problem) screwSaid() (under exact.Rat, said bool) {
+	for _, s := range p.book.said {
+		if s.Name.Quantity != ScrewLength {
+			continue
+		}
+		if s.Op != LT {
+			return under, true
+		}
+		under = s.Value.Num
+	}
+	return under, false
 }
 
 // part is a part's figure: said, by default, or the nearest said limit.

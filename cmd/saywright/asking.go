@@ -30,7 +30,10 @@ func (r *round) ask(a grammar.Act) {
 			return
 		}
 	}
-	r.part(b, base, solver.Ask(b, base, a.Topic, name), solver.Reply{Kind: "ask", Topic: a.Topic, Name: name, As: a.As})
+	own := r.part(b, base, solver.Ask(b, base, a.Topic, name), solver.Reply{Kind: "ask", Topic: a.Topic, Name: name, As: a.As})
+	if r.on == nil && base.Verdict != solver.Blocked {
+		r.stuckOn(&trial{wall: b.Wall, from: b, book: b, to: own}) // a screw too long, a budget too small
+	}
 }
 
 // solvedFor leaves a quantity open that was said, where what it must be for what this line tries is asked: "what wall gives a gap of 3" wants the wall to
@@ -176,6 +179,11 @@ func (r *round) undo(grammar.Act) {
 		undone := r.done
 		r.done = nil
 		r.stand(r.begin, solver.Reply{Kind: "command", Topic: "undo"}, nil, solver.Fact{Key: "undone", Names: undone})
+		return
+	}
+	if t.trying {
+		t.tried, t.trying = nil, false
+		r.tell("undo", solver.Fact{Key: "trial dropped"})
 		return
 	}
 	if len(t.past) == 0 {

@@ -10,6 +10,7 @@ package main
 //	wall           the wall that the answer is about                                where there are several; on any answer
 //	still blocked                                                                   a statement that changes nothing of what stands in the way
 //	undone         normal forms of the line taken back                              undo
+//	trial dropped                                                                   undo, right behind what was only tried
 //	redone         normal forms of the line said again                              redo
 //	started over                                             statements dropped     start over
 //	forgot         normal forms that went                                           forget, forget all but

@@ -96,6 +96,7 @@ func (r *round) finish(acts []grammar.Act) {
 		t.past = append(slices.Clip(t.past), step{said: r.done, from: r.begin, to: t.now})
 		t.future = nil
 	}
+	t.trying = t.tried != nil && t.now.same(r.begin) && slices.ContainsFunc(acts, func(a grammar.Act) bool { return a.Kind == grammar.WhatIf })
 	t.lately = spokenOf(acts)
 }
 

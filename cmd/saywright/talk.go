@@ -23,6 +23,7 @@ type Talk struct {
 
 	solved map[string]*solver.Answer // by wall, of now; filled when first needed
 	tried  *trial                    // the last what-if
+	trying bool                      // the last line only tried something
 	stuck  *trial                    // the last blocked answer and its ways out
 	asked  *asked                    // what the last answer asked back
 	open   *grammar.Pending          // the question that waits for an answer in a word

@@ -1,0 +1,30 @@
+package main
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// An opening that was given up is there again when its width is told, and what took whose place is told.
+func TestOpeningAgain(t *testing.T) {
+	c := talking(t)
+	c.say("wall height = 38 in; span = 240 in; opening = 30 in")
+	c.say("openings = 0")
+	a := c.say("opening = 32 in; opening side = left")
+	require.Len(t, a.Layout.Openings, 1)
+	c.stands("wall height = 38 in", "span = 240 in", "opening = 32 in", "opening side = left")
+	require.Contains(t, a.Text, "takes the place of no opening")
+}
+
+// A screw that nobody chose stays inside stiffener and rail; one that is too long is mended by what is offered, and is bought as long as that lets it.
+// Boards of nominal 1 in are 3/4 in thick (American Softwood Lumber Standard PS 20, table of dressed sizes).
+func TestScrewThatFits(t *testing.T) {
+	c := talking(t)
+	c.say("wall height = 40 in; rail size = 1x6; span = 120 in")
+	require.Contains(t, c.say("ask shopping").Text, "screws 1-1/4 in")
+	c.say("screw length = 1-5/8 in")
+	require.NotEmpty(t, c.say("ask shopping").Ways)
+	c.say("take 1")
+	require.Contains(t, c.say("ask shopping").Text, "screws 1-1/4 in")
+}
