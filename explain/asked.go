@@ -125,6 +125,9 @@ func (v *voice) figure(f solver.Fact) string {
 	t, q, part := thingOf(name)
 	if t.one != "" && f.Nums[0].IsInt() {
 		n := ints(f.Nums[:1])[0]
+		if all, ok := v.fact("in all"); ok && len(all.Nums) > 0 {
+			return plural(n, t.one, t.many) + " in each bay, " + count(ints(all.Nums)[0]) + " in all"
+		}
 		return plural(n, t.one, t.many) + inPart(part)
 	}
 	value := v.both(f.Nums[0])

@@ -109,7 +109,7 @@ func TestPieceLongerThanAnyBoard(t *testing.T) {
 	a := &solver.Answer{Verdict: solver.Open, To: solver.Reply{Kind: "ask", Topic: "shopping"}, Shopping: []solver.Buy{{Item: "bracket", Count: 2}},
 		Facts: []solver.Fact{{Key: "too long", Names: []string{"bay 1 rail", "2x6"}, Nums: rats("200", "192", "200")},
 			{Key: "bay that would do", Nums: rats("1", "3075/16")}, {Key: "board that would do", Names: []string{"2x6"}, Nums: rats("216")}}}
-	requireAll(t, said(t, a), "No board is long enough for rail: it is 200, and the longest 2x6 is 192.", "A bay of 192-3/16 or less would do", "A 2x6 of 216 would do: the shortest common one")
+	requireAll(t, said(t, a), "No board is long enough for a rail: it is 200, and the longest 2x6 is 192.", "A bay of 192-3/16 or less would do", "A 2x6 of 216 would do: the shortest common one")
 }
 
 // Whatever keys an answer brings, words that are not known here are silence, never a panic.

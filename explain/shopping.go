@@ -61,7 +61,25 @@ func (v *voice) shoppingLead() {
 			text += " for what has a price"
 		}
 		v.p.say(text, good)
+	} else if v.a.To.Topic == "cost" {
+		v.noSum()
 	}
+}
+
+// noSum tells why there is no sum, and how to say a price: of the first board on the list.
+func (v *voice) noSum() {
+	text := "No price was told yet, so there is no sum"
+	for _, b := range v.a.Shopping {
+		if b.Length != nil {
+			long := solver.Inches(*b.Length).String()
+			if v.Metric {
+				long = v.length(*b.Length)
+			}
+			text += ". Say one so: `" + b.Item + " of " + long + " for 9.50`"
+			break
+		}
+	}
+	v.p.say(text, noInk)
 }
 
 // itemsLead lists what is bought by the piece.

@@ -10,6 +10,7 @@ import (
 //
 //	fact "value": Names the quantity; Nums the figure (none where it is not one figure), then the least and the most that
 //	  it could be, where they are known; a bay or opening of each part follows under its own name
+//	fact "in all": Nums how many stiffeners all bays have, where there are several bays with as many each
 //	fact "value word": Names the quantity, the word
 //	fact "not known": Names the quantity
 //	fact "post place": Nums the post, its near face from the left end post, and from the right end post
@@ -61,6 +62,9 @@ func askQuantity(b Book, base *Answer, n Name) *Answer {
 		a.Facts = append(a.Facts, Fact{Key: "value word", Names: []string{n.String(), val.Word}})
 	case ok:
 		a.Facts = append(a.Facts, Fact{Key: "value", Names: []string{n.String()}, Nums: []exact.Rat{val.Num}})
+		if n.Quantity == Stiffeners && n.Bay == 0 && a.Layout.Along != nil && len(a.Layout.Bays) > 1 {
+			a.Facts = append(a.Facts, Fact{Key: "in all", Nums: []exact.Rat{exact.Int(allStiffeners(a.Layout.Bays))}})
+		}
 	default:
 		if !v.tellEach(a, n) {
 			a.Facts = append(a.Facts, Fact{Key: "not known", Names: []string{n.String()}})
@@ -278,4 +282,11 @@ func (v *solved) tellSources(a *Answer, n *Name) {
 			a.Facts = append(a.Facts, Fact{Key: "source", Names: []string{l.Says, string(l.Kind), l.Source}})
 		}
 	}
+}
+
+func allStiffeners(bays []Stretch) (n int) {
+	for _, b := range bays {
+		n += len(b.Stiffeners)
+	}
+	return n
 }

@@ -28,3 +28,21 @@ func TestScrewThatFits(t *testing.T) {
 	c.say("take 1")
 	require.Contains(t, c.say("ask shopping").Text, "screws 1-1/4 in")
 }
+
+// How many there are of something in each bay is told for all bays together, too.
+func TestStiffenersInAll(t *testing.T) {
+	c := talking(t)
+	c.say("wall height = 40 in; span = 288 in")
+	require.Contains(t, c.say("ask stiffeners").Text, "Two stiffeners in each bay, four in all.") // two bays of 142-1/4, 48 at most apart
+	require.NotContains(t, c.say("ask bay 1 stiffeners").Text, "in all")
+}
+
+// Without a price there is no sum, and the example of how to tell one is heard.
+func TestNoPriceYet(t *testing.T) {
+	c := talking(t)
+	c.say("wall height = 40 in; span = 120 in")
+	require.Contains(t, c.say("ask cost").Text, "No price was told yet, so there is no sum. Say one so: `2x6 of 120 in for 9.50`")
+	require.Equal(t, []string{"price 2x6 120 in = 9.50"}, c.say("2x6 of 120 in for 9.50").Heard)
+	require.Contains(t, c.say("ask cost").Text, "In all 47.50")
+	require.NotContains(t, c.say("ask shopping").Text, "No price was told yet")
+}
