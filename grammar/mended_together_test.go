@@ -53,27 +53,32 @@ func TestTwoQuestions(t *testing.T) {
 		{"print it to wall.html", "print to wall.html"}, {"explain the gap", "why gap"},
 	}
 	for _, joint := range []string{" and ", " and then ", ", and "} {
-		both := 0
-		for _, one := range asks {
-			for _, other := range asks {
-				if one == other {
-					continue
-				}
-				line := one[0] + joint + other[0]
-				r := Read(line, Context{})
-				if r.Ask != nil {
-					continue
-				}
-				if got := Normal(r.Acts); got != one[1]+"; "+other[1] {
-					t.Errorf("%q is heard as %q", line, got)
-				}
-				both++
-			}
-		}
-		if want := len(asks)*(len(asks)-1) - 20; both < want {
+		if both, want := heardInPairs(t, asks, joint), len(asks)*(len(asks)-1)-20; both < want {
 			t.Errorf("joined by %q, %d pairs are heard, want %d", joint, both, want)
 		}
 	}
+}
+
+// heardInPairs joins each line with each other one, sees that what is heard of both is what is heard of each, and counts the pairs that are heard.
+func heardInPairs(t *testing.T, list [][2]string, joint string) (both int) {
+	t.Helper()
+	for _, one := range list {
+		for _, other := range list {
+			if one[1] == other[1] {
+				continue
+			}
+			line := one[0] + joint + other[0]
+			r := Read(line, Context{})
+			if r.Ask != nil {
+				continue
+			}
+			if got := Normal(r.Acts); got != one[1]+"; "+other[1] {
+				t.Errorf("%q is heard as %q", line, got)
+			}
+			both++
+		}
+	}
+	return both
 }
 
 // TestPartedClauses joins what is told, ordered and asked in every way, and sees that none is lost and none added to.
@@ -84,24 +89,7 @@ func TestPartedClauses(t *testing.T) {
 		{"go with two stiffeners", "stiffeners = 2"}, {"brackets cost 3.49", "price bracket = 3.49"}, {"put the opening in the middle", "opening side = middle"},
 	}
 	for _, joint := range []string{" and ", ", ", " plus ", ", plus ", ", and also "} {
-		both := 0
-		for _, one := range tells {
-			for _, other := range tells {
-				if one[1] == other[1] {
-					continue
-				}
-				line := one[0] + joint + other[0]
-				r := Read(line, Context{})
-				if r.Ask != nil {
-					continue
-				}
-				if got := Normal(r.Acts); got != one[1]+"; "+other[1] {
-					t.Errorf("%q is heard as %q", line, got)
-				}
-				both++
-			}
-		}
-		if both < 90 {
+		if both := heardInPairs(t, tells, joint); both < 90 {
 			t.Errorf("joined by %q, only %d pairs are heard", joint, both)
 		}
 	}
