@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"strconv"
 	"strings"
 
 	"saywright/solver"
@@ -114,6 +115,10 @@ func (v *voice) remark(w solver.Work) string {
 		return v.stiffenerRemark(w)
 	case "one fewer":
 		return v.oneFewer(w)
+	case "below":
+		if n, err := strconv.Atoi(w.From); err == nil {
+			return "left with " + plural(n, "rail", "rails")
+		}
 	case "follows":
 		return v.the(w.Of)
 	case "bays":

@@ -47,6 +47,7 @@ func (v *voice) derivation() {
 		v.p.lay(v.work(list))
 	}
 	v.neighbors()
+	v.below()
 	if l := v.a.Layout; l != nil && l.Up != nil {
 		if name := v.a.To.Name; name != nil && aspects[name.Quantity] == aboutUp {
 			v.onTape(l.Up)

@@ -59,6 +59,28 @@ func (v *voice) neighbors() {
 	v.p.note(text)
 }
 
+// below lays the counts beside the one asked after side by side, with what each leaves under the bottom rail.
+func (v *voice) below() {
+	list := v.facts("below")
+	if len(list) == 0 {
+		return
+	}
+	t := newTable("rails", "<left underneath", "<")
+	for _, f := range list {
+		left := ""
+		if len(f.Nums) > 1 {
+			left = v.both(f.Nums[1])
+		}
+		t.row(mark(plain, exact.Int(ints(f.Nums[:1])[0]).String()), left, belowWords[f.Names[0]])
+	}
+	v.p.add(*t)
+	if f, ok := v.fact("below needs"); ok && len(f.Nums) > 0 {
+		v.p.note("Under the bottom rail there is to be " + v.both(f.Nums[0]) + " or more")
+	}
+}
+
+var belowWords = map[string]string{"fits": "goes", "tight": "too near the floor", "no room": "no room at all"}
+
 // leaves says what a count leaves for each gap: a figure, or a range.
 func (v *voice) leaves(f solver.Fact) string {
 	if len(f.Nums) < 3 {

@@ -256,7 +256,11 @@ func why(b Book, base *Answer, n *Name, topic string, full bool) *Answer {
 		a = askQuantity(b, base, *n)
 		if n.Quantity == Rails || full && (n.Quantity == Gap) {
 			v := work(b)
-			if l := a.Layout; l != nil && l.Up != nil {
+			switch l := a.Layout; {
+			case l == nil || l.Up == nil:
+			case n.Quantity == Rails && v.gapStands():
+				v.tellBelow(a, l.Rails)
+			default:
 				v.tellNeighbors(a, l.Rails)
 			}
 		}

@@ -7,6 +7,9 @@ import "saywright/solver/exact"
 //	fact "holds": nothing stops it; the layout is in the answer
 //	fact "neighbor": Nums a rail count, the least and the most gap it leaves with what was said (none: no room at all);
 //	  Names what of "fits", "tight" (less than the gap needs), "wide", "no room" it is
+//	fact "below": where the gap itself was said, Nums a rail count and what it leaves under the bottom rail (none: no room
+//	  at all); Names as of "neighbor"
+//	fact "below needs": Nums the least that is to be left there
 //	fact "gap needs": Nums the least that the gap may be; Names the rule that says so
 func whyNot(b Book, base *Answer, ss []Statement) *Answer {
 	next, settled, told, err := b.WithAll(ss, base.layoutOr())
@@ -115,5 +118,56 @@ func (v *solved) neighborWork(a *Answer, sh *sheet, point []exact.Rat, n int) {
 		line := Line(string(Gap), "neighbor", Quotient(left, Tally(k)))
 		line.From = counted(n)
 		a.Work = append(a.Work, line)
+	}
+}
+
+// gapStands reports whether the gap was said to be a figure, and nothing was said of what is left underneath: then the counts differ in that.
+func (v *solved) gapStands() bool {
+	gap, ok := v.p.book.said1(Name{Quantity: Gap}, Eq)
+	return ok && gap.Value.Of == nil && !v.p.speaksOf(BottomGap)
+}
+
+// tellBelow works out what the count before, the count itself and the one after leave under the bottom rail.
+func (v *solved) tellBelow(a *Answer, n int) {
+	for _, o := range v.fields {
+		if o.s.f != upField {
+			continue
+		}
+		on := o.on0()
+		var least exact.Rat
+		for i := range v.p.laws {
+			l := &v.p.laws[i]
+			switch q := l.said.Name.Quantity; {
+			case q == Rails || q == BottomGap && l.soft:
+				on.remove(i)
+			}
+			if l.Rule.Rule == "off the floor" {
+				least = l.said.Value.Num
+			}
+		}
+		if least.Sign() > 0 {
+			a.Facts = append(a.Facts, Fact{Key: "below needs", Nums: []exact.Rat{least}})
+		}
+		for k := max(n-1, 1); k <= n+1; k++ {
+			f := Fact{Key: "below", Names: []string{"no room"}, Nums: []exact.Rat{exact.Int(k)}}
+			sh := v.p.lay(&cell{rails: k}, upField, on, set{}, -1, 0)
+			if prep := exact.Prepare(&sh.sys); prep.Feasible() {
+				r := rangeOf(prep, vBottom)
+				if r[1].None || !r[0].Val.Eq(r[1].Val) {
+					return // the wall's height is open too
+				}
+				f.Nums, f.Names[0] = append(f.Nums, r[0].Val), "fits"
+				if r[0].Val.Less(least) {
+					f.Names[0] = "tight"
+				}
+				if k != n {
+					at := prep.Point()
+					line := Line(string(BottomGap), "below", Less(Num(at[vHeight]), Product(Tally(k), Num(at[vFace])), Product(Tally(k-1), Num(at[vGap]))))
+					line.From = counted(k)
+					a.Work = append(a.Work, line)
+				}
+			}
+			a.Facts = append(a.Facts, f)
+		}
 	}
 }

@@ -46,3 +46,16 @@ func TestNoPriceYet(t *testing.T) {
 	require.Contains(t, c.say("ask cost").Text, "In all 47.50")
 	require.NotContains(t, c.say("ask shopping").Text, "No price was told yet")
 }
+
+// Where the gap was said, counts differ by what they leave under the bottom rail, and the sums are shown.
+func TestWhyRailsWithGapSaid(t *testing.T) {
+	c := talking(t)
+	c.say("wall height = 38 in; rail size = 2x4; gap = 2 in")
+	text := c.say("why rails").Text
+	for _, want := range []string{"38 − 5 × 3-1/2 − 4 × 2 = 12-1/2", "left with five rails", "7  1-1/2            too near the floor", "Under the bottom rail there is to be 2 or more"} {
+		require.Contains(t, text, want)
+	}
+	require.NotContains(t, text, "each gap")
+	c.say("forget gap")
+	require.Contains(t, c.say("why rails").Text, "each gap")
+}
