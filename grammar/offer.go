@@ -25,7 +25,7 @@ func Offer(line string, c Context, q *solver.Question) (forms []string) {
 		return nil
 	}
 	atoms := split(letters)
-	if len(atoms) == 0 || len(atoms) > 60 || slices.ContainsFunc(atoms, turnsOffer) {
+	if len(atoms) == 0 || len(atoms) > 60 || slices.ContainsFunc(atoms, turnsOffer) || sizesOthers(atoms) {
 		return nil
 	}
 	figures := countFigures(atoms)
@@ -66,8 +66,8 @@ func withoutSpans(line string, atoms []atom, c Context, told func([]Act) bool) {
 	tries, content := 0, false
 	for n := 1; n <= mostDropped && n < len(atoms) && !content; n++ {
 		for i := 0; i+n <= len(atoms) && tries < mostTries; i++ {
-			if slices.ContainsFunc(atoms[i:i+n], ofFigure) {
-				continue
+			if slices.ContainsFunc(atoms[i:i+n], ofFigure) || i > 0 && i+n < len(atoms) && ofFigure(atoms[i-1]) && ofFigure(atoms[i+n]) {
+				continue // a figure would be lost, or two become one
 			}
 			tries++
 			if told(heardIn(line, cutOut(atoms, i, i+n), c)) {
@@ -77,13 +77,29 @@ func withoutSpans(line string, atoms []atom, c Context, told func([]Act) bool) {
 	}
 }
 
-// ofFigure reports whether a word is, or may be, a part of a figure.
-func ofFigure(a atom) bool { return numeric(a) || denominators[a.text] > 0 || a.text == "half" }
+// ofFigure reports whether a word is, or may be, a part of a figure or its unit.
+func ofFigure(a atom) bool {
+	_, metric := metricWords[a.text]
+	return numeric(a) || denominators[a.text] > 0 || a.text == "half" || metric || inchWords[a.text] && a.text != "in" || footWords[a.text] || moneyWords[a.text] || soldBy[a.text]
+}
+
+// soldBy are signs and words of a price or a share beside those of money.
+var soldBy = wordSet("$ % percent apiece each per")
 
 // turnsOffer reports whether a word denies, doubts, excepts or tells of another time or other people, so that what is left without it says the opposite: nothing is
 // offered for "I don't want six rails".
 func turnsOffer(a atom) bool {
 	return turning[a.text] && !sizeUnits[a.text] || withheld[a.text] && !compares[a.text] && !sizesWell[a.text] || bending[a.text] && !sizesWell[a.text] || offersNothing[a.text]
+}
+
+// sizesOthers reports whether a figure is told of somebody round the wall: "the dog is 22 high".
+func sizesOthers(atoms []atom) bool {
+	for i := 2; i < len(atoms); i++ {
+		if livesThere[atoms[i-2].text] && (judges[atoms[i-1].text] || atoms[i-1].text == "weighs" || atoms[i-1].text == "stands") && startsLength(reader{atoms}, i) {
+			return true
+		}
+	}
+	return false
 }
 
 // sizesWell are words among those of denial and change that only size something: "at the very most".
@@ -136,7 +152,7 @@ func heardIn(line string, atoms []atom, c Context) []Act {
 func withoutWords(line string, atoms []atom, c Context, at int) []Act {
 	for n := 0; n < mostDropped; n++ {
 		i := atomAt(atoms, at)
-		if i < 0 || len(atoms) < 2 || atoms[i].kind != aWord || numeric(atoms[i]) {
+		if i < 0 || len(atoms) < 2 || atoms[i].kind != aWord || ofFigure(atoms[i]) || i > 0 && i+1 < len(atoms) && ofFigure(atoms[i-1]) && ofFigure(atoms[i+1]) {
 			return nil
 		}
 		atoms = append(slices.Clone(atoms[:i]), atoms[i+1:]...)
