@@ -85,6 +85,7 @@ func (v *voice) stated() {
 		return
 	case v.a.Layout != nil && (v.a.Layout.Up != nil || v.a.Layout.Along != nil):
 		v.fits()
+		v.costsCompared()
 	default:
 		v.open()
 	}

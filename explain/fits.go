@@ -217,7 +217,10 @@ func (v *voice) onTape(u *solver.Up) {
 		return
 	}
 	v.p.note("No tape shows that, so mark each rail from the floor" + v.holes(u))
-	if ok {
+	switch {
+	case ok && worst.Expr.Value.Sign() == 0:
+		v.p.note("Every one of these a tape shows")
+	case ok:
 		v.p.note("No mark is off by more than " + v.length(worst.Expr.Value) + ", and none adds to the next")
 	}
 	if t, ok := v.line("tape gaps"); ok {

@@ -1,6 +1,10 @@
 package explain
 
-import "saywright/solver"
+import (
+	"slices"
+
+	"saywright/solver"
+)
 
 // aspect says which part of a wall a quantity is about.
 type aspect uint8
@@ -67,7 +71,7 @@ func (v *voice) spoken() map[aspect]bool {
 
 // onlyNoted reports whether all that was said bears on no layout: it is noted, and the layout is not told again.
 func (v *voice) onlyNoted() bool {
-	if _, moved := v.fact("moved"); moved {
+	if _, moved := v.fact("moved"); moved || v.a.To.Kind == "what if" && len(v.a.Change) > 0 {
 		return false // it changed the layout, and that is told
 	}
 	set := v.spoken()
@@ -102,4 +106,27 @@ func (v *voice) noted() {
 		}
 	}
 	v.p.say(text, noInk)
+	v.costsCompared()
+}
+
+// costsCompared tells what the lowest cost, where that is wanted, was found among.
+func (v *voice) costsCompared() {
+	wanted := slices.ContainsFunc(v.a.To.Statements, func(s solver.Statement) bool {
+		return s.Name.Quantity == solver.Goal && s.Value.Word == "cheapest"
+	})
+	if !wanted || v.a.Layout == nil || v.a.Layout.Up == nil || v.a.Layout.Along == nil {
+		return
+	}
+	f, ok := v.fact("cheapest of")
+	if !ok || len(f.Nums) < 2 {
+		v.p.say("Costs can't be compared before everything on the list has a price"+forEye(" (`ask cost` tells what has none)"), noInk)
+		return
+	}
+	n := ints(f.Nums[:1])[0]
+	switch of := plural(n, "layout", "layouts"); {
+	case len(f.Names) > 0:
+		v.p.say("No price was told, so I went by the lumber: of "+of+" none takes less than "+v.length(f.Nums[1]), noInk)
+	default:
+		v.p.say("Of "+of+" that I worked out none costs less than "+money(f.Nums[1]), noInk)
+	}
 }

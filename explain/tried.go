@@ -18,6 +18,7 @@ func (v *voice) tried() {
 	case v.a.Layout != nil && (v.a.Layout.Up != nil || v.a.Layout.Along != nil):
 		v.fits()
 		v.moved("now", "then")
+		v.costsCompared()
 		v.driftsUp()
 	default:
 		v.open()
@@ -62,6 +63,7 @@ func (v *voice) changesNoLayout() {
 		}
 	}
 	v.p.say(text, noInk)
+	v.costsCompared()
 	v.cautions()
 }
 

@@ -172,16 +172,26 @@ func (v *solved) postHeight(sh *sheet, point []exact.Rat, fixed func(int) bool) 
 
 // solve answers a book.
 func solve(b Book) *Answer {
-	v := work(b)
+	v := workThriftily(b)
 	a := &Answer{To: Reply{Kind: "state"}}
+	v.tell(a)
+	v.tellCompared(a)
+	return a
+}
+
+// workThriftily works a book out, at the least cost or waste where that is wanted.
+func workThriftily(b Book) *solved {
+	v := work(b)
 	if !v.blocked() && (b.Wants("cheapest") || b.Wants("least waste")) {
 		v = v.thrifty(b)
 	}
-	v.tell(a)
+	return v
+}
+
+func (v *solved) tellCompared(a *Answer) {
 	if v.compared.Key != "" {
 		a.Facts = append(a.Facts, v.compared)
 	}
-	return a
 }
 
 // tell fills an answer from what was solved.

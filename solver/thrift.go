@@ -15,7 +15,7 @@ const (
 // thrifty looks, where "cheapest" or "least waste" is wanted, through the counts that can hold for the layout whose
 // material costs the least; without prices, buys the least length of board. The first of equals stays.
 //
-//	fact "cheapest of": Nums how many layouts were compared, the cost of the one chosen
+//	fact "cheapest of": Nums how many layouts were compared, the cost of the one chosen; Names "lumber" where that is its length of board
 func (v *solved) thrifty(b Book) *solved {
 	best, bestCost, ok := v, exact.Rat{}, false
 	if bestCost, ok = v.material(); !ok {
@@ -46,6 +46,9 @@ func (v *solved) thrifty(b Book) *solved {
 		best.p.book = b
 	}
 	best.compared = Fact{Key: "cheapest of", Nums: []exact.Rat{exact.Int(seen), bestCost}}
+	if len(v.site(&Answer{Layout: v.layout}).Prices) == 0 {
+		best.compared.Names = []string{"lumber"}
+	}
 	return best
 }
 

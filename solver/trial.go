@@ -12,9 +12,10 @@ func try(b Book, base *Answer, ss []Statement) (*Answer, Book) {
 	if err != nil {
 		return &Answer{Verdict: Open, Ask: cannot(err), To: Reply{Kind: "what if", Statements: ss}, Tape: base.Tape, Metric: base.Metric}, b
 	}
-	v := work(next)
+	v := workThriftily(next)
 	a := &Answer{To: Reply{Kind: "what if", Statements: settled}, Replaced: told}
 	v.tell(a)
+	v.tellCompared(a)
 	a.Change = moved(base, a)
 	v.tellMore(a)
 	a.tellDrift(base, settled)

@@ -59,3 +59,19 @@ func TestWhyRailsWithGapSaid(t *testing.T) {
 	c.say("forget gap")
 	require.Contains(t, c.say("why rails").Text, "each gap")
 }
+
+// A cheaper way is looked for among the layouts, also where it is only asked for, and what was compared is told.
+func TestCheaperWay(t *testing.T) {
+	c := talking(t)
+	c.say("wall height = 40 in; span = 120 in")
+	c.say("price 2x6 120 in = 9.50")
+	require.Contains(t, c.say("what if cheapest").Text, "Costs can't be compared before everything on the list has a price")
+	c.say("price 1x4 96 in = 4.00; price bracket = 3.00; price screws 100 = 9.00")
+	a := c.say("what if cheapest")
+	require.Equal(t, 1, a.Layout.Rails) // a rail, two brackets, 1x4 and screws: 9.50 + 2 × 3.00 + 4.00 + 9.00
+	require.Contains(t, a.Text, "none costs less than 28.50")
+	c.say("take that")
+	require.Contains(t, c.say("ask cost").Text, "In all 28.50")
+	require.Equal(t, 5, c.say("rails >= 5").Layout.Rails)
+	require.Contains(t, c.say("ask cost").Text, "In all 90.50") // 47.50 + 30.00 + 4.00 + 9.00
+}
