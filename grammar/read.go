@@ -13,6 +13,7 @@ const longestLine = 1200
 
 // setPlain are the steps that set a line plain before any of it is read, in their order: each knows one turn of phrase.
 var setPlain = []func([]atom) []atom{
+	introduced,
 	whoCannot,
 	withoutDeniedReason,
 	staysWithin,

@@ -27,6 +27,7 @@ var workdayTurns = []placedPhrase{
 	{"how big|large|wide|tight do|would|will ?the gaps|spaces get|come|end|turn ?out|up", "what is the gap", nil},
 	// Posts of a size are the end posts, and what is between them is the span.
 	{"@ POST ?, ?and ?with # ?clear|apart ?in ?between them|(each other)|(the two)", "$1 posts , $2 between the end posts", notCountedNew},
+	{"POST is|are ?all @ ,|and ?and|with # ?clear ?in between them|(each other)|(the two)", "$1 posts , $2 between the end posts", notCountedNew},
 	{"@ end POST ?, ?and ?with # ?clear|apart ?in ?between them|(each other)|(the two)", "$1 end posts , $2 between the end posts", nil},
 	{"can|could it|this|that|(the wall)|(all of (it|this)) be done|built|made for ?\\$ !## ?dollars|bucks $", "can i do it for $1 dollars", nil},
 	{"can|could we|you|he|they build|make|finish it|this ?all for ?\\$ !## ?dollars|bucks $", "can i do it for $1 dollars", nil},

@@ -136,7 +136,7 @@ var Vocabulary = []About{
 	about(PostFromLeft, Length, "left end post's face to the near face of an added post"),
 	about(PostFromRight, Length, "right end post's face to the near face of an added post"),
 	about(Bays, Count, "stretches between posts filled with rails"),
-	about(Bay, Length, "clear width of a bay"),
+	about(Bay, Length, "clear width of a bay").within(8, 480),
 	about(Opening, Length, "clear width of the walk-through").within(8, 240),
 	about(Openings, Count, "how many walk-throughs"),
 	about(OpeningFromLeft, Length, "left end post's face to the opening"),
