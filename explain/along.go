@@ -26,11 +26,11 @@ func (v *voice) alongLead(a *solver.Along) {
 // postsAdded tells of posts that came in though nobody spoke of them.
 func (v *voice) postsAdded() {
 	f, ok := v.fact("posts added")
-	if !ok || len(f.Nums) < 2 {
+	if !ok || len(f.Nums) < 3 {
 		return
 	}
 	n := ints(f.Nums)
-	text := plural(n[1]-n[0], "post comes", "posts come") + " in that you did not ask for: " + countOrNone(n[0]) + " before, " + count(n[1]) + " now"
+	text := plural(n[2], "post comes", "posts come") + " in that you did not ask for: " + countOrNone(n[0]) + " before, " + count(n[1]) + " now"
 	for _, s := range v.a.To.Statements {
 		if s.Name.Quantity == solver.Stiffeners {
 			text += ", as so few stiffeners would stand too far apart in a longer bay"

@@ -21,7 +21,7 @@ func adoptsClaims(r Reading, atoms []atom) Reading {
 	for i := 0; i+1 < len(r.Acts); i++ {
 		a, b := r.Acts[i], r.Acts[i+1]
 		switch {
-		case a.Kind == Check && b.Kind == TakeThat && saidBeforeOf(wordSet("mind"))(atoms, nil):
+		case a.Kind == Check && b.Kind == TakeThat && slices.ContainsFunc(atoms, func(x atom) bool { return x.text == "mind" }):
 			r.Acts = slices.Delete(slices.Clone(r.Acts), i+1, i+2) // "keep that in mind"
 		case a.Kind == Check && b.Kind == TakeThat && !slices.ContainsFunc(a.Statements, onlyClaimed):
 			acts := slices.Clone(r.Acts[:i])

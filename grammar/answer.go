@@ -84,18 +84,18 @@ func choiceNumber(tokens []token) (int, bool) {
 // choiceBySide finds the one choice that a side names: "the left one".
 func choiceBySide(line string, choices []string) int {
 	said := sideSaid.FindStringSubmatch(bareAnswer(line))
+	if said == nil || len(choices) < 2 {
+		return -1
+	}
 	found := -1
 	for i, ch := range choices {
-		if said == nil || !strings.Contains(ch, said[1]) {
+		if !strings.Contains(ch, said[1]) {
 			continue
 		}
 		if found >= 0 {
 			return -1
 		}
 		found = i
-	}
-	if len(choices) < 2 {
-		return -1
 	}
 	return found
 }

@@ -10,9 +10,12 @@ import (
 // A figure or a part may be named where nothing of the wall is counted or decided: somebody has yet to choose, parts are taken one at a
 // time, the work of others is to be paid, and what is added is another thing that only ends in "board". Common ways of speech, no source.
 
+// materialOrWork asks what is meant where the work of others is spoken of beside a cost.
+var materialOrWork = openQuestion("What the material costs, or the work?", "what does the lumber cost", "ask cost")
+
 // countsOther are the lines that count something else, or decide nothing.
 var countsOther = []openWay{
-	{looks: valuedButStock, way: regexp.MustCompile(`\b(?:decid(?:e|es|ing|ed)|choos(?:e|es|ing)|chose|chosen|pick|picks|picking|picked|select|selects|selecting|settle|settles|vote|votes|voting|voted|torn|waver|wavers|wavering|dither|dithers|dithering|debate|debates|debating|argue|argues|arguing|argued|hesitat(?:e|es|ing)|undecided|vacillating|toss - up|toss up|tossup|dilemma|choice|decision|undecided|flip (?:a|the) coin|toss (?:a|the) coin|draw straws|deliberat(?:e|es|ing)|switching|flip - flopping|agonizing|wondering|fighting|back and forth|to and fro|in two minds|of two minds) between\b`),
+	{looks: valuedButStock, way: regexp.MustCompile(`\b(?:decid(?:e|es|ing|ed)|choos(?:e|es|ing)|chose|chosen|pick|picks|picking|picked|select|selects|selecting|settle|settles|vote|votes|voting|voted|torn|waver|wavers|wavering|dither|dithers|dithering|debate|debates|debating|argue|argues|arguing|argued|hesitat(?:e|es|ing)|undecided|vacillating|toss - up|toss up|tossup|dilemma|choice|decision|flip (?:a|the) coin|toss (?:a|the) coin|draw straws|deliberat(?:e|es|ing)|switching|flip - flopping|agonizing|wondering|fighting|back and forth|to and fro|in two minds|of two minds) between\b`),
 		not: regexp.MustCompile(`\b(?:what|how|which|why|where|if) |\?`), ask: openQuestion("Which of them shall it be?", "six rails")},
 	{looks: setsCount, way: regexp.MustCompile(`\b(?:` + anyFigure + `|a|each|every|just one|only one) (?:more |single )?(?:rails?|boards?|slats?|planks?|posts?|bays?|stiffeners?|brackets?|courses?|pieces?) (?:at (?:a|one|any one|the same) (?:time|go)|per (?:trip|day|hour|load|person|man|pass)|by (?:one|two)|after (?:the other|another)|a (?:day|trip|time|go|minute|load))\b`),
 		ask: wantedHere},
@@ -28,9 +31,9 @@ var countsOther = []openWay{
 	{looks: multiplies, way: regexp.MustCompile(`\b(?:half|third|quarter) too [a-z]+\b|\btoo [a-z]+ by (?:a |one )?(?:half|third|quarter)\b`), ask: openQuestion("Half an inch, or half of it?", "gap 1/2 in less")},
 	{looks: func(a Act) bool { return valued(a) && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Count }, way: regexp.MustCompile(`\b(?:someone|somebody|anyone|anybody|people|folks) (?:could|can|may|might) (?:go|come|get|run|drop)\b|^(?:(?:and|so|but|well) )*(?:he|she|they) (?:took|pulled|threw|knocked|tore|cut) (?:out|off|down|up|away) `), ask: wantedHere},
 	{looks: asksTopic("cost"), way: regexp.MustCompile(`\b(?:have|having|get|getting|hire|hiring|pay|paying|bring in|call in|employ|engage) (?:somebody|someone|anybody|anyone|some ?(?:guy|body|one)|people|you|him|her|them|a (?:pro|guy|man|crew|carpenter|contractor|builder|handyman|professional|neighbor|kid|joiner|tradesman|helper|fellow|framer)|the (?:pros|guy|crew|carpenter|contractor|builder|handyman|neighbor|kid|yard|store|shop)|my [a-z]+|our [a-z]+|pros|professionals|carpenters|contractors|builders|labor|help)(?: [a-z]+){0,2} ?(?:to |come |do |build|put|install|make|cut|haul|deliver|set|hang|paint|finish|assemble|erect|for )`),
-		not: regexp.MustCompile(`\b(?:tell|show|figure|add up|work out|email|send) `), ask: openQuestion("What the material costs, or the work?", "what does the lumber cost", "ask cost")},
+		not: regexp.MustCompile(`\b(?:tell|show|figure|add up|work out|email|send) `), ask: materialOrWork},
 	{looks: asksTopic("cost"), way: regexp.MustCompile(`\b(?:labor|installation|delivery|workmanship|a (?:carpenter|contractor|handyman|builder|pro)'?s?) (?:cost|costs|run|charge|rate|rates|included|fee|fees)\b|\b(?:cost|costs|price|charge|much) (?:of|for|of the|for the|is|is the) (?:labor|delivery|installation|installing)\b`),
-		ask: openQuestion("What the material costs, or the work?", "what does the lumber cost", "ask cost")},
+		ask: materialOrWork},
 	{looks: valued, way: regexp.MustCompile(`\b(?:boogie|body|diving|surf|cutting|ironing|chess|dart|skirting|paddle|skate|wake|snow|bulletin|notice|score|ceiling|circuit|chopping|drawing|bread|cheese|white|black|key|school|floor|emery|mother|running|sounding|switch) boards?\b`),
 		not: regexp.MustCompile(`\b(?:for|are|is|of|rails?) (?:the )?(?:floor|ceiling|skirting|white|black|running) boards?\b|\bcutting boards? (?:to|at)\b`), ask: wantedHere},
 }

@@ -52,7 +52,7 @@ var (
 	judgedSo  = wordSet("too overkill excessive enough crazy steep silly ugly wrong bad ridiculous unsafe dangerous tight loose plenty stingy skimpy wasteful much few nonsense nuts")
 )
 
-var asksOrDenies = wordSet("? if what why how whether would could not no never nobody unless")
+var asksOrDenies = wordSet(askingOrDoubting + " no")
 
 // theirsTold reports whether what somebody else says, wants or drew is told at the beginning of a stretch.
 func theirsTold(before []atom) bool {

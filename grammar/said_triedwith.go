@@ -48,8 +48,11 @@ func triesWhatStands(atoms []atom) []atom {
 
 var (
 	changesWorded = wordSet("no without out off less fewer more another extra double halve one drop remove skip")
-	asksOrDoubts  = wordSet("? if what why how whether would could not never nobody unless")
+	asksOrDoubts  = wordSet(askingOrDoubting)
 )
+
+// askingOrDoubting are words and signs by which a clause asks, supposes or denies.
+const askingOrDoubting = "? if what why how whether would could not never nobody unless"
 
 var thatOrIt = wordSet("that it this those they")
 

@@ -2,8 +2,8 @@ package grammar
 
 import "slices"
 
-// notCountedNew: neither a number nor a word for more of them stands before.
-func notCountedNew(before, _ []atom) bool {
+// endPostsMeant: neither a number nor a word for more of them stands before, so the posts named are those at the ends.
+func endPostsMeant(before, _ []atom) bool {
 	w := lastOf(before, 1)
 	return units[w] == 0 && tens[w] == 0 && !partAdded[w] && (len(before) == 0 || before[len(before)-1].kind != aDigits)
 }
@@ -26,8 +26,8 @@ var workdayTurns = []placedPhrase{
 	{"how much|big|large|(wide a) ?a ?gap|space|room ?would|will ?(be|there) ?be|is left ?over at|near|under ?the bottom", "what is the bottom gap", nil},
 	{"how big|large|wide|tight do|would|will ?the gaps|spaces get|come|end|turn ?out|up", "what is the gap", nil},
 	// Posts of a size are the end posts, and what is between them is the span.
-	{"@ POST ?, ?and ?with # ?clear|apart ?in ?between them|(each other)|(the two)", "$1 posts , $2 between the end posts", notCountedNew},
-	{"POST is|are ?all @ ,|and ?and|with # ?clear ?in between them|(each other)|(the two)", "$1 posts , $2 between the end posts", notCountedNew},
+	{"@ POST ?, ?and ?with # ?clear|apart ?in ?between them|(each other)|(the two)", "$1 posts , $2 between the end posts", endPostsMeant},
+	{"POST is|are ?all @ ,|and ?and|with # ?clear ?in between them|(each other)|(the two)", "$1 posts , $2 between the end posts", endPostsMeant},
 	{"@ end POST ?, ?and ?with # ?clear|apart ?in ?between them|(each other)|(the two)", "$1 end posts , $2 between the end posts", nil},
 	{"can|could it|this|that|(the wall)|(all of (it|this)) be done|built|made for ?\\$ !## ?dollars|bucks $", "can i do it for $1 dollars", nil},
 	{"can|could we|you|he|they build|make|finish it|this ?all for ?\\$ !## ?dollars|bucks $", "can i do it for $1 dollars", nil},

@@ -28,7 +28,7 @@ func readShownIn(line string, atoms []atom, c Context) (Reading, bool) {
 // askedUnit returns where "in" and a unit stand that no figure is beside, and the unit; "" where they do not.
 func askedUnit(atoms []atom) (int, string) {
 	for i := 0; i+1 < len(atoms); i++ {
-		if atoms[i].text != "in" || i > 0 && (mayBeginFigure(atoms[i-1]) || points[atoms[i-1].text]) || i+2 < len(atoms) && mayBeginFigure(atoms[i+2]) && !articleWord(atoms[i+2].text) {
+		if atoms[i].text != "in" || i > 0 && (mayBeginFigure(atoms[i-1]) || points[atoms[i-1].text]) || i+2 < len(atoms) && mayBeginFigure(atoms[i+2]) && !vocab().articles[atoms[i+2].text] {
 			continue
 		}
 		switch w := atoms[i+1].text; {
@@ -48,8 +48,6 @@ func askedUnit(atoms []atom) (int, string) {
 // points are words for what was answered before: its unit is that of the talk.
 var points = wordSet("it that this those these")
 
-func articleWord(w string) bool { return vocab().articles[w] }
-
 // shownIn takes a unit that belongs to a question ("how wide is bay 2, in millimeters") for that answer alone: what is said later is
 // read and shown as before.
 func shownIn(r Reading, atoms []atom) Reading {
@@ -61,12 +59,11 @@ func shownIn(r Reading, atoms []atom) Reading {
 			units = a.Statements[0].Value.Word
 			continue
 		case a.Kind == WhatIf && !lasts && saidInUnit(atoms, a):
-			a.Statements = slices.DeleteFunc(slices.Clone(a.Statements), func(st solver.Statement) bool {
-				if st.Name.Quantity == solver.Units && len(a.Statements) > 1 {
-					units = st.Value.Word
-				}
-				return st.Name.Quantity == solver.Units && len(a.Statements) > 1
-			})
+			at := slices.IndexFunc(a.Statements, func(st solver.Statement) bool { return st.Name.Quantity == solver.Units })
+			if at >= 0 && len(a.Statements) > 1 {
+				units = a.Statements[at].Value.Word
+				a.Statements = slices.Delete(slices.Clone(a.Statements), at, at+1)
+			}
 		case !answersIn(a) || len(a.Statements) > 0:
 			return r
 		}

@@ -46,7 +46,7 @@ func (v *solved) thrifty(b Book) *solved {
 		best.p.book = b
 	}
 	best.compared = Fact{Key: "cheapest of", Nums: []exact.Rat{exact.Int(seen), bestCost}}
-	if len(v.site(&Answer{Layout: v.layout}).Prices) == 0 {
+	if !v.p.speaksOf(Price) {
 		best.compared.Names = []string{"lumber"}
 	}
 	return best

@@ -52,25 +52,25 @@ func (r *round) solvedFor(n solver.Name) (solver.Book, *solver.Answer, solver.Fa
 		free, _, _, _ = free.WithAll([]solver.Statement{one}, nil)
 	}
 	told := solver.Fact{Key: "left open", Names: []string{n.String()}}
-	for _, kept := range []solver.Quantity{"", solver.Rails, solver.AddedPosts} {
-		if kept != "" {
-			of := solver.Name{Quantity: kept}
-			count, ok := t.to.Layout.Value(of)
-			if !ok || of == n || equal(t.said, of) {
-				continue
-			}
-			with, _, _, err := free.WithAll([]solver.Statement{{Name: of, Op: solver.Eq, Value: count}}, nil)
-			if err != nil {
-				continue
-			}
-			free, told.Names = with, append(told.Names, string(kept))
-			told.Nums = append(told.Nums, count.Num)
+	settles := func(a *solver.Answer) bool {
+		_, ok := a.Layout.Value(n)
+		return ok && a.Verdict == solver.Fits
+	}
+	if a := solver.Solve(free); a.Verdict == solver.Blocked || settles(a) {
+		return free, a, told, true // blocked: no figure of it would do
+	}
+	for _, kept := range []solver.Quantity{solver.Rails, solver.AddedPosts} { // with the counts that stand, one after the other
+		of := solver.Name{Quantity: kept}
+		count, ok := t.to.Layout.Value(of)
+		if !ok || of == n || equal(t.said, of) {
+			continue
 		}
-		a := solver.Solve(free)
-		if kept == "" && a.Verdict == solver.Blocked {
-			return free, a, told, true // no figure of it would do
+		with, _, _, err := free.WithAll([]solver.Statement{{Name: of, Op: solver.Eq, Value: count}}, nil)
+		if err != nil {
+			continue
 		}
-		if _, ok := a.Layout.Value(n); ok && a.Verdict == solver.Fits {
+		free, told.Names, told.Nums = with, append(told.Names, string(kept)), append(told.Nums, count.Num)
+		if a := solver.Solve(free); settles(a) {
 			return free, a, told, true
 		}
 	}

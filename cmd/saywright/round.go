@@ -60,7 +60,7 @@ func (r *round) carryOut(acts []grammar.Act) {
 				r.units = acts[i].Units
 			}
 			carrying[acts[i].Kind](r, acts[i])
-			for _, p := range r.parts[min(from, len(r.parts)):] {
+			for _, p := range r.parts[from:] {
 				p.To.Units = acts[i].Units
 			}
 		}

@@ -32,7 +32,7 @@ func (r *round) state(acts []grammar.Act) {
 	} else if !before.Empty() && len(solver.Differences(was, now)) > 0 {
 		now.Facts = append(now.Facts, solver.Fact{Key: "moved"}) // a drop or a part can move the layout: then it is told anew
 		if a, b := posts(was), posts(now); a >= 0 && a < b && !slices.ContainsFunc(said, placesPosts) {
-			now.Facts = append(now.Facts, solver.Fact{Key: "posts added", Nums: counts(a, b)})
+			now.Facts = append(now.Facts, solver.Fact{Key: "posts added", Nums: counts(a, b, b-a)})
 		}
 	}
 }
