@@ -113,7 +113,7 @@ func (s *speech) command(g *group) {
 		}
 	case "save", "open", "same as", "draw to", "print to":
 		if g.name == "" || (g.cmd == "open" || g.cmd == "same as") && nameless(g.name) {
-			s.fail(g.head.at, solver.Question{Text: "Under which name?", Example: g.cmd + " porch"})
+			s.fail(g.head.at, qWhichName.offering(g.cmd+" porch"))
 			return
 		}
 		a.Words = []string{g.name}
@@ -123,7 +123,7 @@ func (s *speech) command(g *group) {
 		}
 		a.Words = comparands(g.name, g.head.text)
 		if len(a.Words) != 2 {
-			s.fail(g.head.at, solver.Question{Text: "Compare which two?", Example: "compare porch, shed"})
+			s.fail(g.head.at, qCompareTwo.ask())
 			return
 		}
 	case "why that":
@@ -132,7 +132,7 @@ func (s *speech) command(g *group) {
 			return
 		}
 		if !s.c.Answered && len(s.acts) == 0 {
-			s.fail(g.head.at, solver.Question{Text: "Why what? There is no answer yet.", Example: "why rails"})
+			s.fail(g.head.at, qWhyWhat.ask())
 			return
 		}
 		a = Act{Kind: Why, Topic: "that"}

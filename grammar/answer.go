@@ -170,7 +170,7 @@ func whichNumber(line string, c Context) *solver.Question {
 // choice than the figure, neither is found, and number is what was said.
 func choiceByFigure(tokens []token, c Context) (found, number int) {
 	found = -1
-	if c.Pending == nil || !strings.HasPrefix(c.Pending.Question.Text, "Which holds") {
+	if c.Pending == nil || !asksOne(&c.Pending.Question, qWhichHolds) {
 		return -1, 0 // of 2 in or 2 ft a 2 picks the second
 	}
 	var v *amount

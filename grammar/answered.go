@@ -80,8 +80,7 @@ func measuredTwice(acts []Act) *solver.Question {
 			}
 			name := st.Name.String()
 			if was, ok := told[name]; ok && was.String() != st.String() {
-				at := a.At
-				return &solver.Question{At: &at, Text: "Which of the two was measured?", Choices: []string{was.String(), st.String()}, Example: st.String()}
+				return backAt(a.At, qWhichWasSo.offering(st.String(), was.String(), st.String())).Ask
 			}
 			told[name] = st
 		}

@@ -28,11 +28,9 @@ func sep(k ActKind) string {
 
 // contradicts asks which of two values of one quantity holds.
 func (s *speech) contradicts(g *group, a, b made) {
-	s.fail(b.at, solver.Question{
-		Text:    "Which holds, " + a.st.Value.String() + " or " + b.st.Value.String() + "?",
-		Choices: []string{withForce(g.force, a.st.String()), withForce(g.force, b.st.String())},
-		Example: b.st.String(),
-	})
+	q := qWhichHolds.ask(a.st.Value.String(), b.st.Value.String())
+	q.Choices, q.Example = []string{withForce(g.force, a.st.String()), withForce(g.force, b.st.String())}, b.st.String()
+	s.fail(b.at, q)
 }
 
 // notUnderstood asks after what a stretch of the line lacks, or which word of it is not known.
@@ -68,15 +66,15 @@ func (s *speech) notUnderstood(g *group, list []item) {
 	case values == 1 && things == 0:
 		s.fail(lone.startAt(), s.whatOf(g, lone))
 	case values == 0 && things > 0 && (g.force == State || g.force == WhatIf || g.force == Check || g.force == WhyNot):
-		s.fail(at, solver.Question{Text: "How much for the " + thing.key() + "?", Example: exampleOf(thing)})
+		s.fail(at, howMuchFor(thing))
 	case len(list) == 0:
-		s.fail(at, solver.Question{Text: "What about?", Example: "what if gap 2-1/2"})
+		s.fail(at, qWhatAbout.ask())
 	default:
 		if q, _ := s.whichOf(g, list); len(q.Choices) > 0 {
 			s.fail(at, q)
 			return
 		}
-		s.fail(at, solver.Question{Text: "What is meant here?", Example: "gap 2-1/2, opening at least 24"})
+		s.fail(at, qMeant.offering("gap 2-1/2, opening at least 24"))
 	}
 }
 
@@ -102,11 +100,11 @@ func (s *speech) lacks(list []item, at int) bool {
 	}
 	switch {
 	case have && values == 2 && long && !size:
-		s.fail(at, solver.Question{Text: "Of what size are they?", Example: "I have 4 ten foot 2x6"})
+		s.fail(at, qWhatSize.ask())
 	case lean && values == 1:
-		s.fail(at, solver.Question{Text: "Over what height does it lean so?", Example: "left post leans 3/8 in right in 48 in"})
+		s.fail(at, qOverHeight.ask())
 	case cash && !long && (values == 1 && boards || values == 2 && size):
-		s.fail(at, solver.Question{Text: "Which length costs that?", Example: "8 ft 2x6 are 9.50"})
+		s.fail(at, qLengthCosts.ask())
 	default:
 		return false
 	}
@@ -119,17 +117,17 @@ func (s *speech) odd(list []item) bool {
 		if it.value() {
 			if i > 0 && list[i-1].value() && it.lim.lo.unit == bare && list[i-1].lim.lo.unit == bare && it.lim.lo.size == "" && list[i-1].lim.lo.size == "" {
 				a, b := list[i-1].lim.lo, it.lim.lo
-				s.fail(list[i-1].at, solver.Question{Text: "Two numbers in a row: " + figureOf(a) + " and " + figureOf(b) + ". How long is it?", Example: "gap 2-1/2, or span 12 ft 6"})
+				s.fail(list[i-1].at, qTwoNumbers.ask(figureOf(a), figureOf(b)))
 				return true
 			}
 			continue
 		}
 		switch it.kind {
 		case kVague:
-			s.fail(it.at, solver.Question{Text: "How much is " + quoted(it.text) + "?", Example: "gap 2-1/2"})
+			s.fail(it.at, qVague.ask(quoted(it.text)))
 			return true
 		case kOr:
-			s.fail(it.at, solver.Question{Text: "Which of the two?", Example: "6 rails"})
+			s.fail(it.at, qWhichOfTwo.ask())
 			return true
 		}
 	}
@@ -147,7 +145,7 @@ func (s *speech) whatOf(g *group, it *item) solver.Question {
 	if !ok || lim.hi != nil || lim.of != nil {
 		op = solver.Eq
 	}
-	q := solver.Question{Text: figureText(lim.lo) + " of what?", Example: "gap 2-1/2"}
+	q := qFigureOf.ask(figureText(lim.lo))
 	for _, quantity := range []solver.Quantity{solver.Gap, solver.Rails, solver.WallHeight, solver.Opening, solver.Span, solver.RailSize, solver.PostSize, solver.StiffenerSize, solver.Spare, solver.Budget} {
 		a := aspectIndex[string(quantity)]
 		kind := solver.KindOf(quantity)
@@ -196,32 +194,32 @@ func exampleOf(t *token) string {
 
 // badNumber is the question for a number that cannot be taken as it stands.
 func badNumber(t *token) solver.Question {
-	q := solver.Question{Example: "gap 2-1/2"}
+	word := quoted(short(t.text))
 	switch t.amt.bad {
 	case "time":
-		q.Text, q.Example = "A time, or a length?", "span 12 ft 6"
+		return qTimeOrLength.ask()
 	case "date":
-		q.Text = "A date, or a length?"
+		return qDateOrLength.ask()
 	case "zero":
-		q.Text = "What is divided by zero here?"
+		return solver.Question{Text: "What is divided by zero here?", Example: "gap 2-1/2"}
 	case "long":
-		q.Text = "Can that number be said shorter?"
+		return qSaidShorter.ask()
 	case "size":
-		q.Text, q.Example = quoted(short(t.text))+": which lumber size?", "rails 2x6"
+		return solver.Question{Text: word + ": which lumber size?", Example: "rails 2x6"}
 	case "fused":
-		q.Text = quoted(short(t.text)) + ": which length?"
+		return qWhichLength.ask(word)
 	case "list":
-		q.Text, q.Example = "One number, or several?", "they sell 8, 10 and 12 footers"
+		return solver.Question{Text: "One number, or several?", Example: "they sell 8, 10 and 12 footers"}
 	case "comma":
-		q.Text, q.Example = "Thousands, or a decimal comma?", "wall 1200 mm"
+		return solver.Question{Text: "Thousands, or a decimal comma?", Example: "wall 1200 mm"}
 	case "ambiguous":
-		q.Text, q.Example = quoted(short(t.text))+": which number?", "gap 2 and 5/8"
+		q := qWhichNumber.ask(word)
+		q.Example = "gap 2 and 5/8"
+		return q
 	case "ordinal":
-		q.Text, q.Example = quoted(short(t.text))+": one more, or its number?", "3 rails"
-	default:
-		q.Text = quoted(short(t.text)) + ": which number?"
+		return solver.Question{Text: word + ": one more, or its number?", Example: "3 rails"}
 	}
-	return q
+	return qWhichNumber.ask(word)
 }
 
 func short(s string) string {

@@ -149,7 +149,7 @@ func (s *speech) question(m made, lo, hi amount) *solver.Question {
 	} else if m.kind == solver.Count {
 		read = append(read, twins(m, lo)...)
 	}
-	q := &solver.Question{}
+	var choices []string
 	text := ""
 	for i, o := range read {
 		st := m.st
@@ -164,15 +164,14 @@ func (s *speech) question(m made, lo, hi amount) *solver.Question {
 			text += " or "
 		}
 		text += o.says
-		q.Choices = append(q.Choices, st.String())
+		choices = append(choices, st.String())
 	}
+	q := solver.Question{Text: text + "?"}
 	if len(read) == 1 {
-		q.Text = "Is " + text + " really meant for the " + string(m.st.Name.Quantity) + "?"
-	} else {
-		q.Text = text + "?"
+		q = qReallyMeant.ask(text, string(m.st.Name.Quantity))
 	}
-	q.Example = q.Choices[len(q.Choices)-1]
-	return q
+	q.Choices, q.Example = choices, choices[len(choices)-1]
+	return &q
 }
 
 // says writes an amount as it was said: "4 in", "4 ft", "1.2".

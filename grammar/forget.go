@@ -32,7 +32,7 @@ func (s *speech) forget(g *group) {
 	}
 	parts := chunks(strip(g.items))
 	if len(parts) == 0 {
-		s.fail(g.head.at, solver.Question{Text: "Forget what?", Example: "forget gap"})
+		s.fail(g.head.at, qForgetWhat.ask())
 		return
 	}
 	for i, part := range parts {

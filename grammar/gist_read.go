@@ -128,12 +128,6 @@ func readGist(atoms []atom, c Context, asked *solver.Question) (Reading, bool) {
 	return r, r.Ask == nil
 }
 
-// unheard reports whether a question asks for what was not understood; any other asks about what was.
-func unheard(q *solver.Question) bool {
-	return strings.HasPrefix(q.Text, unknownWord) || strings.HasPrefix(q.Text, "How much for the ") || strings.HasSuffix(q.Text, " of what?") ||
-		q.Text == "What is meant here?" || q.Text == "Forget what?" || q.Text == "What about?"
-}
-
 // wordsApart parts words that were put together earlier, as their senses are apart.
 func wordsApart(atoms []atom) []atom {
 	var out []atom

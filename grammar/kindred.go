@@ -5,8 +5,6 @@ import (
 	"slices"
 	"strings"
 	"sync"
-
-	"saywright/solver"
 )
 
 // kindredFiles list words and turns that the tables do not have, each with plainer ones that say the same of a wall. A line reads
@@ -216,9 +214,9 @@ func readKindred(line string, atoms []atom, c Context, r Reading) Reading {
 		return r
 	}
 	places := kinPlaces(atoms)
-	if strings.HasPrefix(r.Ask.Text, "How much is ") { // "throw some options at me": a turn of several words
+	if asksOne(r.Ask, qVague, qHowMuchIs) { // "throw some options at me": a turn of several words
 		places = slices.DeleteFunc(places, func(p kinAt) bool { return p.n < 2 })
-	} else if !unheard(r.Ask) && r.Ask.Text != onlyTheWall && !mayBeOtherwise(r.Ask) {
+	} else if !unheard(r.Ask) && !asksOne(r.Ask, qOnlyTheWall, qWhatToKnow, qDidYouMean) {
 		return r
 	}
 	if len(places) == 0 {
@@ -266,14 +264,6 @@ func readKindred(line string, atoms []atom, c Context, r Reading) Reading {
 		return r
 	}
 	return *found
-}
-
-// whatToKnow is asked where a line says nothing of the wall.
-const whatToKnow = "What would you like to know, or to set?"
-
-// mayBeOtherwise reports whether a question tells that a line says nothing of the wall, or that a word was taken for another one.
-func mayBeOtherwise(q *solver.Question) bool {
-	return strings.Contains(q.Text, ": did you mean ") || q.Text == whatToKnow
 }
 
 // kinPlaces finds the words of a line that have plainer ones; the first of them first.

@@ -128,7 +128,7 @@ func (s *speech) boundedLast(head string) *solver.Name {
 // ofNothing asks back where a question leans on what was spoken of before, and nothing was: "how long is it".
 func (s *speech) ofNothing(g *group, list []item) bool {
 	if g.head != nil && len(list) == 0 && !s.ofPost() && (g.head.text == "how tall" || g.head.text == "how high") && severalAgain(g.items) {
-		s.fail(g.head.at, solver.Question{Text: "How tall is what?", Choices: []string{"ask wall height", "ask post height"}, Example: "how tall is the added post"})
+		s.fail(g.head.at, qHowTall.offering("how tall is the added post", "ask wall height", "ask post height"))
 		return true // "how tall are they": no wall
 	}
 	if s.tallAgain(g, list) {
@@ -139,11 +139,11 @@ func (s *speech) ofNothing(g *group, list []item) bool {
 	}
 	switch text := g.head.text; {
 	case text == "how much":
-		s.fail(g.head.at, solver.Question{Text: "How much of what?", Choices: []string{"ask cost", "ask shopping"}, Example: "how much does it cost"})
+		s.fail(g.head.at, qHowMuchOf.offering("how much does it cost", "ask cost", "ask shopping"))
 	case text == "how long" && spokenOfAgain(g.items):
-		s.fail(g.head.at, solver.Question{Text: "How long is what?", Choices: []string{"ask cuts", "ask span"}, Example: "how long do I cut the rails"})
+		s.fail(g.head.at, qHowLong.offering("how long do I cut the rails", "ask cuts", "ask span"))
 	case g.topic == "posts" && strings.HasPrefix(text, "where") && strings.Contains(text+" ", " it "):
-		s.fail(g.head.at, solver.Question{Text: "Where does what go?", Choices: []string{"ask posts", "ask marks"}, Example: "where does the post go"})
+		s.fail(g.head.at, qWhereGoes.offering("where does the post go", "ask posts", "ask marks"))
 	default:
 		return false
 	}

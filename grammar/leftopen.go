@@ -29,7 +29,7 @@ func leftOpenToGuess(r Reading, atoms []atom) Reading {
 		away := st.Op == solver.Eq && (st.Name.Quantity == solver.OpeningFromLeft || st.Name.Quantity == solver.OpeningFromRight)
 		if k := st.Op; (k == solver.GT || k == solver.Plus && i > 0 && r.Acts[i-1].Kind == Check) && byMoreThan.MatchString(textOf(fold(atoms))) {
 			at := a.At
-			return Reading{Ask: &solver.Question{At: &at, Text: "What does that come to for the wall?", Example: "opening at least 32"}}
+			return qComesTo.askAt(at)
 		}
 		boards := st.Name.Quantity == solver.Rails && st.Op == solver.Eq
 		if (st.Name.Quantity == solver.Stock) && countedFooters.MatchString(textOf(fold(atoms))) {

@@ -40,14 +40,14 @@ func leftUnsaid(acts []Act, atoms []atom) *solver.Question {
 		case Open:
 			for _, w := range strings.Fields(strings.Join(a.Words, " ")) {
 				if inRoom[w] && !saidBeforeOf(planNamed)(atoms, nil) {
-					q = &solver.Question{Text: "Which plan shall I open?", Example: "open porch"}
+					q = new(qOpenWhich.ask())
 				}
 			}
 		case Forget:
 			q = limitOrAll(a, atoms)
 		case Check:
 			if pastWhatIsMeant.MatchString(textOf(atoms)) && costOnly(a.Statements) || offFromBare(a.Statements) && offFigure.MatchString(textOf(fold(atoms))) {
-				q = &solver.Question{Text: "What does that come to in all?", Example: "the quote comes to 450"}
+				q = new(qComesToInAll.ask())
 			}
 		case Quit:
 			if doneWithOne.MatchString(textOf(atoms)) {
@@ -58,7 +58,7 @@ func leftUnsaid(acts []Act, atoms []atom) *solver.Question {
 			}
 		case State:
 			if i > 0 && acts[i-1].Kind == State && offFromBare(append(acts[i-1].Statements[:len(acts[i-1].Statements):len(acts[i-1].Statements)], a.Statements...)) && offFigure.MatchString(textOf(fold(atoms))) {
-				q = &solver.Question{Text: "How much is it in all?", Example: "gap 2-1/2"}
+				q = new(qHowMuchIs.ask("it in all"))
 			}
 			if q == nil {
 				q = pieceUnsaid(a.Statements, atoms)

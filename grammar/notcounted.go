@@ -70,8 +70,9 @@ func otherThingAdded(r Reading, atoms []atom) Reading {
 		if !bedsAndKicks[w.text] && (vocab().known[w.text] || vocab().neutral[w.text] || units[w.text] > 0 || len(w.text) < 3) {
 			continue
 		}
-		at := w.at
-		return Reading{Ask: &solver.Question{At: &at, Text: unknownWord + quoted(w.text) + " mean here?", Example: "one more rail"}}
+		q := qUnknownWord.ask(quoted(w.text))
+		q.Example = "one more rail"
+		return backAt(w.at, q)
 	}
 	return r
 }

@@ -83,5 +83,5 @@ var notYetSaid = []openWay{
 	{looks: func(a Act) bool { return a.Kind == Check || a.Kind == State }, way: regexp.MustCompile(`\b(?:his|her|their) own (?:[a-z]+ )?(?:wall|fence|place|house|porch|deck|railing)\b`), not: regexp.MustCompile(`\b(?:ours|mine|this one|here)\b`),
 		ask: thisWallToo},
 	{looks: asksQuantity, way: regexp.MustCompile(`\b(?:should|must|ought to|want|need|like|please|have to|has to|put|set|keep) [^?]*\b(?:spaced|spaces|set|placed|arranged|apart)(?: out)? (?:nicely|well|neatly|properly|prettily|handsomely|sensibly|decently|generously|comfortably|pleasantly|tastefully|attractively)\b`), not: regexp.MustCompile(`\b(?:what|how|which)\b`),
-		ask: openQuestion("How much is that?", "gap 2 inches")},
+		ask: qHowMuchIs.open("gap 2 inches", "that")},
 }

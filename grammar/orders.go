@@ -171,7 +171,7 @@ func (g *grouping) command(i int) bool {
 			return true // "never mind the opening, forget it"
 		}
 		if key == "undo" && strings.HasPrefix(t.text, "never mind") && i+1 < len(g.list) && !g.list[i+1].value() && g.list[i+1].kind == kWh {
-			g.s.fail(t.at, solver.Question{Text: "Never mind what?", Example: "forget gap"}) // "never mind how high the wall is"
+			g.s.fail(t.at, qNeverMind.ask()) // "never mind how high the wall is"
 			return true
 		}
 		if key == "undo" && g.forgets(i) {

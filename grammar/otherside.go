@@ -54,7 +54,7 @@ func otherSide(line string, c Context) (Reading, bool) {
 		left, right := set("left").String(), set("right").String()
 		return Reading{Ask: &solver.Question{At: &at, Text: "At which side shall the opening be?", Choices: []string{left, right}, Example: right}, Own: true}, true
 	}
-	return Reading{Ask: &solver.Question{At: &at, Text: "The other side of what?", Example: "opening on the right"}}, true
+	return qOtherSide.askAt(at), true
 }
 
 // farSide is the side that the one opening does not stand at; "" where it stands free, or there is none.

@@ -4,8 +4,6 @@ import (
 	"slices"
 	"strings"
 	"sync"
-
-	"saywright/solver"
 )
 
 // Verbs that no table knows may be left out where they only say that something is to be so: "can I whack in a 32 inch opening". A verb
@@ -53,8 +51,7 @@ func ofOtherTrade(r Reading, atoms []atom) Reading {
 		}
 		for _, act := range r.Acts {
 			if comesToValue(act) && act.At >= clauseFrom(atoms, i) && act.At < atoms[end-1].end && (partNamed(atoms[i+1:end]) || figured(atoms[i+1:end])) {
-				at := a.at
-				return Reading{Ask: &solver.Question{At: &at, Text: unknownWord + quoted(a.text) + " mean here?", Example: "gap 2-1/2, 6 rails"}}
+				return qUnknownWord.askAt(a.at, quoted(a.text))
 			}
 		}
 	}

@@ -19,7 +19,7 @@ type Pending struct {
 
 // openAnswer is how one question is answered: what may be said, and the whole lines that the answer may make, the likeliest first.
 type openAnswer struct {
-	asks  *regexp.Regexp // the question
+	asks  []questionKind
 	takes func(said string, c Context) bool
 	lines func(p *Pending, said string, c Context) []string
 	ask   func(p *Pending, said string, c Context) *solver.Question // asks which, where the answer may mean two things
@@ -30,38 +30,38 @@ var openAnswers []openAnswer
 
 func init() { // by init, because the functions lead back to the table
 	openAnswers = []openAnswer{
-		{asks: askingFor(`How much for the (?:opening|post)`), takes: aMove, lines: putBehind("")},
-		{asks: askingFor(`How much for the `), takes: aValue, lines: figureLines, ask: toOrByPending},
-		{asks: askingFor(`.* of what\?$`), takes: aPart, lines: beforeFigure},
-		{asks: askingFor(`.* of what\?$`), takes: aPlacing, lines: putBehind("")},
-		{asks: askingFor(`Which bay is that`), takes: aPlace, lines: inPlaceOf(bayWord, "bay ")},
-		{asks: askingFor(`In which bay`), takes: aPlace, lines: putBehind("in bay ")},
-		{asks: askingFor(`How far does it fall`), takes: aFall, lines: floorLines},
-		{asks: askingFor(`To which side`), takes: aSide, lines: toSide},
-		{asks: askingFor(`How far, to which side, over`), takes: aFall, lines: putBehind("")},
-		{asks: askingFor(`Over what height does it lean`), takes: aValue, lines: putBehind("in ")},
-		{asks: askingFor(`Into which file|Under which name|Which plan|Compare which two|Help with what|Why what`), takes: aName, lines: likeExample},
-		{asks: askingFor(`Forget what|Never mind what`), takes: aPart, lines: inItsPlace("forget ")},
-		{asks: askingFor(`How many of what`), takes: aPart, lines: inItsPlace("how many ")},
-		{asks: askingFor(`How wide is what`), takes: aPart, lines: inItsPlace("how wide is ")},
-		{asks: askingFor(`How tall is what`), takes: aPart, lines: inItsPlace("how tall is ")},
-		{asks: askingFor(`How long is what`), takes: aPart, lines: inItsPlace("how long is ")},
-		{asks: askingFor(`Where does what go`), takes: aPart, lines: inItsPlace("where does it go: ")},
-		{asks: askingFor(`Which of the two`), takes: aChoice, lines: oneOfTwo},
-		{asks: askingFor(`How much is "`), takes: aValue, lines: vagueWord},
-		{asks: askingFor(`.*which (?:number|length)\?$|Can that number be|Two numbers in a row|A time, or a length|A date, or a length`), takes: aValue, lines: wordAsked},
-		{asks: askingFor(`".*" what\?$`), takes: aValue, lines: putBehind("")},
-		{asks: askingFor(`Is .* really meant`), takes: aUnit, lines: unitBehind},
-		{asks: askingFor(`Nothing is saved as|It could not be (?:saved|opened)|I won't write over|It could not be written`), takes: aName, lines: underOther},
-		{asks: askingFor(`Nothing was said of `), takes: aValue, lines: givenFigure},
-		{asks: askingFor(`What about\?`), takes: aWish, lines: putBehind("")},
-		{asks: askingFor(`Of what size are they`), takes: aSize, lines: sized},
-		{asks: askingFor(`Which length costs that`), takes: aFooter, lines: priced},
-		{asks: askingFor(`How many rails (?:shall there be|stack up)`), takes: aValue, lines: func(_ *Pending, said string, _ Context) []string { return []string{said + " rails"} }},
+		{asks: kinds(qHowMuchOrFar), takes: aMove, lines: putBehind("")},
+		{asks: kinds(qHowMuchFor, qHowMuchOrFar), takes: aValue, lines: figureLines, ask: toOrByPending},
+		{asks: ofWhat, takes: aPart, lines: beforeFigure},
+		{asks: ofWhat, takes: aPlacing, lines: putBehind("")},
+		{asks: kinds(qWhichBayIs), takes: aPlace, lines: inPlaceOf(bayWord, "bay ")},
+		{asks: kinds(qInWhichBay), takes: aPlace, lines: putBehind("in bay ")},
+		{asks: kinds(qHowItFalls), takes: aFall, lines: floorLines},
+		{asks: kinds(qToWhichSide), takes: aSide, lines: toSide},
+		{asks: kinds(qHowItLeans), takes: aFall, lines: putBehind("")},
+		{asks: kinds(qOverHeight), takes: aValue, lines: putBehind("in ")},
+		{asks: kinds(qWhichFile, qWhichName, qWhichPlan, qOpenWhich, qCompareTwo, qHelpWith, qWhyWhat), takes: aName, lines: likeExample},
+		{asks: kinds(qForgetWhat, qNeverMind), takes: aPart, lines: inItsPlace("forget ")},
+		{asks: kinds(qHowManyOf), takes: aPart, lines: inItsPlace("how many ")},
+		{asks: kinds(qHowWide), takes: aPart, lines: inItsPlace("how wide is ")},
+		{asks: kinds(qHowTall), takes: aPart, lines: inItsPlace("how tall is ")},
+		{asks: kinds(qHowLong), takes: aPart, lines: inItsPlace("how long is ")},
+		{asks: kinds(qWhereGoes), takes: aPart, lines: inItsPlace("where does it go: ")},
+		{asks: kinds(qWhichOfTwo, qWhichWasSo), takes: aChoice, lines: oneOfTwo},
+		{asks: kinds(qVague), takes: aValue, lines: vagueWord},
+		{asks: kinds(qWhichNumber, qWhichLength, qSaidShorter, qTwoNumbers, qTimeOrLength, qDateOrLength), takes: aValue, lines: wordAsked},
+		{asks: kinds(qWordWhat), takes: aValue, lines: putBehind("")},
+		{asks: kinds(qReallyMeant), takes: aUnit, lines: unitBehind},
+		{asks: kinds(qNotSaved, qCannotSave, qCannotOpen, qFileInTheWay, qCannotWrite), takes: aName, lines: underOther},
+		{asks: kinds(qNothingToChange), takes: aValue, lines: givenFigure},
+		{asks: kinds(qWhatAbout), takes: aWish, lines: putBehind("")},
+		{asks: kinds(qWhatSize), takes: aSize, lines: sized},
+		{asks: kinds(qLengthCosts), takes: aFooter, lines: priced},
+		{asks: kinds(qHowManyRails, qRailsStack), takes: aValue, lines: func(_ *Pending, said string, _ Context) []string { return []string{said + " rails"} }},
 	}
 }
 
-func askingFor(way string) *regexp.Regexp { return regexp.MustCompile(`^(?:` + way + `)`) }
+func kinds(list ...questionKind) []questionKind { return list }
 
 // answersPending reads a line as the answer to the question that was asked last. Where the answer leaves the line open in another way, Whole is the line that is
 // asked about then.
@@ -73,7 +73,7 @@ func answersPending(line string, c Context) (Reading, bool) {
 	said := bareAnswer(line)
 	c.Pending, c.Choices, c.Ways = nil, nil, 0
 	for _, w := range openAnswers {
-		if said == "" || !w.asks.MatchString(p.Question.Text) || !w.takes(said, c) {
+		if said == "" || !asksOne(&p.Question, w.asks...) || !w.takes(said, c) {
 			continue
 		}
 		if lines := w.lines(p, said, c); len(lines) > 0 || w.ask == nil {
@@ -99,7 +99,7 @@ func pendingHeard(lines []string, line string, p *Pending, c Context) (Reading, 
 			}
 			return got, true
 		}
-		if got.Ask != nil && open == nil && got.Ask.Text != p.Question.Text && (len(got.Ask.Choices) > 0 || waitsForWord(got.Ask.Text)) {
+		if got.Ask != nil && open == nil && got.Ask.Text != p.Question.Text && (len(got.Ask.Choices) > 0 || waitsForWord(got.Ask)) {
 			q := *got.Ask
 			q.At = nil // its place is in a line that nobody said so
 			open = &Reading{Ask: &q, Whole: whole}
@@ -112,9 +112,9 @@ func pendingHeard(lines []string, line string, p *Pending, c Context) (Reading, 
 }
 
 // waitsForWord reports whether a question is one that a word may answer.
-func waitsForWord(text string) bool {
+func waitsForWord(q *solver.Question) bool {
 	for _, w := range openAnswers {
-		if w.asks.MatchString(text) {
+		if asksOne(q, w.asks...) {
 			return true
 		}
 	}
@@ -152,13 +152,13 @@ func toSide(p *Pending, said string, _ Context) []string {
 
 // sideLeftOpen asks to which side, where an answer told only how far.
 func sideLeftOpen(whole string, p *Pending, c Context) *solver.Question {
-	if !strings.HasPrefix(p.Question.Text, "How far") || strings.Contains(whole, "right") || strings.Contains(whole, "left ") && strings.Count(whole, "left") > 1 || Read(whole, c).Ask == nil {
+	if !asksOne(&p.Question, qHowItFalls, qHowItLeans) || strings.Contains(whole, "right") || strings.Contains(whole, "left ") && strings.Count(whole, "left") > 1 || Read(whole, c).Ask == nil {
 		return nil
 	}
-	if onlyWithSide := Read(toSide(&Pending{Line: whole}, "right", c)[0], c); onlyWithSide.Ask != nil && !waitsForWord(onlyWithSide.Ask.Text) {
+	if onlyWithSide := Read(toSide(&Pending{Line: whole}, "right", c)[0], c); onlyWithSide.Ask != nil && !waitsForWord(onlyWithSide.Ask) {
 		return nil
 	}
-	return &solver.Question{Text: "To which side?", Example: "to the right"}
+	return new(qToWhichSide.ask())
 }
 
 // unitBehind tells the unit of the figure that was asked about: so many inches of a count are how far apart.
@@ -213,13 +213,12 @@ func bareEnd(line string) string { return strings.TrimRight(line, " .!?,") }
 func likeExample(p *Pending, said string, _ Context) []string {
 	said = strings.TrimPrefix(withoutFirst(said, "to", "as", "in", "into"), "the ")
 	lead, _, _ := strings.Cut(p.Question.Example, "porch")
-	switch p.Question.Text {
-	case "Help with what?":
+	switch questionKind(p.Question.Key) {
+	case qHelpWith:
 		lead = "help "
-	case "Compare which two?":
+	case qCompareTwo:
 		lead = "compare "
-	}
-	if strings.HasPrefix(p.Question.Text, "Why what") {
+	case qWhyWhat:
 		lead = "why "
 	}
 	if strings.HasPrefix(lead, "print to") && !strings.Contains(said, ".") {
@@ -265,7 +264,7 @@ func beforeFigure(p *Pending, said string, c Context) []string {
 // wordAsked sets a figure in the place of the one that was asked about.
 func wordAsked(p *Pending, said string, c Context) []string {
 	n := 1
-	if strings.HasPrefix(p.Question.Text, "Two numbers") {
+	if asksOne(&p.Question, qTwoNumbers) {
 		n = 2
 	}
 	before, of, behind := p.at(n, c)

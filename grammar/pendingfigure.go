@@ -76,7 +76,7 @@ func toOrByPending(p *Pending, said string, c Context) *solver.Question {
 }
 
 func partAsked(p *Pending) string {
-	return strings.TrimSuffix(strings.TrimPrefix(p.Question.Text, "How much for the "), "?")
+	return p.Question.Facts[0].Names[0]
 }
 
 func triesIt(p *Pending) string {

@@ -182,7 +182,7 @@ func readPlainly(line string, atoms []atom, c Context) Reading {
 		left = atoms
 	}
 	if !ok {
-		return askedBack(0, "What does that come to for the wall?", "opening at least 32")
+		return qComesTo.askAt(0)
 	}
 	atoms = left
 	plain, _ := pastLead(atoms)
@@ -229,10 +229,6 @@ func danglers(in []token) []token {
 	return in
 }
 
-func askedBack(at int, text, example string) Reading {
-	return Reading{Ask: &solver.Question{At: &at, Text: text, Example: example}}
-}
-
 // readAtoms reads a line that has been cut into atoms.
 func readAtoms(atoms []atom, c Context) Reading {
 	s := speech{c: c, metric: c.Metric}
@@ -258,8 +254,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 		}
 	}
 	if t := tellsOver(tokens); t != nil {
-		at := t.at
-		return Reading{Ask: &solver.Question{At: &at, Text: "What is meant here?", Example: "gap 2-1/2"}}
+		return qMeant.askAt(t.at)
 	}
 	s.mixed, s.inCentimeters = saidInMetric(tokens), worksInCentimeters(tokens)
 	tokens = danglers(tokens)
@@ -273,13 +268,12 @@ func readAtoms(atoms []atom, c Context) Reading {
 				tokens = tokens[:n-1] // "have you got the gap yet"
 				break
 			}
-			at := t.at
-			return Reading{Ask: &solver.Question{At: &at, Text: quoted(t.text) + " what?", Example: "gap two and a half"}}
+			return qWordWhat.askAt(t.at, quoted(t.text))
 		}
 	}
 	list, err := items(tokens)
 	if err != nil {
-		return askedBack(0, "What is meant here?", "gap 2-1/2")
+		return qMeant.askAt(0)
 	}
 	if it := c.spokenOf(tokens); it != nil {
 		s.carry.name = it
@@ -295,7 +289,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 	s.placesStated()
 	s.helpOnce()
 	if len(s.acts) == 0 {
-		return askedBack(0, whatToKnow, "gap 2-1/2")
+		return qWhatToKnow.askAt(0)
 	}
 	return leftOpenToGuess(factsStated(airing(together(Reading{Acts: s.acts}, atoms), atoms), atoms), atoms)
 }

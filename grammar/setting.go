@@ -211,7 +211,7 @@ func (k *clause) loneCenters(m made) *solver.Question {
 	}
 	other := m.st
 	other.Name.Quantity = solver.StiffenerSpacing
-	return &solver.Question{Text: "From center to center of what?", Choices: []string{other.String(), m.st.String()}, Example: other.String()}
+	return new(qCenterOf.offering(other.String(), other.String(), m.st.String()))
 }
 
 // tall reports whether "high" or "tall" stands after a value.

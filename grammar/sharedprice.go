@@ -188,11 +188,11 @@ func pieceUnsaid(said []solver.Statement, atoms []atom) *solver.Question {
 	for _, s := range said {
 		switch {
 		case s.Name.Quantity == solver.Short && s.Name.Bay == 0 && s.Name.Rail > 0:
-			return &solver.Question{Text: "In which bay?", Example: "rail 2 in bay 1 came out 3/8 short"}
+			return new(qInWhichBay.ask())
 		case s.Name.Quantity == solver.Rails && spoiltBoards(atoms):
-			return &solver.Question{Text: "How many rails shall there be?", Example: "6 rails"}
+			return new(qHowManyRails.ask())
 		case s.Name.Quantity == solver.Price && s.Name.Long != nil && s.Name.Long.String() == "1000 mm":
-			return &solver.Question{Text: "Which length costs that?", Example: "3 m 90x45 are 9.50"}
+			return new(qLengthCosts.offering("3 m 90x45 are 9.50"))
 		}
 	}
 	return nil

@@ -3,7 +3,6 @@ package grammar
 import (
 	"regexp"
 	"slices"
-	"strings"
 	"sync"
 
 	"saywright/solver"
@@ -47,18 +46,18 @@ var shortWays = sync.OnceValue(func() []shortWay {
 		{first: true, way: whole(`(?:what|which)(?: length| size)? (?:length )?(?:boards|board|lumber|stock|planks) (?:do|should|would|must|will|am)(?: i| we)(?: going)?(?: to| need to| have to| want to)* (?:want|need|buy|get|order|pick up)(?: for (?:this|that|it))?`), act: Act{Kind: Ask, Topic: "shopping"}},
 		{way: whole(`now what(?: do i do| happens)?`), act: Act{Kind: HelpMe}},
 		{way: whole(`(?:does|did|do|will|would|could) (?:that|this|it|those) (?:change|affect|alter|move|shift|mess up|mess with|do anything to) (?:the |my |any of the |all the )?([a-z]+)`), act: Act{Kind: Ask}},
-		{way: whole(`(?:the )?bay (?:measures|is|comes to|reads|tapes) [^,]* (?:at|on|along) the (?:bottom|top|floor)(?: .*)?`), ask: solver.Question{Text: "Which bay is that?", Example: "bay 1 bottom measures 68-3/8"}},
+		{way: whole(`(?:the )?bay (?:measures|is|comes to|reads|tapes) [^,]* (?:at|on|along) the (?:bottom|top|floor)(?: .*)?`), ask: qWhichBayIs.ask()},
 		{way: whole(`(?:how|what) (?:does|do|will|would) (?:that|this|it) (?:change|affect|do to|mean for) (?:things|anything|everything|it|the wall|the layout|the plan|us|me)`), act: Act{Kind: Ask, Topic: "layout"}, answered: true},
-		{way: whole(`(?:(?:my|our|the) )?(?:floor|slab|deck|patio|ground|concrete|porch) (?:is not level|is off level|is out of level|is not flat|is uneven|slopes|falls|falls away|is sloped|is sloping|is not even|drops|drops off)`), ask: solver.Question{Text: "How far does it fall, and to which side?", Example: "the floor drops 1 in to the right"}},
-		{way: whole(`(?:(?:my|our|the) )?(?:floor|slab|deck|patio|concrete|porch) (?:slopes|falls|is off level|is out of level|is out|drops|is off|runs off|falls off)(?: by)?(?: about| maybe)? (?:[0-9/. -]+|(?:a|an|one|two|three|half|quarter|eighth|inch|inches|and|of|in|sixteenths?|eighths|quarters|five|seven)(?: (?:a|an|one|two|three|half|quarter|eighth|inch|inches|and|of|in|sixteenths?|eighths|quarters|five|seven))*)(?: (?:in|inch|inches))?`), ask: solver.Question{Text: "To which side?", Example: "the floor drops 1 in to the right"}},
-		{way: whole(`(?:(?:my|our|the|one) )?(?:(?:left|right) )?(?:end )?post (?:leans|is leaning|is out of plumb|is not plumb|is crooked|is off plumb|tilts|is tilted)`), ask: solver.Question{Text: "How far, to which side, over what height?", Example: "left post leans 3/8 in right in 48 in"}},
-		{way: whole(`print(?: it| this| that| it out| the plan| everything)?`), ask: solver.Question{Text: "Into which file?", Example: "print to porch.html"}},
+		{way: whole(`(?:(?:my|our|the) )?(?:floor|slab|deck|patio|ground|concrete|porch) (?:is not level|is off level|is out of level|is not flat|is uneven|slopes|falls|falls away|is sloped|is sloping|is not even|drops|drops off)`), ask: qHowItFalls.ask()},
+		{way: whole(`(?:(?:my|our|the) )?(?:floor|slab|deck|patio|concrete|porch) (?:slopes|falls|is off level|is out of level|is out|drops|is off|runs off|falls off)(?: by)?(?: about| maybe)? (?:[0-9/. -]+|(?:a|an|one|two|three|half|quarter|eighth|inch|inches|and|of|in|sixteenths?|eighths|quarters|five|seven)(?: (?:a|an|one|two|three|half|quarter|eighth|inch|inches|and|of|in|sixteenths?|eighths|quarters|five|seven))*)(?: (?:in|inch|inches))?`), ask: qToWhichSide.offering("the floor drops 1 in to the right")},
+		{way: whole(`(?:(?:my|our|the|one) )?(?:(?:left|right) )?(?:end )?post (?:leans|is leaning|is out of plumb|is not plumb|is crooked|is off plumb|tilts|is tilted)`), ask: qHowItLeans.ask()},
+		{way: whole(`print(?: it| this| that| it out| the plan| everything)?`), ask: qWhichFile.ask()},
 		{way: whole(`(?:at (?:the )?(?:most|max|maximum) )?how many (?:rails|boards|slats|planks|courses|rows)(?: (?:could|can|would|will|might|do|does))?(?: i| we| you| it)?(?: (?:get|fit|have|put|squeeze|use|go|stack))*(?: in| in there| up| between)*(?: at (?:the )?(?:very )?(?:most|max|maximum))?`), act: Act{Kind: WhatIf, Statements: []solver.Statement{{Name: solver.Name{Quantity: solver.Goal}, Value: solver.Value{Word: "most rails"}}}}},
-		{way: whole(`how many(?: (?:is|are) (?:that|it|they|there|those))?`), ask: solver.Question{Text: "How many of what?", Choices: []string{"ask rails", "ask shopping", "ask stiffeners"}, Example: "how many rails"}},
-		{way: whole(`how many(?: (?:do|will|would|must|should) (?:i|we) (?:need|want|have to have|get))?`), ask: solver.Question{Text: "How many of what?", Choices: []string{"ask rails", "ask shopping", "ask stiffeners"}, Example: "how many rails"}},
-		{way: whole(`how wide(?: is it| will it be| does it get)?`), ask: solver.Question{Text: "How wide is what?", Choices: []string{"ask gap", "ask bay", "ask opening"}, Example: "how wide is the gap"}},
-		{way: whole(`(?:save|store|keep)(?: it| this| that| this one| the (?:plan|wall|design)| my (?:plan|wall|design)| everything)?`), ask: solver.Question{Text: "Under which name?", Example: "save this as porch"}},
-		{way: whole(`(?:open|load|bring up)(?: it| that| the (?:plan|other one|old one)| my (?:plan|wall))?`), ask: solver.Question{Text: "Which plan?", Example: "open porch"}},
+		{way: whole(`how many(?: (?:is|are) (?:that|it|they|there|those))?`), ask: qHowManyOf.offering("how many rails", "ask rails", "ask shopping", "ask stiffeners")},
+		{way: whole(`how many(?: (?:do|will|would|must|should) (?:i|we) (?:need|want|have to have|get))?`), ask: qHowManyOf.offering("how many rails", "ask rails", "ask shopping", "ask stiffeners")},
+		{way: whole(`how wide(?: is it| will it be| does it get)?`), ask: qHowWide.offering("how wide is the gap", "ask gap", "ask bay", "ask opening")},
+		{way: whole(`(?:save|store|keep)(?: it| this| that| this one| the (?:plan|wall|design)| my (?:plan|wall|design)| everything)?`), ask: qWhichName.offering("save this as porch")},
+		{way: whole(`(?:open|load|bring up)(?: it| that| the (?:plan|other one|old one)| my (?:plan|wall))?`), ask: qWhichPlan.ask()},
 	}
 })
 
@@ -112,7 +111,7 @@ func shortly(atoms []atom, c Context, first bool) (Reading, bool) {
 		}
 		at := atoms[0].at
 		q.At = &at
-		if strings.HasPrefix(q.Example, "open") {
+		if asksOne(&q, qWhichPlan) {
 			for _, n := range c.Saved[:min(4, len(c.Saved))] {
 				q.Choices = append(q.Choices, "open "+n)
 			}

@@ -5,6 +5,8 @@ import (
 	"sort"
 	"strings"
 	"sync"
+
+	"saywright/solver"
 )
 
 // englishText lists ordinary English words of three letters and more: none is ever taken for a misspelling of a word of the
@@ -197,11 +199,8 @@ func tryMended(atoms []atom, c Context, r Reading, places []int, options [][]str
 	if len(order) > 4 {
 		order = order[:4]
 	}
-	q := *r.Ask
-	at := atoms[places[0]].at
-	q.At, q.Choices = &at, order
-	q.Text = quoted(short(atoms[places[0]].text)) + ": which is meant?"
-	return Reading{Ask: &q}
+	word := atoms[places[0]]
+	return backAt(word.at, solver.Question{Text: quoted(short(word.text)) + ": which is meant?", Choices: order, Example: r.Ask.Example})
 }
 
 // namesAsSaid leaves the names of plans and files as they were said, whatever words they look like.
@@ -245,14 +244,15 @@ func Normal(acts []Act) string {
 }
 
 func didYouMean(atoms []atom, r Reading, places []int, options [][]string) Reading {
-	if r.Ask == nil || !strings.HasPrefix(r.Ask.Text, unknownWord) {
+	if r.Ask == nil || !asksWhatItMeans(r.Ask) {
 		return r
 	}
 	q := *r.Ask
 	for k, i := range places {
 		if q.At != nil && atoms[i].at == *q.At {
 			list := options[k][:min(2, len(options[k]))]
-			q.Text = quoted(short(atoms[i].text)) + ": did you mean " + quoted(strings.Join(list, `" or "`)) + "?"
+			q = qDidYouMean.ask(quoted(short(atoms[i].text)), quoted(strings.Join(list, `" or "`)))
+			q.At, q.Choices, q.Example = r.Ask.At, r.Ask.Choices, r.Ask.Example
 		}
 	}
 	return Reading{Ask: &q}

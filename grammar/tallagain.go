@@ -23,7 +23,7 @@ func (s *speech) tallAgain(g *group, list []item) bool {
 	case last.Topic == "posts":
 		s.act(g, Act{Kind: Ask, Name: &solver.Name{Quantity: solver.PostHeight}})
 	case last.Name != nil && last.Name.Quantity == solver.Opening:
-		s.fail(g.head.at, solver.Question{Text: "How tall is what?", Choices: []string{"ask wall height", "ask post height"}, Example: "how tall is the wall"})
+		s.fail(g.head.at, qHowTall.offering("how tall is the wall", "ask wall height", "ask post height"))
 	default:
 		return false
 	}

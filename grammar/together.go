@@ -134,7 +134,7 @@ func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 	case State, WhatIf, Check, WhyNot:
 		for _, st := range a.Statements {
 			if a.Kind != State && st.Name.Quantity == solver.Rails && st.Op == solver.Eq && st.Value.Of == nil && exact.Int(50).Less(st.Value.Num) {
-				return &solver.Question{Text: "How many rails stack up?", Example: "rails 6"} // "why are the rails 58 and not 60" is of their length
+				return new(qRailsStack.ask()) // "why are the rails 58 and not 60" is of their length
 			}
 			if solver.KindOf(st.Name.Quantity) == solver.Count && (st.Value.Of != nil && solver.KindOf(st.Value.Of.Quantity) == solver.Length || st.Value.Unit == solver.Inch || st.Value.Unit == solver.Millimeter) {
 				return &solver.Question{Text: "How many " + string(st.Name.Quantity) + "?", Example: string(st.Name.Quantity) + " 2"} // a count is no length
@@ -145,7 +145,7 @@ func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 		}
 	case Ask:
 		if a.Name != nil && (a.Name.Quantity == solver.Have || a.Name.Quantity == solver.Extra) {
-			return &solver.Question{Text: "How many of what?", Choices: []string{"ask rails", "ask shopping"}, Example: "how many rails"}
+			return new(qHowManyOf.offering("how many rails", "ask rails", "ask shopping"))
 		}
 	case Redo:
 		for _, b := range acts {
@@ -155,7 +155,7 @@ func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 		}
 	case Save, Open, SameAs:
 		if len(a.Words) > 0 && (noName(a.Words[0]) || namesMore(a.Words[0])) {
-			return &solver.Question{Text: "Under which name?", Example: string(a.Kind) + " porch"}
+			return new(qWhichName.offering(string(a.Kind) + " porch"))
 		}
 	case Quit:
 		if i+1 < len(acts) {
@@ -170,7 +170,7 @@ func oddOne(acts []Act, i int, atoms []atom) *solver.Question {
 		}
 	case HelpMe:
 		if i > 0 && a.Topic == "" && a.Name == nil && inTheMiddle(a, atoms) {
-			return &solver.Question{Text: "Help with what?", Example: "help gap"}
+			return new(qHelpWith.ask())
 		}
 	}
 	return nil

@@ -51,7 +51,7 @@ var meantOtherwise = []openWay{
 	// What somebody has lying about sets nothing.
 	{looks: stated(solver.Rails), way: regexp.MustCompile(`^(?:well |so |ok |now )*(?:i|we) (?:have|got|own|have got) (?:only |just |about )*` + aFigure + ` (?:good |old |spare |long |more )*(?:boards|planks|sticks|pieces)(?: [.!])*$`), ask: openQuestion("Are they for this wall, all of them?", "six rails")},
 	// A wish without a measure asks nothing, and sets nothing.
-	{looks: asksQuantity, way: regexp.MustCompile(`^(?:well |so |ok |now |please )*(?:the|my|our|that|this) [a-z -]+ (?:should|must|ought to|has to|have to|needs to|need to) (?:be|feel|look) (?:[a-z]+ )?(?:comfortable|pleasant|nice|generous|easy|roomy|handy|decent|sensible|reasonable|cozy|friendly|welcoming|practical|convenient|ample|right)\b[^?]*$`), ask: openQuestion("How much is that?", "opening at least 36")},
+	{looks: asksQuantity, way: regexp.MustCompile(`^(?:well |so |ok |now |please )*(?:the|my|our|that|this) [a-z -]+ (?:should|must|ought to|has to|have to|needs to|need to) (?:be|feel|look) (?:[a-z]+ )?(?:comfortable|pleasant|nice|generous|easy|roomy|handy|decent|sensible|reasonable|cozy|friendly|welcoming|practical|convenient|ample|right)\b[^?]*$`), ask: qHowMuchIs.open("opening at least 36", "that")},
 	// A plan has a name, and "that" is none.
 	{looks: kindOf(Save), way: regexp.MustCompile(`\bsave (?:it|this|that|everything) (?:as|under|to) (?:it|this|that|the same|same)(?: [.!])*$`), ask: openQuestion("What is the plan to be called?", "save as porch")},
 }

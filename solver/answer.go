@@ -67,7 +67,7 @@ type Question struct {
 	Text    string   `json:"text"`
 	Choices []string `json:"choices,omitempty"` // normal forms
 	Example string   `json:"-"`                 // a line that works
-	Key     string   `json:"-"`                 // which question it is, where explain writes Text
+	Key     string   `json:"-"`                 // which question it is; "" where nothing needs to tell it from others. explain writes the Text of those it knows
 	Facts   []Fact   `json:"-"`                 // its figures
 }
 
