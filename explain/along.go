@@ -10,7 +10,9 @@ import (
 // alongLead says posts, openings, bays and stiffeners.
 func (v *voice) alongLead(a *solver.Along) {
 	v.postsLead(a)
+	v.baysDiffer()
 	v.postsAdded()
+	v.spanGrown()
 	if s := v.stiffenersOf(a); s != "" {
 		v.p.say(s, noInk)
 	}
@@ -38,6 +40,32 @@ func (v *voice) postsAdded() {
 		}
 	}
 	v.p.say(text, warning)
+}
+
+// baysDiffer tells why the bays are not equal beside an opening in the middle.
+func (v *voice) baysDiffer() {
+	f, ok := v.fact("bays differ")
+	if !ok || len(f.Nums) < 2 {
+		return
+	}
+	n := ints(f.Nums)
+	text := "With the opening in the middle both sides have the same room: " + plural(n[0], "bay", "bays") + " on the left and " + count(n[1]) + " on the right can't be equal"
+	if v.first(text) {
+		v.p.say(text, noInk)
+	}
+}
+
+// spanGrown tells of a wall that got longer or shorter though nobody spoke of its length.
+func (v *voice) spanGrown() {
+	f, ok := v.fact("span grown")
+	if !ok || len(f.Nums) < 3 {
+		return
+	}
+	more, by := "longer", f.Nums[2]
+	if by.Sign() < 0 {
+		more, by = "shorter", by.Neg()
+	}
+	v.p.say("That makes the wall "+v.both(by)+" "+more+": "+v.both(f.Nums[1])+" between the end posts, "+v.both(f.Nums[0])+" before. If they stand already, tell me how far apart", warning)
 }
 
 func countOrNone(n int) string {

@@ -56,7 +56,11 @@ func (v *voice) granted(s string) string {
 	case q == solver.BracketThickness && !leans(f.value):
 		return "brackets " + v.figureOf(f.value) + " thick"
 	case q == solver.Stock:
-		return "boards of " + v.figureOf(f.value) + " on sale"
+		return "boards of " + v.shownOf(f.value) + " on sale"
+	case q == solver.Kerf && !leans(f.value):
+		return "a saw cut of " + v.shownOf(f.value)
+	case q == solver.ScrewLength && !leans(f.value):
+		return "screws of " + v.shownOf(f.value)
 	case q == solver.BaseHeight && zero:
 		return "the post right on the floor"
 	case q == solver.Fit && zero:

@@ -68,6 +68,9 @@ func (v *voice) cautionsAsked() {
 
 // warning words a caution by its key; an unknown key says nothing.
 func (v *voice) warning(key string, facts []solver.Fact) string {
+	if key == "face off" {
+		return v.faceOff(facts)
+	}
 	for _, f := range facts {
 		if len(f.Nums) > 1 && (f.Key == "limit" || f.Key == key) {
 			return v.warningOf(key, f.Nums)
@@ -79,6 +82,23 @@ func (v *voice) warning(key string, facts []solver.Fact) string {
 		}
 	}
 	return v.standing(key)
+}
+
+// faceOff tells which board is bought for rails that were told narrower or wider than their size, and what that means at the saw.
+func (v *voice) faceOff(facts []solver.Fact) string {
+	if len(facts) == 0 || len(facts[0].Names) == 0 || len(facts[0].Nums) < 3 {
+		return ""
+	}
+	f := facts[0]
+	board, told, has, off := size(f.Names[0]), v.both(f.Nums[0]), v.length(f.Nums[1]), v.onMarkOrExact(f.Nums[2])
+	other := "If it is another board, tell me its size"
+	if len(f.Names) > 1 && len(f.Nums) > 3 {
+		other = "A " + size(f.Names[1]) + " is " + v.length(f.Nums[3]) + ": say `rails " + f.Names[1] + "` if that is your board"
+	}
+	if f.Nums[1].Less(f.Nums[0]) {
+		return "A " + board + " is only " + has + " on the face, and you told " + told + ": no such board gives that. " + other + "."
+	}
+	return "A " + board + " is " + has + " on the face, and you told " + told + ": the list buys " + board + ", and " + off + " is to be ripped off each rail. " + other + "."
 }
 
 // warningOf words a caution that has a figure and the limit beside it.

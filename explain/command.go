@@ -76,6 +76,9 @@ func (v *voice) done(f solver.Fact) {
 		v.p.say("Taken back: "+v.phrases(f.Names), noInk)
 	case "trial dropped":
 		v.p.say("What was tried is dropped; nothing had been changed", noInk)
+		if len(f.Names) > 0 {
+			v.p.note("The last change stands: " + v.phrases(f.Names) + forEye(" (`undo` takes it back)"))
+		}
 	case "redone":
 		v.p.say("Back again: "+v.phrases(f.Names), noInk)
 	case "kept":

@@ -13,6 +13,7 @@ func (v *voice) compose() *page {
 	v.mended()
 	v.whichWall()
 	v.fault()
+	v.whichLayout()
 	if v.a.Ask != nil && v.onlyAsks() {
 		if v.a.To.Kind == "state" && v.a.Verdict == solver.Open && len(v.a.To.Statements) > 0 {
 			v.noted()
@@ -81,6 +82,7 @@ func (v *voice) stated() {
 		v.blocked()
 	case v.onlyNoted():
 		v.noted()
+		v.notAsMeasured()
 		v.cautions()
 		return
 	case v.a.Layout != nil && (v.a.Layout.Up != nil || v.a.Layout.Along != nil):
@@ -89,6 +91,7 @@ func (v *voice) stated() {
 	default:
 		v.open()
 	}
+	v.notAsMeasured()
 	v.assumed()
 	v.cautions()
 }
@@ -124,6 +127,16 @@ func (v *voice) fault() {
 	v.p.say("An answer of this program did not pass its own check, so I don't give it. That is a fault of the program: please report these lines", warning)
 	for _, line := range f.Names {
 		v.p.add(para{text: quoted(line), lead: "  "})
+	}
+}
+
+// whichLayout tells, behind what was only tried, whether the answer is of that or of what stands.
+func (v *voice) whichLayout() {
+	if f, ok := v.fact("of the trial"); ok {
+		v.p.say("Of what you tried: "+v.phrases(f.Names), noInk)
+	}
+	if f, ok := v.fact("without the trial"); ok && v.first("without the trial: "+v.phrases(f.Names)) {
+		v.p.say("Of what stands, without what you tried: "+v.phrases(f.Names), noInk)
 	}
 }
 

@@ -193,9 +193,9 @@ func (v *voice) notCounted() {
 		}
 		switch f.Names[0] {
 		case "fit":
-			list = append(list, "play ("+v.length(f.Nums[0])+" a rail is common)")
+			list = append(list, "play ("+v.onTapeOrExact(f.Nums[0])+" a rail is common)")
 		case "trim":
-			list = append(list, "squaring the ends ("+v.length(f.Nums[0])+" a board is common)")
+			list = append(list, "squaring the ends ("+v.onTapeOrExact(f.Nums[0])+" a board is common)")
 		case "spare":
 			list = append(list, "spare (a tenth more is common)")
 		}

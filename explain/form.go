@@ -117,6 +117,19 @@ func (v *voice) figureOf(s string) string {
 	return quoted(s)
 }
 
+// shownOf is figureOf for what is sold or set by the tape: lengths stand as a tape shows them, and "about" is said once for all.
+func (v *voice) shownOf(s string) string {
+	var at []exact.Rat
+	for _, one := range strings.Split(s, ", ") {
+		r, ok := length(one)
+		if !ok || !isLength(one) {
+			return v.figureOf(s)
+		}
+		at = append(at, r)
+	}
+	return v.places(at)
+}
+
 // and joins words as a person lists them: "a, b and c".
 func and(list []string) string { return joined(list, "and") }
 

@@ -1,6 +1,8 @@
 package explain
 
 import (
+	"strings"
+
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -44,6 +46,21 @@ func (v *voice) asMeasured() {
 		v.bevel(f)
 	}
 	v.playTold()
+}
+
+// notAsMeasured tells, as soon as it is so, that what the tape found is not the wall that was told.
+func (v *voice) notAsMeasured() {
+	f, ok := v.fact("not as measured")
+	if !ok || len(f.Names) == 0 {
+		return
+	}
+	text := v.askMeasured(f.Names[0], solver.Fact{Names: f.Names[1:], Nums: f.Nums})
+	if _, rest := v.fact("others as planned"); rest && text != "" {
+		text = "With the other bays as planned it comes" + strings.TrimPrefix(text, "As measured it comes")
+	}
+	if text != "" && v.first("not as measured: "+text) {
+		v.p.say(text, warning)
+	}
 }
 
 // slope tells where rails are tightest, and whether square ends do.

@@ -1,11 +1,13 @@
 package explain
 
+import "strings"
+
 // hardwareTold says where the screws go, and what is the base's own affair.
 func (v *voice) hardwareTold() {
 	var screws []string
 	for _, f := range v.facts("screws") {
 		if len(f.Names) > 0 && len(f.Nums) > 1 {
-			screws = append(screws, number(f.Nums[0])+" at "+v.length(f.Nums[1])+" "+quoted(f.Names[0]))
+			screws = append(screws, number(f.Nums[0])+" at "+v.onTapeOrExact(f.Nums[1])+" "+quoted(f.Names[0]))
 		}
 	}
 	if len(screws) > 0 {
@@ -62,8 +64,17 @@ func (v *voice) unpriced() {
 	if f, ok := v.fact("no price"); ok && len(f.Names) > 0 && v.a.Cost != nil {
 		var list []string
 		for _, n := range f.Names {
-			list = append(list, quoted(n))
+			list = append(list, v.soldAs(n))
 		}
 		v.p.note("No price was told for " + and(list) + ": not in the sum")
 	}
+}
+
+// soldAs says an item of the list that may have a length: "1x4 of 96", "bracket".
+func (v *voice) soldAs(name string) string {
+	item, long, _ := strings.Cut(name, " ")
+	if r, ok := length(long); ok && isLength(long) {
+		return size(item) + " of " + v.onTapeOrExact(r)
+	}
+	return quoted(name)
 }

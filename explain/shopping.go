@@ -24,12 +24,22 @@ func (v *voice) shopping() {
 	v.planTable()
 	v.planProof()
 	v.noBoards()
+	v.ripped()
 	v.hardwareTold()
 	v.unpriced()
 	v.notCounted()
 	v.p.lay(v.buySums())
 	v.assumed()
 	v.cautions()
+}
+
+// ripped tells by the list that its boards are wider than the rails that were told.
+func (v *voice) ripped() {
+	for _, c := range v.a.Cautions {
+		if c.Key == "face off" && len(c.Facts) > 0 && len(c.Facts[0].Nums) > 2 && c.Facts[0].Nums[0].Less(c.Facts[0].Nums[1]) {
+			v.p.note("Each rail is ripped out of a " + size(first(c.Facts[0].Names)) + ": " + v.onMarkOrExact(c.Facts[0].Nums[2]) + " comes off its face")
+		}
+	}
 }
 
 // buyingSoFar shows the list that a budget blocks, so that it is seen where the money goes.
@@ -45,7 +55,7 @@ func (v *voice) shoppingLead() {
 	var boards []string
 	for _, b := range v.a.Shopping {
 		if b.Length != nil {
-			boards = append(boards, count(b.Count)+" "+size(b.Item)+" at "+v.length(*b.Length))
+			boards = append(boards, count(b.Count)+" "+size(b.Item)+" at "+v.onTapeOrExact(*b.Length))
 		}
 	}
 	if len(boards) > 0 {
@@ -99,7 +109,7 @@ func (v *voice) buyTable() {
 	for _, b := range v.a.Shopping {
 		length, each, amount := "", "", ""
 		if b.Length != nil {
-			length = v.bare(*b.Length)
+			length = v.onMark(*b.Length)
 		}
 		if b.Each != nil {
 			each = money(b.Each.Rat)
@@ -139,7 +149,7 @@ func (v *voice) planTable() {
 	t := newTable("times", "<board", "<cut into", "left")
 	t.title = "To cut:"
 	for _, b := range v.a.Plan {
-		board := size(b.Size) + " " + v.bare(b.Board)
+		board := size(b.Size) + " " + v.onMark(b.Board)
 		if b.Have {
 			board += ", yours"
 		}
@@ -169,6 +179,14 @@ func (v *voice) piecesIn(list []exact.Rat) string {
 func (v *voice) onMarkOrExact(r exact.Rat) string {
 	if _, on := v.Near(r); on {
 		return v.bare(r)
+	}
+	return v.about(r)
+}
+
+// onTapeOrExact is onMarkOrExact with its unit.
+func (v *voice) onTapeOrExact(r exact.Rat) string {
+	if _, on := v.Near(r); on {
+		return v.length(r)
 	}
 	return v.about(r)
 }

@@ -47,7 +47,7 @@ var topicTold = map[string]map[aspect]bool{
 
 // cautionAbout says what a caution is about.
 var cautionAbout = map[string][]aspect{
-	"off the floor": {aboutUp}, "brackets touch": {aboutUp}, "other brackets": {aboutUp},
+	"off the floor": {aboutUp}, "brackets touch": {aboutUp}, "other brackets": {aboutUp}, "face off": {aboutUp, aboutBuying},
 	"narrow opening": {aboutAlong}, "squeeze": {aboutAlong}, "barrow": {aboutAlong}, "stiffeners far": {aboutAlong},
 	"post low": {aboutAlong}, "many posts": {aboutAlong}, "long boards": {aboutAlong},
 	"free post": {aboutAlong, aboutBases}, "drilling": {aboutAlong, aboutBases},
@@ -62,7 +62,7 @@ var cautionAbout = map[string][]aspect{
 var concerns = map[string][]solver.Quantity{
 	"off the floor":  {solver.BottomGap},
 	"brackets touch": {solver.Gap, solver.Rails},
-	"other brackets": {solver.RailSize, solver.BracketClearance},
+	"other brackets": {solver.RailSize, solver.BracketClearance}, "face off": {solver.RailFace, solver.RailSize},
 	"narrow opening": {solver.Opening}, "squeeze": {solver.Opening}, "barrow": {solver.Opening},
 	"stiffeners far": {solver.Stiffeners, solver.StiffenerSpacing},
 	"post low":       {solver.PostHeight},

@@ -52,6 +52,9 @@ func (s *speech) doubt(m made, lo, hi amount) *solver.Question {
 	if s.inCentimeters && m.kind == solver.Length && lo.unit == bare && v.Num.Sign() > 0 && within(q, v.Num.Mul(exact.Int(10))) {
 		return s.question(m, lo, hi) // "I work in centimeters, gap 5"
 	}
+	if s.metric && tooTightForMillimeters(m, lo) {
+		return s.question(m, lo, hi) // "I work in millimeters, make the gaps 3"
+	}
 	switch m.st.Op {
 	case solver.LT, solver.LE:
 		if q == solver.Stiffeners && r[1].Less(v.Num) && v.Num.Less(plausible[solver.StiffenerSpacing][1]) {
@@ -81,6 +84,18 @@ func (s *speech) doubt(m made, lo, hi amount) *solver.Question {
 		}
 	}
 	return s.question(m, lo, hi)
+}
+
+// tooTightForMillimeters: a gap of less than 10 mm that was said without its unit is more likely one in inches or centimeters. None at all is
+// meant as it is said.
+func tooTightForMillimeters(m made, lo amount) bool {
+	switch m.st.Name.Quantity {
+	case solver.Gap, solver.BottomGap:
+	default:
+		return false
+	}
+	limits := m.st.Op == solver.LT || m.st.Op == solver.LE || m.st.Op == solver.GT || m.st.Op == solver.GE
+	return !limits && lo.unit == bare && lo.val.Sign() > 0 && lo.val.Less(exact.Int(10))
 }
 
 // inchFraction reports whether a figure is one of an inch tape: quarters, eighths, sixteenths and finer, said as such.

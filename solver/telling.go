@@ -47,11 +47,31 @@ func (v *solved) tellWork(a *Answer) {
 	}
 	if al := a.Layout.Along; al != nil {
 		a.Work = append(a.Work, v.alongWork(al)...)
+		a.Facts = append(a.Facts, v.baysDiffer(al)...)
 	}
 	if al := a.Layout.Along; al != nil && al.PostHeight != nil && a.Layout.Up != nil {
 		above := al.PostHeight.Sub(a.Layout.WallHeight)
 		a.Work = append(a.Work, Line(string(PostHeight), "post height", Sum(Num(a.Layout.WallHeight), Num(above))))
 	}
+}
+
+// baysDiffer tells why bays are not all of one width though nobody wanted that: an opening in the middle leaves both sides the
+// same room, and the numbers of bays in them differ. Nums are those numbers, left and right.
+func (v *solved) baysDiffer(a *Along) []Fact {
+	middle := slices.ContainsFunc(v.p.book.said, func(s Statement) bool { return s.Name.Quantity == OpeningSide && s.Value.Word == "middle" })
+	if !middle || len(a.Openings) != 1 || v.p.speaksOf(Bay) || equalWidths(a.Bays) {
+		return nil
+	}
+	left := 0
+	for _, b := range a.Bays {
+		if b.FromLeft.Less(a.Openings[0].FromLeft) {
+			left++
+		}
+	}
+	if 2*left == len(a.Bays) {
+		return nil
+	}
+	return []Fact{{Key: "bays differ", Nums: []exact.Rat{exact.Int(left), exact.Int(len(a.Bays) - left)}}}
 }
 
 // says reports whether the person gave a quantity a figure of its own.

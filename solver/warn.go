@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"saywright/solver/exact"
+	"saywright/solver/lumber"
 )
 
 // The cautions that a layout raises, each under the key by which package explain words it. Figures are in Facts.
@@ -17,6 +18,8 @@ import (
 //	post low         an added post that stands less than 2 in above    "limit": Nums above the wall, 2
 //	brackets touch   a gap less than 1/8 in over the clearance         "limit": Nums the gap, the clearance
 //	other brackets   rails of another size than brackets are known of  "clearance": Names the size, Nums what is kept for them
+//	face off         rails told much narrower or wider than their size  "face off": Names the size, a size that has that face, if any;
+//	                                                                   Nums the face told, that of the size, how far off, that of the other
 //	free post        an added post, held only at its foot              "posts": Nums how many
 //	drilling         the same: holes in concrete
 //	guard            the ground beyond drops more than 30 in           "drop": Nums the drop
@@ -56,6 +59,7 @@ func (v *solved) tellCautions(a *Answer) {
 	if u := a.Layout.Up; u != nil {
 		heightCautions(u, add)
 		v.bracketCaution(u, add)
+		v.faceCaution(u, add)
 	}
 	if al := a.Layout.Along; al != nil {
 		v.lengthCautions(al, a.Layout.Up, add)
@@ -99,6 +103,39 @@ func (v *solved) bracketCaution(u *Up, add func(string, string, ...Fact)) {
 	if u.Rails > 1 && u.RailSize != "" && u.RailSize != usual.Value.Word && !told {
 		add("other brackets", NoSource, Fact{Key: "clearance", Names: []string{u.RailSize}, Nums: []exact.Rat{u.Clearance}})
 	}
+}
+
+// ripsBeyond is how far a board's face may be off its size before it is another board, or a ripped one: wet and dry boards differ by less
+// (common practice, no source).
+var ripsBeyond = exact.New(1, 4)
+
+// faceCaution warns of rails whose face was told so far off their size that the boards on the list don't have it.
+func (v *solved) faceCaution(u *Up, add func(string, string, ...Fact)) {
+	size, err := lumber.Find(u.RailSize)
+	if err != nil || !v.says(RailFace) {
+		return
+	}
+	off := u.RailFace.Sub(size.Face).Abs()
+	if !ripsBeyond.Less(off) {
+		return
+	}
+	f := Fact{Key: "face off", Names: []string{u.RailSize}, Nums: []exact.Rat{u.RailFace, size.Face, off}}
+	if other, ok := sizeWithFace(u.RailFace, size, v.p.book.Metric()); ok {
+		f.Names, f.Nums = append(f.Names, other.Name), append(f.Nums, other.Face)
+	}
+	add("face off", NoSource, f)
+}
+
+// sizeWithFace finds the size about as thick as another that comes nearest to a face that was told, within a sixteenth.
+func sizeWithFace(face exact.Rat, like lumber.Size, metric bool) (best lumber.Size, ok bool) {
+	near := exact.New(1, 16)
+	for _, s := range lumber.All() {
+		off := s.Face.Sub(face).Abs()
+		if s.Metric == metric && s.Thickness.Sub(like.Thickness).Abs().Less(exact.New(1, 2)) && (off.Less(near) || !ok && off.Eq(near)) {
+			best, near, ok = s, off, true
+		}
+	}
+	return best, ok
 }
 
 func (v *solved) lengthCautions(a *Along, u *Up, add func(string, string, ...Fact)) {

@@ -30,7 +30,7 @@ func (r *round) ask(a grammar.Act) {
 			return
 		}
 	}
-	own := r.part(b, base, solver.Ask(b, base, a.Topic, name), solver.Reply{Kind: "ask", Topic: a.Topic, Name: name, As: a.As})
+	own := r.part(b, base, solver.Ask(b, base, a.Topic, name), solver.Reply{Kind: "ask", Topic: a.Topic, Name: name, As: a.As}, r.notTried(b.Wall)...)
 	if r.on == nil && base.Verdict != solver.Blocked {
 		r.stuckOn(&trial{wall: b.Wall, from: b, book: b, to: own}) // a screw too long, a budget too small
 	}
@@ -84,8 +84,30 @@ func (r *round) why(a grammar.Act) {
 		return
 	}
 	wall, name := askedOf(a)
-	b, base := r.at(wall)
-	r.part(b, base, solver.Why(b, base, name, a.Topic, false), solver.Reply{Kind: "why", Topic: a.Topic, Name: name})
+	b, base, told := r.upon(wall)
+	r.part(b, base, solver.Why(b, base, name, a.Topic, false), solver.Reply{Kind: "why", Topic: a.Topic, Name: name}, told...)
+}
+
+// upon is at for who asks why: right behind what was only tried that is meant, and told.
+func (r *round) upon(wall string) (solver.Book, *solver.Answer, []solver.Fact) {
+	t := r.talk.upon
+	if wall == "" {
+		wall = r.talk.now.hand
+	}
+	if r.on != nil || t == nil || t.wall != wall || r.units != "" || !r.talk.now.same(r.begin) {
+		b, base := r.at(wall)
+		return b, base, nil
+	}
+	return t.book, t.to, []solver.Fact{{Key: "of the trial", Names: formsOf(t.said)}}
+}
+
+// notTried tells, right behind what was only tried, that a question is answered by what stands.
+func (r *round) notTried(wall string) []solver.Fact {
+	t := r.talk.upon
+	if r.on != nil || t == nil || t.wall != wall || !r.talk.now.same(r.begin) {
+		return nil
+	}
+	return []solver.Fact{{Key: "without the trial", Names: formsOf(t.said)}}
 }
 
 func (r *round) showAll(grammar.Act) {
@@ -100,7 +122,11 @@ func (r *round) showAll(grammar.Act) {
 		topic = "that"
 	}
 	full := solver.Why(m.book, m.base, to.Name, topic, true)
-	r.part(m.book, m.base, full, solver.Reply{Kind: "why", Topic: topic, Name: to.Name, Full: true})
+	var told []solver.Fact
+	if t := r.talk.upon; t != nil && t.to == m.base {
+		told = []solver.Fact{{Key: "of the trial", Names: formsOf(t.said)}}
+	}
+	r.part(m.book, m.base, full, solver.Reply{Kind: "why", Topic: topic, Name: to.Name, Full: true}, told...)
 }
 
 // next tells one step of the work after another.
@@ -182,8 +208,12 @@ func (r *round) undo(grammar.Act) {
 		return
 	}
 	if t.trying {
-		t.tried, t.trying = nil, false
-		r.tell("undo", solver.Fact{Key: "trial dropped"})
+		dropped := solver.Fact{Key: "trial dropped"}
+		if n := len(t.past); n > 0 {
+			dropped.Names = t.past[n-1].said // what taking back once more would take
+		}
+		t.tried, t.trying, t.upon = nil, false, nil
+		r.tell("undo", dropped)
 		return
 	}
 	if len(t.past) == 0 {
@@ -214,7 +244,7 @@ func (r *round) startOver(grammar.Act) {
 	for _, b := range t.now.books {
 		gone += len(forms(b))
 	}
-	t.tried, t.last, t.lesson, t.before, t.stepAt = nil, nil, nil, nil, 0
+	t.tried, t.upon, t.last, t.lesson, t.before, t.stepAt = nil, nil, nil, nil, nil, 0
 	r.stand(standing{}, solver.Reply{Kind: "command", Topic: "start over"}, nil, solver.Fact{Key: "started over", Nums: counts(gone)})
 	t.last = nil
 }

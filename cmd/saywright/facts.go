@@ -12,7 +12,11 @@ package main
 //	posts added                                              before, now, more       a statement that sets posts nobody spoke of
 //	left open      the quantity, then the counts kept        those counts            an ask in the line of a what-if, of what was said
 //	undone         normal forms of the line taken back                              undo
-//	trial dropped                                                                   undo, right behind what was only tried
+//	trial dropped  normal forms of the last change that stands                      undo, where something was tried and nothing has changed since
+//	of the trial   normal forms of what was tried                                   why, right behind what was only tried
+//	without the trial   the same                                                    ask, right behind what was only tried
+//	span grown                                               before, now, more      a statement that makes the wall longer and does not say how long
+//	not as measured    key of the question, names of its fact   nums of its fact    a statement that leaves the layout other than it was measured
 //	redone         normal forms of the line said again                              redo
 //	started over                                             statements dropped     start over
 //	forgot         normal forms that went                                           forget, forget all but

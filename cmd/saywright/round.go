@@ -96,8 +96,22 @@ func (r *round) finish(acts []grammar.Act) {
 		t.past = append(slices.Clip(t.past), step{said: r.done, from: r.begin, to: t.now})
 		t.future = nil
 	}
-	t.trying = t.tried != nil && t.now.same(r.begin) && slices.ContainsFunc(acts, func(a grammar.Act) bool { return a.Kind == grammar.WhatIf })
+	tries := slices.ContainsFunc(acts, func(a grammar.Act) bool { return a.Kind == grammar.WhatIf })
+	t.trying = t.tried != nil && t.now.same(r.begin) && (tries || t.trying)
+	switch {
+	case !t.trying:
+		t.upon = nil
+	case tries:
+		t.upon = t.tried
+	case slices.ContainsFunc(acts, leavesTrial):
+		t.upon = nil
+	}
 	t.lately = spokenOf(acts)
+}
+
+// leavesTrial reports whether an act turns from what was tried back to what stands: only who asks why stays with it.
+func leavesTrial(a grammar.Act) bool {
+	return a.Kind != grammar.Why && a.Kind != grammar.ShowAll && a.Kind != grammar.HelpMe
 }
 
 // spokenOf lists what a line spoke of, in order.

@@ -6,6 +6,7 @@ import (
 
 	"saywright/grammar"
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // state says statements, each of its wall. A wall named is at hand from then on.
@@ -35,6 +36,56 @@ func (r *round) state(acts []grammar.Act) {
 			now.Facts = append(now.Facts, solver.Fact{Key: "posts added", Nums: counts(a, b, b-a)})
 		}
 	}
+	r.tellLength(was, said)
+	r.tellMeasured(was, said)
+}
+
+// tellLength tells that the wall grew or shrank, where how far apart the end posts stand only follows from what fills it.
+func (r *round) tellLength(was *solver.Answer, said []solver.Statement) {
+	now := r.parts[len(r.parts)-1]
+	before, ok := lengthOf(was)
+	after, still := lengthOf(now)
+	if !ok || !still || before.Eq(after) || slices.ContainsFunc(said, saysLength) {
+		return
+	}
+	now.Facts = append(now.Facts, solver.Fact{Key: "span grown", Nums: []exact.Rat{before, after, after.Sub(before)}})
+}
+
+func lengthOf(a *solver.Answer) (exact.Rat, bool) {
+	if a.Verdict != solver.Fits || a.Layout == nil || a.Layout.Along == nil {
+		return exact.Rat{}, false
+	}
+	return a.Layout.Span, true
+}
+
+// saysLength reports whether who says a statement speaks of how long the wall is.
+func saysLength(s solver.Statement) bool {
+	switch s.Name.Quantity {
+	case solver.Span, solver.Overall, solver.Centers:
+		return true
+	}
+	return false
+}
+
+// tellMeasured tells at once where the layout is not what the tape found: who hears of it only at the saw has set a post by it.
+func (r *round) tellMeasured(was *solver.Answer, said []solver.Statement) {
+	now := r.parts[len(r.parts)-1]
+	b := r.talk.now.book(r.talk.now.hand)
+	ofTape := func(s solver.Statement) bool {
+		return s.Name.Quantity == solver.Measured || s.Name.Quantity == solver.PostLeans
+	}
+	if now.Verdict != solver.Fits || !slices.ContainsFunc(b.Standing(), ofTape) || !slices.ContainsFunc(said, ofTape) && len(solver.Differences(was, now)) == 0 {
+		return
+	}
+	q := solver.Ask(b, r.talk.base(b), "cuts", nil).Ask
+	if q == nil || len(q.Facts) == 0 || q.Key == "layout first" {
+		return
+	}
+	f := q.Facts[0]
+	if along := now.Layout.Along; along != nil && q.Key == "span missed" && len(baysMeasured(b)) < len(along.Bays) {
+		now.Facts = append(now.Facts, solver.Fact{Key: "others as planned"})
+	}
+	now.Facts = append(now.Facts, solver.Fact{Key: "not as measured", Names: append([]string{q.Key}, f.Names...), Nums: f.Nums})
 }
 
 // posts counts the added posts of an answer, -1 where it has no layout along the wall.
@@ -54,6 +105,17 @@ func placesPosts(s solver.Statement) bool {
 		return true
 	}
 	return false
+}
+
+// baysMeasured is the set of bays that a tape was held to.
+func baysMeasured(b solver.Book) map[int]bool {
+	set := map[int]bool{}
+	for _, s := range b.Standing() {
+		if s.Name.Quantity == solver.Measured {
+			set[s.Name.Bay] = true
+		}
+	}
+	return set
 }
 
 // sameClash reports whether an answer is blocked by what the one before it was, with the same ways out: then it need not be told again.

@@ -23,7 +23,8 @@ type Talk struct {
 
 	solved map[string]*solver.Answer // by wall, of now; filled when first needed
 	tried  *trial                    // the last what-if
-	trying bool                      // the last line only tried something
+	trying bool                      // something was tried, and nothing has changed since
+	upon   *trial                    // what was tried, where the last line tried it or asked why it is so
 	stuck  *trial                    // the last blocked answer and its ways out
 	asked  *asked                    // what the last answer asked back
 	open   *grammar.Pending          // the question that waits for an answer in a word
