@@ -176,6 +176,8 @@ func (v *voice) askTalk(q solver.Question, f solver.Fact) string {
 		reason = quoted(f.Names[1])
 	}
 	switch q.Key {
+	case "at hand":
+		return v.askAtHand(q, f.Names)
 	case "too long":
 		if len(f.Nums) > 0 {
 			return "That line is longer than the " + number(f.Nums[0]) + " characters that I read. Can you say it in parts?"

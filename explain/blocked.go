@@ -207,6 +207,8 @@ func (v *voice) change(c solver.Change) string {
 		return "brackets that stand past their rail" + strings.TrimPrefix(v.by(c), ",")
 	case g.name == string(solver.Stock):
 		return "a board of " + v.figureOf(g.value) + " on sale"
+	case c.New.Name.Quantity == solver.Stock && g.op == "+=":
+		return v.phrase(c.New.Name.String()+" = "+g.value) + " on sale too"
 	case solver.KindOf(solver.Quantity(g.name)) == solver.Size && c.Old.Value.Word != "":
 		return v.phrase(c.To) + " in place of " + c.Old.Value.Word
 	case c.By == "" || f.name != g.name:

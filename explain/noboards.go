@@ -26,8 +26,8 @@ func (v *voice) hardwareTold() {
 
 // noBoards says which pieces come out of no board, and what would do.
 func (v *voice) noBoards() {
-	told := map[string]bool{} // sentences, and boards by size and length
-	once := func(s string) {  // the same would do for several pieces
+	told := map[string]bool{}
+	once := func(s string) { // the same would do for several pieces
 		if !told[s] {
 			told[s] = true
 			v.p.note(s)
@@ -41,13 +41,12 @@ func (v *voice) noBoards() {
 			v.p.say("No board is long enough for a "+v.pieceOf(name)+": it is "+v.length(n[0])+", and the longest "+size(f.Names[1])+" is "+v.length(n[1]), bad)
 		case f.Key == "bay that would do" && len(n) > 1:
 			once("A bay of " + v.both(n[1]) + " or less would do")
-		case f.Key == "board that would do" && len(n) > 0 && !told[name+n[0].String()]:
+		case f.Key == "board that would do" && len(n) > 0:
 			v.p.note("A " + size(name) + " of " + v.length(n[0]) + " would do: the shortest common one")
 		case f.Key == "no common board" && len(n) > 0:
 			v.p.note("No common " + size(name) + " is " + v.length(n[0]) + " long: it wants a joint, or a special order")
 		case f.Key == "price missing" && len(n) > 0:
-			told[name+n[0].String()] = true // that it would do is told with its price
-			v.p.note("A " + size(name) + " of " + v.length(n[0]) + " would do, and has no price while others have one")
+			v.p.note("A " + size(name) + " of " + v.length(n[0]) + " would do, but has no price while others have one. Say it so: " + v.priceLine(name, n[0]))
 		case f.Key == "boards missing" && len(n) > 1:
 			v.p.say(plural(ints(n)[0], "board", "boards")+" of "+size(name)+" are missing, "+v.length(n[1])+" long", bad)
 		case f.Key == "no spare on sale" && len(n) > 0:

@@ -49,6 +49,8 @@ func (v *voice) question() {
 	case q.Key == "offered" && len(q.Choices) == 1:
 		v.p.hear(sentence(v.offeredAloud(q.Choices[0])))
 		v.p.hear("Say yes, or say it another way.")
+	case q.Key == "at hand" && len(q.Choices) > 0:
+		v.p.hear(sentence(v.atHandAloud(q.Choices)))
 	case len(q.Choices) > 1:
 		v.p.hear(sentence("say " + v.choicesAloud(q.Choices)))
 	}
@@ -88,7 +90,7 @@ func (v *voice) choicesAloud(choices []string) string {
 			list = append(list, count(i+1)+" to drop "+v.the(read(form).name))
 			continue
 		}
-		list = append(list, count(i+1)+" for "+v.phrase(c))
+		list = append(list, count(i+1)+" for "+v.offeredAloud(c))
 	}
 	return strings.Join(list, "; or ")
 }

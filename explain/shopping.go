@@ -28,6 +28,7 @@ func (v *voice) shopping() {
 	v.hardwareTold()
 	v.unpriced()
 	v.notCounted()
+	v.comesOff()
 	v.p.lay(v.buySums())
 	v.assumed()
 	v.cautions()
@@ -81,15 +82,20 @@ func (v *voice) noSum() {
 	text := "No price was told yet, so there is no sum"
 	for _, b := range v.a.Shopping {
 		if b.Length != nil {
-			long := solver.Inches(*b.Length).String()
-			if v.Metric {
-				long = v.length(*b.Length)
-			}
-			text += ". Say one so: `" + b.Item + " of " + long + " for 9.50`"
+			text += ". Say one so: " + v.priceLine(b.Item, *b.Length)
 			break
 		}
 	}
 	v.p.say(text, noInk)
+}
+
+// priceLine is a line that tells a price, as it is heard.
+func (v *voice) priceLine(item string, long exact.Rat) string {
+	said := solver.Inches(long).String()
+	if v.Metric {
+		said = v.length(long)
+	}
+	return "`" + item + " of " + said + " for 9.50`"
 }
 
 // itemsLead lists what is bought by the piece.

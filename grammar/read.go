@@ -111,6 +111,12 @@ func Read(line string, c Context) Reading {
 		return unlessSettled(Reading{Ask: q}, line, c)
 	}
 	atoms := split(letters)
+	if r, ok := thereAlready(line, atoms); ok {
+		return r
+	}
+	if r, ok := openingInBay(line, atoms, c); ok {
+		return r
+	}
 	return withLostQuestions(line, atoms, c, reckonedFromThing(readSpoken(line, atoms, c), atoms))
 }
 

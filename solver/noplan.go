@@ -54,8 +54,9 @@ func (s *Site) tooLong(w want, job stock.Job, e *stock.TooLong) (f Findings) {
 			f.Facts = append(f.Facts, Fact{Key: "bay that would do", Nums: []exact.Rat{exact.Int(p.Bay), bay}})
 		}
 	}
-	if e.Unpriced != nil {
+	if e.Unpriced != nil { // then no other board is wanted: its price is
 		f.Facts = append(f.Facts, Fact{Key: "price missing", Names: []string{w.size}, Nums: []exact.Rat{*e.Unpriced}})
+		return f
 	}
 	f.and(s.longerBoard(w, job, e))
 	return f

@@ -374,7 +374,7 @@ func (p *problem) addHabits() {
 		p.add(law{Rule: Rule{Rule: name, Kind: Practice, Says: s.String(), Source: NoSource, From: &s},
 			said: s, field: fieldOf(s.Name.Quantity), soft: true})
 	}
-	if !p.speaksOf(Stock) {
+	if !slices.ContainsFunc(p.book.said, func(s Statement) bool { return s.Name.Quantity == Stock && p.limitsRails(s) }) {
 		s := Of(Stock, Eq, Value{List: DefaultStock()})
 		p.add(law{Rule: Rule{Rule: "stock", Kind: Practice, Says: s.String(), Source: NoSource, From: &s},
 			said: s, field: alongField, soft: true})

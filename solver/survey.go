@@ -35,7 +35,7 @@ func (v *solved) site(a *Answer) *Site {
 		}
 		s.Defaults = append(s.Defaults, Of(d.Quantity, Eq, d.Value))
 	}
-	if len(s.Stock) == 0 {
+	if !slices.ContainsFunc(s.Stock, func(st Statement) bool { return st.Name.Item == "" }) { // who tells what one size comes in says nothing of the others
 		st := Of(Stock, Eq, Value{List: DefaultStock()})
 		s.Stock, s.Defaults = append(s.Stock, st), append(s.Defaults, st)
 	}

@@ -185,7 +185,9 @@ func (t *Talk) askBack(line, list string, read grammar.Reading, open *asked) tur
 	if q == nil {
 		q = &solver.Question{Key: "nothing said", Example: "wall 48 high, gap 2-1/2"}
 	}
-	if forms := grammar.Offer(line, t.context(), q); len(forms) > 0 {
+	if q.Key == "at hand" {
+		q = t.offerAtHand(*q)
+	} else if forms := grammar.Offer(line, t.context(), q); len(forms) > 0 {
 		q = &solver.Question{At: q.At, Key: "offered", Choices: forms, Example: map[bool]string{true: "yes", false: "the first"}[len(forms) == 1]}
 		open = &asked{} // a choice is a line of its own: the one that was said cannot be read as a whole
 	}

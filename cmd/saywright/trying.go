@@ -73,17 +73,17 @@ func (r *round) takeOver(t *trial, changes []solver.Change) {
 	b := r.talk.now.book(t.wall)
 	var told []solver.Replaced
 	var kept []string
-	take := func(s solver.Statement) bool {
+	take := func(s solver.Statement) (solver.Statement, bool) {
 		next, settled, replaced, err := b.With(s, nil)
 		if err != nil {
 			r.cannot(s, err)
-			return false
+			return s, false
 		}
 		b, told, kept = next, append(told, replaced...), append(kept, settled.String())
-		return true
+		return settled, true
 	}
 	for _, s := range t.said {
-		if !take(s) {
+		if _, ok := take(s); !ok {
 			return
 		}
 	}
@@ -93,11 +93,12 @@ func (r *round) takeOver(t *trial, changes []solver.Change) {
 			told = append(told, solver.Replaced{Old: c.Old})
 			continue
 		}
-		if !take(c.New) {
+		settled, ok := take(c.New)
+		if !ok {
 			return
 		}
-		if c.Old.String() != c.New.String() {
-			told = append(told, solver.Replaced{Old: c.Old, New: c.New})
+		if c.Old.String() != settled.String() {
+			told = append(told, solver.Replaced{Old: c.Old, New: settled})
 		}
 	}
 	topic := "take that"

@@ -1,0 +1,60 @@
+package explain
+
+import (
+	"slices"
+
+	"saywright/solver"
+)
+
+// askAtHand asks how much of a part is there already: so much comes off the list.
+func (v *voice) askAtHand(q solver.Question, parts []string) string {
+	posts := slices.Contains(parts, "post")
+	off := slices.ContainsFunc(q.Facts, func(f solver.Fact) bool { return f.Key == "not on the list" })
+	switch {
+	case len(q.Choices) > 0 && posts:
+		return "The end posts are never on the list. What is there of the added ones? It comes off the list then."
+	case len(q.Choices) > 0:
+		return "Is this there already? It comes off the list then."
+	case off && posts:
+		return "The end posts are never on the list, and this wall has no other post. What else is there?"
+	case off:
+		return "The list has none of that, so nothing comes off it. What else is there?"
+	}
+	for _, p := range parts {
+		if p == "post" || p == "stiffener" || p == "rail" || p == "lumber" {
+			return "How many are there, and how long? They come off the list then."
+		}
+	}
+	return "How many are there? They come off the list then."
+}
+
+// atHandAloud says the choices by number, each in words.
+func (v *voice) atHandAloud(choices []string) string {
+	if len(choices) == 1 {
+		return v.offeredAloud(choices[0]) + ". Say yes, or how many there are"
+	}
+	return "say " + v.choicesAloud(choices)
+}
+
+// comesOff tells, by a list, how to say what is there already; once a conversation, and not to who has said so.
+func (v *voice) comesOff() {
+	for _, w := range v.a.Work {
+		if w.Note == "less what is at hand" {
+			return
+		}
+	}
+	for _, b := range v.a.Plan {
+		if b.Have {
+			return
+		}
+	}
+	say := "`I have the brackets`"
+	for _, b := range v.a.Shopping {
+		if b.Item == "post base" {
+			say = "`the posts are up` or " + say
+		}
+	}
+	if v.first("what is there comes off") {
+		v.p.note("What is there already comes off the list: say " + say)
+	}
+}

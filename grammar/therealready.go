@@ -1,0 +1,87 @@
+package grammar
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+
+	"saywright/solver"
+)
+
+// What is there already need not be bought: "the posts are up already", "I have the brackets". Nobody said how many there are or how long,
+// so it is asked back; what the list has of them, the conversation knows, and offers (Own: each choice is a line of its own).
+// Common ways of speech, no source.
+
+const (
+	atHandParts = `((?:(?:rail|board|post|bracket|stiffener|the) )*(?:posts?|brackets?|hangers|screws|bases?|caps?|anchors?|bolts|stiffeners?|uprights|rails|boards|slats|planks|lumber|wood|timber|hardware)(?: and (?:all )?(?:the |my |our )*(?:post )?(?:posts?|brackets?|screws|bases?|caps?|anchors?|bolts|stiffeners?|rails|boards|lumber|hardware))*)`
+	whoseParts  = `(?:(?:all|both|of|the|my|our|those|these|two|end|added|new|extra) )*`
+	byNow       = `(?:(?:all|already|now|there|here|both|up|just) )*`
+	haveThem    = `(?:there|here|up|in|in place|in the ground|standing|set|on site|at hand|on hand|in hand|bought|paid for|ordered|delivered|taken care of|bolted down|anchored|on the truck|in the (?:garage|shed|barn|shop|truck))`
+)
+
+var (
+	areThere    = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|look|fyi) ,? ?)*` + whoseParts + atHandParts + ` (?:is|are|'s|have been|has been|were) ` + byNow + haveThem + `(?: (?:already|now|by now|today|for good|here|there|too|anyway|and plumb|and fixed|and anchored|up))*(?: [.!])*$`)
+	someoneHas  = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|look|fyi) ,? ?)*(?:i|we) (?:have |has |'ve |already |got |do |all |now |bought |own |still )+(?:enough )?` + whoseParts + atHandParts + `(?: (?:already|now|here|there|too|at home|at hand|on hand|on site|up|in the (?:garage|shed|barn|shop|truck)|on the truck|left over|lying around))*(?: [.!])*$`)
+	nottoBuy    = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|please) ,? ?)*(?:(?:do not|no need to|i do not (?:need|have) to|we do not (?:need|have) to|i need not|never mind) (?:buy|buying|order|get|shop for|list) (?:any |more )*` + whoseParts + atHandParts + `|(?:leave|take|strike|cross|keep) ` + whoseParts + atHandParts + ` (?:off|out of) (?:the |my |our )?(?:shopping |buying )?list)(?: (?:already|now|please|then|again))*(?: [.!])*$`)
+	soMany      = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|fyi) ,? ?)*(?:i|we) (?:(?:have|'ve|already|got|bought|own|still) )+([0-9]{1,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a|an) (?:of the |of those )?((?:rail )?brackets?|screws|(?:post )?bases?|(?:post )?caps?|anchors?)(?: (?:already|now|here|there|too|at home|at hand|on hand|on site|in the (?:garage|shed|barn|shop|truck)|on the truck|left over|lying around))*(?: [.!])*$`)
+	ofTheParts  = regexp.MustCompile(`(?:post )?[a-z]+`)
+	partsOnList = map[string]string{"post": "post", "posts": "post", "bracket": "bracket", "brackets": "bracket", "hangers": "bracket", "screws": "screws",
+		"base": "post base", "bases": "post base", "cap": "post cap", "caps": "post cap", "anchor": "anchor", "anchors": "anchor", "bolts": "anchor",
+		"stiffener": "stiffener", "stiffeners": "stiffener", "uprights": "stiffener", "rails": "rail", "boards": "rail", "slats": "rail", "planks": "rail",
+		"lumber": "lumber", "wood": "lumber", "timber": "lumber", "hardware": "hardware"}
+)
+
+// thereAlready asks back about parts that are there already; hardware that is counted is heard as it is.
+func thereAlready(line string, atoms []atom) (Reading, bool) {
+	said := textOf(atoms)
+	if mayMatch(soMany, said) {
+		if m := soMany.FindStringSubmatch(said); m != nil {
+			form := "have " + partsOnList[strings.TrimPrefix(strings.TrimPrefix(m[2], "rail "), "post ")] + " x " + digitsOf(m[1])
+			if acts, ok := parsed(form, line); ok {
+				return Reading{Acts: acts}, true
+			}
+		}
+	}
+	for _, way := range []*regexp.Regexp{areThere, someoneHas, nottoBuy} {
+		if !mayMatch(way, said) {
+			continue
+		}
+		m := way.FindStringSubmatch(said)
+		if m == nil {
+			continue
+		}
+		parts := strings.Join(m[1:], " ")
+		var items []string
+		for _, w := range ofTheParts.FindAllString(strings.NewReplacer("rail bracket", "bracket", "post base", "base", "post cap", "cap").Replace(parts), -1) {
+			if item := partsOnList[strings.TrimPrefix(w, "post ")]; item != "" {
+				items = append(items, item)
+			}
+		}
+		if len(items) == 0 || way == areThere && items[0] == "rail" && standingBoards.MatchString(said) {
+			return Reading{}, false
+		}
+		at := 0
+		example := "have 4x4 42 in x 1"
+		if short := items[0]; short != "post" && short != "stiffener" && short != "rail" && short != "lumber" {
+			example = strings.Replace("have "+short+" x 4", "hardware", "bracket", 1)
+		}
+		return Reading{Own: true, Ask: &solver.Question{At: &at, Key: "at hand", Example: example, Facts: []solver.Fact{{Key: "at hand", Names: items}}}}, true
+	}
+	return Reading{}, false
+}
+
+// digitsOf writes a count as digits.
+func digitsOf(word string) string {
+	for i, w := range []string{"", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"} {
+		if w == word {
+			return strconv.Itoa(i)
+		}
+	}
+	if word == "a" || word == "an" {
+		return "1"
+	}
+	return word
+}
+
+// standingBoards: boards that are up are told by where they are, not by what need not be bought.
+var standingBoards = regexp.MustCompile(`\b(?:up|in|standing|set|in place)(?: [a-z]+)*(?: [.!])*$`)
