@@ -100,6 +100,11 @@ func (g *group) place() (at, end int) {
 	return at, end
 }
 
+// holdsClause reports whether a name that is no known one holds a clause: "compare porch and shed once that is done".
+func (s *speech) holdsClause(name string) bool {
+	return !known(name, s.c) && slices.ContainsFunc(strings.Fields(name), func(w string) bool { return auxiliary[w] || questionOpeners[w] || speakers[w] })
+}
+
 func (s *speech) command(g *group) {
 	if len(strip(idleGone(g.items))) > 0 {
 		s.notUnderstood(g, g.items)
@@ -122,7 +127,7 @@ func (s *speech) command(g *group) {
 			return // "… next to shed and compare the two"
 		}
 		a.Words = comparands(g.name, g.head.text)
-		if len(a.Words) != 2 {
+		if len(a.Words) != 2 || slices.ContainsFunc(a.Words, s.holdsClause) {
 			s.fail(g.head.at, qCompareTwo.ask())
 			return
 		}

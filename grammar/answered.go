@@ -70,11 +70,16 @@ func namesOnly(atoms []atom, at int) bool {
 // measuredTwice asks which holds where one line tells two measurements of the same place, and corrects neither.
 func measuredTwice(acts []Act) *solver.Question {
 	told := map[string]solver.Statement{}
+	wide := map[int]solver.Statement{}
 	for _, a := range acts {
 		if a.Kind != State {
 			continue
 		}
 		for _, st := range a.Statements {
+			if q := noOneWidth(st, wide); q != nil {
+				q.At = &a.At
+				return q
+			}
 			if st.Name.Quantity != solver.Measured || st.Op != solver.Eq {
 				continue
 			}

@@ -146,15 +146,42 @@ func (s *speech) afterSpare(list []item) bool {
 }
 
 // ofPost reports whether an added post was spoken of last.
-func (s *speech) ofPost() bool {
-	if s.carry.name == nil {
-		return false
-	}
-	switch s.carry.name.Quantity {
+func (s *speech) ofPost() bool { return s.carry.name != nil && ofPost(s.carry.name) }
+
+func ofPost(n *solver.Name) bool {
+	switch n.Quantity {
 	case solver.AddedPosts, solver.AddedPostSize, solver.PostHeight, solver.PostFromLeft, solver.PostFromRight, solver.BaseHeight:
 		return true
 	}
 	return false
+}
+
+// itsHeight returns which height "its height" asks after behind what was spoken of ("the post goes where, and why its height"), and whether it leans
+// on that at all; nil where that is an opening, a bay or a gap, which have no height.
+func (k *clause) itsHeight(g *group) (*solver.Name, bool) {
+	of := k.s.carry.name
+	if n := len(k.s.acts); of == nil && n > 0 && k.s.acts[n-1].Topic == "posts" {
+		of = &solver.Name{Quantity: solver.AddedPosts} // "where does the post go, and what is its height"
+	}
+	if of == nil || len(k.things)+len(k.sides)+len(k.values) > 0 || !k.saysItsHeight(g) {
+		return nil, false
+	}
+	if ofPost(of) {
+		return &solver.Name{Quantity: solver.PostHeight, Post: of.Post, Wall: of.Wall}, true
+	}
+	switch of.Quantity {
+	case solver.WallHeight, solver.Span, solver.Overall, solver.Centers, solver.Drop, solver.Goal:
+		return nil, false
+	}
+	return nil, true
+}
+
+func (k *clause) saysItsHeight(g *group) bool {
+	if len(k.dims) == 0 {
+		return g.head != nil && len(k.items) == 0 && strings.HasSuffix(g.head.text, " its height")
+	}
+	t := k.items[k.dims[0]]
+	return len(k.dims) == 1 && t.key() == "height" && t.before[strings.LastIndexByte(t.before, ' ')+1:] == "its"
 }
 
 // bought reads "how many twelve footers do I buy", "how many sixteens is that": lengths of lumber are counted to be bought.

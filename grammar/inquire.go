@@ -90,6 +90,9 @@ func (s *speech) names(g *group, list []item) ([]Act, bool) {
 			g = &group{force: Why} // "the rail count, and the opening": no count of it
 		}
 		a, ok := s.nameOf(g, part)
+		if g.force == Why && countedPosts(part) {
+			a, ok = Act{Name: &solver.Name{Quantity: solver.AddedPosts}}, true // "why six rails and three posts": not of what size
+		}
 		if !ok {
 			return nil, false
 		}
@@ -168,6 +171,9 @@ func (s *speech) nameOf(g *group, list []item) (Act, bool) {
 	}
 	if at := k.has(kAt); g.force == Ask && k.rail > 0 && (k.has(kTop) != nil || at != nil && at.as(kAt).key == "top") {
 		return Act{Name: &solver.Name{Quantity: solver.RailTop, Rail: k.rail}}, true
+	}
+	if n, leans := k.itsHeight(g); leans {
+		return Act{Name: n}, n != nil
 	}
 	if a, ok := k.askedAfter(g, senses); ok {
 		return a, true
@@ -343,50 +349,6 @@ func (s *speech) why(g *group) {
 		a.Kind = Why
 		s.act(g, a)
 	}
-}
-
-// buysBoards reports whether it is said of boards, and of nothing else, that they are bought.
-func buysBoards(list []item) bool {
-	bought, boards := false, false
-	for _, it := range list {
-		switch {
-		case it.value():
-			return false
-		case it.kind == kSell && oneIsIn(buys, it.text):
-			bought = true
-		case it.kind == kPart && (it.key() == "rail" || it.key() == "size") && it.index == 0:
-			boards = true
-		case it.kind == kEach || it.kind == kIt || it.kind == kWhyFill || it.kind == kTailFill:
-		default:
-			return false
-		}
-	}
-	return bought && boards
-}
-
-// whyOf finds what a reason is asked for where a value is named with it: "why six boards".
-func (s *speech) whyOf(g *group, list []item) (Act, bool) {
-	if !hasValue(list) {
-		return Act{}, false
-	}
-	if countedPosts(list) {
-		return Act{Name: &solver.Name{Quantity: solver.AddedPosts}}, true
-	}
-	r := s.cut(list, s.carry, Why)
-	if len(r) != 1 || len(r[0].made) == 0 {
-		return Act{}, false
-	}
-	n := r[0].made[0].st.Name
-	for _, m := range r[0].made {
-		if m.st.Name.String() != n.String() {
-			return Act{}, false
-		}
-	}
-	if n.Quantity == solver.Goal {
-		return Act{}, false
-	}
-	s.carry = r[0].carry
-	return Act{Name: &n}, true
 }
 
 func (s *speech) teach(g *group) {

@@ -72,12 +72,17 @@ func namesSite(w string) bool {
 	if units[w] > 0 || tens[w] > 0 || turning[w] || asksFirst[w] || sidesNamed[w] || wallBuilt[w] || placeTurns[w] {
 		return false
 	}
+	return !ofPart(w)
+}
+
+// ofPart reports whether a word names a part of a wall.
+func ofPart(w string) bool {
 	for _, class := range []string{"RAIL", "POST", "BAY", "GAP", "OPENING", "STIFF", "BRACKET"} {
 		if isClass(w, class) {
-			return false
+			return true
 		}
 	}
-	return true
+	return false
 }
 
 // placeTurns are words that make more of a clause than a place.

@@ -317,7 +317,7 @@ func (l *lexing) nameEnd(key string, i int) int {
 		case w == "." && !(l.glued(j) && l.glued(j+1)), w == ";", w == "?", w == "!", w == `"`:
 			return j
 		case w == ",":
-			if key == "compare" && !strings.Contains(l.text(i, j), ",") && l.word(j+1) != "cmp" && !l.commandAt(j+1) && l.nameAgain("save", j) == j {
+			if key == "compare" && !l.bothNamed(i, j) && !strings.Contains(l.text(i, j), ",") && l.word(j+1) != "cmp" && !l.commandAt(j+1) && l.nameAgain("save", j) == j {
 				continue
 			}
 			return j
@@ -337,6 +337,17 @@ func (l *lexing) nameEnd(key string, i int) int {
 			return j
 		}
 	}
+}
+
+// bothNamed reports whether both of what is compared are named up to atom j, so that a comma there ends them: "compare porch and shed, gap 2".
+func (l *lexing) bothNamed(i, j int) bool {
+	for k := max(i-1, 0); k < j-1; k++ {
+		switch l.word(k) {
+		case "and", "with", "to", "against", "vs", "versus", "from":
+			return true
+		}
+	}
+	return false
 }
 
 // commandAt reports whether a command, a question or a wish begins at atom i.

@@ -25,7 +25,7 @@ func Offer(line string, c Context, q *solver.Question) (forms []string) {
 		return nil
 	}
 	atoms := split(letters)
-	if len(atoms) == 0 || len(atoms) > 60 || slices.ContainsFunc(atoms, turnsOffer) || sizesOthers(atoms) {
+	if len(atoms) == 0 || len(atoms) > 60 || slices.ContainsFunc(atoms, turnsOffer) || sizesOthers(atoms) || likeOthers(atoms) {
 		return nil
 	}
 	figures := countFigures(atoms)
@@ -102,10 +102,26 @@ func sizesOthers(atoms []atom) bool {
 	return false
 }
 
+// likeOthers reports whether something is told to be as somebody else has it, or of boards that are none of this wall: nothing of that can be
+// offered for "same gap as my cousin has", "the deck boards are still wet".
+func likeOthers(atoms []atom) bool {
+	held := false
+	for i, a := range atoms {
+		held = held || a.text == "same" || a.text == "like" || a.text == "as"
+		if held && isPerson(a.text) || i > 0 && isClass(a.text, "RAIL") && otherBoards[atoms[i-1].text] {
+			return true
+		}
+	}
+	return false
+}
+
+// otherBoards are words before "boards" that make them those of another thing.
+var otherBoards = wordSet("deck porch patio floor fence gate shed siding skirting ceiling roof stair dock bed barn subfloor decking fascia soffit scaffold scaffolding")
+
 // sizesWell are words among those of denial and change that only size something: "at the very most".
 var sizesWell = wordSet("floor ceiling cap capped stop stops top tops early roughly no same most least exactly twice double half")
 
-var offersNothing = wordSet("avoid prevent beware resist exclude oppose opposes forbid forbids forbidden prohibit prohibits outlaw outlaws steer clear lethal illegal deadly remember than against sneaky despise part not never nobody except anything might may almost nearly once yesterday ago used before last old previous theirs neighbor neighbors neighbour neighbours next")
+var offersNothing = wordSet("avoid prevent beware resist exclude oppose opposes forbid forbids forbidden prohibit prohibits outlaw outlaws steer clear lethal illegal deadly remember than against sneaky despise part not never nobody except anything wet dry damp soaked warped rotten frozen might may almost nearly once yesterday ago used before last old previous theirs neighbor neighbors neighbour neighbours next")
 
 // worthOffering are the acts that somebody may have meant by more than a word in passing.
 func worthOffering(a Act) bool {

@@ -13,6 +13,7 @@ import (
 var openEnds = []openWay{
 	{looks: changesByItself, way: regexp.MustCompile(`[a-z0-9"] ,? ?(?:plus|minus|and down)(?: [.!])*$`), ask: openQuestion("How much more, or how much less?", "half an inch more")},
 	{looks: changesLengthByItself, way: regexp.MustCompile(`^(?:(?:ok|okay|so|and|now|then|well) ,? ?)*(?:(?:make|take|give|let us make|have) (?:it |that |this )?)?(?:one|1|two|2) (?:less|more|fewer)(?: please)?(?: [.!])*$`), ask: inchesOrRails},
+	{looks: atLeastOne, way: regexp.MustCompile(`\b(?:one|another|1|two|2|three|3|couple|a few) more (?:would|will|might) (?:be|look|do|help|suit)\b`), ask: openQuestion("How many shall it be, with those?", "seven rails")},
 	{looks: changesByItself, way: regexp.MustCompile(`\b` + moreOfIt + ` (?:bottom )?` + partsOrWall + ` (?:is|are|was|were|'s|at)\b`), ask: openQuestion("Is that how much more, or how much it is?", "gap 3 inches")},
 	{looks: countsParts, way: regexp.MustCompile(`\b` + howMany + ` ` + moreOfIt + ` ` + boardsOf + `\b`), not: regexp.MustCompile(`\bfewer\b`), ask: openQuestion("How many rails, and how wide?", "six rails, 2x6")},
 	{looks: valued, way: regexp.MustCompile(`\b(?:total|combined) (?:gaps?|spaces?|spacing)\b`), ask: openQuestion("Is that one gap, or all of them?", "gap 2 inches")},
@@ -49,6 +50,11 @@ func inchesOrRails(a Act, _ []Act) solver.Question {
 	st.Name, st.Value = solver.Name{Quantity: solver.Rails}, solver.Value{Num: st.Value.Num}
 	rails := Act{Kind: a.Kind, Statements: []solver.Statement{st}}.String()
 	return solver.Question{Text: "Rails, or inches?", Choices: []string{rails, a.String()}, Example: rails}
+}
+
+// atLeastOne are limits of a count that "one more would be nice" makes, which is one more than there are.
+func atLeastOne(a Act) bool {
+	return valued(a) && a.Statements[0].Op == solver.GE && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Count
 }
 
 // changesByItself are acts that change a value by an amount.

@@ -144,7 +144,7 @@ func readHeld(line string, atoms []atom, c Context) Reading {
 	r := readPlainly(line, atoms, c)
 	r.Acts = wallBehind(onlyTopic(r.Acts, as), as)
 	r = ofElsewhere(r, said)
-	for _, guard := range []func(Reading, []atom) Reading{adoptsClaims, turnedBeside, ofOtherTrade, otherThingAdded, heDoes, toldWhatIsKnown, offWanted} {
+	for _, guard := range []func(Reading, []atom) Reading{adoptsClaims, turnedBeside, ofOtherTrade, otherThingAdded, heDoes, toldWhatIsKnown, offWanted, triesOneOfSeveral} {
 		r = guard(r, as)
 	}
 	return unlessSettled(shownIn(r, as), line, c)

@@ -16,6 +16,9 @@ var breathTurns = []placedPhrase{
 	{said: "^ ?a|my|the # blade|saw|(saw blade) ,|with|and|that|which|, ?and|with ?has|takes|cuts|leaves|makes ?a|an # kerf|cut", plain: "kerf $2"},
 	// Spare boards, and how many.
 	{said: "^ ?please ?go ?ahead ?and put|throw|toss|add|stick|have|get|buy|order ?me|us ?in|on couple|few|handful ?of spares|(spare RAIL)|(extra RAIL) ?on|onto|in|to|for ?order|list|ticket|bill|pile|truck|(shopping list) ,|;|:|-|-- ?say|call ?it ## RAIL|more|extra|spares ?or ?so", plain: "buy $1 spare boards"},
+	// In what order things are wanted.
+	{said: "^ ?and after|following|beyond that|this|which ?,", plain: "and", where: wishOrAsk},
+	{said: "^ ?and ?but before that|this ?,", plain: "and", where: showOrAsk},
 	// What is not asked for, before what is.
 	{said: "^ spare me|us ?all ?of ?the|your|any sums|figuring|math|arithmetic|details|lecture|reasons|working|workings|story|theory|explanation|explanations|reasoning and ?just", where: moreFollows},
 	{said: "^ forget|(never mind) ?about ?the|my|our lunch|dinner|supper|breakfast|coffee|tea|beer|weather|rain|football|game|ballgame|paint|painting|invoice|truck|phone|mess|time|holidays|weekend|dishes|laundry|neighbors|noise ,|;|.|- ?and|so|just|now", where: moreFollows},
@@ -51,3 +54,17 @@ func limitAhead(_, after []atom) bool {
 
 // limiting are words that begin a limit.
 var limiting = wordSet("less more under over below above at no between within smaller bigger narrower wider not")
+
+// wishOrAsk: an order, a question or a quantity stands behind it.
+func wishOrAsk(_, after []atom) bool {
+	if len(after) < 2 {
+		return false
+	}
+	w := after[0].text
+	return wroughtVerbs[w] || showOrAsk(nil, after) || ofPart(w) || vocab().articles[w] && ofPart(after[1].text) || w == "the" && (after[1].text == "cuts" || after[1].text == "marks" || after[1].text == "cut" || after[1].text == "shopping")
+}
+
+// showOrAsk: a question, or an order to show something, stands behind it.
+func showOrAsk(_, after []atom) bool {
+	return len(after) > 1 && (questionOpeners[after[0].text] || mayAsk[after[0].text] && after[0].text != "anything" && after[0].text != "any" || ordersNext[after[0].text] && opensWholeQuestion(after))
+}

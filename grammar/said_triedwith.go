@@ -12,6 +12,11 @@ var triedWithTurns = []placedPhrase{
 	{"why ?is|are !LENQ !.. ?,|? ?and|or|so ?then would|could|might|can|may|should|(can not)|(could not) it ?just|also|not ?be # ?instead|then|there|too $$", "why is $1 $2 , what if $1 is $3", nil},
 	{"why ?is|are !RAIL|POST|STIFF|LUMBER|(end posts)|(added posts) !.. ,|?|;|and|or ?and|or|so ?then would|could|might|can|may|should ?(they|it|i|we|you) ?just|also|not ?be|have|use|get ?made|of|in|be ?of @ ?s ?be|do|work|fit|go|look|serve|hold|help ?just|as|also|too ?good|ok|okay|fine|better|worse|enough|well|alright ?instead|then|there|too $$", "why are $1 $2 , what if the $1 were $3", nil},
 	{"why is !OPENING !.. ,|?|;|and|or ?and|or|so ?then would|could|might|can|may|should it|that ?just|also|not ?be|go|sit|stand|look ?better|moved ?on|at|to ?the !left|right ?instead|then|there|too $$", "why is the $1 $2 , what if the $1 is on the $3", nil},
+	// Whether another figure would be better, and whether to go to it.
+	{"^ is|are ?not !(## [RAIL|STIFF|BAY|POST|(added posts)]) ?(any|much|maybe|perhaps|then) better|nicer|wiser|smarter|stronger|prettier|safer|neater|tidier ?looking ?(then|instead|overall|anyway|though|for it) $", "what if $1", figureBefore},
+	{"^ is|are ?not !(# [GAP|OPENING]) ?(any|much|maybe|perhaps|then) better|nicer|wiser|smarter|stronger|prettier|safer|neater|tidier ?looking ?(then|instead|overall|anyway|though|for it) $", "what if $1", figureBefore},
+	{"^ shall|should|could|may|might|do i|we ?(have|need|got|rather) ?to ?(just|rather|maybe|perhaps) make|have it|that|them !#|##", "what if it were $1", figureBefore},
+	{"^ shall|should|could|may|might|do i|we ?(have|need|got|rather) ?to ?(just|rather|maybe|perhaps) take|bring|raise|lower|widen|narrow|open|cut|drop|push|move|get|tighten it|that|them ?up|down|out|in to !#|##", "what if it were $1", figureBefore},
 	// Whether what somebody claims would come out so.
 	{"^^ ?and|so|but ?, would|will|do|does !.. ?, ?just like|as|(the way) he|she|they|((the|my|our|his|her) PERSON) ?(all|just|always) claims|claimed|says|said|thinks|reckons|swears|insists|promises|promised|figures|told|tells|believes ?me|us ?it|they ?would|will|does|do $$", "is it true that $1 ?", statedInside},
 	// Whether there is a way.

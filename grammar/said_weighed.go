@@ -3,6 +3,10 @@ package grammar
 // weighedClaims are ways to bring somebody's figure, to put it on the scales and to ask whether it holds. Set plain early, as a claim
 // must not be taken for what is wanted.
 var weighedClaims = []placedPhrase{
+	// What the speaker himself once thought, behind what is.
+	{", ?and but|though|although|even ?though i|we ?had ?originally|first|always|just|only thought|figured|assumed|believed|guessed|reckoned|imagined|supposed|expected ?that it|they|that was|were|is|are|(to be)|(would be) ?about|around # ?(at first|before|originally|all along) $", "", factBefore},
+	{"but|though|although ?though i|we ?had ?originally|first|always|just|only thought|figured|assumed|believed|guessed|reckoned|imagined|supposed|expected ?that it|they|that was|were|is|are|(to be)|(would be) ?about|around # ?(at first|before|originally|all along) $", "", factBefore},
+	{", ?and ?but|though|although i|we ?had expected|guessed # ?(at first|before|originally|all along) $", "", factBefore},
 	// Who would have it so.
 	{"^ ?the|a|my|our|his|her PERSON|PAPER wants|wanted|expects|expected|(is asking)|(would want)|(wishes) me|us|everyone|everybody|you|people to believe|think|accept|swallow|trust|imagine ?that", "he says", figureToCome},
 	{"^ ?the|a|my|our|his|her PERSON|PAPER is|are|was|were|keeps trying|attempting|hoping|out to tell|convince|persuade|assure|sell me|us|everyone|everybody ?on ?that", "he says", figureToCome},
@@ -292,6 +296,11 @@ func sumAhead(_, after []atom) bool {
 // claimNotMine: somebody else claimed something before, and the speaker told nothing of his own.
 func claimNotMine(before, after []atom) bool {
 	return claimBeforeOr(before, after) && !saidBeforeOf(wordSet("i we my our"))(before, nil)
+}
+
+// factBefore: a figure is told before as what is, by nobody else, and nobody asks which of the two it is.
+func factBefore(before, after []atom) bool {
+	return figureBefore(before, nil) && !saidBeforeOf(wordSet("if says say said claims what how why thinks told suppose drawing plan sheet sketch"))(before, nil) && !saidBeforeOf(wordSet("? right wrong which check true sure so"))(after, nil)
 }
 
 // claimToCome: what is claimed follows, with a figure.

@@ -199,10 +199,21 @@ func (k *clause) values0() int {
 // have reads lumber at hand: "I've already got six twelve-foot two by sixes".
 func (k *clause) have(g goods) (reading, bool) {
 	again := k.carry.item != nil && k.carry.item.Quantity == solver.Have && g.size != "" // "eight 2x6 twelve footers and two 4x4 eights"
-	if k.has(kHave) == nil && k.has(kHaveTail) == nil && !again && !k.boughtThem() && !k.ownsBoards() || k.boughtMore() || !k.only(kHave, kHaveTail, kEach, kPriceVerb, kSell, kX, kIt2) {
+	if k.has(kHave) == nil && k.has(kHaveTail) == nil && !again && !k.boughtThem() && !k.ownsBoards() || k.boughtMore() || !k.only(kHave, kHaveTail, kEach, kPriceVerb, kSell, kX, kIt2) && !(again && k.plusBoards(g)) {
 		return reading{}, false
 	}
 	return k.counted(solver.Have, g)
+}
+
+// plusBoards reports whether a list of boards goes on with "plus" and boards as they are sold: "have (4) 4x4 8' plus (2) 2x6 12'". Pieces are told in inches.
+func (k *clause) plusBoards(g goods) bool {
+	t := k.has(kChange)
+	for i, it := range k.items {
+		if t != nil && it.token == t && i+1 < len(k.items) && k.items[i+1].startAt() > t.end+3 {
+			return false // "plus I need two"
+		}
+	}
+	return t != nil && t.text == "plus" && len(g.longs) == 1 && (g.longs[0].lo.footer || g.longs[0].lo.unit == feet) && k.only(kHave, kHaveTail, kEach, kX, kIt2, kChange)
 }
 
 // boughtThem reports whether boards were bought: "I bought ten 2x6 twelve footers".

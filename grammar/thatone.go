@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // thatOne are words that point at a thing at hand, or at somebody's way, and say nothing of the plan: "drop that board before you hurt
@@ -20,6 +21,9 @@ var thatOne = []openWay{
 	{looks: stated(solver.Drop), way: regexp.MustCompile(`\b(?:drop|drops|dropped|dropping) (?:[a-z]+ ){1,3}off\b`), ask: notOurTrade},
 	{looks: kindOf(TakeThat, Take), way: regexp.MustCompile(`\btake that [,!]? ?you\b`), ask: notOurTrade},
 	{looks: kindOf(Save), way: regexp.MustCompile(`\bsave (?:your|my|our|his|her) (?:breath|strength|energy|time|money|receipts?|appetite|back|knees)\b|\bsave (?:the|those|these|some|all|any)(?: [a-z]+)? (?:pieces?|scraps?|ends?|offcuts?|boards?|lumber|wood|screws?|nails?|receipts?|brackets?|nuts|bolts|bits|cutoffs?|sawdust)\b`), ask: notOurTrade},
+	{looks: kindOf(TakeThat, Next), way: regexp.MustCompile(`\b(?:(?:keep|keeping|stay|staying|stick|sticking|go|going|take|taking) (?:at|on|by|for|after)|take to) (?:it|this|them)\b`), ask: wantedHere},
+	{looks: kindOf(Next), way: regexp.MustCompile(`^(?:(?:and|so|ok|okay|well|oh) ,? ?)*(?:forget|skip|never mind|no time for|there is no|no|hang|stuff) (?:about )?(?:the |my |our |any |a )?(?:lunch|dinner|supper|breakfast|coffee|tea|beer|weather|rain|snow|heat|break|breaks|rest|football|game|ballgame|radio|news|noise|mess|time|clock|dark|kids|dog|cat|neighbors|phone) [,;.-].*\b(?:keep (?:going|at it|on)|carry on|go on|continue|proceed|move on|onward)\b`), ask: wantedHere},
+	{looks: smallBudget, way: regexp.MustCompile(`\bcaps?\b`), not: regexp.MustCompile(`[$£€]|\b(?:budget|money|dollars?|bucks|spend|spending|cost|costs|price|pay|cash|limit|euros?|pounds?|quid)\b`), ask: openQuestion("Money, or the board on top?", "budget at most 350")},
 	{looks: valued, way: regexp.MustCompile(`\bdo (?:i|we) look like\b`), ask: wantedHere},
 	{looks: valued, way: regexp.MustCompile(`\b(?:his|her|their) own (?:[a-z]+ )?` + otherWorks + ` ` + saysOf + ` `), ask: thisWallToo},
 	{looks: setsFigure, way: judgedAs(`overkill|silly|excessive|pushing it|wasteful|ridiculous|insane|crazy|nuts|mad|foolish|stupid|dumb`), not: noJudgment, ask: whatThen},
@@ -35,6 +39,11 @@ var thatOne = []openWay{
 	{looks: stated(solver.WallHeight), way: regexp.MustCompile(`\b(?:i|he|she) (?:am|is|'m|'s) (?:(?:about|only|just|almost|nearly) )*` + aFigure + ` (?:foot|feet|ft|inches|inch|'|cm|m)(?: [a-z0-9/]+)* tall\b`), ask: openQuestion("How high is the wall to be for that?", "wall 44 high")},
 	{looks: stated(solver.WallHeight), way: regexp.MustCompile(`^(?:(?:well|but|and|so) )?it was [^,;]* before(?: [.!])*$`), ask: wantedHere},
 	{looks: ofSpare, way: regexp.MustCompile(`\b(?:is|are) (?:such |just |only )*a waste\b`), ask: whatThen},
+}
+
+// smallBudget reports whether an act allows so little money that a board may be meant: "the cap is 1-1/2".
+func smallBudget(a Act) bool {
+	return stated(solver.Budget)(a) && a.Statements[0].Value.Num.Less(exact.Int(100))
 }
 
 // ofSpare reports whether an act is of spare boards: told, tried or checked.

@@ -330,10 +330,17 @@ func (m *matcher) walk(n *node, i, content, skipped int) {
 	switch {
 	case m.r.word(i) == "-" && m.r.glued(i) && m.r.glued(i+1):
 		m.walk(n, i+1, content, skipped)
-	case skipped < maxSkip && (w.article || n.loose && w.loosely):
+	case skipped < maxSkip && (w.article || n.loose && w.loosely && !m.goesOn(i)):
 		m.walk(n, i+1, content, skipped+1)
 	}
 }
+
+// goesOn reports whether an "and" stands at an atom before an order of its own: "call this one porch and show me the marks".
+func (m *matcher) goesOn(i int) bool {
+	return m.r.word(i) == "and" && ordersNext[m.r.word(i+1)]
+}
+
+var ordersNext = wordSet("show tell give list print draw explain then make set put")
 
 func (m *matcher) keep(f found) {
 	if len(m.best) > 0 {

@@ -54,6 +54,8 @@ func questionsParted(in []atom) []atom {
 func partedBy(part []atom, joint string, next []atom) string {
 	w := reader{next}
 	switch {
+	case joint == "," && opensTrial(next) && asksForReason(part):
+		return "?" // "why six rails, would five rails do"
 	case joint != "," && opensWholeQuestion(next) && asksWhole(part, next[0].text):
 		return ","
 	case runOnOrders[w.word(0)] && w.word(0) != "save" && w.word(0) != "forget" || w.word(0) == "put" || w.word(0) == "add":
@@ -76,6 +78,34 @@ func partedBy(part []atom, joint string, next []atom) string {
 		}
 	}
 	return ""
+}
+
+// opensTrial reports whether a question begins with an atom, whether a figure, or a part with one, would do.
+func opensTrial(in []atom) bool {
+	if len(in) < 3 || !mayAsk[in[0].text] && in[0].text != "should" && in[0].text != "might" {
+		return false
+	}
+	k := 1
+	if speakers[in[1].text] || in[1].text == "you" {
+		k = 3 // "should I use five"
+	}
+	for k < 5 && k < len(in) && (vocab().articles[in[k].text] || in[k].text == "not" || in[k].text == "just" || in[k].text == "only") {
+		k++
+	}
+	return k < len(in) && (mayBeginFigure(in[k]) || ofPart(in[k].text)) && figured(in[k:]) && !slices.ContainsFunc(in, func(a atom) bool { return leavesOpen[a.text] })
+}
+
+// asksForReason reports whether a clause asks for a reason: "why six rails", "how come the gap is 2", "how did you get two bays".
+func asksForReason(part []atom) bool {
+	led, _ := pastLead(part)
+	w := reader{led}
+	switch w.word(0) {
+	case "why", "explain":
+		return len(led) > 1
+	case "how":
+		return w.word(1) == "come" || w.word(1) == "did" || w.word(1) == "do" && w.word(2) == "you"
+	}
+	return false
 }
 
 // opensThought reports whether an order, or what somebody tells or wants, begins with an atom.

@@ -98,3 +98,47 @@ func goesBy(n solver.Name, l *limit) bool {
 	}
 	return solver.KindOf(n.Quantity) == solver.Length || solver.KindOf(n.Quantity) == solver.Count && l.lo.unit == bare && l.lo.val.IsInt()
 }
+
+// buysBoards reports whether it is said of boards, and of nothing else, that they are bought.
+func buysBoards(list []item) bool {
+	bought, boards := false, false
+	for _, it := range list {
+		switch {
+		case it.value():
+			return false
+		case it.kind == kSell && oneIsIn(buys, it.text):
+			bought = true
+		case it.kind == kPart && (it.key() == "rail" || it.key() == "size") && it.index == 0:
+			boards = true
+		case it.kind == kEach || it.kind == kIt || it.kind == kWhyFill || it.kind == kTailFill:
+		default:
+			return false
+		}
+	}
+	return bought && boards
+}
+
+// whyOf finds what a reason is asked for where a value is named with it: "why six boards".
+func (s *speech) whyOf(g *group, list []item) (Act, bool) {
+	if !hasValue(list) {
+		return Act{}, false
+	}
+	if countedPosts(list) {
+		return Act{Name: &solver.Name{Quantity: solver.AddedPosts}}, true
+	}
+	r := s.cut(list, s.carry, Why)
+	if len(r) != 1 || len(r[0].made) == 0 {
+		return Act{}, false
+	}
+	n := r[0].made[0].st.Name
+	for _, m := range r[0].made {
+		if m.st.Name.String() != n.String() {
+			return Act{}, false
+		}
+	}
+	if n.Quantity == solver.Goal {
+		return Act{}, false
+	}
+	s.carry = r[0].carry
+	return Act{Name: &n}, true
+}
