@@ -81,6 +81,8 @@ type Context struct {
 	Walls    []string           // names of walls
 	Pending  *Pending           // a question that waits for its answer
 	deep     bool               // a line that is read again
+	part     bool               // a clause of a line that is read clause by clause
+	mixed    bool               // another clause of the line has a metric unit
 	Saved    []string           // names of saved walls
 
 	Now func(solver.Name) (exact.Rat, bool) // what a quantity comes to in the layout that stands; nil where there is none

@@ -35,6 +35,9 @@ func (s *speech) askedOf(g *group, list []item) bool {
 			}
 			tried.Statements = append(tried.Statements, m.st)
 		}
+		if (list[i].breaks() || list[i-1].breaks()) && !conditional(tail[0]) && s.toldBehind(g, a, r[0].made) {
+			return true
+		}
 		s.act(g, tried)
 		a.Kind = Ask
 		s.act(g, a)

@@ -221,7 +221,7 @@ func tellsNoWall(part []atom, c Context) bool {
 			if !daysOfWeek[t.text] && (!foreign(&t) || !english()[t.text]) || words().numberish(t.text) && !vocab().neutral[t.text] {
 				return false // a word misspelled
 			}
-		case kNum, kSize, kGoal, kFix, kLim, kSide, kBest, kUnits, kWayOut, kFactor, kAnother, kWhere:
+		case kNum, kSize, kGoal, kFix, kLim, kSide, kBest, kUnits, kWayOut, kFactor, kAnother, kWhere, kLevel:
 			return false
 		case kSame:
 			if t.key() != "=" {

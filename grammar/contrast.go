@@ -51,6 +51,9 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 			continue // the price is of so many
 		}
 		if r := readHeld(line, said, c); r.Ask == nil && len(r.Acts) > 0 && !slices.ContainsFunc(r.Acts, notWanted) {
+			if tellsOfSite(readHeld(line, slices.Clone(withoutJoint(x.told)), c), r.Acts) {
+				return Reading{}, false
+			}
 			return r, true
 		}
 	}

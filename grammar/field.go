@@ -166,11 +166,14 @@ func (k *clause) places(verb *token) []place {
 		bay = k.carry.bay
 	}
 	var ats []string
-	for _, it := range k.items {
+	for i, it := range k.items {
 		if it.value() {
 			continue
 		}
 		if e := it.as(kAt); e != nil {
+			if k.bay == 0 && verb == nil && strings.HasSuffix(it.text, "wall") && i < k.values[0] {
+				continue // "bay 1 is 48, top of the wall at 42" tells how high the wall is
+			}
 			ats = append(ats, e.key)
 		}
 	}

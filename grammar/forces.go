@@ -139,7 +139,12 @@ func strong(t *token) bool {
 // sells reports whether "they have …" is said of lengths on sale.
 func (g *grouping) sells(i int) bool {
 	long, bares := 0, 0
+	parted := false // a break stands behind a length
 	for _, it := range g.list[i+1:] {
+		parted = parted || long+bares > 0 && it.breaks()
+		if parted && !it.value() && it.kind == kPart && it.key() != "rail" && it.key() != "size" {
+			break // "the store has sixteens and twenties, overall 14'-6"
+		}
 		switch {
 		case it.value() && it.lim.lo.footer, !it.value() && (it.is(kStockWord) || it.is(kSellMore)):
 			return true

@@ -134,7 +134,7 @@ func readSpoken(line string, atoms []atom, c Context) Reading {
 	if r, ok := readShownIn(line, atoms, c); ok {
 		return r
 	}
-	return readKindred(line, atoms, c, readHeld(line, atoms, c))
+	return readInParts(line, atoms, c, readKindred(line, atoms, c, readHeld(line, atoms, c)))
 }
 
 // readHeld reads a line, or what is left of it, and asks back where the rest of what it says turns what was read.
@@ -238,7 +238,7 @@ func danglers(in []token) []token {
 // readAtoms reads a line that has been cut into atoms.
 func readAtoms(atoms []atom, c Context) Reading {
 	s := speech{c: c, metric: c.Metric}
-	tokens := oncePart(pleased(atoms, lex(atoms, c)))
+	tokens := plusJoins(oncePart(pleased(atoms, lex(atoms, c))))
 	if c.Teaching {
 		if a, ok := figures(tokens, s); ok {
 			return Reading{Acts: []Act{a}}
@@ -262,7 +262,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 	if t := tellsOver(tokens); t != nil {
 		return qMeant.askAt(t.at)
 	}
-	s.mixed, s.inCentimeters = saidInMetric(tokens), worksInCentimeters(tokens)
+	s.mixed, s.inCentimeters = c.mixed || saidInMetric(tokens), worksInCentimeters(tokens)
 	tokens = danglers(tokens)
 	if n := len(tokens); n > 0 && tokens[n-1].end == atoms[len(atoms)-1].end {
 		switch t := &tokens[n-1]; t.kind {

@@ -68,6 +68,7 @@ var uprightTurns = []placedPhrase{
 	{"tighten|close|squeeze|push|draw ?up RAIL|gaps|gap ?up|together|in ?just as far|much|tight|close ?together as BRACKET ?will|can|would|could let|lets|allow|allows|permit|permits ?you|me|us|it", "the smallest gap", phraseStartsClause},
 	{"as few RAIL as ?the ?this WALL|bay|it|thing|job can|will|could ?possibly get|gets|make ?by|away|along|do with|on", "the fewest rails", nil},
 	{"and close !(gaps|gap|spaces) ?up|in|down ?by #", "and reduce the $1 by $2", noFurther},
+	{"close the|those|these|my|our !(gaps|gap|spaces) ?up|in|down to|at #", "make the $1 $2", noFurther},
 	{"draw|pull|pinch|nip ?the gap|gaps in ?by #", "reduce the gap by $1", bothHold(phraseStartsClause, noFurther)},
 	{"# oc|(on center)|(on centre)|(on centers) is ?about closest|tightest|nearest i|we|you would|will|can|could|want ?ever ?to ?put|set|place|space|have|fit ?the STIFF", "stiffener spacing at least $1", nil},
 	{"# oc|(on center)|(on centre)|(on centers) is ?about farthest|furthest|widest i|we|you would|will|can|could|want ?ever ?to ?put|set|place|space|have|fit ?the STIFF ?apart", "stiffener spacing at most $1", nil},

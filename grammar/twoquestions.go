@@ -13,7 +13,9 @@ func questionsParted(in []atom) []atom {
 	for i := 0; i < len(in); i++ {
 		joint := in[i].text == "and" || in[i].text == "," || in[i].text == "plus"
 		if in[i].kind == aSign && !joint {
-			from = i + 1
+			if breaksClause(in, i) {
+				from = i + 1
+			}
 			continue
 		}
 		if !joint {
@@ -26,6 +28,9 @@ func questionsParted(in []atom) []atom {
 			next++
 		}
 		sign := partedBy(in[from:i], in[i].text, in[next:])
+		if sign == "" && next < len(in) && ownStatement(in[from:i], in[next:], next > i+1 && ordersNext[in[next-1].text]) {
+			sign = "."
+		}
 		if sign == "" && next < len(in) && (plus || in[next-1].text == "also") && opensThought(in[next:]) && tellsWhole(in[from:i]) {
 			sign = "." // "the wall is 48 high plus make the gap 2" adds nothing to it
 		}

@@ -1,0 +1,224 @@
+package grammar
+
+import (
+	"slices"
+
+	"saywright/solver"
+)
+
+// What people say in one breath is often two or three things that have nothing to do with each other: "teach me the bay, open up the
+// gap to 3", "what comes first, and bring the wall down to 44". Read together, the words of one clause may be taken for the other's, and
+// the line is not understood. Where each clause is understood for itself, leans on nothing that another one says, and turns nothing that
+// another one says, the line says what they say one after the other.
+
+// mostParted is how many places a line is cut at, one after the other.
+const mostParted = 6
+
+// readInParts reads a line that was not understood clause by clause.
+func readInParts(line string, atoms []atom, c Context, r Reading) Reading {
+	if r.Ask == nil || c.part || c.deep || len(atoms) < 5 || len(atoms) > 60 || atoms[0].text == "with" || turnsOver(atoms) {
+		return r
+	}
+	cuts := partings(atoms)
+	if len(cuts) == 0 {
+		return r
+	}
+	c.Subject, c.Lately, c.Asked, c.Claims, c.Choices, c.Pending = nil, nil, nil, nil, nil, nil
+	c.part, c.mixed = true, saidInMetric(lex(atoms, c))
+	if told, ok := heardInParts(line, atoms, cuts, c); ok {
+		return told
+	}
+	return r
+}
+
+// partedAt is a place where a line may fall into two: the clause before it ends at one atom, the one behind it begins at another.
+type partedAt struct {
+	end, next int
+	stop      bool // a stop, or "and then": what stands behind it is a sentence of its own
+}
+
+// heardInParts reads the clauses between some of the places where a line may be cut; the first way in which all are heard is taken.
+func heardInParts(line string, atoms []atom, cuts []partedAt, c Context) (Reading, bool) {
+	for i, cut := range cuts {
+		left, right := atoms[:cut.end], atoms[cut.next:]
+		if !ofItself(right) {
+			continue
+		}
+		first := readSpoken(line, left, c)
+		if !saysAlone(first) {
+			continue
+		}
+		var rest []partedAt
+		for _, x := range cuts[i+1:] {
+			rest = append(rest, partedAt{x.end - cut.next, x.next - cut.next, x.stop})
+		}
+		then := readSpoken(line, right, c)
+		if !saysAlone(then) {
+			var ok bool
+			if then, ok = heardInParts(line, right, rest, c); !ok {
+				continue
+			}
+		}
+		if !goTogether(first, then, cut, right) {
+			continue
+		}
+		return Reading{Acts: append(slices.Clone(first.Acts), then.Acts...), Taken: append(slices.Clone(first.Taken), then.Taken...)}, true
+	}
+	return Reading{}, false
+}
+
+// partings finds where a line may be cut: at a stop, a comma, an "and", with what leads on behind it.
+func partings(atoms []atom) (cuts []partedAt) {
+	for i := 1; i < len(atoms)-1 && len(cuts) < mostParted; i++ {
+		w := atoms[i].text
+		switch {
+		case w == "(" || w == ")" || w == ":" || w == "?" && i+2 >= len(atoms):
+			continue
+		case w == "and" && figureAt(atoms[i-1]) && figureAt(atoms[i+1]):
+			continue // "eights and tens", "two and a half"
+		case !breaksClause(atoms, i) && w != "and" && w != "plus" && w != "also":
+			continue
+		}
+		cut := partedAt{end: i, next: i + 1, stop: w == "." || w == ";" || w == "!" || w == "?"}
+		for cut.next < len(atoms) && (breaksClause(atoms, cut.next) || leadsPart[atoms[cut.next].text]) {
+			cut.stop = cut.stop || atoms[cut.next].text == "then"
+			cut.next++
+		}
+		if w == "?" {
+			cut.end++
+		}
+		if cut.end > 1 && cut.next < len(atoms)-1 {
+			cuts = append(cuts, cut)
+		}
+		i = cut.next - 1
+	}
+	return cuts
+}
+
+// leadsPart are words that lead on from one clause to the next.
+var leadsPart = wordSet("and then also plus finally lastly next afterwards")
+
+// figureAt reports whether an atom is of a figure.
+func figureAt(a atom) bool {
+	return numeric(a) || spelledNumber(a.text) || soldLengths[a.text] || ofFigure(a)
+}
+
+// turnsOver reports whether a word of a line may turn what another of its clauses says.
+func turnsOver(atoms []atom) bool {
+	return slices.ContainsFunc(atoms, func(a atom) bool { return overTurns[a.text] })
+}
+
+// overTurns are words by which one clause may turn another: conditions, claims, what is doubted, corrected, compared or taken up.
+var overTurns = wordSet(`without if unless suppose supposing or but though although instead rather except maybe perhaps he she they says said claims thinks reckons told
+	cannot none nobody nothing until till because whether while wait sorry scratch actually mean meant correction oops undo
+	know knew care mind matter insist insists swear swears hold holds according gave between`)
+
+// ofItself reports whether a clause leans on nothing before it.
+func ofItself(part []atom) bool {
+	return len(part) > 1 && !opensNone[part[0].text] && !slices.ContainsFunc(part, func(a atom) bool { return ofBefore[a.text] })
+}
+
+var (
+	// ofBefore are words that speak of what was said before.
+	ofBefore = wordSet("it its it's that those them they this these same one ones there both another other others either neither each more less so too again back")
+	// opensNone are words that no clause of its own begins with.
+	opensNone = wordSet("of than to from for with at in on by above below under over through which who whose where not no yes nor or but because since so as step")
+)
+
+// saysAlone reports whether what a clause says stands by itself.
+func saysAlone(r Reading) bool {
+	return r.Ask == nil && len(r.Acts) > 0 && !slices.ContainsFunc(r.Acts, func(a Act) bool { return !clauseOfItsOwn(a) })
+}
+
+func clauseOfItsOwn(a Act) bool {
+	switch a.Kind {
+	case State:
+		return a.Wall == "" && !slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.Name.Wall != "" })
+	case Ask, Teach, Recap, ShowAll, Tolerance:
+		return true
+	}
+	return false
+}
+
+// goTogether reports whether what two clauses say may stand side by side: nothing is said twice, and the later one takes nothing from the
+// earlier, as a place in a bay that is measured or the size of what is priced.
+func goTogether(first, then Reading, cut partedAt, right []atom) bool {
+	for _, a := range first.Acts {
+		for _, b := range then.Acts {
+			if a.String() == b.String() || a.Kind == State && b.Kind == State && !mayFollow(a.Statements[0].Name, b.Statements[0].Name) {
+				return false
+			}
+		}
+	}
+	if asked := slices.IndexFunc(then.Acts, func(a Act) bool { return a.Kind == State }) < 0; asked && len(then.Acts) <= joinedIn(right) {
+		return false // "cuts, marks, list": something of the list is not heard
+	}
+	if first.Acts[len(first.Acts)-1].Kind != State && then.Acts[0].Kind == State && !cut.stop {
+		return opensStatement(right) // "how many rails, and a gap of three" may try the gap
+	}
+	return true
+}
+
+// joinedIn counts the commas and the "and"s inside a clause.
+func joinedIn(part []atom) (n int) {
+	for i := 1; i+1 < len(part); i++ {
+		if part[i].text == "," || part[i].text == "and" {
+			n++
+		}
+	}
+	return n
+}
+
+// mayFollow reports whether what is told of one thing may stand behind what is told of another without being of it.
+func mayFollow(a, b solver.Name) bool {
+	switch {
+	case a.Quantity == solver.Units:
+		return false // its figures are of that unit
+	case a.Quantity == b.Quantity:
+		return a != b && a.Quantity != solver.Price && a.Quantity != solver.Stock
+	case a.Quantity == solver.Measured || a.Quantity == solver.Bay:
+		return b.Quantity != solver.WallHeight && b.Quantity != solver.BottomGap && b.Quantity != solver.Stiffeners
+	}
+	return true
+}
+
+// plusJoins turns a "plus" that only joins two clauses into a comma: "gap two inches plus bay max six feet" adds nothing to the gap. It adds
+// where a value follows it and none stands before it in its clause ("gap plus a quarter"), and between two values or two names with no more.
+func plusJoins(in []token) []token {
+	valued, told := false, false // before in the clause stand a value, and more than names
+	for i := range in {
+		switch t := &in[i]; {
+		case t.kind == kStop || t.kind == kQMark || t.kind == kComma:
+			valued, told = false, false
+		case t.kind == kNum || t.kind == kSize:
+			valued, told = true, true
+		case t.kind == kChange && t.text == "plus" && i > 0 && i+1 < len(in) && joinsClauses(in[i+1:], valued, told):
+			t.kind, t.found, t.text = kComma, nil, ","
+			valued, told = false, false
+		case t.kind != kPart && t.kind != kLoc:
+			told = true
+		}
+	}
+	return in
+}
+
+// joinsClauses reports whether what stands behind a "plus" is a clause of its own. "The wall plus the cap is 44" is a sum.
+func joinsClauses(behind []token, valued, told bool) bool {
+	switch behind[0].kind {
+	case kSize:
+		return true
+	case kNum:
+		return valued && len(behind) > 1 && (behind[1].kind == kPart || behind[1].kind == kLoc || behind[1].kind == kAt || behind[1].kind == kSize)
+	case kPart, kLoc:
+		for i := 1; told && i < len(behind); i++ {
+			switch behind[i].kind {
+			case kNum, kSize:
+				return true
+			case kStop, kQMark:
+				return false
+			}
+		}
+		return false
+	}
+	return true
+}
