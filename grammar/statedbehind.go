@@ -10,8 +10,8 @@ import (
 // statement of what is so, or an order, behind a whole question is one of its own. It used to be tried for the question ("what if"), and was lost. What may be
 // otherwise ("how many rails, gap 2-1/2") is tried.
 
-// ordersNext are words that tell that something else follows.
-var ordersNext = wordSet("then also plus finally lastly afterwards")
+// somethingElse are words that tell that something else follows.
+var somethingElse = wordSet("then also plus finally lastly afterwards")
 
 // ownStatement reports whether a clause that states or orders something by itself stands behind a whole question; after a word that tells
 // that something else follows ("and then") its verb may be left out, and it may stand behind what was told as well.
@@ -80,7 +80,6 @@ func opensStatement(in []atom) bool {
 
 // orderVerbs begin an order that sets something.
 var orderVerbs = wordSet("make keep set put use raise lower widen narrow lose drop go add lift bring open close try let hold cut shave trim take give leave stay limit cap allow enter write note buy get move shift stick")
-
 
 // ofTheSite are quantities that are as they are: of the floor, the posts that stand, what was measured, bought, or is sold. Nobody tries them
 // by telling them behind a question.

@@ -28,7 +28,7 @@ func questionsParted(in []atom) []atom {
 			next++
 		}
 		sign := partedBy(in[from:i], in[i].text, in[next:])
-		if sign == "" && next < len(in) && ownStatement(in[from:i], in[next:], next > i+1 && ordersNext[in[next-1].text]) {
+		if sign == "" && next < len(in) && ownStatement(in[from:i], in[next:], next > i+1 && somethingElse[in[next-1].text]) {
 			sign = "."
 		}
 		if sign == "" && next < len(in) && (plus || in[next-1].text == "also") && opensThought(in[next:]) && tellsWhole(in[from:i]) {
