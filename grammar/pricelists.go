@@ -6,248 +6,402 @@ import (
 	"strings"
 )
 
-// pricedTogether sets what lumber costs length by length, however it is told, to one plain price after the other: "paying 8.60 for a ten
-// foot 2x6 and 13.95 for a fourteen", "the three metre 140x45 is 14.90 and the 3.6 is 18.20", "6x6s in ten foot are 31.60". Every
-// word of the clauses must be one of a price, of a length, or of the lead of such a clause, so that what is denied, tried or claimed is
-// left as it is.
+// A price list tells what lumber costs length by length: "paying 8.60 for a ten foot 2x6 and 13.95 for a fourteen", "2x6 8' 6.10, 10' 8.20",
+// "2x6x10 is 11.40, 16 is 19.75". Its grammar is its own: entries with joints between them, each of a size, a length and a price in any
+// order, and words of the tables below beside them. What one entry leaves out, a size or a unit, is that of the entry before. A whole
+// number without a word or sign of money is a price only where the list leaves nothing else that it could be.
+
+// priceWord tells what a word does in a price list.
+type priceWord uint8
+
+const (
+	lightWord priceWord = iota + 1 // may stand anywhere in an entry
+	linkWord                       // joins a length to what it costs
+	linkSign                       // joins it, too, but may as well tell a count
+	jointWord                      // stands between two entries
+	eachWord                       // tells that a price is for one
+)
+
+// priceWords are the words of a price list.
+var priceWords = rolesOf(map[priceWord]string{
+	lightWord: "a an the of in to it they me us now today length lengths long board boards plank planks stick sticks pieces post posts timber got 's",
+	linkWord:  "is are be cost costs costing run runs running comes come go goes going went sell sells selling priced for at @",
+	linkSign:  ": = -",
+	jointWord: ", ; and but while plus",
+	eachWord:  "each apiece ea per every piece",
+})
+
+func rolesOf(rows map[priceWord]string) map[string]priceWord {
+	out := map[string]priceWord{}
+	for role, row := range rows {
+		for w := range wordSet(row) {
+			out[w] = role
+		}
+	}
+	return out
+}
+
+// priceLeads may stand before the first price.
+var priceLeads = wordSet("he she says said told quoted quotes us that clerk man lady guy fellow counter desk i we they am is the yard store shop merchant lumberyard place want wants charge charges charging ask asks asking pay paying paid timber lumber wood price prices list : 's")
+
+// pricingWords are words of lengths, of sizes and of prices; without one no line is looked at.
+var pricingWords = wordSet("for is are cost costs run runs comes come goes go each apiece ea : paying paid pay charge charges $ dollars bucks at @ = in footer footers eights tens twelves fourteens sixteens eighteens twenties foot ft feet ' s m mm cm meter meters metre metres x by")
+
+// pricedLength is a length of lumber and what it costs: the place of its size, its length in plain words, and its price in cents.
+type pricedLength struct {
+	size    []int
+	length  []atom
+	long    float64
+	cents   int
+	priceAt int
+	paidFor bool           // the price was told first
+	bare    bool           // the price is a whole number without a word or sign of money
+	others  []pricedLength // lengths that cost the same: "tens and twelves are 8.95"
+}
+
+func (p pricedLength) whole() bool { return p.length != nil && p.cents > 0 }
+
+// pricedTogether sets price lists to one plain price after the other. Every word of the clauses must be one of a price, of a length, or
+// of the lead of such a clause, so that what is denied, tried or claimed is left as it is.
 func pricedTogether(atoms []atom) []atom {
 	if !slices.ContainsFunc(atoms, func(a atom) bool { return pricingWords[a.text] }) || slices.ContainsFunc(atoms, func(a atom) bool { return a.text == "?" }) {
 		return atoms
 	}
 	for i := range atoms {
-		if i > 0 && !endsPart(atoms, i-1) && !joints[atoms[i-1].text] {
+		if i > 0 && !endsPart(atoms, i-1) && !joints[atoms[i-1].text] && !opensList[atoms[i-1].text] {
 			continue
 		}
 		told, end := pricesFrom(atoms, i)
-		if len(told) == 0 || !slices.ContainsFunc(atoms[i:end], func(a atom) bool { return pricingWords[a.text] }) || len(told) == 1 && told[0].size == nil && !told[0].paidFor && !saidBeforeOf(colonSaid)(atoms[i:end], nil) {
+		if len(told) == 0 || len(told) == 1 && told[0].size == nil && !told[0].paidFor && !saidBeforeOf(colonSaid)(atoms[i:end], nil) {
 			continue
 		}
 		if len(told) == 1 && slices.ContainsFunc(atoms[end:], func(a atom) bool { return themWords[a.text] }) {
 			continue // "and I've got four of those"
 		}
-		out := append(make([]atom, 0, len(atoms)+8), atoms[:i]...)
-		for k, p := range told {
-			at := atoms[p.price[0]]
-			if k > 0 {
-				out = append(out, atom{text: ",", kind: aSign, at: at.at, end: at.end})
-			}
-			if p.size != nil {
-				out = append(out, atoms[p.size[0]:p.size[1]]...)
-			}
-			out = append(out, p.length...)
-			if p.size == nil {
-				out = append(out, worded(at, "boards"))
-			}
-			out = append(append(out, atom{text: "cost", kind: aWord, at: at.at, end: at.end}), atoms[p.price[0]:p.price[1]]...)
-		}
-		return append(out, atoms[end:]...)
+		return plainPrices(atoms, told, i, end)
 	}
 	return atoms
 }
 
-// pricingWords tell that something is priced; without one no line is looked at.
-var pricingWords = wordSet("for is are cost costs run runs comes come goes go each apiece ea : paying paid pay charge charges $ dollars bucks at in footers footer eights tens twelves fourteens sixteens eighteens twenties")
+// opensList may stand before a price list inside a clause.
+var opensList = wordSet("if suppose supposing that says said")
 
-// pricedLength is a length of lumber and what it costs: places of atoms, and the length in plain words.
-type pricedLength struct {
-	size, price []int
-	length      []atom
-	paidFor     bool // the price was told first
+// plainPrices puts plain prices in the place of the list that was told from an atom to another.
+func plainPrices(atoms []atom, told []pricedLength, from, end int) []atom {
+	out := append(make([]atom, 0, len(atoms)+8), atoms[:from]...)
+	for k, p := range told {
+		at := atoms[p.priceAt]
+		if k > 0 {
+			out = append(out, atom{text: ",", kind: aSign, at: at.at, end: at.end})
+		}
+		if p.size != nil {
+			out = append(out, atoms[p.size[0]:p.size[1]]...)
+		}
+		out = append(out, p.length...)
+		if p.size == nil {
+			out = append(out, worded(at, "boards"))
+		}
+		price := strconv.Itoa(p.cents/100) + "." + strconv.Itoa(p.cents/10%10) + strconv.Itoa(p.cents%10)
+		out = append(out, worded(at, "cost"), atom{text: price, kind: aDigits, at: at.at, end: at.end})
+	}
+	return append(out, atoms[end:]...)
 }
 
-func (p pricedLength) whole() bool { return p.length != nil && p.price != nil }
+// priceList is a price list as far as it has been read.
+type priceList struct {
+	atoms   []atom
+	told    []pricedLength
+	now     pricedLength
+	end     int // the atom behind the last entry
+	size    []int
+	unit    string
+	begun   bool
+	dollars bool   // a price in whole dollars was told
+	sure    bool   // a price was told that is nothing but money
+	link    string // the last word that joins a length to its price
+	came    bool
+	role    priceWord // what the last word was, 0 for a figure
+}
 
 // pricesFrom reads prices from an atom on, up to the last that is whole, and returns the atom behind it.
 func pricesFrom(atoms []atom, from int) (told []pricedLength, end int) {
-	r, m := reader{atoms}, phraseMatch{atoms: atoms}
-	var now pricedLength
-	var size []int
-	unit, begun, parted := "", false, false
-	keep := func(at int) {
-		if now.size == nil {
-			now.size = size
-		}
-		told, size, now, end = append(told, now), now.size, pricedLength{}, at
-	}
+	l := priceList{atoms: atoms}
 	i := from
-	for i < len(atoms) && !endsSentence(atoms, i) {
-		a := atoms[i]
-		if a.text == "," || a.text == "and" || a.text == "but" || a.text == "while" || a.text == "/" && !a.glued {
-			if now.whole() {
-				keep(i)
-			}
-			parted, i = true, i+1
-			continue
+	for i < len(atoms) && (!endsSentence(atoms, i) || l.goesOn(i)) {
+		next, fits := l.step(i)
+		if !fits {
+			break
 		}
-		if begun && a.text == "got" {
-			i++ // "twelve foot two by sixes they got at eleven eighty"
-			continue
-		}
-		if !begun && priceLeads[a.text] || priceLight[a.text] || begun && !parted && (a.text == "one" || a.text == "ones") {
-			i++
-			continue
-		}
-		if next, ok := m.figureAt(i, opSize); ok {
-			if now.size != nil || now.whole() && parted {
-				return told, end
-			}
-			now.size, begun, i = []int{i, next}, true, next
-			if i < len(atoms) && atoms[i].text == "s" {
-				i++
-			}
-		} else if next := moneyEnd(atoms, i); next > i {
-			if now.whole() {
-				keep(i)
-			} else if now.price != nil {
-				return told, end
-			}
-			now.price, begun, i = []int{i, next}, true, next
-		} else if next := moneyAndHalf(atoms, i); next > i && len(told) > 0 && now.length != nil && now.price == nil {
-			now.price, i = []int{i, next}, next
-		} else if length, u, next := lumberTold(r, i, unit); next > i {
-			if now.whole() {
-				keep(i)
-			} else if now.length != nil {
-				return told, end
-			}
-			now.length, now.paidFor, unit, begun, i = length, now.price != nil, u, true, next
-		} else {
-			return told, end
-		}
-		parted = false
+		i = next
 	}
-	if now.whole() {
-		keep(i)
+	if l.now.whole() {
+		l.keep(i)
 	}
-	if len(told) > 1 && told[0].size == nil && size != nil {
-		return nil, 0 // of what size the first is has not been told
+	l.sizedBehind()
+	if end = l.tailEnd(l.end); !l.holds(end) {
+		return nil, 0
 	}
-	return told, end
+	return l.told, end
 }
 
-// priceLeads may stand before the first price, priceLight anywhere beside one.
-var (
-	priceLeads = wordSet("he she says said told quoted quotes us that clerk man lady guy fellow counter desk i we they am are is the yard store shop merchant lumberyard place want wants charge charges charging ask asks asking pay paying paid timber lumber wood price prices : 's")
-	priceLight = wordSet("a an the for of in at to is are be cost costs costing run runs running come comes go goes going sell sells each apiece ea per every piece length lengths long board boards plank planks stick sticks pieces post posts timber : - @ it they 's me us now today")
-)
+// goesOn reports whether the sign that ends a sentence at an atom stands between two entries.
+func (l *priceList) goesOn(i int) bool {
+	if l.atoms[i].text == "?" || l.atoms[i].text == "!" || !l.now.whole() || i+1 >= len(l.atoms) {
+		return false
+	}
+	_, _, next := lumberTold(reader{l.atoms}, i+1, "")
+	if next == i+1 && (l.atoms[i+1].text == "the" || l.atoms[i+1].text == "a") {
+		_, _, next = lumberTold(reader{l.atoms}, i+2, "")
+	}
+	_, sized := (&phraseMatch{atoms: l.atoms}).figureAt(i+1, opSize)
+	return next > i+1 || sized
+}
 
-// moneyEnd is the atom behind a sum that can be nothing but money: "$8", "8.60", "eight sixty", "nine dollars and ten cents".
-func moneyEnd(atoms []atom, i int) int {
-	from := i
-	if atoms[i].text == "$" {
-		if i++; i < len(atoms) && atoms[i].kind == aDigits {
-			return i + 1
+// sizedBehind takes the size that is told behind a list: "eight footers 7.89 and twelve footers 11.49, both 2x6".
+func (l *priceList) sizedBehind() {
+	i, r := l.end, reader{l.atoms}
+	if len(l.told) == 0 || l.told[0].size != nil || r.word(i) == "" {
+		return
+	}
+	if l.atoms[i].text == "," {
+		i++
+	}
+	if w := r.word(i); w != "both" && w != "all" || w == "both" && len(l.told) != 2 {
+		return
+	}
+	i++
+	for w := r.word(i); w == "of" || w == "them" || w == "in" || w == "are" || w == "for"; w = r.word(i) {
+		i++
+	}
+	if i >= len(l.atoms) {
+		return
+	}
+	if next, ok := (&phraseMatch{atoms: l.atoms}).figureAt(i, opSize); ok && (next == len(l.atoms) || endsPart(l.atoms, next)) {
+		for k := range l.told {
+			l.told[k].size = []int{i, next}
 		}
-		return from
+		l.size, l.end = nil, next
 	}
-	next := i
-	if atoms[i].kind == aDigits {
-		if next++; centsWritten(atoms[i].text) {
-			if next < len(atoms) && coinNames[atoms[next].text] {
-				next++
-			}
-			if next < len(atoms) && (measuredIn(atoms[next].text) || atoms[next].text == "x" || atoms[next].text == "by") {
-				return from
-			}
-			return next
+}
+
+// keep puts the entry that was read up to an atom to the others.
+func (l *priceList) keep(end int) {
+	if l.now.size == nil {
+		l.now.size = l.size
+	}
+	for end > 0 && loosePriceEnd[l.atoms[end-1].text] {
+		end-- // "… 17.60 at the yard"
+	}
+	l.told, l.size, l.end = append(l.told, l.now), l.now.size, end
+	for _, other := range l.now.others {
+		p := l.now
+		p.length, p.long = other.length, other.long
+		l.told = append(l.told, p)
+	}
+	l.now = pricedLength{}
+}
+
+// loosePriceEnd are words that no entry ends in.
+var loosePriceEnd = wordSet("at in for of the a an to - :")
+
+// step reads what stands at an atom and returns the atom behind it; the atom itself where an entry was whole before it.
+func (l *priceList) step(i int) (next int, fits bool) {
+	w := l.atoms[i].text
+	was := l.role
+	role := priceWords[w]
+	if l.joint(i) {
+		role = jointWord
+	}
+	if next := l.figure(i, was); next > i {
+		l.role, l.begun = 0, true
+		return next, true
+	} else if next == i-1 {
+		l.keep(i)
+		return i, true
+	}
+	switch {
+	case role == jointWord:
+		if l.now.whole() {
+			l.keep(i)
 		}
-	} else if _, next = spokenUpTo99(atoms, i); next == i {
-		return from
+	case !l.begun && (priceLeads[w] || role == lightWord || w == "for"):
+		return i + 1, true
+	case l.begun && was != jointWord && (w == "one" || w == "ones"):
+		return i + 1, true
+	case role == 0 || l.now.whole() && (role == linkWord || role == linkSign) && w != "at" && w != "in" && w != "for":
+		return i, false
+	case role == linkWord || role == linkSign:
+		l.link, l.came = w, l.came || w == "come" || w == "comes"
 	}
-	named := next < len(atoms) && coinNames[atoms[next].text]
-	if named {
-		next++
-	} else if atoms[i].kind == aDigits {
-		return from
+	if role != lightWord || was == jointWord {
+		l.role = role
 	}
-	rest := next
-	if rest < len(atoms) && named && atoms[rest].text == "and" {
-		rest++
-	}
-	cents, last := spokenUpTo99(atoms, rest)
-	if last == rest && named && rest < len(atoms) && atoms[rest].kind == aDigits && len(atoms[rest].text) == 2 {
-		cents, last = 10, rest+1
-	}
-	if last < len(atoms) && (atoms[last].text == "cents" || atoms[last].text == "cent") {
-		return last + 1
-	}
-	if cents >= 10 && (last == len(atoms) || atoms[last].kind != aDigits && atoms[last].text != "-" && atoms[last].text != "x" && atoms[last].text != "by" && !measuredIn(atoms[last].text) && !spelledNumber(atoms[last].text)) {
-		return last
-	}
-	if named {
+	return i + 1, true
+}
+
+// joint reports whether an atom may stand between two entries.
+func (l *priceList) joint(i int) bool {
+	a := l.atoms[i]
+	return priceWords[a.text] == jointWord || a.text == "." || a.text == "/" && !a.glued
+}
+
+// figure reads a size, a length or a price at an atom and returns the atom behind it; i where none stands there or it has no place, i-1
+// where it begins a new entry.
+func (l *priceList) figure(i int, was priceWord) int {
+	atoms, now := l.atoms, &l.now
+	if next, ok := (&phraseMatch{atoms: atoms}).figureAt(i, opSize); ok {
+		if now.whole() && !(now.size == nil && was != jointWord && (now.paidFor || l.size == nil)) {
+			return i - 1
+		}
+		if now.size != nil {
+			return i
+		}
+		now.size = []int{i, next}
+		if next < len(atoms) && atoms[next].text == "s" {
+			next++
+		}
+		if next+1 < len(atoms) && (atoms[next].text == "x" || atoms[next].text == "by") && now.length == nil {
+			if length, long, u, end := lumberLong(reader{atoms}, next+1, "footers"); end > next+1 { // "2x6x10"
+				now.length, now.long, l.unit, next = length, long, u, end
+			}
+		}
 		return next
 	}
-	return from
-}
-
-var coinNames = wordSet("dollars dollar bucks buck")
-
-// centsWritten reports whether figures are written as money is, with two decimals.
-func centsWritten(digits string) bool {
-	dot := strings.IndexAny(digits, ".,")
-	return dot > 0 && dot == len(digits)-3
-}
-
-// measuredIn reports whether a word is a unit of length.
-func measuredIn(w string) bool {
-	_, metric := metricWords[w]
-	return metric || footWords[w] || footerWords[w] || inchWords[w] || yardWords[w]
-}
-
-// lumberTold reads a length of lumber, and gives it in plain words: "ten foot", "4.2 m", "fourteens"; once a unit was told, a bare figure, too.
-func lumberTold(r reader, i int, unit string) (plain []atom, u string, next int) {
-	atoms := r.atoms
-	figure := atoms[i]
-	var long float64
-	if feet := lumberFeet[figure.text]; feet > 0 {
-		long, next, u = float64(feet), i+1, "footers"
-	} else {
-		if figure.kind == aDigits {
-			long, _ = strconv.ParseFloat(strings.Replace(figure.text, ",", ".", 1), 64)
-			next = i + 1
-		} else {
-			var n int
-			n, next = spokenUpTo99(atoms, i)
-			long = float64(n)
+	if cents, next := centsTold(atoms, i); next > i {
+		if now.whole() {
+			return i - 1
 		}
-		if next == i || long == 0 {
-			return nil, "", i
+		if now.cents > 0 {
+			return i
 		}
-		if next < len(atoms) && atoms[next].text == "-" && next+1 < len(atoms) && measuredIn(atoms[next+1].text) {
-			next++
-		}
-		switch w := r.word(next); {
-		case footWords[w] || footerWords[w]:
-			u, next = "footers", next+1
-		case w == "m" || w == "meter" || w == "meters" || w == "metre" || w == "metres":
-			u, next = "m", next+1
-		case w == "mm" || w == "cm":
-			u, next = w, next+1
-		default:
-			u = unit
-		}
-		if u != "" && next < len(atoms) && footerWords[atoms[next].text] {
-			next++
+		l.sure, l.dollars = true, l.dollars || cents%100 == 0
+		now.cents, now.priceAt = cents, i
+		return next
+	}
+	if now.length != nil && now.cents == 0 {
+		if cents, next := l.barePrice(i, was); next > i {
+			l.dollars = l.dollars || cents%100 == 0
+			now.cents, now.priceAt, now.bare = cents, i, true
+			return next
 		}
 	}
-	if r := soldBetween[u]; u == "" || long < r[0] || long > r[1] {
-		return nil, "", i
+	if now.length == nil && now.cents == 0 && !now.whole() {
+		if n, next := countTold(atoms, i); next > i && next < len(atoms) && atoms[next].text == "for" && n > 1 && n < 60 && (was == jointWord || !l.begun) {
+			now.cents, now.priceAt, now.bare = 100*n, i, true // "six for a ten foot 2x6"
+			return next + 1
+		}
 	}
-	figure.text, figure.kind = strconv.FormatFloat(long, 'f', -1, 64), aDigits
-	return []atom{figure, {text: u, kind: aWord, at: figure.at, end: figure.end}}, u, next
-}
-
-// soldBetween are the lengths that lumber is sold in.
-var soldBetween = map[string][2]float64{"footers": {4, 24}, "m": {1, 8}, "cm": {100, 800}, "mm": {1000, 8000}}
-
-// colonSaid parts what is priced from its price.
-var colonSaid = wordSet(":")
-
-// moneyAndHalf is the atom behind "nine and a quarter".
-func moneyAndHalf(atoms []atom, i int) int {
-	_, next := countTold(atoms, i)
-	if next == i || next+2 >= len(atoms) || atoms[next].text != "and" || atoms[next+1].text != "a" || atoms[next+2].text != "half" && atoms[next+2].text != "quarter" {
+	length, long, u, next := lumberLong(reader{atoms}, i, l.unit)
+	if next == i {
 		return i
 	}
-	return next + 3
+	if now.whole() {
+		return i - 1
+	}
+	if now.length != nil {
+		if was != jointWord || now.cents > 0 || u != l.unit {
+			return i
+		}
+		now.others = append(now.others, pricedLength{length: length, long: long})
+		return next
+	}
+	now.length, now.long, now.paidFor, l.unit = length, long, now.cents > 0, u
+	return next
 }
+
+// barePrice reads a price that is told without a word or sign of money, behind its length: "2x6 eights are 6", "8' 6 dollars, 10' 9", "tens
+// are 8 95".
+func (l *priceList) barePrice(i int, was priceWord) (cents, next int) {
+	atoms := l.atoms
+	linked := was == linkWord || was == linkSign
+	if !linked && !l.dollars {
+		return moneyAndHalf(atoms, i, len(l.told) > 0)
+	}
+	if cents, next := moneyAndHalf(atoms, i, true); next > i {
+		return cents, next
+	}
+	n, next := countTold(atoms, i)
+	if n < 2 || n > 60 {
+		return 0, i
+	}
+	cents = 100 * n
+	if linked && next < len(atoms) && atoms[next].kind == aDigits && len(atoms[next].text) == 2 && !strings.ContainsAny(atoms[next].text, ".,") && atoms[next].text > "24" {
+		small, _ := strconv.Atoi(atoms[next].text)
+		cents, next = cents+small, next+1
+	}
+	if next < len(atoms) && !l.joint(next) && priceWords[atoms[next].text] != eachWord && lumberFeet[atoms[next].text] == 0 && !endsPart(atoms, next) && l.tailEnd(next) == next {
+		return 0, i
+	}
+	return cents, next
+}
+
+// holds reports whether what was read up to an atom is a price list and nothing else. Whole numbers without a word of money must be
+// several prices, the longer the board the dearer, and nothing may stand behind them.
+func (l *priceList) holds(end int) bool {
+	if len(l.told) == 0 || len(l.told) > 1 && l.told[0].size == nil && l.size != nil {
+		return false // of what size the first is has not been told
+	}
+	bare := false
+	for _, p := range l.told {
+		bare = bare || p.bare
+	}
+	if bare && (l.came || slices.ContainsFunc(l.told, func(p pricedLength) bool { return p.others != nil })) {
+		return false // "the tens come at 8" may be when they come
+	}
+	if !bare {
+		return true
+	}
+	if len(l.told) < 2 || end < len(l.atoms) && !endsPart(l.atoms, end) && !joints[l.atoms[end].text] {
+		return false
+	}
+	if !l.sure && (priceWords[l.link] == linkSign || l.told[0].size == nil && len(l.told) < 3) {
+		return false // "8s: 6, 10s: 8" may be how many there are
+	}
+	for k := 1; k < len(l.told); k++ {
+		a, b := l.told[k-1], l.told[k]
+		if a.bare != b.bare && !l.sure || a.paidFor != b.paidFor || (a.long < b.long) != (a.cents < b.cents) && slices.Equal(a.size, b.size) {
+			return false
+		}
+	}
+	return true
+}
+
+// tailEnd is the atom behind what tells where and when something costs that, and for how much wood: "at the yard this morning", "a stick".
+func (l *priceList) tailEnd(i int) int {
+	if i == 0 {
+		return 0
+	}
+	end := i
+	for k := i; k < len(l.atoms); {
+		next := k
+		switch r := (reader{l.atoms}); {
+		case r.word(k) == "at" || r.word(k) == "from" || r.word(k) == "down" && r.word(k+1) == "at":
+			next = k + 1
+			if r.word(next) == "at" {
+				next++
+			}
+			if w := r.word(next); w == "the" || w == "our" || w == "my" || w == "this" {
+				next++
+			}
+			if next < len(l.atoms) && isClass(r.word(next), "SELLER") {
+				next++
+			} else {
+				return end
+			}
+		case r.word(k) == "this" && (r.word(k+1) == "morning" || r.word(k+1) == "afternoon" || r.word(k+1) == "week"), r.word(k) == "right" && r.word(k+1) == "now", (r.word(k) == "a" || r.word(k) == "the") && pieceWords[r.word(k+1)]:
+			next = k + 2
+		case priceWords[r.word(k)] == eachWord, r.word(k) == "now", r.word(k) == "today", r.word(k) == "even", r.word(k) == "flat":
+			next = k + 1
+		}
+		if next == k {
+			break
+		}
+		k = next
+		if k == len(l.atoms) || endsPart(l.atoms, k) || joints[l.atoms[k].text] {
+			end = k
+		}
+	}
+	return end
+}
+
+var pieceWords = wordSet("piece stick board length pop plank throw")

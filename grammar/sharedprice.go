@@ -193,6 +193,8 @@ func pieceUnsaid(said []solver.Statement, atoms []atom) *solver.Question {
 			return new(qHowManyRails.ask())
 		case s.Name.Quantity == solver.Price && s.Name.Long != nil && s.Name.Long.String() == "1000 mm":
 			return new(qLengthCosts.offering("3 m 90x45 are 9.50"))
+		case s.Name.Quantity == solver.Price && s.Name.Long != nil && neverSold(*s.Name.Long):
+			return new(qLengthCosts.offering("8 foot 1x4 are 3.85"))
 		}
 	}
 	return nil

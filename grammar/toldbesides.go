@@ -11,7 +11,7 @@ import (
 
 const (
 	kinToo   = `(?:` + kinOrOthers + `|(?:step)?(?:father|mother|dad|mom|mum|brother|sister|son|daughter|uncle|aunt|grandpa|granddad|grandfather|grandma|grandmother)(?: in law| - in - law)?|wife|husband|boss|partner|carpenter|contractor|framer|mason|previous owners?|last guy|inspector|architect|grandson|nephew|niece)`
-	onceWas  = `(?:yesterday|last (?:week|month|year|night|summer|spring|fall|autumn|winter|season|time|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(?:this|that|yesterday) (?:morning|noon|afternoon)|(?:a|one|two|three|four|five|six|ten|some|[0-9]+|many|a few|a couple of)? ?(?:days?|weeks?|months?|years?|while) (?:ago|back)|years ago|long ago|back (?:then|when|in) ?[a-z]*|in the (?:spring|summer|fall|autumn|winter|old days|eighties|nineties|beginning)|in (?:january|february|march|april|may|june|july|august|september|october|november|december)|(?:before|until|till) (?:the |my |our |we |i |he |she |they |you |it )?[a-z]+|once|at one time|in those days|when (?:i|we|he|she|they) (?:[a-z]+))`
+	onceWas  = `(?:yesterday|last (?:week|month|year|night|summer|spring|fall|autumn|winter|season|time|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(?:that|yesterday) (?:morning|noon|afternoon)|(?:a|one|two|three|four|five|six|ten|some|[0-9]+|many|a few|a couple of)? ?(?:days?|weeks?|months?|years?|while) (?:ago|back)|years ago|long ago|back (?:then|when|in) ?[a-z]*|in the (?:spring|summer|fall|autumn|winter|old days|eighties|nineties|beginning)|in (?:january|february|march|april|may|june|july|august|september|october|november|december)|(?:before|until|till) (?:the |my |our |we |i |he |she |they |you |it )?[a-z]+|once|at one time|in those days|when (?:i|we|he|she|they) (?:[a-z]+))`
 	wasIt    = `(?:was|were|ran (?:me |us |about |around |at )?[0-9.]+|cost|went for|did (?:have|carry|sell|stock|cost)|used to (?:have|carry|sell|stock|cost))`
 	pageOf   = `(?:drawings?|sketch(?:es)?|pictures?|diagrams?|(?:cut |cutting |shopping |buying |price )?lists?|prices?|marks?|steps?|cuts|layouts?|options?|costs?|instructions?|directions)`
 	oneHands = `(?:hand|pass|toss|throw|fetch|grab|chuck|reach|slide|slip|bring)`
@@ -23,7 +23,9 @@ var nowSaid = regexp.MustCompile(`\b(?:now|today|but|so|make|instead|out of|sold
 // toldBesides are the lines that tell of another time or of others' work, call to somebody else, or name what is not wanted.
 var toldBesides = []openWay{
 	// What was so: "gap 2 was yesterday", "twelve footers were 11.50 before Christmas", "they did carry fourteens once".
-	{looks: wishedValue, way: regexp.MustCompile(`\b` + wasIt + `\b(?:[^,.;?!]|[0-9]\.[0-9])*\b` + onceWas + `\b`), not: nowSaid, ask: wantedHere},
+	{looks: wishedButPrice, way: regexp.MustCompile(`\b` + wasIt + `\b(?:[^,.;?!]|[0-9]\.[0-9])*\b` + `(?:this (?:morning|noon|afternoon)|` + onceWas + `)\b`), not: nowSaid, ask: wantedHere},
+	{looks: stated(solver.Price), way: regexp.MustCompile(`\b` + wasIt + `\b(?:[^,.;?!]|[0-9]\.[0-9])*\b` + onceWas + `\b`), not: nowSaid, ask: wantedHere},
+	{looks: stated(solver.Price), way: regexp.MustCompile(`\b(?:come|comes|coming|arrive|arrives|arriving) (?:in |back )?(?:at|by) (?:[0-9.]+|[a-z]+ [a-z]+) (?:tomorrow|tonight|sharp|(?:on |this |next )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|in the (?:morning|afternoon|evening)|o ' clock|am|pm)\b`), ask: openQuestion("What do they cost?", "twelve foot 2x6s are 11.48")},
 	// Whose wall it is stands behind: "the wall's 44 high, my neighbor's I mean".
 	{looks: valued, way: regexp.MustCompile(`[,.;(-] (?:(?:on|in|at|for|over at) )?(?:` + whoseEver + ` ` + kinOrOthers + `(?: 's?)?|(?:the|that|our|my) (?:old|other|last|previous|former|neighboring) (?:one|` + otherWorks + `|place|house|job)|the one (?:next door|across the (?:street|road|way)|down the (?:street|road)|over there)|the ` + notOurs + `|his|hers|theirs|yours)(?: ` + otherWorks + `| one)? (?:i mean|i meant|that is|i am talking about|is what i mean|is what i meant|not (?:ours|mine|this one|this wall))(?: [.!)])*$`), ask: thisWallToo},
 	// Somebody goes to look before it is settled: "gap two, no wait, let me look".
@@ -67,6 +69,9 @@ var theirsToo = regexp.MustCompile(oursToo.String() + `|\?|\b(?:ours?|mine|this 
 func wishedValue(a Act) bool {
 	return a.Kind == State && len(a.Statements) > 0 && !stated(solver.Measured, solver.Span, solver.Have)(a)
 }
+
+// wishedButPrice are wishes that are no prices: what was paid this morning is what it costs.
+func wishedButPrice(a Act) bool { return wishedValue(a) && !stated(solver.Price)(a) }
 
 // asksPage is a question for a page or table of the wall.
 func asksPage(a Act) bool { return a.Kind == Ask && a.Topic != "" }
