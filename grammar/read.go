@@ -26,6 +26,7 @@ var setPlain = []func([]atom) []atom{
 	questionsParted,
 	dictated,
 	shortNotes,
+	unitForAll,
 	spokenTotals,
 	spokenPrices,
 	sharedPrice,

@@ -56,7 +56,7 @@ type phrasebook struct {
 
 // setPhrases are the phrases that set a line plain when nearly all other steps have.
 var setPhrases = sync.OnceValue(func() *phrasebook {
-	b := phrasebookOf(wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns, wallBegun, everydayTurns, workdayTurns, purseTurns, notedTurns, overBudget, roomFor, struckOut, lessonPhrases, meaningPhrases, lessonTurns, stackPhrases, framedLeads, framedTails, framedSets, framedRanges, siteWays, sitesTold, sitesHeard, saidLengths, lengthTalk, queryTurns, uprightTurns, breathTurns)
+	b := phrasebookOf(wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns, wallBegun, everydayTurns, workdayTurns, purseTurns, notedTurns, overBudget, roomFor, struckOut, lessonPhrases, meaningPhrases, lessonTurns, stackPhrases, framedLeads, framedTails, framedSets, framedRanges, siteWays, sitesTold, sitesHeard, saidLengths, lengthTalk, queryTurns, uprightTurns, breathTurns, listTurns)
 	for _, list := range [][]setPhrase{
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
 		oldHandPhrases, counterPhrases,

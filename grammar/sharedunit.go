@@ -1,0 +1,130 @@
+package grammar
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// unitForAll gives the unit behind the last length of a list to all before it: "if they only sold 8 and 10 foot boards", "drop the eight
+// and ten footers". What stands before the list must leave no other sense to its first figure, as "rails 6, 8 and 10 foot posts" would.
+func unitForAll(atoms []atom) []atom {
+	if !slices.ContainsFunc(atoms, func(a atom) bool { return sharedUnits[a.text] != "" }) {
+		return atoms
+	}
+	for i := 3; i < len(atoms); i++ {
+		unit := sharedUnits[atoms[i].text]
+		if unit == "" {
+			continue
+		}
+		last := i
+		if atoms[i-1].text == "-" {
+			last-- // "8 and 10-foot"
+		}
+		ends := bareBefore(atoms, last, unit)
+		if len(ends) == 0 {
+			continue
+		}
+		behind, first := i+1, ends[len(ends)-1]
+		lumber := unit == "footers" && lumberBehind(atoms, behind)
+		if lumber && behind < len(atoms) && boardNouns[atoms[behind].text] {
+			behind++
+		}
+		out := append(make([]atom, 0, len(atoms)+len(ends)), atoms[:first]...)
+		for k := len(ends) - 1; k >= 0; k-- {
+			next := i
+			if k > 0 {
+				next = ends[k-1]
+			}
+			given := atoms[i]
+			given.glued = false
+			if lumber {
+				given.text, given.kind = "footers", aWord
+			}
+			out = append(append(out, given), atoms[ends[k]:next]...)
+		}
+		if lumber {
+			out = append(out, worded(atoms[i], "footers"))
+		} else {
+			out = append(out, atoms[i])
+		}
+		out = append(out, atoms[behind:]...)
+		i += len(ends)
+		atoms = out
+	}
+	return atoms
+}
+
+// lumberBehind reports whether what stands behind a list of lengths tells that they are boards, as they are sold.
+func lumberBehind(atoms []atom, i int) bool {
+	if i >= len(atoms) {
+		return false
+	}
+	if boardNouns[atoms[i].text] {
+		return i+1 >= len(atoms) || atoms[i+1].text != "size" && atoms[i+1].text != "price"
+	}
+	return (atoms[i].text == "to" || atoms[i].text == "off" || atoms[i].text == "from") && i+2 < len(atoms) && (atoms[i+2].text == "list" || atoms[i+2].text == "stock")
+}
+
+// boardNouns are names of what is sold in lengths.
+var boardNouns = wordSet("boards board lengths length lumber planks plank timber timbers sticks stuff ones stock")
+
+// sharedUnits are words for the units that lumber is sold in, as soldBetween has them.
+var sharedUnits = map[string]string{"foot": "footers", "ft": "footers", "feet": "footers", "'": "footers", "footer": "footers", "footers": "footers",
+	"m": "m", "meter": "m", "meters": "m", "metre": "m", "metres": "m", "mm": "mm", "cm": "cm"}
+
+// bareBefore finds the figures without a unit that stand in one list before the figure that ends at an atom: the atoms behind them, the last first.
+func bareBefore(atoms []atom, end int, unit string) (ends []int) {
+	at, ok := lengthEndingAt(atoms, end, unit)
+	if !ok {
+		return nil
+	}
+	joined := false
+	for at > 1 {
+		k := at
+		if w := atoms[k-1].text; w == "and" || w == "or" || w == "&" || w == "/" {
+			joined, k = true, k-1
+		}
+		if atoms[k-1].text == "," {
+			k--
+		}
+		if k == at {
+			break
+		}
+		before, ok := lengthEndingAt(atoms, k, unit)
+		if !ok {
+			break
+		}
+		ends, at = append(ends, k), before
+	}
+	if at > 0 && !beforeLengths[atoms[at-1].text] && !endsPart(atoms, at-1) || !joined && len(ends) < 2 {
+		return nil
+	}
+	return ends
+}
+
+// lengthEndingAt is where a figure begins that ends before an atom and is a length that lumber is sold in.
+func lengthEndingAt(atoms []atom, end int, unit string) (from int, ok bool) {
+	long := 0.0
+	switch {
+	case end < 1:
+		return 0, false
+	case atoms[end-1].kind == aDigits:
+		long, _ = strconv.ParseFloat(strings.Replace(atoms[end-1].text, ",", ".", 1), 64)
+		from = end - 1
+	default:
+		for k := max(0, end-2); k < end; k++ {
+			if n, next := spokenUpTo99(atoms, k); next == end && n > 0 {
+				long, from = float64(n), k
+				break
+			}
+		}
+	}
+	r := soldBetween[unit]
+	return from, long >= r[0] && long <= r[1]
+}
+
+// beforeLengths are words that a list of lengths of lumber may stand behind.
+var beforeLengths = wordSet(`sell sells sold selling buy buys bought buying get gets got getting carry carries carried carrying stock stocks stocked stocking keep keeps kept
+	have has offer offers offered only just in the of drop drops dropped add adds added lose lost use using used take no more any also both either some out need needs with are is
+	were was : into those these their our to from be include remove removed scratch cross strike even as had 've but them by and off list came come comes do does did`)
