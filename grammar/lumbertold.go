@@ -188,10 +188,50 @@ func moneyAndHalf(atoms []atom, i int, bare bool) (cents, next int) {
 func neverSold(v solver.Value) bool {
 	step := exact.Int(6)
 	if v.Unit == solver.Millimeter {
-		step = exact.Int(50)
+		step = mm(50)
 	}
 	return !v.Num.Div(step).IsInt() && (v.Unit == solver.Millimeter || !v.Num.Sub(precut).Div(exact.Int(12)).IsInt())
 }
 
 // precut is what the length of studs that are cut at the mill is beyond whole feet: 92-5/8, 104-5/8.
 var precut = exact.Int(5).Div(exact.Int(8)).Add(exact.Int(8))
+
+// tailEnd is the atom behind what tells where and when something costs that, and for how much wood: "at the yard this morning", "a stick".
+func (l *priceList) tailEnd(i int) int {
+	if i == 0 {
+		return 0
+	}
+	end := i
+	for k := i; k < len(l.atoms); {
+		next := k
+		switch r := (reader{l.atoms}); {
+		case r.word(k) == "at" || r.word(k) == "from" || r.word(k) == "down" && r.word(k+1) == "at":
+			next = k + 1
+			if r.word(next) == "at" {
+				next++
+			}
+			if w := r.word(next); w == "the" || w == "our" || w == "my" || w == "this" {
+				next++
+			}
+			if next < len(l.atoms) && isClass(r.word(next), "SELLER") {
+				next++
+			} else {
+				return end
+			}
+		case r.word(k) == "this" && (r.word(k+1) == "morning" || r.word(k+1) == "afternoon" || r.word(k+1) == "week"), r.word(k) == "right" && r.word(k+1) == "now", (r.word(k) == "a" || r.word(k) == "the") && pieceWords[r.word(k+1)]:
+			next = k + 2
+		case priceWords[r.word(k)] == eachWord, r.word(k) == "now", r.word(k) == "today", r.word(k) == "even", r.word(k) == "flat":
+			next = k + 1
+		}
+		if next == k {
+			break
+		}
+		k = next
+		if k == len(l.atoms) || endsPart(l.atoms, k) || joints[l.atoms[k].text] {
+			end = k
+		}
+	}
+	return end
+}
+
+var pieceWords = wordSet("piece stick board length pop plank throw")

@@ -50,7 +50,7 @@ func (k *clause) stock(g goods) (reading, bool) {
 	if len(g.longs) == 0 && !k.soldByNumber() {
 		return reading{}, false // "just use five"
 	}
-	if k.countsBoards() {
+	if k.countsBoards() || k.countsEach() {
 		return reading{}, false // "we have four ten foot boards"
 	}
 	if k.sizeAfterComma() || k.partSizedAfter() {
@@ -87,6 +87,17 @@ func (k *clause) countsBoards() bool {
 	}
 	n, l := k.items[k.values[0]].lim, k.items[k.values[1]].lim
 	return n.lo.unit == bare && n.lo.size == "" && !n.lo.footer && n.lo.val.IsInt() && (l.lo.unit == feet || l.lo.footer) && (n.lo.val.Less(shortestSold) || !sellsOnly(k.has(kSell)) || k.values[1] > k.values[0]+1 || k.has(kSell) == nil || ours(k.has(kSell).text))
+}
+
+// countsEach reports whether several lengths each stand right behind a number of boards: "they have six tens and four twelves".
+func (k *clause) countsEach() bool {
+	counted := 0
+	for i := 1; i < len(k.items); i++ {
+		if n, l := k.items[i-1], k.items[i]; n.value() && l.value() && n.lim.lo.unit == bare && l.lim.lo.footer {
+			counted++
+		}
+	}
+	return counted > 1
 }
 
 // sellsOnly reports whether a word of selling says nothing of having: "they sell", "we carry".

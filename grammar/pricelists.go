@@ -101,8 +101,13 @@ func plainPrices(atoms []atom, told []pricedLength, from, end int) []atom {
 		if p.size == nil {
 			out = append(out, worded(at, "boards"))
 		}
+		out = append(out, worded(at, "cost"))
+		if end := moneyEnd(atoms, p.priceAt); end > p.priceAt && !p.bare && (atoms[p.priceAt].kind != aWord || slices.ContainsFunc(atoms[p.priceAt:end], func(a atom) bool { return coinNames[a.text] })) {
+			out = append(out, atoms[p.priceAt:end]...) // as it was said, for what is corrected behind it
+			continue
+		}
 		price := strconv.Itoa(p.cents/100) + "." + strconv.Itoa(p.cents/10%10) + strconv.Itoa(p.cents%10)
-		out = append(out, worded(at, "cost"), atom{text: price, kind: aDigits, at: at.at, end: at.end})
+		out = append(out, atom{text: price, kind: aDigits, at: at.at, end: at.end})
 	}
 	return append(out, atoms[end:]...)
 }
@@ -149,13 +154,16 @@ func (l *priceList) goesOn(i int) bool {
 	if l.atoms[i].text == "?" || l.atoms[i].text == "!" || !l.now.whole() || i+1 >= len(l.atoms) {
 		return false
 	}
-	_, _, next := lumberTold(reader{l.atoms}, i+1, "")
-	if next == i+1 && (l.atoms[i+1].text == "the" || l.atoms[i+1].text == "a") {
-		_, _, next = lumberTold(reader{l.atoms}, i+2, "")
+	for i++; i+1 < len(l.atoms) && nextEntry[l.atoms[i].text]; i++ {
 	}
-	_, sized := (&phraseMatch{atoms: l.atoms}).figureAt(i+1, opSize)
-	return next > i+1 || sized
+	_, _, next := lumberTold(reader{l.atoms}, i, "")
+	_, sized := (&phraseMatch{atoms: l.atoms}).figureAt(i, opSize)
+	_, counted := countTold(l.atoms, i)
+	return next > i || sized || moneyEnd(l.atoms, i) > i || counted > i && textAt(l.atoms, counted) == "for"
 }
+
+// nextEntry may begin an entry behind the end of a sentence.
+var nextEntry = wordSet("the a an in for and")
 
 // sizedBehind takes the size that is told behind a list: "eight footers 7.89 and twelve footers 11.49, both 2x6".
 func (l *priceList) sizedBehind() {
@@ -365,43 +373,3 @@ func (l *priceList) holds(end int) bool {
 	}
 	return true
 }
-
-// tailEnd is the atom behind what tells where and when something costs that, and for how much wood: "at the yard this morning", "a stick".
-func (l *priceList) tailEnd(i int) int {
-	if i == 0 {
-		return 0
-	}
-	end := i
-	for k := i; k < len(l.atoms); {
-		next := k
-		switch r := (reader{l.atoms}); {
-		case r.word(k) == "at" || r.word(k) == "from" || r.word(k) == "down" && r.word(k+1) == "at":
-			next = k + 1
-			if r.word(next) == "at" {
-				next++
-			}
-			if w := r.word(next); w == "the" || w == "our" || w == "my" || w == "this" {
-				next++
-			}
-			if next < len(l.atoms) && isClass(r.word(next), "SELLER") {
-				next++
-			} else {
-				return end
-			}
-		case r.word(k) == "this" && (r.word(k+1) == "morning" || r.word(k+1) == "afternoon" || r.word(k+1) == "week"), r.word(k) == "right" && r.word(k+1) == "now", (r.word(k) == "a" || r.word(k) == "the") && pieceWords[r.word(k+1)]:
-			next = k + 2
-		case priceWords[r.word(k)] == eachWord, r.word(k) == "now", r.word(k) == "today", r.word(k) == "even", r.word(k) == "flat":
-			next = k + 1
-		}
-		if next == k {
-			break
-		}
-		k = next
-		if k == len(l.atoms) || endsPart(l.atoms, k) || joints[l.atoms[k].text] {
-			end = k
-		}
-	}
-	return end
-}
-
-var pieceWords = wordSet("piece stick board length pop plank throw")

@@ -27,6 +27,8 @@ var setPlain = []func([]atom) []atom{
 	dictated,
 	shortNotes,
 	unitForAll,
+	piecesTogether,
+	lyingAbout,
 	spokenTotals,
 	spokenPrices,
 	sharedPrice,

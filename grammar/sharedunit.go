@@ -21,7 +21,7 @@ func unitForAll(atoms []atom) []atom {
 		if atoms[i-1].text == "-" {
 			last-- // "8 and 10-foot"
 		}
-		ends := bareBefore(atoms, last, unit)
+		ends, start := bareBefore(atoms, last, unit)
 		if len(ends) == 0 {
 			continue
 		}
@@ -30,9 +30,16 @@ func unitForAll(atoms []atom) []atom {
 		if lumber && behind < len(atoms) && boardNouns[atoms[behind].text] {
 			behind++
 		}
-		out := append(make([]atom, 0, len(atoms)+len(ends)), atoms[:first]...)
+		before := atoms[:start]
+		if unit != "footers" && behind < len(atoms) && boardNouns[atoms[behind].text] && start > 1 && drops[atoms[start-2].text] && atoms[start-1].text == "the" && clauseBeginsAt(atoms, start-2) {
+			before = append(slices.Clone(atoms[:start-2]), worded(atoms[start], "they"), worded(atoms[start], "are"), worded(atoms[start], "out"), worded(atoms[start], "of"))
+		}
+		out := append(append(make([]atom, 0, len(atoms)+len(ends)+2), before...), atoms[start:first]...)
 		for k := len(ends) - 1; k >= 0; k-- {
-			next := i
+			next, rest := last, ends[k]
+			if sharedUnits[atoms[rest].text] != "" {
+				rest++
+			}
 			if k > 0 {
 				next = ends[k-1]
 			}
@@ -40,8 +47,10 @@ func unitForAll(atoms []atom) []atom {
 			given.glued = false
 			if lumber {
 				given.text, given.kind = "footers", aWord
+			} else if unit != "footers" {
+				given.text = unit
 			}
-			out = append(append(out, given), atoms[ends[k]:next]...)
+			out = append(append(out, given), atoms[rest:next]...)
 		}
 		if lumber {
 			out = append(out, worded(atoms[i], "footers"))
@@ -54,6 +63,9 @@ func unitForAll(atoms []atom) []atom {
 	}
 	return atoms
 }
+
+// drops are verbs that take a length from those on sale.
+var drops = wordSet("drop lose remove strike")
 
 // lumberBehind reports whether what stands behind a list of lengths tells that they are boards, as they are sold.
 func lumberBehind(atoms []atom, i int) bool {
@@ -73,16 +85,17 @@ var boardNouns = wordSet("boards board lengths length lumber planks plank timber
 var sharedUnits = map[string]string{"foot": "footers", "ft": "footers", "feet": "footers", "'": "footers", "footer": "footers", "footers": "footers",
 	"m": "m", "meter": "m", "meters": "m", "metre": "m", "metres": "m", "mm": "mm", "cm": "cm"}
 
-// bareBefore finds the figures without a unit that stand in one list before the figure that ends at an atom: the atoms behind them, the last first.
-func bareBefore(atoms []atom, end int, unit string) (ends []int) {
+// bareBefore finds the figures without a unit that stand in one list before the figure that ends at an atom: the atoms behind them, the last first,
+// and where the first begins.
+func bareBefore(atoms []atom, end int, unit string) (ends []int, at int) {
 	at, ok := lengthEndingAt(atoms, end, unit)
 	if !ok {
-		return nil
+		return nil, 0
 	}
 	joined := false
 	for at > 1 {
 		k := at
-		if w := atoms[k-1].text; w == "and" || w == "or" || w == "&" || w == "/" {
+		if w := atoms[k-1].text; w == "and" || w == "or" || w == "&" {
 			joined, k = true, k-1
 		}
 		if atoms[k-1].text == "," {
@@ -91,16 +104,22 @@ func bareBefore(atoms []atom, end int, unit string) (ends []int) {
 		if k == at {
 			break
 		}
+		if sharedUnits[atoms[k-1].text] == unit && unit == "footers" {
+			k-- // "8' and 10' boards"
+		}
 		before, ok := lengthEndingAt(atoms, k, unit)
 		if !ok {
 			break
 		}
 		ends, at = append(ends, k), before
 	}
-	if at > 0 && !beforeLengths[atoms[at-1].text] && !endsPart(atoms, at-1) || !joined && len(ends) < 2 {
-		return nil
+	if at > 1 && atoms[at-1].text == ":" && (sharedUnits[atoms[at-2].text] != "" || lumberFeet[atoms[at-2].text] > 0 || atoms[at-2].text == "s") {
+		return nil, 0 // "twelves: 9, and 16-footers: 14"
 	}
-	return ends
+	if at > 0 && !beforeLengths[atoms[at-1].text] && !endsPart(atoms, at-1) || !joined && len(ends) < 2 {
+		return nil, 0
+	}
+	return ends, at
 }
 
 // lengthEndingAt is where a figure begins that ends before an atom and is a length that lumber is sold in.
@@ -109,6 +128,8 @@ func lengthEndingAt(atoms []atom, end int, unit string) (from int, ok bool) {
 	switch {
 	case end < 1:
 		return 0, false
+	case atoms[end-1].kind == aDigits && (centsWritten(atoms[end-1].text) || unit == "footers" && strings.ContainsAny(atoms[end-1].text, ".,")):
+		return 0, false // a price
 	case atoms[end-1].kind == aDigits:
 		long, _ = strconv.ParseFloat(strings.Replace(atoms[end-1].text, ",", ".", 1), 64)
 		from = end - 1
@@ -126,5 +147,5 @@ func lengthEndingAt(atoms []atom, end int, unit string) (from int, ok bool) {
 
 // beforeLengths are words that a list of lengths of lumber may stand behind.
 var beforeLengths = wordSet(`sell sells sold selling buy buys bought buying get gets got getting carry carries carried carrying stock stocks stocked stocking keep keeps kept
-	have has offer offers offered only just in the of drop drops dropped add adds added lose lost use using used take no more any also both either some out need needs with are is
-	were was : into those these their our to from be include remove removed scratch cross strike even as had 've but them by and off list came come comes do does did`)
+	have has offer offers offered only just in the of drop drops dropped add adds added lose lost use using used take no more any also both either some out need needs with :
+	into those these their our to from be include remove removed scratch cross strike even as had 've but them and off list came come comes do does did`)
