@@ -56,7 +56,7 @@ func liesUntil(atoms []atom, i int) (lies bool, end int) {
 	from := k + 1
 	for k = from; k < len(atoms) && atoms[k].kind == aWord && k < from+4 && !lieEnds[atoms[k].text]; k++ {
 		w := atoms[k].text
-		if key, _ := partKey(atoms, k); key != "" || spelledNumber(w) || isClass(w, "SELLER") || noPlaces[w] || strict && seasons[w] {
+		if key, _ := partKey(atoms, k); key != "" || spelledNumber(w) || isClass(w, "SELLER") || noPlaces[w] || knownPlaces[w] || strict && seasons[w] {
 			return lies, i
 		}
 	}
@@ -77,6 +77,8 @@ var (
 	// noPlaces are names that no boards lie at: papers, ways to buy, what is said of time and manner.
 	noPlaces = wordSet(`list order orders quote bid bill plan plans drawing sketch estimate cart basket flyer catalog catalogue aisle invoice receipt ad offer price sale way mail end works day dozen
 		market hour foot piece time budget limit phone line least most neighbor neighbors neighbour neighbours customer client someone somebody other others stock`)
+	// knownPlaces are read as they stand, with all that may be said of boards there.
+	knownPlaces = wordSet("garage shed barn basement cellar loft attic workshop carport driveway backyard truck shop house porch")
 	// seasons are times, which "in" and "by" tell as well as places.
 	seasons = wordSet("morning afternoon evening night week month year spring summer fall autumn winter meantime future past weekend")
 )
