@@ -2,9 +2,6 @@ package grammar
 
 // What must not happen is told before what is wanted because of it: "we can't have kids stuck so keep the gap below four". The denial is of the reason alone.
 
-// doneSo are verbs of which a "so" tells the manner: "don't build it so the gap is over four" denies the gap.
-var doneSo = wordSet("make build set have want do keep space put hang lay leave cut do like need arrange place fit")
-
 var deniesReason = wordSet("not no nobody never none nothing cannot")
 
 // withoutDeniedReason leaves out such a reason, which names no figure, where a figure stands behind its "so".

@@ -10,11 +10,6 @@ import (
 // What somebody else does with a figure is no wish: "he stretches a gap of two and a half", "she ended up with six rails". Only what he wants, asks, decides or
 // is owed is one. Plain English, no source.
 
-// wishingVerbs are verbs by which another's wish is told, by their stems.
-var wishingVerbs = wordSet(`find found want need like love prefer ask wish fancy insist require order demand expect choose chose pick settle decide agree change has had have must should would will shall ought 'd 'll
-	care request hope let approve okay accept allow aim is was 's keep told tell say said please mind get got give gave set make made put call called bump raise lower cut dropped add added take took trim up
-	measure read`)
-
 // heDoes asks back where what is stated stands behind what another does.
 func heDoes(r Reading, atoms []atom) Reading {
 	if r.Ask != nil || !slices.ContainsFunc(r.Acts, statesOfWall) {
@@ -28,7 +23,7 @@ func heDoes(r Reading, atoms []atom) Reading {
 		for v < len(atoms) && (slotDegrees[atoms[v].text] || thingAdverbs[atoms[v].text] || strings.HasSuffix(atoms[v].text, "ly")) {
 			v++
 		}
-		if v >= len(atoms) || atoms[v].kind != aWord || wishingVerb(atoms[v].text) || possibly[atoms[v].text] && v+1 < len(atoms) && atoms[v+1].text == "not" || atoms[i].text == "she" && wallDoes[atoms[v].text] {
+		if v >= len(atoms) || atoms[v].kind != aWord || wishingVerbs[atoms[v].text] || possibly[atoms[v].text] && v+1 < len(atoms) && atoms[v+1].text == "not" || atoms[i].text == "she" && wallDoes[atoms[v].text] {
 			continue
 		}
 		end := v
@@ -61,18 +56,4 @@ func statesOfWall(a Act) bool {
 		return false
 	}
 	return true
-}
-
-// wishingVerb reports whether a form of a verb tells a wish.
-func wishingVerb(w string) bool {
-	if wishingVerbs[w] {
-		return true
-	}
-	for _, end := range []string{"s", "es", "ed", "d"} {
-		if stem, ok := strings.CutSuffix(w, end); ok && (wishingVerbs[stem] || end == "ed" && len(stem) > 2 && wishingVerbs[stem[:len(stem)-1]]) {
-			return true
-		}
-	}
-	stem, ok := strings.CutSuffix(w, "ies")
-	return ok && wishingVerbs[stem+"y"]
 }

@@ -10,9 +10,6 @@ var (
 	highSides = wordSet("over above past beyond exceeding exceed more higher greater bigger larger wider longer taller looser farther further thicker")
 )
 
-// sideVerbs may stand before the word of a side: "don't let it drop below 2 or go past 3".
-var sideVerbs = wordSet("be go goes get gets drop drops dip dips fall falls sink sinks rise rises climb climbs run runs come comes stray strays stretch stretches")
-
 // sideAt reads a bound at i: whether it is one from below, and where its figure begins and ends.
 func sideAt(in []atom, i int) (low bool, figure, end int, ok bool) {
 	if i >= len(in) || !lowSides[in[i].text] && !highSides[in[i].text] {

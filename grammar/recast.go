@@ -4,9 +4,6 @@ import "strings"
 
 // Some turns of a sentence say the same as a plainer one; they are set plain before the line is read.
 
-// between are verbs that may stand between a "not" and what it compares: "may not sit closer together than two".
-var between = wordSet("be sit get go run come end stand lie measure contain hold have include exceed afford take use want need make rise reach turn finish work stay allow accept allowed set spaced placed mounted fixed put built stacked hung cut up out in with any at left laid")
-
 // compares are words of comparison, each with a "than" at or near its right.
 var compares = wordSet("more less fewer greater bigger larger smaller wider narrower longer shorter taller lower higher closer nearer further farther tighter looser thicker thinner")
 
@@ -25,7 +22,7 @@ func closeDenials(in []atom) []atom {
 			continue
 		}
 		j := i + 1
-		for j < len(in) && j < i+5 && between[in[j].text] {
+		for j < len(in) && j < i+5 && underNot[in[j].text] {
 			j++
 		}
 		if j > i+1 && j+1 < len(in) && bounds[in[j].text] && (in[j+1].kind == aDigits || units[in[j+1].text] > 0 || tens[in[j+1].text] > 0) {
@@ -98,7 +95,7 @@ func onTheFloor(in []atom) []atom {
 			continue
 		}
 		j := i + 2
-		for j < len(in) && between[in[j].text] || j < len(in) && (in[j].text == "should" || in[j].text == "will" || in[j].text == "can" || in[j].text == "must" || in[j].text == "to") {
+		for j < len(in) && underNot[in[j].text] || j < len(in) && (in[j].text == "should" || in[j].text == "will" || in[j].text == "can" || in[j].text == "must" || in[j].text == "to") {
 			j++
 		}
 		if j >= len(in) || !setDown[in[j].text] && !setDown[in[j-1].text] {
