@@ -1,7 +1,6 @@
 package grammar
 
 import (
-	"regexp"
 	"slices"
 
 	"saywright/solver"
@@ -15,27 +14,24 @@ var materialOrWork = openQuestion("What the material costs, or the work?", "what
 
 // countsOther are the lines that count something else, or decide nothing.
 var countsOther = []openWay{
-	{looks: valuedButStock, way: regexp.MustCompile(`\b(?:decid(?:e|es|ing|ed)|choos(?:e|es|ing)|chose|chosen|pick|picks|picking|picked|select|selects|selecting|settle|settles|vote|votes|voting|voted|torn|waver|wavers|wavering|dither|dithers|dithering|debate|debates|debating|argue|argues|arguing|argued|hesitat(?:e|es|ing)|undecided|vacillating|toss - up|toss up|tossup|dilemma|choice|decision|flip (?:a|the) coin|toss (?:a|the) coin|draw straws|deliberat(?:e|es|ing)|switching|flip - flopping|agonizing|wondering|fighting|back and forth|to and fro|in two minds|of two minds) between\b`),
-		not: regexp.MustCompile(`\b(?:what|how|which|why|where|if) |\?`), ask: openQuestion("Which of them shall it be?", "six rails")},
-	{looks: setsCount, way: regexp.MustCompile(`\b(?:` + anyFigure + `|a|each|every|just one|only one) (?:more |single )?(?:rails?|boards?|slats?|planks?|posts?|bays?|stiffeners?|brackets?|courses?|pieces?) (?:at (?:a|one|any one|the same) (?:time|go)|per (?:trip|day|hour|load|person|man|pass)|by (?:one|two)|after (?:the other|another)|a (?:day|trip|time|go|minute|load))\b`),
-		ask: wantedHere},
-	{looks: valued, way: regexp.MustCompile(`\b(?:store|shop|yard|market|library|restaurant|pool|museum|show|school)(?: ?'s)? (?:grand |summer |season )?opening\b|\bopening (?:day|night|hours|time|ceremony)\b`), ask: wantedHere},
-	{looks: valued, way: regexp.MustCompile(`\b(?:rails?|boards?|two by [a-z]+|2 ?x ?[0-9]+|one by [a-z]+|four by four|plank|block|post) to (?:stand|sit|lean|kneel|step|climb|rest|set|put|lay) (?:on|my|the|a)\b`), ask: wantedHere},
-	{looks: asksAny, way: regexp.MustCompile(`\bhow (?:tall|high|long|wide|old|big|heavy|short) (?:are|is) (?:you|he|she|your|my (?:boy|girl|kid|son|daughter|wife|husband|dog))\b`), ask: openQuestion("Of the wall, or of somebody?", "how high is the wall")},
-	{looks: setsNone, way: regexp.MustCompile(`\bnot (?:the|my|our|that) [a-z]+(?: [a-z]+)? (?:that is|that 's|which is|that was|that has) `), ask: wantedHere},
-	{looks: valued, way: regexp.MustCompile(`\b(?:scratch|strike|forget|cancel|delete|hold) (?:that|it)(?: one)? ,? ?(?:i|we) (?:will|am going to|are going to|shall|can|need to|have to|want to) (?:tell|let|get|come|think|check|ask|measure|see|say|decide|find|call|look)\b[^0-9]*$`), ask: wantedHere},
-	{looks: setsCount, way: regexp.MustCompile(`\b(?:one|two|three|[1-3]) (?:one|two|1|2) ?(?:by|x) ?(?:four|six|eight|two|three|[2-8])s? (?:in each bay |per bay |each )?(?:for|as) (?:a |the )?(?:stiffener|stiffeners|upright|uprights)\b`), ask: openQuestion("Stiffeners, and how many?", "one stiffener of 1x4")},
-	{looks: onOtherWall, way: regexp.MustCompile(`\b(?:as|like) (?:on|at|in|with|over at) (?:the|my|our|his|her|that) (?:[a-z]+ ){0,2}(?:wall|fence|side)\b`), ask: thisWallToo},
-	{looks: measuresOpening, way: regexp.MustCompile(`\b(?:gate|mower|barrow|wheelbarrow|cart|grill|stroller|pram|chair|wheelchair|sofa|couch|fridge|door) (?:we [a-z]+ )?(?:is|measures|measured|reads)\b`), ask: thisWallToo},
-	{looks: changesOrForgets, way: regexp.MustCompile(`, (?:but |so |and |just )?(?:leave it|let it be|leave that|live with it|we can live with (?:it|that)|it is (?:fine|ok|okay)|no matter|so what|never mind)(?: (?:like that|as is|be|alone|so|then))?(?: [.!])*$`), ask: openQuestion("Change it, or leave it?", "gap 2-1/2")},
-	{looks: multiplies, way: regexp.MustCompile(`\b(?:half|third|quarter) too [a-z]+\b|\btoo [a-z]+ by (?:a |one )?(?:half|third|quarter)\b`), ask: openQuestion("Half an inch, or half of it?", "gap 1/2 in less")},
-	{looks: func(a Act) bool { return valued(a) && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Count }, way: regexp.MustCompile(`\b(?:someone|somebody|anyone|anybody|people|folks) (?:could|can|may|might) (?:go|come|get|run|drop)\b|^(?:(?:and|so|but|well) )*(?:he|she|they) (?:took|pulled|threw|knocked|tore|cut) (?:out|off|down|up|away) `), ask: wantedHere},
-	{looks: asksTopic("cost"), way: regexp.MustCompile(`\b(?:have|having|get|getting|hire|hiring|pay|paying|bring in|call in|employ|engage) (?:somebody|someone|anybody|anyone|some ?(?:guy|body|one)|people|you|him|her|them|a (?:pro|guy|man|crew|carpenter|contractor|builder|handyman|professional|neighbor|kid|joiner|tradesman|helper|fellow|framer)|the (?:pros|guy|crew|carpenter|contractor|builder|handyman|neighbor|kid|yard|store|shop)|my [a-z]+|our [a-z]+|pros|professionals|carpenters|contractors|builders|labor|help)(?: [a-z]+){0,2} ?(?:to |come |do |build|put|install|make|cut|haul|deliver|set|hang|paint|finish|assemble|erect|for )`),
-		not: regexp.MustCompile(`\b(?:tell|show|figure|add up|work out|email|send) `), ask: materialOrWork},
-	{looks: asksTopic("cost"), way: regexp.MustCompile(`\b(?:labor|installation|delivery|workmanship|a (?:carpenter|contractor|handyman|builder|pro)'?s?) (?:cost|costs|run|charge|rate|rates|included|fee|fees)\b|\b(?:cost|costs|price|charge|much) (?:of|for|of the|for the|is|is the) (?:labor|delivery|installation|installing)\b`),
-		ask: materialOrWork},
-	{looks: valued, way: regexp.MustCompile(`\b(?:boogie|body|diving|surf|cutting|ironing|chess|dart|skirting|paddle|skate|wake|snow|bulletin|notice|score|ceiling|circuit|chopping|drawing|bread|cheese|white|black|key|school|floor|emery|mother|running|sounding|switch) boards?\b`),
-		not: regexp.MustCompile(`\b(?:for|are|is|of|rails?) (?:the )?(?:floor|ceiling|skirting|white|black|running) boards?\b|\bcutting boards? (?:to|at)\b`), ask: wantedHere},
+	// Somebody has yet to choose, or talks of something else than a wall.
+	{looks: valuedButStock, way: asWay(`\b{Deciding} between\b`), not: asWay(`\b{what|how|which|why|where|if} |\?`), ask: openQuestion("Which of them shall it be?", "six rails")},
+	{looks: setsCount, way: asWay(`\b{Number|a|each|every|just one|only one} {more|single }?{rails?|boards?|slats?|planks?|posts?|bays?|stiffeners?|brackets?|courses?|pieces?} {at (a|one|any one|the same) (time|go)|per (trip|day|hour|load|person|man|pass)|by (one|two)|after (the other|another)|a (day|trip|time|go|minute|load)}\b`), ask: wantedHere},
+	{looks: valued, way: asWay(`\b{store|shop|yard|market|library|restaurant|pool|museum|show|school}( ?'s)? {grand|summer|season }?opening\b|\bopening {day|night|hours|time|ceremony}\b`), ask: wantedHere},
+	{looks: valued, way: asWay(`\b{rails?|boards?|two by [a-z]+|2 ?x ?[0-9]+|one by [a-z]+|four by four|plank|block|post} to {stand|sit|lean|kneel|step|climb|rest|set|put|lay} {on|my|the|a}\b`), ask: wantedHere},
+	{looks: asksAny, way: asWay(`\bhow {tall|high|long|wide|old|big|heavy|short} {are|is} {you|he|she|your|my (boy|girl|kid|son|daughter|wife|husband|dog)}\b`), ask: openQuestion("Of the wall, or of somebody?", "how high is the wall")},
+	{looks: setsNone, way: asWay(`\bnot {the|my|our|that} [a-z]+{ [a-z]+}? {that is|that 's|which is|that was|that has} `), ask: wantedHere},
+	{looks: valued, way: asWay(`\b{scratch|strike|forget|cancel|delete|hold} {that|it}{ one}? ,? ?{i|we} {will|am going to|are going to|shall|can|need to|have to|want to} {tell|let|get|come|think|check|ask|measure|see|say|decide|find|call|look}\b[^0-9]*$`), ask: wantedHere},
+	{looks: setsCount, way: asWay(`\b{one|two|three|[1-3]} {one|two|1|2} ?{by|x} ?{four|six|eight|two|three|[2-8]}s? {in each bay|per bay|each }?{for|as} {a|the }?{stiffeners?|uprights?}\b`), ask: openQuestion("Stiffeners, and how many?", "one stiffener of 1x4")},
+	{looks: onOtherWall, way: asWay(`\b{as|like} {on|at|in|with|over at} {the|my|our|his|her|that} {[a-z]+ }{0,2}{wall|fence|side}\b`), ask: thisWallToo},
+	{looks: measuresOpening, way: asWay(`\b{gate|mower|barrow|wheelbarrow|cart|grill|stroller|pram|chair|wheelchair|sofa|couch|fridge|door} {we [a-z]+ }?{is|measures|measured|reads}\b`), ask: thisWallToo},
+	{looks: changesOrForgets, way: asWay(`, {but|so|and|just }?{leave it|let it be|leave that|live with it|we can live with (it|that)|it is (fine|ok|okay)|no matter|so what|never mind}{ like that|as is|be|alone|so|then}?{ Stop}*$`), ask: openQuestion("Change it, or leave it?", "gap 2-1/2")},
+	{looks: multiplies, way: asWay(`\b{half|third|quarter} too [a-z]+\b|\btoo [a-z]+ by {a|one }?{half|third|quarter}\b`), ask: openQuestion("Half an inch, or half of it?", "gap 1/2 in less")},
+	{looks: func(a Act) bool { return valued(a) && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Count }, way: asWay(`\b{someone|somebody|anyone|anybody|people|folks} {could|can|may|might} {go|come|get|run|drop}\b|^{and|so|but|well }*{Others} {took|pulled|threw|knocked|tore|cut} {out|off|down|up|away} `), ask: wantedHere},
+	// The work of others.
+	{looks: asksTopic("cost"), way: asWay(`\b{have|having|get|getting|hire|hiring|pay|paying|bring in|call in|employ|engage} {somebody|someone|anybody|anyone|some ?(guy|body|one)|people|you|him|her|them|a Worker|the Workers|(my|our) [a-z]+|pros|professionals|carpenters|contractors|builders|labor|help}{ [a-z]+}{0,2} ?({to|come|do|for} |{build|put|install|make|cut|haul|deliver|set|hang|paint|finish|assemble|erect})`), not: asWay(`\b{tell|show|figure|add up|work out|email|send} `), ask: materialOrWork},
+	{looks: asksTopic("cost"), way: asWay(`\b{labor|installation|delivery|workmanship|a (carpenter|contractor|handyman|builder|pro)'?s?} {costs?|run|charge|rates?|included|fees?}\b|\b{costs?|price|charge|much} {of|for|of the|for the|is|is the} {labor|delivery|installation|installing}\b`), ask: materialOrWork},
+	{looks: valued, way: asWay(`\b{boogie|body|diving|surf|cutting|ironing|chess|dart|skirting|paddle|skate|wake|snow|bulletin|notice|score|ceiling|circuit|chopping|drawing|bread|cheese|white|black|key|school|floor|emery|mother|running|sounding|switch} boards?\b`), not: asWay(`\b{for|are|is|of|rails?} {the }?{floor|ceiling|skirting|white|black|running} boards?\b|\bcutting boards? {to|at}\b`), ask: wantedHere},
 }
 
 // otherThingAdded asks back where somebody round the wall is counted, and where a part is added that an unknown word before it makes another thing: "tack on a boogie board", "add a

@@ -11,34 +11,33 @@ import (
 // thatOne are words that point at a thing at hand, or at somebody's way, and say nothing of the plan: "drop that board before you hurt
 // yourself", "scrap wood is fine for the stiffeners", "do it his way", "the fence behind it is six foot". Common ways of speech, no source.
 var thatOne = []openWay{
-	{looks: setsMark, way: regexp.MustCompile(`\bround(?:s|ed|ing)?\b`), ask: markOrGap},
-	{looks: stated(solver.Drop), way: regexp.MustCompile(`\bbehind\b`),
-		not: regexp.MustCompile(`\b(?:drops?|down|lower|low|below|ground|earth|dirt|soil|banks?|beneath|under|underneath|deep|depth|slopes?|falls?|fell|grade|lawn|yard|garden|grass|field|street|path|sidewalk|road|ditch|creek|river|shore|beach|sand|gravel|fall - off|dropoff|step|steps|height)\b`), ask: thisWallToo},
-	{looks: kindOf(Forget), way: regexp.MustCompile(`\b(?:use|using|with|from|of|some|any|a|the|my|our|for) scraps?\b|\bscrap (?:wood|lumber|pieces?|bits?|stuff|material|timber|piles?|bins?|heap|ends?|is|will|would|makes?|does)\b`), ask: wantedHere},
-	{looks: kindOf(State), way: regexp.MustCompile(`\bscrap (?:wood|lumber|timber|pieces?|bits?|stuff|material|ends?) (?:is|are|will|would|makes?|does|do|should|can|could|might)\b`), ask: wantedHere},
-	{looks: kindOf(Forget), way: regexp.MustCompile(`\b(?:that|this) (?:[a-z]+ )?(?:board|rail|plank|slat|bracket|stick|piece)\b`), not: regexp.MustCompile(`\b(?:forget|rail size|rail face)\b`), ask: wantedHere},
-	{looks: kindOf(TakeThat, Take, Ask, State), way: regexp.MustCompile(`\b(?:do|did|does|doing|done|build|built|building|make|made|set) (?:it|this|that|them|everything|things)(?: all)? (?:(?:his|her|their|my|your|our|the) (?:own |usual |same )?(?:old |other |hard |easy |right |wrong )?way\b|(?:just )?(?:the way|like|as) (?:my |his |her |our |the |your |their )?(?:[a-z]+ )?(?:he|she|they|dad|mom|father|mother|husband|wife|uncle|aunt|brother|sister|boss|neighbor|grandfather|grandpa|grandma|grandmother|ancestors|others?|old timers?|people)\b)`), not: regexp.MustCompile(anyFigure), ask: wantedHere},
-	{looks: stated(solver.Drop), way: regexp.MustCompile(`\b(?:drop|drops|dropped|dropping) (?:[a-z]+ ){1,3}off\b`), ask: notOurTrade},
-	{looks: kindOf(TakeThat, Take), way: regexp.MustCompile(`\btake that [,!]? ?you\b`), ask: notOurTrade},
-	{looks: kindOf(Save), way: regexp.MustCompile(`\bsave (?:your|my|our|his|her) (?:breath|strength|energy|time|money|receipts?|appetite|back|knees)\b|\bsave (?:the|those|these|some|all|any)(?: [a-z]+)? (?:pieces?|scraps?|ends?|offcuts?|boards?|lumber|wood|screws?|nails?|receipts?|brackets?|nuts|bolts|bits|cutoffs?|sawdust)\b`), ask: notOurTrade},
+	{looks: setsMark, way: asWay(`\bround{s|ed|ing}?\b`), ask: markOrGap},
+	// Boards and scraps at hand, somebody's way, and what else is dropped, taken and saved.
+	{looks: stated(solver.Drop), way: asWay(`\bbehind\b`), not: anyWordOf(`drops?|down|lower|low|below|ground|earth|dirt|soil|banks?|beneath|under|underneath|deep|depth|slopes?|falls?|fell|grade|lawn|yard|garden|grass|field|street|path|sidewalk|road|ditch|creek|river|shore|beach|sand|gravel|fall - off|dropoff|steps?|height`), ask: thisWallToo},
+	{looks: stated(solver.Drop), way: asWay(`\b{drop|drops|dropped|dropping} {[a-z]+ }{1,3}off\b`), ask: notOurTrade},
+	{looks: kindOf(Forget), way: asWay(`\b{use|using|with|from|of|some|any|a|the|my|our|for} scraps?\b|\bscrap {Scraps|piles?|bins?|heap|is|will|would|makes?|does}\b`), ask: wantedHere},
+	{looks: kindOf(State), way: asWay(`\bscrap {Scraps} {is|are|will|would|makes?|does|do|should|can|could|might}\b`), ask: wantedHere},
+	{looks: kindOf(Forget), way: asWay(`\b{that|this} {[a-z]+ }?{board|rail|plank|slat|bracket|stick|piece}\b`), not: anyWordOf(`forget|rail size|rail face`), ask: wantedHere},
+	{looks: kindOf(TakeThat, Take, Ask, State), way: asWay(`\b{do|did|does|doing|done|build|built|building|make|made|set} {it|this|that|them|everything|things}{ all}? ({his|her|their|my|your|our|the} {own|usual|same }?{old|other|hard|easy|right|wrong }?way\b|{just }?{the way|like|as} {my|his|her|our|the|your|their }?{[a-z]+ }?{Others|dad|mom|father|mother|husband|wife|uncle|aunt|brother|sister|boss|neighbor|grandfather|grandpa|grandma|grandmother|ancestors|others?|old timers?|people}\b)`), not: asWay(`{Number}`), ask: wantedHere},
+	{looks: kindOf(TakeThat, Take), way: asWay(`\btake that [,!]? ?you\b`), ask: notOurTrade},
+	{looks: kindOf(Save), way: asWay(`\bsave {your|my|our|his|her} {breath|strength|energy|time|money|receipts?|appetite|back|knees}\b|\bsave {the|those|these|some|all|any}{ [a-z]+}? {pieces?|scraps?|ends?|offcuts?|boards?|lumber|wood|screws?|nails?|receipts?|brackets?|nuts|bolts|bits|cutoffs?|sawdust}\b`), ask: notOurTrade},
+	{looks: valued, way: asWay(`\bdo {i|we} look like\b`), ask: wantedHere},
+	{looks: valued, way: asWay(`\b{his|her|their} own {[a-z]+ }?{Works} {Says} `), ask: thisWallToo},
+	// Judgments of a figure, and what was wished for.
+	{looks: setsFigure, way: judgedAs(`overkill|silly|excessive|pushing it|wasteful|ridiculous|insane|crazy|nuts|mad|foolish|stupid|dumb|(a|an|such a) (waste|mistake|stretch|pity|shame|joke|problem|nuisance|pain|nightmare|headache)|absurd|nonsense|madness|unwise|wrong|ugly|allowed|permitted|legal|illegal|forbidden|unsafe|dangerous|risky|impossible|unheard of|out of the question`), not: noJudgment, ask: whatThen},
+	{looks: ofSpare, way: asWay(`\b{is|are} {such|just|only }*a waste\b`), ask: whatThen},
+	{looks: sets, way: asWay(`\b{my|our|his|her|their|the}{ [a-z]+}? {Aim} {was|had been|used to be}\b|\bwas {my|our|his|her|their|the}{ [a-z]+}? {Aim}\b`), not: anyWordOf(`but|now|so make|instead|today`), ask: wantedHere},
+	{looks: stated(solver.WallHeight), way: asWay(`^{well|but|and|so }?it was [^,;]* before{ Stop}*$`), ask: wantedHere},
+	{looks: stated(solver.WallHeight), way: asWay(`\b{i|he|she} {am|is|'m|'s} {about|only|just|almost|nearly }*{Figure} {foot|feet|ft|inches|inch|'|cm|m}{ [a-z0-9/]+}* tall\b`), ask: openQuestion("How high is the wall to be for that?", "wall 44 high")},
+	// Prices that go up, notes that are compared, and rails that are left out.
+	{looks: stated(solver.Budget), way: asWay(`\b{lumber|wood|timber|prices?|everything|materials?|costs?}{ prices?}?{ 's|is|are|has|have|keeps?}? {all }?{going|gone|went|goes?|jumped|jumping|shot|shooting|creeping} up\b`), not: anyWordOf(`budget`), ask: wantedHere},
+	{looks: kindOf(Compare), way: asWay(`\bcompare notes\b`), ask: notOurTrade},
+	{looks: kindOf(ShowAll), way: asWay(`\bwhere {they|those|these} all\b`), ask: openQuestion("Where what goes?", "where do the posts go")},
+	{looks: forgetsOf(solver.WallHeight), way: asWay(`\b{top|highest|uppermost} {rails?|boards?|slats?|planks?|ones?}\b`), ask: openQuestion("One rail fewer, or the height open again?", "one rail less", "rails -= 1", "forget wall height")},
+	{looks: func(a Act) bool { return stated(solver.BottomGap)(a) || forgetsOf(solver.BottomGap)(a) }, way: asWay(`\b{skip|drop|lose|omit|ditch|remove|leave out|take off|bother with|bother about|fuss with|worry about} {the|that }?{lowest|bottom|first} {rail|board|slat|plank}\b`), not: asWay(`\b{gap|space|clearance|height|to|by|down|another|inch|inches|foot|half|quarter|eighth|hair|bit|touch|Number}\b|[0-9]`), ask: openQuestion("One rail fewer?", "one rail less", "rails -= 1")},
 	{looks: kindOf(TakeThat, Next), way: regexp.MustCompile(`\b(?:(?:keep|keeping|stay|staying|stick|sticking|go|going|take|taking) (?:at|on|by|for|after)|take to) (?:it|this|them)\b`), ask: wantedHere},
 	{looks: kindOf(Next), way: regexp.MustCompile(`^(?:(?:and|so|ok|okay|well|oh) ,? ?)*(?:forget|skip|never mind|no time for|there is no|no|hang|stuff) (?:about )?(?:the |my |our |any |a )?(?:lunch|dinner|supper|breakfast|coffee|tea|beer|weather|rain|snow|heat|break|breaks|rest|football|game|ballgame|radio|news|noise|mess|time|clock|dark|kids|dog|cat|neighbors|phone) [,;.-].*\b(?:keep (?:going|at it|on)|carry on|go on|continue|proceed|move on|onward)\b`), ask: wantedHere},
 	{looks: smallBudget, way: regexp.MustCompile(`\bcaps?\b`), not: regexp.MustCompile(`[$£€]|\b(?:budget|money|dollars?|bucks|spend|spending|cost|costs|price|pay|cash|limit|euros?|pounds?|quid)\b`), ask: openQuestion("Money, or the board on top?", "budget at most 350")},
-	{looks: valued, way: regexp.MustCompile(`\bdo (?:i|we) look like\b`), ask: wantedHere},
-	{looks: valued, way: regexp.MustCompile(`\b(?:his|her|their) own (?:[a-z]+ )?` + otherWorks + ` ` + saysOf + ` `), ask: thisWallToo},
-	{looks: setsFigure, way: judgedAs(`overkill|silly|excessive|pushing it|wasteful|ridiculous|insane|crazy|nuts|mad|foolish|stupid|dumb`), not: noJudgment, ask: whatThen},
-	{looks: setsFigure, way: judgedAs(`(?:a|an|such a) (?:waste|mistake|stretch|pity|shame|joke|problem|nuisance|pain|nightmare|headache)`), not: noJudgment, ask: whatThen},
-	{looks: setsFigure, way: judgedAs(`absurd|nonsense|madness|unwise|wrong|ugly|allowed|permitted|legal|illegal|forbidden|unsafe|dangerous|risky|impossible|unheard of|out of the question`), not: noJudgment, ask: whatThen},
-	{looks: sets, way: regexp.MustCompile(`\b(?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition) (?:was|had been|used to be)\b|\bwas (?:my|our|his|her|their|the)(?: [a-z]+)? (?:aim|goal|idea|wish|hope|intention|target|objective|preference|dream|ambition)\b`),
-		not: regexp.MustCompile(`\b(?:but|now|so make|instead|today)\b`), ask: wantedHere},
-	{looks: kindOf(ShowAll), way: regexp.MustCompile(`\bwhere (?:they|those|these) all\b`), ask: openQuestion("Where what goes?", "where do the posts go")},
-	{looks: kindOf(Compare), way: regexp.MustCompile(`\bcompare notes\b`), ask: notOurTrade},
-	{looks: stated(solver.Budget), way: regexp.MustCompile(`\b(?:lumber|wood|timber|prices?|everything|materials?|costs?)(?: prices?)?(?: 's| is| are| has| have| keeps?)? (?:all )?(?:going|gone|went|goes?|jumped|jumping|shot|shooting|creeping) up\b`), not: regexp.MustCompile(`\bbudget\b`), ask: wantedHere},
-	{looks: forgetsOf(solver.WallHeight), way: regexp.MustCompile(`\b(?:top|highest|uppermost) (?:rails?|boards?|slats?|planks?|ones?)\b`), ask: openQuestion("One rail fewer, or the height open again?", "one rail less", "rails -= 1", "forget wall height")},
-	{looks: func(a Act) bool { return stated(solver.BottomGap)(a) || forgetsOf(solver.BottomGap)(a) }, way: regexp.MustCompile(`\b(?:skip|drop|lose|omit|ditch|remove|leave out|take off|bother with|bother about|fuss with|worry about) (?:the |that )?(?:lowest|bottom|first) (?:rail|board|slat|plank)\b`), not: regexp.MustCompile(`\b(?:gap|space|clearance|height|to|by|down|another|inch|inches|foot|half|quarter|eighth|hair|bit|touch)\b|[0-9]|\b` + anyFigure + `\b`), ask: openQuestion("One rail fewer?", "one rail less", "rails -= 1")},
-	{looks: stated(solver.WallHeight), way: regexp.MustCompile(`\b(?:i|he|she) (?:am|is|'m|'s) (?:(?:about|only|just|almost|nearly) )*` + aFigure + ` (?:foot|feet|ft|inches|inch|'|cm|m)(?: [a-z0-9/]+)* tall\b`), ask: openQuestion("How high is the wall to be for that?", "wall 44 high")},
-	{looks: stated(solver.WallHeight), way: regexp.MustCompile(`^(?:(?:well|but|and|so) )?it was [^,;]* before(?: [.!])*$`), ask: wantedHere},
-	{looks: ofSpare, way: regexp.MustCompile(`\b(?:is|are) (?:such |just |only )*a waste\b`), ask: whatThen},
 }
 
 // smallBudget reports whether an act allows so little money that a board may be meant: "the cap is 1-1/2".
@@ -56,7 +55,7 @@ func setsFigure(a Act) bool {
 
 // judgedAs matches a line that ends in a judgment of its figure: "seven rails would be overkill".
 func judgedAs(words string) *regexp.Regexp {
-	return regexp.MustCompile(`\b(?:is|are|was|were|be|seems?|sounds?|looks?|feels?)(?: (?:a bit|a little|kind of|sort of|rather|pretty|quite|just|really|way|totally|simply|plain|such))* (?:` + words + `)(?: (?:here|there|for us|for me|for that|anyway|really|though|by code|in this town))?(?: [.!])*$`)
+	return asWay(`\b{is|are|was|were|be|seems?|sounds?|looks?|feels?}{ a bit|a little|kind of|sort of|rather|pretty|quite|just|really|way|totally|simply|plain|such}* {` + words + `}{ here|there|for (us|me|that)|anyway|really|though|by code|in this town}?{ Stop}*$`)
 }
 
 // noJudgment are lines that ask for one, tell whose it is, or judge what lies beyond a figure.
