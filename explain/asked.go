@@ -13,7 +13,7 @@ func (v *voice) asked() {
 		v.figures()
 		switch {
 		case v.a.Verdict == solver.Blocked:
-			v.blocked()
+			v.blockedAgain()
 		default:
 			v.derivation()
 		}
@@ -26,7 +26,7 @@ func (v *voice) asked() {
 // topic answers a question that has a name of its own.
 func (v *voice) topic(topic string) {
 	if v.a.Verdict == solver.Blocked && !standsAlone[topic] {
-		v.blocked()
+		v.blockedAgain()
 		return
 	}
 	switch topic {

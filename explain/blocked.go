@@ -31,6 +31,20 @@ func (v *voice) stillBlocked() bool {
 		return false
 	}
 	v.noted()
+	v.stillInTheWay()
+	return true
+}
+
+// blockedAgain says what stands in the way: shortly where the conversation was told it with its sums, and asks on.
+func (v *voice) blockedAgain() {
+	if _, same := v.fact("still blocked"); !same || len(v.a.Conflicts) == 0 {
+		v.blocked()
+		return
+	}
+	v.stillInTheWay()
+}
+
+func (v *voice) stillInTheWay() {
 	v.p.say("Still in the way: "+v.dispute(v.a.Conflicts[0]).lead(), bad)
 	var list []string
 	for i, w := range v.a.Ways {
@@ -39,7 +53,6 @@ func (v *voice) stillBlocked() bool {
 	if len(list) > 0 {
 		v.p.note(upper(strings.Join(list, "; ")))
 	}
-	return true
 }
 
 // conflict says one conflict. Of several, all but the first are told in a sentence, unless everything was asked for.

@@ -11,7 +11,7 @@ import (
 func (v *voice) shopping() {
 	if v.a.Verdict == solver.Blocked {
 		v.noBoards()
-		v.blocked()
+		v.blockedAgain()
 		v.buyingSoFar()
 		return
 	}

@@ -31,10 +31,16 @@ func (r *round) ask(a grammar.Act) {
 		}
 	}
 	own := r.part(b, base, solver.Ask(b, base, a.Topic, name), solver.Reply{Kind: "ask", Topic: a.Topic, Name: name, As: a.As}, r.notTried(b.Wall)...)
+	if t := r.talk.stuck; t != nil && len(r.parts) == 1 && !tellsWays[a.Topic] && t.wall == b.Wall && sameClash(t.to, own) {
+		own.Facts = append(own.Facts, solver.Fact{Key: "still blocked"})
+	}
 	if r.on == nil && base.Verdict != solver.Blocked {
 		r.stuckOn(&trial{wall: b.Wall, from: b, book: b, to: own}) // a screw too long, a budget too small
 	}
 }
+
+// tellsWays are the topics that ask for what stands in the way and what would mend it: they tell it in full each time.
+var tellsWays = map[string]bool{"options": true, "layout": true}
 
 // solvedFor leaves a quantity open that was said, where what it must be for what this line tries is asked: "what wall gives a gap of 3" wants the wall to
 // change. Where it may be many then, the counts are those that stand. ok is false where it was not said, or still is not told.

@@ -8,7 +8,7 @@ package main
 //	key            Names                                     Nums
 //	taken          word as said, word it was taken for                              a mended spelling; on any answer
 //	wall           the wall that the answer is about                                where there are several; on any answer
-//	still blocked                                                                   a statement that changes nothing of what stands in the way
+//	still blocked                                                                   a statement that changes nothing of what stands in the way, or a question that it keeps from being answered again
 //	posts added                                              before, now, more       a statement that sets posts nobody spoke of
 //	left open      the quantity, then the counts kept        those counts            an ask in the line of a what-if, of what was said
 //	undone         normal forms of the line taken back                              undo
