@@ -17,8 +17,12 @@ func (v *voice) cautions() {
 		if text == "" {
 			text = quoted(c.Text)
 		}
-		if text == "" || !v.first("caution: "+text) && v.a.To.Topic != "cautions" {
-			continue
+		inThese := v.first("worded: " + text)
+		if text == "" || !v.tellsCaution(c.Key, v.sameCaution(c)) {
+			if c.Key != "free post" || !inThese || text == standingCautions["free post"] {
+				continue
+			}
+			text = "These posts, too, are held only at their feet: tie their tops, or get bases made for it." // more of them than before
 		}
 		if hardCautions[c.Key] && v.a.Verdict != solver.Blocked {
 			v.p.hear(firstSentence(text))
@@ -62,14 +66,57 @@ func (v *voice) cautionsAsked() {
 		v.p.say("Nothing that I know of", noInk)
 		return
 	}
-	v.p.say(plural(len(v.a.Cautions), "thing", "things")+" to watch out for", noInk)
+	var same []string
+	for _, c := range v.a.Cautions {
+		if v.before["asked: "+v.sameCaution(c)] && !v.a.To.Full && shortCautions[c.Key] != "" {
+			same = append(same, shortCautions[c.Key])
+		}
+	}
+	things, told := plural(len(v.a.Cautions)-len(same), "thing", "things"), strings.Join(same, "; ")+forEye(" (`show it all` tells it again)")
+	switch {
+	case len(same) == 0:
+		v.p.say(things+" to watch out for", noInk)
+	case len(same) == len(v.a.Cautions):
+		v.p.say("Nothing new to watch out for. As I told you: "+told, noInk)
+	default:
+		v.p.say(things+" to watch out for that I have not told yet", noInk)
+	}
 	v.cautions()
+	if n := len(same); n > 0 && n < len(v.a.Cautions) {
+		v.p.note("And as I told you: " + told)
+	}
+}
+
+// sameCaution is what a caution is known by: its words, but one post held at its foot is the same danger as several.
+func (v *voice) sameCaution(c solver.Caution) string {
+	if c.Key == "free post" {
+		return freePostMore
+	}
+	if text := v.warning(c.Key, c.Facts); text != "" {
+		return text
+	}
+	return quoted(c.Text)
+}
+
+// tellsCaution reports whether a caution is to be told in full: not again in the same words, though who asks for all of them hears even those
+// that came up by themselves.
+func (v *voice) tellsCaution(key, text string) bool {
+	first := v.first("caution: " + text)
+	if v.a.To.Topic != "cautions" {
+		return first
+	}
+	return v.first("asked: "+text) || shortCautions[key] == ""
 }
 
 // warning words a caution by its key; an unknown key says nothing.
 func (v *voice) warning(key string, facts []solver.Fact) string {
-	if key == "face off" {
+	switch key {
+	case "face off":
 		return v.faceOff(facts)
+	case "guard":
+		return v.guard(facts)
+	case "code":
+		return v.noCode(facts)
 	}
 	for _, f := range facts {
 		if len(f.Nums) > 1 && (f.Key == "limit" || f.Key == key) {
@@ -81,7 +128,7 @@ func (v *voice) warning(key string, facts []solver.Fact) string {
 			return s
 		}
 	}
-	return v.standing(key)
+	return standingCautions[key]
 }
 
 // faceOff tells which board is bought for rails that were told narrower or wider than their size, and what that means at the saw.
@@ -133,16 +180,10 @@ func (v *voice) warningOf(key string, n []exact.Rat) string {
 			return "The slab is " + v.length(n[0]) + ", and a hole of " + v.length(n[1]) + " is deeper than the " + v.both(n[2]) +
 				" that it allows without tests of the anchor; a slab of " + v.both(n[3]) + " would do. The anchor's own instructions decide."
 		}
-	case "code":
-		told := "The ground beyond was told to lie no lower"
-		if n[0].Sign() > 0 {
-			told = "The ground beyond was told to lie " + is + " lower"
-		}
-		return "No published limit is in force. " + told + ": over more than " + limit + " the wall is a guard" + v.guardRules()
 	case "edge too near":
 		return "The anchor is " + is + " from the slab's edge; without the maker's figures it wants " + limit + " (from memory). Its own instructions decide."
 	}
-	return v.standing(key)
+	return standingCautions[key]
 }
 
 // counting words a caution that has one figure: how many posts, how far a drop.
@@ -157,48 +198,17 @@ func (v *voice) counting(key string, f solver.Fact) string {
 		return count(ints(f.Nums)[0]) + " added posts are more than anybody would set: look at the span and the bays again."
 	case key == "other brackets" && f.Key == "clearance":
 		return "I kept " + v.length(f.Nums[0]) + " for the brackets; a " + size(first(f.Names)) + "'s bracket is another part: measure it."
-	case key == "guard" && f.Key == "drop":
-		return "The ground beyond lies " + v.length(f.Nums[0]) + " lower, so this wall is a guard" + v.guardRules()
 	}
 	return ""
 }
 
 const freePostMore = "Without the base's rating I can't call it safe: tie its top to the structure, or get a base made for it."
 
-// The limits of a guard: IRC 2018 R312.1 and Table R301.5.
-var (
-	guardOver = exact.Int(30)
-	guardHigh = exact.Int(36)
-	guardBall = exact.Int(4)
-)
-
-func (v *voice) guardRules() string {
-	push := number(exact.Int(200)) + " pounds"
-	if v.Metric {
-		push = number(exact.Int(890)) + " newtons"
-	}
-	return ": " + v.length(guardHigh) + " high or more, no gap that lets a " + v.ball(guardBall) + " ball through, and posts that stand a push of " +
-		push + " at the top. Its rails climb like a ladder. Local code decides."
-}
-
-// standing words the cautions that need no figure.
-func (v *voice) standing(key string) string {
-	switch key {
-	case "guard":
-		return "The ground beyond drops, so this wall is a guard" + v.guardRules()
-	case "code":
-		return "No published limit is in force, as no drop and no pool was told. Where the ground beyond drops more than " + v.length(guardOver) +
-			" the wall is a guard" + v.guardRules()
-	case "pool":
-		return "Around a pool, rails on the outside climb like a ladder, whatever the gap: as a pool barrier this wall fails. Local code decides."
-	}
-	return standingCautions[key]
-}
-
 var standingCautions = map[string]string{
 	"free post":           "The added post is held only at its foot; a base holds it down, not upright. " + freePostMore,
 	"drilling":            "Drilling concrete makes silica dust: a shroud on the drill, and a vacuum with a HEPA filter.",
 	"guard set aside":     "You had the guard's limits set aside: they block no more, and the drop is still there.",
+	"pool":                "Around a pool, rails on the outside climb like a ladder, whatever the gap: as a pool barrier this wall fails. Local code decides.",
 	"guard opening":       "An opening in a guard is a hole: it wants stairs or a gate.",
 	"wind":                "A wall catches wind, and so does the structure it hangs on.",
 	"lumber":              "Treated wood eats plain steel: hot-dip galvanized or stainless, brackets and screws alike. A cut end wants preservative. Wet lumber shrinks, and the gaps open.",

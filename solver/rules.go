@@ -323,22 +323,34 @@ const (
 	poolSource  = "ISPSC pool barriers, at least 48 in; local code decides"
 )
 
-// guardDrop is the drop above which a guard is required, inches (IRC 2018 R312.1.1).
-var guardDrop = exact.Int(30)
+// What a guard is and must be: required above a drop, so high at least, no ball of that size through it, inches (IRC 2018 R312.1.1 to R312.1.3);
+// and the push that its posts stand at the top, pounds and newtons (Table R301.5, 200 lb as 890 N).
+var (
+	guardDrop    = exact.Int(30)
+	guardHeight  = exact.Int(36)
+	guardBall    = exact.Int(4)
+	guardPounds  = exact.Int(200)
+	guardNewtons = exact.Int(890)
+)
+
+// guardRules are those limits, for the cautions that tell of them.
+func guardRules() Fact {
+	return Fact{Key: "guard rules", Nums: []exact.Rat{guardDrop, guardHeight, guardBall, guardPounds, guardNewtons}}
+}
 
 // addCode adds published limits whose condition was told and not set aside.
 func (p *problem) addCode() {
-	limit := func(q Quantity, op Op, v string, name, source string) {
-		s := Of(q, op, inches(v))
+	limit := func(q Quantity, op Op, v exact.Rat, name, source string) {
+		s := Of(q, op, Inches(v))
 		p.add(law{Rule: Rule{Rule: name, Kind: Code, Says: s.String(), Source: source, From: &s}, said: s, field: upField})
 	}
 	if p.guard() && !slices.Contains(p.book.aside, "guard") {
-		limit(WallHeight, GE, "36", "guard height", guardSource)
-		limit(Gap, LT, "4", "guard gap", guardSource)
-		limit(BottomGap, LT, "4", "guard bottom gap", guardSource)
+		limit(WallHeight, GE, guardHeight, "guard height", guardSource)
+		limit(Gap, LT, guardBall, "guard gap", guardSource)
+		limit(BottomGap, LT, guardBall, "guard bottom gap", guardSource)
 	}
 	if p.pool() && !slices.Contains(p.book.aside, "pool") {
-		limit(WallHeight, GE, "48", "pool barrier height", poolSource)
+		limit(WallHeight, GE, exact.Int(48), "pool barrier height", poolSource)
 	}
 }
 

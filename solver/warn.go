@@ -22,14 +22,15 @@ import (
 //	                                                                   Nums the face told, that of the size, how far off, that of the other
 //	free post        an added post, held only at its foot              "posts": Nums how many
 //	drilling         the same: holes in concrete
-//	guard            the ground beyond drops more than 30 in           "drop": Nums the drop
+//	guard            the ground beyond drops more than 30 in           "guard rules", "drop": Nums the drop
 //	guard set aside  the same, the limit settled by the person
 //	guard opening    an opening in a guard
 //	pool             the wall fences a pool
 //	many posts       more posts than anyone would set                  "posts": Nums how many
 //	long boards      a bay longer than boards usually sold             "limit": Nums the bay, the longest board
-//	code             asked for cautions, with no drop and no pool that  "drop": Nums the drop, where it was told,
-//	                 bring limits of their own                         and the one above which a wall is a guard
+//	code             asked for cautions, with no drop and no pool that  "guard rules": Nums the drop above which a wall is a guard, its
+//	                 bring limits of their own                         height, the ball, the push in pounds and in newtons;
+//	                                                                   "drop": Nums the drop, where it was told
 //	wind             asked for cautions
 //	lumber           asked for cautions: treated wood, cut ends, wet lumber
 //	tools            asked for cautions
@@ -68,7 +69,7 @@ func (v *solved) tellCautions(a *Answer) {
 
 func (v *solved) guardCautions(a *Answer, add func(string, string, ...Fact)) {
 	if v.p.guard() {
-		facts := []Fact{}
+		facts := []Fact{guardRules()}
 		if d, ok := v.p.parts[Drop]; ok {
 			facts = append(facts, Fact{Key: "drop", Nums: []exact.Rat{d}})
 		}
@@ -195,9 +196,9 @@ func (v *solved) askedCautions(a *Answer) {
 		a.Cautions = addCaution(a.Cautions, Caution{Key: key, Source: source})
 	}
 	if !v.p.guard() && !v.p.pool() {
-		code := Caution{Key: "code", Source: guardCaution}
+		code := Caution{Key: "code", Source: guardCaution, Facts: []Fact{guardRules()}}
 		if d, ok := v.p.parts[Drop]; ok {
-			code.Facts = []Fact{{Key: "code", Nums: []exact.Rat{d, guardDrop}}}
+			code.Facts = append(code.Facts, Fact{Key: "drop", Nums: []exact.Rat{d}})
 		}
 		a.Cautions = append([]Caution{code}, a.Cautions...) // who asks for the code wants to hear of it first
 	}

@@ -192,3 +192,46 @@ func TestLongerBoardTaken(t *testing.T) {
 	require.Contains(t, c.say("take 1").Text, "2x6 boards of 96, 120, 144, 192 and 216 now, no longer 96, 120, 144 and 192.")
 	require.Equal(t, solver.Fits, c.say("ask shopping").Verdict)
 }
+
+// What to watch out for is told in full once; asked again it is named, what is new stands first, and "show it all" tells it again.
+func TestCautionsAskedAgain(t *testing.T) {
+	c := talking(t)
+	c.say("wall height = 42 in; span = 144 in; opening = 30 in; opening side = right")
+	first := c.say("ask cautions")
+	require.Contains(t, first.Text, "Treated wood eats plain steel")
+	again := c.say("ask cautions")
+	require.Contains(t, inOne(again.Text), "Nothing new to watch out for. As I told you: the code (local code decides); the opening that is a squeeze;")
+	require.NotContains(t, again.Text, "Treated wood eats plain steel")
+	require.Equal(t, first.Cautions, again.Cautions, "the data is complete each time")
+	c.say("drop = 36 in")
+	new := inOne(c.say("ask cautions").Text)
+	require.Contains(t, new, "The ground beyond lies 36 lower, so this wall is a guard: 36 high or more, no gap that lets a 4 in ball through")
+	require.Less(t, strings.Index(new, "The ground beyond"), strings.Index(new, "And as I told you: the opening that is a squeeze;"))
+	require.Contains(t, c.say("show it all").Text, "Treated wood eats plain steel")
+}
+
+// More posts than before are the same danger: a few words tell it of them.
+func TestMorePostsAtTheirFeet(t *testing.T) {
+	c := talking(t)
+	require.Contains(t, inOne(c.say("wall height = 42 in; span = 144 in; added posts = 1").Text), "The added post is held only at its foot; a base holds it down")
+	require.Contains(t, inOne(c.say("added posts = 2").Text), "These posts, too, are held only at their feet: tie their tops")
+	require.NotContains(t, c.say("added posts = 1").Text, "held only")
+	require.NotContains(t, c.say("added posts = 2").Text, "held only")
+}
+
+// What stands in the way is told with its sums once. A question that it keeps from being answered says it shortly; who asks what would work, or why, hears it all.
+func TestBlockedIsToldOnce(t *testing.T) {
+	c := talking(t)
+	require.Contains(t, c.say("wall height = 42 in; span = 144 in; gap = 2-1/2 in; drop = 36 in").Text, "33 + 12-1/2 = 45-1/2, and the wall is 42")
+	a := c.say("ask shopping")
+	require.True(t, strings.HasPrefix(a.Text, "Still in the way: no number of rails comes out"), a.Text)
+	require.NotContains(t, a.Text, "45-1/2, and the wall is 42   ")
+	require.Contains(t, a.Text, "`take 1` for")
+	require.NotEmpty(t, a.Because)
+	require.NotEmpty(t, a.Ways)
+	for _, line := range []string{"ask options", "why that"} {
+		require.Contains(t, c.say(line).Text, "33 + 12-1/2 = 45-1/2, and the wall is 42", line)
+	}
+	c.say("what if gap = 2 in")
+	require.Equal(t, solver.Fits, c.say("take 2").Verdict)
+}
