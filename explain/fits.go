@@ -221,7 +221,7 @@ func (v *voice) onTape(u *solver.Up) {
 	case ok && worst.Expr.Value.Sign() == 0:
 		v.p.note("Every one of these a tape shows")
 	case ok:
-		v.p.note("No mark is off by more than " + v.length(worst.Expr.Value) + ", and none adds to the next")
+		v.p.note("No mark is off by more than " + v.atMost(worst.Expr.Value) + ", and none adds to the next")
 	}
 	if t, ok := v.line("tape gaps"); ok {
 		v.p.note("The gaps come out " + v.tally(t.Expr) + ": " + v.sentenceSum(t.Expr))

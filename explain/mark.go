@@ -56,10 +56,20 @@ func (v *voice) both(r exact.Rat) string   { return mark(bothWays, r.String()) }
 func (v *voice) short(r exact.Rat) string  { return mark(oneWay, r.String()) }
 func (v *voice) onMark(r exact.Rat) string { return mark(bareNearest, r.String()) }
 func (v *voice) bare(r exact.Rat) string   { return mark(eachOf, r.String()) }
-func count(n int) string                   { return mark(howMany, strconv.Itoa(n)) }
-func number(r exact.Rat) string            { return mark(plain, r.String()) }
-func money(r exact.Rat) string             { return mark(cashed, r.String()) }
-func size(s string) string                 { return mark(sized, quoted(s)) }
+
+// atMost writes a length that something stays under: a fraction that nobody reads off anything is rounded up to a thousandth.
+func (v *voice) atMost(r exact.Rat) string {
+	thousand := exact.Int(1000)
+	if _, den := r.Frac(); !v.Metric && den.IsInt64() && den.Int64() > 64 {
+		r = r.Mul(thousand).Ceil().Div(thousand)
+	}
+	return v.length(r)
+}
+
+func count(n int) string        { return mark(howMany, strconv.Itoa(n)) }
+func number(r exact.Rat) string { return mark(plain, r.String()) }
+func money(r exact.Rat) string  { return mark(cashed, r.String()) }
+func size(s string) string      { return mark(sized, quoted(s)) }
 
 // forEye is left out of what is said aloud.
 func forEye(s string) string { return string(eyeOpen) + s + string(eyeClose) }

@@ -99,7 +99,7 @@ func (v *voice) marksTold() {
 		v.p.note("Before you mark: hold a tape to one board. A " + size(f.Names[0]) + " is taken as " + v.length(f.Nums[0]) + " on the face")
 	}
 	if f, ok := v.fact("worst mark"); ok && len(f.Nums) > 0 && f.Nums[0].Sign() > 0 {
-		v.p.note("Marks are rounded to the tape, each by itself; none is off by more than " + v.length(f.Nums[0]))
+		v.p.note("Marks are rounded to the tape, each by itself; none is off by more than " + v.atMost(f.Nums[0]))
 	}
 }
 

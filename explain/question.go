@@ -43,7 +43,11 @@ func (v *voice) question() {
 		v.p.add(place{said: v.a.Said, at: *q.At})
 	}
 	for i, c := range q.Choices {
-		v.p.add(para{lead: "  " + strconv.Itoa(i+1) + ". ", text: quoted(c)})
+		text := quoted(c)
+		if q.Key == "at hand" { // many forms at once: in words they are read at a glance
+			text = upper(strings.ReplaceAll(v.offeredAloud(c), " at hand", ""))
+		}
+		v.p.add(para{lead: "  " + strconv.Itoa(i+1) + ". ", text: text})
 	}
 	switch {
 	case q.Key == "offered" && len(q.Choices) == 1:

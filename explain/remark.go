@@ -125,6 +125,10 @@ func (v *voice) remark(w solver.Work) string {
 		if l := v.a.Layout; l != nil && l.Along != nil && len(l.Bays) == 1 {
 			return "the bay"
 		}
+	case "less what is at hand":
+		if w.Of != "" {
+			return itemName(w.Of, 2) + " " + remarks[w.Note]
+		}
 	case "sum or more":
 		if w.Of == string(solver.Span) {
 			return "or more, with more bays"

@@ -159,7 +159,11 @@ func (v *voice) planTable() {
 		if b.Have {
 			board += ", yours"
 		}
-		t.row(mark(plain, itoa(b.Times)), board, v.piecesIn(b.Pieces), v.onMarkOrExact(b.Left))
+		into := v.piecesIn(b.Pieces)
+		if b.Have && len(b.Pieces) == 1 && b.Pieces[0].Eq(b.Board) {
+			into = "as it is"
+		}
+		t.row(mark(plain, itoa(b.Times)), board, into, v.onMarkOrExact(b.Left))
 	}
 	v.p.add(*t)
 }

@@ -16,9 +16,10 @@ func (v *voice) why() {
 	}
 	switch {
 	case to.Name != nil:
-		v.figures()
 		if v.a.Verdict == solver.Blocked {
 			v.blocked()
+		} else {
+			v.figures()
 		}
 		v.derivation()
 	case v.a.Verdict == solver.Blocked:

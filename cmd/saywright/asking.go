@@ -215,7 +215,7 @@ func (r *round) undo(grammar.Act) {
 	}
 	if t.trying {
 		dropped := solver.Fact{Key: "trial dropped"}
-		if n := len(t.past); n > 0 {
+		if n := len(t.past); n > 1 { // the first line is all that stands
 			dropped.Names = t.past[n-1].said // what taking back once more would take
 		}
 		t.tried, t.trying, t.upon = nil, false, nil
