@@ -49,10 +49,8 @@ func (v *voice) comesOff() {
 		}
 	}
 	say := "`I have the brackets`"
-	for _, b := range v.a.Shopping {
-		if b.Item == "post base" {
-			say = "`the posts are up` or " + say
-		}
+	if v.buys("post base") {
+		say = "`the posts are up` or " + say
 	}
 	if v.first("what is there comes off") {
 		v.p.note("What is there already comes off the list: say " + say)

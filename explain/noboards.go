@@ -1,6 +1,11 @@
 package explain
 
-import "strings"
+import (
+	"slices"
+	"strings"
+
+	"saywright/solver"
+)
 
 // hardwareTold says where the screws go, and what is the base's own affair.
 func (v *voice) hardwareTold() {
@@ -13,7 +18,7 @@ func (v *voice) hardwareTold() {
 	if len(screws) > 0 {
 		v.p.note("Screws: " + and(screws) + "; rated for outdoors")
 	}
-	if _, ok := v.fact("anchors as the base asks"); ok {
+	if _, ok := v.fact("anchors as the base asks"); ok && v.buys("post base") {
 		v.p.note("Each post base takes the anchors that it asks for; they are not on the list")
 	}
 	if _, ok := v.fact("cap fasteners not counted"); ok {
@@ -22,6 +27,11 @@ func (v *voice) hardwareTold() {
 	for _, f := range v.facts("thickness unknown") {
 		v.p.note("I don't know how thick " + and(sizes(f.Names)) + " are, so I could not hold the screw against them")
 	}
+}
+
+// buys reports whether something is on the list.
+func (v *voice) buys(item string) bool {
+	return slices.ContainsFunc(v.a.Shopping, func(b solver.Buy) bool { return b.Item == item })
 }
 
 // noBoards says which pieces come out of no board, and what would do.

@@ -47,6 +47,8 @@ func TestThereAlreadyHeard(t *testing.T) {
 		"no need to buy posts":                  {"post"},
 		"leave the posts off the list":          {"post"},
 		"the rails are already bought":          {"rail"},
+		"we put the posts up yesterday":         {"post"},
+		"posts already in":                      {"post"},
 		"the lumber's already here":             {"lumber"},
 	} {
 		r := Read(line, Context{})

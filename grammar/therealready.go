@@ -20,7 +20,8 @@ const (
 )
 
 var (
-	areThere    = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|look|fyi) ,? ?)*` + whoseParts + atHandParts + ` (?:is|are|'s|have been|has been|were) ` + byNow + haveThem + `(?: (?:already|now|by now|today|for good|here|there|too|anyway|and plumb|and fixed|and anchored|up))*(?: [.!])*$`)
+	areThere    = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|look|fyi) ,? ?)*` + whoseParts + atHandParts + ` (?:(?:is|are|'s|have been|has been|were) ` + byNow + `|already ` + byNow + `)` + haveThem + `(?: (?:already|now|by now|today|for good|here|there|too|anyway|and plumb|and fixed|and anchored|up))*(?: [.!])*$`)
+	putThemUp   = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|look|fyi) ,? ?)*(?:i|we|he|she|they|my [a-z]+) (?:(?:have|has|had|'ve|already|just) )*(?:put|set|stood|plumbed|anchored|bolted|installed|erected|got) ` + whoseParts + `((?:posts?|bases?|anchors?)(?: and (?:the )?(?:bases?|anchors?))?)(?: (?:up|in|down|in place|in the ground|standing))?(?: (?:already|yesterday|last (?:week|month|night|summer|fall|spring|year|weekend|saturday|sunday)|this (?:morning|week)|today|earlier|before|on (?:saturday|sunday|monday|tuesday|wednesday|thursday|friday)))+(?: [.!])*$`)
 	someoneHas  = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|look|fyi) ,? ?)*(?:i|we) (?:have |has |'ve |already |got |do |all |now |bought |own |still )+(?:enough )?` + whoseParts + atHandParts + `(?: (?:already|now|here|there|too|at home|at hand|on hand|on site|up|in the (?:garage|shed|barn|shop|truck)|on the truck|left over|lying around))*(?: [.!])*$`)
 	nottoBuy    = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|please) ,? ?)*(?:(?:do not|no need to|i do not (?:need|have) to|we do not (?:need|have) to|i need not|never mind) (?:buy|buying|order|get|shop for|list) (?:any |more )*` + whoseParts + atHandParts + `|(?:leave|take|strike|cross|keep) ` + whoseParts + atHandParts + ` (?:off|out of) (?:the |my |our )?(?:shopping |buying )?list)(?: (?:already|now|please|then|again))*(?: [.!])*$`)
 	soMany      = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|fyi) ,? ?)*(?:i|we) (?:(?:have|'ve|already|got|bought|own|still) )+([0-9]{1,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a|an) (?:of the |of those )?((?:rail )?brackets?|screws|(?:post )?bases?|(?:post )?caps?|anchors?)(?: (?:already|now|here|there|too|at home|at hand|on hand|on site|in the (?:garage|shed|barn|shop|truck)|on the truck|left over|lying around))*(?: [.!])*$`)
@@ -42,7 +43,7 @@ func thereAlready(line string, atoms []atom) (Reading, bool) {
 			}
 		}
 	}
-	for _, way := range []*regexp.Regexp{areThere, someoneHas, nottoBuy} {
+	for _, way := range []*regexp.Regexp{areThere, someoneHas, putThemUp, nottoBuy} {
 		if !mayMatch(way, said) {
 			continue
 		}
