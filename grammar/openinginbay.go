@@ -23,8 +23,7 @@ var (
 )
 
 // openingInBay asks where along the wall an opening is that was put into a bay or between bays.
-func openingInBay(line string, atoms []atom, c Context) (Reading, bool) {
-	said := textOf(atoms)
+func openingInBay(line, said string, atoms []atom, c Context) (Reading, bool) {
 	if !matchesWay(aboutOpen, said) || matchesWay(ofOtherParts, said) {
 		return Reading{}, false
 	}

@@ -114,10 +114,11 @@ func Read(line string, c Context) Reading {
 		return unlessSettled(Reading{Ask: q}, line, c)
 	}
 	atoms := split(letters)
-	if r, ok := thereAlready(line, atoms); ok {
+	said := textOf(atoms)
+	if r, ok := thereAlready(line, said); ok {
 		return r
 	}
-	if r, ok := openingInBay(line, atoms, c); ok {
+	if r, ok := openingInBay(line, said, atoms, c); ok {
 		return r
 	}
 	return withLostQuestions(line, atoms, c, reckonedFromThing(readSpoken(line, atoms, c), atoms))

@@ -33,8 +33,7 @@ var (
 )
 
 // thereAlready asks back about parts that are there already; hardware that is counted is heard as it is.
-func thereAlready(line string, atoms []atom) (Reading, bool) {
-	said := textOf(atoms)
+func thereAlready(line, said string) (Reading, bool) {
 	if mayMatch(soMany, said) {
 		if m := soMany.FindStringSubmatch(said); m != nil {
 			form := "have " + partsOnList[strings.TrimPrefix(strings.TrimPrefix(m[2], "rail "), "post ")] + " x " + digitsOf(m[1])
