@@ -56,14 +56,25 @@ func TestClausesApart(t *testing.T) {
 		"gap 2, before that, how high is the wall":                           "gap = 2 in; ask wall height",
 		"what do I do after that":                                            "next",
 		// A list of what is there goes on.
-		"have (4) 4x4 8' plus 2 2x6 12'":                         "have 4x4 96 in x 4; have 2x6 144 in x 2",
-		"have (4) 4x4 8' plus 2 2x4 at 18 inches":                "have 4x4 96 in x 4; extra 2x4 18 in x 2",
-		"I've got 6 2x6 12', plus I need 2 2x6 12'":              "have 2x6 144 in x 6; extra 2x6 144 in x 2",
-		"plus two 2x6 12 footers":                                "extra 2x6 144 in x 2",
-		"keep it":                                                "take that",
+		"have (4) 4x4 8' plus 2 2x6 12'": "have 4x4 96 in x 4; have 2x6 144 in x 2",
+		"plus two 2x6 12 footers":        "extra 2x6 144 in x 2",
+		"keep it":                        "take that",
 		"Aye, the one we just tried suits me, we'll keep to it.": "take that",
-		"the cap is 300":                                         "budget = 300.00",
-		"let's keep going":                                       "next",
+		"the cap is 300": "budget = 300.00",
+		// What is at hand is not asked for, and a topic behind a question is none of it.
+		"aded post 2 1/2 in above the wlal and I've got the cut list, what about the marks":          "post height = wall height + 2-1/2 in; ask marks",
+		"I have the cut list, now for the marks":                                                     "ask marks",
+		"I've got the marks, but where does the post go":                                             "ask posts",
+		"what kind of posts are we using and then as for the stiffeners, I don't need any after all": "ask post size; stiffeners = 0",
+		"show me the cuts and as for the gap, make it 2":                                             "ask cuts; gap = 2 in",
+		"how'd the new post wind up in that spot":                                                    "why posts",
+		"did I mention the brackets are an eighth thick":                                             "bracket thickness = 1/8 in",
+		"did I say the gap is 2":                                                                     "check gap = 2 in",
+		"the gap's two inches, or so the fella next door tells me":                                   "check gap = 2 in",
+		"the gap is two inches or so":                                                                "gap ~ 2 in",
+		"3 inches clearance between boards":                                                          "gap = 3 in",
+		"show me where the marks go":                                                                 "ask marks",
+		"let's keep going":                                                                           "next",
 	} {
 		r := Read(line, Context{Answered: true, Tried: true})
 		require.Nil(t, r.Ask, line)
@@ -88,6 +99,8 @@ func TestClausesAskedBack(t *testing.T) {
 		"go on it",
 		"plus the cap is 1 1/2",
 		"the cap is 8",
+		"three inches of clearance",
+		"show me where you put the pencil",
 	} {
 		r := Read(line, Context{Answered: true, Tried: true})
 		require.NotNil(t, r.Ask, "%s: %s", line, Normal(r.Acts))

@@ -130,8 +130,8 @@ var (
 		"sisters_12.tsv": 100, "sisters_13.tsv": 100, "sisters_14.tsv": 95, "sisters_15.tsv": 91, "sisters_16.tsv": 96, "sisters_17.tsv": 90, "sisters_18.tsv": 91,
 		"sisters_19.tsv": 96, "sisters_2.tsv": 100, "sisters_20.tsv": 99, "sisters_21.tsv": 86, "sisters_3.tsv": 95, "sisters_4.tsv": 98, "sisters_5.tsv": 98, "sisters_6.tsv": 99, "sisters_7.tsv": 96,
 		"sisters_8.tsv": 99, "sisters_9.tsv": 100, "talkers.tsv": 65, "trades.tsv": 99}
-	mostMisreadLater = map[string]int{"contrasts.tsv": 4, "families.tsv": 4, "homeowners.tsv": 1, "lookalikes.tsv": 1, "lookalikes_10.tsv": 1, "lookalikes_11.tsv": 2, "lookalikes_2.tsv": 3, "lookalikes_3.tsv": 1, "lookalikes_5.tsv": 2,
-		"lookalikes_7.tsv": 2, "lookalikes_8.tsv": 3, "lookalikes_9.tsv": 1, "sisters_10.tsv": 2, "sisters_14.tsv": 1, "sisters_15.tsv": 1, "talkers.tsv": 1}
+	mostMisreadLater = map[string]int{"contrasts.tsv": 4, "families.tsv": 4, "homeowners.tsv": 1, "lookalikes.tsv": 1, "lookalikes_10.tsv": 1, "lookalikes_11.tsv": 1, "lookalikes_2.tsv": 2, "lookalikes_3.tsv": 1, "lookalikes_5.tsv": 2,
+		"lookalikes_7.tsv": 2, "lookalikes_8.tsv": 1, "lookalikes_9.tsv": 1, "sisters_10.tsv": 2, "sisters_15.tsv": 1, "talkers.tsv": 1}
 )
 
 func TestPhrases(t *testing.T) {

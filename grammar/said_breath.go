@@ -16,6 +16,9 @@ var breathTurns = []placedPhrase{
 	{said: "^ ?a|my|the # blade|saw|(saw blade) ,|with|and|that|which|, ?and|with ?has|takes|cuts|leaves|makes ?a|an # kerf|cut", plain: "kerf $2"},
 	// Spare boards, and how many.
 	{said: "^ ?please ?go ?ahead ?and put|throw|toss|add|stick|have|get|buy|order ?me|us ?in|on couple|few|handful ?of spares|(spare RAIL)|(extra RAIL) ?on|onto|in|to|for ?order|list|ticket|bill|pile|truck|(shopping list) ,|;|:|-|-- ?say|call ?it ## RAIL|more|extra|spares ?or ?so", plain: "buy $1 spare boards"},
+	// What is at hand already, before what is asked for.
+	{said: "^ ?and ?but i|we ?already ?now ?have got|have|seen|saw|know|printed ?already ?now ?the|my|our cuts|(cut list)|(cutting list)|marks|steps|(shopping list)|list|drawing|picture|sketch|layout ?already|now|here|(in hand) ,|;|.|-", where: otherAsked},
+	{said: "and i|we ?already ?now ?have got|have|seen|saw|know|printed ?already ?now ?the|my|our cuts|(cut list)|(cutting list)|marks|steps|(shopping list)|list|drawing|picture|sketch|layout ?already|now|here|(in hand) ,|;|.|-", plain: ",", where: otherAsked},
 	// In what order things are wanted.
 	{said: "^ ?and after|following|beyond that|this|which ?,", plain: "and", where: wishOrAsk},
 	{said: "^ ?and ?but before that|this ?,", plain: "and", where: showOrAsk},
@@ -54,6 +57,14 @@ func limitAhead(_, after []atom) bool {
 
 // limiting are words that begin a limit.
 var limiting = wordSet("less more under over below above at no between within smaller bigger narrower wider not")
+
+// otherAsked: what else is asked for stands behind it.
+func otherAsked(_, after []atom) bool {
+	for len(after) > 2 && (after[0].text == "now" || after[0].text == "so" || after[0].text == "but" || after[0].text == "and") {
+		after = after[1:]
+	}
+	return showOrAsk(nil, after) || len(after) > 1 && after[0].text == "for"
+}
 
 // wishOrAsk: an order, a question or a quantity stands behind it.
 func wishOrAsk(_, after []atom) bool {

@@ -1,5 +1,7 @@
 package grammar
 
+import "slices"
+
 // triedWithTurns are turns by which something is only tried: what would come of it, whether it could be had instead of what there is, and
 // what it would cost or look like. Common ways of speech, no source.
 var triedWithTurns = []placedPhrase{
@@ -12,6 +14,9 @@ var triedWithTurns = []placedPhrase{
 	{"why ?is|are !LENQ !.. ?,|? ?and|or|so ?then would|could|might|can|may|should|(can not)|(could not) it ?just|also|not ?be # ?instead|then|there|too $$", "why is $1 $2 , what if $1 is $3", nil},
 	{"why ?is|are !RAIL|POST|STIFF|LUMBER|(end posts)|(added posts) !.. ,|?|;|and|or ?and|or|so ?then would|could|might|can|may|should ?(they|it|i|we|you) ?just|also|not ?be|have|use|get ?made|of|in|be ?of @ ?s ?be|do|work|fit|go|look|serve|hold|help ?just|as|also|too ?good|ok|okay|fine|better|worse|enough|well|alright ?instead|then|there|too $$", "why are $1 $2 , what if the $1 were $3", nil},
 	{"why is !OPENING !.. ,|?|;|and|or ?and|or|so ?then would|could|might|can|may|should it|that ?just|also|not ?be|go|sit|stand|look ?better|moved ?on|at|to ?the !left|right ?instead|then|there|too $$", "why is the $1 $2 , what if the $1 is on the $3", nil},
+	// How the post came to its place, and what is told by asking whether it was.
+	{"how did ?new|added|extra|middle POST wind|end|finish|land ?up in|at|on that|this ?very|exact spot|place|position|location", "why does the post go there", nil},
+	{"^ did i ?already|ever|not mention ?to ?you ?that", "", partMentioned},
 	// Whether another figure would be better, and whether to go to it.
 	{"^ is|are ?not !(## [RAIL|STIFF|BAY|POST|(added posts)]) ?(any|much|maybe|perhaps|then) better|nicer|wiser|smarter|stronger|prettier|safer|neater|tidier ?looking ?(then|instead|overall|anyway|though|for it) $", "what if $1", figureBefore},
 	{"^ is|are ?not !(# [GAP|OPENING]) ?(any|much|maybe|perhaps|then) better|nicer|wiser|smarter|stronger|prettier|safer|neater|tidier ?looking ?(then|instead|overall|anyway|though|for it) $", "what if $1", figureBefore},
@@ -80,4 +85,9 @@ func askedWhy(before, _ []atom) bool {
 // couldNext: what could be is told behind it, with a figure.
 func couldNext(_, after []atom) bool {
 	return figured(after) && saidBeforeOf(wordSet("could can might would"))(after[:min(len(after), 6)], nil) && !saidBeforeOf(wordSet("right wrong mistaken off correct"))(after, nil)
+}
+
+// partMentioned: a part is told behind it, with its figure.
+func partMentioned(_, after []atom) bool {
+	return slices.ContainsFunc(after, func(a atom) bool { return ofFigure(a) || denominators[a.text] > 0 }) && saidBeforeOf(wordSet("is are 's"))(after, nil) && !saidBeforeOf(wordSet("what how why if or"))(after, nil)
 }

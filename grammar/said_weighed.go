@@ -3,6 +3,7 @@ package grammar
 // weighedClaims are ways to bring somebody's figure, to put it on the scales and to ask whether it holds. Set plain early, as a claim
 // must not be taken for what is wanted.
 var weighedClaims = []placedPhrase{
+	{", or so ?the|my|our ?_ he|she|they|PERSON|fella|fellow ?(next door) tells|says|told|claims|said|reckons|thinks|swears|believes ?me|us $", ", he says", figureBefore},
 	// What the speaker himself once thought, behind what is.
 	{", ?and but|though|although|even ?though i|we ?had ?originally|first|always|just|only thought|figured|assumed|believed|guessed|reckoned|imagined|supposed|expected ?that it|they|that was|were|is|are|(to be)|(would be) ?about|around # ?(at first|before|originally|all along) $", "", factBefore},
 	{"but|though|although ?though i|we ?had ?originally|first|always|just|only thought|figured|assumed|believed|guessed|reckoned|imagined|supposed|expected ?that it|they|that was|were|is|are|(to be)|(would be) ?about|around # ?(at first|before|originally|all along) $", "", factBefore},

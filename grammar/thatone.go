@@ -38,6 +38,8 @@ var thatOne = []openWay{
 	{looks: kindOf(TakeThat, Next), way: regexp.MustCompile(`\b(?:(?:keep|keeping|stay|staying|stick|sticking|go|going|take|taking) (?:at|on|by|for|after)|take to) (?:it|this|them)\b`), ask: wantedHere},
 	{looks: kindOf(Next), way: regexp.MustCompile(`^(?:(?:and|so|ok|okay|well|oh) ,? ?)*(?:forget|skip|never mind|no time for|there is no|no|hang|stuff) (?:about )?(?:the |my |our |any |a )?(?:lunch|dinner|supper|breakfast|coffee|tea|beer|weather|rain|snow|heat|break|breaks|rest|football|game|ballgame|radio|news|noise|mess|time|clock|dark|kids|dog|cat|neighbors|phone) [,;.-].*\b(?:keep (?:going|at it|on)|carry on|go on|continue|proceed|move on|onward)\b`), ask: wantedHere},
 	{looks: smallBudget, way: regexp.MustCompile(`\bcaps?\b`), not: regexp.MustCompile(`[$£€]|\b(?:budget|money|dollars?|bucks|spend|spending|cost|costs|price|pay|cash|limit|euros?|pounds?|quid)\b`), ask: openQuestion("Money, or the board on top?", "budget at most 350")},
+	{looks: stated(solver.Gap), way: regexp.MustCompile(`^[a-z0-9 /"'.-]+ (?:of )?clearance(?: [.!])*$`), not: regexp.MustCompile(`\b(?:gaps?|between|rails?|boards?|slats?|spac(?:e|es|ing)|apart)\b`), ask: openQuestion("Between the rails, or under the bottom one?", "gap 3")},
+	{looks: asksAny, way: regexp.MustCompile(`\bwhere (?:you|i|he|she|we|they) (?:put|left|laid|set|stuck|hid|dropped|lost) (?:the|my|our|your|his|her) (?:pencil|tape|saw|hammer|square|level|glasses|drill|phone|gloves|keys|coffee|ladder|screws|chalk|nails)\b`), ask: notOurTrade},
 }
 
 // smallBudget reports whether an act allows so little money that a board may be meant: "the cap is 1-1/2".

@@ -61,6 +61,8 @@ func partedBy(part []atom, joint string, next []atom) string {
 	switch {
 	case joint == "," && opensTrial(next) && asksForReason(part):
 		return "?" // "why six rails, would five rails do"
+	case w.word(0) == "as" && (w.word(1) == "for" || w.word(1) == "to" || w.word(1) == "regards") && asksWhole(part, "as"):
+		return "." // "what size are the posts, and as for the stiffeners, I don't need any"
 	case joint != "," && opensWholeQuestion(next) && asksWhole(part, next[0].text):
 		return ","
 	case runOnOrders[w.word(0)] && w.word(0) != "save" && w.word(0) != "forget" || w.word(0) == "put" || w.word(0) == "add":
