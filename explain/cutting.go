@@ -193,14 +193,22 @@ func (v *voice) notCounted() {
 		}
 		switch f.Names[0] {
 		case "fit":
-			list = append(list, "play ("+v.onTapeOrExact(f.Nums[0])+" a rail is common)")
+			list = append(list, "play"+v.common(v.onTapeOrExact(f.Nums[0])+" a rail"))
 		case "trim":
-			list = append(list, "squaring the ends ("+v.onTapeOrExact(f.Nums[0])+" a board is common)")
+			list = append(list, "squaring the ends"+v.common(v.onTapeOrExact(f.Nums[0])+" a board"))
 		case "spare":
-			list = append(list, "spare (a tenth more is common)")
+			list = append(list, "spare"+v.common("a tenth more"))
 		}
 	}
 	if len(list) > 0 {
 		v.p.note("Not counted: " + and(list))
 	}
+}
+
+// common tells how much of something is usual, once a conversation.
+func (v *voice) common(much string) string {
+	if !v.first("common: " + much) {
+		return ""
+	}
+	return " (" + much + " is common)"
 }

@@ -15,10 +15,10 @@ func (v *voice) hardwareTold() {
 			screws = append(screws, number(f.Nums[0])+" at "+v.onTapeOrExact(f.Nums[1])+" "+quoted(f.Names[0]))
 		}
 	}
-	if len(screws) > 0 {
-		v.p.note("Screws: " + and(screws) + "; rated for outdoors")
+	if text := "Screws: " + and(screws) + "; rated for outdoors"; len(screws) > 0 && (v.a.To.Topic == "hardware" || v.first(text)) {
+		v.p.note(text)
 	}
-	if _, ok := v.fact("anchors as the base asks"); ok && v.buys("post base") {
+	if _, ok := v.fact("anchors as the base asks"); ok && v.buys("post base") && v.first("anchors as the base asks") {
 		v.p.note("Each post base takes the anchors that it asks for; they are not on the list")
 	}
 	if _, ok := v.fact("cap fasteners not counted"); ok {
