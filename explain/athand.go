@@ -2,6 +2,7 @@ package explain
 
 import (
 	"slices"
+	"strings"
 
 	"saywright/solver"
 )
@@ -30,10 +31,20 @@ func (v *voice) askAtHand(q solver.Question, parts []string) string {
 
 // atHandAloud says the choices by number, each in words.
 func (v *voice) atHandAloud(choices []string) string {
-	if len(choices) == 1 {
-		return v.offeredAloud(choices[0]) + ". Say yes, or how many there are"
+	parts := make([]string, len(choices))
+	for i, c := range choices {
+		parts[i] = partsOf(c)
 	}
-	return "say " + v.choicesAloud(choices)
+	if len(choices) == 1 {
+		return v.offeredAloud(parts[0]) + ". Say yes, or how many there are"
+	}
+	return "say " + v.choicesAloud(parts)
+}
+
+// partsOf leaves out of a choice what the line asked for besides the parts.
+func partsOf(choice string) string {
+	forms, _, _ := strings.Cut(choice, "; ask ")
+	return forms
 }
 
 // comesOff tells, by a list, how to say what is there already; once a conversation, and not to who has said so.

@@ -45,7 +45,7 @@ func (v *voice) question() {
 	for i, c := range q.Choices {
 		text := quoted(c)
 		if q.Key == "at hand" { // many forms at once: in words they are read at a glance
-			text = upper(strings.ReplaceAll(v.offeredAloud(c), " at hand", ""))
+			text = upper(strings.ReplaceAll(v.offeredAloud(partsOf(c)), " at hand", ""))
 		}
 		v.p.add(para{lead: "  " + strconv.Itoa(i+1) + ". ", text: text})
 	}

@@ -73,6 +73,31 @@ func TestThereAlreadyHeard(t *testing.T) {
 	}
 }
 
+// Who asks what to buy and tells what is there gets that asked, and what was asked for besides it.
+func TestThereAlreadyBesideShopping(t *testing.T) {
+	for line, items := range map[string][]string{
+		"the posts are up, what do I buy":                             {"post"},
+		"posts are already there so what do I buy":                    {"post"},
+		"what do I need to buy if the posts are up":                   {"post"},
+		"I've got the posts and brackets, what else do I need to buy": {"post", "bracket"},
+		"what do I buy besides the posts":                             {"post"},
+		"what do I need to buy apart from the brackets":               {"bracket"},
+	} {
+		r := Read(line, Context{})
+		require.NotNil(t, r.Ask, line)
+		require.Equal(t, "at hand", r.Ask.Key, line)
+		require.Equal(t, items, r.Ask.Facts[0].Names, line)
+		require.Equal(t, []string{"ask shopping"}, r.Ask.Facts[1].Names, line)
+	}
+	for line, want := range map[string]string{
+		"what do I need to buy":                            "ask shopping",
+		"I have the wall at 45 1/2, what do I need to buy": "wall height = 45-1/2 in; ask shopping",
+		"posts are up, so what lengths do I saw":           "ask cuts",
+	} {
+		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+	}
+}
+
 // A gap of a few millimeters without its unit is likelier one of inches or centimeters.
 func TestGapOfBareMillimeters(t *testing.T) {
 	c := Context{Metric: true}

@@ -115,7 +115,7 @@ func Read(line string, c Context) Reading {
 	}
 	atoms := split(letters)
 	said := textOf(atoms)
-	if r, ok := thereAlready(line, said); ok {
+	if r, ok := thereAlready(line, said, atoms, c); ok {
 		return r
 	}
 	if r, ok := openingInBay(line, said, atoms, c); ok {

@@ -25,6 +25,9 @@ var (
 	someoneHas  = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|look|fyi) ,? ?)*(?:i|we) (?:have |has |'ve |already |got |do |all |now |bought |own |still )+(?:enough )?` + whoseParts + atHandParts + `(?: (?:already|now|here|there|too|at home|at hand|on hand|on site|up|in the (?:garage|shed|barn|shop|truck)|on the truck|left over|lying around))*(?: [.!])*$`)
 	nottoBuy    = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|please) ,? ?)*(?:(?:do not|no need to|i do not (?:need|have) to|we do not (?:need|have) to|i need not|never mind) (?:buy|buying|order|get|shop for|list) (?:any |more )*` + whoseParts + atHandParts + `|(?:leave|take|strike|cross|keep) ` + whoseParts + atHandParts + ` (?:off|out of) (?:the |my |our )?(?:shopping |buying )?list)(?: (?:already|now|please|then|again))*(?: [.!])*$`)
 	soMany      = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|fyi) ,? ?)*(?:i|we) (?:(?:have|'ve|already|got|bought|own|still) )+([0-9]{1,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a|an) (?:of the |of those )?((?:rail )?brackets?|screws|(?:post )?bases?|(?:post )?caps?|anchors?)(?: (?:already|now|here|there|too|at home|at hand|on hand|on site|in the (?:garage|shed|barn|shop|truck)|on the truck|left over|lying around))*(?: [.!])*$`)
+	asksToBuy   = regexp.MustCompile(`\b(?:buy|buying|need|order|get|shopping|cost|costs|purchase|price)\b`)
+	besideParts = regexp.MustCompile(`\b(?:besides|beside|apart from|aside from|without|except|except for|excluding|not counting|other than|leaving out|minus) ` + whoseParts + atHandParts + `\b(?: [.?!])*$`)
+	partsClause = wordSet(", . ; ? ! so then if since because as now but")
 	ofTheParts  = regexp.MustCompile(`(?:post )?[a-z]+`)
 	partsOnList = map[string]string{"post": "post", "posts": "post", "bracket": "bracket", "brackets": "bracket", "hangers": "bracket", "screws": "screws",
 		"base": "post base", "bases": "post base", "cap": "post cap", "caps": "post cap", "anchor": "anchor", "anchors": "anchor", "bolts": "anchor",
@@ -32,8 +35,9 @@ var (
 		"lumber": "lumber", "wood": "lumber", "timber": "lumber", "hardware": "hardware"}
 )
 
-// thereAlready asks back about parts that are there already; hardware that is counted is heard as it is.
-func thereAlready(line, said string) (Reading, bool) {
+// thereAlready asks back about parts that are there already; hardware that is counted is heard as it is. Where the line asks what to buy, too, that is
+// asked for with each choice.
+func thereAlready(line, said string, atoms []atom, c Context) (Reading, bool) {
 	if mayMatch(soMany, said) {
 		if m := soMany.FindStringSubmatch(said); m != nil {
 			form := "have " + partsOnList[strings.TrimPrefix(strings.TrimPrefix(m[2], "rail "), "post ")] + " x " + digitsOf(m[1])
@@ -42,32 +46,90 @@ func thereAlready(line, said string) (Reading, bool) {
 			}
 		}
 	}
-	for _, way := range []*regexp.Regexp{areThere, someoneHas, putThemUp, nottoBuy} {
-		if !mayMatch(way, said) {
+	if items := toldThere(said); len(items) > 0 {
+		return askThere(items, 0, ""), true
+	}
+	if !matchesWay(asksToBuy, said) {
+		return Reading{}, false
+	}
+	for from, i := 0, 0; i <= len(atoms); i++ {
+		if i < len(atoms) && !partsClause[atoms[i].text] {
 			continue
 		}
-		m := way.FindStringSubmatch(said)
+		if items := toldThere(textOf(atoms[from:i])); len(items) > 0 {
+			if buys := readHeld(line, cutOut(atoms, from, min(i+1, len(atoms))), c); onlyBuying(buys) {
+				return askThere(items, atoms[from].at, Normal(buys.Acts)), true
+			}
+		}
+		from = i + 1
+	}
+	if m := matchOf(besideParts, said); m != nil {
+		at := strings.Count(said[:strings.Index(said, m[0])], " ")
+		end := at + strings.Count(m[0], " ") + 1
+		if buys := readHeld(line, cutOut(atoms, at, end), c); onlyBuying(buys) {
+			return askThere(itemsOf(m[1]), atoms[at].at, Normal(buys.Acts)), true
+		}
+	}
+	return Reading{}, false
+}
+
+// askThere asks how much of the items is there; then is what the line asks for besides.
+func askThere(items []string, at int, then string) Reading {
+	example := "have 4x4 42 in x 1"
+	if short := items[0]; short != "post" && short != "stiffener" && short != "rail" && short != "lumber" {
+		example = strings.Replace("have "+short+" x 4", "hardware", "bracket", 1)
+	}
+	q := &solver.Question{At: &at, Key: "at hand", Example: example, Facts: []solver.Fact{{Key: "at hand", Names: items}}}
+	if then != "" {
+		q.Facts = append(q.Facts, solver.Fact{Key: "then", Names: []string{then}})
+	}
+	return Reading{Own: true, Ask: q}
+}
+
+// onlyBuying reports whether a reading only asks what to buy or what it costs.
+func onlyBuying(r Reading) bool {
+	if r.Ask != nil || len(r.Acts) == 0 {
+		return false
+	}
+	for _, a := range r.Acts {
+		if a.Kind != Ask || a.Name != nil || a.Topic != "shopping" && a.Topic != "cost" && a.Topic != "hardware" {
+			return false
+		}
+	}
+	return true
+}
+
+// toldThere lists what a clause tells is there already, nil where it tells nothing of that.
+func toldThere(said string) []string {
+	for _, way := range []*regexp.Regexp{areThere, someoneHas, putThemUp, nottoBuy} {
+		m := matchOf(way, said)
 		if m == nil {
 			continue
 		}
-		parts := strings.Join(m[1:], " ")
-		var items []string
-		for _, w := range ofTheParts.FindAllString(strings.NewReplacer("rail bracket", "bracket", "post base", "base", "post cap", "cap").Replace(parts), -1) {
-			if item := partsOnList[strings.TrimPrefix(w, "post ")]; item != "" {
-				items = append(items, item)
-			}
+		items := itemsOf(strings.Join(m[1:], " "))
+		if len(items) > 0 && way == areThere && items[0] == "rail" && standingBoards.MatchString(said) {
+			return nil
 		}
-		if len(items) == 0 || way == areThere && items[0] == "rail" && standingBoards.MatchString(said) {
-			return Reading{}, false
-		}
-		at := 0
-		example := "have 4x4 42 in x 1"
-		if short := items[0]; short != "post" && short != "stiffener" && short != "rail" && short != "lumber" {
-			example = strings.Replace("have "+short+" x 4", "hardware", "bracket", 1)
-		}
-		return Reading{Own: true, Ask: &solver.Question{At: &at, Key: "at hand", Example: example, Facts: []solver.Fact{{Key: "at hand", Names: items}}}}, true
+		return items
 	}
-	return Reading{}, false
+	return nil
+}
+
+// matchOf is the match of an expression with its groups, nil where there is none.
+func matchOf(way *regexp.Regexp, said string) []string {
+	if !mayMatch(way, said) {
+		return nil
+	}
+	return way.FindStringSubmatch(said)
+}
+
+func itemsOf(parts string) (items []string) {
+	for _, w := range ofTheParts.FindAllString(strings.NewReplacer("rail bracket", "bracket", "post base", "base", "post cap", "cap").Replace(parts), -1) {
+		if item := partsOnList[strings.TrimPrefix(w, "post ")]; item != "" {
+			items = append(items, item)
+		}
+	}
+	return items
 }
 
 // digitsOf writes a count as digits.

@@ -69,13 +69,19 @@ func (t *Talk) offerAtHand(q solver.Question) *solver.Question {
 		}
 		return &q
 	}
-	q.Choices = []string{strings.Join(forms, "; ")}
+	then := ""
+	for _, f := range q.Facts {
+		if f.Key == "then" {
+			then = "; " + strings.Join(f.Names, "; ")
+		}
+	}
+	q.Choices = []string{strings.Join(forms, "; ") + then}
 	q.Example = "yes"
 	if posts && len(q.Facts[0].Names) == 1 { // what holds them may be there too
 		for _, with := range []string{"post base", "post cap"} {
 			n := len(forms)
 			if hardware(with); len(forms) > n {
-				q.Choices = append(q.Choices, strings.Join(forms, "; "))
+				q.Choices = append(q.Choices, strings.Join(forms, "; ")+then)
 			}
 		}
 		if len(q.Choices) > 1 {

@@ -118,6 +118,8 @@ func TestThereAlready(t *testing.T) {
 	}
 	require.Contains(t, c.say("the brackets are here").Ask.Text, "The list has none of that")
 	require.Equal(t, []string{"have screws x 60"}, c.say("I have 60 screws").Heard)
+	require.Contains(t, c.say("the post cap is here, what do I buy").Text, "1. One post cap\n")
+	require.Equal(t, []string{"have post cap x 1", "ask shopping"}, c.say("yes").Heard)
 }
 
 // A wall without added posts buys none, and the end posts always stand.
