@@ -66,6 +66,7 @@ func TestThereAlreadyHeard(t *testing.T) {
 	} {
 		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
 	}
+	require.Equal(t, "Which rails are up, and how high are their top edges?", Read("the rails are up already", Context{}).Ask.Text)
 	for _, line := range []string{"I have about 200 screws", "the rails are up already", "I have the post height already"} {
 		r := Read(line, Context{})
 		require.NotNil(t, r.Ask, line)

@@ -49,6 +49,9 @@ func thereAlready(line, said string, atoms []atom, c Context) (Reading, bool) {
 	if items := toldThere(said); len(items) > 0 {
 		return askThere(items, 0, ""), true
 	}
+	if m := matchOf(areThere, said); m != nil && standingBoards.MatchString(said) {
+		return askedBack(0, "Which rails are up, and how high are their top edges?", "fixed rail 1 top = 8 in"), true
+	}
 	if !matchesWay(asksToBuy, said) {
 		return Reading{}, false
 	}

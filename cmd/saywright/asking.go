@@ -218,6 +218,13 @@ func (r *round) undo(grammar.Act) {
 		if n := len(t.past); n > 1 { // the first line is all that stands
 			dropped.Names = t.past[n-1].said // what taking back once more would take
 		}
+		if t.stuck == t.tried { // its ways out went with it
+			b := t.now.book(t.now.hand)
+			t.stuck = nil
+			if !b.Empty() {
+				r.stuckOn(&trial{wall: b.Wall, from: b, book: b, to: t.base(b)})
+			}
+		}
 		t.tried, t.trying, t.upon = nil, false, nil
 		r.tell("undo", dropped)
 		return

@@ -237,3 +237,18 @@ func TestBlockedIsToldOnce(t *testing.T) {
 	c.say("what if gap = 2 in")
 	require.Equal(t, solver.Fits, c.say("take 2").Verdict)
 }
+
+// The ways out of what was only tried go with it: "take 1" then is of what stands, or of nothing.
+func TestWaysOfADroppedTrial(t *testing.T) {
+	c := talking(t)
+	c.say("wall height = 40 in; gap = 2-1/2 in; span = 149 in")
+	require.Equal(t, solver.Blocked, c.say("what if rails = 8").Verdict)
+	c.say("undo")
+	require.Equal(t, "Nothing is in the way that wants a way out. What do you want to know?", c.say("take 1").Ask.Text)
+	c.stands("wall height = 40 in", "gap = 2-1/2 in", "span = 149 in")
+	c.say("rails = 7")
+	require.Equal(t, solver.Blocked, c.say("what if rails = 8").Verdict)
+	c.say("undo")
+	c.say("take 1")
+	c.stands("wall height = 40 in", "gap = 2-1/2 in", "span = 149 in", "rails = 5")
+}
