@@ -344,6 +344,8 @@ func wayOut(list []item) (int, bool) {
 		case it.kind == kIt && n == 0 && way && strings.HasPrefix(list[0].text, "chang"): // "change it to 3"
 			return 0, false
 		case it.kind == kFix && it.text == "better" || it.kind == kMore && n > 0:
+		case it.kind == kIt && n > 0 && (strings.HasSuffix(it.text, "them") || strings.HasSuffix(it.text, "those")):
+			return 0, false // "I take six of them, one over the other"
 		case it.kind == kNo || it.kind == kFix:
 			n = 0 // what stands before is taken back
 		case it.breaks() || it.kind == kIt || it.kind == kKnowing || it.kind == kTailFill || it.kind == kHave:

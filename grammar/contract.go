@@ -70,6 +70,9 @@ func contractions(in []atom) []atom {
 		if a.text == "" {
 			continue
 		}
+		if a.text == "2" && !a.glued && i > 0 && i+1 < len(in) && beforeTo[in[i-1].text] && afterTo[in[i+1].text] && !in[i+1].glued {
+			a.text, a.kind = "to", aWord // "the gap has 2 be under 4"
+		}
 		if a.kind != aWord {
 			if a.text == "'" && i+1 < len(in) && (in[i+1].text == "em" || in[i+1].text == "til") && in[i+1].glued && !(a.glued && i > 0 && in[i-1].kind == aDigits) {
 				in[i+1].glued = false
@@ -114,6 +117,9 @@ func contractions(in []atom) []atom {
 var comparatives = map[string]bool{"less": true, "more": true, "fewer": true, "greater": true, "wider": true, "narrower": true, "taller": true, "shorter": true,
 	"higher": true, "lower": true, "bigger": true, "smaller": true, "longer": true, "larger": true, "tighter": true, "closer": true}
 
+// beforeTo and afterTo are words that a "to" stands between, which some type as a figure.
+var beforeTo, afterTo = wordSet("has have had want wants need needs got going used ought"), wordSet("be know see buy do make get")
+
 // chatWord writes out what is shortened to one letter in a message, where its neighbors let it: "2 n a half", "how big r the
 // gaps", "y 6 rails"; "" where it stands for itself.
 func chatWord(in []atom, i int) string {
@@ -130,6 +136,8 @@ func chatWord(in []atom, i int) string {
 	switch w := in[i].text; {
 	case w == "then" && comparatives[before] && after != "" && !(i+1 < len(in) && in[i+1].kind == aSign):
 		return "than"
+	case w == "n" && after == "then":
+		return "and"
 	case w == "its" && number:
 		return "it's" // "and its 60 1/2 at the top"
 	case w == "btw" && (after == "" || i+1 < len(in) && in[i+1].kind == aSign && after != "\"" || i == 0 && !number):

@@ -11,12 +11,21 @@ import (
 // the line is not understood. Where each clause is understood for itself, leans on nothing that another one says, and turns nothing that
 // another one says, the line says what they say one after the other.
 
+// notGrasped reports whether a question tells that the clauses were not told apart, rather than that what was understood is doubted.
+func notGrasped(q *solver.Question) bool {
+	switch questionKind(q.Key) {
+	case qWhichHolds, qWhichOfTwo, qTwoNumbers, qDidYouMean, qOnlyTheWall, qWhatToKnow:
+		return true
+	}
+	return unheard(q) || len(q.Choices) > 0
+}
+
 // mostParted is how many places a line is cut at, one after the other.
 const mostParted = 6
 
 // readInParts reads a line that was not understood clause by clause.
 func readInParts(line string, atoms []atom, c Context, r Reading) Reading {
-	if r.Ask == nil || c.part || c.deep || len(atoms) < 5 || len(atoms) > 60 || atoms[0].text == "with" || turnsOver(atoms) {
+	if r.Ask == nil || !notGrasped(r.Ask) || c.part || c.deep || len(atoms) < 5 || len(atoms) > 60 || atoms[0].text == "with" || turnsOver(atoms) {
 		return r
 	}
 	cuts := partings(atoms)
@@ -62,7 +71,7 @@ func heardInParts(line string, atoms []atom, cuts []partedAt, c Context) (Readin
 		if !goTogether(first, then, cut, right) {
 			continue
 		}
-		return Reading{Acts: append(slices.Clone(first.Acts), then.Acts...), Taken: append(slices.Clone(first.Taken), then.Taken...)}, true
+		return Reading{Acts: append(slices.Clone(first.Acts), then.Acts...)}, true
 	}
 	return Reading{}, false
 }
@@ -125,9 +134,9 @@ var (
 	opensNone = wordSet("of than to from for with at in on by above below under over through which who whose where not no yes nor or but because since so as step")
 )
 
-// saysAlone reports whether what a clause says stands by itself.
+// saysAlone reports whether what a clause says stands by itself, and no word of it was taken for another.
 func saysAlone(r Reading) bool {
-	return r.Ask == nil && len(r.Acts) > 0 && !slices.ContainsFunc(r.Acts, func(a Act) bool { return !clauseOfItsOwn(a) })
+	return r.Ask == nil && len(r.Acts) > 0 && len(r.Taken) == 0 && !slices.ContainsFunc(r.Acts, func(a Act) bool { return !clauseOfItsOwn(a) })
 }
 
 func clauseOfItsOwn(a Act) bool {

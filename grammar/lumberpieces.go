@@ -115,7 +115,6 @@ type pieceList struct {
 	atoms []atom
 	told  []countedPieces
 	size  []int // told before all
-	bare  bool  // an entry had no unit
 }
 
 func (l *pieceList) sizeAt(i int) (next int, ok bool) {

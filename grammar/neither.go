@@ -108,6 +108,39 @@ func saidInFeet(in []atom) bool {
 	return false
 }
 
+// neitherOf reads "neither the gap nor the bottom gap over three inches": what is denied of either bounds both.
+func neitherOf(in []atom) []atom {
+	if len(in) < 6 || in[0].text != "neither" {
+		return in
+	}
+	nor := slices.IndexFunc(in, func(a atom) bool { return a.text == "nor" })
+	for i := nor + 1; nor > 1 && i < len(in); i++ {
+		low, figure, end, ok := sideAt(in, i)
+		if !ok {
+			continue
+		}
+		for end < len(in) && in[end].kind == aSign {
+			end++
+		}
+		to := i
+		for to > nor+1 && sideVerbs[in[to-1].text] {
+			to--
+		}
+		if end < len(in) || to == nor+1 || slices.ContainsFunc(in[1:to], func(a atom) bool { return a.kind != aWord || saysNoSide[a.text] }) {
+			return in
+		}
+		side := "most"
+		if low {
+			side = "least"
+		}
+		bound := append([]atom{worded(in[i], "at"), worded(in[i], side)}, in[figure:end]...)
+		out := append(append([]atom{}, in[1:nor]...), bound...)
+		out = append(append(out, worded(in[nor], "and")), in[nor+1:to]...)
+		return append(out, bound...)
+	}
+	return in
+}
+
 // holdsWord reports whether one of a few words stands in a line.
 func holdsWord(in []atom, words ...string) bool {
 	for i := range in {

@@ -22,6 +22,7 @@ var setPlain = []func([]atom) []atom{
 	plainly,
 	unforgotten,
 	pointlessMore,
+	neitherOf,
 	neitherSide,
 	questionsParted,
 	dictated,
@@ -268,7 +269,11 @@ func readAtoms(atoms []atom, c Context) Reading {
 	}
 	s.mixed, s.inCentimeters = c.mixed || saidInMetric(tokens), worksInCentimeters(tokens)
 	tokens = danglers(tokens)
-	if n := len(tokens); n > 0 && tokens[n-1].end == atoms[len(atoms)-1].end {
+	said := endOfTalk(atoms)
+	for n := len(tokens); n > 1 && tokens[n-1].kind == kComma && tokens[n-1].at >= said; n-- {
+		tokens = tokens[:n-1]
+	}
+	if n := len(tokens); n > 0 && tokens[n-1].end == said {
 		switch t := &tokens[n-1]; t.kind {
 		case kChange, kAnd, kOr, kBut, kTo, kFrom:
 			if t.kind == kChange && t.text != "+" {

@@ -42,6 +42,8 @@ var amountPhrases = []placedPhrase{
 	// Limits.
 	{"(floor|(lower limit)|(lower bound)) (for|on|of) !LENQ|COUNTQ (is|'s|stands at|will be) #", "$1 at least $2", nil},
 	{"(ceiling|(upper limit)|(upper bound)) (for|on|of) !COUNTQ (is|'s|stands at|will be) #", "at most $2 $1", nil},
+	{"anything from # up|upward|upwards|(on up)", "at least $1", bothHold(noDoubtBefore, noFurther)},
+	{"# ?, but not a|an|one ?single hair|whisker|inch|smidge|touch|bit|fraction|shade more|over|wider|bigger|higher|longer", "at most $1", noDoubtBefore},
 	{"anything (under|below|(less than)|(smaller than)|(lower than)|(shorter than)|(narrower than)|(tighter than)) # (will|would|does) not (do|work|cut it|be enough|fly|suffice|suit (me|us)|pass|do at all) (for|on|in) !LENQ", "$2 at least $1", noDoubtBefore},
 	{"anything (over|above|(more than)|(bigger than)|(higher than)|(taller than)|(wider than)|(larger than)) # (will|would|does) not (do|work|cut it|fly|suit (me|us)|pass|do at all) (for|on|in) !LENQ", "$2 at most $1", noDoubtBefore},
 	{"anything (under|below|(less than)|(fewer than)) # !COUNTQ (will|would|does) not (do|work|cut it|be enough|fly|suffice|suit (me|us)|pass)", "at least $1 $2", noDoubtBefore},

@@ -114,6 +114,7 @@ var everydayEarly = []placedPhrase{
 	{"put|set|bring|switch|change that ?last one|change|thing back", "undo that", clauseEnds},
 	{"^^ ?ok|yeah|yes ?, that|this ?last one|try|version|idea|change|trial|layout makes|is|was|looks|works ?just|all|really|quite sense|fine|good|great|nice|ok|perfect|right ?((by|with|for) (me|us)) ,|.|; ?so ?(let us) keep|use|take it|that|this ?one", "take that", nil},
 	{"deck|decking|exterior|outdoor|stainless|galvanized|structural|timber|coated|construction !screws", "$1", nil},
+	{"no|skip|(never mind) ?the|a drawing|picture|sketch|diagram ?, just|only ?give|show ?me the", "the", phraseStartsClause},
 	{"?, is|are that|this|it|they ?just about|roughly|(more or less)|(close to)|(in line with) what you ?would ?also ((come|came) up with)|get|got|make|have|figure|reckon ?it ?too|(as well) $$", ", is that right ?", nil},
 }
 

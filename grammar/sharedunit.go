@@ -113,6 +113,9 @@ func bareBefore(atoms []atom, end int, unit string) (ends []int, at int) {
 		}
 		ends, at = append(ends, k), before
 	}
+	if at > 1 && atoms[at-1].text == "of" && (atoms[at-2].text == "choice" || atoms[at-2].text == "selection" || atoms[at-2].text == "pick") {
+		return nil, 0 // "a choice of 8, 12 or 16 foot lengths" is all of them
+	}
 	if at > 1 && atoms[at-1].text == ":" && (sharedUnits[atoms[at-2].text] != "" || lumberFeet[atoms[at-2].text] > 0 || atoms[at-2].text == "s") {
 		return nil, 0 // "twelves: 9, and 16-footers: 14"
 	}
