@@ -111,10 +111,7 @@ func (v *voice) noted() {
 
 // costsCompared tells what the lowest cost, where that is wanted, was found among.
 func (v *voice) costsCompared() {
-	wanted := slices.ContainsFunc(v.a.To.Statements, func(s solver.Statement) bool {
-		return s.Name.Quantity == solver.Goal && s.Value.Word == "cheapest"
-	})
-	if !wanted || v.a.Layout == nil || v.a.Layout.Up == nil || v.a.Layout.Along == nil {
+	if !v.cheapestWanted() || v.a.Layout == nil || v.a.Layout.Up == nil || v.a.Layout.Along == nil {
 		return
 	}
 	f, ok := v.fact("cheapest of")
@@ -129,4 +126,11 @@ func (v *voice) costsCompared() {
 	default:
 		v.p.say("Of "+of+" that I worked out none costs less than "+money(f.Nums[1]), noInk)
 	}
+}
+
+// cheapestWanted reports whether the lowest cost is wanted.
+func (v *voice) cheapestWanted() bool {
+	return slices.ContainsFunc(v.a.To.Statements, func(s solver.Statement) bool {
+		return s.Name.Quantity == solver.Goal && s.Value.Word == "cheapest"
+	})
 }

@@ -54,6 +54,11 @@ func (v *voice) moved(before, after string) {
 
 // changesNoLayout answers a what-if that bears on cutting, buying or bases alone.
 func (v *voice) changesNoLayout() {
+	if len(v.a.To.Statements) == 1 && v.cheapestWanted() {
+		v.costsCompared() // who asks for a cheaper way asks nothing of the layout
+		v.cautions()
+		return
+	}
 	text := "That changes nothing of the layout"
 	set := v.spoken()
 	for _, a := range []aspect{aboutCuts, aboutBuying, aboutBases} {

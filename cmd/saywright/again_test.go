@@ -75,3 +75,22 @@ func TestCheaperWay(t *testing.T) {
 	require.Equal(t, 5, c.say("rails >= 5").Layout.Rails)
 	require.Contains(t, c.say("ask cost").Text, "In all 90.50") // 47.50 + 30.00 + 4.00 + 9.00
 }
+
+// Who asks for a cheaper way while prices are missing is told so, and nothing of the layout.
+func TestCheaperWithoutPrices(t *testing.T) {
+	c := talking(t)
+	c.say("wall 42 high, span 140, gap 2-1/2, opening 34 on the right; 2x6x10 is 11.40")
+	text := c.say("is there a cheaper way").Text
+	require.Contains(t, text, "before everything on the list has a price")
+	require.NotContains(t, text, "changes nothing of the layout")
+}
+
+// What keeps the list from being made is asked before it is told what the list has not.
+func TestAtHandWithoutList(t *testing.T) {
+	c := talking(t)
+	c.say("wall 42 high, span 140, gap 2-1/2, opening 34 on the right")
+	c.say("bay 2 is 58 at the bottom")
+	a := c.say("the posts are up, what do I buy")
+	require.NotNil(t, a.Ask)
+	require.Contains(t, a.Ask.Text, "There is no bay 2")
+}

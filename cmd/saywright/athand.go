@@ -14,7 +14,11 @@ func (t *Talk) offerAtHand(q solver.Question) *solver.Question {
 		return &q
 	}
 	base := t.base(b)
-	buys := solver.Ask(b, base, "shopping", nil).Shopping
+	bought := solver.Ask(b, base, "shopping", nil)
+	if bought.Ask != nil {
+		return bought.Ask // what keeps the list from being made comes first
+	}
+	buys := bought.Shopping
 	cuts := solver.Ask(b, base, "cuts", nil).Cuts
 	var forms []string
 	add := func(item, long string, count int) {
