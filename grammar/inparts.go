@@ -25,32 +25,60 @@ const mostParted = 6
 
 // readInParts reads a line that was not understood clause by clause.
 func readInParts(line string, atoms []atom, c Context, r Reading) Reading {
-	if r.Ask == nil || !notGrasped(r.Ask) || c.part || c.deep || len(atoms) < 5 || len(atoms) > 60 || atoms[0].text == "with" || turnsOver(atoms) {
+	if r.Ask == nil || !notGrasped(r.Ask) || !mayBeParted(atoms, c) {
 		return r
 	}
-	cuts := partings(atoms)
-	if len(cuts) == 0 {
-		return r
-	}
-	c.Subject, c.Lately, c.Asked, c.Claims, c.Choices, c.Pending = nil, nil, nil, nil, nil, nil
-	c.part, c.mixed = true, saidInMetric(lex(atoms, c))
-	if told, ok := heardInParts(line, atoms, cuts, c); ok {
+	if told, ok := heardInParts(line, atoms, partings(atoms), c.ofAPart(atoms)); ok {
 		return told
 	}
 	return r
+}
+
+// readOnward reads a line clause by clause before it is read as a whole, where a word tells that something else follows ("and then", "also",
+// "plus"), or an order follows a whole question: read as a whole, such a word adds to what stood before, and what follows a question is tried.
+func readOnward(line string, atoms []atom, c Context) (Reading, bool) {
+	if !mayBeParted(atoms, c) {
+		return Reading{}, false
+	}
+	var cuts []partedAt
+	for _, cut := range partings(atoms) {
+		if right := atoms[cut.next:]; cut.onward || opensOrder(right) && asksWhole(atoms[:cut.end], right[0].text) {
+			cuts = append(cuts, cut)
+		}
+	}
+	if len(cuts) == 0 {
+		return Reading{}, false
+	}
+	return heardInParts(line, atoms, cuts, c.ofAPart(atoms))
+}
+
+// mayBeParted reports whether a line may hold clauses that have nothing to do with each other.
+func mayBeParted(atoms []atom, c Context) bool {
+	return !c.part && !c.deep && len(atoms) >= 5 && len(atoms) <= 60 && !triesOn[atoms[0].text] && !turnsOver(atoms)
+}
+
+// triesOn are words by which a line that they open tries or claims, on to its end.
+var triesOn = wordSet("with say try let imagine picture pretend assume assuming given according per on in")
+
+// ofAPart is the context of a clause of a line: it leans on nothing said before.
+func (c Context) ofAPart(atoms []atom) Context {
+	c.mixed = saidInMetric(lex(atoms, c))
+	c.Subject, c.Lately, c.Asked, c.Claims, c.Choices, c.Pending, c.part = nil, nil, nil, nil, nil, nil, true
+	return c
 }
 
 // partedAt is a place where a line may fall into two: the clause before it ends at one atom, the one behind it begins at another.
 type partedAt struct {
 	end, next int
 	stop      bool // a stop, or "and then": what stands behind it is a sentence of its own
+	onward    bool // a word tells that something else follows
 }
 
 // heardInParts reads the clauses between some of the places where a line may be cut; the first way in which all are heard is taken.
 func heardInParts(line string, atoms []atom, cuts []partedAt, c Context) (Reading, bool) {
 	for i, cut := range cuts {
 		left, right := atoms[:cut.end], atoms[cut.next:]
-		if !ofItself(right) {
+		if !ofItself(right, cut.onward) {
 			continue
 		}
 		first := readSpoken(line, left, c)
@@ -59,7 +87,7 @@ func heardInParts(line string, atoms []atom, cuts []partedAt, c Context) (Readin
 		}
 		var rest []partedAt
 		for _, x := range cuts[i+1:] {
-			rest = append(rest, partedAt{x.end - cut.next, x.next - cut.next, x.stop})
+			rest = append(rest, partedAt{x.end - cut.next, x.next - cut.next, x.stop, x.onward})
 		}
 		then := readSpoken(line, right, c)
 		if !saysAlone(then) {
@@ -88,9 +116,10 @@ func partings(atoms []atom) (cuts []partedAt) {
 		case !breaksClause(atoms, i) && w != "and" && w != "plus" && w != "also":
 			continue
 		}
-		cut := partedAt{end: i, next: i + 1, stop: w == "." || w == ";" || w == "!" || w == "?"}
+		cut := partedAt{end: i, next: i + 1, stop: w == "." || w == ";" || w == "!" || w == "?", onward: w == "plus"}
 		for cut.next < len(atoms) && (breaksClause(atoms, cut.next) || leadsPart[atoms[cut.next].text]) {
 			cut.stop = cut.stop || atoms[cut.next].text == "then"
+			cut.onward = cut.onward || leadsPart[atoms[cut.next].text] && atoms[cut.next].text != "and"
 			cut.next++
 		}
 		if w == "?" {
@@ -114,24 +143,36 @@ func figureAt(a atom) bool {
 
 // turnsOver reports whether a word of a line may turn what another of its clauses says.
 func turnsOver(atoms []atom) bool {
-	return slices.ContainsFunc(atoms, func(a atom) bool { return overTurns[a.text] })
+	for i, a := range atoms {
+		if overTurns[a.text] && !(a.text == "but" && i > 0 && atoms[i-1].text == "nothing") {
+			return true
+		}
+	}
+	return false
 }
 
 // overTurns are words by which one clause may turn another: conditions, claims, what is doubted, corrected, compared or taken up.
 var overTurns = wordSet(`without if unless suppose supposing or but though although instead rather except maybe perhaps he she they says said claims thinks reckons told
-	cannot none nobody nothing until till because whether while wait sorry scratch actually mean meant correction oops undo
+	cannot none nobody until till because whether while wait sorry scratch actually mean meant correction oops undo
 	know knew care mind matter insist insists swear swears hold holds according gave between`)
 
 // ofItself reports whether a clause leans on nothing before it.
-func ofItself(part []atom) bool {
-	return len(part) > 1 && !opensNone[part[0].text] && !slices.ContainsFunc(part, func(a atom) bool { return ofBefore[a.text] })
+func ofItself(part []atom, onward bool) bool {
+	for i, a := range part {
+		if ofBefore[a.text] && !(compares[a.text] && i+1 < len(part) && part[i+1].text == "than") {
+			return false // "two more than the job takes" leans on nothing
+		}
+	}
+	return len(part) > 1 && !opensNone[part[0].text] && (onward || !relates[part[0].text])
 }
 
 var (
 	// ofBefore are words that speak of what was said before.
 	ofBefore = wordSet("it its it's that those them they this these same one ones there both another other others either neither each more less so too again back")
 	// opensNone are words that no clause of its own begins with.
-	opensNone = wordSet("of than to from for with at in on by above below under over through which who whose where not no yes nor or but because since so as step")
+	opensNone = wordSet("of than to for with at in on by above below under over through not no yes nor or but because since so as step")
+	// relates are words that may go on with what stands before a comma; behind a word that leads on they ask.
+	relates = wordSet("which who whose where")
 )
 
 // saysAlone reports whether what a clause says stands by itself, and no word of it was taken for another.
@@ -159,13 +200,21 @@ func goTogether(first, then Reading, cut partedAt, right []atom) bool {
 			}
 		}
 	}
-	if asked := slices.IndexFunc(then.Acts, func(a Act) bool { return a.Kind == State }) < 0; asked && len(then.Acts) <= joinedIn(right) {
+	if cut.onward && (countOnly(right, then) || len(right) < 3 && then.Acts[0].Kind == Ask) {
+		return false // "spare 10% plus 2 boards", "overall 12 feet plus the posts"
+	}
+	if asked := slices.IndexFunc(then.Acts, func(a Act) bool { return a.Kind == State }) < 0; asked && first.Acts[0].Kind == Ask && len(then.Acts) <= joinedIn(right) {
 		return false // "cuts, marks, list": something of the list is not heard
 	}
 	if first.Acts[len(first.Acts)-1].Kind != State && then.Acts[0].Kind == State && !cut.stop {
-		return opensStatement(right) // "how many rails, and a gap of three" may try the gap
+		return opensOrder(right) // "how many rails, and a gap of three" may try the gap
 	}
 	return true
+}
+
+// countOnly reports whether a clause begins with a figure that counts: what is counted may be of the clause before.
+func countOnly(right []atom, r Reading) bool {
+	return (numeric(right[0]) || spelledNumber(right[0].text)) && r.Acts[0].Kind == State && solver.KindOf(r.Acts[0].Statements[0].Name.Quantity) == solver.Count
 }
 
 // joinedIn counts the commas and the "and"s inside a clause.
@@ -197,8 +246,9 @@ func plusJoins(in []token) []token {
 	valued, told := false, false // before in the clause stand a value, and more than names
 	for i := range in {
 		switch t := &in[i]; {
-		case t.kind == kStop || t.kind == kQMark || t.kind == kComma:
+		case t.kind == kStop || t.kind == kQMark:
 			valued, told = false, false
+		case t.kind == kComma:
 		case t.kind == kNum || t.kind == kSize:
 			valued, told = true, true
 		case t.kind == kChange && t.text == "plus" && i > 0 && i+1 < len(in) && joinsClauses(in[i+1:], valued, told):
@@ -214,10 +264,6 @@ func plusJoins(in []token) []token {
 // joinsClauses reports whether what stands behind a "plus" is a clause of its own. "The wall plus the cap is 44" is a sum.
 func joinsClauses(behind []token, valued, told bool) bool {
 	switch behind[0].kind {
-	case kSize:
-		return true
-	case kNum:
-		return valued && len(behind) > 1 && (behind[1].kind == kPart || behind[1].kind == kLoc || behind[1].kind == kAt || behind[1].kind == kSize)
 	case kPart, kLoc:
 		for i := 1; told && i < len(behind); i++ {
 			switch behind[i].kind {
@@ -227,7 +273,8 @@ func joinsClauses(behind []token, valued, told bool) bool {
 				return false
 			}
 		}
-		return false
+	case kNot, kHead, kWh, kWhere, kCmd, kBound:
+		return true
 	}
-	return true
+	return false
 }

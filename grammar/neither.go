@@ -63,7 +63,7 @@ func neitherSide(in []atom) []atom {
 			if !ok || high == low || saidInFeet(in[figure:end]) && !saidInFeet(in[figure2:end2]) {
 				continue // "never more than six feet nor less than five" is of feet, too
 			}
-			return eitherSide(in, no, i, low, [4]int{figure, end, figure2, end2})
+			return neitherSide(eitherSide(in, no, i, low, [4]int{figure, end, figure2, end2})) // each of several denials
 		}
 	}
 	return in
@@ -119,14 +119,12 @@ func neitherOf(in []atom) []atom {
 		if !ok {
 			continue
 		}
-		for end < len(in) && in[end].kind == aSign {
-			end++
-		}
+		rest := in[end:]
 		to := i
 		for to > nor+1 && sideVerbs[in[to-1].text] {
 			to--
 		}
-		if end < len(in) || to == nor+1 || slices.ContainsFunc(in[1:to], func(a atom) bool { return a.kind != aWord || saysNoSide[a.text] }) {
+		if len(rest) > 1 && rest[0].text != "," && rest[0].text != "and" || to == nor+1 || slices.ContainsFunc(in[1:to], func(a atom) bool { return a.kind != aWord || saysNoSide[a.text] }) {
 			return in
 		}
 		side := "most"
@@ -136,7 +134,7 @@ func neitherOf(in []atom) []atom {
 		bound := append([]atom{worded(in[i], "at"), worded(in[i], side)}, in[figure:end]...)
 		out := append(append([]atom{}, in[1:nor]...), bound...)
 		out = append(append(out, worded(in[nor], "and")), in[nor+1:to]...)
-		return append(out, bound...)
+		return append(append(out, bound...), rest...)
 	}
 	return in
 }

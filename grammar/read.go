@@ -127,6 +127,9 @@ func Read(line string, c Context) Reading {
 
 // readSpoken reads a line that is no normal form and answers no question.
 func readSpoken(line string, atoms []atom, c Context) Reading {
+	if r, ok := readOnward(line, atoms, c); ok {
+		return r
+	}
 	if r, ok := readContrasted(line, atoms, c); ok {
 		return r
 	}

@@ -28,9 +28,6 @@ func questionsParted(in []atom) []atom {
 			next++
 		}
 		sign := partedBy(in[from:i], in[i].text, in[next:])
-		if sign == "" && next < len(in) && ownStatement(in[from:i], in[next:], next > i+1 && somethingElse[in[next-1].text]) {
-			sign = "."
-		}
 		if sign == "" && next < len(in) && (plus || in[next-1].text == "also") && opensThought(in[next:]) && tellsWhole(in[from:i]) {
 			sign = "." // "the wall is 48 high plus make the gap 2" adds nothing to it
 		}
