@@ -67,6 +67,7 @@ type Act struct {
 // Context is what a line leans on: what was said and asked before it.
 type Context struct {
 	Metric   bool               // bare lengths are millimeters
+	Metered  bool               // every length that stands was said in a metric unit, though nobody said to work in metric: a bare length is asked back
 	Ear      bool               // the line came by ear: what sounds alike is asked back
 	Subject  *solver.Name       // what was spoken of last, where that is certain
 	Lately   []solver.Name      // all that the last line spoke of, in order

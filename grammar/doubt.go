@@ -160,6 +160,9 @@ type otherValue struct {
 func (s *speech) question(m made, lo, hi amount) *solver.Question {
 	read := []otherValue{{m.st.Value.Num, m.st.Upper.Num, m.st.Value.Unit, lo.says(s.metric)}}
 	if m.kind == solver.Length {
+		if s.mixed && !s.metric && lo.unit == bare {
+			read[0].says += " in" // beside metric lengths a bare "85" tells nothing
+		}
 		read = append(read, s.others(m, lo, hi)...)
 	} else if m.kind == solver.Count {
 		read = append(read, twins(m, lo)...)

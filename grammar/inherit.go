@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver/exact"
@@ -101,6 +102,13 @@ func saidInMetric(tokens []token) bool {
 		}
 	}
 	return found
+}
+
+// saidInInches reports whether a length of a line is said in inches or feet.
+func saidInInches(tokens []token) bool {
+	return slices.ContainsFunc(tokens, func(t token) bool {
+		return t.kind == kNum && (t.amt.unit == inches || t.amt.unit == feet)
+	})
 }
 
 // worksInCentimeters reports whether a line says that it speaks in centimeters: its bare figures may then be meant in them.

@@ -270,7 +270,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 	if t := tellsOver(tokens); t != nil {
 		return qMeant.askAt(t.at)
 	}
-	s.mixed, s.inCentimeters = c.mixed || saidInMetric(tokens), worksInCentimeters(tokens)
+	s.mixed, s.inCentimeters = c.mixed || c.Metered && !saidInInches(tokens) || saidInMetric(tokens), worksInCentimeters(tokens)
 	tokens = danglers(tokens)
 	said := endOfTalk(atoms)
 	for n := len(tokens); n > 1 && tokens[n-1].kind == kComma && tokens[n-1].at >= said; n-- {

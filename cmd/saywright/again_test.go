@@ -94,3 +94,17 @@ func TestAtHandWithoutList(t *testing.T) {
 	require.NotNil(t, a.Ask)
 	require.Contains(t, a.Ask.Text, "There is no bay 2")
 }
+
+// After lengths that were all said in metric units a bare length is asked back, though nobody said to work in metric: 85 is 85 cm as likely as inches.
+func TestBareBehindMetric(t *testing.T) {
+	c := talking(t)
+	c.say("wall 1 m high, 3.20 m between the posts, opening 80 cm on the right")
+	a := c.say("make the opening 85")
+	require.NotNil(t, a.Ask)
+	require.Contains(t, a.Ask.Choices, "opening = 850 mm")
+	require.Contains(t, a.Ask.Text, "85 in")
+	c.say("85 cm")
+	c.stands("wall height = 1000 mm", "span = 3200 mm", "opening side = right", "opening = 850 mm")
+	require.Nil(t, c.say("gap 2-1/2 in").Ask)
+	require.Nil(t, c.say("opening 34").Ask) // inches stand now, too
+}

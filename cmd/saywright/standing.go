@@ -65,6 +65,22 @@ func (s standing) metric() bool {
 	return ok && u.Value.Word == "metric"
 }
 
+// metered reports whether lengths stand, and each of them was said in a metric unit.
+func (s standing) metered() bool {
+	found := false
+	for _, b := range s.books {
+		for _, st := range b.Standing() {
+			switch st.Value.Unit {
+			case solver.Inch:
+				return false
+			case solver.Millimeter:
+				found = true
+			}
+		}
+	}
+	return found
+}
+
 func (s standing) empty() bool {
 	return !slices.ContainsFunc(s.books, func(b solver.Book) bool { return !b.Empty() })
 }

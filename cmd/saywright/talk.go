@@ -131,7 +131,7 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 
 func (t *Talk) context() grammar.Context {
 	c := grammar.Context{
-		Metric: t.now.metric(), Subject: theOne(t.lately), Lately: t.lately, Answered: t.last != nil, Tried: t.tried != nil,
+		Metric: t.now.metric(), Metered: t.now.metered(), Subject: theOne(t.lately), Lately: t.lately, Answered: t.last != nil, Tried: t.tried != nil,
 		Asked: t.wanted, Claims: t.held, Teaching: t.lesson != nil, Walls: t.now.walls(), Saved: t.shelf.names(),
 	}
 	if t.asked != nil {
