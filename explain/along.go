@@ -65,7 +65,11 @@ func (v *voice) spanGrown() {
 	if by.Sign() < 0 {
 		more, by = "shorter", by.Neg()
 	}
-	v.p.say("That makes the wall "+v.both(by)+" "+more+": "+v.both(f.Nums[1])+" between the end posts, "+v.both(f.Nums[0])+" before. If they stand already, tell me how far apart", warning)
+	text := "That makes the wall " + v.both(by) + " " + more + ": " + v.both(f.Nums[1]) + " between the end posts, " + v.both(f.Nums[0]) + " before"
+	if v.first("how far apart they stand") {
+		text += ". If they stand already, tell me how far apart"
+	}
+	v.p.say(text, warning)
 }
 
 func countOrNone(n int) string {

@@ -10,12 +10,17 @@ import (
 // askAtHand asks how much of a part is there already: so much comes off the list.
 func (v *voice) askAtHand(q solver.Question, parts []string) string {
 	posts := slices.Contains(parts, "post")
-	off := slices.ContainsFunc(q.Facts, func(f solver.Fact) bool { return f.Key == "not on the list" })
+	holds := func(key string) bool {
+		return slices.ContainsFunc(q.Facts, func(f solver.Fact) bool { return f.Key == key })
+	}
+	off := holds("not on the list")
 	switch {
 	case len(q.Choices) > 0 && posts:
 		return "The end posts are never on the list. What is there of the added ones? It comes off the list then."
 	case len(q.Choices) > 0:
 		return "Is this there already? It comes off the list then."
+	case holds("end posts alone"):
+		return "The end posts are never on the list, so nothing comes off it. What else is there?"
 	case off && posts:
 		return "The end posts are never on the list, and this wall has no other post. What else is there?"
 	case off:
@@ -27,6 +32,18 @@ func (v *voice) askAtHand(q solver.Question, parts []string) string {
 		}
 	}
 	return "How many are there? They come off the list then."
+}
+
+// noneComesOff tells, before what the line asks for, that the list has none of what is there.
+func (v *voice) noneComesOff() {
+	f, ok := v.fact("none comes off")
+	switch {
+	case !ok:
+	case slices.Contains(f.Names, "post"):
+		v.p.say("The end posts are never on the list, so nothing comes off it for them", noInk)
+	default:
+		v.p.say("The list has none of that, so nothing comes off it", noInk)
+	}
 }
 
 // atHandAloud says the choices by number, each in words.
@@ -49,15 +66,8 @@ func partsOf(choice string) string {
 
 // comesOff tells, by a list, how to say what is there already; once a conversation, and not to who has said so.
 func (v *voice) comesOff() {
-	for _, w := range v.a.Work {
-		if w.Note == "less what is at hand" {
-			return
-		}
-	}
-	for _, b := range v.a.Plan {
-		if b.Have {
-			return
-		}
+	if _, said := v.fact("told at hand"); said {
+		return
 	}
 	say := "`I have the brackets`"
 	if v.buys("post base") {
@@ -65,5 +75,20 @@ func (v *voice) comesOff() {
 	}
 	if v.first("what is there comes off") {
 		v.p.note("What is there already comes off the list: say " + say)
+	}
+}
+
+// tooShort tells, by a list, of what is there and no longer long enough, so that it does not go from the sums without a word.
+func (v *voice) tooShort() {
+	for _, f := range v.facts("too short at hand") {
+		if len(f.Names) == 0 || len(f.Nums) < 3 {
+			continue
+		}
+		n, what := ints(f.Nums[:1])[0], size(f.Names[0])+" of "+v.onTapeOrExact(f.Nums[1])
+		is := " is too short: "
+		if n != 1 {
+			what, is = count(n)+" "+what, " are too short: "
+		}
+		v.p.say("Your "+what+is+v.both(f.Nums[2])+" is needed", warning)
 	}
 }

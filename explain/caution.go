@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -19,7 +20,7 @@ func (v *voice) cautions() {
 		}
 		inThese := v.first("worded: " + text)
 		if text == "" || !v.tellsCaution(c.Key, v.sameCaution(c)) {
-			if c.Key != "free post" || !inThese || text == standingCautions["free post"] {
+			if c.Key != "free post" || !inThese || !ofSeveralPosts(c) {
 				continue
 			}
 			text = "These posts, too, are held only at their feet: tie their tops, or get bases made for it." // more of them than before
@@ -32,6 +33,13 @@ func (v *voice) cautions() {
 		}
 		v.p.add(para{lead: "Caution: ", text: text, ink: warning})
 	}
+}
+
+// ofSeveralPosts reports whether a caution counts more than one post.
+func ofSeveralPosts(c solver.Caution) bool {
+	return slices.ContainsFunc(c.Facts, func(f solver.Fact) bool {
+		return f.Key == "posts" && len(f.Nums) > 0 && exact.Int(1).Less(f.Nums[0])
+	})
 }
 
 // hardCautions are those that are said aloud too.

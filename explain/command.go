@@ -51,9 +51,42 @@ func (v *voice) standsNow() {
 func (v *voice) phrases(list []string) string {
 	var out []string
 	for _, s := range list {
-		out = append(out, v.actPhrase(s))
+		out = append(out, v.donePhrase(s))
 	}
 	return and(out)
+}
+
+// donePhrase says an act that was done: "forget gap" is forgetting the gap.
+func (v *voice) donePhrase(s string) string {
+	verb, rest, _ := strings.Cut(s, " ")
+	switch {
+	case s == "start over":
+		return "starting over"
+	case verb == "open":
+		return "opening " + quoted(rest)
+	case strings.HasPrefix(s, "same as "):
+		return "the same as " + quoted(strings.TrimPrefix(s, "same as "))
+	case strings.HasPrefix(s, "forget all but "):
+		var kept []string
+		for _, name := range strings.Split(strings.TrimPrefix(s, "forget all but "), ", ") {
+			kept = append(kept, v.the(name))
+		}
+		return "forgetting all but " + and(kept)
+	case verb != "forget":
+		return v.actPhrase(s)
+	}
+	wall, bare, of := strings.Cut(rest, ": ")
+	if !of {
+		bare = rest
+	}
+	said := v.the(bare)
+	if read(bare).op != "" || said == quoted(bare) { // one statement, or a wish
+		said = v.phrase(bare)
+	}
+	if of {
+		said += " of " + quoted(wall)
+	}
+	return "forgetting " + said
 }
 
 // actPhrase says a normal form that may be an act of its own, such as "forget gap".

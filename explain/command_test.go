@@ -15,7 +15,7 @@ func TestCommands(t *testing.T) {
 		want  string
 	}{
 		{"undo", []solver.Fact{{Key: "undone", Names: []string{"gap = 2 in", "rails = 6"}}}, "Taken back: a gap of 2 and six rails."},
-		{"undo", []solver.Fact{{Key: "undone", Names: []string{"forget gap"}}}, "Taken back: “forget gap”."},
+		{"undo", []solver.Fact{{Key: "undone", Names: []string{"forget gap"}}}, "Taken back: forgetting the gap."},
 		{"redo", []solver.Fact{{Key: "redone", Names: []string{"rails = 6"}}}, "Back again: six rails."},
 		{"forget", []solver.Fact{{Key: "forgot", Names: []string{"gap <= 3 in"}}}, "Forgotten: a gap of 3 or less."},
 		{"set aside", []solver.Fact{{Key: "set aside", Names: []string{"guard"}}}, "The guard's limits are set aside: they block no more, and the caution stays."},

@@ -13,6 +13,7 @@ func (v *voice) compose() *page {
 	v.mended()
 	v.whichWall()
 	v.fault()
+	v.noneComesOff()
 	v.whichLayout()
 	if v.a.Ask != nil && v.onlyAsks() {
 		if v.a.To.Kind == "state" && v.a.Verdict == solver.Open && len(v.a.To.Statements) > 0 {
@@ -135,7 +136,7 @@ func (v *voice) whichLayout() {
 	if f, ok := v.fact("of the trial"); ok {
 		v.p.say("Of what you tried: "+v.phrases(f.Names), noInk)
 	}
-	if f, ok := v.fact("without the trial"); ok && v.first("without the trial: "+v.phrases(f.Names)) {
+	if f, ok := v.fact("without the trial"); ok {
 		v.p.say("Of what stands, without what you tried: "+v.phrases(f.Names), noInk)
 	}
 }

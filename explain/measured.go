@@ -63,20 +63,54 @@ func (v *voice) notAsMeasured() {
 	}
 }
 
-// slope tells where rails are tightest, and whether square ends do.
+// slope tells where rails are tightest, and whether square ends do: once where it is the same in all bays that were measured.
 func (v *voice) slope() {
+	var tight, square []inBay
 	for _, f := range v.facts("tightest at") {
-		if len(f.Names) > 0 {
-			v.p.note(tightWords[f.Names[0]])
+		if len(f.Names) > 0 && len(f.Nums) > 0 {
+			tight = append(tight, inBay{tightWords[f.Names[0]], f.Nums[0]})
 		}
 	}
 	for _, f := range v.facts("ends square") {
-		if len(f.Nums) > 2 {
-			if f.Nums[1].Sign() == 0 {
-				v.p.note("Ends square")
-				continue
+		switch {
+		case len(f.Nums) < 3:
+		case f.Nums[1].Sign() == 0:
+			square = append(square, inBay{"Ends square", f.Nums[0]})
+		default:
+			square = append(square, inBay{"Ends square: over one face an end is out by less than a " + v.length(f.Nums[2]) + " mark", f.Nums[0]})
+		}
+	}
+	v.byBay(tight, len(tight))
+	v.byBay(square, len(tight))
+}
+
+// inBay is what is true of the rails of one bay.
+type inBay struct {
+	text string
+	bay  exact.Rat
+}
+
+// byBay says each text once, with its bays where it is not that of all.
+func (v *voice) byBay(list []inBay, all int) {
+	said := map[string]bool{}
+	for _, first := range list {
+		if said[first.text] {
+			continue
+		}
+		said[first.text] = true
+		var bays []string
+		for _, o := range list {
+			if o.text == first.text {
+				bays = append(bays, number(o.bay))
 			}
-			v.p.note("Ends square: over one face an end is out by less than a " + v.length(f.Nums[2]) + " mark")
+		}
+		switch {
+		case len(bays) == max(all, len(list)):
+			v.p.note(first.text)
+		case len(bays) == 1:
+			v.p.note("Bay " + bays[0] + ": " + lower(first.text))
+		default:
+			v.p.note("Bays " + and(bays) + ": " + lower(first.text))
 		}
 	}
 }

@@ -24,6 +24,7 @@ func (v *voice) shopping() {
 	v.planTable()
 	v.planProof()
 	v.noBoards()
+	v.tooShort()
 	v.ripped()
 	v.hardwareTold()
 	v.unpriced()

@@ -35,6 +35,9 @@ func (v *voice) oneClaim(c solver.Claim) {
 	switch {
 	case c.Holds == nil:
 		v.p.say("I can't judge "+claim+" from what is known", noInk)
+	case *c.Holds && len(v.facts("otherwise now")) > 0:
+		v.p.say("It can be: "+claim, good)
+		v.setBeside()
 	case *c.Holds:
 		v.p.say(map[bool]string{true: "That fits: ", false: "Yes: "}[tooMuch.MatchString(v.a.Said)]+claim, good)
 	default:
@@ -50,11 +53,48 @@ func (v *voice) oneClaim(c solver.Claim) {
 			text += ": " + s
 		}
 		v.p.say(text, bad)
-		if s := v.offBy(c); s != "" && c.Slip == "" {
+		if r, tape := v.onlyRounded(c); tape {
+			v.p.note("It is off by " + v.length(r) + ", less than a tape shows; marks made from the floor don't add that up")
+		} else if s := v.offBy(c); s != "" && c.Slip == "" {
 			v.p.note("It is off by " + s)
 		}
 	}
 	v.p.lay(v.work(c.Work))
+}
+
+// onlyRounded tells by how much a claim is off that is as near as a tape shows the figure.
+func (v *voice) onlyRounded(c solver.Claim) (exact.Rat, bool) {
+	by, err := exact.Parse(c.By)
+	_, q, _ := thingOf(read(c.Claim).name)
+	if err != nil || !lengthLike(q) || by.Sign() == 0 || v.Nearest(by).Sign() != 0 {
+		return by, false
+	}
+	return by, true
+}
+
+// setBeside tells what the layout has in the place of claims that can hold.
+func (v *voice) setBeside() {
+	var now []string
+	for _, f := range v.facts("otherwise now") {
+		switch {
+		case len(f.Names) > 2:
+			now = append(now, v.wordValue(f.Names[1], f.Names[2]))
+		case len(f.Names) < 2 || len(f.Nums) == 0:
+		case solver.KindOf(solver.Quantity(f.Names[1])) == solver.Count:
+			there := "there are "
+			if f.Nums[0].Eq(exact.Int(1)) {
+				there = "there is "
+			}
+			now = append(now, there+v.figure(solver.Fact{Names: f.Names[1:], Nums: f.Nums}))
+		case len(v.a.Check) == 1 && lengthLike(solver.Quantity(f.Names[1])):
+			now = append(now, "it is "+v.both(f.Nums[0]))
+		default:
+			now = append(now, v.figure(solver.Fact{Names: f.Names[1:], Nums: f.Nums}))
+		}
+	}
+	if len(now) > 0 {
+		v.p.note("Now " + and(now))
+	}
 }
 
 // manyClaims answers several: how many hold, a table, and what lies behind those that don't.
@@ -73,9 +113,10 @@ func (v *voice) manyClaims() {
 	v.p.say(v.claimsVerdict(hold, fail, open), map[bool]ink{true: good, false: bad}[fail == 0])
 	t := newTable("<claim", "<", "<should be", "off by")
 	for _, c := range v.a.Check {
-		t.row(v.phrase(c.Claim), claimWord(c), v.shouldBe(c), v.offBy(c))
+		t.row(v.phrase(c.Claim), v.claimWord(c), v.shouldBe(c), v.offBy(c))
 	}
 	v.p.add(*t)
+	v.setBeside()
 	for _, c := range v.a.Check {
 		if s := slipWords(c); s != "" {
 			v.p.note(v.phrase(c.Claim) + ": " + s)
@@ -87,6 +128,8 @@ func (v *voice) manyClaims() {
 // claimsVerdict says how it stands with several claims; one or two that fail are named with what they should be.
 func (v *voice) claimsVerdict(hold, fail, open int) string {
 	switch {
+	case fail == 0 && open == 0 && len(v.facts("otherwise now")) > 0:
+		return "All of it can be, and not all of it is so now"
 	case fail == 0 && open == 0:
 		return "Yes, all of it holds"
 	case fail == 0 && hold == 0:
@@ -124,8 +167,10 @@ func doOr(n int, one, many string) string {
 	return many
 }
 
-func claimWord(c solver.Claim) string {
+func (v *voice) claimWord(c solver.Claim) string {
 	switch {
+	case c.Holds != nil && *c.Holds && slices.ContainsFunc(v.facts("otherwise now"), func(f solver.Fact) bool { return first(f.Names) == c.Claim }):
+		return "can be"
 	case c.Holds == nil:
 		return "can't tell"
 	case *c.Holds:
@@ -178,6 +223,9 @@ func (v *voice) offBy(c solver.Claim) string {
 	_, q, _ := thingOf(read(c.Claim).name)
 	if q == "" {
 		q = solver.Quantity(strings.Fields(read(c.Claim).name)[0])
+	}
+	if r, tape := v.onlyRounded(c); tape {
+		return v.length(r)
 	}
 	return v.valueOf(q, c.By)
 }

@@ -27,6 +27,9 @@ func (s *Site) buy(cuts Findings) (f Findings) {
 	for _, w := range wantsOf(cuts.Cuts) {
 		f.and(s.buyLumber(w, t))
 	}
+	if len(s.Have) > 0 {
+		f.Facts = append(f.Facts, Fact{Key: "told at hand"})
+	}
 	f.and(s.buyHardware(cuts, t))
 	f.and(s.buyFinish(cuts.Cuts, t))
 	for _, q := range []struct {
@@ -66,6 +69,9 @@ func (s *Site) buyLumber(w want, t *till) (f Findings) {
 	}
 	f.and(s.whyNoFewer(w, job, plan))
 	bought := countBought(plan)
+	if len(bought) > 0 {
+		f.Facts = append(f.Facts, s.tooShortAtHand(w, job)...)
+	}
 	f.and(s.addSpare(w, job, &bought))
 	for _, l := range bought {
 		t.put(w.size, &l.length, l.count, priceIn(job, l.length))
@@ -76,6 +82,21 @@ func (s *Site) buyLumber(w want, t *till) (f Findings) {
 	t.proven = t.proven && plan.Proven
 	f.Facts = append(f.Facts, s.planTold(w, plan))
 	return f
+}
+
+// tooShortAtHand lists boards at hand that hold none of the pieces, not even the shortest.
+func (s *Site) tooShortAtHand(w want, job stock.Job) (facts []Fact) {
+	least := w.pieces[0].Length
+	for _, p := range w.pieces {
+		least = exact.Min(least, p.Length)
+	}
+	least = least.Add(s.Trim)
+	for _, b := range job.OnHand {
+		if b.Length.Less(least) {
+			facts = append(facts, Fact{Key: "too short at hand", Names: []string{w.size}, Nums: []exact.Rat{exact.Int(b.Have), b.Length, least}})
+		}
+	}
+	return facts
 }
 
 // planTold sums a plan up: boards and length bought, boards used from those at hand, whether nothing better exists.

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"saywright/solver/exact"
-	"saywright/solver/lumber"
 )
 
 // hold holds claims against what stands. Counts and sizes are judged first, since lengths hang on them; each claim that
@@ -12,6 +11,7 @@ import (
 //
 //	fact "claims clash": Names the claims that contradict each other; the conflict is the first in Conflicts
 //	fact "rest blocked": what stands does not hold by itself; claims were held against its geometry alone
+//	fact "otherwise now": Names a claim that can hold, the quantity, and its word if it is one; Nums its figure: what the layout has instead
 func hold(b Book, base *Answer, claims []Statement) *Answer {
 	next, settled, told, err := b.WithAll(claims, base.layoutOr())
 	if err != nil {
@@ -25,6 +25,7 @@ func hold(b Book, base *Answer, claims []Statement) *Answer {
 		a.Facts = append(a.Facts, Fact{Key: "claims clash", Names: clash})
 	}
 	a.Check = j.all(settled)
+	a.Facts = append(a.Facts, j.otherwise...)
 	trial.holdQuote(a, settled)
 	if j.eased {
 		a.Facts = append(a.Facts, Fact{Key: "rest blocked"})
@@ -64,6 +65,8 @@ type judge struct {
 	b     Book
 	base  *Answer
 	eased bool // the rest does not hold by itself: parts and limits were left out
+
+	otherwise []Fact // what the layout has in the place of what holds
 }
 
 func (j *judge) all(claims []Statement) []Claim {
@@ -138,6 +141,7 @@ func (j *judge) rule(c Statement, out Claim) Claim {
 	with1.add(at)
 	if hit, _ := o.s.feasible(with1); hit != nil {
 		out.Holds = verdict(true)
+		j.setBeside(c)
 		return out
 	}
 	out.Holds = verdict(false)
@@ -148,6 +152,27 @@ func (j *judge) rule(c Statement, out Claim) Claim {
 	}
 	out.Slip, out.Work = p.slip(c, o, on)
 	return out
+}
+
+// setBeside notes what the layout has where a claim can hold and is not what came out.
+func (j *judge) setBeside(c Statement) {
+	is, ok := j.base.layoutOr().Value(c.Name)
+	if !ok || c.Value.Of != nil || c.Upper.Of != nil || c.Value.List != nil || c.Name.Quantity == Goal {
+		return
+	}
+	f := Fact{Key: "otherwise now", Names: []string{c.String(), c.Name.String()}}
+	switch {
+	case is.Word != "" || c.Value.Word != "":
+		if is.Word == c.Value.Word || is.Word == "" || c.Value.Word == "" {
+			return
+		}
+		f.Names = append(f.Names, is.Word)
+	case within(is.Num, c):
+		return
+	default:
+		f.Nums = []exact.Rat{is.Num}
+	}
+	j.otherwise = append(j.otherwise, f)
 }
 
 // saidSo reports whether a claim is what stands word for word, and what stands holds. Posed beside itself it would be one law, and
@@ -301,139 +326,6 @@ func (j *judge) marks(c Statement, out Claim) Claim {
 			}
 			out.ShouldBe += m.String()
 		}
-	}
-	return out
-}
-
-// The slips that give a wrong figure, by key: "nominal size", "bottom gap forgotten", "one gap too many",
-// "one gap too few", "post face forgotten", "nominal post".
-
-// slip finds the one common slip that gives exactly the wrong figure, with its sum.
-func (p *problem) slip(c Statement, o *outcome, on set) (string, []Work) {
-	if c.Op != Eq || c.Value.Of != nil {
-		return "", nil
-	}
-	hit, _ := o.s.feasible(on)
-	if hit == nil {
-		return "", nil
-	}
-	sh := p.lay(hit, o.s.f, on, set{}, -1, 0)
-	prep := exact.Prepare(&sh.sys)
-	x := prep.Point()
-	var slips []slipped
-	switch c.Name.Quantity {
-	case Gap:
-		slips = p.gapSlips(sh, x)
-	case WallHeight:
-		slips = p.heightSlips(sh, x)
-	case Bay, Opening:
-		slips = p.spanSlips(sh, x, c.Name.Quantity)
-	}
-	lines := p.rightly(c, sh, x)
-	for _, s := range slips {
-		if s.e.Value.Eq(c.Value.Num) {
-			return s.key, append([]Work{Line(c.Name.String(), "slip", s.e)}, lines...)
-		}
-	}
-	return "", lines
-}
-
-// rightly derives the gap as it should have been, where one rail count leaves one gap.
-func (p *problem) rightly(c Statement, sh *sheet, x []exact.Rat) []Work {
-	n := sh.c.rails
-	if c.Name.Quantity != Gap || n < 2 || sh.f&upField == 0 || len(sh.segs) > 1 {
-		return nil
-	}
-	u := &Up{WallHeight: x[vHeight], Rails: n, RailFace: x[vFace], Gap: x[vGap], BottomGap: x[vBottom]}
-	wood := Product(Tally(n), Num(u.RailFace))
-	return append([]Work{Line(string(Rails), "wood", wood)}, shareOut(u, wood.Value, u.BottomGap.Eq(u.Gap))...)
-}
-
-type slipped struct {
-	key string
-	e   Expr
-}
-
-// nominalFace is the larger figure of a size's name, in inches: what a 2x6 is called, not what it measures.
-func (p *problem) nominalFace(q Quantity) (exact.Rat, bool) {
-	s := p.sizeOf(q)
-	if s.Metric || s.Name == "" {
-		return exact.Rat{}, false
-	}
-	return lumber.Nominal(s.Name)
-}
-
-func (p *problem) gapSlips(sh *sheet, x []exact.Rat) []slipped {
-	n := sh.c.rails
-	left := func(face exact.Rat) Expr { return Less(Num(x[vHeight]), Product(Tally(n), Num(face))) }
-	share := func(e Expr, k int) Expr { return Quotient(e, Tally(k)) }
-	same := x[vBottom].Eq(x[vGap])
-	k := n - 1
-	if same {
-		k = n
-	}
-	if k < 1 {
-		return nil
-	}
-	var out []slipped
-	if f, ok := p.nominalFace(RailSize); ok {
-		out = append(out, slipped{"nominal size", share(left(f), k)})
-	}
-	if same && n > 1 {
-		out = append(out, slipped{"bottom gap forgotten", share(left(x[vFace]), n-1)})
-	}
-	out = append(out, slipped{"one gap too many", share(left(x[vFace]), k+1)})
-	if !same && k > 1 {
-		out = append(out, slipped{"one gap too few", share(left(x[vFace]), k-1)})
-	}
-	return out
-}
-
-func (p *problem) heightSlips(sh *sheet, x []exact.Rat) []slipped {
-	n := sh.c.rails
-	sum := func(face exact.Rat, gaps int) Expr {
-		return Sum(Product(Tally(n), Num(face)), Product(Tally(gaps), Num(x[vGap])))
-	}
-	k := n - 1
-	if x[vBottom].Eq(x[vGap]) {
-		k = n
-	}
-	var out []slipped
-	if f, ok := p.nominalFace(RailSize); ok {
-		out = append(out, slipped{"nominal size", sum(f, k)})
-	}
-	return append(out, slipped{"bottom gap forgotten", sum(x[vFace], n-1)}, slipped{"one gap too many", sum(x[vFace], k+1)})
-}
-
-func (p *problem) spanSlips(sh *sheet, x []exact.Rat, q Quantity) []slipped {
-	c := sh.c
-	if !c.exact() || c.bays.lo != 1 && q == Opening {
-		return nil
-	}
-	other, k := exact.Rat{}, c.bays.lo
-	for _, o := range sh.open {
-		other = other.Add(x[o])
-	}
-	if q == Opening {
-		other, k = exact.Rat{}, c.openings
-		for _, pc := range sh.pieces {
-			if pc.opening == 0 {
-				other = other.Add(x[pc.v])
-			}
-		}
-	}
-	if k < 1 || c.posts() < 1 {
-		return nil
-	}
-	share := func(e Expr) Expr {
-		if k == 1 {
-			return e
-		}
-		return Quotient(e, Tally(k))
-	}
-	out := []slipped{{"post face forgotten", share(Less(Num(x[vSpan]), Num(other)))}}
-	if f, ok := p.nominalFace(AddedPostSize); ok {
-		out = append(out, slipped{"nominal post", share(Less(Num(x[vSpan]), Num(other), Product(Tally(c.posts()), Num(f))))})
 	}
 	return out
 }

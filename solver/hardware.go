@@ -98,6 +98,9 @@ func addParts(parts []fitting, item string, n int) []fitting {
 	return append(parts, fitting{item, n, Line(item, "as told", Tally(n))})
 }
 
+// PartName is the one name of a part: "rail brackets" are "bracket". A size of lumber has its own name.
+func PartName(item string) string { return hardwareName(item) }
+
 // hardwareName is the one name of a part: "brackets" and "rail bracket" are "bracket".
 func hardwareName(item string) string {
 	switch name := strings.ToLower(strings.TrimSpace(item)); name {

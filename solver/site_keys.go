@@ -97,6 +97,8 @@ package solver
 //	case                [size, "at most" | "at least"] [case, so many, n, n board lengths, then length and count of pieces a load holds]
 //	charge              [size, goal] [case, length, count, charge of one]
 //	case by sums        [size, goal] [case]: what the boards' prices or lengths can add up to closes it
+//	told at hand        something was told to be there already, whether the list has it or not
+//	too short at hand   [size] [boards, length, length needed]: boards at hand that hold none of the pieces, where others are bought
 //	spare               [size] [boards, length]
 //	no spare on sale    [size] [boards]
 //	no price            [item, …]: not in the cost

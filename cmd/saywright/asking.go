@@ -110,7 +110,10 @@ func (r *round) upon(wall string) (solver.Book, *solver.Answer, []solver.Fact) {
 // notTried tells, right behind what was only tried, that a question is answered by what stands.
 func (r *round) notTried(wall string) []solver.Fact {
 	t := r.talk.upon
-	if r.on != nil || t == nil || t.wall != wall || !r.talk.now.same(r.begin) {
+	told := func(p *solver.Answer) bool {
+		return slices.ContainsFunc(p.Facts, func(f solver.Fact) bool { return f.Key == "without the trial" })
+	}
+	if r.on != nil || t == nil || t.wall != wall || !r.talk.now.same(r.begin) || slices.ContainsFunc(r.parts, told) {
 		return nil
 	}
 	return []solver.Fact{{Key: "without the trial", Names: formsOf(t.said)}}
@@ -225,6 +228,7 @@ func (r *round) undo(grammar.Act) {
 				r.stuckOn(&trial{wall: b.Wall, from: b, book: b, to: t.base(b)})
 			}
 		}
+		r.took = again(t.tried, t.now.hand)
 		t.tried, t.trying, t.upon = nil, false, nil
 		r.tell("undo", dropped)
 		return
@@ -237,6 +241,7 @@ func (r *round) undo(grammar.Act) {
 	t.past, t.future = t.past[:len(t.past)-1], append(t.future[:len(t.future):len(t.future)], s)
 	r.stand(s.from, solver.Reply{Kind: "command", Topic: "undo"}, nil, solver.Fact{Key: "undone", Names: s.said})
 	r.begin, r.done = t.now, nil
+	r.took = &grammar.Act{Kind: grammar.Redo}
 }
 
 func (r *round) redo(grammar.Act) {

@@ -1,14 +1,19 @@
 package main
 
 import (
+	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
+	"saywright/grammar"
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
-// offerAtHand offers to take off the list what the person says is there already: as much as the list has of it, because nobody said how much.
-func (t *Talk) offerAtHand(q solver.Question) *solver.Question {
+// offerAtHand offers to take off the list what a line says is there already: as much as the list still has of it, because nobody said how much. A "have"
+// takes the place of the one before, so what was told to be there before counts in.
+func (t *Talk) offerAtHand(q solver.Question, line string) *solver.Question {
 	b := t.now.book(t.now.hand)
 	if b.Empty() || len(q.Facts) == 0 {
 		return &q
@@ -26,24 +31,24 @@ func (t *Talk) offerAtHand(q solver.Question) *solver.Question {
 			forms = append(forms, "have "+item+long+" x "+strconv.Itoa(count))
 		}
 	}
-	pieces := func(piece string) {
+	pieces := func(piece string) { // all that stand, as they are cut
 		for _, c := range cuts {
 			if c.Piece == piece {
-				add(c.Size, " "+t.written(solver.Inches(c.Length)), c.Count)
+				add(c.Size, " "+t.written(solver.Inches(c.Length)), max(c.Count, hadOf(b, c.Size, &c.Length)))
 			}
 		}
 	}
 	hardware := func(item string) {
 		for _, l := range buys {
-			if l.Item == item {
-				add(item, "", l.Count)
+			if l.Item == item && l.Count > 0 {
+				add(item, "", hadOf(b, item, nil)+l.Count)
 			}
 		}
 	}
 	boards := func(piece string) { // boards come as they are bought, not as they are cut
 		for _, l := range buys {
 			if l.Length != nil && (piece == "" || sizeOfPiece(cuts, piece) == l.Item) {
-				add(l.Item, " "+t.written(solver.Inches(*l.Length)), l.Count)
+				add(l.Item, " "+t.written(solver.Inches(*l.Length)), hadOf(b, l.Item, l.Length)+l.Count)
 			}
 		}
 	}
@@ -51,8 +56,9 @@ func (t *Talk) offerAtHand(q solver.Question) *solver.Question {
 	for _, item := range q.Facts[0].Names {
 		switch item {
 		case "post":
-			posts = true
-			pieces("post")
+			if posts = true; !onlyEndPosts(line) {
+				pieces("post")
+			}
 		case "rail", "stiffener":
 			boards(item)
 		case "lumber":
@@ -69,7 +75,10 @@ func (t *Talk) offerAtHand(q solver.Question) *solver.Question {
 	}
 	if len(forms) == 0 {
 		if base.Layout != nil && base.Layout.Up != nil && base.Layout.Along != nil {
-			q.Facts, q.Example = append(q.Facts, solver.Fact{Key: "not on the list"}), "what do I need to buy"
+			q.Facts, q.Example = append(slices.Clip(q.Facts), solver.Fact{Key: "not on the list"}), "what do I need to buy"
+			if posts && len(base.Layout.Posts) > 0 { // only the end posts were spoken of
+				q.Facts = append(q.Facts, solver.Fact{Key: "end posts alone"})
+			}
 		}
 		return &q
 	}
@@ -93,6 +102,43 @@ func (t *Talk) offerAtHand(q solver.Question) *solver.Question {
 		}
 	}
 	return &q
+}
+
+// hadOf counts what was told to be there of an item, of that length where it has one.
+func hadOf(b solver.Book, item string, long *exact.Rat) (n int) {
+	for _, s := range b.Standing() {
+		if s.Name.Quantity != solver.Have || solver.PartName(s.Name.Item) != solver.PartName(item) || (long == nil) != (s.Name.Long == nil) || long != nil && !s.Name.Long.Num.Eq(*long) {
+			continue
+		}
+		k, _ := s.Value.Num.Int64()
+		n += int(k)
+	}
+	return n
+}
+
+// onlyEndPosts reports whether no other posts are spoken of: those are never on the list.
+func onlyEndPosts(line string) bool {
+	rest := endPost.ReplaceAllString(line, "")
+	return rest != line && !anyPost.MatchString(rest)
+}
+
+var (
+	endPost = regexp.MustCompile(`(?i)\bend[ -]?posts?\b`)
+	anyPost = regexp.MustCompile(`(?i)\b(?:posts?|others|added ones)\b`)
+)
+
+// withoutAny answers what a line asks for besides where nothing of what it says is there is on the list: then nothing is left to ask. none tells so.
+func (t *Talk) withoutAny(line string, read grammar.Reading) (then grammar.Reading, none *solver.Fact) {
+	if read.Ask == nil || read.Ask.Key != "at hand" {
+		return read, nil
+	}
+	q := t.offerAtHand(*read.Ask, line)
+	for _, f := range q.Facts {
+		if f.Key == "then" && len(q.Choices) == 0 && slices.ContainsFunc(q.Facts, func(f solver.Fact) bool { return f.Key == "not on the list" }) {
+			return grammar.Read(strings.Join(f.Names, "; "), t.context()), &solver.Fact{Key: "none comes off", Names: q.Facts[0].Names}
+		}
+	}
+	return read, nil
 }
 
 // written writes a length in the units that the person works in.

@@ -15,7 +15,8 @@ package main
 //	trial dropped  normal forms of the last change that stands                      undo, where something was tried and nothing has changed since
 //	of the trial   normal forms of what was tried                                   why, right behind what was only tried
 //	without the trial   the same                                                    ask, right behind what was only tried
-//	span grown                                               before, now, more      a statement that makes the wall longer and does not say how long
+//	span grown                                               before, now, more      a change that makes the wall longer and does not say how long
+//	none comes off  what is there: "post", "bracket"                                ask, where the line tells what is there and the list has none of it
 //	not as measured    key of the question, names of its fact   nums of its fact    a statement that leaves the layout other than it was measured
 //	redone         normal forms of the line said again                              redo
 //	started over                                             statements dropped     start over

@@ -32,8 +32,10 @@ func (r *round) forgot(b solver.Book, gone []solver.Statement, said string) {
 		r.none("nothing to forget", "recap", solver.Fact{Key: "forget", Names: []string{said}})
 		return
 	}
+	was := r.talk.base(r.talk.now.book(b.Wall))
 	r.stand(r.talk.now.with(b), solver.Reply{Kind: "command", Topic: "forget"}, nil,
 		solver.Fact{Key: "forgot", Names: formsOf(gone)})
+	r.tellLength(was, gone)
 }
 
 func (r *round) forgetAllBut(a grammar.Act) {

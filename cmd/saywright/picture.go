@@ -16,6 +16,8 @@ func (r *round) shown(p *solver.Answer) string {
 		o.Mark = r.spoken.String()
 	}
 	switch {
+	case p.To.Kind == "ask" && p.To.Topic == "drawing" && p.Verdict == solver.Blocked && len(p.Conflicts) > 0:
+		return draw.Clash(p, p.Conflicts[0], o) // asked for, so it is shown again
 	case p.To.Kind == "ask" && p.To.Topic == "drawing" && r.on != nil:
 		before := r.talk.base(r.talk.now.book(r.on.wall))
 		return draw.SideBySide(before, p, o)

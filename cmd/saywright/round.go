@@ -23,6 +23,8 @@ type round struct {
 	files  []file           // drawings to write once all of the line is clear
 	units  string           // in which the answer at hand was asked for, "" as the person works
 	spoken *solver.Name     // what was spoken of before this line: a picture marks it
+	took   *grammar.Act     // what puts back what an undo of this line took
+	lead   *solver.Fact     // told before all that the line asks for
 
 	nothing *solver.Question // set where an act has nothing to act on: then the line changes nothing
 }
@@ -107,6 +109,7 @@ func (r *round) finish(acts []grammar.Act) {
 		t.upon = nil
 	}
 	t.lately = spokenOf(acts)
+	r.keepBack(acts)
 }
 
 // leavesTrial reports whether an act turns from what was tried back to what stands: only who asks why stays with it.

@@ -41,6 +41,7 @@ func (r *round) state(acts []grammar.Act) {
 }
 
 // tellLength tells that the wall grew or shrank, where how far apart the end posts stand only follows from what fills it.
+// said is what was said, kept or forgotten.
 func (r *round) tellLength(was *solver.Answer, said []solver.Statement) {
 	now := r.parts[len(r.parts)-1]
 	before, ok := lengthOf(was)

@@ -26,6 +26,7 @@ type Talk struct {
 	trying bool                      // something was tried, and nothing has changed since
 	upon   *trial                    // what was tried, where the last line tried it or asked why it is so
 	stuck  *trial                    // the last blocked answer and its ways out
+	back   *grammar.Act              // what puts back what the last undo took; nil since something else changed
 	asked  *asked                    // what the last answer asked back
 	open   *grammar.Pending          // the question that waits for an answer in a word
 	last   *remark                   // the last answer that can be asked "why that"
@@ -111,10 +112,12 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 		open = whole
 		read = grammar.Read(open.line, t.settling(open.settled))
 	}
+	read, none := t.withoutAny(line, read)
 	if read.Ask != nil || len(read.Acts) == 0 {
 		return t.askBack(line, list, read, open)
 	}
-	r := &round{talk: *t, ctx: ctx, line: line, spoken: theOne(t.lately)}
+	read.Acts = t.putsBack(line, read.Acts)
+	r := &round{talk: *t, ctx: ctx, line: line, spoken: theOne(t.lately), lead: none}
 	r.talk.asked = nil
 	r.carryOut(read.Acts)
 	if r.nothing == nil {
@@ -186,7 +189,7 @@ func (t *Talk) askBack(line, list string, read grammar.Reading, open *asked) tur
 		q = &solver.Question{Key: "nothing said", Example: "wall 48 high, gap 2-1/2"}
 	}
 	if q.Key == "at hand" {
-		q = t.offerAtHand(*q)
+		q = t.offerAtHand(*q, line)
 	} else if forms := grammar.Offer(line, t.context(), q); len(forms) > 0 {
 		q = &solver.Question{At: q.At, Key: "offered", Choices: forms, Example: map[bool]string{true: "yes", false: "the first"}[len(forms) == 1]}
 		open = &asked{} // a choice is a line of its own: the one that was said cannot be read as a whole

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"slices"
+
 	"saywright/grammar"
 	"saywright/solver"
 )
@@ -71,15 +73,17 @@ func (r *round) takeThat(grammar.Act) {
 // takeOver lets a trial stand, with the changes of one of its ways.
 func (r *round) takeOver(t *trial, changes []solver.Change) {
 	b := r.talk.now.book(t.wall)
+	was := r.talk.base(b)
 	var told []solver.Replaced
 	var kept []string
+	var stand []solver.Statement
 	take := func(s solver.Statement) (solver.Statement, bool) {
 		next, settled, replaced, err := b.With(s, nil)
 		if err != nil {
 			r.cannot(s, err)
 			return s, false
 		}
-		b, told, kept = next, append(told, replaced...), append(kept, settled.String())
+		b, told, kept, stand = next, append(told, replaced...), append(kept, settled.String()), append(stand, settled)
 		return settled, true
 	}
 	for _, s := range t.said {
@@ -105,8 +109,11 @@ func (r *round) takeOver(t *trial, changes []solver.Change) {
 	if changes != nil {
 		topic = "take"
 	}
+	forms := formsOf(b.Standing())
+	kept = slices.DeleteFunc(kept, func(s string) bool { return !slices.Contains(forms, s) }) // a change of a way may give up what was tried
 	r.in = kept
 	r.stand(r.talk.now.with(b), solver.Reply{Kind: "command", Topic: topic}, told, solver.Fact{Key: "kept", Names: kept})
+	r.tellLength(was, stand)
 }
 
 // takeWay takes one of the ways out of the last blocked answer.

@@ -29,6 +29,9 @@ func (r *round) answer(read grammar.Reading) *solver.Answer {
 		if asksAgain(p, r.parts[i+1:]) {
 			p.Ask = nil
 		}
+		if i == 0 && r.lead != nil {
+			p.Facts = append(slices.Clip(p.Facts), *r.lead)
+		}
 		if i == 0 {
 			p.Heard, p.Facts = whole.Heard, append(whole.Facts, p.Facts...)
 		}
