@@ -16,7 +16,7 @@ const (
 )
 
 var (
-	putInBay     = regexp.MustCompile(`\b(?:in|into|inside|inside of|within|through|of|at|after|before|past) (?:the (?:middle|center) of )?` + whichBay + `\b`)
+	putInBay     = regexp.MustCompile(`\b(?:in|into|inside|inside of|within|through|at|after|before|past|(?:left|right|side|middle|center|edge|inside|ahead|front) of) (?:the (?:middle|center) of )?` + whichBay + `\b`)
 	betweenBays  = regexp.MustCompile(`(?:right |somewhere |smack |just )?\b(?:between|in between) (?:them|(?:the )?(?:two )?bays|(?:the )?(?:bay )?(?:one|two|three|first|second|[1-9]) (?:bay )?and (?:the )?(?:bay )?(?:two|three|four|second|third|last|[2-9])(?: bays?)?)\b`)
 	aboutOpen    = regexp.MustCompile(`\b` + anOpening + `\b`)
 	ofOtherParts = regexp.MustCompile(`\b(?:rails?|boards?|slats?|gaps?|posts?|stiffeners?|wall|height|high|tall|brackets?|span|floor|if|what|how|why|where|would|could|says?|said|drop|forget|remove|no|not|without|or|measures?|measured|wider|narrower|from|off)\b|\?`)

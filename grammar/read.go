@@ -14,6 +14,8 @@ const longestLine = 1200
 // setPlain are the steps that set a line plain before any of it is read, in their order: each knows one turn of phrase.
 var setPlain = []func([]atom) []atom{
 	introduced,
+	postsApart,
+	shortAtEnds,
 	whoCannot,
 	withoutDeniedReason,
 	staysWithin,
@@ -155,7 +157,7 @@ func readHeld(line string, atoms []atom, c Context) Reading {
 	for _, guard := range []func(Reading, []atom) Reading{adoptsClaims, turnedBeside, ofOtherTrade, otherThingAdded, heDoes, toldWhatIsKnown, offWanted, triesOneOfSeveral} {
 		r = guard(r, as)
 	}
-	return unlessSettled(shownIn(r, as), line, c)
+	return unlessSettled(asWellOrTwo(newSize(shownIn(r, as), said, c), said), line, c)
 }
 
 // unlessSettled takes the choice of a question that was answered when this very line was asked back about.
