@@ -188,7 +188,7 @@ func backAt(at int, q solver.Question) Reading {
 	return Reading{Ask: &q}
 }
 
-// isOf reports whether a question is of one of several kinds.
+// asksOne reports whether a question is of one of several kinds.
 func asksOne(q *solver.Question, kinds ...questionKind) bool {
 	return slices.Contains(kinds, questionKind(q.Key))
 }

@@ -104,7 +104,7 @@ func heardInParts(line string, atoms []atom, cuts []partedAt, c Context) (Readin
 	return Reading{}, false
 }
 
-// partings finds where a line may be cut: at a stop, a comma, an "and", with what leads on behind it.
+// partings finds where a line may be cut: at a stop, a comma, an "and", "plus" or "also", with what leads on behind it.
 func partings(atoms []atom) (cuts []partedAt) {
 	for i := 1; i < len(atoms)-1 && len(cuts) < mostParted; i++ {
 		w := atoms[i].text

@@ -62,7 +62,7 @@ func piecesFrom(atoms []atom, from int) (told []countedPieces, end int) {
 		if after < len(atoms) && (atoms[after].text == ":" || atoms[after].text == "-" || atoms[after].text == ",") {
 			after++
 		}
-		if n, _ := countTold(atoms[:], min(after, len(atoms)-1)); n > 0 && after > next {
+		if n, _ := countTold(atoms, min(after, len(atoms)-1)); n > 0 && after > next {
 			l.size, i = []int{i, next}, after
 		}
 	}

@@ -112,7 +112,7 @@ func (r *round) finish(acts []grammar.Act) {
 	r.keepBack(acts)
 }
 
-// leavesTrial reports whether an act turns from what was tried back to what stands: only who asks why stays with it.
+// leavesTrial reports whether an act turns from what was tried back to what stands: who asks why, for all of it, or for help stays with it.
 func leavesTrial(a grammar.Act) bool {
 	return a.Kind != grammar.Why && a.Kind != grammar.ShowAll && a.Kind != grammar.HelpMe
 }

@@ -24,7 +24,7 @@ type Talk struct {
 	solved map[string]*solver.Answer // by wall, of now; filled when first needed
 	tried  *trial                    // the last what-if
 	trying bool                      // something was tried, and nothing has changed since
-	upon   *trial                    // what was tried, where the last line tried it or asked why it is so
+	upon   *trial                    // what was tried, where the last line tried it, asked why it is so, for all of it, or for help
 	stuck  *trial                    // the last blocked answer and its ways out
 	back   *grammar.Act              // what puts back what the last undo took; nil since something else changed
 	asked  *asked                    // what the last answer asked back
