@@ -24,6 +24,7 @@ var heardAmiss = []openWay{
 	{looks: stated(solver.Bay), way: regexp.MustCompile(`\bbay ` + countWord + ` [^,]*, (?:and )?(?:the )?next (?:one )?(?:is |at )?` + countWord), ask: qWhichBayIs.open("bay 2 is 50")},
 	{looks: stated(solver.Gap, solver.BottomGap, solver.WallHeight), way: regexp.MustCompile(`^(?:and |but |so )*no more (?:rails|boards|slats|planks|posts|bays|stiffeners|brackets)\b`), ask: qMeant.open("rails at most 6")},
 	{looks: kindOf(Check), way: regexp.MustCompile(`\b(?:top|bottom|lowest|highest) (?:one|rail|board|slat|plank)s?\b.*\b(?:longer|shorter)\b`), ask: qMeant.open("cut list")},
+	{looks: stated(solver.BottomGap), way: regexp.MustCompile(`\bhow (?:high|far|low|tall)(?: up)? ?(?:is|'s|does|do) (?:the|that) (?:bottom|lowest|first|low) one\b`), ask: qMeant.open("how high is the bottom rail")},
 	{looks: triesLength, way: regexp.MustCompile(`\b(?:get|fit|put|squeeze|have|cram) ` + countWord + ` in (?:there|here|it|each|every|all|under)\b`), ask: qMeant.open("what if six rails")},
 	{looks: triesItsGoal, way: regexp.MustCompile(`\bwith\b`), ask: qMeant.open("what if five rails")},
 }

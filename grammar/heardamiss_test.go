@@ -14,6 +14,8 @@ func TestHeardAmiss(t *testing.T) {
 		"what's the biggest gap I could have with five":                   "",
 		"what's the biggest gap I could have with five rails":             "what if largest gap, rails = 5",
 		"is the top rail longer than the bottom rail":                     "",
+		"how high's the bottom one off the dirt":                          "",
+		"how high's the bottom one off the floor":                         "ask bottom gap",
 		"six rails gone":               "",
 		"six rails":                    "rails = 6",
 		"opening 36 gone":              "",
