@@ -241,28 +241,25 @@ func mayFollow(a, b solver.Name) bool {
 }
 
 // plusJoins turns a "plus" that only joins two clauses into a comma: "gap two inches plus bay max six feet" adds nothing to the gap. It adds
-// where a value follows it and none stands before it in its clause ("gap plus a quarter"), and between two values or two names with no more.
+// where a value follows it ("gap plus a quarter"), and between names that nothing was told of ("the wall plus the cap is 44").
 func plusJoins(in []token) []token {
-	valued, told := false, false // before in the clause stand a value, and more than names
+	told := false // before in the sentence stands more than names
 	for i := range in {
 		switch t := &in[i]; {
 		case t.kind == kStop || t.kind == kQMark:
-			valued, told = false, false
-		case t.kind == kComma:
-		case t.kind == kNum || t.kind == kSize:
-			valued, told = true, true
-		case t.kind == kChange && t.text == "plus" && i > 0 && i+1 < len(in) && joinsClauses(in[i+1:], valued, told):
+			told = false
+		case t.kind == kChange && t.text == "plus" && i > 0 && i+1 < len(in) && joinsClauses(in[i+1:], told):
 			t.kind, t.found, t.text = kComma, nil, ","
-			valued, told = false, false
-		case t.kind != kPart && t.kind != kLoc:
+			told = false
+		case t.kind != kPart && t.kind != kLoc && t.kind != kComma:
 			told = true
 		}
 	}
 	return in
 }
 
-// joinsClauses reports whether what stands behind a "plus" is a clause of its own. "The wall plus the cap is 44" is a sum.
-func joinsClauses(behind []token, valued, told bool) bool {
+// joinsClauses reports whether what stands behind a "plus" is a clause of its own.
+func joinsClauses(behind []token, told bool) bool {
 	switch behind[0].kind {
 	case kPart, kLoc:
 		for i := 1; told && i < len(behind); i++ {

@@ -61,6 +61,7 @@ func init() { // by init, because the functions lead back to the table
 	}
 }
 
+// kinds lists the kinds of question that a row answers.
 func kinds(list ...questionKind) []questionKind { return list }
 
 // answersPending reads a line as the answer to the question that was asked last. Where the answer leaves the line open in another way, Whole is the line that is

@@ -7,8 +7,8 @@ import (
 )
 
 // "How thick are the brackets, and the floor falls half an inch to the right", "what's my budget, and don't go above 50 with the wall": a
-// statement of what is so, or an order, behind a whole question is one of its own (for the order see inparts.go). It used to be tried for the question ("what if"), and was lost. What may be
-// otherwise ("how many rails, gap 2-1/2") is tried.
+// statement of what is so, or an order (readOnward), behind a whole question is one of its own. It used to be tried for the question ("what
+// if"), and was lost. What may be otherwise ("how many rails, gap 2-1/2") is tried.
 
 // opensOrder reports whether a clause begins with an order that sets something: "keep the wall to 44 or less", "don't go above 50".
 func opensOrder(in []atom) bool {
