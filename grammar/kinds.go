@@ -129,6 +129,19 @@ var told = func() map[tokenKind]bool {
 	return m
 }()
 
+// mayBeginValue are the classes with which a value may begin, mayStandInValue those that may stand in one.
+var (
+	mayBeginValue   = kindSet(kNum, kSize, kRel, kUnder, kOver, kAbout, kBetween, kFrom, kTo)
+	mayStandInValue = kindSet(kNum, kSize, kRel, kUnder, kOver, kAbout, kBetween, kFrom, kTo, kPart, kDim, kBound, kAnd, kDots, kDash)
+)
+
+func kindSet(kinds ...tokenKind) (set [kUnknown + 1]bool) {
+	for _, k := range kinds {
+		set[k] = true
+	}
+	return set
+}
+
 // token is a word, a phrase or a value of the line, with what it means and where it stands.
 type token struct {
 	kind    tokenKind

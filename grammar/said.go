@@ -52,6 +52,7 @@ type phrasebook struct {
 	fixed   bool      // not even an article may stand between their words
 	count   int32
 	always  []int32 // the numbers of those without a key
+	steps   steps
 }
 
 // setPhrases are the phrases that set a line plain when nearly all other steps have.
@@ -111,14 +112,6 @@ func phrasebookOf(tables ...[]placedPhrase) *phrasebook {
 	return b
 }
 
-var wordsOfClass = sync.OnceValue(func() map[string][]string {
-	of := map[string][]string{madeBesides.name: strings.Fields(madeBesides.words)}
-	for _, c := range classes {
-		of[c.name] = strings.Fields(c.words)
-	}
-	return of
-})
-
 // add puts the ways of a phrase, a line each, into the book.
 func (b *phrasebook) add(s placedPhrase) {
 	for _, way := range strings.Split(strings.TrimSpace(s.said), "\n") {
@@ -133,7 +126,7 @@ func (b *phrasebook) addWay(way string, s placedPhrase) {
 		panic("grammar: cannot read the phrase " + way)
 	}
 	p := &pattern{plain: strings.Fields(s.plain), where: s.where}
-	p.first = link(parts, &step{op: opDone})
+	p.first = b.steps.link(parts, b.steps.of(step{op: opDone}))
 	p.needs = needsOf(parts)
 	n := b.number(p, parts)
 	starts := map[string]bool{}
@@ -156,7 +149,7 @@ func (b *phrasebook) addWay(way string, s placedPhrase) {
 // phrasePart is one place of a pattern as it is written.
 type phrasePart struct {
 	op       op
-	words    map[string]bool
+	words    *wordList
 	choices  [][]phrasePart
 	optional bool
 	keep     int // the piece that is kept, from 1
@@ -242,15 +235,7 @@ func (r *patternReader) one() phrasePart {
 		inner := patternReader{in: piece}
 		return phrasePart{op: opChoice, choices: [][]phrasePart{inner.sequence(0)}}
 	}
-	p := phrasePart{op: opWord, words: map[string]bool{}}
-	if list, ok := wordsOfClass()[w]; ok {
-		for _, v := range list {
-			p.words[v] = true
-		}
-		return p
-	}
-	p.words[strings.TrimPrefix(w, `\`)] = true
-	return p
+	return phrasePart{op: opWord, words: wordsNamed(w)}
 }
 
 // mark steps over a mark that stands before a part.
@@ -271,55 +256,63 @@ func (p phrasePart) flat() phrasePart {
 			return one
 		}
 	}
-	words := map[string]bool{}
+	var words []string
 	for _, c := range p.choices {
 		if len(c) != 1 || c[0].op != opWord || c[0].optional || c[0].keep > 0 {
 			return p
 		}
-		for w := range c[0].words {
-			words[w] = true
-		}
 	}
-	return phrasePart{op: opWord, words: words, optional: p.optional, keep: p.keep}
+	for _, c := range p.choices {
+		words = append(words, c[0].words.words...)
+	}
+	return phrasePart{op: opWord, words: newWordList(eachOnce(words)), optional: p.optional, keep: p.keep}
+}
+
+// steps are those of a book, made many at a time: they lie side by side.
+type steps []step
+
+func (b *steps) of(s step) *step {
+	if len(*b) == cap(*b) {
+		*b = make([]step, 0, 512)
+	}
+	*b = append(*b, s)
+	return &(*b)[len(*b)-1]
 }
 
 // link makes steps of parts, with what comes behind them.
-func link(parts []phrasePart, then *step) *step {
+func (b *steps) link(parts []phrasePart, then *step) *step {
 	for _, p := range slices.Backward(parts) {
-		then = p.link(then)
+		then = b.linkPart(p, then)
 	}
 	return then
 }
 
-func (p phrasePart) link(then *step) *step {
-	s := &step{op: p.op, words: p.words, keep: p.keep, next: then}
-	for w := range p.words {
-		s.marks |= markOf(w)
-		if len(p.words) <= fewWords {
-			s.few = append(s.few, w)
-		}
-	}
-	if p.op == opChoice {
+func (b *steps) linkPart(p phrasePart, then *step) (s *step) {
+	switch {
+	case p.op == opChoice:
 		behind := then
 		if p.keep > 0 {
-			behind = &step{op: opClose, keep: p.keep, next: then}
+			behind = b.of(step{op: opClose, keep: uint8(p.keep), next: then})
 		}
-		s = nil
 		for _, c := range slices.Backward(p.choices) {
-			if one := link(c, behind); s == nil {
+			if one := b.link(c, behind); s == nil {
 				s = one
 			} else {
-				s = &step{op: opFork, next: one, or: s}
+				s = b.of(step{op: opFork, next: one, or: s})
 			}
 		}
 		if p.keep > 0 {
-			s = &step{op: opOpen, keep: p.keep, next: s}
+			s = b.of(step{op: opOpen, keep: uint8(p.keep), next: s})
 		}
-	} else if p.keep > 0 && (p.op == opSome || p.op == opRest) {
-		s = &step{op: opOpen, keep: p.keep, next: &step{op: p.op, next: &step{op: opClose, keep: p.keep, next: then}}}
+	case p.keep > 0 && (p.op == opSome || p.op == opRest):
+		s = b.of(step{op: opClose, keep: uint8(p.keep), next: then})
+		s = b.of(step{op: p.op, next: s})
+		s = b.of(step{op: opOpen, keep: uint8(p.keep), next: s})
+	default:
+		s = b.of(step{op: p.op, words: p.words, keep: uint8(p.keep), next: then})
 	}
 	if p.optional {
-		s = &step{op: opFork, next: s, or: then}
+		s = b.of(step{op: opFork, next: s, or: then})
 	}
 	return s
 }

@@ -218,7 +218,7 @@ func theirsNotMine(before, _ []atom) bool {
 			return true
 		}
 		for _, class := range theirClasses {
-			if slices.Contains(wordsOfClass()[class], a.text) {
+			if listOfClass()[class].holds(a.text) {
 				return true
 			}
 		}

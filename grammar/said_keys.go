@@ -18,9 +18,10 @@ func (w awake) has(n int32) bool { return w[n/64]&(1<<(n%64)) != 0 }
 
 func (w awake) wake(n int32) { w[n/64] |= 1 << (n % 64) }
 
-// entered is a phrase with its number beside it: most are passed over by their number alone.
+// entered is a phrase with its number and the rarest of its needs beside it: most are passed over by these alone.
 type entered struct {
 	number int32
+	need   uint64 // 0: there is none
 	*pattern
 }
 
@@ -32,14 +33,18 @@ func (b *phrasebook) number(p *pattern, parts []phrasePart) entered {
 	if key == nil {
 		b.always = append(b.always, n)
 	}
-	for w := range key {
+	for _, w := range key {
 		b.word(w).keys = append(b.word(w).keys, n)
 	}
-	return entered{n, p}
+	e := entered{number: n, pattern: p}
+	if len(p.needs) > 0 {
+		e.need = p.needs[0]
+	}
+	return e
 }
 
 // keyOf is the set of words that a phrase cannot do without and that is the rarest in talk; nil where it holds none behind its first word.
-func keyOf(parts []phrasePart) (key map[string]bool) {
+func keyOf(parts []phrasePart) (key []string) {
 	least, begun := 0, false
 	for _, p := range parts {
 		if p.op == opBegin || p.op == opLineBegin {
@@ -51,14 +56,14 @@ func keyOf(parts []phrasePart) (key map[string]bool) {
 			continue
 		}
 		common := 0
-		for w := range p.words {
+		for _, w := range p.words.words {
 			common += max(oftenSaid()[w], seldomSaid)
 			if kindOfSign[w] {
 				common += 500
 			}
 		}
 		if key == nil || common < least {
-			key, least = p.words, common
+			key, least = p.words.words, common
 		}
 	}
 	return key
@@ -112,9 +117,7 @@ func (p phrasePart) need() (all uint64) {
 	case p.optional:
 		return 0
 	case p.op == opWord:
-		for w := range p.words {
-			all |= markOf(w)
-		}
+		all = p.words.marks
 	case p.op == opChoice:
 		for _, c := range p.choices {
 			rarest := needsOf(c)

@@ -1,6 +1,9 @@
 package grammar
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // op is what a step of a pattern looks for.
 type op uint8
@@ -30,10 +33,8 @@ var opsWritten = map[string]op{"#": opFigure, "##": opNumber, "@": opSize, "£":
 // step is a state of a pattern.
 type step struct {
 	op       op
-	words    map[string]bool
-	few      []string // the words again, where they are so few that going through them is quicker
-	marks    uint64   // the marks of all the words
-	keep     int
+	keep     uint8
+	words    *wordList
 	next, or *step
 }
 
@@ -41,7 +42,7 @@ type step struct {
 func (s *step) starts(all map[string]bool) {
 	switch s.op {
 	case opWord:
-		for w := range s.words {
+		for _, w := range s.words.words {
 			all[w] = true
 		}
 	case opFigure, opNumber, opSize, opPrice:
@@ -91,15 +92,15 @@ func (b *phrasebook) setIn(atoms []atom) []atom {
 // best finds the phrase that takes in most of what stands at an atom, of those that may stand there, and the atom behind it.
 func (b *phrasebook) best(m *phraseMatch, i int, stands func(*pattern, int) bool) (best *pattern, next int) {
 	caught := m.caught
+	m.look()
+	behind := m.behind[i]
 	try := func(list []entered) {
-		for _, n := range list {
-			if !m.awake.has(n.number) {
+		for k := range list {
+			n := &list[k]
+			if n.need&behind == 0 && n.need != 0 || !m.awake.has(n.number) || !n.mayHold(behind) {
 				continue
 			}
 			p := n.pattern
-			if !m.mayHold(p, i) {
-				continue
-			}
 			if end, ok := m.at(p, i); ok && end > next && (stands == nil || stands(p, end)) {
 				best, next, caught = p, end, m.caught
 			}
@@ -157,6 +158,7 @@ func (m *phraseMatch) look() {
 	if len(m.marks) > 0 {
 		return
 	}
+	m.marks = slices.Grow(m.marks, len(m.atoms))
 	for k := range m.atoms {
 		m.marks = append(m.marks, markOf(m.atoms[k].text))
 	}
@@ -166,11 +168,10 @@ func (m *phraseMatch) look() {
 	}
 }
 
-// mayHold reports whether what a phrase cannot do without may stand at an atom or behind it.
-func (m *phraseMatch) mayHold(p *pattern, i int) bool {
-	m.look()
+// mayHold reports whether what a phrase cannot do without may stand among words of some marks.
+func (p *pattern) mayHold(marks uint64) bool {
 	for _, n := range p.needs {
-		if n&m.behind[i] == 0 {
+		if n&marks == 0 {
 			return false
 		}
 	}
@@ -263,7 +264,7 @@ func (m *phraseMatch) oneAt(s *step, i int) (int, bool) {
 	case i >= len(m.atoms):
 		return i, false
 	case s.op == opWord:
-		return i + 1, s.marks&m.mark(i) != 0 && s.holds(m.atoms[i].text)
+		return i + 1, s.words.marks&m.mark(i) != 0 && s.words.holds(m.atoms[i].text)
 	case s.op == opAny:
 		return i + 1, m.atoms[i].kind == aWord
 	case s.op == opPrice:
@@ -273,17 +274,6 @@ func (m *phraseMatch) oneAt(s *step, i int) (int, bool) {
 		return i + 1, a.kind == aDigits || a.kind == aVulgar || a.text != "half" && spelledNumber(a.text)
 	}
 	return m.figureAt(i, s.op)
-}
-
-// fewWords is up to how many words a step goes through one by one.
-const fewWords = 6
-
-// holds reports whether a step looks for a word.
-func (s *step) holds(word string) bool {
-	if len(s.words) > fewWords {
-		return s.words[word]
-	}
-	return slices.Contains(s.few, word)
 }
 
 // keepThen goes on behind a word or a figure, which is kept where the pattern wants it.
@@ -313,9 +303,12 @@ func (m *phraseMatch) someFrom(s *step, i int) (int, bool) {
 	return i, false
 }
 
+// articleMarks are the marks of what may stand before any word of a pattern.
+var articleMarks = newWordList(append(strings.Fields(articleWords), "-")).marks
+
 // passArticle reports whether an article, or the hyphen of a compound, stands before what a step looks for.
 func (m *phraseMatch) passArticle(s *step, i int) bool {
-	if m.fixed || i+1 >= len(m.atoms) {
+	if m.fixed || i+1 >= len(m.atoms) || m.mark(i)&articleMarks == 0 {
 		return false
 	}
 	if a := m.atoms[i]; a.text == "-" {

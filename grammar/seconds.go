@@ -10,21 +10,23 @@ type seconds struct {
 	all  []*node
 	ends []*node         // those that may end with their first word
 	by   map[int][]*node // those that may go on, by what comes next
+	some uint64          // a bit for each of what comes next
 }
 
 func (s *seconds) ready() {
 	s.once.Do(func() {
 		s.by = map[int][]*node{}
 		for _, n := range s.all {
-			n.reach()
-			if len(n.ends) > 0 {
+			ahead := n.reach()
+			if len(ahead.ends) > 0 {
 				s.ends = append(s.ends, n)
 			}
-			for k, e := range n.edges {
-				if k == 0 || n.edges[k-1].id != e.id {
+			for k, e := range ahead.edges {
+				if k == 0 || ahead.edges[k-1].id != e.id {
 					s.by[e.id] = append(s.by[e.id], n)
 				}
 			}
+			s.some |= ahead.some
 		}
 	})
 }
@@ -34,7 +36,7 @@ func (s *seconds) ready() {
 func (m *matcher) begin(s *seconds, i, gain int) {
 	s.ready()
 	for _, n := range s.ends {
-		for _, e := range n.ends {
+		for _, e := range n.reach().ends {
 			if e.entry.kind != m.not {
 				m.keep(found{e.entry, e.rank, gain, i})
 			}
@@ -43,8 +45,11 @@ func (m *matcher) begin(s *seconds, i, gain int) {
 	skipped := 0
 	for j := i; j < len(m.r.atoms); j++ {
 		text := m.r.word(j)
-		w := m.v.of(text)
+		w := m.info(j)
 		for _, id := range w.ids {
+			if s.some&bitOf(id) == 0 {
+				continue
+			}
 			for _, n := range s.by[id] {
 				m.walk(n, i, gain, 0)
 			}

@@ -88,8 +88,49 @@ type item struct {
 // value reports whether the item is a value.
 func (it item) value() bool { return it.lim != nil }
 
-// items parses tokens.
+// items parses tokens. Words that begin no value are items as they are; only what stands from a word that may begin one up to a word
+// that no value holds is parsed.
 func items(tokens []token) ([]item, error) {
+	out := make([]item, 0, len(tokens))
+	for i := 0; i < len(tokens); {
+		if !mayBeginValue[tokens[i].kind] {
+			out = append(out, item{&tokens[i], nil})
+			i++
+			continue
+		}
+		end := i + 1
+		for end < len(tokens) && mayStandInValue[tokens[end].kind] {
+			end++
+		}
+		phrases, err := phrasesOf(tokens[i:end])
+		if err != nil {
+			return nil, err
+		}
+		b := itemBuilder{tokens[i:end]}
+		for _, p := range phrases {
+			out = append(out, b.item(p))
+		}
+		i = end
+	}
+	return out, nil
+}
+
+// phrasesParsed are the phrases of tokens that were parsed before, by the classes of the tokens: nothing else of them tells how they are
+// parsed. People say the same few hundred in all they say.
+var phrasesParsed sync.Map // string → []*phraseSyntax
+
+// mostRemembered is the most tokens of which it is remembered how they are parsed.
+const mostRemembered = 8
+
+// phrasesOf parses tokens that may hold a value.
+func phrasesOf(tokens []token) ([]*phraseSyntax, error) {
+	classes := make([]byte, len(tokens))
+	for i := range tokens {
+		classes[i] = byte(tokens[i].kind)
+	}
+	if known, ok := phrasesParsed.Load(string(classes)); ok {
+		return known.([]*phraseSyntax), nil
+	}
 	lex, err := lexer.Upgrade(&tokenStream{tokens: tokens})
 	if err != nil {
 		return nil, err
@@ -98,12 +139,10 @@ func items(tokens []token) ([]item, error) {
 	if err != nil {
 		return nil, err
 	}
-	b := itemBuilder{tokens}
-	out := make([]item, 0, len(tokens))
-	for _, p := range ast.Phrases {
-		out = append(out, b.item(p))
+	if len(tokens) <= mostRemembered {
+		phrasesParsed.Store(string(classes), ast.Phrases)
 	}
-	return out, nil
+	return ast.Phrases, nil
 }
 
 type itemBuilder struct{ tokens []token }

@@ -168,7 +168,7 @@ func claimsIntoPlace(in []atom) []atom {
 		if who[len(who)-1].text == "has" || who[len(who)-1].text == "have" || who[len(who)-1].text == "is" {
 			who = who[:len(who)-1] // "he has got"
 		}
-		if n := len(who); n == 0 || n == 1 && who[0].text != "he" && who[0].text != "she" && who[0].text != "they" || n > 1 && (!orderArticles[who[0].text] || !slices.Contains(wordsOfClass()["PAPER"], who[n-1].text)) {
+		if n := len(who); n == 0 || n == 1 && who[0].text != "he" && who[0].text != "she" && who[0].text != "they" || n > 1 && (!orderArticles[who[0].text] || !listOfClass()["PAPER"].holds(who[n-1].text)) {
 			continue
 		}
 		from := sentenceBegin(in, i)

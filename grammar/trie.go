@@ -3,7 +3,7 @@ package grammar
 import (
 	"slices"
 	"strings"
-	"sync"
+	"sync/atomic"
 )
 
 // entry is one row of a vocabulary table: what a phrase is, and the ways to say it, a line each.
@@ -21,14 +21,19 @@ type entry struct {
 
 // node is a state of the compiled tables: a graph, so that choices multiply without being written out.
 type node struct {
-	next  map[int][]*node
+	next  []edge
 	free  []*node // reached without a word
 	entry *entry  // the entry that ends here
-	rank  int     // place of that entry in the tables: the earlier wins a tie
+	rank  int32   // place of that entry in the tables: the earlier wins a tie
 	loose bool
+	ahead atomic.Pointer[ahead] // found when the node is first come to
+}
+
+// ahead is what can be reached from a node.
+type ahead struct {
 	edges []edge  // next, and next of all that is reached without a word, by number
 	ends  []*node // the ends of entries that are reached without a word
-	once  sync.Once
+	some  uint64  // a bit for each of the edges: most words that lead on nowhere are told by it
 }
 
 // edge is a way on from a node, by a word or a class.
@@ -37,17 +42,17 @@ type edge struct {
 	to *node
 }
 
+func bitOf(id int) uint64 { return 1 << (id & 63) }
+
 // wordInfo is what the tables know of a word by itself.
 type wordInfo struct {
-	ids                       []int // its number, and those of its classes
+	ids                       []int      // its number, and those of its classes
+	begins                    []*seconds // the entries that begin with any of these
 	neutral, article, loosely bool
 }
 
 func (n *node) edge(id int, to *node) {
-	if n.next == nil {
-		n.next = map[int][]*node{}
-	}
-	n.next[id] = append(n.next[id], to)
+	n.next = append(n.next, edge{id, to})
 }
 
 // vocabulary is the compiled tables.
@@ -60,8 +65,7 @@ type vocabulary struct {
 	loosely  map[string]bool // what may stand inside a loose entry
 	known    map[string]bool // every word that means something
 	info     map[string]*wordInfo
-	seconds  map[int]*seconds // starts, by what comes next in them
-	ranks    int
+	ranks    int32
 }
 
 func (v *vocabulary) id(word string) int {
@@ -99,9 +103,9 @@ func compile(classes []wordClass, tables ...[]entry) *vocabulary {
 
 // seal gathers what is known of each word, so that it is looked up once.
 func (v *vocabulary) seal() {
-	v.seconds = map[int]*seconds{}
+	begins := map[int]*seconds{}
 	for id, list := range v.starts {
-		v.seconds[id] = &seconds{all: list}
+		begins[id] = &seconds{all: list}
 	}
 	v.info = map[string]*wordInfo{}
 	of := func(w string) *wordInfo {
@@ -121,30 +125,69 @@ func (v *vocabulary) seal() {
 			of(w)
 		}
 	}
-}
-
-// reach gathers, when a node is first come to, all that can be reached from it without a word.
-func (n *node) reach() {
-	n.once.Do(func() {
-		n.gather(n)
-		slices.SortStableFunc(n.edges, func(a, b edge) int { return a.id - b.id })
-	})
-}
-
-func (n *node) gather(f *node) {
-	if f.entry != nil && !slices.Contains(n.ends, f) {
-		n.ends = append(n.ends, f)
-	}
-	for id, list := range f.next {
-		for _, to := range list {
-			if e := (edge{id, to}); len(f.free) == 0 || !slices.Contains(n.edges, e) {
-				n.edges = append(n.edges, e)
+	for _, f := range v.info {
+		for _, id := range f.ids {
+			if s := begins[id]; s != nil {
+				f.begins = append(f.begins, s)
 			}
 		}
 	}
-	for _, g := range f.free {
-		n.gather(g)
+}
+
+// reach gathers, when a node is first come to, all that can be reached from it without a word.
+func (n *node) reach() *ahead {
+	if a := n.ahead.Load(); a != nil {
+		return a
 	}
+	a := &ahead{}
+	if len(n.free) == 0 && len(n.next) == 1 {
+		a.edges = n.next // as of most nodes
+		if n.entry != nil {
+			a.ends = []*node{n}
+		}
+	} else {
+		a.gather(n)
+		slices.SortStableFunc(a.edges, func(a, b edge) int { return a.id - b.id })
+	}
+	for _, e := range a.edges {
+		a.some |= bitOf(e.id)
+	}
+	n.ahead.Store(a)
+	return a
+}
+
+func (a *ahead) gather(f *node) {
+	if f.entry != nil && !slices.Contains(a.ends, f) {
+		a.ends = append(a.ends, f)
+	}
+	for _, e := range f.next {
+		if len(f.free) == 0 || !slices.Contains(a.edges, e) {
+			a.edges = append(a.edges, e)
+		}
+	}
+	for _, g := range f.free {
+		a.gather(g)
+	}
+}
+
+// on are the ways on by a word or a class.
+func (a *ahead) on(id int) []edge {
+	if a.some&bitOf(id) == 0 {
+		return nil
+	}
+	from, behind := 0, len(a.edges)
+	for from < behind {
+		if half := (from + behind) / 2; a.edges[half].id < id {
+			from = half + 1
+		} else {
+			behind = half
+		}
+	}
+	to := from
+	for to < len(a.edges) && a.edges[to].id == id {
+		to++
+	}
+	return a.edges[from:to]
 }
 
 var unheardOf = &wordInfo{}
@@ -175,8 +218,8 @@ func (v *vocabulary) insert(e *entry) {
 
 // open files the first words of a way, so that a phrase is looked up by its first word.
 func (v *vocabulary) open(n *node) {
-	for id, to := range n.next {
-		v.starts[id] = append(v.starts[id], to...)
+	for _, e := range n.next {
+		v.starts[e.id] = append(v.starts[e.id], e.to)
 	}
 	for _, f := range n.free {
 		v.open(f)
@@ -252,7 +295,7 @@ func (b *builder) choice(n *node, optional bool) *node {
 // found is a phrase of the tables at a place in the line.
 type found struct {
 	entry   *entry
-	rank    int
+	rank    int32
 	content int // words that carry meaning
 	next    int // the atom after it
 }
@@ -269,10 +312,8 @@ func (v *vocabulary) matchBut(r reader, i int, not tokenKind) []found {
 	if w.neutral {
 		gain = 0
 	}
-	for _, id := range w.ids {
-		if s := v.seconds[id]; s != nil {
-			m.begin(s, i+1, gain)
-		}
+	for _, s := range w.begins {
+		m.begin(s, i+1, gain)
 	}
 	return m.best
 }
@@ -305,15 +346,15 @@ const (
 )
 
 func (m *matcher) walk(n *node, i, content, skipped int) {
-	n.reach()
+	ahead := n.reach()
 	if skipped == 0 {
-		for _, e := range n.ends {
+		for _, e := range ahead.ends {
 			if e.entry.kind != m.not {
 				m.keep(found{e.entry, e.rank, content, i})
 			}
 		}
 	}
-	if m.steps++; m.steps > maxSteps || i >= len(m.r.atoms) || len(n.edges) == 0 {
+	if m.steps++; m.steps > maxSteps || i >= len(m.r.atoms) || len(ahead.edges) == 0 {
 		return
 	}
 	w := m.info(i)
@@ -322,9 +363,8 @@ func (m *matcher) walk(n *node, i, content, skipped int) {
 		gain = 0
 	}
 	for _, id := range w.ids {
-		k, _ := slices.BinarySearchFunc(n.edges, id, func(e edge, id int) int { return e.id - id })
-		for ; k < len(n.edges) && n.edges[k].id == id; k++ {
-			m.walk(n.edges[k].to, i+1, content+gain, 0)
+		for _, e := range ahead.on(id) {
+			m.walk(e.to, i+1, content+gain, 0)
 		}
 	}
 	switch {
