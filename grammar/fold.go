@@ -42,13 +42,14 @@ var vulgar = map[rune]string{
 // letter is one rune of the line after folding, with the place it came from.
 type letter struct {
 	r    rune
-	at   int
-	frac string // a fraction in one sign
+	at   int32
+	frac rune // the sign of a fraction in one sign
 }
 
 // foldLine lowers and unifies a line; bad is the place of bytes that are no text, -1 when there are none.
 func foldLine(line string) (out []letter, bad int) {
 	bad = -1
+	out = make([]letter, 0, len(line)+2)
 	at := 0
 	for i := 0; i < len(line); {
 		r, n := utf8.DecodeRuneInString(line[i:])
@@ -63,12 +64,18 @@ func foldLine(line string) (out []letter, bad int) {
 }
 
 func appendFolded(out []letter, r rune, at int) []letter {
-	if f, ok := vulgar[r]; ok {
-		return append(out, letter{r: '½', at: at, frac: f})
+	if r < utf8.RuneSelf && r != '`' {
+		if r < ' ' || r == 0x7f {
+			r = ' '
+		}
+		return append(out, letter{r: unicode.ToLower(r), at: int32(at)})
+	}
+	if vulgar[r] != "" {
+		return append(out, letter{r: '½', at: int32(at), frac: r})
 	}
 	if s, ok := plain[unicode.ToLower(r)]; ok {
 		for _, p := range s {
-			out = append(out, letter{r: p, at: at})
+			out = append(out, letter{r: p, at: int32(at)})
 		}
 		return out
 	}
@@ -78,31 +85,32 @@ func appendFolded(out []letter, r rune, at int) []letter {
 	if unicode.IsSpace(r) || unicode.IsControl(r) {
 		r = ' '
 	}
-	return append(out, letter{r: unicode.ToLower(r), at: at})
+	return append(out, letter{r: unicode.ToLower(r), at: int32(at)})
 }
 
 // split cuts a folded line into atoms.
 func split(in []letter) []atom {
-	var out []atom
+	out := make([]atom, 0, len(in)/4+2)
+	whole := asOneText(in)
 	for i := 0; i < len(in); {
 		switch {
 		case in[i].r == ' ':
 			i++
 			continue
-		case in[i].frac != "":
-			out = glue(out, in, i, i+1, aVulgar, in[i].frac)
+		case in[i].frac != 0:
+			out = glue(out, in, i, i+1, aVulgar, vulgar[in[i].frac])
 			i++
 		case digitAt(in, i) || in[i].r == '.' && digitAt(in, i+1) && !(i > 0 && (in[i-1].r == '.' || digitAt(in, i-1))):
 			j := digitsEnd(in, i)
-			out = glue(out, in, i, j, aDigits, "")
+			out = glue(out, in, i, j, aDigits, spelledBy(in, whole, i, j))
 			i = j
 		case isLetter(in[i].r):
 			j := wordEnd(in, i)
-			out = glue(out, in, i, j, aWord, "")
+			out = glue(out, in, i, j, aWord, spelledBy(in, whole, i, j))
 			i = j
 		default:
 			j := signEnd(in, i)
-			out = glue(out, in, i, j, aSign, "")
+			out = glue(out, in, i, j, aSign, spelledBy(in, whole, i, j))
 			i = j
 		}
 	}
@@ -135,15 +143,32 @@ var startsNote = wordSet("what how where which show draw all both left right no 
 // choosing are words beside which a stroke leaves a choice or a rate.
 var choosing = wordSet("and or either per left right low high upper lower")
 
-func glue(out []atom, in []letter, i, j int, k atomKind, text string) []atom {
-	if text == "" {
-		var b strings.Builder
-		for _, l := range in[i:j] {
-			b.WriteRune(l.r)
+// asOneText is the letters as one text of which each is a byte, "" where they do not fit.
+func asOneText(in []letter) string {
+	text := make([]byte, len(in))
+	for i, l := range in {
+		if l.r >= utf8.RuneSelf {
+			return ""
 		}
-		text = b.String()
+		text[i] = byte(l.r)
 	}
-	return append(out, atom{text: text, kind: k, at: in[i].at, end: in[j-1].at + 1, glued: i > 0 && in[i-1].r != ' '})
+	return string(text)
+}
+
+// spelledBy is the text of letters, out of the whole where there is one: the words of a line share it.
+func spelledBy(in []letter, whole string, i, j int) string {
+	if whole != "" {
+		return whole[i:j]
+	}
+	var b strings.Builder
+	for _, l := range in[i:j] {
+		b.WriteRune(l.r)
+	}
+	return b.String()
+}
+
+func glue(out []atom, in []letter, i, j int, k atomKind, text string) []atom {
+	return append(out, atom{text: text, kind: k, at: int(in[i].at), end: int(in[j-1].at) + 1, glued: i > 0 && in[i-1].r != ' '})
 }
 
 func digitAt(in []letter, i int) bool {

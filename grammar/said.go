@@ -46,10 +46,11 @@ type pattern struct {
 // phrasebook holds patterns by the words that they may begin with, in the order of their tables.
 type phrasebook struct {
 	words   map[string]*bookWord
-	figures []entered // those that begin with a figure
-	any     []entered // those that begin a clause with any word
-	begs    bool      // what is begged for in them is no question
-	fixed   bool      // not even an article may stand between their words
+	all     []entered
+	figures begun // those that begin with a figure
+	any     begun // those that begin a clause with any word
+	begs    bool  // what is begged for in them is no question
+	fixed   bool  // not even an article may stand between their words
 	count   int32
 	always  []int32 // the numbers of those without a key
 	steps   steps
@@ -134,14 +135,14 @@ func (b *phrasebook) addWay(way string, s placedPhrase) {
 	for w := range starts {
 		switch w {
 		case "#":
-			b.figures = append(b.figures, n)
+			b.figures.add(n)
 		case "_":
 			if p.first.op != opBegin && p.first.op != opLineBegin {
 				panic("grammar: a phrase must begin with a word, a figure, or a clause: " + way)
 			}
-			b.any = append(b.any, n)
+			b.any.add(n)
 		default:
-			b.word(w).begins = append(b.word(w).begins, n)
+			b.word(w).begins.add(n)
 		}
 	}
 }
@@ -266,53 +267,4 @@ func (p phrasePart) flat() phrasePart {
 		words = append(words, c[0].words.words...)
 	}
 	return phrasePart{op: opWord, words: newWordList(eachOnce(words)), optional: p.optional, keep: p.keep}
-}
-
-// steps are those of a book, made many at a time: they lie side by side.
-type steps []step
-
-func (b *steps) of(s step) *step {
-	if len(*b) == cap(*b) {
-		*b = make([]step, 0, 512)
-	}
-	*b = append(*b, s)
-	return &(*b)[len(*b)-1]
-}
-
-// link makes steps of parts, with what comes behind them.
-func (b *steps) link(parts []phrasePart, then *step) *step {
-	for _, p := range slices.Backward(parts) {
-		then = b.linkPart(p, then)
-	}
-	return then
-}
-
-func (b *steps) linkPart(p phrasePart, then *step) (s *step) {
-	switch {
-	case p.op == opChoice:
-		behind := then
-		if p.keep > 0 {
-			behind = b.of(step{op: opClose, keep: uint8(p.keep), next: then})
-		}
-		for _, c := range slices.Backward(p.choices) {
-			if one := b.link(c, behind); s == nil {
-				s = one
-			} else {
-				s = b.of(step{op: opFork, next: one, or: s})
-			}
-		}
-		if p.keep > 0 {
-			s = b.of(step{op: opOpen, keep: uint8(p.keep), next: s})
-		}
-	case p.keep > 0 && (p.op == opSome || p.op == opRest):
-		s = b.of(step{op: opClose, keep: uint8(p.keep), next: then})
-		s = b.of(step{op: p.op, next: s})
-		s = b.of(step{op: opOpen, keep: uint8(p.keep), next: s})
-	default:
-		s = b.of(step{op: p.op, words: p.words, keep: uint8(p.keep), next: then})
-	}
-	if p.optional {
-		s = b.of(step{op: opFork, next: s, or: then})
-	}
-	return s
 }

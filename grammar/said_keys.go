@@ -18,15 +18,22 @@ func (w awake) has(n int32) bool { return w[n/64]&(1<<(n%64)) != 0 }
 
 func (w awake) wake(n int32) { w[n/64] |= 1 << (n % 64) }
 
-// entered is a phrase with its number and the rarest of its needs beside it: most are passed over by these alone.
+// entered is a phrase with what tells of most lines that it does not stand there: marks of the words that may stand behind its first one
+// (every mark: anything may), and the rarest of its needs (0: there is none).
 type entered struct {
-	number int32
-	need   uint64 // 0: there is none
+	second, need uint64
 	*pattern
 }
 
+// mayStand reports whether a phrase may stand before a word of some marks, with more behind it.
+func (e *entered) mayStand(next, behind uint64) bool {
+	return (e.second&next != 0 || e.second == anyMark) && (e.need&behind != 0 || e.need == 0) && e.mayHold(behind)
+}
+
+const anyMark = ^uint64(0)
+
 // number gives a phrase its number in the book, and files it under the words of its key.
-func (b *phrasebook) number(p *pattern, parts []phrasePart) entered {
+func (b *phrasebook) number(p *pattern, parts []phrasePart) int32 {
 	n := b.count
 	b.count++
 	key := keyOf(parts)
@@ -36,11 +43,54 @@ func (b *phrasebook) number(p *pattern, parts []phrasePart) entered {
 	for _, w := range key {
 		b.word(w).keys = append(b.word(w).keys, n)
 	}
-	e := entered{number: n, pattern: p}
+	e := entered{second: p.first.second(), pattern: p}
 	if len(p.needs) > 0 {
 		e.need = p.needs[0]
 	}
-	return e
+	b.all = append(b.all, e)
+	return n
+}
+
+// begun is the numbers of phrases that begin alike. Where they are many, those of them that are awake are found 64 at a time.
+type begun struct {
+	numbers []int32
+	bits    awake
+}
+
+const manyBegun = 60
+
+func (s *begun) add(n int32) {
+	s.numbers = append(s.numbers, n)
+	if len(s.numbers) < manyBegun {
+		return
+	}
+	from := len(s.numbers) - 1
+	if s.bits == nil {
+		from = 0
+	}
+	for _, n := range s.numbers[from:] {
+		for int(n/64) >= len(s.bits) {
+			s.bits = append(s.bits, 0)
+		}
+		s.bits.wake(n)
+	}
+}
+
+// among calls a function with each number that is awake, in their order.
+func (s *begun) among(w awake, do func(int32)) {
+	if s.bits == nil {
+		for _, n := range s.numbers {
+			if w.has(n) {
+				do(n)
+			}
+		}
+		return
+	}
+	for k, both := range s.bits {
+		for both &= w[k]; both != 0; both &= both - 1 {
+			do(int32(k*64 + bits.TrailingZeros64(both)))
+		}
+	}
 }
 
 // keyOf is the set of words that a phrase cannot do without and that is the rarest in talk; nil where it holds none behind its first word.
@@ -132,7 +182,7 @@ func (p phrasePart) need() (all uint64) {
 
 // bookWord is what a book files under a word: the phrases that begin with it, and the numbers of those whose key it is.
 type bookWord struct {
-	begins []entered
+	begins begun
 	keys   []int32
 }
 

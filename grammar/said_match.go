@@ -5,58 +5,6 @@ import (
 	"strings"
 )
 
-// op is what a step of a pattern looks for.
-type op uint8
-
-const (
-	opDone op = iota
-	opWord
-	opAny    // any one word
-	opFigure // a length, or a bare number
-	opNumber // a number of one word
-	opSize   // a lumber size
-	opPrice
-	opSome  // a few words without a figure
-	opRest  // anything up to the end of the sentence
-	opBegin // of a clause
-	opEnd
-	opLineBegin
-	opLineEnd
-	opChoice // only while a pattern is taken apart
-	opFork   // next, or else or
-	opOpen   // a piece that is kept begins
-	opClose
-)
-
-var opsWritten = map[string]op{"#": opFigure, "##": opNumber, "@": opSize, "£": opPrice, "_": opAny, "*": opSome, "..": opRest, "^": opBegin, "$": opEnd, "^^": opLineBegin, "$$": opLineEnd}
-
-// step is a state of a pattern.
-type step struct {
-	op       op
-	keep     uint8
-	words    *wordList
-	next, or *step
-}
-
-// starts gathers the words that a pattern may begin with, "#" for a figure and "_" for any word.
-func (s *step) starts(all map[string]bool) {
-	switch s.op {
-	case opWord:
-		for _, w := range s.words.words {
-			all[w] = true
-		}
-	case opFigure, opNumber, opSize, opPrice:
-		all["#"] = true
-	case opFork:
-		s.next.starts(all)
-		s.or.starts(all)
-	case opBegin, opLineBegin, opOpen:
-		s.next.starts(all)
-	default:
-		all["_"] = true
-	}
-}
-
 // phrasedPlain sets the set phrases of a line to plainer ones.
 func phrasedPlain(atoms []atom) []atom {
 	return setPhrases().setIn(thatWide(finallyIs(footersHigh(alikeSoThat(atoms)))))
@@ -93,30 +41,30 @@ func (b *phrasebook) setIn(atoms []atom) []atom {
 func (b *phrasebook) best(m *phraseMatch, i int, stands func(*pattern, int) bool) (best *pattern, next int) {
 	caught := m.caught
 	m.look()
-	behind := m.behind[i]
-	try := func(list []entered) {
-		for k := range list {
-			n := &list[k]
-			if n.need&behind == 0 && n.need != 0 || !m.awake.has(n.number) || !n.mayHold(behind) {
-				continue
-			}
-			p := n.pattern
-			if end, ok := m.at(p, i); ok && end > next && (stands == nil || stands(p, end)) {
-				best, next, caught = p, end, m.caught
-			}
+	beside, behind := m.markBeside(i), m.behind[i]
+	try := func(n int32) {
+		e := &b.all[n]
+		if !e.mayStand(beside, behind) {
+			return
+		}
+		p := e.pattern
+		if end, ok := m.at(p, i); ok && end > next && (stands == nil || stands(p, end)) {
+			best, next, caught = p, end, m.caught
 		}
 	}
 	a := m.atoms[i]
+	var of *bookWord
 	if m.words != nil {
-		try(m.words[i].begins)
+		of = m.words[i]
 	} else {
-		try(b.of(a.text).begins)
+		of = b.of(a.text)
 	}
+	of.begins.among(m.awake, try)
 	if mayBeginFigure(a) {
-		try(b.figures)
+		b.figures.among(m.awake, try)
 	}
-	if len(b.any) > 0 && clauseBeginsAt(m.atoms, i) {
-		try(b.any)
+	if len(b.any.numbers) > 0 && clauseBeginsAt(m.atoms, i) {
+		b.any.among(m.awake, try)
 	}
 	m.caught = caught
 	return best, next
@@ -176,6 +124,22 @@ func (p *pattern) mayHold(marks uint64) bool {
 		}
 	}
 	return true
+}
+
+// markBeside is the mark of the atom behind one; every mark where one of both may be stepped over.
+func (m *phraseMatch) markBeside(i int) uint64 {
+	switch {
+	case m.steppedOver(i), m.steppedOver(i + 1):
+		return anyMark
+	case i+1 < len(m.atoms):
+		return m.marks[i+1]
+	}
+	return 0
+}
+
+// steppedOver reports whether an atom may stand before any word of a pattern.
+func (m *phraseMatch) steppedOver(i int) bool {
+	return i < len(m.atoms) && m.marks[i]&articleMarks != 0 && (m.atoms[i].text == "-" || vocab().articles[m.atoms[i].text])
 }
 
 // now goes on with a line in which something was set plain.

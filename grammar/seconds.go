@@ -8,23 +8,27 @@ import "sync"
 type seconds struct {
 	once sync.Once
 	all  []*node
-	ends []*node         // those that may end with their first word
-	by   map[int][]*node // those that may go on, by what comes next
-	some uint64          // a bit for each of what comes next
+	ends []*node             // those that may end with their first word
+	by   map[int][]furtherOn // how those that may go on do, by what comes next
+	some uint64              // a bit for each of what comes next
+}
+
+// furtherOn is where an entry goes on to; where it is loose, it may do so behind words that carry no meaning.
+type furtherOn struct {
+	to    *node
+	loose bool
 }
 
 func (s *seconds) ready() {
 	s.once.Do(func() {
-		s.by = map[int][]*node{}
+		s.by = map[int][]furtherOn{}
 		for _, n := range s.all {
 			ahead := n.reach()
 			if len(ahead.ends) > 0 {
 				s.ends = append(s.ends, n)
 			}
-			for k, e := range ahead.edges {
-				if k == 0 || ahead.edges[k-1].id != e.id {
-					s.by[e.id] = append(s.by[e.id], n)
-				}
+			for _, e := range ahead.edges {
+				s.by[e.id] = append(s.by[e.id], furtherOn{e.to, n.loose})
 			}
 			s.some |= ahead.some
 		}
@@ -42,22 +46,29 @@ func (m *matcher) begin(s *seconds, i, gain int) {
 			}
 		}
 	}
-	skipped := 0
+	skipped, loosely := 0, false
 	for j := i; j < len(m.r.atoms); j++ {
 		text := m.r.word(j)
 		w := m.info(j)
+		content := gain
+		if !w.neutral {
+			content++
+		}
 		for _, id := range w.ids {
 			if s.some&bitOf(id) == 0 {
 				continue
 			}
-			for _, n := range s.by[id] {
-				m.walk(n, i, gain, 0)
+			for _, o := range s.by[id] {
+				if o.loose || !loosely {
+					m.walk(o.to, j+1, content, 0)
+				}
 			}
 		}
 		switch {
 		case text == "-" && m.r.glued(j) && m.r.glued(j+1):
-		case skipped < maxSkip && (w.article || w.loosely):
+		case skipped < maxSkip && (w.article || w.loosely && !m.goesOn(j)):
 			skipped++
+			loosely = loosely || !w.article
 		default:
 			return
 		}

@@ -19,9 +19,9 @@ func yardPlain(atoms []atom) []atom {
 		atoms = step(atoms)
 	}
 	book := yardPhrasings()
-	found := book.awakened(book.lookUp(atoms))
+	words := book.lookUp(atoms)
+	m := phraseMatch{atoms: atoms, words: words, awake: book.awakened(words)}
 	for i := 0; i < len(atoms); i++ {
-		m := phraseMatch{atoms: atoms, awake: found}
 		t, end := book.best(&m, i, nil)
 		if t == nil {
 			continue
@@ -46,7 +46,8 @@ func yardPlain(atoms []atom) []atom {
 			continue
 		}
 		atoms = reworded(atoms, from, end, t.plain...)
-		found.waken(book.lookUp(atoms[from : from+len(t.plain)]))
+		m.now(atoms)
+		m.awake.waken(book.lookUp(atoms[from : from+len(t.plain)]))
 		i = from - 1
 		if len(t.plain) > 0 {
 			i = from + len(t.plain) - 1
