@@ -36,6 +36,7 @@ var plainQuestions = map[string]string{
 	"want span":        "How far apart do the end posts stand?",
 	"nothing said":     "What wall do you want?",
 	"not UTF-8":        "From here on the line is no text that I can read. Say it again?",
+	"which one":        "Which one? Say its number.",
 	"dropped":          "Dropped, and nothing is changed. What next?",
 	"nothing to undo":  "There is nothing to take back. What next?",
 	"nothing to redo":  "There is nothing to bring back. What next?",

@@ -11,6 +11,8 @@ import (
 func (v *voice) asked() {
 	if v.a.To.Name != nil && v.a.To.Topic == "" {
 		v.figures()
+		v.narrowest()
+		v.offTheWish(aspects[v.a.To.Name.Quantity] == aboutUp, aspects[v.a.To.Name.Quantity] == aboutAlong)
 		switch {
 		case v.a.Verdict == solver.Blocked:
 			v.blockedAgain()
@@ -56,6 +58,14 @@ func (v *voice) topic(topic string) {
 		v.anchors()
 	case "shrinkage":
 		v.shrinkage()
+	case "strength":
+		v.strength()
+	case "passage":
+		v.passage()
+	case "guard":
+		v.ballPasses()
+	case "permit":
+		v.permitAsked()
 	case "drawing":
 		v.drawingLead()
 	default:
@@ -71,7 +81,8 @@ func (v *voice) noTable() {
 }
 
 // standsAlone are the topics that can be answered of a wall that is blocked, or of none.
-var standsAlone = map[string]bool{"cautions": true, "shrinkage": true, "shopping": true, "cost": true, "plan": true}
+var standsAlone = map[string]bool{"cautions": true, "shrinkage": true, "shopping": true, "cost": true, "plan": true,
+	"strength": true, "permit": true}
 
 // figures says the value of a quantity: one figure, or one for each part, or a word.
 func (v *voice) figures() {

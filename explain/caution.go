@@ -14,7 +14,7 @@ func (v *voice) cautions() {
 		if !v.warns(c) {
 			continue
 		}
-		text := v.warning(c.Key, c.Facts)
+		text := v.warned(c)
 		if text == "" {
 			text = quoted(c.Text)
 		}
@@ -43,7 +43,7 @@ func ofSeveralPosts(c solver.Caution) bool {
 }
 
 // hardCautions are those that are said aloud too.
-var hardCautions = map[string]bool{"guard": true, "guard opening": true, "free post": true, "pool": true, "slab too thin": true}
+var hardCautions = map[string]bool{"guard": true, "guard opening": true, "free post": true, "pool": true, "slab too thin": true, "leans in": true}
 
 // firstSentence is as much of a caution as is said aloud: up to its first stop.
 func firstSentence(s string) string {
@@ -63,7 +63,7 @@ func published(source string) bool {
 }
 
 func (v *voice) fillCaution(c *solver.Caution) {
-	if s := v.warning(c.Key, c.Facts); s != "" {
+	if s := v.warned(*c); s != "" {
 		c.Text = written(s, v.Style)
 	}
 }
@@ -71,9 +71,10 @@ func (v *voice) fillCaution(c *solver.Caution) {
 // cautionsAsked answers what to watch out for.
 func (v *voice) cautionsAsked() {
 	if len(v.a.Cautions) == 0 {
-		v.p.say("Nothing that I know of", noInk)
+		v.p.say("Nothing that I know of, but I can't call it safe: "+notStrength, noInk)
 		return
 	}
+	v.p.say("I can't call it safe: "+notStrength, noInk)
 	var same []string
 	for _, c := range v.a.Cautions {
 		if v.before["asked: "+v.sameCaution(c)] && !v.a.To.Full && shortCautions[c.Key] != "" {
@@ -100,7 +101,7 @@ func (v *voice) sameCaution(c solver.Caution) string {
 	if c.Key == "free post" {
 		return freePostMore
 	}
-	if text := v.warning(c.Key, c.Facts); text != "" {
+	if text := v.warned(c); text != "" {
 		return text
 	}
 	return quoted(c.Text)
@@ -114,6 +115,14 @@ func (v *voice) tellsCaution(key, text string) bool {
 		return first
 	}
 	return v.first("asked: "+text) || shortCautions[key] == ""
+}
+
+// warned words a caution, with its sums where it has some.
+func (v *voice) warned(c solver.Caution) string {
+	if c.Key == "leans in" {
+		return v.leansIn(c)
+	}
+	return v.warning(c.Key, c.Facts)
 }
 
 // warning words a caution by its key; an unknown key says nothing.
@@ -159,6 +168,9 @@ func (v *voice) faceOff(facts []solver.Fact) string {
 // warningOf words a caution that has a figure and the limit beside it.
 func (v *voice) warningOf(key string, n []exact.Rat) string {
 	is, limit := v.both(n[0]), v.length(n[1])
+	if len(n) > 2 && (key == "narrow opening" || key == "squeeze" || key == "barrow") {
+		is = v.downTo(n[0])
+	}
 	switch key {
 	case "off the floor":
 		return "The bottom rail is " + is + " off the floor; under " + limit + " it stays wet."
@@ -169,6 +181,9 @@ func (v *voice) warningOf(key string, n []exact.Rat) string {
 	case "barrow":
 		return is + " is tight for a barrow or a walking frame; they want " + limit + "."
 	case "stiffeners far":
+		if len(n) > 2 && n[2].Sign() == 0 {
+			return "The rails run " + is + " without a stiffener; " + limit + " or less is usual."
+		}
 		return "The stiffeners stand " + is + " apart; " + limit + " or less is usual."
 	case "post low":
 		return "The post stands only " + is + " above the wall; " + limit + " is usual."

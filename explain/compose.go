@@ -88,6 +88,7 @@ func (v *voice) stated() {
 		return
 	case v.a.Layout != nil && (v.a.Layout.Up != nil || v.a.Layout.Along != nil):
 		v.fits()
+		v.mixedUnits()
 		v.costsCompared()
 	default:
 		v.open()
@@ -95,6 +96,13 @@ func (v *voice) stated() {
 	v.notAsMeasured()
 	v.assumed()
 	v.cautions()
+}
+
+// mixedUnits tells once, where lengths were said in metric units and in others, how to have them in millimeters.
+func (v *voice) mixedUnits() {
+	if _, ok := v.fact("mixed units"); ok && !v.Metric && v.first("mixed units") {
+		v.p.note(forEye("All in inches; say `metric` for millimeters"))
+	}
 }
 
 // silence is said where an answer has nothing of its own to say.

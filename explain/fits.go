@@ -24,6 +24,7 @@ func (v *voice) fits() {
 	if along {
 		v.alongLead(l.Along)
 	}
+	v.offTheWish(up, along)
 	v.layoutSums(up, along)
 	if up {
 		v.onTape(l.Up)
@@ -96,6 +97,7 @@ func (v *voice) layoutSums(up, along bool) {
 // toldInWords are the lines that have a sentence of their own.
 var toldInWords = map[string]bool{
 	"off the mark": true, "tape gaps": true, "one more": true, "even wall": true, "neighbor": true, "more gap": true,
+	"narrowest": true,
 }
 
 // lay adds sums to the page, if there are any.

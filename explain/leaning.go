@@ -97,6 +97,9 @@ func (v *voice) goal(name string) string {
 	if strings.HasPrefix(name, "floor falls ") {
 		return "a floor that " + v.unitFigures(strings.TrimPrefix(name, "floor "))
 	}
+	if strings.HasPrefix(name, "post ") && strings.Contains(name, " leans ") {
+		return v.unitFigures(name)
+	}
 	if strings.Contains(name, " leans ") {
 		return "the " + v.unitFigures(name)
 	}

@@ -97,6 +97,10 @@ var remarks = map[string]string{
 	"more gap":                  "each gap with one rail more",
 	"screw stays inside":        "the screw stays inside",
 	"left of the height":        "left of the height",
+	"narrowest":                 "the opening at its narrowest",
+	"off the wish":              "off what you had in mind",
+	"nearer left":               "left for the gaps then",
+	"nearer":                    "each gap then",
 }
 
 // remark is what a line is about, in a few words; where a figure comes from is told too.
@@ -109,6 +113,13 @@ func (v *voice) remark(w solver.Work) string {
 		return v.gapsBetween(w, false)
 	case "gaps and under":
 		return v.gapsBetween(w, true)
+	case "short of":
+		return "short of " + v.shownOf(w.From+" in")
+	case "ball stopped":
+		if w.Of == string(solver.BottomGap) {
+			return "underneath, against the ball"
+		}
+		return "the widest gap, against the ball"
 	case "closes", "opens":
 		return w.Note + v.over(w)
 	case "stiffeners":

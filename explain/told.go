@@ -49,7 +49,7 @@ var topicTold = map[string]map[aspect]bool{
 var cautionAbout = map[string][]aspect{
 	"off the floor": {aboutUp}, "brackets touch": {aboutUp}, "other brackets": {aboutUp}, "face off": {aboutUp, aboutBuying},
 	"narrow opening": {aboutAlong}, "squeeze": {aboutAlong}, "barrow": {aboutAlong}, "stiffeners far": {aboutAlong},
-	"post low": {aboutAlong}, "many posts": {aboutAlong}, "long boards": {aboutAlong},
+	"leans in": {aboutAlong, aboutCuts}, "post low": {aboutAlong}, "many posts": {aboutAlong}, "long boards": {aboutAlong},
 	"free post": {aboutAlong, aboutBases}, "drilling": {aboutAlong, aboutBases},
 	"utilities": {aboutBases}, "anchor instructions": {aboutBases}, "base plates": {aboutBases}, "slab too thin": {aboutBases},
 	"edge too near":       {aboutBases},
@@ -63,7 +63,7 @@ var concerns = map[string][]solver.Quantity{
 	"off the floor":  {solver.BottomGap},
 	"brackets touch": {solver.Gap, solver.Rails},
 	"other brackets": {solver.RailSize, solver.BracketClearance}, "face off": {solver.RailFace, solver.RailSize},
-	"narrow opening": {solver.Opening}, "squeeze": {solver.Opening}, "barrow": {solver.Opening},
+	"narrow opening": {solver.Opening}, "squeeze": {solver.Opening}, "barrow": {solver.Opening}, "leans in": {solver.Opening, solver.PostLeans},
 	"stiffeners far": {solver.Stiffeners, solver.StiffenerSpacing},
 	"post low":       {solver.PostHeight},
 	"free post":      {solver.AddedPosts, solver.PostHeight, solver.PostFromLeft, solver.PostFromRight},
@@ -85,6 +85,8 @@ func (v *voice) warns(c solver.Caution) bool {
 		return slices.Contains(concerns[c.Key], to.Name.Quantity)
 	case to.Kind == "ask" && to.Topic == "steps", to.Kind == "command" && to.Topic == "next":
 		return false // each step has its own
+	case v.onlyNoted() && v.saysOf(solver.PostLeans) && slices.Contains(concerns[c.Key], solver.Opening):
+		return c.Key != "guard opening"
 	case v.onlyNoted():
 		return v.spoken()[aboutCode] && slices.Contains(cautionAbout[c.Key], aboutCode)
 	}

@@ -6,6 +6,7 @@
 package grammar
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -54,7 +55,7 @@ type Act struct {
 	Statements []solver.Statement // state, tolerance: one; what if, why not, check: all together; forget a limit: that limit
 	Name       *solver.Name       // the quantity asked, explained, taught or forgotten
 	Names      []solver.Name      // what "forget all but" keeps
-	Topic      string             // a table or page that is asked after: "cuts", "layout", …; "that"; "guard"
+	Topic      string             // a table or page that is asked after: "cuts", "layout", …; "that"; "guard"; what of the cautions is asked
 	Wall       string             // the wall whose table is asked after; "" is the wall at hand
 	As         string             // "csv"
 	Units      string             // in which its answer alone is asked for: "metric", "customary"
@@ -151,7 +152,15 @@ func (a Act) of() string {
 	case a.Name != nil:
 		return a.Name.String()
 	case a.Wall != "":
-		return a.Wall + ": " + a.Topic
+		return a.Wall + ": " + a.table()
+	}
+	return a.table()
+}
+
+// table is the topic as a normal form has it.
+func (a Act) table() string {
+	if (a.Kind == Ask || a.Kind == Why) && slices.Contains(cares, a.Topic) {
+		return "cautions"
 	}
 	return a.Topic
 }

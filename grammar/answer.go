@@ -39,7 +39,7 @@ func answer(line string, c Context) ([]Act, bool) {
 	case ok && n == -1:
 		return parsed(c.Choices[len(c.Choices)-1], line)
 	}
-	if len(c.Choices) == 1 && saysOnly(line, agreedWords, agreedFirmly) {
+	if len(c.Choices) == 1 && Agrees(line) {
 		return parsed(c.Choices[0], line)
 	}
 	for _, ch := range c.Choices {
@@ -309,12 +309,20 @@ func Drops(line string) bool {
 	return droppedSaid.MatchString(strings.ToLower(strings.Join(strings.Fields(line), " ")))
 }
 
+// Agrees reports whether a line says nothing but yes.
+func Agrees(line string) bool { return saysOnly(line, agreedWords, agreedFirmly) }
+
 // answersNothing asks what a yes or a no is to where nothing was asked: a yes may keep what was tried, a no take back what was changed last.
 func answersNothing(line string, c Context) *solver.Question {
 	at := 0
 	switch {
-	case len(c.Choices) > 0 || c.Ways > 0:
-	case c.Tried && saysOnly(line, agreedWords, agreedFirmly):
+	case len(c.Choices) > 0:
+	case c.Ways == 1 && Agrees(line):
+		return &solver.Question{At: &at, Text: "Shall I take that way out?", Choices: []string{"take 1"}, Example: "take 1"}
+	case c.Ways > 1 && Agrees(line):
+		return &solver.Question{Text: "Which way out? Say its number, 1 to " + itoa(c.Ways) + ".", Example: "take 1"}
+	case c.Ways > 0:
+	case c.Tried && Agrees(line):
 		return &solver.Question{At: &at, Text: "Shall I keep what was tried?", Choices: []string{"take that"}, Example: "take that"}
 	case c.Answered && Declines(line):
 		return &solver.Question{At: &at, Text: "Shall I take back the last change?", Choices: []string{"undo"}, Example: "undo"}

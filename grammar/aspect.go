@@ -1,6 +1,7 @@
 package grammar
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -28,7 +29,7 @@ var aspects = func() []string {
 		solver.PostLeans, solver.Short, solver.CutOf, solver.MarksOf, solver.Boards, solver.CostOf, solver.Tolerance} {
 		list = append(list, string(q))
 	}
-	for _, t := range tables {
+	for _, t := range slices.Concat(tables, cares) {
 		list = append(list, "?"+t)
 	}
 	return list

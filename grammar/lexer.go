@@ -11,6 +11,7 @@ import (
 var vocab = sync.OnceValue(func() *vocabulary {
 	return compile(classes,
 		courtesies,
+		safetyAsked,
 		queries, soundings, heads, fills, amounts,
 		questions, callings, commands, parts, relations,
 		trade, reasons, inquiries, lessons, asides,

@@ -100,7 +100,7 @@ func wantedAhead(_, after []atom) bool {
 
 // askedAndDisputed are the phrases of those who learn and of those who check, and what leans on what is there.
 var askedAndDisputed = sync.OnceValue(func() *phrasebook {
-	return phrasebookOf(everydayEarly, workdayEarly, trialTurns, queryEarly, onebreathTurns, notedEarly, hedgePhrases, learnerPhrases, disputedPhrases, countedOn, amountPhrases, howManyPhrases, slipPhrases, besidePhrases, vouchedPhrases, triedOutPhrases, overseasPhrases, whyNotWorded, truthPhrases, trialPhrases, dialectWords, wonderedTurns, puzzledTurns, weighedClaims, adoptedTurns, triedWithTurns, boughtAndKept, measuredAbout, readingsTold, pricesTold, limitsTold, lengthwiseTurns, measuredUp(), hearsayPhrases, tapeTold)
+	return phrasebookOf(everydayEarly, workdayEarly, trialTurns, queryEarly, onebreathTurns, notedEarly, hedgePhrases, learnerPhrases, disputedPhrases, countedOn, amountPhrases, howManyPhrases, slipPhrases, besidePhrases, vouchedPhrases, triedOutPhrases, overseasPhrases, whyNotWorded, truthPhrases, trialPhrases, dialectWords, wonderedTurns, puzzledTurns, weighedClaims, adoptedTurns, otherStock, triedWithTurns, boughtAndKept, measuredAbout, readingsTold, pricesTold, limitsTold, lengthwiseTurns, measuredUp(), hearsayPhrases, tapeTold)
 })
 
 // learnedAndChecked sets what those who learn and those who check say to plain words.

@@ -334,6 +334,7 @@ type Caution struct {
 	Source string `json:"source"`
 	Key    string `json:"-"` // which caution it is, for words and pictures
 	Facts  []Fact `json:"-"` // its figures, where explain writes Text
+	Work   []Work `json:"-"` // its sums
 }
 
 // PostMark is what to pencil on one post, from the floor at that post, bottom rail first.

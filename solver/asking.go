@@ -27,6 +27,10 @@ func ask(b Book, base *Answer, topic string, n *Name) *Answer {
 		}
 		return a
 	}
+	if tell, ok := safetyTopics[topic]; ok {
+		tell(v, a)
+		return a
+	}
 	switch topic {
 	case "shopping", "cost":
 		v.buy(a)

@@ -186,16 +186,6 @@ func (b Book) Wants(goal string) bool {
 	return false
 }
 
-// Metric reports whether the person works in millimeters.
-func (b Book) Metric() bool {
-	for i := len(b.said) - 1; i >= 0; i-- {
-		if b.said[i].Name.Quantity == Units {
-			return b.said[i].Value.Word == "metric"
-		}
-	}
-	return false
-}
-
 // family lists what goes when a thing as a whole is forgotten: no doorway, no side of it either.
 var family = map[Quantity][]Quantity{
 	Opening: {Opening, Openings, OpeningSide, OpeningFromLeft, OpeningFromRight},

@@ -116,10 +116,11 @@ func (ch *chooser) enterBays(base *cell) {
 func (ch *chooser) wishesAlong() bool {
 	return slices.ContainsFunc(ch.s.p.wishes, func(w Statement) bool {
 		q := w.Name.Quantity
-		if _, about, ok := GoalOf(w); ok {
+		_, about, goal := GoalOf(w)
+		if goal {
 			q = about
 		}
-		return alongQuantities[q] && q != AddedPosts
+		return alongQuantities[q] && q != AddedPosts && (goal || !followsBays[q])
 	})
 }
 
@@ -130,13 +131,16 @@ func (ch *chooser) sheet(i int) *sheet {
 	return ch.left[i].sh
 }
 
+// followsBays is what is chosen once the bays are, and never chooses them: stiffeners are set into any bay.
+var followsBays = map[Quantity]bool{Stiffeners: true, StiffenerSpacing: true}
+
 // wish narrows to what comes nearest to one soft wish or goal.
 func (ch *chooser) wish(w Statement) {
 	way, q, goal := GoalOf(w)
 	if !goal {
 		q = w.Name.Quantity
 	}
-	if fieldOf(q)&ch.s.f == 0 {
+	if fieldOf(q)&ch.s.f == 0 || followsBays[q] && !goal {
 		return
 	}
 	if KindOf(q) == Count {

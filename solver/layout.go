@@ -132,16 +132,17 @@ func (p *problem) layBays(a *Along, sh *sheet, pc piece, sum, x exact.Rat) exact
 	return x
 }
 
-// stiffeners is the fewest that the laws allow in a bay of that width.
+// stiffeners is the fewest that the laws allow in a bay of that width, or what comes nearest to a wish for them.
 func (p *problem) stiffeners(sh *sheet, pc piece, bay int, width exact.Rat) int {
 	if sh.c.spaces != nil && pc.spaces.exact() {
 		return pc.spaces.lo/pc.bays - 1
 	}
-	m := p.stiffenerLimits(sh.on, bay, true).lo
+	allowed := p.stiffenerLimits(sh.on, bay, true)
+	m := allowed.lo
 	if limit, strict, found := p.spacingLimit(sh.on, bay); found && limit.Sign() > 0 {
 		m = max(m, fewest(width, limit, strict))
 	}
-	return m
+	return p.wishedStiffeners(bay, width, m, allowed.hi)
 }
 
 // centers are m center lines that share a width out evenly: k × width/(m+1).

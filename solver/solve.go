@@ -113,6 +113,7 @@ func (v *solved) decide(f field) *outcome {
 			o.dropped = append(o.dropped, i)
 		}
 	}
+	o.on, o.dropped = s.thumbYields(o.on, o.dropped)
 	if ch, ok := s.choose(o.on, o.dropped); ok {
 		o.chooser = ch
 		v.build(o)
@@ -214,6 +215,7 @@ func (v *solved) tell(a *Answer) {
 	v.tellCautions(a)
 	if a.Verdict != Blocked {
 		v.tellWork(a)
+		v.tellMisses(a)
 		v.tellTape(a)
 		v.tellAssumed(a)
 		o := &Options{}
@@ -226,6 +228,9 @@ func (v *solved) tell(a *Answer) {
 	}
 	if a.Verdict == Open {
 		a.Ask = v.wanted()
+	}
+	if v.p.book.mixed() {
+		a.Facts = append(a.Facts, Fact{Key: "mixed units"})
 	}
 }
 

@@ -13,8 +13,9 @@ import (
 //	off the floor    bottom rail under 2 in                            "limit": Nums the bottom gap, 2
 //	narrow opening   an opening under 24 in                            "limit": Nums the opening, 24
 //	squeeze          under 32 in                                       "limit": Nums the opening, 32
-//	barrow           under 36 in                                       "limit": Nums the opening, 36
-//	stiffeners far   stiffeners more than 48 in apart                  "limit": Nums the spacing, 48
+//	barrow           under 36 in                                       "limit": Nums the opening, 36; for all three its width at the floor, where a post leans in
+//	leans in         a post told to lean into an opening               "narrows": see passage.go
+//	stiffeners far   stiffeners more than 48 in apart                  "limit": Nums the spacing, 48, how many stiffeners
 //	post low         an added post that stands less than 2 in above    "limit": Nums above the wall, 2
 //	brackets touch   a gap less than 1/8 in over the clearance         "limit": Nums the gap, the clearance
 //	other brackets   rails of another size than brackets are known of  "clearance": Names the size, Nums what is kept for them
@@ -63,7 +64,9 @@ func (v *solved) tellCautions(a *Answer) {
 		v.faceCaution(u, add)
 	}
 	if al := a.Layout.Along; al != nil {
-		v.lengthCautions(al, a.Layout.Up, add)
+		list := v.openingsClear(al, a.Layout.Up)
+		leaningCautions(a, list)
+		v.lengthCautions(al, a.Layout.Up, list, add)
 	}
 }
 
@@ -139,14 +142,19 @@ func sizeWithFace(face exact.Rat, like lumber.Size, metric bool) (best lumber.Si
 	return best, ok
 }
 
-func (v *solved) lengthCautions(a *Along, u *Up, add func(string, string, ...Fact)) {
-	for _, o := range a.Openings {
+// lengthCautions are those along the wall; list holds the openings where they are narrowest.
+func (v *solved) lengthCautions(a *Along, u *Up, list []clear, add func(string, string, ...Fact)) {
+	for _, o := range list {
 		for _, c := range []struct {
 			key  string
 			most int
 		}{{"narrow opening", 24}, {"squeeze", 32}, {"barrow", 36}} {
-			if o.Width.Less(exact.Int(c.most)) {
-				add(c.key, NoSource, limitFact(o.Width, exact.Int(c.most))...)
+			if o.least.Less(exact.Int(c.most)) {
+				facts := limitFact(o.least, exact.Int(c.most))
+				if o.height.Sign() != 0 {
+					facts[0].Nums = append(facts[0].Nums, o.floor)
+				}
+				add(c.key, NoSource, facts...)
 				break
 			}
 		}
@@ -154,7 +162,9 @@ func (v *solved) lengthCautions(a *Along, u *Up, add func(string, string, ...Fac
 	far := exact.Int(48)
 	for _, b := range a.Bays {
 		if s := b.Width.Div(exact.Int(len(b.Stiffeners) + 1)); far.Less(s) {
-			add("stiffeners far", NoSource, limitFact(s, far)...)
+			facts := limitFact(s, far)
+			facts[0].Nums = append(facts[0].Nums, exact.Int(len(b.Stiffeners)))
+			add("stiffeners far", NoSource, facts...)
 			break
 		}
 	}
@@ -195,13 +205,7 @@ func (v *solved) askedCautions(a *Answer) {
 	add := func(key, source string) {
 		a.Cautions = addCaution(a.Cautions, Caution{Key: key, Source: source})
 	}
-	if !v.p.guard() && !v.p.pool() {
-		code := Caution{Key: "code", Source: guardCaution, Facts: []Fact{guardRules()}}
-		if d, ok := v.p.parts[Drop]; ok {
-			code.Facts = append(code.Facts, Fact{Key: "drop", Nums: []exact.Rat{d}})
-		}
-		a.Cautions = append([]Caution{code}, a.Cautions...) // who asks for the code wants to hear of it first
-	}
+	v.codeCaution(a)
 	add("wind", NoSource)
 	add("lumber", lumberCaution)
 	add("tools", NoSource)

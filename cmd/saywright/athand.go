@@ -143,7 +143,7 @@ func (t *Talk) withoutAny(line string, read grammar.Reading) (then grammar.Readi
 
 // written writes a length in the units that the person works in.
 func (t *Talk) written(v solver.Value) string {
-	if !t.now.metric() {
+	if !t.now.inMillimeters() {
 		return v.String()
 	}
 	return solver.Decimal(v.Num.Mul(solver.PerInch)) + " mm"

@@ -134,7 +134,7 @@ func (r *round) compare(a grammar.Act) {
 	own := r.part(solver.Book{}, nil, &solver.Answer{Verdict: sides[1].Verdict, Change: solver.Differences(sides[0], sides[1])},
 		solver.Reply{Kind: "command", Topic: "compare"}, solver.Fact{Key: "compared", Names: a.Words},
 		solver.Fact{Key: "verdicts", Names: []string{string(sides[0].Verdict), string(sides[1].Verdict)}})
-	own.Metric = r.talk.now.metric()
+	own.Metric = r.talk.now.inMillimeters()
 }
 
 // sameAs says of the wall at hand all that was said of another.
@@ -218,7 +218,7 @@ func (r *round) everything(b solver.Book, base *solver.Answer) *solver.Answer {
 		whole.Facts = append(slices.Clip(whole.Facts), part.Facts...)
 		join(&whole, part)
 	}
-	whole.Verdict, whole.Layout, whole.Options, whole.Metric = base.Verdict, base.Layout, base.Options, r.talk.now.metric()
+	whole.Verdict, whole.Layout, whole.Options, whole.Metric = base.Verdict, base.Layout, base.Options, r.talk.now.inMillimeters()
 	return &whole
 }
 

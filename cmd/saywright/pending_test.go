@@ -103,7 +103,9 @@ func TestAskedForTheCode(t *testing.T) {
 		require.Contains(t, text, row.tells, row.line)
 		if row.line != "drop 31" && row.line[:3] != "the" {
 			require.Contains(t, text, "Local code decides", row.line)
-			require.Less(t, strings.Index(text, "Local code decides"), strings.Index(text, "wind"), "first of all")
+			if wind := strings.Index(text, "wind"); wind >= 0 {
+				require.Less(t, strings.Index(text, "Local code decides"), wind, "first of all")
+			}
 		}
 	}
 }

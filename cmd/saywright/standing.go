@@ -81,6 +81,14 @@ func (s standing) metered() bool {
 	return found
 }
 
+// inMillimeters reports whether lengths are shown in millimeters: units were said, or nothing of them and every length in metric ones.
+func (s standing) inMillimeters() bool {
+	if _, said := s.units(); said {
+		return s.metric()
+	}
+	return s.metered()
+}
+
 func (s standing) empty() bool {
 	return !slices.ContainsFunc(s.books, func(b solver.Book) bool { return !b.Empty() })
 }

@@ -103,6 +103,9 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 	if t.asked != nil && grammar.Declines(line) || t.open != nil && t.open.Question.Key != "dropped" && grammar.Drops(line) {
 		return t.askBack(line, "", grammar.Reading{Ask: &solver.Question{Key: "dropped"}}, &asked{})
 	}
+	if t.asked != nil && len(t.asked.choices) > 1 && grammar.Agrees(line) {
+		return t.askWhich(line)
+	}
 	read, list, joined := t.goesOn(line)
 	if !joined {
 		read, list = grammar.Read(line, t.context()), line
@@ -210,6 +213,16 @@ func (t *Talk) askBack(line, list string, read grammar.Reading, open *asked) tur
 	return turn{a, next}
 }
 
+// askWhich answers a bare yes to several choices: it takes none, and they stay open.
+func (t *Talk) askWhich(line string) turn {
+	next := *t
+	a := &solver.Answer{Said: line, Heard: []string{}, Verdict: solver.Unclear, Ask: &solver.Question{Key: "which one", Choices: t.asked.choices, Example: "1"}}
+	next.remember(a, t.asked)
+	next.open = t.open
+	next.words(a)
+	return turn{a, next}
+}
+
 // nothingDone answers a line that was understood and has nothing to act on.
 func (t *Talk) nothingDone(line string, read grammar.Reading, q *solver.Question) turn {
 	next := *t
@@ -237,7 +250,7 @@ func (t *Talk) remember(a *solver.Answer, about *asked) {
 
 // words fills in the texts of an answer.
 func (t *Talk) words(a *solver.Answer) {
-	a.Metric = a.Metric || t.now.metric()
+	a.Metric = a.Metric || t.now.inMillimeters()
 	explain.Say(a, t.show())
 }
 

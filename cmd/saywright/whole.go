@@ -16,7 +16,7 @@ func (r *round) answer(read grammar.Reading) *solver.Answer {
 	if r.ctx.Err() != nil {
 		return whole
 	}
-	metric := r.talk.now.metric()
+	metric := r.talk.now.inMillimeters()
 	var text []string
 	show := r.talk.show()
 	r.talk.before = maps.Clone(r.talk.before)
