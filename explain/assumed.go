@@ -34,6 +34,9 @@ func (v *voice) granted(s string) string {
 	}
 	switch q := solver.Quantity(f.name); {
 	case q == solver.RailSize && f.op == "=" && l != nil && l.Up != nil:
+		if v.narrow {
+			return size(f.value) + " rails, " + v.length(l.RailFace) + " on the face"
+		}
 		return size(f.value) + " rails, " + v.length(l.RailFace) + " on the face (hold a tape to yours)"
 	case (q == solver.PostSize || q == solver.AddedPostSize) && f.op == "=" && l != nil && l.Along != nil:
 		face := l.PostFace

@@ -10,6 +10,7 @@ import (
 
 // cautions says the warnings, each with its source where that is a published one.
 func (v *voice) cautions() {
+	more := false
 	for _, c := range v.a.Cautions {
 		if !v.warns(c) {
 			continue
@@ -28,11 +29,40 @@ func (v *voice) cautions() {
 		if hardCautions[c.Key] && v.a.Verdict != solver.Blocked {
 			v.p.hear(firstSentence(text))
 		}
-		if published(c.Source) {
+		if brief, cut := v.inBrief(c, text); cut {
+			text, more = brief, true
+		} else if published(c.Source) {
 			text += forEye(" (" + quoted(c.Source) + ")")
 		}
 		v.p.add(para{lead: "Caution: ", text: text, ink: warning})
 	}
+	if more {
+		v.p.note(forEye("`ask cautions` tells more of these"))
+	}
+}
+
+// inBrief is a caution as it comes up by itself in a narrow terminal, where the answer is to stay in sight: its first sentence, without its source, and of those
+// that begin with the danger only that. Who asks for cautions hears all of it.
+func (v *voice) inBrief(c solver.Caution, text string) (string, bool) {
+	if !v.narrow || v.a.To.Full || v.a.To.Kind == "ask" && v.a.To.Name == nil && topicTold[v.a.To.Topic] == nil {
+		return text, false
+	}
+	brief := sentenceOf(text, ".")
+	switch c.Key {
+	case "free post":
+		brief = strings.TrimSuffix(sentenceOf(text, ".;:"), ".") + ": I can't call it safe."
+	case "drilling":
+		brief = sentenceOf(text, ".;:")
+	}
+	return brief, brief != text || published(c.Source)
+}
+
+// sentenceOf is a text up to the first of its stops.
+func sentenceOf(s, stops string) string {
+	if i := strings.IndexAny(s, stops); i > 0 {
+		return s[:i] + "."
+	}
+	return s
 }
 
 // ofSeveralPosts reports whether a caution counts more than one post.
@@ -71,10 +101,10 @@ func (v *voice) fillCaution(c *solver.Caution) {
 // cautionsAsked answers what to watch out for.
 func (v *voice) cautionsAsked() {
 	if len(v.a.Cautions) == 0 {
-		v.p.say("Nothing that I know of, but I can't call it safe: "+notStrength, noInk)
+		v.p.say("Nothing that I know of, but I can't call it safe, as "+notStrength, noInk)
 		return
 	}
-	v.p.say("I can't call it safe: "+notStrength, noInk)
+	v.p.say("I can't call it safe, as "+notStrength, noInk)
 	var same []string
 	for _, c := range v.a.Cautions {
 		if v.before["asked: "+v.sameCaution(c)] && !v.a.To.Full && shortCautions[c.Key] != "" {

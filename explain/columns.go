@@ -64,11 +64,29 @@ func (s sums) lines(o Options) []string {
 		}
 	}
 	at := s.remarkColumn(width, lead)
-	var out []string
-	for _, r := range s.rows {
-		out = append(out, r.lines(width, lead, at)...)
+	out, _ := s.linesAt(width, lead, at)
+	cost := len(out)
+	for _, r := range s.rows { // where that breaks remarks into slivers, a column farther left may take fewer lines
+		n := lead + cells(r.sum) + betweenColumns
+		if n >= at {
+			continue
+		}
+		if other, beyond := s.linesAt(width, lead, n); len(other)+beyond < cost {
+			out, cost = other, len(other)+beyond
+		}
 	}
 	return out
+}
+
+// linesAt lays the rows with their remarks in a column; beyond are those with a remark whose sum reaches over it.
+func (s sums) linesAt(width, lead, at int) (out []string, beyond int) {
+	for _, r := range s.rows {
+		out = append(out, r.lines(width, lead, at)...)
+		if r.remark != "" && lead+cells(r.sum) > at-betweenColumns {
+			beyond++
+		}
+	}
+	return out, beyond
 }
 
 func (s sums) remarkColumn(width, lead int) int {

@@ -74,5 +74,5 @@ func (v *voice) downTo(r exact.Rat) string {
 	if _, on := v.Near(r); on {
 		return v.length(r)
 	}
-	return "about " + mark(cutDown, r.String())
+	return forEye("about ") + mark(cutDown, r.String()) // aloud it says so itself
 }

@@ -98,7 +98,6 @@ var remarks = map[string]string{
 	"screw stays inside":        "the screw stays inside",
 	"left of the height":        "left of the height",
 	"narrowest":                 "the opening at its narrowest",
-	"off the wish":              "off what you had in mind",
 	"nearer left":               "left for the gaps then",
 	"nearer":                    "each gap then",
 }
@@ -113,6 +112,8 @@ func (v *voice) remark(w solver.Work) string {
 		return v.gapsBetween(w, false)
 	case "gaps and under":
 		return v.gapsBetween(w, true)
+	case "off the wish":
+		return "off " + v.the(w.Of) + " you had in mind"
 	case "short of":
 		return "short of " + v.shownOf(w.From+" in")
 	case "ball stopped":

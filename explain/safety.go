@@ -12,7 +12,8 @@ const notStrength = "I work out sizes, not what they carry"
 
 // strength answers whether it is strong enough.
 func (v *voice) strength() {
-	v.p.say("I can't tell: "+notStrength, noInk)
+	v.p.say("I can't tell", noInk)
+	v.p.say(notStrength, noInk)
 	if f, ok := v.fact("posts"); ok && len(f.Nums) > 0 {
 		if f.Nums[0].Eq(exact.Int(1)) {
 			v.p.say("The weak spot is the added post, held only at its foot: tie its top to the structure, or get a base made and rated for it", warning)
@@ -103,7 +104,7 @@ func (v *voice) ballPasses() {
 	} else {
 		v.p.say("I can't tell before the gaps are worked out", noInk)
 	}
-	v.p.say("Rails climb like a ladder: that a ball stays out is no promise for a child", noInk)
+	v.p.say("Rails climb like a ladder, so a ball that stays out is no promise for a child", noInk)
 	v.p.lay(v.work(v.a.Work))
 	if f, ok := v.fact("openings"); ok && len(f.Nums) > 0 {
 		v.p.say("The walk-through stops nobody: to keep a child in it wants a gate", noInk)
@@ -114,7 +115,8 @@ func (v *voice) ballPasses() {
 
 // permitAsked answers whether a permit is needed.
 func (v *voice) permitAsked() {
-	v.p.say("I can't tell: ask your building department before you start; local code decides", noInk)
+	v.p.say("I can't tell, and local code decides", noInk)
+	v.p.say("Ask your building department before you start", noInk)
 	var known []string
 	if f, ok := v.fact("tall"); ok && len(f.Nums) > 0 {
 		known = append(known, "the wall is "+v.about(f.Nums[0])+" high")

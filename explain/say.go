@@ -41,7 +41,7 @@ func (o Options) width() int {
 func Say(a *solver.Answer, o Options) {
 	own(a)
 	v := voiceOf(a)
-	v.before = o.Before
+	v.before, v.narrow = o.Before, o.width() < narrowUnder
 	v.fill()
 	if a.To.As == "csv" {
 		a.Text = CSV(a, a.To.Topic)
@@ -60,6 +60,7 @@ func Text(a *solver.Answer, o Options) string {
 	copied := *a
 	own(&copied)
 	v := voiceOf(&copied)
+	v.narrow = o.width() < narrowUnder
 	v.fill()
 	return v.compose().text(o)
 }
@@ -93,7 +94,11 @@ type voice struct {
 	figure.Style
 	p      page
 	before map[string]bool // see Options.Before
+	narrow bool            // the terminal is narrow: cautions come up in brief, and are told in full when asked for
 }
+
+// narrowUnder is how many columns a text wants to be told in full width, a phone's or a split terminal's are fewer.
+const narrowUnder = 60
 
 // first reports whether something is to be said: not if the conversation was told it already.
 func (v *voice) first(s string) bool {

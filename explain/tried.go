@@ -16,6 +16,7 @@ func (v *voice) tried() {
 		v.changesNoLayout()
 		return
 	case v.a.Layout != nil && (v.a.Layout.Up != nil || v.a.Layout.Along != nil):
+		v.shorterBoards()
 		v.fits()
 		v.moved("now", "then")
 		v.costsCompared()
@@ -27,6 +28,28 @@ func (v *voice) tried() {
 	v.cautions()
 	if v.a.Verdict != solver.Blocked && v.a.Ask == nil {
 		v.p.add(para{text: "Nothing is changed; `take that` keeps it."})
+	}
+}
+
+// shorterBoards says why boards of another length, which were tried, take more posts than there are now.
+func (v *voice) shorterBoards() {
+	if !v.saysOf(solver.Stock) {
+		return
+	}
+	more, bay := false, ""
+	for _, m := range v.a.Change {
+		from, err := exact.Parse(m.From)
+		to, wrong := exact.Parse(m.To)
+		switch {
+		case err != nil || wrong != nil:
+		case m.Of == string(solver.AddedPosts):
+			more = from.Less(to)
+		case m.Of == string(solver.Bay):
+			bay = " of " + v.short(from)
+		}
+	}
+	if more {
+		v.p.say("Those boards don't reach across a bay"+bay+", so it takes more posts", noInk)
 	}
 }
 

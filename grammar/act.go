@@ -87,7 +87,8 @@ type Context struct {
 	mixed    bool               // another clause of the line has a metric unit
 	Saved    []string           // names of saved walls
 
-	Now func(solver.Name) (exact.Rat, bool) // what a quantity comes to in the layout that stands; nil where there is none
+	TriedStock bool                                // the last line tried boards of another length
+	Now        func(solver.Name) (exact.Rat, bool) // what a quantity comes to in the layout that stands; nil where there is none
 }
 
 // Taken is a spelling that was mended: the word as said, the word it was taken for, and its place in runes.

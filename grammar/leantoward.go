@@ -16,17 +16,25 @@ var (
 	intoOpening = regexp.MustCompile(`\b(?:into|toward|towards|in toward|in towards|in to) (?:the |my |our )?(?:opening|walk[- ]?through|doorway|gateway|way through)\b`)
 	offOpening  = regexp.MustCompile(`\b(?:(?:away|off) from (?:the |my |our )?(?:opening|walk[- ]?through|doorway|gateway|way through)|(?:into|toward|towards) (?:the |my |our )?bay)\b`)
 	postThere   = regexp.MustCompile(`\b(?:post 1|post one|(left|right)(?:[- ]hand)?(?: end)? post)\b`)
+	leansBy     = regexp.MustCompile(`\b(?:half|quarter|eighths?|sixteenths?|inch|inches)\b`)
 	leansIn     = regexp.MustCompile(`\b(leans|leaning|leaned|tilts|tips) (?:in|inward|inwards)\b( by)?`)
 )
 
 // leanToward reads a lean that is told by what stands beside the post.
 func leanToward(line string, c Context) (Reading, bool) {
-	said := strings.ToLower(strings.Join(strings.Fields(line), " "))
-	if c.deep || c.Now == nil || !strings.Contains(said, "post") || !leansSaid.MatchString(said) {
+	if c.deep || !strings.Contains(line, "ost") {
 		return Reading{}, false
 	}
-	if n, ok := c.Now(solver.Name{Quantity: solver.AddedPosts}); !ok || !n.Eq(oneRat) {
+	said := strings.ToLower(strings.Join(strings.Fields(line), " "))
+	if !strings.Contains(said, "post") || !leansSaid.MatchString(said) || !strings.ContainsAny(said, "0123456789") && !leansBy.MatchString(said) {
 		return Reading{}, false
+	}
+	if !c.oneAdded() {
+		if !loneAdded.MatchString(said) && !intoOpening.MatchString(said) && !offOpening.MatchString(said) {
+			return Reading{}, false
+		}
+		at := 0
+		return Reading{Ask: &solver.Question{At: &at, Text: "Which post is it, and does it lean left or right?", Example: "post 1 leans 3/8 right in 48"}, Own: true}, true
 	}
 	plain := loneAdded.ReplaceAllString(said, "post 1")
 	at, far := postThere.FindStringSubmatch(plain), c.farSide()
@@ -60,6 +68,15 @@ func leanToward(line string, c Context) (Reading, bool) {
 		return readsLean(plain, line, c)
 	}
 	return Reading{}, false
+}
+
+// oneAdded reports whether the layout that stands has exactly one added post.
+func (c Context) oneAdded() bool {
+	if c.Now == nil {
+		return false
+	}
+	n, ok := c.Now(solver.Name{Quantity: solver.AddedPosts})
+	return ok && n.Eq(oneRat)
 }
 
 // readsLean reads a line in plain words, if it tells how one post leans and nothing else.

@@ -116,6 +116,9 @@ func Read(line string, c Context) Reading {
 	if told, ok := leanToward(line, c); ok {
 		return told
 	}
+	if told, ok := triesStockOn(line, c); ok {
+		return told
+	}
 	if q := answersNothing(line, c); q != nil {
 		return unlessSettled(Reading{Ask: q}, line, c)
 	}

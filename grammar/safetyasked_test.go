@@ -60,6 +60,25 @@ func TestOtherStockTried(t *testing.T) {
 	}
 }
 
+// What goes on about other boards is tried behind a trial of some, and sold besides behind what is sold.
+func TestStockGoesOn(t *testing.T) {
+	stock := solver.Name{Quantity: solver.Stock}
+	tried, told := Context{TriedStock: true, Tried: true, Answered: true}, Context{Subject: &stock, Answered: true}
+	for _, row := range []struct {
+		line string
+		c    Context
+		want string
+	}{
+		{"and tens", tried, "what if stock = 120 in; ask shopping"},
+		{"or 3 m boards?", tried, "what if stock = 3000 mm; ask shopping"},
+		{"and a gap of 3", tried, "gap = 3 in"},
+		{"and tens", told, "stock += 120 in"},
+		{"and six rails", told, "rails = 6"},
+	} {
+		require.Equal(t, row.want, hears(row.line, row.c), row.line)
+	}
+}
+
 // A post that leans into the opening leans to its side; where the side shows by nothing it is asked.
 func TestLeansToward(t *testing.T) {
 	open := func(side string, posts int) Context {

@@ -1,9 +1,14 @@
 package grammar
 
-import "strings"
+import (
+	"regexp"
+	"strings"
+
+	"saywright/solver"
+)
 
 // boardsSold is boards named by how long they are sold: "eights", "8s", "ten-footers", "12 foot boards".
-const boardsSold = `!(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## s)|(## ' s)|(## [-] footers|footer|ft|foot [boards|board|lumber|lengths|stuff|sticks|ones])) ?boards|ones|lengths|sticks`
+const boardsSold = `!(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## s)|(## ' s)|(## [-] footers|footer|ft|foot [boards|board|lumber|lengths|stuff|sticks|ones])|(# boards|lengths|sticks|ones|pieces|lumber)) ?boards|ones|lengths|sticks`
 
 // otherStock are questions how many boards of another length it would take: the other length is tried, and what is to be bought then is asked.
 // "How many tens do I need" asks of what stands. Common ways of speech, no source.
@@ -21,3 +26,33 @@ var otherStock = func() (list []placedPhrase) {
 	}
 	return list
 }()
+
+// stockOn is a line that goes on about other boards that were just tried: "and tens", "with twelves?", "or 3 m boards".
+var stockOn = regexp.MustCompile(`^(?:(?:and|or|ok|so|but|what about|how about)[, ]+)+(?:(?:if )?(?:with|in|using) )?(?:only )?([a-z0-9.' -]{2,24}?)(?: (?:then|instead))?[ ?.!]*$`)
+
+// triesStockOn reads such a line: right behind a trial of other boards they are tried too, and set nothing; behind what is on sale they are on sale
+// besides.
+func triesStockOn(line string, c Context) (Reading, bool) {
+	sold := c.Subject != nil && c.Subject.Quantity == solver.Stock && c.Subject.Item == "" && strings.HasPrefix(strings.ToLower(line), "and ")
+	if !c.TriedStock && !sold || c.deep {
+		return Reading{}, false
+	}
+	found := stockOn.FindStringSubmatch(strings.ToLower(strings.Join(strings.Fields(line), " ")))
+	if found == nil {
+		return Reading{}, false
+	}
+	tried := c.TriedStock
+	c.deep, c.TriedStock = true, false
+	if !tried {
+		r := Read("they have "+found[1]+" too", c)
+		return r, r.Ask == nil && len(r.Acts) == 1 && r.Acts[0].Kind == State && len(r.Acts[0].Statements) == 1 && r.Acts[0].Statements[0].Op == solver.Plus
+	}
+	r := Read("what if i buy only "+found[1]+", what do i have to buy", c)
+	if r.Ask != nil || len(r.Acts) != 2 || r.Acts[0].Kind != WhatIf || len(r.Acts[0].Statements) != 1 || r.Acts[0].Statements[0].Name.Quantity != solver.Stock {
+		return Reading{}, false
+	}
+	for i := range r.Acts {
+		r.Acts[i].At, r.Acts[i].End = 0, len([]rune(line))
+	}
+	return r, true
+}

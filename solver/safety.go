@@ -54,9 +54,15 @@ func (v *solved) tellPassage(a *Answer) {
 	a.Facts = append(a.Facts, Fact{Key: "widths", Names: []string{accessSource},
 		Nums: []exact.Rat{walksThrough, noSqueeze, wheelsPass, accessible, accessibleDeep, deep}})
 	if a.Layout == nil || a.Layout.Along == nil {
+		if s, ok := v.p.book.said1(Name{Quantity: Opening}, Eq, GE, Near); ok && a.Verdict != Blocked {
+			v.tellPasses(a, []clear{{opening: 1, floor: s.Value.Num, least: s.Value.Num}})
+		}
 		return
 	}
-	list := v.openingsClear(a.Layout.Along, a.Layout.Up)
+	v.tellPasses(a, v.openingsClear(a.Layout.Along, a.Layout.Up))
+}
+
+func (v *solved) tellPasses(a *Answer, list []clear) {
 	for _, c := range list {
 		a.Facts = append(a.Facts, Fact{Key: "passes", Names: c.lean,
 			Nums: []exact.Rat{exact.Int(c.opening), c.floor, c.least, c.height, exact.Int(len(list))}})
@@ -84,6 +90,9 @@ func (v *solved) tellBall(a *Answer) {
 		return !slices.Contains([]string{"guard", "guard set aside", "guard opening", "pool"}, c.Key)
 	})
 	v.codeCaution(a)
+	if a.Layout == nil || a.Layout.Up == nil {
+		v.ballByOptions(a)
+	}
 	if a.Layout == nil {
 		return
 	}
@@ -95,14 +104,36 @@ func (v *solved) tellBall(a *Answer) {
 			for _, g := range u.Gaps {
 				gap = exact.Max(gap, g)
 			}
-			a.Work = append(a.Work, Line(string(Gap), "ball stopped", Compare(Num(gap), "<", Num(guardBall))))
 		}
-		a.Work = append(a.Work, Line(string(BottomGap), "ball stopped", Compare(Num(under), "<", Num(guardBall))))
-		a.Facts = append(a.Facts, Fact{Key: "ball", Nums: []exact.Rat{gap, under, guardBall}})
+		ballHeld(a, gap, under)
 	}
 	if al := a.Layout.Along; al != nil && len(al.Openings) > 0 {
 		a.Facts = append(a.Facts, Fact{Key: "openings", Nums: []exact.Rat{exact.Int(len(al.Openings))}})
 	}
+}
+
+// ballHeld holds the widest gap (0 for none) and the most underneath against the ball.
+func ballHeld(a *Answer, gap, under exact.Rat) {
+	if gap.Sign() > 0 {
+		a.Work = append(a.Work, Line(string(Gap), "ball stopped", Compare(Num(gap), "<", Num(guardBall))))
+	}
+	a.Work = append(a.Work, Line(string(BottomGap), "ball stopped", Compare(Num(under), "<", Num(guardBall))))
+	a.Facts = append(a.Facts, Fact{Key: "ball", Nums: []exact.Rat{gap, under, guardBall}})
+}
+
+// ballByOptions does so where no layout is chosen yet, by the widest that any count of rails could leave; not where nothing bounds that.
+func (v *solved) ballByOptions(a *Answer) {
+	if a.Options == nil || len(a.Options.Up) == 0 {
+		return
+	}
+	var gap, under exact.Rat
+	for _, o := range a.Options.Up {
+		if o.Gap[1].None || o.BottomGap[1].None {
+			return
+		}
+		gap, under = exact.Max(gap, o.Gap[1].Val), exact.Max(under, o.BottomGap[1].Val)
+	}
+	ballHeld(a, gap, under)
 }
 
 // tellPermit tells what is known of what a permit hangs on.

@@ -143,6 +143,9 @@ func (t *Talk) context() grammar.Context {
 	if t.asked != nil {
 		c.Choices = t.asked.choices
 	}
+	if t.upon != nil {
+		c.TriedStock = slices.ContainsFunc(t.upon.said, func(s solver.Statement) bool { return s.Name.Quantity == solver.Stock })
+	}
 	if t.stuck != nil {
 		c.Ways = len(t.stuck.to.Ways)
 	}
