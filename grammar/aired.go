@@ -175,7 +175,12 @@ func breaks(a atom) bool {
 
 // textOf is a stretch word by word, one blank between any two.
 func textOf(atoms []atom) string {
+	n := len(atoms)
+	for i := range atoms {
+		n += len(atoms[i].text)
+	}
 	var b strings.Builder
+	b.Grow(n)
 	for i := range atoms {
 		if i > 0 {
 			b.WriteByte(' ')

@@ -57,7 +57,7 @@ func (l *lexing) bind() {
 	l.amidBays()
 	l.railsThrough()
 	in := l.tokens
-	out := in[:0:0]
+	out := make([]token, 0, len(in))
 	for i := 0; i < len(in); i++ {
 		t := in[i]
 		if t.kind == kOrdinal {

@@ -57,7 +57,7 @@ var besideWish = wordSet("wall porch patio deck side opening bay bays because si
 func clientAt(in []atom, i int) int {
 	r := reader{in}
 	j, more := i, false
-	for _, lead := range [][]string{turn("i have got"), turn("i have"), turn("we have got"), turn("we have"), turn("have got"), turn("got"), turn("have"), turn("there is"), turn("this is")} {
+	for _, lead := range clientLeads {
 		if standAt(in, j, lead...) {
 			j, more = j+len(lead), true
 			break
@@ -129,6 +129,9 @@ func clientNamed(in []atom, i int) int {
 	}
 	return 0
 }
+
+// clientLeads may stand before somebody who is there.
+var clientLeads = [][]string{turn("i have got"), turn("i have"), turn("we have got"), turn("we have"), turn("have got"), turn("got"), turn("have"), turn("there is"), turn("this is")}
 
 // clientWishes are verbs by which somebody wishes for a thing.
 var clientWishes = [][]string{turn("would like to have"), turn("would love to have"), turn("would prefer to have"), turn("would rather have"), turn("would sooner have"), turn("would rather go with"), turn("would sooner go with"), turn("would rather get"), turn("would rather see"), turn("would like"), turn("would love"), turn("would prefer"), turn("would want"), turn("would fancy"),

@@ -97,8 +97,8 @@ func rat(s string) (exact.Rat, bool) {
 }
 
 func atoi(s string) (int, bool) {
-	if len(s) > 6 {
-		return 0, false
+	if len(s) == 0 || len(s) > 6 || s[0] > '9' {
+		return 0, false // no number, told without an error that somebody would have to make
 	}
 	n, err := strconv.Atoi(s)
 	return n, err == nil

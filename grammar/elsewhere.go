@@ -199,6 +199,8 @@ func valued(a Act) bool {
 	return (a.Kind == State || a.Kind == Check || a.Kind == WhatIf) && len(a.Statements) > 0
 }
 
+var elsewhereKnown = make(waysKnown, len(elsewhereSaid))
+
 // ofElsewhere asks back where a line speaks of something else.
 func ofElsewhere(r Reading, text string) Reading {
 	if r.Ask != nil || len(r.Acts) == 0 {
@@ -219,13 +221,17 @@ func ofElsewhere(r Reading, text string) Reading {
 		q.At = &at
 		return Reading{Ask: &q}
 	}
+	said := paired(text)
 	for i := range elsewhereSaid {
+		if elsewhereKnown.ruledOut(i, said) {
+			continue
+		}
 		w := &elsewhereSaid[i]
 		for _, a := range r.Acts {
 			if !w.looks(a) {
 				continue
 			}
-			if !matchesWay(w.way, text) || w.not != nil && w.not.MatchString(text) {
+			if !elsewhereKnown.matches(i, w.way, said) || w.not != nil && w.not.MatchString(text) {
 				break
 			}
 			q := w.ask(a, r.Acts)

@@ -88,16 +88,14 @@ func (b *senseBook) plansAt(atoms []atom, i int, c Context) (gistItem, bool) {
 
 // spells returns how many atoms a turn of words takes at an atom, 0 where it does not stand there.
 func spells(atoms []atom, i int, words string) int {
-	w := strings.Fields(words)
-	if i+len(w) > len(atoms) {
-		return 0
-	}
-	for k := range w {
-		if atoms[i+k].kind != aWord || atoms[i+k].text != w[k] {
+	n := 0
+	for w := range strings.FieldsSeq(words) {
+		if i+n >= len(atoms) || atoms[i+n].kind != aWord || atoms[i+n].text != w {
 			return 0
 		}
+		n++
 	}
-	return len(w)
+	return n
 }
 
 // planNamed is the name of a plan that words say, one of them at least with no sense of its own, and none that leads to something.

@@ -20,7 +20,7 @@ func (c Context) spokenOf(tokens []token) *solver.Name {
 		return c.Subject
 	}
 	for i := range tokens {
-		for _, word := range strings.Fields(tokens[i].text) {
+		for word := range strings.FieldsSeq(tokens[i].text) {
 			if ofGaps[word] {
 				return c.lately(solver.Gap)
 			}

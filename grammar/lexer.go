@@ -61,6 +61,7 @@ type lexing struct {
 // lex cuts a line into tokens.
 func lex(atoms []atom, c Context) []token {
 	l := &lexing{reader: reader{rewritten(atoms)}, c: c}
+	l.tokens = make([]token, 0, len(l.atoms)*2/3+1)
 	for i := 0; i < len(l.atoms); {
 		next := l.step(i)
 		if next <= i {

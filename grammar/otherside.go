@@ -22,7 +22,11 @@ var (
 
 // otherSide reads a line that asks for the other side.
 func otherSide(line string, c Context) (Reading, bool) {
-	said := strings.ToLower(strings.Join(strings.Fields(line), " "))
+	said := strings.ToLower(line)
+	if !strings.Contains(said, "other") && !strings.Contains(said, "sides") && !strings.Contains(said, "ends") {
+		return Reading{}, false
+	}
+	said = strings.Join(strings.Fields(said), " ")
 	if !strings.Contains(said, "other ") && !strings.Contains(said, "sides") && !strings.Contains(said, "ends") || c.deep {
 		return Reading{}, false
 	}

@@ -95,6 +95,7 @@ func (l *lexing) pair(i int) int {
 // spaced writes out atoms with a space between any two, but before the digits of a name.
 func (l *lexing) spaced(from, to int) string {
 	var b strings.Builder
+	b.Grow(8 * (to - from))
 	for k := from; k < to; k++ {
 		if k > from && !(l.glued(k) && l.kind(k) == aDigits) {
 			b.WriteByte(' ')

@@ -46,15 +46,30 @@ var planWays = sync.OnceValue(func() []planWay {
 	}
 })
 
+// planWords are the words one of which is in any of those sentences.
+var planWords = sync.OnceValue(func() map[string]bool {
+	all := map[string]bool{}
+	for _, w := range planWays() {
+		for verb := range w.verb {
+			all[verb] = true
+		}
+	}
+	return all
+})
+
 // planSaid reads a plan that is opened at the beginning of a sentence, or a wall that is copied. It returns the atom after it,
 // and i where there is none.
 func (l *lexing) planSaid(i int) int {
 	if t := l.last(); l.before != "" || t != nil && t.kind != kStop && t.kind != kQMark && t.kind != kAnd && t.kind != kComma {
 		return i
 	}
+	end := l.sentenceEnd(i)
+	if !l.holdsWord(i, end, planWords()) {
+		return i
+	}
 	said, at := l.sentence(i)
 	for _, w := range planWays() {
-		if !l.holdsWord(i, i+len(at), w.verb) {
+		if !l.holdsWord(i, end, w.verb) {
 			continue
 		}
 		m := w.way.FindStringSubmatchIndex(said)
@@ -65,23 +80,32 @@ func (l *lexing) planSaid(i int) int {
 		if !l.mayName(name, w) {
 			continue
 		}
-		end, _ := slices.BinarySearch(at, m[4])
-		t := l.add(kCmd, i, i+end)
+		n, _ := slices.BinarySearch(at, m[4])
+		end = i + n
+		t := l.add(kCmd, i, end)
 		t.found, t.text = []found{{entry: &entry{kind: kCmd, key: w.key}}}, w.key
-		l.add(kName, i+end-1, i+end).text = name
-		return i + end
+		l.add(kName, end-1, end).text = name
+		return end
 	}
 	return i
 }
 
 // sentence is what is said from atom i up to the end of its sentence, and where in it each atom begins.
 func (l *lexing) sentence(i int) (said string, at []int) {
-	end := i
-	for end < len(l.atoms) && end < i+40 && l.word(end) != "." && l.word(end) != "?" && l.word(end) != "!" {
-		at = append(at, len(l.spaced(i, end))+min(end-i, 1))
-		end++
+	end := l.sentenceEnd(i)
+	for k := i; k < end; k++ {
+		at = append(at, len(l.spaced(i, k))+min(k-i, 1))
 	}
 	return l.spaced(i, end), at
+}
+
+// sentenceEnd is where the sentence at atom i ends, as far as plans are looked for in it.
+func (l *lexing) sentenceEnd(i int) int {
+	end := i
+	for end < len(l.atoms) && end < i+40 && l.word(end) != "." && l.word(end) != "?" && l.word(end) != "!" {
+		end++
+	}
+	return end
 }
 
 // holdsWord reports whether one of some words stands among the atoms from i to end.

@@ -266,10 +266,16 @@ func withoutSizes(atoms []atom) ([]atom, bool) {
 		}
 		part := atoms[from:to]
 		if tellsSize(part) {
+			if !dropped {
+				left = append(left, atoms[:from]...)
+			}
 			dropped = true
 			continue
 		}
-		if dropped && len(left) == 0 {
+		if !dropped {
+			continue
+		}
+		if len(left) == 0 {
 			part = withoutJoint(part)
 		}
 		left = append(left, part...)

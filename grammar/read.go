@@ -349,7 +349,7 @@ func figures(tokens []token, s speech) (Act, bool) {
 // dropReasons leaves out why something is wanted ("so the stroller fits"), up to the next break, where it names no
 // number and says something that is not known.
 func dropReasons(in []token) []token {
-	var out []token
+	out := make([]token, 0, len(in))
 	for i := 0; i < len(in); i++ {
 		if in[i].kind == kReason || in[i].kind == kUnknown && in[i].text == "as" && i > 0 && in[i-1].kind == kComma && onlyUnknown(in[i+1:]) {
 			if end := reasonEnd(in, i); end > i {

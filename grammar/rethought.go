@@ -93,8 +93,10 @@ func (l *lexing) wishesAnew() {
 			}
 			return
 		}
-		for _, w := range strings.Fields(t.before + " " + t.text) {
-			wished = wished || w == "wants" || w == "wanted" || w == "needs" || w == "prefers" || w == "likes"
+		for _, said := range [2]string{t.before, t.text} {
+			for w := range strings.FieldsSeq(said) {
+				wished = wished || w == "wants" || w == "wanted" || w == "needs" || w == "prefers" || w == "likes"
+			}
 		}
 	}
 }

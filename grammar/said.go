@@ -47,12 +47,12 @@ type pattern struct {
 type phrasebook struct {
 	words   map[string]*bookWord
 	all     []entered
-	figures begun // those that begin with a figure
-	any     begun // those that begin a clause with any word
-	begs    bool  // what is begged for in them is no question
-	fixed   bool  // not even an article may stand between their words
+	figures phraseList // those that begin with a figure
+	any     phraseList // those that begin a clause with any word
+	begs    bool       // what is begged for in them is no question
+	fixed   bool       // not even an article may stand between their words
 	count   int32
-	always  []int32 // the numbers of those without a key
+	always  awake // those without a key
 	steps   steps
 }
 

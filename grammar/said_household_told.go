@@ -98,7 +98,7 @@ func notSupposedBefore(before, after []atom) bool {
 
 // hangingHyphens leaves out the hyphens of what is only named at the end of a list: "10-, 12- and 16-foot boards".
 func hangingHyphens(in []atom) []atom {
-	var out []atom
+	out := make([]atom, 0, len(in))
 	for i, a := range in {
 		if a.text == "-" && a.kind == aSign && i > 0 && i+1 < len(in) && (in[i-1].kind == aDigits || spelledNumber(in[i-1].text)) && (in[i+1].text == "," || in[i+1].text == "and" || in[i+1].text == "or") {
 			continue

@@ -18,6 +18,15 @@ func (w awake) has(n int32) bool { return w[n/64]&(1<<(n%64)) != 0 }
 
 func (w awake) wake(n int32) { w[n/64] |= 1 << (n % 64) }
 
+// with is what is awake, and one more.
+func (w awake) with(n int32) awake {
+	for int(n/64) >= len(w) {
+		w = append(w, 0)
+	}
+	w.wake(n)
+	return w
+}
+
 // entered is a phrase with what tells of most lines that it does not stand there: marks of the words that may stand behind its first one
 // (every mark: anything may), and the rarest of its needs (0: there is none).
 type entered struct {
@@ -38,10 +47,10 @@ func (b *phrasebook) number(p *pattern, parts []phrasePart) int32 {
 	b.count++
 	key := keyOf(parts)
 	if key == nil {
-		b.always = append(b.always, n)
+		b.always = b.always.with(n)
 	}
 	for _, w := range key {
-		b.word(w).keys = append(b.word(w).keys, n)
+		b.word(w).keys.add(n)
 	}
 	e := entered{second: p.first.second(), pattern: p}
 	if len(p.needs) > 0 {
@@ -51,17 +60,17 @@ func (b *phrasebook) number(p *pattern, parts []phrasePart) int32 {
 	return n
 }
 
-// begun is the numbers of phrases that begin alike. Where they are many, those of them that are awake are found 64 at a time.
-type begun struct {
+// phraseList is the numbers of phrases that begin alike, or have a key in common. Where they are many, they are gone through 64 at a time.
+type phraseList struct {
 	numbers []int32
 	bits    awake
 }
 
-const manyBegun = 60
+const manyPhrases = 60
 
-func (s *begun) add(n int32) {
+func (s *phraseList) add(n int32) {
 	s.numbers = append(s.numbers, n)
-	if len(s.numbers) < manyBegun {
+	if len(s.numbers) < manyPhrases {
 		return
 	}
 	from := len(s.numbers) - 1
@@ -69,15 +78,12 @@ func (s *begun) add(n int32) {
 		from = 0
 	}
 	for _, n := range s.numbers[from:] {
-		for int(n/64) >= len(s.bits) {
-			s.bits = append(s.bits, 0)
-		}
-		s.bits.wake(n)
+		s.bits = s.bits.with(n)
 	}
 }
 
 // among calls a function with each number that is awake, in their order.
-func (s *begun) among(w awake, do func(int32)) {
+func (s *phraseList) among(w awake, do func(int32)) {
 	if s.bits == nil {
 		for _, n := range s.numbers {
 			if w.has(n) {
@@ -182,8 +188,8 @@ func (p phrasePart) need() (all uint64) {
 
 // bookWord is what a book files under a word: the phrases that begin with it, and the numbers of those whose key it is.
 type bookWord struct {
-	begins begun
-	keys   []int32
+	begins phraseList
+	keys   phraseList
 }
 
 var noPhrases = &bookWord{}
@@ -214,10 +220,13 @@ func (b *phrasebook) lookUp(atoms []atom) []*bookWord {
 }
 
 // awakened are the phrases of a book whose keys stand among the words of a line.
-func (b *phrasebook) awakened(words []*bookWord) awake {
-	w := make(awake, b.count/64+1)
-	for _, n := range b.always {
-		w.wake(n)
+func (b *phrasebook) awakened(words []*bookWord) awake { return b.awaken(nil, words) }
+
+// awaken is awakened, in the memory of what was awake in another line.
+func (b *phrasebook) awaken(w awake, words []*bookWord) awake {
+	w = append(w[:0], b.always...)
+	for len(w) <= int(b.count)/64 {
+		w = append(w, 0)
 	}
 	w.waken(words)
 	return w
@@ -226,7 +235,13 @@ func (b *phrasebook) awakened(words []*bookWord) awake {
 // waken adds the phrases whose keys stand among some words of a line.
 func (w awake) waken(words []*bookWord) {
 	for _, of := range words {
-		for _, n := range of.keys {
+		if of.keys.bits != nil {
+			for k, all := range of.keys.bits {
+				w[k] |= all
+			}
+			continue
+		}
+		for _, n := range of.keys.numbers {
 			w.wake(n)
 		}
 	}

@@ -3,6 +3,7 @@ package grammar
 import (
 	"slices"
 	"strings"
+	"sync"
 )
 
 // phrasedPlain sets the set phrases of a line to plainer ones.
@@ -10,12 +11,14 @@ func phrasedPlain(atoms []atom) []atom {
 	return setPhrases().setIn(thatWide(finallyIs(footersHigh(alikeSoThat(atoms)))))
 }
 
+var iWant = turn("i want")
+
 // setIn sets the phrases of a line to the plain ones.
 func (b *phrasebook) setIn(atoms []atom) []atom {
-	words := b.lookUp(atoms)
-	m := phraseMatch{atoms: atoms, words: words, fixed: b.fixed, awake: b.awakened(words)}
+	m := matches.Get().(*phraseMatch)
+	m.begin(b, atoms)
 	for i := 0; i < len(m.atoms); i++ {
-		p, end := b.best(&m, i, func(p *pattern, end int) bool {
+		p, end := b.best(m, i, func(p *pattern, end int) bool {
 			return p.where == nil || p.where(m.atoms[:i], m.atoms[end:])
 		})
 		if p == nil {
@@ -29,12 +32,29 @@ func (b *phrasebook) setIn(atoms []atom) []atom {
 		behind := len(m.atoms) - end
 		m.now(m.put(p, i, end))
 		m.awake.waken(b.lookUp(m.atoms[i : len(m.atoms)-behind]))
-		if b.begs && (p.plain[0] == "please" || slices.Equal(p.plain, turn("i want"))) {
+		if b.begs && (p.plain[0] == "please" || slices.Equal(p.plain, iWant)) {
 			m.now(beggedFor(m.atoms, i)) // what is begged for is no question
 		}
 		i = max(i, len(m.atoms)-behind-1) // the plain words are not set again
 	}
-	return m.atoms
+	atoms, m.atoms = m.atoms, nil
+	matches.Put(m)
+	return atoms
+}
+
+// matches are lent out: a line is gone through for many books, and each would want its own memory.
+var matches = sync.Pool{New: func() any { return &phraseMatch{} }}
+
+// begin makes ready to look for the phrases of a book in a line.
+func (m *phraseMatch) begin(b *phrasebook, atoms []atom) {
+	m.now(atoms)
+	m.caught, m.fixed = [9][2]int{}, b.fixed
+	m.looked = m.looked[:0]
+	for i := range atoms {
+		m.looked = append(m.looked, b.of(atoms[i].text))
+	}
+	m.words = m.looked
+	m.awake = b.awaken(m.awake, m.words)
 }
 
 // best finds the phrase that takes in most of what stands at an atom, of those that may stand there, and the atom behind it.
@@ -78,6 +98,7 @@ func mayBeginFigure(a atom) bool {
 type phraseMatch struct {
 	atoms  []atom
 	words  []*bookWord // of the atoms, as long as they are the line that was looked up
+	looked []*bookWord // memory for them
 	caught [9][2]int
 	steps  int
 	fixed  bool

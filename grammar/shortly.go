@@ -68,7 +68,7 @@ func shortly(atoms []atom, c Context, first bool) (Reading, bool) {
 	}
 	line := textOf(atoms)
 	for _, w := range shortWays() {
-		if w.first != first || !w.way.MatchString(line) || w.answered && (!c.Answered || c.Tried) {
+		if w.first != first || w.answered && (!c.Answered || c.Tried) || !matchesWay(w.way, line) {
 			continue
 		}
 		if w.claimed && w.act.Kind == State {

@@ -13,8 +13,17 @@ import (
 // Ways of speaking told by expressions are looked for in every line. Most lines hold none of the words that a way cannot do without; for
 // them the expression is never run.
 
-// wayKeys holds for each expression lists of stretches: every match holds one of each list. There may be no lists.
-var wayKeys sync.Map // *regexp.Regexp → [][]wayKey
+// wayKeys holds for each expression what it cannot do without.
+var wayKeys sync.Map // *regexp.Regexp → *wayNeeds
+
+// wayNeeds are lists of stretches: every match of an expression holds one of each list. There may be no lists.
+type wayNeeds []keyList
+
+// keyList is one of those lists. Of each stretch the pair of letters that is the rarest in talk is among the rare ones: most texts hold none of them.
+type keyList struct {
+	rare letterPairs
+	keys []wayKey
+}
 
 // wayKey is a stretch and the pairs of letters in it.
 type wayKey struct {
@@ -27,10 +36,40 @@ type letterPairs [4]uint64
 
 func pairsOf(text string) (p letterPairs) {
 	for i := 1; i < len(text); i++ {
-		h := text[i-1]*31 + text[i]*7
-		p[h>>6] |= 1 << (h & 63)
+		p.add(pairAt(text, i))
 	}
 	return p
+}
+
+func pairAt(text string, i int) uint8 { return text[i-1]*31 + text[i]*7 }
+
+func (p *letterPairs) add(pair uint8) { p[pair>>6] |= 1 << (pair & 63) }
+
+// meets reports whether some pair of one text is among those of another.
+func (p *letterPairs) meets(q *letterPairs) bool {
+	return p[0]&q[0]|p[1]&q[1]|p[2]&q[2]|p[3]&q[3] != 0
+}
+
+// oftenPaired is about how often each pair of letters stands in talk.
+var oftenPaired = sync.OnceValue(func() (often [256]int) {
+	for word, n := range oftenSaid() {
+		said := " " + word + " "
+		for i := 1; i < len(said); i++ {
+			often[pairAt(said, i)] += n
+		}
+	}
+	return often
+})
+
+// rarestPair is the pair of letters of a stretch that is the rarest in talk.
+func rarestPair(text string) uint8 {
+	often, rarest := oftenPaired(), pairAt(text, 1)
+	for i := 2; i < len(text); i++ {
+		if p := pairAt(text, i); often[p] < often[rarest] {
+			rarest = p
+		}
+	}
+	return rarest
 }
 
 // within reports whether all pairs of one text are among those of another.
@@ -71,32 +110,57 @@ func findWay(way *regexp.Regexp, said string) string {
 
 // mayMatch reports whether a text holds what an expression cannot do without.
 func mayMatch(way *regexp.Regexp, said string) bool {
-	keys, ok := wayKeys.Load(way)
+	needs, ok := wayKeys.Load(way)
 	if !ok {
-		keys, _ = wayKeys.LoadOrStore(way, keysOf(way))
+		needs, _ = wayKeys.LoadOrStore(way, needsOfWay(way))
 	}
-	p := paired(said)
-	for _, list := range keys.([][]wayKey) {
-		if !slices.ContainsFunc(list, func(k wayKey) bool { return k.pairs.within(&p.pairs) && strings.Contains(said, k.text) }) {
+	return needs.(*wayNeeds).in(paired(said))
+}
+
+// in reports whether a text holds a stretch of each list.
+func (n *wayNeeds) in(p *pairedText) bool {
+	for i := range *n {
+		if l := &(*n)[i]; !l.rare.meets(&p.pairs) || !slices.ContainsFunc(l.keys, func(k wayKey) bool { return k.pairs.within(&p.pairs) && strings.Contains(p.text, k.text) }) {
 			return false
 		}
 	}
 	return true
 }
 
-func keysOf(way *regexp.Regexp) (all [][]wayKey) {
+func needsOfWay(way *regexp.Regexp) *wayNeeds {
 	tree, err := syntax.Parse(way.String(), syntax.Perl)
 	if err != nil {
-		return nil
+		return &wayNeeds{}
 	}
+	var all wayNeeds
 	for _, needed := range neededTogether(tree.Simplify()) {
-		var list []wayKey
+		var list keyList
 		for _, k := range needed {
-			list = append(list, wayKey{k, pairsOf(k)})
+			list.keys = append(list.keys, wayKey{k, pairsOf(k)})
+			list.rare.add(rarestPair(k))
 		}
 		all = append(all, list)
 	}
-	return all
+	return &all
+}
+
+// waysKnown holds what the expressions of a table cannot do without, each when it was first wanted.
+type waysKnown []atomic.Pointer[wayNeeds]
+
+// ruledOut reports whether it is known that an expression of the table does not match a text.
+func (k waysKnown) ruledOut(i int, p *pairedText) bool {
+	n := k[i].Load()
+	return n != nil && !n.in(p)
+}
+
+// matches reports whether an expression of the table matches a text.
+func (k waysKnown) matches(i int, way *regexp.Regexp, p *pairedText) bool {
+	n := k[i].Load()
+	if n == nil {
+		n = needsOfWay(way)
+		k[i].Store(n)
+	}
+	return n.in(p) && way.MatchString(p.text)
 }
 
 const (

@@ -204,19 +204,24 @@ func statedBareSize(a Act) bool {
 	return a.Kind == State && len(a.Statements) == 1 && a.Statements[0].Name.Quantity == solver.RailSize
 }
 
+var openKnown = make(waysKnown, len(openWays))
+
 // trulyOpen returns the question that a line leaves open, nil where it leaves none.
 func trulyOpen(acts []Act, atoms []atom) *solver.Question {
-	said := ""
+	if len(acts) == 0 {
+		return nil
+	}
+	said := paired(textOf(atoms))
 	for i := range openWays {
+		if openKnown.ruledOut(i, said) {
+			continue
+		}
 		w := &openWays[i]
 		for _, a := range acts {
 			if !w.looks(a) {
 				continue
 			}
-			if said == "" {
-				said = textOf(atoms)
-			}
-			if !matchesWay(w.way, said) || w.not != nil && w.not.MatchString(said) {
+			if !openKnown.matches(i, w.way, said) || w.not != nil && w.not.MatchString(said.text) {
 				break
 			}
 			if q := w.ask(a, acts); q.Text != "" {

@@ -167,8 +167,9 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 		return r
 	}
 	if len(r.Acts) == 1 {
+		said := textOf(atoms)
 		for i := range meantOtherwise {
-			if w := &meantOtherwise[i]; w.looks(r.Acts[0]) && matchesWay(w.way, textOf(atoms)) {
+			if w := &meantOtherwise[i]; w.looks(r.Acts[0]) && matchesWay(w.way, said) {
 				q, at := w.ask(r.Acts[0], r.Acts), r.Acts[0].At
 				q.At = &at
 				return Reading{Ask: &q}

@@ -175,7 +175,10 @@ func isSize(s string) bool {
 		return true
 	}
 	a, b, ok := strings.Cut(s, "x")
+	if !ok || a == "" || a[0] > '9' {
+		return false
+	}
 	x, err1 := strconv.Atoi(a)
 	y, err2 := strconv.Atoi(b)
-	return ok && err1 == nil && err2 == nil && x > 0 && y > 0 && strconv.Itoa(x)+"x"+strconv.Itoa(y) == s
+	return err1 == nil && err2 == nil && x > 0 && y > 0 && strconv.Itoa(x)+"x"+strconv.Itoa(y) == s
 }
