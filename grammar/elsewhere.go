@@ -3,6 +3,7 @@ package grammar
 import (
 	"regexp"
 	"slices"
+	"sync"
 
 	"saywright/solver"
 )
@@ -199,7 +200,7 @@ func valued(a Act) bool {
 	return (a.Kind == State || a.Kind == Check || a.Kind == WhatIf) && len(a.Statements) > 0
 }
 
-var elsewhereKnown = make(waysKnown, len(elsewhereSaid))
+var elsewhereIndex = sync.OnceValue(func() *wayIndex { return indexWays(elsewhereSaid) })
 
 // ofElsewhere asks back where a line speaks of something else.
 func ofElsewhere(r Reading, text string) Reading {
@@ -221,9 +222,10 @@ func ofElsewhere(r Reading, text string) Reading {
 		q.At = &at
 		return Reading{Ask: &q}
 	}
-	said := paired(text)
+	index := elsewhereIndex()
+	may := index.in(text)
 	for i := range elsewhereSaid {
-		if elsewhereKnown.ruledOut(i, said) {
+		if !may.has(int32(i)) {
 			continue
 		}
 		w := &elsewhereSaid[i]
@@ -231,7 +233,7 @@ func ofElsewhere(r Reading, text string) Reading {
 			if !w.looks(a) {
 				continue
 			}
-			if !elsewhereKnown.matches(i, w.way, said) || w.not != nil && w.not.MatchString(text) {
+			if !index.matches(i, text) || w.not != nil && w.not.MatchString(text) {
 				break
 			}
 			q := w.ask(a, r.Acts)

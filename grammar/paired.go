@@ -70,7 +70,7 @@ func (l *lexing) pair(i int) int {
 	}
 	said := l.spaced(i, end)
 	for _, w := range pairedWays() {
-		m := w.way.FindStringSubmatch(said)
+		m := matchOf(w.way, said)
 		if m == nil {
 			continue
 		}

@@ -72,6 +72,9 @@ func (l *lexing) planSaid(i int) int {
 		if !l.holdsWord(i, end, w.verb) {
 			continue
 		}
+		if !mayMatch(w.way, said) {
+			continue
+		}
 		m := w.way.FindStringSubmatchIndex(said)
 		if m == nil {
 			continue

@@ -144,25 +144,6 @@ func needsOfWay(way *regexp.Regexp) *wayNeeds {
 	return &all
 }
 
-// waysKnown holds what the expressions of a table cannot do without, each when it was first wanted.
-type waysKnown []atomic.Pointer[wayNeeds]
-
-// ruledOut reports whether it is known that an expression of the table does not match a text.
-func (k waysKnown) ruledOut(i int, p *pairedText) bool {
-	n := k[i].Load()
-	return n != nil && !n.in(p)
-}
-
-// matches reports whether an expression of the table matches a text.
-func (k waysKnown) matches(i int, way *regexp.Regexp, p *pairedText) bool {
-	n := k[i].Load()
-	if n == nil {
-		n = needsOfWay(way)
-		k[i].Store(n)
-	}
-	return n.in(p) && way.MatchString(p.text)
-}
-
 const (
 	mostKeys    = 1500 // the most stretches that are worth looking for
 	mostSpelled = 100  // the most ways to spell a part that are told one by one

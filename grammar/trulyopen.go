@@ -3,6 +3,7 @@ package grammar
 import (
 	"regexp"
 	"strings"
+	"sync"
 
 	"saywright/solver"
 	"saywright/solver/exact"
@@ -204,16 +205,17 @@ func statedBareSize(a Act) bool {
 	return a.Kind == State && len(a.Statements) == 1 && a.Statements[0].Name.Quantity == solver.RailSize
 }
 
-var openKnown = make(waysKnown, len(openWays))
+var openIndex = sync.OnceValue(func() *wayIndex { return indexWays(openWays) })
 
 // trulyOpen returns the question that a line leaves open, nil where it leaves none.
 func trulyOpen(acts []Act, atoms []atom) *solver.Question {
 	if len(acts) == 0 {
 		return nil
 	}
-	said := paired(textOf(atoms))
+	said, index := textOf(atoms), openIndex()
+	may := index.in(said)
 	for i := range openWays {
-		if openKnown.ruledOut(i, said) {
+		if !may.has(int32(i)) {
 			continue
 		}
 		w := &openWays[i]
@@ -221,7 +223,7 @@ func trulyOpen(acts []Act, atoms []atom) *solver.Question {
 			if !w.looks(a) {
 				continue
 			}
-			if !openKnown.matches(i, w.way, said) || w.not != nil && w.not.MatchString(said.text) {
+			if !index.matches(i, said) || w.not != nil && w.not.MatchString(said) {
 				break
 			}
 			if q := w.ask(a, acts); q.Text != "" {

@@ -161,6 +161,8 @@ var turningsAt = sync.OnceValue(func() map[string][]*knownTurning {
 // turnLeads may stand before a clause that turns.
 var turnLeads = wordSet("and but or so oh well ah no sorry oops now honestly though then um uh er yes")
 
+var otherwiseIndex = sync.OnceValue(func() *wayIndex { return indexWays(meantOtherwise) })
+
 // turnedBeside asks back where a clause beside what is set turns it.
 func turnedBeside(r Reading, atoms []atom) Reading {
 	if r.Ask != nil || len(r.Acts) == 0 {
@@ -168,8 +170,10 @@ func turnedBeside(r Reading, atoms []atom) Reading {
 	}
 	if len(r.Acts) == 1 {
 		said := textOf(atoms)
+		index := otherwiseIndex()
+		may := index.in(said)
 		for i := range meantOtherwise {
-			if w := &meantOtherwise[i]; w.looks(r.Acts[0]) && matchesWay(w.way, said) {
+			if w := &meantOtherwise[i]; may.has(int32(i)) && w.looks(r.Acts[0]) && index.matches(i, said) {
 				q, at := w.ask(r.Acts[0], r.Acts), r.Acts[0].At
 				q.At = &at
 				return Reading{Ask: &q}
