@@ -242,7 +242,7 @@ func (l *lexing) step(i int) int {
 	}
 	if a, kind, next := l.value(i); next > i && next >= fEnd && !l.pronoun(i, next) {
 		t := l.add(kind, i, next)
-		t.amt = &a
+		t.amt = new(a) // of most atoms no value is kept
 		return next
 	}
 	if len(f) > 0 && !l.yields(f[0], i) {
