@@ -89,6 +89,11 @@ func isLength(s string) bool { return strings.HasSuffix(s, " in") || strings.Has
 
 // figureOf turns a written value into a figure of a sentence: a length, a size, a plain number, or the words themselves.
 func (v *voice) figureOf(s string) string {
+	if mm, ok := strings.CutSuffix(s, " mm"); ok && !v.Metric { // what was said in millimeters is told so, though the rest is in inches
+		if r, ok := mixed(mm); ok {
+			return number(r) + " millimeters"
+		}
+	}
 	if isLength(s) {
 		if r, ok := length(s); ok {
 			return v.length(r)

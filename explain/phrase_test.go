@@ -74,13 +74,13 @@ func TestPhrases(t *testing.T) {
 		"north wall: gap = 2 in":                "north wall: a gap of 2",
 		"coats = 2":                             "two coats",
 		"gap = 2.37 in":                         "a gap of 2.37",
-		"gap = 60 mm":                           "a gap of 2-46/127",
+		"gap = 60 mm":                           "a gap of 60 millimeters",
 		"something nobody knows":                "something nobody knows",
 		"something = odd":                       "something at odd",
 	} {
 		require.Equal(t, want, written(v.phrase(form), figure.Style{}), form)
 	}
-	require.Equal(t, "a gap of 60 mm", written(v.phrase("gap = 60 mm"), figure.Style{Metric: true}))
+	require.Equal(t, "a gap of 60 mm", written((&voice{a: v.a, Style: figure.Style{Metric: true}}).phrase("gap = 60 mm"), figure.Style{Metric: true}))
 	require.Equal(t, "bays of 2438.4 mm or less", written(v.phrase("bay <= 96 in"), figure.Style{Metric: true}))
 }
 

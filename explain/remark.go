@@ -116,6 +116,8 @@ func (v *voice) remark(w solver.Work) string {
 		return "off " + v.the(w.Of) + " you had in mind"
 	case "short of":
 		return "short of " + v.shownOf(w.From+" in")
+	case "guard high":
+		return "the wall, against the least of a guard"
 	case "ball stopped":
 		if w.Of == string(solver.BottomGap) {
 			return "underneath, against the ball"

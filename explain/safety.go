@@ -21,14 +21,16 @@ func (v *voice) strength() {
 			v.p.say("The weak spots are the added posts, held only at their feet: tie their tops to the structure, or get bases made and rated for it", warning)
 		}
 	}
-	v.p.note("The brackets hold by screws in the rails' ends, and end grain holds screws poorly")
-	if f, ok := v.fact("loads"); ok && len(f.Nums) > 2 {
-		push := number(f.Nums[0]) + " pounds"
-		if v.Metric {
-			push = number(f.Nums[1]) + " newtons"
+	if v.first("what a guard carries") { // who asks again hears the answer, not all of it again
+		v.p.note("The brackets hold by screws in the rails' ends, and end grain holds screws poorly")
+		if f, ok := v.fact("loads"); ok && len(f.Nums) > 2 {
+			push := number(f.Nums[0]) + " pounds"
+			if v.Metric {
+				push = number(f.Nums[1]) + " newtons"
+			}
+			v.p.note("To compare: a guard has to stand a push of " + push + " anywhere along its top, and " + number(f.Nums[2]) +
+				" pounds on any square foot of its boards. I check neither" + v.sourceOf(f))
 		}
-		v.p.note("To compare: a guard has to stand a push of " + push + " anywhere along its top, and " + number(f.Nums[2]) +
-			" pounds on any square foot of its boards. I check neither" + v.sourceOf(f))
 	}
 	v.p.note("A licensed professional can tell; local code decides")
 }
@@ -105,6 +107,9 @@ func (v *voice) ballPasses() {
 		v.p.say("I can't tell before the gaps are worked out", noInk)
 	}
 	v.p.say("Rails climb like a ladder, so a ball that stays out is no promise for a child", noInk)
+	if f, ok := v.fact("tall"); ok && len(f.Nums) > 1 && f.Nums[0].Less(f.Nums[1]) {
+		v.p.say("The wall is "+v.about(f.Nums[0])+" high, and a guard is "+v.length(f.Nums[1])+" or more", warning)
+	}
 	v.p.lay(v.work(v.a.Work))
 	if f, ok := v.fact("openings"); ok && len(f.Nums) > 0 {
 		v.p.say("The walk-through stops nobody: to keep a child in it wants a gate", noInk)

@@ -29,17 +29,14 @@ func leanToward(line string, c Context) (Reading, bool) {
 	if !strings.Contains(said, "post") || !leansSaid.MatchString(said) || !strings.ContainsAny(said, "0123456789") && !leansBy.MatchString(said) {
 		return Reading{}, false
 	}
+	beside := intoOpening.MatchString(said) || offOpening.MatchString(said)
 	if !c.oneAdded() {
-		if !loneAdded.MatchString(said) && !intoOpening.MatchString(said) && !offOpening.MatchString(said) {
-			return Reading{}, false
-		}
-		at := 0
-		return Reading{Ask: &solver.Question{At: &at, Text: "Which post is it, and does it lean left or right?", Example: "post 1 leans 3/8 right in 48"}, Own: true}, true
+		return whichLeans(), beside || loneAdded.MatchString(said)
 	}
 	plain := loneAdded.ReplaceAllString(said, "post 1")
 	at, far := postThere.FindStringSubmatch(plain), c.farSide()
-	if at == nil {
-		return Reading{}, false
+	if at == nil || strings.Contains(said, " posts") || strings.Count(said, "post") > 1 {
+		return whichLeans(), beside
 	}
 	toward := map[string]string{"left": "right", "right": "left"}[far] // the side of the opening, seen from post 1
 	if at[1] != "" && toward != "" && at[1] != toward {
@@ -64,10 +61,16 @@ func leanToward(line string, c Context) (Reading, bool) {
 			at := 0
 			return Reading{Ask: &solver.Question{At: &at, Text: "To the left or to the right?", Choices: forms, Example: forms[0]}, Own: true}, true
 		}
-	case plain != said:
+	case plain != said && !beside:
 		return readsLean(plain, line, c)
 	}
-	return Reading{}, false
+	return whichLeans(), beside
+}
+
+// whichLeans asks which post leans, and to which side.
+func whichLeans() Reading {
+	at := 0
+	return Reading{Ask: &solver.Question{At: &at, Text: "Which post is it, and does it lean left or right?", Example: "post 1 leans 3/8 right in 48"}, Own: true}
 }
 
 // oneAdded reports whether the layout that stands has exactly one added post.

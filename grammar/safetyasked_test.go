@@ -25,8 +25,8 @@ func hears(line string, c Context) string {
 // What is asked of safety is a question for cautions that knows what it is about; what only speaks of it sets and asks nothing.
 func TestSafetyAsked(t *testing.T) {
 	for topic, lines := range map[string][]string{
-		"strength": {"is it strong enough", "will it hold if somebody leans on it", "can I sit on it", "what if somebody leans on it", "how much weight can it hold"},
-		"passage":  {"is that enough for a wheelbarrow", "is the walk-through wide enough for a wheelchair", "can I get a mower through there", "will a stroller fit through"},
+		"strength": {"is it strong enough", "will it hold if somebody leans on it", "can I sit on it", "what if somebody leans on it", "will it blow over", "could I hang a planter on it", "how much weight can it hold"},
+		"passage":  {"is that enough for a wheelbarrow", "is the walk-through wide enough for a wheelchair", "can I get a mower through there", "will a stroller fit through", "what about a wheelchair"},
 		"guard":    {"can a kid fall through", "could a toddler squeeze under it", "can my kid get his head stuck", "is it safe for kids", "does it count as a guardrail"},
 		"permit":   {"do I need a permit", "does this need a building permit", "is a permit needed for this"},
 		"cautions": {"is this thing safe", "is it going to hold up", "how safe is it", "is it up to code"},
@@ -117,6 +117,8 @@ func TestLeansToward(t *testing.T) {
 	}{
 		{"post 1 leans into the opening 1/2 in 48", open("right", 2)},
 		{"the added post leans into the opening 1/2 in 48", open("right", 2)},
+		{"the left post leans into the opening 3/8 in 48", open("right", 1)},
+		{"both posts lean into the opening a quarter inch over four feet", open("right", 1)},
 		{"post 1 leans into the opening 1/2 in 48", Context{}},
 	} {
 		require.Contains(t, hears(row.line, row.c), "? ", row.line)

@@ -64,6 +64,17 @@ func TestSafetyFigures(t *testing.T) {
 		}
 	}
 	require.Equal(t, 2, false1, "between the rails and underneath")
+	low := bookSaying(t, Of(WallHeight, Eq, inches("30")), Of(Gap, Eq, inches("5/2")))
+	tall, ok := nearFact(Ask(low, Solve(low), "guard", nil), "tall")
+	require.True(t, ok)
+	require.True(t, tall.Nums[0].Less(tall.Nums[1]), "a wall of 30 is no guard")
+	only := bookSaying(t, Of(Gap, Eq, inches("5/2")), Of(Opening, Eq, inches("36")))
+	f, ok = nearFact(Ask(only, Solve(only), "guard", nil), "ball")
+	require.True(t, ok, "the gap alone tells it")
+	require.True(t, f.Nums[0].Eq(inches("5/2").Num))
+	f, ok = nearFact(Ask(only, Solve(only), "passage", nil), "passes")
+	require.True(t, ok, "the opening alone tells it")
+	require.True(t, f.Nums[2].Eq(inches("36").Num))
 	a = Ask(b, Solve(b), "passage", nil)
 	short := map[string]string{}
 	for _, w := range a.Work {

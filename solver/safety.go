@@ -83,6 +83,8 @@ func (v *solved) tellPasses(a *Answer, list []clear) {
 //
 //	fact "ball": Nums the widest gap (0 for none), the most underneath, the ball
 //	fact "openings": Nums how many openings
+//	fact "tall": Nums the wall's height, a guard's least
+//	Work note "guard high": the wall's height against a guard's least, a comparison that may be false
 //	Work note "ball stopped": Of gap or bottom gap, a comparison that may be false
 func (v *solved) tellBall(a *Answer) {
 	a.Work = nil
@@ -106,6 +108,8 @@ func (v *solved) tellBall(a *Answer) {
 			}
 		}
 		ballHeld(a, gap, under)
+		a.Work = append(a.Work, Line(string(WallHeight), "guard high", Compare(Num(u.WallHeight), ">=", Num(guardHeight))))
+		a.Facts = append(a.Facts, Fact{Key: "tall", Nums: []exact.Rat{u.WallHeight, guardHeight}})
 	}
 	if al := a.Layout.Along; al != nil && len(al.Openings) > 0 {
 		a.Facts = append(a.Facts, Fact{Key: "openings", Nums: []exact.Rat{exact.Int(len(al.Openings))}})
