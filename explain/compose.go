@@ -42,6 +42,9 @@ func (v *voice) onlyAsks() bool {
 	if a.Verdict == solver.Unclear {
 		return true
 	}
+	if a.To.Kind == "ask" && aboutSafety[a.To.Topic] {
+		return false
+	}
 	if a.Layout != nil || a.Options != nil || a.Cost != nil || len(a.Conflicts)+len(a.Because)+len(a.Replaced) > 0 {
 		return false
 	}

@@ -7,6 +7,9 @@ import (
 
 // Whoever asks whether it is safe hears what is known, what is not worked out, and who decides; never that it is safe.
 
+// aboutSafety are the topics that are answered of any wall and of none.
+var aboutSafety = map[string]bool{"strength": true, "passage": true, "guard": true, "permit": true, "cautions": true}
+
 // notStrength is why nothing here is called safe.
 const notStrength = "I work out sizes, not what they carry"
 
@@ -23,13 +26,12 @@ func (v *voice) strength() {
 	}
 	if v.first("what a guard carries") { // who asks again hears the answer, not all of it again
 		v.p.note("The brackets hold by screws in the rails' ends, and end grain holds screws poorly")
-		if f, ok := v.fact("loads"); ok && len(f.Nums) > 2 {
-			push := number(f.Nums[0]) + " pounds"
+		if f, ok := v.fact("loads"); ok && len(f.Nums) > 4 {
+			push, square := number(f.Nums[0])+" pounds", number(f.Nums[2])+" pounds on any square foot"
 			if v.Metric {
-				push = number(f.Nums[1]) + " newtons"
+				push, square = number(f.Nums[1])+" newtons", number(f.Nums[3])+" newtons on any square of "+v.length(f.Nums[4])
 			}
-			v.p.note("To compare: a guard has to stand a push of " + push + " anywhere along its top, and " + number(f.Nums[2]) +
-				" pounds on any square foot of its boards. I check neither" + v.sourceOf(f))
+			v.p.note("To compare: a guard has to stand a push of " + push + " anywhere along its top, and " + square + " of its boards. I check neither" + v.sourceOf(f))
 		}
 	}
 	v.p.note("A licensed professional can tell; local code decides")

@@ -11,7 +11,8 @@ import (
 
 // What a guard stands, pounds: 200 at any point along its top, 50 on a square foot of what fills it (IRC Table R301.5 and its footnotes d and f; published
 // values 3.6 to 3.8).
-var infillPounds = exact.Int(50)
+// In newtons 50 pounds are 222, as 200 are 890.
+var infillPounds, infillNewtons, foot = exact.Int(50), exact.Int(222), exact.Int(12)
 
 const loadSource = "IRC Table R301.5, footnotes d and f"
 
@@ -34,11 +35,11 @@ var safetyTopics = map[string]func(*solved, *Answer){
 
 // tellStrength tells what is known of loads.
 //
-//	fact "loads": Names the source; Nums a guard's push at the top in pounds and in newtons, and pounds on a square foot of its boards
+//	fact "loads": Names the source; Nums a guard's push at the top in pounds and in newtons, the push on a square of its boards in both, the side of that square
 //	fact "posts": Nums how many added posts stand on their foot alone
 func (v *solved) tellStrength(a *Answer) {
-	a.Work, a.Cautions = nil, nil
-	a.Facts = append(a.Facts, Fact{Key: "loads", Names: []string{loadSource}, Nums: []exact.Rat{guardPounds, guardNewtons, infillPounds}})
+	a.Work, a.Cautions, a.Ask = nil, nil, nil // nothing that is still to be said of the wall would change the answer
+	a.Facts = append(a.Facts, Fact{Key: "loads", Names: []string{loadSource}, Nums: []exact.Rat{guardPounds, guardNewtons, infillPounds, infillNewtons, foot}})
 	if a.Layout != nil && a.Layout.Along != nil && len(a.Layout.Posts) > 0 {
 		a.Facts = append(a.Facts, Fact{Key: "posts", Nums: []exact.Rat{exact.Int(len(a.Layout.Posts))}})
 	}
@@ -146,7 +147,7 @@ func (v *solved) ballByOptions(a *Answer) {
 //	fact "dropped": Nums the drop told, and that above which a wall is a guard
 //	fact "not told": Names of drop and pool those that were not told; Nums the drop above which a wall is a guard
 func (v *solved) tellPermit(a *Answer) {
-	a.Work = nil
+	a.Work, a.Ask = nil, nil
 	a.Cautions = slices.DeleteFunc(a.Cautions, func(c Caution) bool { return c.Key != "guard" && c.Key != "pool" })
 	v.codeCaution(a)
 	if a.Layout != nil && a.Layout.Up != nil {
