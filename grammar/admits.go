@@ -18,7 +18,7 @@ func admits(atoms []atom) []atom {
 		if !vocab().articles[atoms[i].text] && !owned[atoms[i].text] {
 			continue
 		}
-		f := vocab().match(reader{atoms}, i+1)
+		f := vocab().match(atoms, i+1)
 		if len(f) == 0 || f[0].entry.kind != kPart || f[0].entry.key != "opening" {
 			continue
 		}

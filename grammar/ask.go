@@ -136,6 +136,7 @@ func (s *speech) odd(list []item) bool {
 
 func figureOf(a *amount) string { return solver.Fraction(a.val) }
 
+// quoted puts quotation marks round what was said.
 func quoted(s string) string { return `"` + s + `"` }
 
 // whatOf asks which quantity a value that stands alone is for.
@@ -222,6 +223,7 @@ func badNumber(t *token) solver.Question {
 	return qWhichNumber.ask(word)
 }
 
+// short is a text of which no more than 24 runes are shown.
 func short(s string) string {
 	if r := []rune(s); len(r) > 24 {
 		return string(r[:24]) + "…"

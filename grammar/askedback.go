@@ -12,6 +12,7 @@ import (
 // where it is asked, and has none.
 type questionKind string
 
+// The kinds of question, by what is wanted.
 const (
 	// Something was not understood.
 	qUnknownWord  questionKind = "unknown word"
@@ -183,6 +184,7 @@ func askedBack(at int, text, example string) Reading {
 	return backAt(at, solver.Question{Text: text, Example: example})
 }
 
+// backAt asks a question back about a place in the line.
 func backAt(at int, q solver.Question) Reading {
 	q.At = &at
 	return Reading{Ask: &q}
@@ -208,6 +210,7 @@ func asksWhatItIsOf(q *solver.Question) bool {
 	return asksOne(q, ofWhat...)
 }
 
+// ofWhat are the kinds of question that ask what a figure is of.
 var ofWhat = []questionKind{qFigureOf, qHowManyOf, qHowMuchOf, qOtherSide, qCenterOf}
 
 // howMuchFor asks for the figure of a part that was named; an opening and a post may also be moved by it.

@@ -79,7 +79,7 @@ func asksByItself(q []atom) bool {
 
 // topicNamed reports whether a table, a list or the picture is named at an atom.
 func topicNamed(atoms []atom, i int) bool {
-	f := vocab().match(reader{atoms}, i)
+	f := vocab().match(atoms, i)
 	return len(f) > 0 && f[0].entry.kind == kQuest
 }
 

@@ -299,7 +299,7 @@ func comesOutHow(atoms []atom) []atom {
 	if end < 4 || led[0].text != "how" && led[0].text != "what" {
 		return atoms
 	}
-	f := vocab().match(reader{led[:end]}, 0)
+	f := vocab().match(led[:end], 0)
 	if len(f) == 0 || f[0].next != end || f[0].entry.kind != kTail || f[0].entry.key != "fit" || !slices.ContainsFunc(led[:end], func(a atom) bool { return a.text == "out" || a.text == "together" || a.text == "up" }) {
 		return atoms
 	}

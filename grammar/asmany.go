@@ -57,7 +57,7 @@ func asManyAs(in []atom) []atom {
 // countable reports whether what is counted is named at an atom: posts, bays, boards, walk-throughs, stiffeners.
 func countable(in []atom, i int) bool {
 	rest := fold(in[i:])
-	for _, f := range vocab().match(reader{rest}, 0) {
+	for _, f := range vocab().match(rest, 0) {
 		if f.entry.kind != kPart {
 			continue
 		}

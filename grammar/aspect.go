@@ -11,12 +11,25 @@ import (
 // Meaning is found by intersection: "slats" and "wide" have only the face of a rail in common.
 type set [2]uint64
 
-func (s set) has(i int) bool        { return s[i>>6]&(1<<(i&63)) != 0 }
-func (s *set) add(i int)            { s[i>>6] |= 1 << (i & 63) }
-func (s set) and(t set) set         { return set{s[0] & t[0], s[1] & t[1]} }
-func (s set) or(t set) set          { return set{s[0] | t[0], s[1] | t[1]} }
-func (s set) without(i int) set     { s[i>>6] &^= 1 << (i & 63); return s }
-func (s set) empty() bool           { return s[0]|s[1] == 0 }
+// has reports whether an aspect is in the set.
+func (s set) has(i int) bool { return s[i>>6]&(1<<(i&63)) != 0 }
+
+// add puts an aspect into the set.
+func (s *set) add(i int) { s[i>>6] |= 1 << (i & 63) }
+
+// and is what both sets hold.
+func (s set) and(t set) set { return set{s[0] & t[0], s[1] & t[1]} }
+
+// or is what one of the sets holds.
+func (s set) or(t set) set { return set{s[0] | t[0], s[1] | t[1]} }
+
+// without is the set without an aspect.
+func (s set) without(i int) set { s[i>>6] &^= 1 << (i & 63); return s }
+
+// empty reports whether nothing is in the set.
+func (s set) empty() bool { return s[0]|s[1] == 0 }
+
+// hasName reports whether an aspect, told by its name, is in the set.
 func (s set) hasName(n string) bool { return s.has(aspectIndex[n]) }
 
 // aspects are all that a word can speak of: quantities first, then the tables, each with a question mark in front.
@@ -35,6 +48,7 @@ var aspects = func() []string {
 	return list
 }()
 
+// aspectIndex is the place of each aspect in a set.
 var aspectIndex = func() map[string]int {
 	m := map[string]int{}
 	for i, a := range aspects {
@@ -46,6 +60,7 @@ var aspectIndex = func() map[string]int {
 	return m
 }()
 
+// everything is the set of all aspects.
 var everything = func() set {
 	var s set
 	for i := range aspects {
@@ -57,6 +72,7 @@ var everything = func() set {
 // sense is what one word or phrase speaks of: surely, or only in company.
 type sense struct{ sure, may set }
 
+// all is what a sense may speak of, surely or not.
 func (s sense) all() set { return s.sure.or(s.may) }
 
 // meaning reads a sense as the tables write it: "gap | bottom gap, bay"; "*" after the bar is everything.

@@ -62,6 +62,7 @@ var meantimes = wordSet("before while whilst once after")
 // causes begin a clause that tells why.
 var causes = map[string]bool{"because": true, "since": true, "as": true, "cause": true, "cos": true, "cuz": true, "so": true, "or": true, "otherwise": true, "lest": true}
 
+// withoutJoint leaves out the joints and signs that a clause begins with.
 func withoutJoint(part []atom) []atom {
 	for len(part) > 1 && (joints[part[0].text] || part[0].kind == aSign) {
 		part = part[1:]
@@ -117,13 +118,21 @@ func breaksClause(atoms []atom, i int) bool {
 }
 
 var (
-	speakers   = map[string]bool{"i": true, "we": true}
-	otherOnes  = map[string]bool{"he": true, "she": true, "they": true, "there": true, "everybody": true, "everyone": true, "somebody": true, "someone": true, "nobody": true, "people": true, "folks": true, "you": true}
-	pointing   = map[string]bool{"it": true, "that": true, "this": true}
-	owned      = map[string]bool{"my": true, "our": true, "his": true, "her": true, "their": true, "your": true}
-	noun       = map[string]bool{"the": true, "a": true, "an": true, "some": true, "these": true, "those": true, "one": true, "most": true}
-	auxiliary  = map[string]bool{"is": true, "are": true, "was": true, "were": true, "has": true, "have": true, "had": true, "will": true, "would": true, "can": true, "could": true, "do": true, "does": true, "did": true, "might": true, "may": true, "should": true, "must": true, "needs": true, "wants": true, "likes": true, "loves": true, "gets": true, "got": true, "goes": true, "came": true, "comes": true, "keeps": true, "kept": true}
+	// speakers are the words for who speaks.
+	speakers = map[string]bool{"i": true, "we": true}
+	// otherOnes are words for others than who speaks, and for nobody in particular.
+	otherOnes = map[string]bool{"he": true, "she": true, "they": true, "there": true, "everybody": true, "everyone": true, "somebody": true, "someone": true, "nobody": true, "people": true, "folks": true, "you": true}
+	// pointing are words that point at a thing.
+	pointing = map[string]bool{"it": true, "that": true, "this": true}
+	// owned are words that tell whose something is.
+	owned = map[string]bool{"my": true, "our": true, "his": true, "her": true, "their": true, "your": true}
+	// noun are words behind which a noun stands.
+	noun = map[string]bool{"the": true, "a": true, "an": true, "some": true, "these": true, "those": true, "one": true, "most": true}
+	// auxiliary are verbs that help another, and their forms.
+	auxiliary = map[string]bool{"is": true, "are": true, "was": true, "were": true, "has": true, "have": true, "had": true, "will": true, "would": true, "can": true, "could": true, "do": true, "does": true, "did": true, "might": true, "may": true, "should": true, "must": true, "needs": true, "wants": true, "likes": true, "loves": true, "gets": true, "got": true, "goes": true, "came": true, "comes": true, "keeps": true, "kept": true}
+	// pointsBack are words that point back at what was spoken of.
 	pointsBack = wordSet("it its they their he his she her him them that this those these")
+	// stepBefore are words that may stand before what a clause begins with.
 	stepBefore = map[string]bool{"before": true, "while": true, "that": true, "then": true, "also": true, "now": true, "well": true, "look": true, "see": true, "oh": true, "ok": true, "okay": true, "uh": true, "um": true, "honestly": true, "please": true, "just": true, "you": true}
 )
 
@@ -139,6 +148,7 @@ func subjectAt(atoms []atom, i int) bool {
 	return speakers[w] || otherOnes[w] || pointing[w] || owned[w] || noun[w] || outsiders[w] && pleads(plainWords(atoms[i:]))
 }
 
+// isFloor reports whether a word is one for the floor.
 func isFloor(w string) bool {
 	for _, c := range vocab().classes[w] {
 		if c == vocab().ids["FLOOR"] {
@@ -292,6 +302,7 @@ var wishing = wordSet("want wants need needs prefer use put set make keep have")
 // looks are verbs of making sure: "I shot it with a laser".
 var looks = wordSet("shot checked measured counted verified confirmed sighted taped eyeballed leveled levelled laid held put pulled")
 
+// wordSet makes a set of the words of a text.
 func wordSet(text string) map[string]bool {
 	m := map[string]bool{}
 	for _, w := range strings.Fields(text) {

@@ -77,6 +77,7 @@ func (l *lexing) sizeOfFace() {
 	}
 }
 
+// lastWord is the last word of a text.
 func lastWord(s string) string { return s[strings.LastIndexByte(s, ' ')+1:] }
 
 // bodyMeasures asks back what is measured by a hand or a brick: "two fingers" is no length.

@@ -6,8 +6,10 @@ import (
 	"saywright/solver/exact"
 )
 
+// oneRat is the number one.
 var oneRat = exact.Int(1)
 
+// wordInt is a whole number that was said in a word.
 func wordInt(n int) number { return number{val: exact.Int(n), words: true} }
 
 // countNouns are nouns that a bare number before them counts.

@@ -33,7 +33,8 @@ func (l *lexing) buying() {
 
 var (
 	budgetNoun = nounOf("budget")
-	buys       = wordSet("order buy ordering buying purchase get")
+	// buys are verbs of buying.
+	buys = wordSet("order buy ordering buying purchase get")
 )
 
 // priceNext reports whether token i is a price: it is written as one, or told in words as dollars and cents.

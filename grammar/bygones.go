@@ -19,6 +19,7 @@ var bygone = []entry{{kind: kFill, key: "bygone", loose: true, ways: `
 	[old] (father|dad|daddy|grandfather|grandpa|granddad|old man|boss|master|teacher|uncle|grandad|foreman) (always|never|used to|would always|would have|would never)
 	time was`}}
 
+// bygoneVocab holds the ways to speak of the old days.
 var bygoneVocab = sync.OnceValue(func() *vocabulary { return compile(nil, bygone) })
 
 // readWithoutBygones reads a line without its sentences that tell of the old days, where something else is said. It is asked
@@ -72,7 +73,7 @@ func bygoneEnd(part []atom) int {
 		if at < 0 {
 			break
 		}
-		if f := bygoneVocab().match(reader{part}, at); len(f) > 0 {
+		if f := bygoneVocab().match(part, at); len(f) > 0 {
 			return f[0].next
 		}
 	}

@@ -57,6 +57,7 @@ func placeOfSitting(atoms []atom, i int) int {
 	return i
 }
 
+// isPerson reports whether a word is one for a person, and no pronoun.
 func isPerson(w string) bool {
 	id := vocab().ids["PERSON"]
 	return slices.Contains(vocab().classes[w], id) && w != "he" && w != "she" && w != "they"

@@ -130,7 +130,7 @@ func plainOne(in []atom, from, to int) ([]atom, int) {
 		if at >= last {
 			continue
 		}
-		for _, f := range clauseTables().plain.match(reader{in[:last]}, at) {
+		for _, f := range clauseTables().plain.match(in[:last], at) {
 			if f.next != last {
 				continue
 			}
@@ -152,7 +152,7 @@ func plainOne(in []atom, from, to int) ([]atom, int) {
 // pastWishing returns the atom after words of wishing that lead to a clause.
 func pastWishing(in []atom, start, end int) int {
 	for _, v := range []*vocabulary{takingVocab().leads, takingVocab().wishing} {
-		for _, f := range v.match(reader{in[:end]}, start) {
+		for _, f := range v.match(in[:end], start) {
 			if f.next < end {
 				return f.next
 			}
@@ -167,7 +167,7 @@ func idleTalks(part []atom) bool {
 	for len(w) > 1 && (causes[w[0].text] || stepBefore[w[0].text] && w[0].text != "you") {
 		w = w[1:]
 	}
-	return len(w) > 1 && part[len(part)-1].text != "?" && clauseTables().talk.whole(reader{w}) != ""
+	return len(w) > 1 && part[len(part)-1].text != "?" && wholeKey(clauseTables().talk, w) != ""
 }
 
 // sheetWords are what a table can be written as.

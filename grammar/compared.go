@@ -216,7 +216,7 @@ func (l *lexing) namesPart(name string) bool {
 		if w := r.word(i); w == "not" || w == "no" || len(r.atoms) == 1 && manyOf(w) || (units[w] > 0 || tens[w] > 0) && i == 0 {
 			return true
 		}
-		for _, f := range vocab().match(r, i) {
+		for _, f := range vocab().match(r.atoms, i) {
 			switch f.entry.kind {
 			case kPart, kLoc, kFromSide, kSide, kGoal, kTheirs, kHead, kDim, kRel, kIt:
 				if k := f.entry.key; k == "floor" || k == "off floor" || k == "pool" || k == "wall" || k == "of wall" || f.entry.kind == kSide && len(r.atoms) > 1 {

@@ -64,6 +64,7 @@ func readContrasted(line string, atoms []atom, c Context) (Reading, bool) {
 	return Reading{}, false
 }
 
+// onThisWall asks what is wanted of this wall, where only another is told of.
 var onThisWall = openQuestion("How is it to be on this wall?", "bottom gap 2")
 
 // byTheHundred reports whether a price is told for a hundred.

@@ -41,7 +41,8 @@ var (
 	// claimedOf are what somebody claims.
 	claimedOf = wordSet("figure figures number numbers guess total count reckoning")
 	// usedTo is what people and yards used to do that needs no figure to be told apart.
-	usedTo        = wordSet("have carry sell stock work think")
+	usedTo = wordSet("have carry sell stock work think")
+	// fillersBefore are words that may stand before a clause and say nothing.
 	fillersBefore = wordSet("uh um er well so ok okay right and but see look hey oh")
 	// leaning are words by which what is wanted speaks of what was told.
 	leaning  = wordSet("more less fewer wider narrower higher lower taller shorter tighter another same too also either still both those that than as said says never why if what how like did so")
@@ -125,6 +126,7 @@ var (
 		in the shed`)
 )
 
+// wordRows parts rows, a line each, into their words.
 func wordRows(rows string) (out [][]string) {
 	for _, row := range strings.Split(rows, "\n") {
 		out = append(out, strings.Fields(row))

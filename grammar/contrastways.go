@@ -165,6 +165,7 @@ func thanTold(wanted, figure []atom) []atom {
 	return wanted
 }
 
+// inARow puts parts one behind another.
 func inARow(parts ...[]atom) (out []atom) {
 	for _, p := range parts {
 		out = append(out, p...)

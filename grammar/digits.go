@@ -96,6 +96,7 @@ func rat(s string) (exact.Rat, bool) {
 	return v, err == nil
 }
 
+// atoi is the number of some digits.
 func atoi(s string) (int, bool) {
 	if len(s) == 0 || len(s) > 6 || s[0] > '9' {
 		return 0, false // no number, told without an error that somebody would have to make
@@ -104,6 +105,7 @@ func atoi(s string) (int, bool) {
 	return n, err == nil
 }
 
+// itoa writes a number in digits.
 func itoa(n int) string { return strconv.Itoa(n) }
 
 // fusedFraction lists what fused digits may have been as spoken: "58" five eighths, "316" three sixteenths, "238" two and three eighths.

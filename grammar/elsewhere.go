@@ -133,6 +133,7 @@ func topMeasured(a Act) bool {
 	return valued(a) && a.Statements[0].Name.Quantity == solver.Measured && a.Statements[0].Name.At == "top"
 }
 
+// kindOf tells acts of some kinds.
 func kindOf(kinds ...ActKind) func(Act) bool {
 	return func(a Act) bool { return slices.Contains(kinds, a.Kind) }
 }

@@ -26,6 +26,7 @@ func (s *speech) ownPlace(g *group, i int) {
 	}
 }
 
+// whose are words that tell whose something is, where it is somebody else's.
 var whose = wordSet("his her their")
 
 // placesStated states what is told of somebody's place, unless another figure is told for it: "his drop is 28, but I

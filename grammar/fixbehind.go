@@ -55,7 +55,7 @@ func lookedAgain(in []atom) []atom {
 		if !breaksClause(in, i-1) || in[i].kind != aWord || !lookStarts[in[i].text] {
 			continue
 		}
-		for _, f := range clauseTables().look.match(reader{in}, i) {
+		for _, f := range clauseTables().look.match(in, i) {
 			n := f.next
 			if n+1 < len(in) && breaksClause(in, n) && in[n].text != "?" && (in[n+1].text == "no" || in[n+1].text == "sorry" || in[n+1].text == "nope" || in[n+1].text == "actually" || in[n+1].text == "oops" || in[n+1].text == "ah" || in[n+1].text == "oh" || in[n+1].text == "hmm" || in[n+1].text == "make" || in[n+1].text == "correction") {
 				return append(append([]atom{}, in[:i]...), in[n+1:]...)

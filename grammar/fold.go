@@ -14,8 +14,10 @@ type atom struct {
 	glued   bool // nothing stands between it and the atom before
 }
 
+// atomKind tells a word, digits, a fraction and a sign apart.
 type atomKind uint8
 
+// The kinds of atom.
 const (
 	aWord   atomKind = iota + 1
 	aDigits          // "12", "2.5", "62,5", "1,200", ".11"

@@ -149,8 +149,10 @@ func (r reader) denominator(i int) (int, int, bool) {
 	return 0, i, false
 }
 
+// ordinalEnds are the endings of ordinals written in digits.
 var ordinalEnds = map[string]bool{"th": true, "ths": true, "nd": true, "nds": true, "rd": true, "rds": true, "st": true}
 
+// tapeDenominator are denominators that a tape or a builder has.
 var tapeDenominator = map[int]bool{2: true, 3: true, 4: true, 5: true, 6: true, 8: true, 10: true, 12: true, 16: true, 32: true, 64: true}
 
 // ths steps over the ending of "5/8ths".

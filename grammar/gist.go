@@ -47,6 +47,7 @@ type senseBook struct {
 	rel     map[int]string // the senses that are relations, with their plain words
 }
 
+// senseBookOf compiles the senses of words, once.
 var senseBookOf = sync.OnceValue(func() *senseBook {
 	b := &senseBook{number: map[string]int{}, words: map[string]senseSet{}, longest: map[string]int{}, rel: map[int]string{}}
 	inClass := map[string][]string{}

@@ -66,7 +66,7 @@ overall: overall outside_to_outside
 
 // askedLines are what is wanted of what is asked for without a figure.
 var askedLines = []gistLine{
-	{"ask shopping", "buy what|tell|wish|many|howmuch", "what tell says shouldi could many howmuch board wood post bracket mostpaid long should everything wish"},
+	{"ask shopping", "buy what|tell|wish|many|howmuch", "what tell says shouldi could many howmuch board wood post bracket mostpaid long everything wish"},
 	{"ask shopping", "truck goesin|what|tell|buy", "what tell shouldi everything wish goesin buy layout last"},
 	{"ask shopping", "seller everything tell|wish", "tell wish from buy"},
 	{"ask shopping", "howmuch wood", "shouldi buy could"},
@@ -83,15 +83,15 @@ var askedLines = []gistLine{
 	{"ask marks", "bracket bracketsgo where|how", "shouldi could board post high highup"},
 	{"ask marks", "bracket where", "think highup shouldi could post"},
 	{"ask steps", "step what|where|tell|how", "shouldi could person building"},
-	{"ask cautions", "caution what|tell|how|could", "shouldi could design about should anything tell"},
-	{"ask cautions", "caution anything", "shouldi could design about should tell"},
+	{"ask cautions", "caution what|tell|how|could", "shouldi could design about anything tell"},
+	{"ask cautions", "caution anything", "shouldi could design about tell"},
 	{"ask drawing", "draw tell|what|could", "wall layout how what design tell could"},
 	{"ask drawing", "picture wish|tell|what|could", "wall layout how what design tell could last"},
 	{"ask layout", "layout tell|what|how", "wall design could"},
 	{"ask layout", "lookup what|where", "wall design layout"},
 	{"ask options", "options tell|what|wish|could", "anything board wall workout could person"},
 	{"ask posts", "where post", "added tell step shouldi could middle"},
-	{"why shopping", "why buy", "many board long much wood should shouldi"},
+	{"why shopping", "why buy", "many board long wood shouldi"},
 	{"show it all", "maths tell full", "explain wish could what out"},
 	{"show it all", "maths full wish|tell", "could out"},
 	{"help", "helpme", "lost tell"},

@@ -62,6 +62,6 @@ var gistModes = []gistMode{
 	{Why, "why", "many high wide long howmuch how calc asks person chose that", true, false},
 	{Why, "# why chose", "asks person that how", true, false},
 	{Ask, "what|how|tell|many|howmuch", "what how tell howmuch calc could happen shouldi toldyou remain that", true, false},
-	{Teach, "explain", "calc how tell stepbystep step", true, false},
+	{Teach, "explain", "calc how tell step", true, false},
 	{Teach, "how calc", "tell step", true, false},
 }

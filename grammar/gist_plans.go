@@ -157,6 +157,7 @@ func (b *senseBook) compares(atoms []atom, i int) bool {
 	return n > 0 && s.has(b.sense("differ"))
 }
 
+// known reports whether a wall or a saved plan has a name.
 func known(name string, c Context) bool {
 	for _, of := range [][]string{c.Walls, c.Saved} {
 		for _, n := range of {

@@ -65,12 +65,12 @@ var oneBoardSenses = func() string {
 
 // upNames are the quantities of what stacks up the wall.
 var upNames = []gistName{
-	{plain: "gap", fig: figLength | figBare, with: "gap", named: "gap", may: "ihave board between next clear apart leave wide size measured above"},
+	{plain: "gap", fig: figLength | figBare, with: "gap", named: "gap", may: "ihave board between next clear apart wide size measured above"},
 	{plain: "gap", fig: figLength | figBare, with: "board apart", named: "", may: "ihave gap clear between next together measured from"},
 	{plain: "gap", fig: figLength | figBare, with: "board between", named: "", may: "ihave gap clear apart next measured above from"},
 	{plain: "gap", fig: figLength | figBare, with: "board next from", named: "-", may: "ihave gap clear apart measured above"},
 	{plain: "gap", fig: figLength | figBare, with: "board top underside next|above", named: "-", may: "ihave gap clear from measured between"},
-	{plain: "bottom gap", fig: figLength | figBare, with: "gap|clear|bottom|below|board floor|earth|bottom", named: "gap|below|high bottom|below", may: "ihave board below bottom floor earth gap between clear top from high above highup up measured finish underside"},
+	{plain: "bottom gap", fig: figLength | figBare, with: "gap|clear|bottom|below|board floor|earth|bottom", named: "gap|below|high bottom|below", may: "ihave board below bottom floor earth gap between clear top from high above highup measured finish underside"},
 	{plain: "wall height", fig: figLength | figBare, with: "wall high|top", named: "wall high", may: "ihave top board from floor high above finish measured topedge"},
 	{plain: "wall height", fig: figLength | figBare, with: "wall finish", named: "-", may: "ihave from floor high above highup measured"},
 	{plain: "wall height", fig: figLength | figBare, with: "topedge", named: "-", may: "ihave wall top board from floor high above highup finish measured"},
@@ -92,6 +92,6 @@ var upLines = []gistLine{
 	{"fewest rails", "few board", "possible stack bay"},
 	{"most rails", "manymost board", "possible stack bay"},
 	{"smallest gap", "tight gap|board", "possible gap between"},
-	{"bottom gap = gap", "alike below|bottom gap|between", "ihave board between floor rest gap leave clear bottom below"},
+	{"bottom gap = gap", "alike below|bottom gap|between", "ihave board between floor rest gap clear bottom below"},
 	{"bottom gap = 2 * gap", "double below|bottom gap gap|between", "ihave board between floor rest gap below"},
 }

@@ -53,7 +53,7 @@ func (g *grouping) step(i int) {
 		if open := openers[it.kind]; open != nil && open(g, i) {
 			return
 		} else if open != nil && it.kind != kFix && it.kind != kChange {
-			if !it.demote(i+1 < len(g.list) && g.list[i+1].value()) && vocab().neutral[it.text] {
+			if !demote(it.token, i+1 < len(g.list) && g.list[i+1].value()) && vocab().neutral[it.text] {
 				return
 			}
 		}
@@ -171,7 +171,7 @@ func asks(text string) bool {
 }
 
 // demote takes the next way to read a word that does not change the force here: "fit" the quantity, not "would it fit".
-func (t *token) demote(beforeValue bool) bool {
+func demote(t *token, beforeValue bool) bool {
 	if beforeValue && t.as(kPart) != nil {
 		t.kind = kPart
 		return true

@@ -45,6 +45,7 @@ func footersHigh(in []atom) []atom {
 	return in
 }
 
+// isClass reports whether a word is of a class of the tables.
 func isClass(w, class string) bool {
 	id := vocab().ids[class]
 	for _, c := range vocab().classes[w] {

@@ -70,6 +70,7 @@ var homely = []entry{
 var seemings = []entry{{kind: kFill, key: "seems", ways: `
 		(seems|seem|looks|look|feels|feel|strikes me as|strike me as|seemed|looked|felt) (a bit|a little|a little bit|rather|somewhat|kind of|sort of|a touch|a tad|pretty|quite|slightly|awfully) (tall|high|low|short|wide|narrow|big|small|tight|loose|long|deep|thick|thin|large|skimpy|cramped) (to|for) (me|us|my taste|our taste|my liking|our liking)`}}
 
+// seemingVocab holds the ways to say that something seems so.
 var seemingVocab = sync.OnceValue(func() *vocabulary { return compile(nil, seemings) })
 
 // seemsSo steps over "seems a bit tall to me" behind a part of the wall, where more is said of it: "the wall seems a bit tall to
@@ -79,7 +80,7 @@ func (l *lexing) seemsSo(i int) int {
 	if t == nil || t.kind != kPart && t.kind != kLoc && t.kind != kWall {
 		return i
 	}
-	f := seemingVocab().match(l.reader, i)
+	f := seemingVocab().match(l.reader.atoms, i)
 	if len(f) == 0 || !l.endsClause(f[0].next) || f[0].next+1 >= len(l.atoms) || l.word(f[0].next) == "?" {
 		return i
 	}

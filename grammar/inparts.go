@@ -28,7 +28,7 @@ func readInParts(line string, atoms []atom, c Context, r Reading) Reading {
 	if r.Ask == nil || !notGrasped(r.Ask) || !mayBeParted(atoms, c) {
 		return r
 	}
-	if told, ok := heardInParts(line, atoms, partings(atoms), c.ofAPart(atoms)); ok {
+	if told, ok := heardInParts(line, atoms, partings(atoms), ofAPart(c, atoms)); ok {
 		return told
 	}
 	return r
@@ -49,7 +49,7 @@ func readOnward(line string, atoms []atom, c Context) (Reading, bool) {
 	if len(cuts) == 0 {
 		return Reading{}, false
 	}
-	return heardInParts(line, atoms, cuts, c.ofAPart(atoms))
+	return heardInParts(line, atoms, cuts, ofAPart(c, atoms))
 }
 
 // mayBeParted reports whether a line may hold clauses that have nothing to do with each other.
@@ -61,7 +61,7 @@ func mayBeParted(atoms []atom, c Context) bool {
 var triesOn = wordSet("with say try let imagine picture pretend assume assuming given according per on in")
 
 // ofAPart is the context of a clause of a line: it leans on nothing said before.
-func (c Context) ofAPart(atoms []atom) Context {
+func ofAPart(c Context, atoms []atom) Context {
 	c.mixed = saidInMetric(lex(atoms, c))
 	c.Subject, c.Lately, c.Asked, c.Claims, c.Choices, c.Pending, c.part = nil, nil, nil, nil, nil, nil, true
 	return c

@@ -109,7 +109,7 @@ func (l *lexing) nextOpening(i int) int {
 	if n < 2 || n > 3 || l.word(i-1) != "a" || !l.ofClass(i+1, "OPENING") || l.word(i+2) == "side" {
 		return i
 	}
-	if f := vocab().match(l.reader, i+1); len(f) == 0 || f[0].entry.kind != kPart || f[0].entry.key != "opening" || f[0].next != i+2 {
+	if f := vocab().match(l.reader.atoms, i+1); len(f) == 0 || f[0].entry.kind != kPart || f[0].entry.key != "opening" || f[0].next != i+2 {
 		return i
 	}
 	t := l.add(kNum, i, i+1)

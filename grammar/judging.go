@@ -28,7 +28,7 @@ func looksLike(w []string) bool {
 		if turning[v] && v != "off" || v == "not" || v == "no" || v == "never" || v == "if" || v == "with" || units[v] > 0 || tens[v] > 0 {
 			return false
 		}
-		if f := vocab().match(reader{[]atom{{text: v, kind: aWord}}}, 0); len(f) > 0 {
+		if f := vocab().match([]atom{{text: v, kind: aWord}}, 0); len(f) > 0 {
 			switch f[0].entry.kind {
 			case kVague, kDim, kSide, kUp, kDown, kOff, kWhyFill, kMore:
 			default:

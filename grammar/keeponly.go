@@ -80,15 +80,15 @@ func keepsOnly(w []atom) ([]atom, bool) {
 		what := before
 		if v := startOf(before, takingVocab().verbs); v > 0 && v < len(before) {
 			what = before[v:]
-			if all, ok := behindVerb(before); ok && keepVocab().all.whole(reader{all}) != "" || keepVocab().all.whole(reader{what}) != "" {
+			if all, ok := behindVerb(before); ok && wholeKey(keepVocab().all, all) != "" || wholeKey(keepVocab().all, what) != "" {
 				return withoutStay(behind), true // "throw it all out bar the wall height"
 			}
 			continue
 		}
-		if all, ok := beforeEnd(what, keepVocab().going); ok && keepVocab().all.whole(reader{all}) != "" {
+		if all, ok := beforeEnd(what, keepVocab().going); ok && wholeKey(keepVocab().all, all) != "" {
 			return withoutStay(behind), true // "all of it goes except the post size"
 		}
-		if keepVocab().all.whole(reader{what}) != "" {
+		if wholeKey(keepVocab().all, what) != "" {
 			if kept, ok := beforeEnd(behind, takingVocab().ends); ok {
 				return kept, true // "everything except the gap can go"
 			}
@@ -110,7 +110,7 @@ func startsAgain(w []atom) bool {
 		if from >= len(w) {
 			continue
 		}
-		if f := vocab().match(reader{bareClause(w[from:])}, 0); len(f) > 0 && f[0].entry.key == string(StartOver) && f[0].next == len(bareClause(w[from:])) {
+		if f := vocab().match(bareClause(w[from:]), 0); len(f) > 0 && f[0].entry.key == string(StartOver) && f[0].next == len(bareClause(w[from:])) {
 			return true
 		}
 	}
@@ -118,7 +118,7 @@ func startsAgain(w []atom) bool {
 }
 
 // namesRest reports whether words name all that is not named elsewhere.
-func namesRest(w []atom) bool { return keepVocab().rest.whole(reader{w}) != "" }
+func namesRest(w []atom) bool { return wholeKey(keepVocab().rest, w) != "" }
 
 // stayer returns what a clause says is to stay: "the gap stays", "keep the gap".
 func stayer(part []atom) ([]atom, bool) {

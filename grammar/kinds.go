@@ -121,6 +121,7 @@ var symbols = map[string]tokenKind{
 // wordKind stands for every class that the syntax does not tell apart.
 const wordKind tokenKind = 1000
 
+// told are the classes that the syntax tells apart.
 var told = func() map[tokenKind]bool {
 	m := map[tokenKind]bool{}
 	for _, k := range symbols {
@@ -169,6 +170,7 @@ func (t *token) as(k tokenKind) *entry {
 // is reports whether the token is, or can be read as, kind k.
 func (t *token) is(k tokenKind) bool { return t.kind == k || t.as(k) != nil }
 
+// key is what the token says: the key of its entry, or its text.
 func (t *token) key() string {
 	if len(t.found) == 0 {
 		return t.text

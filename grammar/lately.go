@@ -12,7 +12,7 @@ var ofGaps = map[string]bool{"tighten": true, "tightens": true, "tightened": tru
 
 // spokenOf returns what "it" can only mean: the one thing that was spoken of last, or of several the one that the verb is
 // said of ("wall forty, gap two and a half": "tighten it to two").
-func (c Context) spokenOf(tokens []token) *solver.Name {
+func spokenOf(c Context, tokens []token) *solver.Name {
 	if c.Subject != nil && solver.KindOf(c.Subject.Quantity) == solver.Size && c.Subject.Quantity != solver.RailSize && usesSize(tokens) {
 		return nil // "use 2x4s" after the posts speaks of the rails, as it does by itself
 	}
@@ -22,16 +22,16 @@ func (c Context) spokenOf(tokens []token) *solver.Name {
 	for i := range tokens {
 		for word := range strings.FieldsSeq(tokens[i].text) {
 			if ofGaps[word] {
-				return c.lately(solver.Gap)
+				return lately(c, solver.Gap)
 			}
 		}
 	}
-	return c.onlyFor(tokens)
+	return onlyFor(c, tokens)
 }
 
 // onlyFor returns the one thing of those spoken of last that the one value of a line can be said of: "make it 34" after
 // "opening 30 on the left".
-func (c Context) onlyFor(tokens []token) *solver.Name {
+func onlyFor(c Context, tokens []token) *solver.Name {
 	var value *token
 	for i := range tokens {
 		switch t := &tokens[i]; t.kind {
@@ -71,7 +71,7 @@ func (c Context) onlyFor(tokens []token) *solver.Name {
 }
 
 // lately returns the name of a quantity that the last line spoke of, where it spoke of one such only.
-func (c Context) lately(q solver.Quantity) *solver.Name {
+func lately(c Context, q solver.Quantity) *solver.Name {
 	var one *solver.Name
 	for i := range c.Lately {
 		if n := &c.Lately[i]; n.Quantity == q {

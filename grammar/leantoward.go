@@ -30,11 +30,11 @@ func leanToward(line string, c Context) (Reading, bool) {
 		return Reading{}, false
 	}
 	beside := intoOpening.MatchString(said) || offOpening.MatchString(said)
-	if !c.oneAdded() {
+	if !oneAdded(c) {
 		return whichLeans(), beside || loneAdded.MatchString(said)
 	}
 	plain := loneAdded.ReplaceAllString(said, "post 1")
-	at, far := postThere.FindStringSubmatch(plain), c.farSide()
+	at, far := postThere.FindStringSubmatch(plain), farSide(c)
 	if at == nil || strings.Contains(said, " posts") || strings.Count(said, "post") > 1 {
 		return whichLeans(), beside
 	}
@@ -74,7 +74,7 @@ func whichLeans() Reading {
 }
 
 // oneAdded reports whether the layout that stands has exactly one added post.
-func (c Context) oneAdded() bool {
+func oneAdded(c Context) bool {
 	if c.Now == nil {
 		return false
 	}

@@ -40,6 +40,7 @@ var vocab = sync.OnceValue(func() *vocabulary {
 		asksOfAll)
 })
 
+// compoundVocab holds the compounds that are one word.
 var compoundVocab = sync.OnceValue(func() *vocabulary {
 	table := make([]entry, len(compounds))
 	for i, c := range compounds {
@@ -82,7 +83,7 @@ func fold(atoms []atom) []atom {
 		a := atoms[i]
 		next := i + 1
 		if a.kind == aWord && !r.halfOfNumber(i) && !(a.text == "step" && r.word(i-1) == "by") { // "step by step through"
-			if f := v.match(r, i); len(f) > 0 && !(f[0].next == i+1 && f[0].entry.key == a.text) {
+			if f := v.match(r.atoms, i); len(f) > 0 && !(f[0].next == i+1 && f[0].entry.key == a.text) {
 				next = f[0].next
 				a.text, a.end = f[0].entry.key, atoms[next-1].end
 			}
@@ -100,6 +101,7 @@ func (l *lexing) add(k tokenKind, i, next int) *token {
 	return &l.tokens[len(l.tokens)-1]
 }
 
+// text is what stands from one atom up to another, as it was said.
 func (l *lexing) text(i, next int) string {
 	var b strings.Builder
 	for k := i; k < next; k++ {
@@ -132,7 +134,7 @@ func (l *lexing) step(i int) int {
 		l.empty(l.word(i))
 		return i + 1
 	}
-	f := vocab().match(l.reader, i)
+	f := vocab().match(l.reader.atoms, i)
 	fEnd := i
 	if len(f) > 0 {
 		fEnd = f[0].next
@@ -141,30 +143,30 @@ func (l *lexing) step(i int) int {
 		fEnd = min(fEnd, i+1)
 	}
 	if len(f) > 0 && f[0].entry.kind == kBound && l.word(f[0].next) == "than" {
-		f = vocab().matchBut(l.reader, i, kBound) // "but no more than three"
+		f = vocab().matchBut(l.reader.atoms, i, kBound) // "but no more than three"
 	}
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.last() != nil && l.last().kind == kNum && l.last().amt.unit == bare {
-		f = vocab().matchBut(l.reader, i, kGoal) // "3 bays eq"
+		f = vocab().matchBut(l.reader.atoms, i, kGoal) // "3 bays eq"
 	}
 	if len(f) > 0 && f[0].entry.key == "equal bays" && f[0].next > i+2 && ofBay(l.word(i)) && (l.kind(i+1) == aDigits || units[l.word(i+1)] > 0) {
-		f = vocab().matchBut(l.reader, i, kGoal) // "bay one's the same top and bottom"
+		f = vocab().matchBut(l.reader.atoms, i, kGoal) // "bay one's the same top and bottom"
 	}
 	if len(f) > 0 && f[0].entry.key == "fit" && f[0].next > i+2 && ofBay(l.word(f[0].next-1)) && l.numberAt(f[0].next) {
-		f = vocab().match(reader{l.atoms[:f[0].next-1]}, i) // "eight inches narrower than bay 1"
+		f = vocab().match(l.atoms[:f[0].next-1], i) // "eight inches narrower than bay 1"
 	}
 	if len(f) > 0 && f[0].entry.kind == kGoal && l.word(f[0].next) == "as" && sameThings[l.word(f[0].next-1)] {
-		f = vocab().matchBut(l.reader, i, kGoal) // "make the gap the same as the bottom gap"
+		f = vocab().matchBut(l.reader.atoms, i, kGoal) // "make the gap the same as the bottom gap"
 	}
 	if len(f) > 0 && f[0].entry.kind == kQuest && l.word(i+1) == "that" && f[0].next == i+2 && ensured[l.word(i+2)] {
 		l.empty("see that") // "see that no bay runs longer than 7 ft"
 		return i + 2
 	}
 	if len(f) > 0 && f[0].entry.key == "post base" && l.word(i+1) == "a" {
-		f = vocab().match(reader{l.atoms[:i+1]}, i) // "set the post a foot in from the left"
+		f = vocab().match(l.atoms[:i+1], i) // "set the post a foot in from the left"
 		fEnd = i + 1
 	}
 	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i-1) == "no" || l.word(i+1) == "of" || l.word(i+1) == "to" && l.endsAt(i+2) || l.word(i-1) == "the" && l.word(i+1) != "the") {
-		f = vocab().matchBut(l.reader, i, kCmd) // "a drop of 30"
+		f = vocab().matchBut(l.reader.atoms, i, kCmd) // "a drop of 30"
 	}
 	if len(f) > 0 && (f[0].entry.key == "take that" || f[0].entry.kind == kEnter) && l.word(i) == "take" && l.names(f[0].next) && l.word(f[0].next+1) != "up" {
 		l.empty("take") // "take that gap down to 2"
@@ -211,11 +213,11 @@ func (l *lexing) step(i int) int {
 		return i + 1
 	}
 	if len(f) > 0 && f[0].entry.kind == kFactor && l.measuredAfter(i, f[0].next) {
-		f = vocab().matchBut(l.reader, i, kFactor) // "leans in a half inch", "by half an inch"
+		f = vocab().matchBut(l.reader.atoms, i, kFactor) // "leans in a half inch", "by half an inch"
 		fEnd = i + 1
 	}
 	if l.word(i) == "left" && l.word(i+1) == "over" && l.leaning() {
-		f = vocab().match(reader{l.atoms[:i+1]}, i) // "leans 1/4 left over 48"
+		f = vocab().match(l.atoms[:i+1], i) // "leans 1/4 left over 48"
 		fEnd = i + 1
 	}
 	if len(f) > 0 && f[0].entry.kind == kPerFoot && l.last() != nil && l.last().kind == kNum {
@@ -249,7 +251,7 @@ func (l *lexing) step(i int) int {
 		return l.phrase(l.compared(f, i), i)
 	}
 	if l.supposes(i) {
-		return l.phrase(vocab().match(reader{l.atoms[:i+1]}, i), i) // "say they only carried eights"
+		return l.phrase(vocab().match(l.atoms[:i+1], i), i) // "say they only carried eights"
 	}
 	return l.lone(i)
 }
@@ -275,7 +277,7 @@ func (l *lexing) yields(f found, i int) bool {
 	}
 	if f.content > 0 {
 		for j := i + 1; j < f.next; j++ {
-			g := vocab().match(l.reader, j)
+			g := vocab().match(l.reader.atoms, j)
 			if len(g) > 0 && (g[0].content > f.content || g[0].content == f.content && g[0].next > f.next) && !(f.entry.kind == kTail && g[0].entry.kind == kTail && l.word(g[0].next-1) == "?") {
 				return true
 			}
@@ -286,7 +288,7 @@ func (l *lexing) yields(f found, i int) bool {
 		return false
 	}
 	for j := i + 1; j < f.next; j++ {
-		if g := vocab().match(l.reader, j); len(g) > 0 && g[0].content > 0 && g[0].next > f.next {
+		if g := vocab().match(l.reader.atoms, j); len(g) > 0 && g[0].content > 0 && g[0].next > f.next {
 			return true
 		}
 	}
@@ -298,13 +300,13 @@ func (l *lexing) compared(f []found, i int) []found {
 	if k := f[0].entry.kind; k != kRel && k != kOver && k != kUnder || l.word(f[0].next-1) != "than" {
 		return f
 	}
-	if g := vocab().match(l.reader, f[0].next-1); len(g) == 0 || g[0].entry.kind != kThanNow {
+	if g := vocab().match(l.reader.atoms, f[0].next-1); len(g) == 0 || g[0].entry.kind != kThanNow {
 		return f
 	}
-	if h := vocab().match(reader{l.atoms[:f[0].next-1]}, i); len(h) > 0 && h[0].entry.kind == kMore {
+	if h := vocab().match(l.atoms[:f[0].next-1], i); len(h) > 0 && h[0].entry.kind == kMore {
 		return h
 	}
-	if h := vocab().matchBut(l.reader, i, f[0].entry.kind); len(h) > 0 {
+	if h := vocab().matchBut(l.reader.atoms, i, f[0].entry.kind); len(h) > 0 {
 		return h
 	}
 	return f
@@ -339,7 +341,7 @@ func (l *lexing) noneIs(i int) bool {
 		return true
 	}
 	for j := i; j < i+3; j++ {
-		f := vocab().match(l.reader, j)
+		f := vocab().match(l.reader.atoms, j)
 		if len(f) > 0 && (f[0].entry.kind == kUnder || f[0].entry.kind == kOver || f[0].entry.kind == kRel || f[0].entry.kind == kMore) {
 			return true
 		}
@@ -354,7 +356,7 @@ func (l *lexing) noneIs(i int) bool {
 func (l *lexing) phrase(f []found, i int) int {
 	next := l.trimmed(f[0], i)
 	if next < f[0].next {
-		if g := vocab().match(reader{l.atoms[:next]}, i); len(g) > 0 && (g[0].next == next || f[0].entry.kind == kQuest && (g[0].entry.kind == kQuest || l.word(next) == "run")) {
+		if g := vocab().match(l.atoms[:next], i); len(g) > 0 && (g[0].next == next || f[0].entry.kind == kQuest && (g[0].entry.kind == kQuest || l.word(next) == "run")) {
 			f, next = g, g[0].next // "the first thing I do when I | get out there" asks for no list
 		} else if f[0].entry.kind == kHead && f[0].entry.key == string(Check) && len(g) == 0 {
 			l.empty(l.word(i)) // "can you just | show me a picture" claims nothing

@@ -10,12 +10,12 @@ func (l *lexing) placeFollows(i int) bool {
 	default:
 		return false
 	}
-	if f := vocab().match(l.reader, i); len(f) > 0 && (f[0].entry.kind == kSide || f[0].entry.kind == kFromSide) {
+	if f := vocab().match(l.reader.atoms, i); len(f) > 0 && (f[0].entry.kind == kSide || f[0].entry.kind == kFromSide) {
 		return true
 	}
 	for i++; vocab().articles[l.word(i)] || l.word(i) == "about"; i++ {
 	}
-	if f := vocab().match(l.reader, i); len(f) > 0 && (f[0].entry.kind == kSide || f[0].entry.kind == kFromSide) {
+	if f := vocab().match(l.reader.atoms, i); len(f) > 0 && (f[0].entry.kind == kSide || f[0].entry.kind == kFromSide) {
 		return true
 	}
 	_, _, ok := l.length(i)

@@ -102,7 +102,7 @@ var tellers = wordSet("i we you they he she")
 
 // namesThing reports whether a thing is named by the word at an atom, and no joint of a sentence stands there.
 func namesThing(atoms []atom, i int) bool {
-	f := vocab().match(reader{atoms}, i)
+	f := vocab().match(atoms, i)
 	return len(f) > 0 && (f[0].entry.kind == kPart || f[0].entry.kind == kItem)
 }
 
@@ -149,6 +149,7 @@ func foreignWord(w string) bool {
 	return outsiders[w] || !vocab().known[w] && !vocab().neutral[w] && len(w) > 2 && len(words().near(w)) == 0 && !words().numberish(w)
 }
 
+// atomAt is the number of the atom at a place in the line.
 func atomAt(atoms []atom, at int) int {
 	for i := range atoms {
 		if atoms[i].at == at {

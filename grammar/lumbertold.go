@@ -92,6 +92,7 @@ func centsTold(atoms []atom, i int) (cents, next int) {
 	return cents, end
 }
 
+// coinNames are names of money that stand behind a figure.
 var coinNames = wordSet("dollars dollar bucks buck")
 
 // centsWritten reports whether figures are written as money is, with two decimals.

@@ -5,6 +5,7 @@ import "saywright/solver/exact"
 // unitKind is how a value was measured as it was said.
 type unitKind uint8
 
+// The units: none was said, or one of these.
 const (
 	bare unitKind = iota
 	inches
@@ -28,20 +29,29 @@ type amount struct {
 	per    exact.Rat // inches in one of the unit it was said in; 0 where it has none
 }
 
+// inchWords are words for inches.
 var inchWords = map[string]bool{"in": true, "inch": true, "inches": true, `"`: true}
+
+// footWords are words for feet.
 var footWords = map[string]bool{"ft": true, "foot": true, "feet": true, "'": true}
+
+// yardWords are words for yards.
 var yardWords = map[string]bool{"yard": true, "yards": true, "yd": true, "yds": true}
+
+// footerWords are words for boards by their feet.
 var footerWords = map[string]bool{"footer": true, "footers": true}
 
 // lumberFeet are lengths of lumber as they are called at a yard.
 var lumberFeet = map[string]int{"eights": 8, "tens": 10, "twelves": 12, "fourteens": 14, "sixteens": 16, "eighteens": 18, "twenties": 20, "twentyfours": 24}
 
+// metricWords are the units of the metric system, each in inches.
 var metricWords = map[string]exact.Rat{
 	"mm": mm(1), "millimeter": mm(1), "millimeters": mm(1), "millimetre": mm(1), "millimetres": mm(1), "mil": mm(1), "mils": mm(1),
 	"cm": mm(10), "centimeter": mm(10), "centimeters": mm(10), "centimetre": mm(10), "centimetres": mm(10),
 	"m": mm(1000), "meter": mm(1000), "meters": mm(1000), "metre": mm(1000), "metres": mm(1000),
 }
 
+// mm is a length in millimeters, in inches.
 func mm(n int) exact.Rat { return exact.New(int64(n)*10, 254) }
 
 // afterIn are words after which "in" is no inch: "6 in each bay".
@@ -102,6 +112,7 @@ var beginsSentence = wordSet(`
 	forget drop undo save open compare let please thanks also no yes ok okay suppose try say no not but
 `)
 
+// sizeAt reports whether a lumber size stands at an atom.
 func (r reader) sizeAt(i int) bool {
 	_, _, ok := r.size(i)
 	return ok

@@ -253,7 +253,7 @@ func (l *lexing) breaks(t token) bool {
 // nameStart steps over what may stand before a name.
 func (l *lexing) nameStart(i int) int {
 	for {
-		if f := callVocab().match(l.reader, i); len(f) > 0 {
+		if f := callVocab().match(l.reader.atoms, i); len(f) > 0 {
 			i = f[0].next
 			continue
 		}
@@ -355,7 +355,7 @@ func (l *lexing) commandAt(i int) bool {
 	for leads[l.word(i)] {
 		i++
 	}
-	f := vocab().match(l.reader, i)
+	f := vocab().match(l.reader.atoms, i)
 	if len(f) == 0 {
 		return false
 	}

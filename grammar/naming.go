@@ -47,7 +47,7 @@ func (l *lexing) speaksOfLength(i int) bool {
 // opensGap reports whether "open" is said of a part of the wall rather than of a plan.
 func (l *lexing) opensGap(i, end int) bool {
 	for j := i; j < end; j++ {
-		for _, f := range vocab().match(l.reader, j) {
+		for _, f := range vocab().match(l.reader.atoms, j) {
 			if k := f.entry.kind; j == i && (k == kPart && f.entry.key != "wall" && f.entry.key != "pool" || k == kUp || k == kOut || k == kIt) {
 				return true
 			}
@@ -71,7 +71,7 @@ func (l *lexing) measures(i, end int) bool {
 
 // otherwise reads the phrase at i again without the command that it looked like.
 func (l *lexing) otherwise(i int) int {
-	f := vocab().matchBut(l.reader, i, kCmd)
+	f := vocab().matchBut(l.reader.atoms, i, kCmd)
 	if len(f) == 0 {
 		return i
 	}
@@ -87,7 +87,7 @@ func (l *lexing) countsParts(i int) bool {
 	if !ok {
 		return false
 	}
-	f := vocab().match(l.reader, next)
+	f := vocab().match(l.reader.atoms, next)
 	return len(f) > 0 && f[0].entry.kind == kPart
 }
 
@@ -130,7 +130,7 @@ func (l *lexing) noPartsAt(i int) bool {
 // pastFixes steps over words of correction: "no, sorry, …". It returns i where there are none.
 func (l *lexing) pastFixes(i int) int {
 	for from := i; ; {
-		f := vocab().match(l.reader, i)
+		f := vocab().match(l.reader.atoms, i)
 		switch {
 		case len(f) > 0 && f[0].entry.kind == kFix:
 			i = f[0].next
@@ -160,7 +160,7 @@ func (l *lexing) wallNotShelf(i int) int {
 	if !wallLead[l.word(i)] || !vocab().articles[l.word(i+1)] || !wallNames[l.word(i+2)] || l.word(i+3) != "wall" {
 		return 0
 	}
-	if f := vocab().match(l.reader, i); len(f) == 0 || f[0].next != i+3 || f[0].entry.kind != kHave && f[0].entry.kind != kHaveTail {
+	if f := vocab().match(l.reader.atoms, i); len(f) == 0 || f[0].next != i+3 || f[0].entry.kind != kHave && f[0].entry.kind != kHaveTail {
 		return 0
 	}
 	return l.wall(i + 2)

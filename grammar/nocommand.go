@@ -10,20 +10,20 @@ func (l *lexing) noCommand(i int, f []found) ([]found, int) {
 		return f, i + 1
 	}
 	if len(f) > 0 && f[0].entry.key == "take that" && (l.word(i) == "like" || l.word(f[0].next) == "like" || l.word(f[0].next) == "the" && l.word(f[0].next+1) == "way") {
-		f = vocab().matchBut(l.reader, i, kCmd) // "do it like the last one I built"
+		f = vocab().matchBut(l.reader.atoms, i, kCmd) // "do it like the last one I built"
 	}
 	if len(f) > 0 && f[0].entry.key == "take that" && l.placeFollows(f[0].next) {
 		return f, l.likedBetter(i, f[0].next) // "I like it better on the right"
 	}
 	if len(f) > 0 && f[0].entry.key == "take that" && l.speaksUnit(i, f[0].next) {
-		f = vocab().matchBut(l.reader, i, kCmd) // "we're using mm on this job"
+		f = vocab().matchBut(l.reader.atoms, i, kCmd) // "we're using mm on this job"
 	}
 	if l.word(i) == "to" && l.word(i+1) == "clear" && (l.endsAt(i+2) || l.kind(i+2) == aSign) && (l.said("bracket") || l.said("bracket clearance")) {
 		l.empty("to clear") // "the brackets need two inches to clear"
 		return f, i + 2
 	}
 	if len(f) > 0 && f[0].entry.key == "quit" && l.word(f[0].next-1) == "all" && (l.word(f[0].next) == "the" || l.word(f[0].next) == "i" || l.word(f[0].next) == "we") {
-		f = vocab().matchBut(l.reader, i, kCmd) // "that's all the brackets I've got"
+		f = vocab().matchBut(l.reader.atoms, i, kCmd) // "that's all the brackets I've got"
 	}
 	if len(f) > 0 && f[0].entry.key == "take that" && l.word(i) == "do" && l.word(i+1) == "it" && f[0].next == i+2 && l.midClause() && l.supposesBefore() {
 		l.empty("do it") // "would six boards still do it"
@@ -64,7 +64,7 @@ func (l *lexing) noCommand(i int, f []found) ([]found, int) {
 	}
 	if len(f) > 0 && f[0].entry.key == "save" && l.word(f[0].next-1) == "under" {
 		if _, _, ok := l.length(f[0].next); ok {
-			f = vocab().matchBut(l.reader, i, kCmd) // "keep her under three fifty" gives no name
+			f = vocab().matchBut(l.reader.atoms, i, kCmd) // "keep her under three fifty" gives no name
 		}
 	}
 	if len(f) > 0 && f[0].entry.key == "forget" && l.clearSpace(i) {

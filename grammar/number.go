@@ -17,11 +17,13 @@ type number struct {
 	alts  []exact.Rat
 }
 
+// units are the words of numbers below twenty.
 var units = map[string]int{
 	"zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10, "eleven": 11,
 	"twelve": 12, "thirteen": 13, "fourteen": 14, "fifteen": 15, "sixteen": 16, "seventeen": 17, "eighteen": 18, "nineteen": 19,
 }
 
+// tens are the words of tens.
 var tens = map[string]int{
 	"twenty": 20, "thirty": 30, "forty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80, "ninety": 90,
 }
@@ -32,6 +34,7 @@ var homophones = map[string]int{"to": 2, "too": 2, "for": 4, "fore": 4, "ate": 8
 // reader walks the atoms of a line.
 type reader struct{ atoms []atom }
 
+// word is the text of an atom, "" outside of the line.
 func (r reader) word(i int) string {
 	if i < 0 || i >= len(r.atoms) {
 		return ""
@@ -39,6 +42,7 @@ func (r reader) word(i int) string {
 	return r.atoms[i].text
 }
 
+// kind is the kind of an atom, 0 outside of the line.
 func (r reader) kind(i int) atomKind {
 	if i < 0 || i >= len(r.atoms) {
 		return 0
@@ -46,6 +50,7 @@ func (r reader) kind(i int) atomKind {
 	return r.atoms[i].kind
 }
 
+// glued reports whether nothing stands between an atom and the one before.
 func (r reader) glued(i int) bool { return i >= 0 && i < len(r.atoms) && r.atoms[i].glued }
 
 // skip steps over a hyphen that ties words together ("twenty-five", "three-quarters").

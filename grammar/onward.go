@@ -50,6 +50,7 @@ var (
 	keeps = map[string]bool{"leave": true, "keep": true, "have": true, "want": true, "put": true, "set": true}
 )
 
+// firstWord is the first word of a text.
 func firstWord(s string) string {
 	w, _, _ := strings.Cut(s, " ")
 	return w

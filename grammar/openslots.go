@@ -99,7 +99,7 @@ func handsFigure(atoms []atom, i int) bool {
 	if i >= len(atoms) {
 		return false
 	}
-	f := vocab().match(reader{atoms}, i)
+	f := vocab().match(atoms, i)
 	if len(f) == 0 || f[0].entry.kind != kPart || f[0].next+1 >= len(atoms) {
 		return false
 	}
@@ -173,7 +173,7 @@ func adjectival(w string) bool {
 
 // partAt reports whether a part of the wall is named at an atom.
 func partAt(atoms []atom, i int) bool {
-	f := vocab().match(reader{atoms}, i)
+	f := vocab().match(atoms, i)
 	return len(f) > 0 && f[0].entry.kind == kPart
 }
 

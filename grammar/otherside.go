@@ -43,7 +43,7 @@ func otherSide(line string, c Context) (Reading, bool) {
 		spoken = spoken || strings.HasPrefix(string(n.Quantity), "opening")
 	}
 	at := 0
-	to := c.farSide()
+	to := farSide(c)
 	set := func(side string) Act {
 		st := solver.Statement{Name: solver.Name{Quantity: solver.OpeningSide}, Op: solver.Eq, Value: solver.Value{Word: side}}
 		return Act{Kind: kind, Statements: []solver.Statement{st}, End: len([]rune(line))}
@@ -62,7 +62,7 @@ func otherSide(line string, c Context) (Reading, bool) {
 }
 
 // farSide is the side that the one opening does not stand at; "" where it stands free, or there is none.
-func (c Context) farSide() string {
+func farSide(c Context) string {
 	if c.Now == nil {
 		return ""
 	}

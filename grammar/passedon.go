@@ -36,6 +36,7 @@ func passedOn(in []atom) []atom {
 	return in
 }
 
+// isOf reports whether a word is of a class, told by its number.
 func isOf(word string, class int) bool {
 	for _, c := range vocab().classes[word] {
 		if c == class {
@@ -50,6 +51,6 @@ func asksTable(in []atom, i int) bool {
 	for i < len(in) && (vocab().articles[in[i].text] || in[i].text == "to" || in[i].text == "see" || in[i].text == "have") {
 		i++
 	}
-	f := vocab().match(reader{in}, i)
+	f := vocab().match(in, i)
 	return len(f) > 0 && f[0].entry.kind == kQuest
 }

@@ -133,6 +133,7 @@ func ofElsewhereAltogether(part []atom, c Context) bool {
 	return false
 }
 
+// standAtWords reports whether words begin with others, and go on.
 func standAtWords(w, opener []string) bool {
 	return len(w) > len(opener) && slices.Equal(w[:len(opener)], opener)
 }

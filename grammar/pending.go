@@ -233,8 +233,8 @@ func floorLines(_ *Pending, said string, _ Context) []string {
 	return []string{"the floor drops " + withoutFirst(said, "to")}
 }
 
-// at returns the runes of a line before, of and behind the tokens that a question is about.
-func (p *Pending) at(n int, c Context) (before, of, behind string) {
+// aroundQuestion returns the runes of a line before, of and behind the tokens that a question is about.
+func aroundQuestion(p *Pending, n int, c Context) (before, of, behind string) {
 	letters, bad := foldLine(p.Line)
 	if bad >= 0 || p.Question.At == nil {
 		return "", "", ""
@@ -252,7 +252,7 @@ func (p *Pending) at(n int, c Context) (before, of, behind string) {
 // beforeFigure names what a figure is of.
 func beforeFigure(p *Pending, said string, c Context) []string {
 	said = withoutFirst(said, "of", "for", "in", "about", "on")
-	before, of, behind := p.at(1, c)
+	before, of, behind := aroundQuestion(p, 1, c)
 	if of == "" {
 		return nil
 	}
@@ -268,7 +268,7 @@ func wordAsked(p *Pending, said string, c Context) []string {
 	if asksOne(&p.Question, qTwoNumbers) {
 		n = 2
 	}
-	before, of, behind := p.at(n, c)
+	before, of, behind := aroundQuestion(p, n, c)
 	if of == "" {
 		return nil
 	}
@@ -282,7 +282,7 @@ var smallSaid = regexp.MustCompile(`^(?:an? |1 |one |half|(?:a |one |three |five
 
 // vagueWord sets a figure in the place of a vague word: "a bit more gap", "half an inch".
 func vagueWord(p *Pending, said string, c Context) []string {
-	before, of, behind := p.at(1, c)
+	before, of, behind := aroundQuestion(p, 1, c)
 	if of == "" {
 		return nil
 	}

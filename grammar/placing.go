@@ -17,7 +17,7 @@ func (l *lexing) placedThere(t *token, start, end int) bool {
 		return false
 	}
 	for i := start; i < end; i++ {
-		for _, f := range vocab().match(l.reader, i) {
+		for _, f := range vocab().match(l.reader.atoms, i) {
 			switch k := f.entry.kind; {
 			case k == kSide && (f.next >= end || l.word(f.next) == "and"), k == kFromSide:
 				return true
@@ -39,7 +39,7 @@ func (l *lexing) under(t *token, i int) bool {
 	if !l.names(i) {
 		return false
 	}
-	switch key := vocab().match(l.reader, i)[0].entry.key; key {
+	switch key := vocab().match(l.reader.atoms, i)[0].entry.key; key {
 	case "wall", "floor", "pool", "beyond", "drop":
 		return false
 	}
@@ -53,7 +53,7 @@ func (l *lexing) onlyLikened(start, end int) bool {
 		return true
 	}
 	for i := start; i < end; i++ {
-		for _, f := range vocab().match(l.reader, i) {
+		for _, f := range vocab().match(l.reader.atoms, i) {
 			switch f.entry.kind {
 			case kMore, kVague, kRel, kAbout, kChange, kFactor, kBest:
 				return true
@@ -78,7 +78,7 @@ func (l *lexing) savedAnew(i int) int {
 	for l.word(j) == "," || l.word(j) == "-" || l.word(j) == "--" || hesitating[l.word(j)] {
 		j++
 	}
-	f := vocab().match(l.reader, j)
+	f := vocab().match(l.reader.atoms, j)
 	if len(f) > 0 && f[0].entry.kind == kCmd && f[0].entry.key == "save" && f[0].next > j+1 && f[0].next < len(l.atoms) {
 		return j
 	}

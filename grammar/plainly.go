@@ -36,7 +36,7 @@ func plainly(atoms []atom) []atom {
 
 // namesPart reports whether a part of the wall is named at an atom.
 func namesPart(atoms []atom, i int) bool {
-	f := vocab().match(reader{atoms}, i)
+	f := vocab().match(atoms, i)
 	if len(f) == 0 {
 		return false
 	}

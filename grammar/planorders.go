@@ -81,6 +81,7 @@ var planClasses = []wordClass{
 
 type planTables struct{ leads, between, ends, again *vocabulary }
 
+// planVocab holds the words of orders about plans.
 var planVocab = sync.OnceValue(func() planTables {
 	people := []wordClass{{"OWNS", "my our the his her their"}}
 	for _, c := range classes {
@@ -101,7 +102,7 @@ func planOrder(w []atom, c Context) (a Act, topic, ok bool) {
 			continue
 		}
 		part := bareClause(w[from:])
-		for _, f := range planVocab().leads.match(reader{part}, 0) {
+		for _, f := range planVocab().leads.match(part, 0) {
 			rest := withoutPlanEnd(part[f.next:])
 			switch f.entry.key {
 			case "set beside":
@@ -160,11 +161,12 @@ func isWall(name string, c Context) bool {
 	return false
 }
 
+// withoutPlanEnd leaves out what only ends an order about a plan.
 func withoutPlanEnd(w []atom) []atom {
 	for again := true; again; {
 		again = false
 		for i := 1; i < len(w); i++ {
-			if f := planVocab().ends.match(reader{w}, i); len(f) > 0 && f[0].next == len(w) && !(w[i].text == "one" && i == 1) && w[i].text != "plan" {
+			if f := planVocab().ends.match(w, i); len(f) > 0 && f[0].next == len(w) && !(w[i].text == "one" && i == 1) && w[i].text != "plan" {
 				w, again = w[:i], true
 				break
 			}
@@ -176,7 +178,7 @@ func withoutPlanEnd(w []atom) []atom {
 // twoNames reads what is compared with what.
 func twoNames(w []atom, c Context) []string {
 	for i := 1; i < len(w); i++ {
-		for _, f := range planVocab().between.match(reader{w}, i) {
+		for _, f := range planVocab().between.match(w, i) {
 			if f.next >= len(w) {
 				continue
 			}
@@ -249,7 +251,7 @@ func planName(w []atom, c Context) string {
 		if a.kind != aWord && (a.kind != aDigits || i == 0) || clauseWord[a.text] || opensNoName[a.text] && a.text != "a" && a.text != "by" || auxiliary[a.text] {
 			return ""
 		}
-		if f := vocab().match(reader{[]atom{a}}, 0); len(f) > 0 && !wallNames[a.text] && !foreignOrWall(a.text) && !(a.text == "wall" && i > 0) {
+		if f := vocab().match([]atom{a}, 0); len(f) > 0 && !wallNames[a.text] && !foreignOrWall(a.text) && !(a.text == "wall" && i > 0) {
 			switch f[0].entry.kind {
 			case kPart, kLoc, kDim, kHead, kQuest, kWh, kWhere, kGoal, kBest, kRel, kLim, kItem, kUnits, kMore, kChange, kGoesIn:
 				if i == 0 {

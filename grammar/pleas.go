@@ -214,7 +214,7 @@ func throughWhat(part []atom) []atom {
 	if f < 3 || !vocab().articles[part[f-1].text] || !passing[part[f-2].text] {
 		return nil
 	}
-	if m := vocab().match(reader{part[:n]}, f); len(m) == 0 || m[0].entry.kind != kPart || m[0].entry.key != "opening" && m[0].entry.key != "gap" {
+	if m := vocab().match(part[:n], f); len(m) == 0 || m[0].entry.kind != kPart || m[0].entry.key != "opening" && m[0].entry.key != "gap" {
 		return nil
 	}
 	var w []string

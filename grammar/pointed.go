@@ -78,7 +78,7 @@ func (l *lexing) theRight(i int) int {
 	if w := l.word(j); (w == "number" || w == "count" || w == "quantity" || w == "amount") && l.word(j+1) == "of" {
 		j += 2
 	}
-	f := vocab().match(l.reader, j)
+	f := vocab().match(l.reader.atoms, j)
 	if len(f) == 0 {
 		return i
 	}

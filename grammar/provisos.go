@@ -17,6 +17,7 @@ var (
 	walls      = map[string]bool{"wall": true, "fence": true, "railing": true, "one": true}
 )
 
+// onlyThen asks whether something is wanted in one case alone.
 var onlyThen = solver.Question{Text: "Only then, or in any case?", Example: "what if gap 2-1/2"}
 
 // saidAt is a word of a sentence with the place of its item.

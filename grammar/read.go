@@ -301,7 +301,7 @@ func readAtoms(atoms []atom, c Context) Reading {
 	if err != nil {
 		return qMeant.askAt(0)
 	}
-	if it := c.spokenOf(tokens); it != nil {
+	if it := spokenOf(c, tokens); it != nil {
 		s.carry.name = it
 		s.carry.kind = solver.KindOf(it.Quantity)
 		s.carry.wall = it.Wall

@@ -168,7 +168,7 @@ func whateverItIs(in []atom) []atom {
 	if name >= len(in) || !namesPart(in, name) {
 		return in
 	}
-	f := vocab().match(reader{in}, name)
+	f := vocab().match(in, name)
 	j = f[0].next
 	told := j
 	for j < len(in) && whateverIs[in[j].text] {
@@ -217,7 +217,7 @@ func soDoI(in []atom) []atom {
 		if at > 0 && !owned[in[at-1].text] && !noun[in[at-1].text] {
 			break
 		}
-		f := bygoneVocab().match(reader{in}, at)
+		f := bygoneVocab().match(in, at)
 		if len(f) == 0 {
 			continue
 		}

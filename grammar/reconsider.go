@@ -33,7 +33,7 @@ func (l *lexing) passedOver(i int, f []found) int {
 		return i
 	}
 	if f[0].entry.kind == kFill && l.word(i) == "to" && f[0].next == i+2 {
-		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].entry.kind == kCmd && g[0].content > 1 && g[0].entry.key == "take that" {
+		if g := vocab().match(l.reader.atoms, i+1); len(g) > 0 && g[0].entry.kind == kCmd && g[0].content > 1 && g[0].entry.key == "take that" {
 			l.empty("to") // "I have decided to keep the version you just tried"
 			return i + 1
 		}
@@ -68,7 +68,7 @@ func (l *lexing) unlike(i int, f []found) []found {
 			}
 		}
 	case k == kPart && w == "overall" && f[0].next > i+2 && vocab().articles[l.word(i+1)]:
-		return vocab().match(reader{l.atoms[:i+1]}, i) // "scratch the overall the span is 161"
+		return vocab().match(l.atoms[:i+1], i) // "scratch the overall the span is 161"
 	case k == kPer && (w == "every" || w == "each") && f[0].next == i+1 && l.everyOne(i+1), // "is every opening at least 30"
 		k == kCmd && f[0].entry.key == "undo" && l.word(f[0].next-1) == "back" && (l.word(f[0].next) == "into" || l.word(f[0].next) == "in"), // "put it back into inches"
 		k == kCmd && f[0].entry.key == "take that" && strings.Contains(l.text(i, f[0].next), " mm "),                                         // "we're using mm on this job"
@@ -76,35 +76,35 @@ func (l *lexing) unlike(i int, f []found) []found {
 		k == kPart && f[0].entry.key == "kerf" && l.word(f[0].next-1) == "cut" && l.missesBy(f[0].next),            // "if every cut is 2 mm out"
 		k == kHead && w != "why" && l.wantsNot(i, f[0].next),                                                       // "I don't want to see any bay over six feet"
 		k == kTail && f[0].entry.key == "verify" && (l.word(f[0].next-1) == "with" || l.word(f[0].next-1) == "if"): // "would it look right with"
-		return vocab().matchBut(l.reader, i, k)
+		return vocab().matchBut(l.reader.atoms, i, k)
 	case k == kWh && w == "figure" && f[0].next == i+1 && (i == 0 || l.word(i-1) == "uh" || l.word(i-1) == "just") && l.startsNumber(i+1):
-		return vocab().matchBut(l.reader, i, k) // "figure three spare boards"
+		return vocab().matchBut(l.reader.atoms, i, k) // "figure three spare boards"
 	case k == kQuest && f[0].entry.key == "shrinkage" && (l.word(f[0].next) == "down" || l.word(f[0].next) == "to"), // "what if the boards dry down to 5-3/8"
 		k == kCutWord && f[0].next == i+3 && (l.word(i+1) == "down" || l.word(i+1) == "back") && l.word(i+2) == "to" && l.cutsNoBoard(): // "what if bay one was cut down to five feet"
-		return vocab().matchBut(l.reader, i, k)
+		return vocab().matchBut(l.reader.atoms, i, k)
 	case k == kQuest && f[0].entry.key == "hardware" && w == "get" && l.word(f[0].next) == "for":
-		return vocab().matchBut(l.reader, i, k) // "I can get brackets for three dollars each"
+		return vocab().matchBut(l.reader.atoms, i, k) // "I can get brackets for three dollars each"
 	case k == kTail && w == ",":
-		if g := vocab().match(l.reader, i+1); len(g) > 0 && g[0].next > f[0].next && slices.ContainsFunc(g, func(h found) bool { return h.entry.kind == kTail }) {
+		if g := vocab().match(l.reader.atoms, i+1); len(g) > 0 && g[0].next > f[0].next && slices.ContainsFunc(g, func(h found) bool { return h.entry.kind == kTail }) {
 			return nil // ", do those check out", ", check his arithmetic"
 		}
 	case k == kCmd && f[0].entry.key == "take that" && l.doesIt(i, f[0].next), // "would one post do it"
 		k == kCmd && w == "drop" && (l.word(i-1) == "what" || l.word(i-1) == "which") && (l.word(i+1) == "have" || l.word(i+1) == "do" || l.word(i+1) == "did" || l.word(i+1) == "is"), // "what drop have you got"
 		k == kGoal && l.word(f[0].next-1) == "match" && f[0].next < len(l.atoms) && l.kind(f[0].next) == aWord:                                                                         // "make the second bay match the first"
-		return vocab().matchBut(reader{l.atoms[:i+1]}, i, kCmd)
+		return vocab().matchBut(l.atoms[:i+1], i, kCmd)
 	case k == kCmd && f[0].entry.key == "why that" && l.word(f[0].next-1) == "number" && l.word(f[0].next) == "of": // "why that number of bays"
-		return vocab().matchBut(reader{l.atoms[:i+1]}, i, kCmd)
+		return vocab().matchBut(l.atoms[:i+1], i, kCmd)
 	case k == kCmd && f[0].entry.key == "forget":
 		return l.countForgotten(i, f)
 	case k == kHead && f[0].entry.key == string(Check):
 		return l.markedPost(i, f)
 	case k == kForgetTail && w == "drop" && vocab().articles[l.word(i-1)]:
-		return vocab().match(reader{l.atoms[:i+1]}, i) // "when I measured the drop it was 29"
+		return vocab().match(l.atoms[:i+1], i) // "when I measured the drop it was 29"
 	case k == kWh && l.becomes(i, f[0].next) && !l.partAfter(f[0].next), // "what happens to it if"
 		k == kEach && w == "a" && (!l.numbered() || l.sizeAt(i+1)), // "if I drop a board"
 		k == kCmd && w == "do" && l.word(i+1) == "to",              // "what would a gap of 3 do to it"
 		k == kQuest && w == "take" && f[0].next < len(l.atoms):     // "take off the max of 48"
-		return vocab().matchBut(l.reader, i, k)
+		return vocab().matchBut(l.reader.atoms, i, k)
 	}
 	return f
 }
@@ -134,7 +134,7 @@ func (l *lexing) trimmed(f found, i int) int {
 		if l.word(j) != "as" {
 			continue
 		}
-		if g := vocab().match(l.reader, j); len(g) > 0 && g[0].entry.kind == kBest && g[0].next > f.next {
+		if g := vocab().match(l.reader.atoms, j); len(g) > 0 && g[0].entry.kind == kBest && g[0].next > f.next {
 			return j // "come out | as wide as it will go"
 		}
 	}
@@ -158,7 +158,7 @@ func (l *lexing) trimmed(f found, i int) int {
 	if last <= i || !vocab().neutral[l.word(last)] && l.word(last) != "as" {
 		return f.next
 	}
-	if g := vocab().match(l.reader, last); len(g) > 0 && (g[0].content > 0 || g[0].entry.kind == kReason) && g[0].next > f.next {
+	if g := vocab().match(l.reader.atoms, last); len(g) > 0 && (g[0].content > 0 || g[0].entry.kind == kReason) && g[0].next > f.next {
 		return last
 	}
 	return f.next
@@ -169,7 +169,7 @@ func (l *lexing) everyOne(i int) bool {
 	if t := l.last(); t != nil && t.kind == kNum {
 		return false
 	}
-	f := vocab().match(l.reader, i)
+	f := vocab().match(l.reader.atoms, i)
 	return len(f) > 0 && f[0].entry.kind == kPart && (f[0].entry.key == "opening" || f[0].entry.key == "rail" && l.word(f[0].next) == "in" || f[0].entry.key == "gap")
 }
 

@@ -54,7 +54,7 @@ func partKey(atoms []atom, i int) (key string, next int) {
 	if compounded[named[0].text] {
 		named = fold(named)
 	}
-	f := vocab().match(reader{named}, 0)
+	f := vocab().match(named, 0)
 	if len(f) == 0 || f[0].entry.kind != kPart {
 		return "", i
 	}
@@ -223,6 +223,7 @@ var widenedOut = wordSet("bump bumping stretch stretching spread spreading push 
 
 var tailored = map[string]bool{"opening": true, "gap": true, "bay": true}
 
+// skipArticle steps over articles, and over "that" and "this".
 func skipArticle(atoms []atom, i int) int {
 	for i < len(atoms) && (vocab().articles[atoms[i].text] || atoms[i].text == "that" || atoms[i].text == "this") {
 		i++

@@ -26,11 +26,11 @@ import (
 //
 // An article may stand before any of its words. Of the phrases that may stand at a place the longest is taken, of those the first in the
 // tables; a pattern begins with a word or a figure, or with the beginning of a clause.
-type setPhrase struct{ said, plain string }
+type setPhrase = struct{ said, plain string }
 
 // placedPhrase is a set phrase that means so only in some places, by what is said before and after it (nil: anywhere). It may have
 // several ways to say it, a line each.
-type placedPhrase struct {
+type placedPhrase = struct {
 	said, plain string
 	where       func(before, after []atom) bool
 }
@@ -103,6 +103,7 @@ func asPeoplePutIt(atoms []atom) []atom {
 // phrased sets the phrases of a line to the plain ones.
 func phrased(atoms []atom) []atom { return talkedOf().setIn(atoms) }
 
+// phrasebookOf makes a book of tables of phrases.
 func phrasebookOf(tables ...[]placedPhrase) *phrasebook {
 	b := &phrasebook{words: map[string]*bookWord{}}
 	for _, t := range tables {

@@ -90,6 +90,7 @@ func (b *phrasebook) best(m *phraseMatch, i int, stands func(*pattern, int) bool
 	return best, next
 }
 
+// mayBeginFigure reports whether a figure may begin with an atom.
 func mayBeginFigure(a atom) bool {
 	return a.kind == aDigits || a.kind == aVulgar || a.text == "$" || units[a.text] > 0 || tens[a.text] > 0 || a.text == "a" || a.text == "an" || a.text == "half" || a.text == "zero" || a.text == "."
 }
@@ -388,6 +389,7 @@ func (m *phraseMatch) unitBefore() []atom {
 	return []atom{one}
 }
 
+// kindOfPlain is the kind of an atom that is put in for a plain word.
 func kindOfPlain(w string) atomKind {
 	switch w {
 	case ",", ":", "?", ".":

@@ -45,5 +45,6 @@ func courteousAhead(_, after []atom) bool {
 
 var (
 	pageOrAsked = wordSet("list lists drawing sketch picture look cuts prices price cost costs options steps marks spreadsheet idea word figure reason how what why which where when would will does is if or")
-	moreOrLess  = wordSet("narrower wider higher taller lower shorter tighter another bigger smaller more fewer less")
+	// moreOrLess are words that compare.
+	moreOrLess = wordSet("narrower wider higher taller lower shorter tighter another bigger smaller more fewer less")
 )

@@ -46,6 +46,7 @@ var orderTurns = []placedPhrase{
 	{"!##|one|two|three|four|five extra|spare|more|additional board|boards|rails|planks|sticks|lengths for|as|to spare|spares ?, ?(that will do ?me|us ?fine|nicely)", "$1 spare boards", nil},
 }
 
+// orderBook holds the turns that set the order of words plain.
 var orderBook = sync.OnceValue(func() *phrasebook { return phrasebookOf(orderTurns) })
 
 // inPlainOrder sets the order of the words of a line plain.

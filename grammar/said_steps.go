@@ -5,6 +5,7 @@ import "slices"
 // op is what a step of a pattern looks for.
 type op uint8
 
+// The kinds of step.
 const (
 	opDone op = iota
 	opWord

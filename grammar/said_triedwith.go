@@ -57,13 +57,16 @@ func triesWhatStands(atoms []atom) []atom {
 }
 
 var (
+	// changesWorded are words of a change that need no figure.
 	changesWorded = wordSet("no without out off less fewer more another extra double halve one drop remove skip")
-	asksOrDoubts  = wordSet(askingOrDoubting)
+	// asksOrDoubts are words that ask or doubt.
+	asksOrDoubts = wordSet(askingOrDoubting)
 )
 
 // askingOrDoubting are words and signs by which a clause asks, supposes or denies.
 const askingOrDoubting = "? if what why how whether would could not never nobody unless"
 
+// thatOrIt are words for what was just spoken of.
 var thatOrIt = wordSet("that it this those they")
 
 // trialWorded reports whether what is to be tried is told by its figures alone, or as an order.

@@ -159,6 +159,7 @@ func numberInSentence(after []atom) bool {
 	return false
 }
 
+// supposingWords are words that something is tried with.
 var supposingWords = wordSet("if suppose supposing say imagine pretend pretending assuming assume try trying test testing hypothetically were picture")
 
 // supposedBefore: something is tried out in what stands before, with a figure.

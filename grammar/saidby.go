@@ -67,7 +67,7 @@ var inPlace = wordSet("of on from at by in with behind for to under over about o
 
 // partIn reports whether a part of the wall, told by where it is, begins at an atom: "the opening on the plan says 36".
 func (l *lexing) partIn(i int) bool {
-	f := vocab().match(l.reader, i)
+	f := vocab().match(l.reader.atoms, i)
 	return len(f) > 0 && (f[0].entry.kind == kPart || f[0].entry.kind == kLoc) && inPlace[l.word(f[0].next)]
 }
 
@@ -122,7 +122,7 @@ func (l *lexing) headReaches(i, from, end int) bool {
 		if j > i && !vocab().neutral[l.word(i)] {
 			return false // "some website says"
 		}
-		f := vocab().match(l.reader, j)
+		f := vocab().match(l.reader.atoms, j)
 		if len(f) > 0 && f[0].next >= end-1 && f[0].next > from+1 {
 			return true
 		}

@@ -158,7 +158,7 @@ func (l *lexing) countForgotten(i int, f []found) []found {
 		switch l.word(j) {
 		case "number", "count", "quantity":
 			if k := f[0].next; l.word(k) == "of" || l.word(k-1) == "of" {
-				return vocab().match(reader{l.atoms[:j]}, i)
+				return vocab().match(l.atoms[:j], i)
 			}
 		}
 	}
@@ -180,7 +180,7 @@ func (l *lexing) markedPost(i int, f []found) []found {
 		if l.word(j) == "from" {
 			for k := i + 1; k < post; k++ {
 				if strings.HasPrefix(l.word(k), "mark") || strings.HasPrefix(l.word(k), "drill") {
-					return vocab().match(reader{l.atoms[:k+1]}, i)
+					return vocab().match(l.atoms[:k+1], i)
 				}
 			}
 		}

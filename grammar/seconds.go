@@ -47,8 +47,8 @@ func (m *matcher) begin(s *seconds, i, gain int) {
 		}
 	}
 	skipped, loosely := 0, false
-	for j := i; j < len(m.r.atoms); j++ {
-		text := m.r.word(j)
+	for j := i; j < len(m.atoms); j++ {
+		text := m.word(j)
 		w := m.info(j)
 		content := gain
 		if !w.neutral {
@@ -65,7 +65,7 @@ func (m *matcher) begin(s *seconds, i, gain int) {
 			}
 		}
 		switch {
-		case text == "-" && m.r.glued(j) && m.r.glued(j+1):
+		case text == "-" && m.glued(j) && m.glued(j+1):
 		case skipped < maxSkip && (w.article || w.loosely && !m.goesOn(j)):
 			skipped++
 			loosely = loosely || !w.article

@@ -66,6 +66,7 @@ func (k *clause) sizedCount() bool {
 	return n.lo.unit == bare && n.lo.val.IsInt() && n.lo.size == "" && n.of == nil && n.hi == nil && railSize(size.lo.size)
 }
 
+// railNoun is the row of the name of a rail.
 var railNoun = nounOf("rail")
 
 // nounOf is the first row of the names of parts with a key, as it would be found in a line.

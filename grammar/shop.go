@@ -7,6 +7,7 @@ import (
 	"saywright/solver/exact"
 )
 
+// twelve is the number twelve.
 var twelve = exact.Int(12)
 
 // goods is what a clause says of lumber and parts: sizes, lengths, counts and money, in the order said.

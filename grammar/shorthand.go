@@ -217,6 +217,7 @@ func dotted(in []atom) []atom {
 	return in
 }
 
+// startsLength reports whether a length begins at an atom.
 func startsLength(r reader, i int) bool {
 	_, _, ok := r.length(i)
 	return ok

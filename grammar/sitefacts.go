@@ -13,8 +13,10 @@ type siteWord struct {
 	from, to int
 }
 
+// siteKind tells what a piece of a fact is.
 type siteKind uint8
 
+// The kinds of piece.
 const (
 	siteBay siteKind = iota
 	siteRail

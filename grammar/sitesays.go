@@ -11,6 +11,7 @@ func siteOnly(list []siteWord, kinds ...siteKind) bool {
 	return !slices.ContainsFunc(list, func(w siteWord) bool { return !slices.Contains(kinds, w.kind) })
 }
 
+// siteOf are the pieces of a kind.
 func siteOf(list []siteWord, k siteKind) (out []siteWord) {
 	for _, w := range list {
 		if w.kind == k {

@@ -2,6 +2,7 @@ package grammar
 
 import "saywright/solver/exact"
 
+// moneyWords are words and signs of money.
 var moneyWords = map[string]bool{"dollar": true, "dollars": true, "bucks": true, "buck": true, "euro": true, "euros": true, "usd": true, "cents": true, "cent": true, "€": true, "£": true}
 
 func (r reader) dollarWord(i int) int {

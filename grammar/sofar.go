@@ -71,7 +71,7 @@ func (l *lexing) namesPast(i int) bool {
 	for vocab().articles[l.word(i)] {
 		i++
 	}
-	for _, f := range vocab().match(l.reader, i) {
+	for _, f := range vocab().match(l.reader.atoms, i) {
 		if f.entry.kind == kPart {
 			return true
 		}

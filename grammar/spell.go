@@ -16,6 +16,7 @@ import (
 //go:embed english.txt
 var englishText string
 
+// english holds the ordinary English words.
 var english = sync.OnceValue(func() map[string]bool {
 	m := map[string]bool{}
 	for _, w := range strings.Fields(englishText) {
@@ -31,11 +32,13 @@ type dictionary struct {
 	byLength map[int][]string
 	numbers  []string
 	known    map[string]bool
+	light    map[string]bool // words that say little by themselves
 }
 
+// words holds every word that the tables know, for what may be a misspelling.
 var words = sync.OnceValue(func() *dictionary {
-	d := &dictionary{byLength: map[int][]string{}, known: map[string]bool{}}
 	v := vocab()
+	d := &dictionary{byLength: map[int][]string{}, known: map[string]bool{}, light: v.neutral}
 	add := func(w string) {
 		if w != "" && !d.known[w] && strings.Trim(w, "abcdefghijklmnopqrstuvwxyz") == "" {
 			d.known[w] = true
@@ -319,7 +322,7 @@ func (d *dictionary) nearest(w string) []string {
 	sort.SliceStable(list, func(i, j int) bool { return list[i].far < list[j].far })
 	var out []string
 	for _, n := range list {
-		if n.far > list[0].far && len(w) > 3 && !weighty[list[0].word] && !vocab().neutral[list[0].word] || len(out) == 8 {
+		if n.far > list[0].far && len(w) > 3 && !weighty[list[0].word] && !d.light[list[0].word] || len(out) == 8 {
 			break
 		}
 		out = append(out, n.word)
@@ -348,7 +351,7 @@ var weighty = map[string]bool{"reset": true, "undo": true, "redo": true, "quit":
 func (d *dictionary) shortWord(w string) bool {
 	for i := range len(w) - 1 {
 		short := w[:i] + w[i+1:]
-		if w[i] == w[i+1] && (vocab().neutral[short] || vocab().known[short] || d.known[short]) {
+		if w[i] == w[i+1] && d.known[short] {
 			return true
 		}
 	}

@@ -169,6 +169,7 @@ func bareClause(part []atom) []atom {
 	return part
 }
 
+// courtesy are words that may stand round an order and change nothing.
 var courtesy = wordSet("please kindly ok okay well now just also actually sorry thanks hmm um uh oh no yes yeah hey then")
 
 // take takes a clause where it takes something back, or names what the next one does.

@@ -86,6 +86,7 @@ func nameAtoms(n solver.Name, at atom) []atom {
 	return writtenAt(n.String(), at)
 }
 
+// writtenAt are the atoms of a text, all at the place of one.
 func writtenAt(text string, at atom) []atom {
 	letters, _ := foldLine(text)
 	out := split(letters)
@@ -183,6 +184,7 @@ func withoutSigns(in []atom) (out []atom) {
 	return out
 }
 
+// hasFigures reports whether a figure is among atoms.
 func hasFigures(what []atom) bool {
 	for _, a := range what {
 		if a.kind == aDigits || a.kind == aVulgar || units[a.text] > 0 || tens[a.text] > 0 || partsOfAnInch[a.text] {

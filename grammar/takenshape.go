@@ -9,7 +9,7 @@ import "strings"
 
 // startOf returns the atom after a phrase of a table that begins a clause, 0 where none does.
 func startOf(w []atom, v *vocabulary) int {
-	if f := v.match(reader{w}, 0); len(f) > 0 {
+	if f := v.match(w, 0); len(f) > 0 {
 		return f[0].next
 	}
 	return 0
@@ -36,7 +36,7 @@ func behindVerb(w []atom) ([]atom, bool) {
 	for again := true; again; {
 		again = false
 		for i := 1; i < len(what); i++ {
-			if f := takingVocab().particles.match(reader{what}, i); len(f) > 0 && f[0].next == len(what) {
+			if f := takingVocab().particles.match(what, i); len(f) > 0 && f[0].next == len(what) {
 				if split && what[i].text == "back" && !takesBack[w[n-1].text] && (i+1 == len(what) || !offList[what[i+1].text]) {
 					return nil, false // "put the gap back"
 				}
@@ -70,7 +70,7 @@ var particle = wordSet("out away off back aside")
 // beforeEnd returns what stands before a phrase of a table that ends a clause.
 func beforeEnd(w []atom, v *vocabulary) ([]atom, bool) {
 	for i := 1; i < len(w); i++ {
-		if f := v.match(reader{w}, i); len(f) > 0 && f[0].next == len(w) {
+		if f := v.match(w, i); len(f) > 0 && f[0].next == len(w) {
 			return w[:i], true
 		}
 	}
@@ -82,7 +82,7 @@ func beforeTopicEnd(w []atom) ([]atom, bool) { return beforeEnd(w, takingVocab()
 // behindCarer returns what somebody no longer needs: "the inspector doesn't need …".
 func behindCarer(w []atom) ([]atom, bool) {
 	for i := 1; i < len(w) && i < 5; i++ {
-		f := takingVocab().carers.match(reader{w}, i)
+		f := takingVocab().carers.match(w, i)
 		if len(f) == 0 || f[0].next == len(w) {
 			continue
 		}
@@ -153,10 +153,11 @@ func takesClauseBack(atoms []atom) bool {
 
 // foreignNot reports whether a part of the wall is named at an atom.
 func foreignNot(atoms []atom, i int) bool {
-	f := vocab().match(reader{atoms}, i)
+	f := vocab().match(atoms, i)
 	return len(f) > 0 && (f[0].entry.kind == kPart || f[0].entry.kind == kLoc)
 }
 
+// takeBackVerb are verbs of taking back.
 var takeBackVerb = wordSet(takebackWords)
 
 // asObject leaves out of the name of what is taken back the words round it: "the figure I gave you for the gap". It reports
@@ -164,7 +165,7 @@ var takeBackVerb = wordSet(takebackWords)
 func asObject(what []atom) (w []atom, limits bool) {
 	w = bareClause(what)
 	for {
-		f := takingVocab().naming.match(reader{w}, 0)
+		f := takingVocab().naming.match(w, 0)
 		if len(f) == 0 || f[0].next >= len(w) {
 			break
 		}
@@ -174,7 +175,7 @@ func asObject(what []atom) (w []atom, limits bool) {
 	for again := true; again; {
 		again = false
 		for i := 1; i < len(w); i++ {
-			if f := takingVocab().said.match(reader{w}, i); len(f) > 0 && f[0].next == len(w) {
+			if f := takingVocab().said.match(w, i); len(f) > 0 && f[0].next == len(w) {
 				w, again = w[:i], true
 				break
 			}

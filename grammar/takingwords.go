@@ -130,6 +130,7 @@ var saidEarlier = []entry{
 		(figure|number|value|entry|setting|business|idea|thing)`},
 }
 
+// takingClasses are the classes of words that turns of taking back are written with.
 var takingClasses = []wordClass{
 	{"TAKEBACK", takebackWords}, {"TAKEN", takenWords},
 	{"SAID", "said told gave given set entered put used mentioned had quoted typed stated asked named listed wanted picked chose measured read took"},
@@ -149,6 +150,7 @@ var regrets = []entry{
 
 type takingTables struct{ regrets, leads, wishing, wanting, verbs, particles, ends, takenForm, topics, carers, naming, said *vocabulary }
 
+// takingVocab holds the words of taking back.
 var takingVocab = sync.OnceValue(func() takingTables {
 	of := func(t []entry) *vocabulary { return compile(takingClasses, t) }
 	return takingTables{of(regrets), of(leadingToVerb), of(wishingTo), of(wanting), of(taking), of(particles), of(takenEnds), of(takenForm), of(topicEnds), of(carers), of(naming), of(saidEarlier)}

@@ -167,7 +167,7 @@ func enables(words []string) bool {
 // courteous reports whether a clause is no more than courtesy, or tells who is speaking: "if I may", "old carpenter here".
 func courteous(w []atom) bool {
 	n := len(w)
-	if courtesyVocab().whole(reader{w}) != "" {
+	if wholeKey(courtesyVocab(), w) != "" {
 		return true
 	}
 	if n < 2 || n > 5 || w[n-1].text != "here" && w[n-1].text != "speaking" {
@@ -201,6 +201,7 @@ var puts = wordSet("decide it that measure choose think settle")
 // musts bind what they are said of.
 var musts = wordSet("should must shall ought cannot")
 
+// toBe are forms of "to be".
 var toBe = wordSet("is was are were be been 's")
 
 // tellsOfDeed reports whether words begin with somebody or something, and tell with a verb of no regular past what it did: "my

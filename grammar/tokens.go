@@ -86,6 +86,7 @@ func (l *lexing) lone(i int) int {
 	return i + 1
 }
 
+// ordinals are the words of ordinals, with their numbers.
 var ordinals = map[string]int{"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10, "eleventh": 11, "twelfth": 12}
 
 func (l *lexing) ordinal(i int) (n, next int) {
@@ -168,8 +169,10 @@ func (l *lexing) saysSo() bool {
 	return false
 }
 
+// minusSign is the entry of what lessens.
 var minusSign = &entry{kind: kChange, key: "-="}
 
+// plusSign is the entry of what adds.
 var plusSign = &entry{kind: kChange, key: "+="}
 
 // dash tells a minus, a range and a break apart.
@@ -190,6 +193,7 @@ func (l *lexing) dash(i int) tokenKind {
 // definition hands the tokens of a line to participle. The place of a token in the list is its offset.
 type definition struct{}
 
+// Symbols are the classes that the syntax speaks of, by name.
 func (definition) Symbols() map[string]lexer.TokenType { return symbols }
 
 // Lex is never asked: lines come through tokenStream.
@@ -201,6 +205,7 @@ type tokenStream struct {
 	i      int
 }
 
+// Next is the next token, as participle takes it.
 func (s *tokenStream) Next() (lexer.Token, error) {
 	if s.i >= len(s.tokens) {
 		return lexer.EOFToken(lexer.Position{Offset: len(s.tokens)}), nil
@@ -217,7 +222,7 @@ func (s *tokenStream) Next() (lexer.Token, error) {
 
 // names reports whether a part is named at i.
 func (l *lexing) names(i int) bool {
-	f := vocab().match(l.reader, i)
+	f := vocab().match(l.reader.atoms, i)
 	return len(f) > 0 && f[0].entry.kind == kPart
 }
 

@@ -51,7 +51,7 @@ func judgedFirst(atoms []atom, c Context) (int, *solver.Name) {
 	case i >= len(atoms):
 		return 0, nil
 	case namesPart(atoms, i):
-		f := vocab().match(reader{atoms}, i)
+		f := vocab().match(atoms, i)
 		of, i = judgedOf(f[0].entry), f[0].next
 	case pointing[atoms[i].text] || atoms[i].text == "they" || atoms[i].text == "she":
 		of, i = c.Subject, i+1
@@ -155,7 +155,7 @@ func tooMany(atoms []atom, i int) (*solver.Name, int) {
 	if i+4 >= len(atoms) || atoms[i].text != "a" && atoms[i].text != "one" || !namesPart(atoms, i+1) || atoms[i+2].text != "too" || atoms[i+3].text != "many" && atoms[i+3].text != "few" || atoms[i+4].kind != aSign && atoms[i+4].text != "so" {
 		return nil, 0
 	}
-	f := vocab().match(reader{atoms}, i+1)
+	f := vocab().match(atoms, i+1)
 	i += 4
 	for i < len(atoms) && (atoms[i].kind == aSign || joints[atoms[i].text]) {
 		i++

@@ -77,6 +77,7 @@ func (v *vocabulary) id(word string) int {
 	return n
 }
 
+// compile makes one graph of tables and the classes that their ways are written with.
 func compile(classes []wordClass, tables ...[]entry) *vocabulary {
 	v := &vocabulary{starts: map[int][]*node{}, ids: map[string]int{}, classes: map[string][]int{}, neutral: map[string]bool{}, articles: map[string]bool{}, known: map[string]bool{}, loosely: map[string]bool{"to": true, "in": true}}
 	for _, c := range classes {
@@ -192,6 +193,7 @@ func (a *ahead) on(id int) []edge {
 
 var unheardOf = &wordInfo{}
 
+// of is what the tables know of a word.
 func (v *vocabulary) of(w string) *wordInfo {
 	if f := v.info[w]; f != nil {
 		return f
@@ -302,11 +304,11 @@ type found struct {
 
 // match finds the entries that begin at atom i: the one of most meaning first, then the longest, then the earliest in
 // the tables. All that are returned end at the same atom.
-func (v *vocabulary) match(r reader, i int) []found { return v.matchBut(r, i, 0) }
+func (v *vocabulary) match(atoms []atom, i int) []found { return v.matchBut(atoms, i, 0) }
 
 // matchBut is match without the entries of one kind.
-func (v *vocabulary) matchBut(r reader, i int, not tokenKind) []found {
-	m := matcher{v: v, r: r, not: not, from: i}
+func (v *vocabulary) matchBut(atoms []atom, i int, not tokenKind) []found {
+	m := matcher{v: v, atoms: atoms, not: not, from: i}
 	w := m.info(i)
 	gain := 1
 	if w.neutral {
@@ -320,7 +322,7 @@ func (v *vocabulary) matchBut(r reader, i int, not tokenKind) []found {
 
 type matcher struct {
 	v     *vocabulary
-	r     reader
+	atoms []atom
 	not   tokenKind
 	best  []found
 	steps int
@@ -328,14 +330,23 @@ type matcher struct {
 	infos [12]*wordInfo // of the first atoms from there, which are come to many times
 }
 
+func (m *matcher) word(i int) string {
+	if i < 0 || i >= len(m.atoms) {
+		return ""
+	}
+	return m.atoms[i].text
+}
+
+func (m *matcher) glued(i int) bool { return i < len(m.atoms) && m.atoms[i].glued }
+
 // info is what the tables know of an atom.
 func (m *matcher) info(i int) *wordInfo {
 	k := i - m.from
 	if k >= len(m.infos) {
-		return m.v.of(m.r.word(i))
+		return m.v.of(m.word(i))
 	}
 	if m.infos[k] == nil {
-		m.infos[k] = m.v.of(m.r.word(i))
+		m.infos[k] = m.v.of(m.word(i))
 	}
 	return m.infos[k]
 }
@@ -354,7 +365,7 @@ func (m *matcher) walk(n *node, i, content, skipped int) {
 			}
 		}
 	}
-	if m.steps++; m.steps > maxSteps || i >= len(m.r.atoms) || len(ahead.edges) == 0 {
+	if m.steps++; m.steps > maxSteps || i >= len(m.atoms) || len(ahead.edges) == 0 {
 		return
 	}
 	w := m.info(i)
@@ -368,7 +379,7 @@ func (m *matcher) walk(n *node, i, content, skipped int) {
 		}
 	}
 	switch {
-	case m.r.word(i) == "-" && m.r.glued(i) && m.r.glued(i+1):
+	case m.word(i) == "-" && m.glued(i) && m.glued(i+1):
 		m.walk(n, i+1, content, skipped)
 	case skipped < maxSkip && (w.article || n.loose && w.loosely && !m.goesOn(i)):
 		m.walk(n, i+1, content, skipped+1)
@@ -377,9 +388,10 @@ func (m *matcher) walk(n *node, i, content, skipped int) {
 
 // goesOn reports whether an "and" stands at an atom before an order of its own: "call this one porch and show me the marks".
 func (m *matcher) goesOn(i int) bool {
-	return m.r.word(i) == "and" && ordersNext[m.r.word(i+1)]
+	return m.word(i) == "and" && ordersNext[m.word(i+1)]
 }
 
+// ordersNext are verbs that begin an order of their own behind an "and".
 var ordersNext = wordSet("show tell give list print draw explain then make set put")
 
 func (m *matcher) keep(f found) {

@@ -18,9 +18,12 @@ type openWay struct {
 }
 
 var (
-	toils      = `(?:trouble|bother|work|fuss|hassle|effort|labor|labour|toil|sweat|grief|pain|headache|nuisance|aggravation|bending|lifting|digging|drilling|sawing|mess|skill|patience|sense|good|harm|damage to)`
-	boardsOf   = `(?:boards?|planks?|rails?|slats?|posts?|stiffeners?|sticks?|uprights?|two by (?:fours?|sixes|eights?)|2x[468]s?|lumber)`
-	workedOn   = `sanded|stained|painted|primed|oiled|sealed|carried|hauled|unloaded|stacked|planed|jointed|sorted|scraped|washed|flipped|dropped|broke|broken|split|ruined|dented|scratched|drilled|ripped|straightened|lugged|dragged`
+	toils = `(?:trouble|bother|work|fuss|hassle|effort|labor|labour|toil|sweat|grief|pain|headache|nuisance|aggravation|bending|lifting|digging|drilling|sawing|mess|skill|patience|sense|good|harm|damage to)`
+	// boardsOf is an expression for pieces of lumber.
+	boardsOf = `(?:boards?|planks?|rails?|slats?|posts?|stiffeners?|sticks?|uprights?|two by (?:fours?|sixes|eights?)|2x[468]s?|lumber)`
+	// workedOn is an expression for what was done to boards.
+	workedOn = `sanded|stained|painted|primed|oiled|sealed|carried|hauled|unloaded|stacked|planed|jointed|sorted|scraped|washed|flipped|dropped|broke|broken|split|ruined|dented|scratched|drilled|ripped|straightened|lugged|dragged`
+	// howMany is an expression for a count.
 	howMany    = `(?:[0-9]+|a|an|another|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|a dozen|half a dozen|a couple of|a couple)`
 	bestOfAll  = `(?:the )?(?:absolute |very )?(?:cheapest|least expensive|least waste|fewest (?:posts|rails|boards)|most rails|smallest gap|tightest gap|biggest opening|largest opening|widest opening)`
 	somePeople = `(?:people|folks|folk|kids|children|men|women|adults|grownups|dogs|cats|pets|wheelchairs|strollers|mowers|carts|of us|of them|doors|doorways|gates|entries|entryways|porches|decks|patios|everyone|everybody|anyone|anybody|homes|houses|families|purposes|jobs|walls|days|customers|neighbors)`
@@ -150,20 +153,25 @@ func openQuestion(text, example string, choices ...string) func(Act, []Act) solv
 	}
 }
 
+// asksTopic tells acts that ask after a topic.
 func asksTopic(topic string) func(Act) bool {
 	return func(a Act) bool { return a.Kind == Ask && a.Topic == topic }
 }
 
+// asksQuantity reports whether an act asks after a quantity.
 func asksQuantity(a Act) bool { return a.Kind == Ask && a.Topic == "" && a.Name != nil }
 
+// asksOrTeaches reports whether an act asks, teaches, or asks for a reason.
 func asksOrTeaches(a Act) bool { return a.Kind == Ask || a.Kind == Teach || a.Kind == Why }
 
 func asksReason(a Act) bool { return a.Kind == Why || a.Kind == WhyNot }
 
 func tried(a Act) bool { return a.Kind == WhatIf }
 
+// sets reports whether an act states something.
 func sets(a Act) bool { return a.Kind == State }
 
+// changesLength reports whether an act changes one quantity by an amount.
 func changesLength(a Act) bool {
 	return a.Kind == State && len(a.Statements) == 1 && changes(a.Statements[0].Op)
 }

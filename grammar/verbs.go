@@ -105,7 +105,7 @@ func (l *lexing) partAfter(i int) bool {
 	for vocab().articles[l.word(i)] {
 		i++
 	}
-	f := vocab().match(l.reader, i)
+	f := vocab().match(l.reader.atoms, i)
 	return len(f) > 0 && (f[0].entry.kind == kPart || f[0].entry.kind == kQuest) && f[0].entry.key != "wall"
 }
 
@@ -114,7 +114,7 @@ func (l *lexing) keepsPart(i int) bool {
 	for vocab().articles[l.word(i)] {
 		i++
 	}
-	f := vocab().match(l.reader, i)
+	f := vocab().match(l.reader.atoms, i)
 	if len(f) == 0 || f[0].entry.kind != kPart {
 		return false
 	}

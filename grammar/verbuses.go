@@ -76,8 +76,12 @@ func verbsFor(also string, list ...useForm) map[string]bool {
 }
 
 var (
-	sideVerbs    = verbsFor("", useForm{sideUse, baseForm}, useForm{sideUse, sForm})
-	underNot     = verbsFor("up out in with any at", useForm{notUse, baseForm}, useForm{notDoneUse, doneForm})
-	doneSo       = verbsFor("", useForm{soUse, baseForm})
+	// sideVerbs are verbs that may stand before the word of a side.
+	sideVerbs = verbsFor("", useForm{sideUse, baseForm}, useForm{sideUse, sForm})
+	// underNot are words that may stand between a "not" and what it compares.
+	underNot = verbsFor("up out in with any at", useForm{notUse, baseForm}, useForm{notDoneUse, doneForm})
+	// doneSo are verbs whose manner a "so" tells.
+	doneSo = verbsFor("", useForm{soUse, baseForm})
+	// wishingVerbs are words that tell another's wish.
 	wishingVerbs = verbsFor("must should would will wills willed shall ought 'd 'll is was 's up ups upped", useForm{wishUse, baseForm}, useForm{wishUse, sForm}, useForm{wishedUse, pastForm})
 )

@@ -67,6 +67,7 @@ func figureOrSide(atoms []atom, from, to int) (at, end int, side bool) {
 }
 
 var (
+	// sideWords are the sides of a wall, in both spellings.
 	sideWords = wordSet("left right middle center centre")
 	nowWords  = wordSet("now it they that this is are has have to be needs need wants must should will gets the on in at goes going moved moving go a an")
 )

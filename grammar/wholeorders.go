@@ -107,6 +107,7 @@ var byPronoun = []entry{
 		(put|write|enter|lock|set) (it|that|this) [(in|down)] [(as the plan|for good)]`},
 }
 
+// orderClasses are the classes of words that whole orders are written with.
 var orderClasses = append(takingClasses, []wordClass{
 	{"UNDID", "undid undone took taken reversed reverted withdrew withdrawn cancelled canceled removed scratched dropped struck retracted revoked erased deleted"},
 	{"TRIED", "tried tested ran did showed had considered sketched floated worked came figured looked gave suggested proposed found played got reckoned made"},
@@ -136,22 +137,22 @@ func filled(w []atom, v *vocabulary) string {
 		if len(part) == 0 {
 			continue
 		}
-		if f := v.whole(reader{part}); f != "" {
+		if f := wholeKey(v, part); f != "" {
 			return f
 		}
 	}
 	return ""
 }
 
-// whole returns the key of the entry that reaches from the first atom to the last, "" where none does.
-func (v *vocabulary) whole(r reader) string {
-	for cut := 0; cut <= 2 && cut < len(r.atoms); cut++ { // "…, then, please"
-		in := reader{r.atoms[:len(r.atoms)-cut]}
-		if cut > 0 && !courtesy[r.word(len(r.atoms)-cut)] {
+// wholeKey returns the key of the entry that reaches from the first atom to the last, "" where none does.
+func wholeKey(v *vocabulary, atoms []atom) string {
+	for cut := 0; cut <= 2 && cut < len(atoms); cut++ { // "…, then, please"
+		in := atoms[:len(atoms)-cut]
+		if cut > 0 && !courtesy[atoms[len(atoms)-cut].text] {
 			break
 		}
 		for _, f := range v.match(in, 0) {
-			if f.next == len(in.atoms) {
+			if f.next == len(in) {
 				return f.entry.key
 			}
 		}

@@ -326,8 +326,9 @@ var (
 	orderOpeners = wordSet("how what where all the")
 	pointingBack = wordSet("that this those these")
 	// orderTurned turn what a clause says.
-	orderTurned   = wordSet("not never no too if unless but or than until neither hardly barely almost nearly wanted used was were before once originally earlier formerly thought")
-	freshClause   = wordSet("it that this the a i we he she they there then he his her their no make give put")
+	orderTurned = wordSet("not never no too if unless but or than until neither hardly barely almost nearly wanted used was were before once originally earlier formerly thought")
+	freshClause = wordSet("it that this the a i we he she they there then he his her their no make give put")
+	// sidesNamed are the sides of a wall.
 	sidesNamed    = wordSet("left right middle")
 	boundBegins   = wordSet("at tops max maximum minimum min or no give roughly about")
 	orderArticles = wordSet("the a an my our his her their its this that these those every each one")

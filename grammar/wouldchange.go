@@ -74,7 +74,7 @@ func asksName(in []atom, from, to int) bool {
 	if from >= to {
 		return false
 	}
-	f := vocab().match(reader{in[:to]}, from)
+	f := vocab().match(in[:to], from)
 	return len(f) > 0 && f[0].next == to && (f[0].entry.kind == kPart || f[0].entry.kind == kQuest)
 }
 
@@ -88,6 +88,7 @@ func figured(in []atom) bool {
 	return false
 }
 
+// worded is an atom with another word in its place.
 func worded(a atom, w string) atom {
 	a.text, a.kind, a.glued = w, aWord, false
 	return a
@@ -103,7 +104,7 @@ func takeFrom(in []atom) []atom {
 		if vocab().articles[in[j].text] || owned[in[j].text] {
 			j++
 		}
-		if f := vocab().match(reader{in}, j); len(f) > 0 && f[0].entry.kind == kPart && f[0].next+1 < len(in) && in[f[0].next].text == "from" && figured(in[f[0].next+1:f[0].next+2]) {
+		if f := vocab().match(in, j); len(f) > 0 && f[0].entry.kind == kPart && f[0].next+1 < len(in) && in[f[0].next].text == "from" && figured(in[f[0].next+1:f[0].next+2]) {
 			out := append([]atom{}, in...)
 			out[i].text = "move"
 			return out

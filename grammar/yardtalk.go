@@ -102,6 +102,7 @@ func notAskedWhat(before, _ []atom) bool {
 // lengthsBehind reports whether lengths of lumber stand before.
 func lengthsBehind(before, _ []atom) bool { return lengthsIn(before) }
 
+// lengthsIn reports whether lengths on sale are among atoms.
 func lengthsIn(atoms []atom) bool {
 	for i, a := range atoms {
 		if soldLengths[a.text] || i > 0 && (a.text == "m" || a.text == "mm") && atoms[i-1].kind == aDigits {

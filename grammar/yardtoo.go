@@ -58,6 +58,7 @@ func alsoConsidered(atoms []atom) []atom {
 	return unasked(reworded(atoms, i, j+1, "they", "also", "have"))
 }
 
+// considers are verbs of taking something into account.
 var considers = wordSet("consider allow include count use add take")
 
 // yardItemPriced reports whether money is said.
