@@ -51,6 +51,7 @@ func (k *clause) leans() (reading, bool) {
 // kIt2 stands for "it", which is filed apart.
 const kIt2 = kIt
 
+// other is the side across from one.
 func other(side string) string {
 	if side == "left" {
 		return "right"

@@ -38,9 +38,10 @@ func (l *wordList) holds(word string) bool {
 	return slices.Contains(l.words, word)
 }
 
-// listOfWord are the lists of one word, and listOfClass those of the classes.
+// listOfWord are the lists of one word.
 var listOfWord sync.Map // string → *wordList
 
+// listOfClass are the lists of the classes of words.
 var listOfClass = sync.OnceValue(func() map[string]*wordList {
 	of := map[string]*wordList{madeBesides.name: newWordList(eachOnce(strings.Fields(madeBesides.words)))}
 	for _, c := range classes {
