@@ -15,7 +15,7 @@ import (
 func placeAt(r reader, i int) (sense, plain string, next int) {
 	n, next := ordinals[r.word(i)], i+1
 	if n == 0 {
-		n, next = (&lexing{reader: r}).ordinalFigure(i)
+		n, next = ordinalAt(r, i)
 	}
 	if n > 0 {
 		if r.word(next) == "one" && boardCounted(r, next+1) > next+1 {
@@ -48,6 +48,9 @@ func placeAt(r reader, i int) (sense, plain string, next int) {
 	}
 	return "", "", i
 }
+
+// ordinalAt is the ordinal that stands in digits at an atom of a line, 0 where none does, and the atom behind it.
+func ordinalAt(r reader, i int) (n, next int) { return (&lexing{reader: r}).ordinalFigure(i) }
 
 // ordinalFigure is the number of "3rd".
 func (l *lexing) ordinalFigure(i int) (n, next int) {

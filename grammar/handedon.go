@@ -51,7 +51,7 @@ func sentenceStart(in []atom, at int) int {
 // handedFigure finds the only figure of the sentence that ends a stretch, where its subject is no part of the wall.
 func handedFigure(in []atom) (from, to int) {
 	start := sentenceStart(in, len(in))
-	r := lexing{reader: reader{in}}
+	r := reader{in}
 	for i := start; i < len(in); i++ {
 		if _, next, ok := r.length(i); ok && next > i && in[i].text != "a" {
 			if to > 0 {
@@ -143,7 +143,7 @@ func onBlocks(in []atom) []atom {
 				break
 			}
 		}
-		r := lexing{reader: reader{in}}
+		r := reader{in}
 		for j := i + 2; j < len(in) && j < i+9; j++ {
 			_, next, ok := r.length(j)
 			if !ok || next <= j {
@@ -174,7 +174,7 @@ func inTheRange(in []atom) []atom {
 		if in[i].text != "in" || in[i+1].text != "the" {
 			continue
 		}
-		r := lexing{reader: reader{in}}
+		r := reader{in}
 		_, to, ok := r.length(i + 2)
 		if !ok || to+1 >= len(in) || in[to].text != "to" && in[to].text != "-" {
 			continue

@@ -102,13 +102,13 @@ func (l *lexing) add(k tokenKind, i, next int) *token {
 }
 
 // text is what stands from one atom up to another, as it was said.
-func (l *lexing) text(i, next int) string {
+func (r reader) text(i, next int) string {
 	var b strings.Builder
 	for k := i; k < next; k++ {
-		if k > i && !l.atoms[k].glued {
+		if k > i && !r.atoms[k].glued {
 			b.WriteByte(' ')
 		}
-		b.WriteString(l.atoms[k].text)
+		b.WriteString(r.atoms[k].text)
 	}
 	return b.String()
 }

@@ -25,7 +25,7 @@ func sideAt(in []atom, i int) (low bool, figure, end int, ok bool) {
 		}
 		figure++
 	}
-	r := lexing{reader: reader{in}}
+	r := reader{in}
 	_, end, ok = r.length(figure)
 	return low, figure, end, ok
 }

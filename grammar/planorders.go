@@ -284,7 +284,7 @@ func behindSaved(w []atom) []atom {
 
 // wordsTogether are the words of a stretch as they were said.
 func wordsTogether(w []atom) string {
-	l := lexing{reader: reader{w}}
+	l := reader{w}
 	return l.text(0, len(w))
 }
 

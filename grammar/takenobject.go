@@ -74,7 +74,7 @@ func valueGiven(w []atom) int {
 	if i == 0 || i == len(w) {
 		return 0
 	}
-	l := lexing{reader: reader{w}}
+	l := reader{w}
 	if _, next, ok := l.length(i); ok && next == len(w) {
 		return i
 	}
