@@ -74,6 +74,7 @@ var clauseClasses = append(orderClasses[:len(orderClasses):len(orderClasses)], [
 	{"ME", "me us him her them"},
 }...)
 
+// clauseVocab are the tables of whole clauses, compiled.
 type clauseVocab struct{ plain, talk, look *vocabulary }
 
 // clauseTables compiles the tables once.

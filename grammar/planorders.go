@@ -79,6 +79,7 @@ var planClasses = []wordClass{
 	{"SAVED", "saved stored kept filed stashed called named labeled labelled titled put"},
 }
 
+// planTables are the tables of orders about plans, compiled.
 type planTables struct{ leads, between, ends, again *vocabulary }
 
 // planVocab holds the words of orders about plans.

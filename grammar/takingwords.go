@@ -148,6 +148,7 @@ var regrets = []entry{
 		(i|we) (will not|are not|am not|were not|was not|do not|would not) [be] [(going to be|going to)] (using|going with|keeping|doing|having|going by|working to|working with|use|go with|going to use|going to go with) [(with|by)]`},
 }
 
+// takingTables are the tables of taking back, compiled.
 type takingTables struct{ regrets, leads, wishing, wanting, verbs, particles, ends, takenForm, topics, carers, naming, said *vocabulary }
 
 // takingVocab holds the words of taking back.
