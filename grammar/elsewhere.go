@@ -201,7 +201,7 @@ func valued(a Act) bool {
 	return (a.Kind == State || a.Kind == Check || a.Kind == WhatIf) && len(a.Statements) > 0
 }
 
-var elsewhereIndex = sync.OnceValue(func() *wayIndex { return indexWays(elsewhereSaid) })
+var elsewhereIndex = sync.OnceValue(func() *wayIndex { return indexWays(waysOf(elsewhereSaid)) })
 
 // ofElsewhere asks back where a line speaks of something else.
 func ofElsewhere(r Reading, text string) Reading {

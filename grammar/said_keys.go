@@ -14,8 +14,10 @@ import (
 // awake tells of each phrase of a book whether its key stands in a line, a bit each.
 type awake []uint64
 
+// has reports whether one is awake.
 func (w awake) has(n int32) bool { return w[n/64]&(1<<(n%64)) != 0 }
 
+// wake wakes one.
 func (w awake) wake(n int32) { w[n/64] |= 1 << (n % 64) }
 
 // with is what is awake, and one more.

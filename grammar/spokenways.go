@@ -41,6 +41,7 @@ func pairsOf(text string) (p letterPairs) {
 	return p
 }
 
+// pairAt is the number of the pair of letters that ends at a place.
 func pairAt(text string, i int) uint8 { return text[i-1]*31 + text[i]*7 }
 
 func (p *letterPairs) add(pair uint8) { p[pair>>6] |= 1 << (pair & 63) }
@@ -86,6 +87,7 @@ type pairedText struct {
 // lastPaired is the text that was looked through last: one is looked through for many ways in a row.
 var lastPaired atomic.Pointer[pairedText]
 
+// paired is a text with the pairs of letters in it, kept for the next that asks.
 func paired(said string) *pairedText {
 	p := lastPaired.Load()
 	if p == nil || p.text != said {
@@ -127,6 +129,7 @@ func (n *wayNeeds) in(p *pairedText) bool {
 	return true
 }
 
+// needsOfWay is what an expression cannot do without, found out once.
 func needsOfWay(way *regexp.Regexp) *wayNeeds {
 	tree, err := syntax.Parse(way.String(), syntax.Perl)
 	if err != nil {

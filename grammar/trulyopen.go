@@ -213,7 +213,15 @@ func statedBareSize(a Act) bool {
 	return a.Kind == State && len(a.Statements) == 1 && a.Statements[0].Name.Quantity == solver.RailSize
 }
 
-var openIndex = sync.OnceValue(func() *wayIndex { return indexWays(openWays) })
+// waysOf are the expressions of a table.
+func waysOf(table []openWay) (ways []*regexp.Regexp) {
+	for _, w := range table {
+		ways = append(ways, w.way)
+	}
+	return ways
+}
+
+var openIndex = sync.OnceValue(func() *wayIndex { return indexWays(waysOf(openWays)) })
 
 // trulyOpen returns the question that a line leaves open, nil where it leaves none.
 func trulyOpen(acts []Act, atoms []atom) *solver.Question {

@@ -161,7 +161,7 @@ var turningsAt = sync.OnceValue(func() map[string][]*knownTurning {
 // turnLeads may stand before a clause that turns.
 var turnLeads = wordSet("and but or so oh well ah no sorry oops now honestly though then um uh er yes")
 
-var otherwiseIndex = sync.OnceValue(func() *wayIndex { return indexWays(meantOtherwise) })
+var otherwiseIndex = sync.OnceValue(func() *wayIndex { return indexWays(waysOf(meantOtherwise)) })
 
 // turnedBeside asks back where a clause beside what is set turns it.
 func turnedBeside(r Reading, atoms []atom) Reading {

@@ -29,11 +29,11 @@ func filedUnder(text string, i int) uint16 {
 }
 
 // indexWays files the expressions of a table.
-func indexWays(table []openWay) *wayIndex {
-	x := &wayIndex{always: make(awake, len(table)/64+1)}
-	for i, w := range table {
-		needs := needsOfWay(w.way)
-		x.ways, x.needs = append(x.ways, w.way), append(x.needs, needs)
+func indexWays(ways []*regexp.Regexp) *wayIndex {
+	x := &wayIndex{ways: ways, always: make(awake, len(ways)/64+1)}
+	for i, way := range ways {
+		needs := needsOfWay(way)
+		x.needs = append(x.needs, needs)
 		if len(*needs) == 0 {
 			x.always.wake(int32(i))
 			continue
