@@ -20,6 +20,7 @@ const (
 	qComesToInAll questionKind = "comes to in all"
 	qWhatItSays   questionKind = "what it says"
 	qMeant        questionKind = "meant"
+	qBothOrWhole  questionKind = "both or whole"
 	qWhatAbout    questionKind = "what about"
 	qDidYouMean   questionKind = "did you mean"
 	qOnlyTheWall  questionKind = "only the wall"
@@ -92,6 +93,7 @@ var questionTexts = map[questionKind]struct{ text, example string }{
 	qComesToInAll: {"What does that come to in all?", "the quote comes to 450"},
 	qWhatItSays:   {"What does it say, as far as you can tell?", "bay 1 top measures 68 3/8"},
 	qMeant:        {"What is meant here?", "gap 2-1/2"},
+	qBothOrWhole:  {"Which of these do you mean?", "gap 2-1/2"},
 	qWhatAbout:    {"What about?", "what if gap 2-1/2"},
 	qDidYouMean:   {"%: did you mean %?", "gap 2-1/2, 6 rails"},
 	qOnlyTheWall:  {"I know only the wall: its sizes, pieces and prices. Which of them?", "how many rails"},

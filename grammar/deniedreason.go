@@ -63,13 +63,17 @@ func soDone(part []atom) bool {
 // staysWithin reads the verb of "stay under 300" as a verb: a stay is a stiffener, too.
 func staysWithin(in []atom) []atom {
 	for i := 0; i+1 < len(in); i++ {
-		if in[i].text != "stay" || !clauseBeginsAt(in, i) && !wordsBeforeStay[in[i-1].text] {
+		if in[i].text != "stay" || !clauseBeginsAt(in, i) && !wordsBeforeStay[in[i-1].text] && !(in[i+1].text == "with" && wishBeforeStay[in[i-1].text]) {
 			continue
 		}
 		switch in[i+1].text {
 		case "under", "below", "over", "above", "within", "beneath", "inside", "between", "around", "near", "close", "at", "less", "more":
 			out := append([]atom{}, in...)
 			out[i] = worded(in[i], "keep")
+			return out
+		case "with":
+			out := append([]atom{}, in...)
+			out[i] = worded(in[i], "stick") // "no, let's stay with 2x6"
 			return out
 		}
 	}
@@ -79,14 +83,29 @@ func staysWithin(in []atom) []atom {
 // wordsBeforeStay may stand before the verb.
 var wordsBeforeStay = wordSet("so and but")
 
+// wishBeforeStay may stand before "stay with".
+var wishBeforeStay = wordSet("us we i will to please just should rather")
+
 // whoCannot puts back who is meant where a line only begins with what cannot be: "can't be four inches or more between boards" asks nothing.
 func whoCannot(in []atom) []atom {
-	if len(in) < 4 || in[0].text != "can" || in[1].text != "not" || holdsWord(in, "?") || in[len(in)-1].kind == aSign && in[len(in)-1].text != "." {
+	if len(in) < 4 || holdsWord(in, "?") || in[len(in)-1].kind == aSign && in[len(in)-1].text != "." {
 		return in
 	}
-	who := map[string]string{"be": "it", "go": "it", "have": "we", "let": "we", "spend": "we", "exceed": "it"}[in[2].text]
-	if who == "" {
-		return in
+	for i := 0; i+3 < len(in); i++ {
+		if in[i].text != "can" || in[i+1].text != "not" || i > 0 && !joinsBefore(in, i) {
+			continue
+		}
+		if who := cannotWhat[in[i+2].text]; who != "" && (i == 0 || who == "we") {
+			return append(append(in[:i:i], worded(in[i], who)), in[i:]...)
+		}
 	}
-	return append([]atom{worded(in[0], who)}, in...)
+	return in
+}
+
+// cannotWhat is who is meant where nobody is named, by what cannot be done. Behind another clause, an "it" would be of that one.
+var cannotWhat = map[string]string{"be": "it", "go": "it", "have": "we", "let": "we", "spend": "we", "exceed": "it"}
+
+// joinsBefore reports whether a clause begins at atom i, behind a break or a word that joins.
+func joinsBefore(in []atom, i int) bool {
+	return breaksClause(in, i-1) || in[i-1].text == "and" || in[i-1].text == "plus" || in[i-1].text == "also" || in[i-1].text == "then"
 }

@@ -2,6 +2,7 @@ package grammar
 
 import (
 	"slices"
+	"strings"
 
 	"saywright/solver"
 )
@@ -49,12 +50,36 @@ func readOnward(line string, atoms []atom, c Context) (Reading, bool) {
 	if len(cuts) == 0 {
 		return Reading{}, false
 	}
-	return heardInParts(line, atoms, cuts, ofAPart(c, atoms))
+	if told, ok := heardInParts(line, atoms, cuts, ofAPart(c, atoms)); ok {
+		return told, true
+	}
+	return howMuchBehind(line, atoms, cuts, ofAPart(c, atoms))
+}
+
+// howMuchBehind asks how much where an order that follows names no figure: in "wall up two and then narrow the gap" the two is the wall's.
+func howMuchBehind(line string, atoms []atom, cuts []partedAt, c Context) (Reading, bool) {
+	for _, cut := range cuts {
+		left, right := atoms[:cut.end], atoms[cut.next:]
+		if !opensOrder(right) || slices.ContainsFunc(right, figureAt) || !ofItself(right, true) {
+			continue
+		}
+		if then := readSpoken(line, right, c); then.Ask == nil || !asksOne(then.Ask, qHowMuchFor, qHowMuchOrFar, qVague) {
+			continue
+		} else if saysAlone(readSpoken(line, left, c)) {
+			return then, true
+		}
+	}
+	return Reading{}, false
 }
 
 // mayBeParted reports whether a line may hold clauses that have nothing to do with each other.
 func mayBeParted(atoms []atom, c Context) bool {
-	return !c.part && !c.deep && len(atoms) >= 5 && len(atoms) <= 60 && !triesOn[atoms[0].text] && !turnsOver(atoms)
+	return !c.part && !c.deep && len(atoms) >= 5 && len(atoms) <= 60 && !triesFrom(atoms) && !turnsOver(atoms)
+}
+
+// triesFrom reports whether a line tries or claims from its beginning on; "let me know" does not.
+func triesFrom(atoms []atom) bool {
+	return triesOn[atoms[0].text] && !(atoms[0].text == "let" && len(atoms) > 2 && atoms[1].text == "me" && (atoms[2].text == "know" || atoms[2].text == "have" || atoms[2].text == "see"))
 }
 
 // triesOn are words by which a line that they open tries or claims, on to its end.
@@ -159,7 +184,7 @@ var overTurns = wordSet(`without if unless suppose supposing or but though altho
 // ofItself reports whether a clause leans on nothing before it.
 func ofItself(part []atom, onward bool) bool {
 	for i, a := range part {
-		if ofBefore[a.text] && !(compares[a.text] && i+1 < len(part) && part[i+1].text == "than") {
+		if ofBefore[a.text] && !(compares[a.text] && i+1 < len(part) && part[i+1].text == "than") && !(a.text == "each" && i+1 < len(part) && namesPart(part, i+1)) {
 			return false // "two more than the job takes" leans on nothing
 		}
 	}
@@ -240,7 +265,25 @@ func mayFollow(a, b solver.Name) bool {
 	return true
 }
 
-// plusJoins turns a "plus" that only joins two clauses into a comma: "gap two inches plus bay max six feet" adds nothing to the gap. It adds
+// plusParts turns a "plus" before what plainly begins a clause into a comma: "the wall is a metre tall plus tape reads 157-5/8 from post to post".
+func plusParts(in []atom) []atom {
+	out := in
+	for i := 2; i+2 < len(in); i++ {
+		if in[i].text != "plus" || !beginsClause[in[i+1].text] && !(in[i+1].text == "bay" && (numeric(in[i+2]) || spelledNumber(in[i+2].text))) {
+			continue
+		}
+		if &out[0] == &in[0] {
+			out = slices.Clone(in)
+		}
+		out[i].text, out[i].kind = ",", aSign
+	}
+	return out
+}
+
+// beginsClause are words that a clause of its own begins with, and no part or figure that could be added.
+var beginsClause = wordSet("how what what's which where when why who may can could will would shall should is are do does tape i we they make keep set show give tell draw print leave put let please don't never")
+
+// plusJoins turns a "plus" or an "also" that only joins two clauses into a comma: "gap two inches plus bay max six feet" adds nothing to the gap. It adds
 // where a value follows it ("gap plus a quarter"), and between names that nothing was told of ("the wall plus the cap is 44").
 func plusJoins(in []token) []token {
 	told := false // before in the sentence stands more than names
@@ -248,7 +291,8 @@ func plusJoins(in []token) []token {
 		switch t := &in[i]; {
 		case t.kind == kStop || t.kind == kQMark:
 			told = false
-		case t.kind == kChange && t.text == "plus" && i > 0 && i+1 < len(in) && joinsClauses(in[i+1:], told):
+		case i > 0 && i+1 < len(in) && (t.kind == kChange && t.text == "plus" && (joinsClauses(in[i+1:], told) || countsAnew(in, i)) ||
+			t.kind == kSellMore && t.text == "also" && !mayBeSold[in[i+1].kind]):
 			t.kind, t.found, t.text = kComma, nil, ","
 			told = false
 		case t.kind != kPart && t.kind != kLoc && t.kind != kComma:
@@ -256,6 +300,29 @@ func plusJoins(in []token) []token {
 		}
 	}
 	return in
+}
+
+// mayBeSold are the classes of what follows where an "also" adds to the lengths on sale.
+var mayBeSold = map[tokenKind]bool{kNum: true, kSize: true, kSell: true, kSellMore: true, kStockWord: true, kHave: true, kHead: true, kOnly: true, kComma: true, kStop: true, kQMark: true}
+
+// countsAnew reports whether behind the "plus" at token i something is counted that was not spoken of: "stiffener spacing 32 plus 5 rails".
+func countsAnew(in []token, i int) bool {
+	if i+2 >= len(in) || in[i+1].kind != kNum || in[i+1].amt.unit != bare || in[i+2].kind != kPart || !countedParts[in[i+2].key()] || strings.HasPrefix(in[i+2].text, "board") || strings.HasPrefix(in[i+2].text, "plank") {
+		return false
+	}
+	key := in[i+2].key()
+	return !slices.ContainsFunc(in[:i], func(t token) bool { return t.kind == kPart && t.key() == key })
+}
+
+// countedParts are parts that are set by how many there are.
+var countedParts = wordSet("rail stiffener bay")
+
+// kindAt is the class of token i, 0 past the end.
+func kindAt(in []token, i int) tokenKind {
+	if i >= len(in) {
+		return 0
+	}
+	return in[i].kind
 }
 
 // joinsClauses reports whether what stands behind a "plus" is a clause of its own.
@@ -270,8 +337,16 @@ func joinsClauses(behind []token, told bool) bool {
 				return false
 			}
 		}
-	case kNot, kHead, kWh, kWhere, kCmd, kBound:
-		return true
+		return false
+	case kNum:
+		if k := kindAt(behind, 1); k == kSize || k == kStockWord || k == kPart || k == kLoc {
+			return told && (behind[0].amt.unit == feet || behind[0].amt.unit == metric) // "gap 2 plus 14 foot 2x6s are 13.20"
+		}
+		return false
+	case kFactor, kIt:
+		return false
+	case kQuest:
+		return told && behind[0].key() != "posts" // "overall 12 feet plus the posts"
 	}
-	return false
+	return told
 }

@@ -165,8 +165,11 @@ func (l *lexing) step(i int) int {
 		f = vocab().match(l.atoms[:i+1], i) // "set the post a foot in from the left"
 		fEnd = i + 1
 	}
-	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i-1) == "no" || l.word(i+1) == "of" || l.word(i+1) == "to" && l.endsAt(i+2) || l.word(i-1) == "the" && l.word(i+1) != "the") {
+	if len(f) > 0 && f[0].entry.kind == kCmd && l.word(i) == "drop" && (l.word(i-1) == "a" || l.word(i-1) == "no" || l.word(i+1) == "of" || l.word(i+1) == "is" || l.word(i+1) == "to" && l.endsAt(i+2) || l.word(i-1) == "the" && l.word(i+1) != "the") {
 		f = vocab().matchBut(l.reader.atoms, i, kCmd) // "a drop of 30"
+	}
+	if len(f) > 0 && f[0].entry.kind == kPart && l.word(i) == "lower" && l.word(i+1) == "the" {
+		f = vocab().matchBut(l.reader.atoms, i, kPart) // "then lower the gap"
 	}
 	if len(f) > 0 && (f[0].entry.key == "take that" || f[0].entry.kind == kEnter) && l.word(i) == "take" && l.names(f[0].next) && l.word(f[0].next+1) != "up" {
 		l.empty("take") // "take that gap down to 2"

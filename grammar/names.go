@@ -321,6 +321,8 @@ func (l *lexing) nameEnd(key string, i int) int {
 				continue
 			}
 			return j
+		case key == "compare" && j > i && (w == "and" || w == "plus" || w == "then") && l.bothNamed(i, j):
+			return j // "compare porch and shed, and then the wall 48"
 		case w == "and" && (l.word(j+1) == "then" || l.speaksOfLength(j)) && key != "compare" && j > i:
 			return j
 		case w == "for" && (l.word(j+1) == "me" || l.word(j+1) == "us" || l.word(j+1) == "the" || l.word(j+1) == "later" || l.word(j+1) == "now"), w == "please", w == "so" && j > i, w == "now" && j > i && key != "compare", w == "instead", w == "again" && j > i:

@@ -69,5 +69,6 @@ var queries = []entry{
 		in (a|the|this|that|such a) (stretch|wall|space|span|spot|run|gap) [(that|which)] [is] (this|that|so|as) (long|short|wide|tight|narrow|small|big)
 		(i|we) have [got] (what|all|everything) [(that)] (i|we) (need|needed|want|wanted) [to (tell|show|give|bring|say|take) [to] ME]
 		so [that] (i|we|he|she|they) can (follow|see|check|understand|show) [(it|him|her|them|along)] [(the)] [(arithmetic|math|maths|sums|working)]
-		, (i|we) (want|would like|need|am going|are going) to (follow|see|check|understand|show|explain it to|show it to) [(it|him|her|them|along)] [(the)] [(arithmetic|math|maths|sums|working)]`},
+		, (i|we) (want|would like|need|am going|are going) to (follow|check|understand|show|explain it to|show it to) [(it|him|her|them|along)] [(the)] [(arithmetic|math|maths|sums|working)]
+		, (i|we) (want|would like|need|am going|are going) to see [(it|him|her|them)]`},
 }

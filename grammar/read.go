@@ -13,6 +13,7 @@ const longestLine = 1200
 
 // setPlain are the steps that set a line plain before any of it is read, in their order: each knows one turn of phrase.
 var setPlain = []func([]atom) []atom{
+	plusParts,
 	introduced,
 	postsApart,
 	shortAtEnds,
@@ -150,7 +151,7 @@ func readSpoken(line string, atoms []atom, c Context) Reading {
 	if r, ok := readShownIn(line, atoms, c); ok {
 		return r
 	}
-	return readInParts(line, atoms, c, readKindred(line, atoms, c, readHeld(line, atoms, c)))
+	return readTwice(line, atoms, c, readInParts(line, atoms, c, readKindred(line, atoms, c, readHeld(line, atoms, c))))
 }
 
 // readHeld reads a line, or what is left of it, and asks back where the rest of what it says turns what was read.
@@ -218,8 +219,11 @@ func readPlainly(line string, atoms []atom, c Context) Reading {
 	if back, ok := readTakenBack(atoms, c, false); ok {
 		return back
 	}
-	if r = reread(atoms, c, r); r.Ask == nil {
+	asked := r
+	if r = reread(atoms, c, r); r.Ask == nil && !losesClause(atoms, c, r) {
 		return asIfTyped(whole, c, r)
+	} else if r.Ask == nil {
+		return asked
 	}
 	if told, ok := readRunOn(line, whole, c); ok {
 		return told

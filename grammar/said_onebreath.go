@@ -11,11 +11,16 @@ const (
 	oneLower = `lower|drop|reduce|decrease|shrink|narrow|tighten|shorten`
 	oneRaise = `raise|lift|increase|widen|enlarge|lengthen|heighten`
 	onePlace = `north|south|east|west|front|back|left|right|side|garden|street|upper|lower`
+	lenNames = `(LENQ|(bottom gap)|(space (at|below|under) [the] (bottom|(lowest|bottom) RAIL))|(gap (at|below|under) [the] (bottom|(lowest|bottom) RAIL)))`
 	oneNth   = `first|second|third|fourth|fifth|sixth|seventh|eighth`
 	oneThan  = `[than (i|we|it) (said|told|gave|had|mentioned|have|put|wrote) [you|it|down] [before|earlier|first|at first]]`
 )
 
 var onebreathTurns = []placedPhrase{
+	// One value for two: "the gap is 3 and so is the bottom gap", "gap 3, bottom gap as well".
+	{"!" + lenNames + " is|are|be|stays|measures|at # ?, and so is|are|does|should|must|will ?be ?the|my !" + lenNames, "$1 is $2 and $3 is $2", breathEnds},
+	{"!" + lenNames + " ?is|are|be|at|= # ?, ?and the|my !" + lenNames + " ?is|be as well|also|likewise|(the same)|(just the same)", "$1 is $2 and $3 is $2", breathEnds},
+	{"!" + lenNames + " ?is|are|be|at|= # ?, ?and !" + lenNames + " ?is|be as well|also|likewise|(the same)|(just the same)", "$1 is $2 and $3 is $2", breathEnds},
 	// What is asked for is corrected.
 	{"what is|'s " + oneThing + " " + oneFix + " [what is|'s] !" + oneThing, "what is $1", breathEnds},
 	{"how (big|wide|high|tall|much|long) is " + oneThing + " " + oneFix + " [(how (big|wide|high|tall|much|long) is)] !" + oneThing, "what is $1", breathEnds},

@@ -191,7 +191,7 @@ var measuredAbout = []placedPhrase{
 	{"!LEFT|RIGHT ?hand ?end post hangs|keels|lists|cants|droops|slumps ?over|off|out ?to|toward|towards ?the !left|right", "$1 post leans to the $2", figureToCome},
 	{"^ ?and ?the|at spot|place|space|slot|point where|that|for !(RAIL ##) goes|sits|belongs|lands|(will go)|(is going)|(has to go)", "$1", figureToCome},
 	{"at|along|across the !top|bottom edge ?of !bay ##", "$1 of $2 $3", figureToCome},
-	{"!(bay ##) ,|: ?the !first|second|third|fourth|fifth ?one|rail|board ?up from|off the bottom|floor ,|:|is|reads|at", "$1 $3 rail is", figureToCome},
+	{"!(bay ##) ,|: ?the !first|second|third|fourth|fifth ?one|rail|board ?up from|off the bottom|floor ?,|: ?is|reads|at", "$3 rail in $1 is", figureToCome},
 	{"!bay ## (' s)|'s upper|top end|edge|part|side", "the top of $1 $2", figureToCome},
 	{"!bay ## (' s)|'s lower|bottom end|edge|part|side", "the bottom of $1 $2", figureToCome},
 	{"wants|takes|needs # by|with|on my|the|our tape|reckoning|measure", "measures $1", nil},

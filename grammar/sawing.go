@@ -48,6 +48,7 @@ var sawing = []entry{
 		(can|could|do|will) not (read|see|mark|measure|cut|make out|work to|tell) anything (finer|smaller|closer|less|tighter) than
 		rounded [(off)] to [(the)] [(nearest|closest)]`},
 	{kind: kTailFill, key: "nothing finer", loose: true, ways: `
-		[(so|and|please)] (do not|never|no need to|no point in) (give|giving|show|showing|tell|telling|hand|bother|need|want|show|use|go|write) [ME] [(with)] [(anything|any|nothing|figures|numbers)] [(any)] (smaller|finer|less|closer|tighter|below|under) [(than (that|it|this))]
+		[(so|and|please)] (do not|never|no need to|no point in) (give|giving|show|showing|tell|telling|hand|bother|need|want|show|use|go|write) [ME] [(with)] [(anything|any|nothing|figures|numbers)] [(any)] (smaller|finer|less|closer|tighter) [(than (that|it|this))]
+		[(so|and|please)] (do not|never|no need to|no point in) (give|giving|show|showing|tell|telling|hand|bother|need|want|show|use|go|write) [ME] [(with)] (anything|any|nothing|figures|numbers) (below|under) [(that|it|this)]
 		[(so|and|please)] nothing (smaller|finer|closer) than (that|it|this) [please]`},
 }
