@@ -88,6 +88,8 @@ func noBehind(atoms []atom) bool {
 // claimers are words of those whose claim goes on over what follows.
 var claimers = wordSet("he she they his her their says say said tells told claims claim asserts assert insists swears reckons thinks figures wants wrote quotes quoted shows calls")
 
+var partsOfInch = wordSet("half quarter quarters eighth eighths sixteenth sixteenths third thirds")
+
 // goesOn reports whether a clause has no subject of its own, or asks how many without saying of what: "… and gets two stiffeners",
 // "…, how many do you get".
 func goesOn(right []atom) bool {
@@ -112,7 +114,7 @@ var goesOnWith = wordSet("gets has is are was goes needs takes stays comes sits 
 // halfBehind reports whether a cut parts a figure from its fraction: "three and a half".
 func halfBehind(atoms []atom, cut partedAt) bool {
 	w := reader{atoms[cut.next:]}
-	return figureAt(atoms[cut.end-1]) && (fractionWords[w.word(0)] || (w.word(0) == "a" || w.word(0) == "an") && fractionWords[w.word(1)])
+	return figureAt(atoms[cut.end-1]) && (partsOfInch[w.word(0)] || (w.word(0) == "a" || w.word(0) == "an") && partsOfInch[w.word(1)])
 }
 
 // sharesThing reports whether two clauses speak of one quantity: the later one may correct the first, or go on with its list.
