@@ -5,6 +5,10 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/hear"
+	"saywright/grammar/parse"
 )
 
 // What was wanted once, what others have and what nobody wants is never set; common practice of speech, no source.
@@ -43,8 +47,8 @@ any thoughts on X`), "\n")
 	for _, f := range frames {
 		for _, v := range values {
 			line := strings.Replace(f, "X", v, 1)
-			for _, a := range Read(line, Context{}).Acts {
-				require.NotEqual(t, State, a.Kind, "%s sets %s", line, Normal([]Act{a}))
+			for _, a := range Read(line, act.Context{}).Acts {
+				require.NotEqual(t, act.State, a.Kind, "%s sets %s", line, parse.Normal([]act.Act{a}))
 			}
 		}
 	}
@@ -54,9 +58,9 @@ any thoughts on X`), "\n")
 func TestWhatIsNotDone(t *testing.T) {
 	for _, line := range []string{"no need to drop the limit of eight foot on the bays", "nobody told me to forget the budget", "should I forget everything but the height",
 		"we could drop the limit of 8 ft on the bays", "I forgot to take one rail out", "I'm afraid to drop the wall 2 inches", "no need to save it as back porch"} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		for _, a := range r.Acts {
-			require.False(t, alters[a.Kind], "%s does %s", line, Normal([]Act{a}))
+			require.False(t, hear.Alters[a.Kind], "%s does %s", line, parse.Normal([]act.Act{a}))
 		}
 	}
 }
@@ -69,6 +73,6 @@ func TestWhatIsWantedIsSet(t *testing.T) {
 		"people will lean on it, so make it 42 high":  "wall height = 42 in",
 		"nobody wants a low wall, so make it 48 high": "wall height = 48 in",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // A line is read by its sound only where it cannot be read as it stands, and what was taken for what is told.
@@ -18,16 +21,16 @@ func TestSoundsAlike(t *testing.T) {
 		"he says its six boards with too and a half inch gaps is that write": "check rails = 6, gap = 2-1/2 in",
 		"give me the cheep est weigh":                                        "cheapest",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
+		require.Equal(t, want, parse.Normal(r.Acts), line)
 		require.NotEmpty(t, r.Taken, line)
 	}
 	for line, want := range map[string]string{ // behind a ten the sound can only be a figure, and is taken for one without a word
 		"make the wall forty ate inches hi":                      "wall height = 48 in",
 		"the opening has to bee at least thirty too inches wide": "opening >= 32 in",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 	for _, line := range []string{
 		"cut the peaces to feet long",         // to two feet, or two feet long?
@@ -35,9 +38,9 @@ func TestSoundsAlike(t *testing.T) {
 		"boards are twelve",
 		"use rales for posts",
 	} {
-		require.NotNil(t, Read(line, Context{}).Ask, line)
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
-	r := Read("six rails and a gap of too", Context{})
+	r := Read("six rails and a gap of too", act.Context{})
 	require.Nil(t, r.Ask)
-	require.Equal(t, "rails = 6; gap = 2 in", Normal(r.Acts))
+	require.Equal(t, "rails = 6; gap = 2 in", parse.Normal(r.Acts))
 }

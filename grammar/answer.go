@@ -5,17 +5,24 @@ import (
 	"strconv"
 	"strings"
 
+	"saywright/grammar/act"
+	"saywright/grammar/askback"
+	"saywright/grammar/lex"
+	"saywright/grammar/lexicon"
+	"saywright/grammar/measure"
+	"saywright/grammar/parse"
+	"saywright/grammar/scan"
 	"saywright/solver"
 	"saywright/solver/exact"
 )
 
 // answer reads the reply to an open question: "1", "the second", "feet", "4 ft"; and to ways out that were offered.
-func answer(line string, c Context) ([]Act, bool) {
+func answer(line string, c act.Context) ([]act.Act, bool) {
 	if len(c.Choices) == 0 && c.Ways == 0 {
 		return nil, false
 	}
-	letters, _ := foldLine(line)
-	tokens := lex(split(letters), c)
+	letters, _ := scan.Fold(line)
+	tokens := lex.Tokens(scan.Split(letters), c)
 	n, ok := choiceNumber(tokens)
 	if i := choiceBySide(line, c.Choices); i >= 0 {
 		return parsed(c.Choices[i], line)
@@ -31,7 +38,7 @@ func answer(line string, c Context) ([]Act, bool) {
 	switch {
 	case len(c.Choices) == 0:
 		if ok && n <= c.Ways && n > 0 {
-			return []Act{{Kind: Take, N: n, End: len([]rune(line))}}, true
+			return []act.Act{{Kind: act.Take, N: n, End: len([]rune(line))}}, true
 		}
 		return nil, false
 	case ok && n >= 1 && n <= len(c.Choices):
@@ -53,8 +60,8 @@ func answer(line string, c Context) ([]Act, bool) {
 	return nil, false
 }
 
-func parsed(normal, line string) ([]Act, bool) {
-	acts, err := Parse(normal)
+func parsed(normal, line string) ([]act.Act, bool) {
+	acts, err := parse.Parse(normal)
 	for i := range acts {
 		acts[i].End = len([]rune(line))
 	}
@@ -62,18 +69,18 @@ func parsed(normal, line string) ([]Act, bool) {
 }
 
 // choiceNumber reads "1", "the second one", "number two", "the last", "yes" to a single choice.
-func choiceNumber(tokens []token) (int, bool) {
+func choiceNumber(tokens []lex.Token) (int, bool) {
 	n := 0
 	for i := range tokens {
 		t := &tokens[i]
 		switch {
-		case t.kind == kNum && n == 0 && t.amt.unit == bare && t.amt.val.IsInt() && t.amt.bad == "":
-			v, _ := t.amt.val.Int64()
+		case t.Kind == lexicon.Num && n == 0 && t.Amt.Unit == measure.Bare && t.Amt.Val.IsInt() && t.Amt.Bad == "":
+			v, _ := t.Amt.Val.Int64()
 			n = int(v)
-		case t.kind == kNum && n > 0 && t.text == "one":
-		case t.kind == kOrdinal && n == 0:
-			n = t.index
-		case t.kind == kWayOut || t.is(kKnowing) || t.kind == kFill || t.kind == kStop || t.kind == kComma || t.kind == kCmd && t.key() == "take" || t.kind == kHead && t.key() == "state":
+		case t.Kind == lexicon.Num && n > 0 && t.Text == "one":
+		case t.Kind == lexicon.Ordinal && n == 0:
+			n = t.Index
+		case t.Kind == lexicon.WayOut || t.Is(lexicon.Knowing) || t.Kind == lexicon.Fill || t.Kind == lexicon.Stop || t.Kind == lexicon.Comma || t.Kind == lexicon.Cmd && t.Key() == "take" || t.Kind == lexicon.Head && t.Key() == "state":
 		default:
 			return 0, false
 		}
@@ -132,13 +139,13 @@ func choiceByChange(line string, choices []string) int {
 
 // sameFigure reports whether words name no other figure than a choice does.
 func sameFigure(said, choice string) bool {
-	acts, err := Parse(choice)
-	letters, bad := foldLine(said)
+	acts, err := parse.Parse(choice)
+	letters, bad := scan.Fold(said)
 	if err != nil || bad >= 0 || len(acts) != 1 || len(acts[0].Statements) != 1 {
 		return false
 	}
-	for _, t := range lex(split(letters), Context{}) {
-		if t.kind == kNum && !t.amt.val.Eq(acts[0].Statements[0].Value.Num) {
+	for _, t := range lex.Tokens(scan.Split(letters), act.Context{}) {
+		if t.Kind == lexicon.Num && !t.Amt.Val.Eq(acts[0].Statements[0].Value.Num) {
 			return false
 		}
 	}
@@ -146,18 +153,18 @@ func sameFigure(said, choice string) bool {
 }
 
 // whichNumber asks whether a number picks the choice of that number or the one of that figure: "2", where the second is 3 in and the first 2 in.
-func whichNumber(line string, c Context) *solver.Question {
-	letters, bad := foldLine(line)
+func whichNumber(line string, c act.Context) *solver.Question {
+	letters, bad := scan.Fold(line)
 	if bad >= 0 || len(c.Choices) == 0 {
 		return nil
 	}
-	i, n := choiceByFigure(lex(split(letters), c), c)
+	i, n := choiceByFigure(lex.Tokens(scan.Split(letters), c), c)
 	if i >= 0 || n == 0 {
 		return nil
 	}
 	byFigure := 0
 	for k, ch := range c.Choices {
-		if acts, err := Parse(ch); err == nil && acts[0].Statements[0].Value.Num.Eq(exact.Int(n)) {
+		if acts, err := parse.Parse(ch); err == nil && acts[0].Statements[0].Value.Num.Eq(exact.Int(n)) {
 			byFigure = k
 		}
 	}
@@ -168,27 +175,27 @@ func whichNumber(line string, c Context) *solver.Question {
 
 // choiceByFigure finds the one choice of several figures of one thing that a bare number names: "3", where 2 in or 3 in may hold. Where the number picks another
 // choice than the figure, neither is found, and number is what was said.
-func choiceByFigure(tokens []token, c Context) (found, number int) {
+func choiceByFigure(tokens []lex.Token, c act.Context) (found, number int) {
 	found = -1
-	if c.Pending == nil || !asksOne(&c.Pending.Question, qWhichHolds) {
+	if c.Pending == nil || !askback.AsksOne(&c.Pending.Question, askback.WhichHolds) {
 		return -1, 0 // of 2 in or 2 ft a 2 picks the second
 	}
-	var v *amount
+	var v *measure.Amount
 	for i := range tokens {
-		switch t := &tokens[i]; t.kind {
-		case kNum:
-			if v != nil || t.amt.unit != bare || t.amt.bad != "" {
+		switch t := &tokens[i]; t.Kind {
+		case lexicon.Num:
+			if v != nil || t.Amt.Unit != measure.Bare || t.Amt.Bad != "" {
 				return -1, 0
 			}
-			v = t.amt
-		case kIt, kStop, kComma, kFill:
+			v = t.Amt
+		case lexicon.It, lexicon.Stop, lexicon.Comma, lexicon.Fill:
 		default:
 			return -1, 0
 		}
 	}
 	var of string
 	for i, ch := range c.Choices {
-		acts, err := Parse(ch)
+		acts, err := parse.Parse(ch)
 		if v == nil || err != nil || len(acts) != 1 || len(acts[0].Statements) != 1 {
 			return -1, 0
 		}
@@ -197,7 +204,7 @@ func choiceByFigure(tokens []token, c Context) (found, number int) {
 			return -1, 0
 		}
 		of = st.Name.String()
-		if st.Value.Of != nil || !st.Value.Num.Eq(v.val) {
+		if st.Value.Of != nil || !st.Value.Num.Eq(v.Val) {
 			continue
 		}
 		if found >= 0 {
@@ -208,32 +215,32 @@ func choiceByFigure(tokens []token, c Context) (found, number int) {
 	if found < 0 {
 		return -1, 0
 	}
-	if n, ok := v.val.Int64(); ok && n >= 1 && int(n) <= len(c.Choices) && int(n) != found+1 {
+	if n, ok := v.Val.Int64(); ok && n >= 1 && int(n) <= len(c.Choices) && int(n) != found+1 {
 		return -1, int(n)
 	}
 	return found, 0
 }
 
 // choiceByUnit finds the one choice that a unit or a value names: "feet", "4 ft".
-func choiceByUnit(tokens []token, choices []string) int {
+func choiceByUnit(tokens []lex.Token, choices []string) int {
 	var unit string
-	var v *amount
+	var v *measure.Amount
 	for i := range tokens {
-		switch t := &tokens[i]; t.kind {
-		case kUnit:
-			unit = t.text
-		case kNum:
-			v = t.amt
-		case kUnits:
-			unit = t.key()
-		case kIt, kStop, kComma, kFill:
+		switch t := &tokens[i]; t.Kind {
+		case lexicon.Unit:
+			unit = t.Text
+		case lexicon.Num:
+			v = t.Amt
+		case lexicon.Units:
+			unit = t.Key()
+		case lexicon.It, lexicon.Stop, lexicon.Comma, lexicon.Fill:
 		default:
 			return -1
 		}
 	}
 	found := -1
 	for i, ch := range choices {
-		acts, err := Parse(ch)
+		acts, err := parse.Parse(ch)
 		if err != nil || len(acts) != 1 || len(acts[0].Statements) != 1 {
 			continue
 		}
@@ -248,38 +255,38 @@ func choiceByUnit(tokens []token, choices []string) int {
 	return found
 }
 
-func chosen(st solver.Statement, choices []string, unit string, v *amount) bool {
+func chosen(st solver.Statement, choices []string, unit string, v *measure.Amount) bool {
 	val := st.Value
 	if v != nil {
-		if v.unit == bare {
+		if v.Unit == measure.Bare {
 			return false
 		}
-		return v.size != "" && v.size == val.Word || v.size == "" && v.val.Eq(val.Num)
+		return v.Size != "" && v.Size == val.Word || v.Size == "" && v.Val.Eq(val.Num)
 	}
-	first, err := Parse(choices[0])
+	first, err := parse.Parse(choices[0])
 	if err != nil || len(first) != 1 || len(first[0].Statements) != 1 {
 		return false
 	}
 	base := first[0].Statements[0].Value
 	switch {
-	case footWords[unit]:
-		return val.Num.Eq(base.Num.Mul(twelve))
-	case inchWords[unit] || unit == "customary":
+	case measure.FootWords[unit]:
+		return val.Num.Eq(base.Num.Mul(measure.Twelve))
+	case measure.InchWords[unit] || unit == "customary":
 		return val.Unit == solver.Inch && val.Num.Eq(base.Num)
 	case unit == "metric":
 		return val.Unit == solver.Millimeter
 	}
-	size, ok := metricWords[unit]
+	size, ok := measure.MetricWords[unit]
 	return ok && val.Unit == solver.Millimeter && val.Num.Eq(base.Num.Mul(size))
 }
 
 // agreedWords are words of an answer that takes the one thing that is offered, agreedFirmly those of which one must be there; declinedWords those of one that takes
 // nothing of it.
 var (
-	agreedWords    = wordSet("yes yeah yep yup yea aye sure correct exactly right ok okay please that this s is it one thanks thank you of course")
-	agreedFirmly   = wordSet("yes yeah yep yup yea aye sure correct exactly right ok okay")
-	declinedWords  = wordSet("no nope nah neither none nothing of them those either one that not thanks thank you")
-	declinedFlatly = wordSet("no nope nah neither none")
+	agreedWords    = scan.WordSet("yes yeah yep yup yea aye sure correct exactly right ok okay please that this s is it one thanks thank you of course")
+	agreedFirmly   = scan.WordSet("yes yeah yep yup yea aye sure correct exactly right ok okay")
+	declinedWords  = scan.WordSet("no nope nah neither none nothing of them those either one that not thanks thank you")
+	declinedFlatly = scan.WordSet("no nope nah neither none")
 )
 
 // saysOnly reports whether a line says nothing but words of a set, one at least of those that must be there, and asks nothing.
@@ -313,14 +320,14 @@ func Drops(line string) bool {
 func Agrees(line string) bool { return saysOnly(line, agreedWords, agreedFirmly) }
 
 // answersNothing asks what a yes or a no is to where nothing was asked: a yes may keep what was tried, a no take back what was changed last.
-func answersNothing(line string, c Context) *solver.Question {
+func answersNothing(line string, c act.Context) *solver.Question {
 	at := 0
 	switch {
 	case len(c.Choices) > 0:
 	case c.Ways == 1 && Agrees(line):
 		return &solver.Question{At: &at, Text: "Shall I take that way out?", Choices: []string{"take 1"}, Example: "take 1"}
 	case c.Ways > 1 && Agrees(line):
-		return &solver.Question{Text: "Which way out? Say its number, 1 to " + itoa(c.Ways) + ".", Example: "take 1"}
+		return &solver.Question{Text: "Which way out? Say its number, 1 to " + measure.Itoa(c.Ways) + ".", Example: "take 1"}
 	case c.Ways > 0:
 	case c.Tried && Agrees(line):
 		return &solver.Question{At: &at, Text: "Shall I keep what was tried?", Choices: []string{"take that"}, Example: "take that"}

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What is asked for and shown, in whatever words stand round its name, and with talk before and behind.
@@ -44,13 +47,13 @@ func TestAsksAndShows(t *testing.T) {
 		{"the marks, if I may", "ask marks"},
 		{"show me the marks, my brother's copying it down", "ask marks"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"burn the cut list", "my wife hates the drawing", "throw out the shopping list", "put the layout away", "switch to the layout before",
 		"swap sides, what's the gap", "since we dropped the posts, what's the gap", "the gap, would you change it", "my brother skipped the stiffeners, what's the gap", "they dropped it, how many rails",
 		"if my brother comes, what's the gap", "the old gap is what, exactly", "the cut list is wrong", "what about bringing the gap up",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

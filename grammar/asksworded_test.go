@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Sizes, counts and lists are asked for, and reasons, in the words of many.
@@ -38,12 +41,12 @@ func TestAskWorded(t *testing.T) {
 		{"new wall, forget all that", "start over"},
 		{"oops wrong button, go back", "undo"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"the cut list would be handy if it were right", "I don't recall asking for the gap", "I have no objection to the gap", "the drawing would be no help",
 		"I've forgotten nothing", "I haven't lost the cut list", "he has no idea what the gap is worth", "don't go over the cut list with him",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

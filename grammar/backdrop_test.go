@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What only tells of people, weather and tools is left out; what is left is read by itself.
@@ -18,9 +21,9 @@ func TestBackdropIsLeftOut(t *testing.T) {
 		"we never liked the old fence, so six rails please":                  "rails = 6",
 		"my wife pushes a lawnmower, so opening at least 34":                 "opening >= 34 in",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
+		require.Equal(t, want, parse.Normal(r.Acts), line)
 	}
 }
 
@@ -38,6 +41,6 @@ func TestBackdropIsKeptWhereItMayCount(t *testing.T) {
 		"I doubt the mower squeezes through, opening 30",
 		"the mower shed wobbles, and it is 30 wide",
 	} {
-		require.NotNil(t, Read(line, Context{}).Ask, line)
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

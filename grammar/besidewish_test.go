@@ -6,6 +6,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // plainWishes are sentences that say all by themselves, and what they come to.
@@ -38,7 +41,7 @@ func TestIdleClausesBesideAWish(t *testing.T) {
 		var s marks
 		besideEach(t, file, func(_, said, form string) {
 			before := s.misread
-			if heard := (phrase{said: said, want: []string{form}}).judge(&s); s.misread > before {
+			if heard := (listedPhrase{said: said, want: []string{form}}).judge(&s); s.misread > before {
 				t.Logf("%q: %q", said, heard)
 			}
 		})
@@ -53,7 +56,7 @@ func TestTurningClausesBesideAWish(t *testing.T) {
 	for file, most := range map[string]int{"turning.tsv": 2, "turning_2.tsv": 1} {
 		passed := map[string]bool{}
 		besideEach(t, file, func(clause, said, form string) {
-			if heard, clear := hear(said); clear && slices.Equal(heard, []string{form}) && !strings.HasPrefix(form, "ask") {
+			if heard, clear := hearing(said); clear && slices.Equal(heard, []string{form}) && !strings.HasPrefix(form, "ask") {
 				passed[clause] = true
 			}
 		})
@@ -73,9 +76,9 @@ func TestBeginnings(t *testing.T) {
 		"opening 36, the cart is wider than I thought":                                                  "opening = 36 in",
 		"gap 3, the boards are thinner than I thought":                                                  "gap = 3 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{"we're copying the neighbor's low wall, 41 high", "a low wall on our boathouse, forty one inches long"} {
-		require.NotContains(t, Normal(Read(said, Context{}).Acts), "wall height = ", said)
+		require.NotContains(t, parse.Normal(Read(said, act.Context{}).Acts), "wall height = ", said)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What is said beyond what is wanted is left out where it is light, and asked after where it may weigh.
@@ -17,7 +20,7 @@ func TestBeyond(t *testing.T) {
 		{"Gracious, forget the gap", "forget gap"},
 		{"my landlord wants the least costly version", "cheapest"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"hypothetically, the gap is 2",
@@ -36,9 +39,9 @@ func TestBeyond(t *testing.T) {
 		"gap two and a half, full",
 		"six rails unless she faints",
 	} {
-		if got := Normal(Read(line, Context{}).Acts); got != "" {
-			for _, a := range Read(line, Context{}).Acts {
-				require.NotEqual(t, State, a.Kind, "%s: %s", line, got)
+		if got := parse.Normal(Read(line, act.Context{}).Acts); got != "" {
+			for _, a := range Read(line, act.Context{}).Acts {
+				require.NotEqual(t, act.State, a.Kind, "%s: %s", line, got)
 			}
 		}
 	}

@@ -9,6 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"saywright/grammar/act"
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -92,7 +93,7 @@ func TestCombinations(t *testing.T) {
 		go func() {
 			defer wg.Done()
 			for m := range jobs {
-				r := Read(m.line, Context{})
+				r := Read(m.line, act.Context{})
 				if r.Ask != nil {
 					asked.Add(1)
 					continue
@@ -106,7 +107,7 @@ func TestCombinations(t *testing.T) {
 					}
 					continue
 				}
-				again := Read(s.String(), Context{})
+				again := Read(s.String(), act.Context{})
 				if again.Ask != nil || len(again.Acts) != 1 || again.Acts[0].String() != s.String() {
 					if bad.Add(1) <= 10 {
 						t.Errorf("%q does not read back to itself", s.String())

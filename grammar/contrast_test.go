@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What was, what others have and what is not asked for is told beside what is wanted.
@@ -38,7 +41,7 @@ func TestContrast(t *testing.T) {
 		"in my day we left three inches everywhere, but here I'll have two and a half between boards": "gap = 2-1/2 in",
 		"they have 2x6 rails next door, ours are 2x4":                                                 "rail size = 2x4",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	// What only looks like it: a claim, a fact, a wish of its own, or something that leans on what was told.
 	for said, not := range map[string]string{
@@ -58,6 +61,6 @@ func TestContrast(t *testing.T) {
 		"the neighbors have three inch gaps, do we":                     "gap = 3 in",
 		"yesterday it was six boards, is five enough":                   "rails = 5",
 	} {
-		require.NotEqual(t, not, Normal(Read(said, Context{}).Acts), said)
+		require.NotEqual(t, not, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What is said of other walls, other times, other minds and other trades sets nothing, and answers nothing of this wall; the same words
@@ -34,7 +37,7 @@ func TestElsewhere(t *testing.T) {
 		"Drop the gap, just make them all equal.",
 		"an opening of thirty-six that's under thirty",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 	for _, c := range [][2]string{
 		{"is seven rails too many", "check rails = 7"},
@@ -44,7 +47,7 @@ func TestElsewhere(t *testing.T) {
 		{"how long is each board", "ask cuts"},
 		{"the old posts are 6x6, the new ones 4x4", "end post size = 6x6; added post size = 4x4"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 }
 
@@ -64,6 +67,6 @@ func TestSaidElsewhere(t *testing.T) {
 		{"he's fixing to cut the first bay at sixty three and a half is that what you come up with", "check cut bay 1 = 63-1/2 in"},
 		{"opening 36, at least 30", "opening = 36 in; opening >= 30 in"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Turns that were read wrongly when lists of other people were first heard. Common speech, no source.
@@ -19,7 +22,7 @@ func TestTurnsFirstHeardWrongly(t *testing.T) {
 		"can't have more than six rails":                                                                   "rails <= 6",
 		"what's left is tens and twelves":                                                                  "stock = 120 in, 144 in",
 	} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 	for _, line := range []string{
 		"rumor has it lumber's going up ten percent",
@@ -27,6 +30,6 @@ func TestTurnsFirstHeardWrongly(t *testing.T) {
 		"what's left is the gap, make that two inches",
 		"can't have six rails",
 	} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

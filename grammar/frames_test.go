@@ -175,7 +175,7 @@ func TestFrames(t *testing.T) {
 		for _, fill := range fills {
 			said := f.fill(fill.places)
 			require.NotContains(t, said, "{", "%s:%d: a place that %q has not", f.file, f.line, f.kind)
-			p := phrase{file: f.file, line: f.line, said: said, want: strings.Split(fill.form, "; ")}
+			p := listedPhrase{file: f.file, line: f.line, said: said, want: strings.Split(fill.form, "; ")}
 			before := s.misread
 			if heard := p.judge(s); s.misread > before {
 				t.Logf("%s:%d %q\n   want %q\n   got  %q", f.file, f.line, said, p.want, heard)

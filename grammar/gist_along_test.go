@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What stands along the wall, and what only sounds like it.
@@ -23,7 +26,7 @@ func TestGistAlong(t *testing.T) {
 		{"Between two stiffeners I'd like no more than two feet.", "stiffener spacing <= 24 in"},
 		{"the doorway is directly at the left post and measures 92 cm", "opening side = left; opening = 920 mm"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"between the posts there used to be 12 feet of clear space", "we can't do without the stiffeners", "I never said leave the stiffeners out",
@@ -31,6 +34,6 @@ func TestGistAlong(t *testing.T) {
 		"the doorway is not directly at the left post and measures 92 cm", "nothing dreadful would happen if I left out the stiffeners",
 		"bay 1, bay 2, board 3, the tape reads 66 3/8", "bay 2, slat 3 from the bottom, the tape can't say 1588 mm", "the wall on the left of the opening gets five boards",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

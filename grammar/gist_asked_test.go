@@ -4,6 +4,11 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/gist"
+	"saywright/grammar/parse"
+	"saywright/grammar/scan"
 )
 
 // Questions, orders, wishes and the names of plans in words and orders that no rule of the grammar has.
@@ -29,27 +34,27 @@ func TestGistAsked(t *testing.T) {
 		{"I'd be interested in the differences between october and robin.", "compare october, robin"},
 		{"Tell me how whitman is different from cold spring.", "compare whitman, cold spring"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"Has the guard been settled?", "What are you worried about?", "My neighbor saved as much as he could.", "Keep it as simple as you can.",
 		"I'd like to get back to work soon.", "My father did the cuts already.", "The spreadsheet with the cuts got lost.", "Nobody wants equal bays.",
 		"Don't show me the cuts yet.", "Somebody erased the marks.", "The old plan was to start from scratch.", "I'm working on my truck.",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }
 
 // Two things asked in one breath are both heard, though the frame of one has place for the words of the other.
 func TestGistBothAsked(t *testing.T) {
-	b := senseBookOf()
+	b := gist.SenseBookOf()
 	for _, c := range [][2]string{
 		{"how many boards are there and what is the gap", "ask rails; ask gap"},
 		{"keep what we just tried and let me see the drawing", "take that; ask drawing"},
 	} {
-		letters, _ := foldLine(c[0])
-		acts, ok := gistOf(split(letters), b, Context{})
+		letters, _ := scan.Fold(c[0])
+		acts, ok := gist.Of(scan.Split(letters), b, act.Context{})
 		require.True(t, ok, c[0])
-		require.Equal(t, c[1], Normal(acts), c[0])
+		require.Equal(t, c[1], parse.Normal(acts), c[0])
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What is tried, claimed, asked why, and set right, in any order of the words.
@@ -18,13 +21,13 @@ func TestGistModes(t *testing.T) {
 		{"Would anything dreadful happen if I left out the stiffeners?", "what if stiffeners = 0"},
 		{"she maintains eight rails can't be done, how come", "why not rails = 8"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"forgive me, I wrote 12 feet for the space between the posts", "I had wanted the gaps to be 2 inches", "I'm afraid of gaps of 3 1/2 inches",
 		"I said 12 feet for the posts, my husband thinks it is 11", "did i say sixty on the bays", "my daughter talked me out of 2 3/4 gaps",
 		"he is not sure the gap is 3 inches, nor am I", "the number of rails is not to be five rather than seven",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What is bought, had, cut and fastened is heard in whatever order it is told; what only sounds like it is asked back.
@@ -31,13 +34,13 @@ func TestGistShop(t *testing.T) {
 		{"They list the added post as cut to 46 1/2, please verify.", "check cut post = 46-1/2 in"},
 		{"she drew her lines at 7 1/2, 15 1/4 and 23, does that check out", "check marks = 7-1/2 in, 15-1/4 in, 23 in"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"I need to have six 12-foot 2x6s", "there are no six 12-foot 2x6s in the garage", "three 2x6s of 12 feet went from the garage",
 		"10 percent of the boards are bad", "the rail sticks out 5/8 past the bracket", "brackets every 3 inches", "we spend $400 on everything",
 		"I can't afford $400", "a bracket for each 3 feet", "the brackets hit the post at 3 inches", "each cut takes 3 minutes",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

@@ -5,11 +5,19 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/chunk"
+	"saywright/grammar/gist"
+	"saywright/grammar/idiom"
+	"saywright/grammar/paraphrase"
+	"saywright/grammar/parse"
+	"saywright/grammar/scan"
 )
 
 // A sentence is taken by what its words are about, wherever they stand.
 func TestGist(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"I should be grateful to learn what you would suggest buying.":           "ask shopping",
 		"The store nearby sells its boards in lengths of 8, 10, and 16 feet.":    "stock = 96 in, 120 in, 192 in",
 		"Could I please have the list of cuts as a spreadsheet?":                 "ask cuts as csv",
@@ -23,58 +31,26 @@ func TestGist(t *testing.T) {
 		"should I undo that", "Boards are twelve.", "bay 2", "Two inches and a bit between the boards.", "Make the gap two and a half, bare.",
 		"the floor's off by an inch", "I have six boards, twelve footers", "we have four ten foot boards",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
-	}
-}
-
-// Every sense that a frame or a mode speaks of has words.
-func TestGistSenses(t *testing.T) {
-	b := senseBookOf()
-	for _, l := range strings.Split(strings.Join(gistWords, "\n"), "\n") {
-		if name, _, ok := strings.Cut(l, ":"); ok {
-			for _, s := range strings.Split(name, "+") {
-				b.set(s)
-			}
-		}
-	}
-	b.sense("change") // put in where a figure tells a change
-	n := len(b.number)
-	for _, list := range gistNames {
-		for _, r := range list {
-			b.set(r.with + " " + strings.Trim(r.named, "-") + " " + r.may)
-			require.Len(t, b.number, n, "%s: %s | %s | %s", r.plain, r.with, r.named, r.may)
-		}
-	}
-	for _, list := range gistLines {
-		for _, r := range list {
-			b.set(r.need + " " + r.may)
-			require.Len(t, b.number, n, "%s: %s | %s", r.normal, r.need, r.may)
-			_, ok := readNormal(r.normal, Context{})
-			require.True(t, ok || strings.HasSuffix(r.normal, " #"), r.normal)
-		}
-	}
-	for _, m := range gistModes {
-		b.set(strings.Trim(m.need, "?#") + " " + m.may)
-		require.Len(t, b.number, n, "%s: %s | %s", m.act, m.need, m.may)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }
 
 // What is taken by its gist alone says the same as all the rest of the grammar, where both read a line.
 func TestGistAgrees(t *testing.T) {
-	b, both, differ := senseBookOf(), 0, 0
+	b, both, differ := gist.SenseBookOf(), 0, 0
 	for _, p := range phraseLists(t) {
-		letters, _ := foldLine(p.said)
-		atoms := split(letters)
-		for _, set := range setPlain {
+		letters, _ := scan.Fold(p.said)
+		atoms := scan.Split(letters)
+		for _, set := range paraphrase.Steps {
 			atoms = set(atoms)
 		}
-		atoms, _ = pastLead(atoms)
-		acts, ok := gistOf(fold(pastTail(atoms)), b, Context{})
+		atoms, _ = idiom.PastLead(atoms)
+		acts, ok := gist.Of(chunk.Fold(paraphrase.PastTail(atoms)), b, act.Context{})
 		if !ok {
 			continue
 		}
 		both++
-		if got := Normal(acts); got != strings.Join(p.want, "; ") {
+		if got := parse.Normal(acts); got != strings.Join(p.want, "; ") {
 			differ++
 			t.Logf("%s: %s\n    want %s\n    gist %s", p.file, p.said, strings.Join(p.want, "; "), got)
 		}

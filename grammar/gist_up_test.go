@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What stacks up the wall is taken by its gist, whatever the words and their order.
@@ -28,7 +31,7 @@ func TestGistUp(t *testing.T) {
 		{"btm gap = gap - 1/2", "bottom gap = gap - 1/2 in"},
 		{"a gap of 60 mm looks good to me", "gap = 60 mm"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"I used to want six boards one over the other", "nobody wants boards with more than 3 inches between them", "maybe slats no closer together than 42 mm",
@@ -36,6 +39,6 @@ func TestGistUp(t *testing.T) {
 		"the top edge of the post is at 50", "two inches between the posts and the wall", "the gap between my teeth is 3 mm",
 		"six boards are left over with 3 knots in them", "I doubt that the boards should be further apart than 3 inches",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What is judged, leaned on another thing's figure, left as it is or said of somebody else's work sets nothing. Everyday speech, no source.
@@ -16,7 +19,7 @@ func TestHeldBack(t *testing.T) {
 		"someone could go up to six rails", "add a hand rail", "add a guard rail", "add a fence post", "my boss wants six rails, forget that",
 		"he took out two rails, that's fine with me", "hardware store's opening is at 8 tomorrow",
 	} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 	for line, want := range map[string]string{
 		"the inspector says a 5 inch gap is too big, agreed":                 "check gap = 5 in", // agreed to is that it is too big
@@ -33,6 +36,6 @@ func TestHeldBack(t *testing.T) {
 		"forget it, just make it six rails":                                  "rails = 6",
 		"No, I don't like that, put it back the way it was.":                 "undo",
 	} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }

@@ -4,29 +4,11 @@ import (
 	"sort"
 	"strings"
 
+	"saywright/grammar/lex"
+	"saywright/grammar/lexicon"
+	"saywright/grammar/parse"
 	"saywright/solver"
 )
-
-// Topics lists what Help knows: every quantity, then the tables that can be asked for.
-func Topics() []string {
-	var list []string
-	for _, a := range solver.Vocabulary {
-		list = append(list, string(a.Quantity))
-	}
-	return append(list, tables...)
-}
-
-func isTopic(s string) bool {
-	if s == string(solver.Price) {
-		return true
-	}
-	for _, t := range Topics() {
-		if t == s {
-			return true
-		}
-	}
-	return false
-}
 
 // general is the short help: lines to say, each of which is read as it stands.
 var general = []string{"wall 48 high, gap 2-1/2", "6 rails", "opening at least 30, on the right", "span 12 ft 6", "what if 7 rails", "why 6 rails", "how long do I cut them", "help gap"}
@@ -47,7 +29,7 @@ func Help(topic string) []string {
 		}
 		return append(append(lines, "For example:"), indented(Examples(topic))...)
 	}
-	for _, t := range tables {
+	for _, t := range lexicon.Tables {
 		if t == topic {
 			return append([]string{"To ask for " + topic + ", for example:"}, indented(Examples(topic))...)
 		}
@@ -118,14 +100,14 @@ func Examples(topic string) []string {
 
 // namesOf samples the other names of a quantity from the tables.
 func namesOf(topic string) []string {
-	i := aspectIndex[topic]
+	i := lexicon.AspectIndex[topic]
 	var names []string
-	for k := range parts {
-		e := &parts[k]
-		if e.kind != kPart || !e.sense.sure.has(i) || len(names) >= 6 {
+	for k := range lexicon.Parts {
+		e := &lexicon.Parts[k]
+		if e.Kind != lexicon.Part || !e.Sense.Sure.Has(i) || len(names) >= 6 {
 			continue
 		}
-		for _, way := range strings.Split(strings.TrimSpace(e.ways), "\n") {
+		for _, way := range strings.Split(strings.TrimSpace(e.Ways), "\n") {
 			names = append(names, sampleWay(strings.TrimSpace(way), topic)...)
 			if len(names) >= 6 {
 				break
@@ -140,12 +122,12 @@ func sampleWay(way, topic string) []string {
 	if strings.ContainsAny(way, "([|") {
 		return nil
 	}
-	for _, c := range classes {
-		if way != c.name {
+	for _, c := range lexicon.Classes {
+		if way != c.Name {
 			continue
 		}
 		var out []string
-		for _, w := range strings.Fields(c.words) {
+		for _, w := range strings.Fields(c.Words) {
 			if len(w) > 3 && w != topic && len(out) < 4 {
 				out = append(out, w)
 			}
@@ -166,7 +148,7 @@ func Complete(line string) []string {
 	var out []string
 	switch head {
 	case "help", "why", "ask", "teach", "forget":
-		for _, t := range Topics() {
+		for _, t := range parse.Topics() {
 			if strings.HasPrefix(t, last) {
 				out = append(out, t)
 			}
@@ -176,8 +158,8 @@ func Complete(line string) []string {
 	if len(last) < 2 {
 		return nil
 	}
-	for w := range words().known {
-		if len(w) > len(last) && len(w) > 3 && strings.HasPrefix(w, last) && !vocab().neutral[w] {
+	for w := range lex.Words().Known {
+		if len(w) > len(last) && len(w) > 3 && strings.HasPrefix(w, last) && !lexicon.Vocab().Neutral[w] {
 			out = append(out, w)
 		}
 	}

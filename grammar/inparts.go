@@ -2,8 +2,15 @@ package grammar
 
 import (
 	"slices"
-	"strings"
 
+	"saywright/grammar/act"
+	"saywright/grammar/askback"
+	"saywright/grammar/chunk"
+	"saywright/grammar/idiom"
+	"saywright/grammar/lex"
+	"saywright/grammar/paraphrase"
+	"saywright/grammar/parse"
+	"saywright/grammar/scan"
 	"saywright/solver"
 )
 
@@ -14,18 +21,18 @@ import (
 
 // notGrasped reports whether a question tells that the clauses were not told apart, rather than that what was understood is doubted.
 func notGrasped(q *solver.Question) bool {
-	switch questionKind(q.Key) {
-	case qWhichHolds, qWhichOfTwo, qTwoNumbers, qDidYouMean, qOnlyTheWall, qWhatToKnow:
+	switch askback.QuestionKind(q.Key) {
+	case askback.WhichHolds, askback.WhichOfTwo, askback.TwoNumbers, askback.DidYouMean, askback.OnlyTheWall, askback.WhatToKnow:
 		return true
 	}
-	return unheard(q) || len(q.Choices) > 0
+	return askback.Unheard(q) || len(q.Choices) > 0
 }
 
 // mostParted is how many places a line is cut at, one after the other.
 const mostParted = 6
 
 // readInParts reads a line that was not understood clause by clause.
-func readInParts(line string, atoms []atom, c Context, r Reading) Reading {
+func readInParts(line string, atoms []scan.Atom, c act.Context, r act.Reading) act.Reading {
 	if r.Ask == nil || !notGrasped(r.Ask) || !mayBeParted(atoms, c) {
 		return r
 	}
@@ -37,18 +44,18 @@ func readInParts(line string, atoms []atom, c Context, r Reading) Reading {
 
 // readOnward reads a line clause by clause before it is read as a whole, where a word tells that something else follows ("and then", "also",
 // "plus"), or an order follows a whole question: read as a whole, such a word adds to what stood before, and what follows a question is tried.
-func readOnward(line string, atoms []atom, c Context) (Reading, bool) {
+func readOnward(line string, atoms []scan.Atom, c act.Context) (act.Reading, bool) {
 	if !mayBeParted(atoms, c) {
-		return Reading{}, false
+		return act.Reading{}, false
 	}
 	var cuts []partedAt
 	for _, cut := range partings(atoms) {
-		if right := atoms[cut.next:]; cut.onward || opensOrder(right) && asksWhole(atoms[:cut.end], right[0].text) {
+		if right := atoms[cut.next:]; cut.onward || opensOrder(right) && paraphrase.AsksWhole(atoms[:cut.end], right[0].Text) {
 			cuts = append(cuts, cut)
 		}
 	}
 	if len(cuts) == 0 {
-		return Reading{}, false
+		return act.Reading{}, false
 	}
 	if told, ok := heardInParts(line, atoms, cuts, ofAPart(c, atoms)); ok {
 		return told, true
@@ -57,38 +64,38 @@ func readOnward(line string, atoms []atom, c Context) (Reading, bool) {
 }
 
 // howMuchBehind asks how much where an order that follows names no figure: in "wall up two and then narrow the gap" the two is the wall's.
-func howMuchBehind(line string, atoms []atom, cuts []partedAt, c Context) (Reading, bool) {
+func howMuchBehind(line string, atoms []scan.Atom, cuts []partedAt, c act.Context) (act.Reading, bool) {
 	for _, cut := range cuts {
 		left, right := atoms[:cut.end], atoms[cut.next:]
 		if !opensOrder(right) || slices.ContainsFunc(right, figureAt) || !ofItself(right, true) {
 			continue
 		}
-		if then := readSpoken(line, right, c); then.Ask == nil || !asksOne(then.Ask, qHowMuchFor, qHowMuchOrFar, qVague) {
+		if then := readSpoken(line, right, c); then.Ask == nil || !askback.AsksOne(then.Ask, askback.HowMuchFor, askback.HowMuchOrFar, askback.Vague) {
 			continue
 		} else if saysAlone(readSpoken(line, left, c)) {
 			return then, true
 		}
 	}
-	return Reading{}, false
+	return act.Reading{}, false
 }
 
 // mayBeParted reports whether a line may hold clauses that have nothing to do with each other.
-func mayBeParted(atoms []atom, c Context) bool {
-	return !c.part && !c.deep && len(atoms) >= 5 && len(atoms) <= 60 && !triesFrom(atoms) && !turnsOver(atoms)
+func mayBeParted(atoms []scan.Atom, c act.Context) bool {
+	return !c.Part && !c.Deep && len(atoms) >= 5 && len(atoms) <= 60 && !triesFrom(atoms) && !turnsOver(atoms)
 }
 
 // triesFrom reports whether a line tries or claims from its beginning on; "let me know" does not.
-func triesFrom(atoms []atom) bool {
-	return triesOn[atoms[0].text] && !(atoms[0].text == "let" && len(atoms) > 2 && atoms[1].text == "me" && (atoms[2].text == "know" || atoms[2].text == "have" || atoms[2].text == "see"))
+func triesFrom(atoms []scan.Atom) bool {
+	return triesOn[atoms[0].Text] && !(atoms[0].Text == "let" && len(atoms) > 2 && atoms[1].Text == "me" && (atoms[2].Text == "know" || atoms[2].Text == "have" || atoms[2].Text == "see"))
 }
 
 // triesOn are words by which a line that they open tries or claims, on to its end.
-var triesOn = wordSet("with say try let imagine picture pretend assume assuming given according per on in")
+var triesOn = scan.WordSet("with say try let imagine picture pretend assume assuming given according per on in")
 
 // ofAPart is the context of a clause of a line: it leans on nothing said before.
-func ofAPart(c Context, atoms []atom) Context {
-	c.mixed = saidInMetric(lex(atoms, c))
-	c.Subject, c.Lately, c.Asked, c.Claims, c.Choices, c.Pending, c.part = nil, nil, nil, nil, nil, nil, true
+func ofAPart(c act.Context, atoms []scan.Atom) act.Context {
+	c.Mixed = parse.SaidInMetric(lex.Tokens(atoms, c))
+	c.Subject, c.Lately, c.Asked, c.Claims, c.Choices, c.Pending, c.Part = nil, nil, nil, nil, nil, nil, true
 	return c
 }
 
@@ -100,7 +107,7 @@ type partedAt struct {
 }
 
 // heardInParts reads the clauses between some of the places where a line may be cut; the first way in which all are heard is taken.
-func heardInParts(line string, atoms []atom, cuts []partedAt, c Context) (Reading, bool) {
+func heardInParts(line string, atoms []scan.Atom, cuts []partedAt, c act.Context) (act.Reading, bool) {
 	for i, cut := range cuts {
 		left, right := atoms[:cut.end], atoms[cut.next:]
 		if !ofItself(right, cut.onward) {
@@ -124,27 +131,27 @@ func heardInParts(line string, atoms []atom, cuts []partedAt, c Context) (Readin
 		if !goTogether(first, then, cut, right) {
 			continue
 		}
-		return Reading{Acts: append(slices.Clone(first.Acts), then.Acts...)}, true
+		return act.Reading{Acts: append(slices.Clone(first.Acts), then.Acts...)}, true
 	}
-	return Reading{}, false
+	return act.Reading{}, false
 }
 
 // partings finds where a line may be cut: at a stop, a comma, an "and", "plus" or "also", with what leads on behind it.
-func partings(atoms []atom) (cuts []partedAt) {
+func partings(atoms []scan.Atom) (cuts []partedAt) {
 	for i := 1; i < len(atoms)-1 && len(cuts) < mostParted; i++ {
-		w := atoms[i].text
+		w := atoms[i].Text
 		switch {
 		case w == "(" || w == ")" || w == ":" || w == "?" && i+2 >= len(atoms):
 			continue
 		case w == "and" && figureAt(atoms[i-1]) && figureAt(atoms[i+1]):
 			continue // "eights and tens", "two and a half"
-		case !breaksClause(atoms, i) && w != "and" && w != "plus" && w != "also":
+		case !chunk.BreaksClause(atoms, i) && w != "and" && w != "plus" && w != "also":
 			continue
 		}
 		cut := partedAt{end: i, next: i + 1, stop: w == "." || w == ";" || w == "!" || w == "?", onward: w == "plus"}
-		for cut.next < len(atoms) && (breaksClause(atoms, cut.next) || leadsPart[atoms[cut.next].text]) {
-			cut.stop = cut.stop || atoms[cut.next].text == "then"
-			cut.onward = cut.onward || leadsPart[atoms[cut.next].text] && atoms[cut.next].text != "and"
+		for cut.next < len(atoms) && (chunk.BreaksClause(atoms, cut.next) || leadsPart[atoms[cut.next].Text]) {
+			cut.stop = cut.stop || atoms[cut.next].Text == "then"
+			cut.onward = cut.onward || leadsPart[atoms[cut.next].Text] && atoms[cut.next].Text != "and"
 			cut.next++
 		}
 		if w == "?" {
@@ -159,17 +166,17 @@ func partings(atoms []atom) (cuts []partedAt) {
 }
 
 // leadsPart are words that lead on from one clause to the next.
-var leadsPart = wordSet("and then also plus finally lastly next afterwards")
+var leadsPart = scan.WordSet("and then also plus finally lastly next afterwards")
 
 // figureAt reports whether an atom is of a figure.
-func figureAt(a atom) bool {
-	return numeric(a) || spelledNumber(a.text) || soldLengths[a.text] || ofFigure(a)
+func figureAt(a scan.Atom) bool {
+	return chunk.Numeric(a) || chunk.SpelledNumber(a.Text) || idiom.SoldLengths[a.Text] || idiom.OfFigure(a)
 }
 
 // turnsOver reports whether a word of a line may turn what another of its clauses says.
-func turnsOver(atoms []atom) bool {
+func turnsOver(atoms []scan.Atom) bool {
 	for i, a := range atoms {
-		if overTurns[a.text] && !(a.text == "but" && i > 0 && atoms[i-1].text == "nothing") {
+		if overTurns[a.Text] && !(a.Text == "but" && i > 0 && atoms[i-1].Text == "nothing") {
 			return true
 		}
 	}
@@ -177,39 +184,39 @@ func turnsOver(atoms []atom) bool {
 }
 
 // overTurns are words by which one clause may turn another: conditions, claims, what is doubted, corrected, compared or taken up.
-var overTurns = wordSet(`without if unless suppose supposing or but though although instead rather except maybe perhaps he she they says said claims thinks reckons told
+var overTurns = scan.WordSet(`without if unless suppose supposing or but though although instead rather except maybe perhaps he she they says said claims thinks reckons told
 	cannot none nobody until till because whether while wait sorry scratch actually mean meant correction oops undo
 	know knew care mind matter insist insists swear swears hold holds according gave between`)
 
 // ofItself reports whether a clause leans on nothing before it.
-func ofItself(part []atom, onward bool) bool {
+func ofItself(part []scan.Atom, onward bool) bool {
 	for i, a := range part {
-		if ofBefore[a.text] && !(compares[a.text] && i+1 < len(part) && part[i+1].text == "than") && !(a.text == "each" && i+1 < len(part) && namesPart(part, i+1)) {
+		if ofBefore[a.Text] && !(lex.Compares[a.Text] && i+1 < len(part) && part[i+1].Text == "than") && !(a.Text == "each" && i+1 < len(part) && chunk.NamesPart(part, i+1)) {
 			return false // "two more than the job takes" leans on nothing
 		}
 	}
-	return len(part) > 1 && !opensNone[part[0].text] && (onward || !relates[part[0].text])
+	return len(part) > 1 && !opensNone[part[0].Text] && (onward || !relates[part[0].Text])
 }
 
 var (
 	// ofBefore are words that speak of what was said before.
-	ofBefore = wordSet("it its it's that those them they this these same one ones there both another other others either neither each more less so too again back")
+	ofBefore = scan.WordSet("it its it's that those them they this these same one ones there both another other others either neither each more less so too again back")
 	// opensNone are words that no clause of its own begins with.
-	opensNone = wordSet("of than to for with at in on by above below under over through not no yes nor or but because since so as step")
+	opensNone = scan.WordSet("of than to for with at in on by above below under over through not no yes nor or but because since so as step")
 	// relates are words that may go on with what stands before a comma; behind a word that leads on they ask.
-	relates = wordSet("which who whose where")
+	relates = scan.WordSet("which who whose where")
 )
 
 // saysAlone reports whether what a clause says stands by itself, and no word of it was taken for another.
-func saysAlone(r Reading) bool {
-	return r.Ask == nil && len(r.Acts) > 0 && len(r.Taken) == 0 && !slices.ContainsFunc(r.Acts, func(a Act) bool { return !clauseOfItsOwn(a) })
+func saysAlone(r act.Reading) bool {
+	return r.Ask == nil && len(r.Acts) > 0 && len(r.Taken) == 0 && !slices.ContainsFunc(r.Acts, func(a act.Act) bool { return !clauseOfItsOwn(a) })
 }
 
-func clauseOfItsOwn(a Act) bool {
+func clauseOfItsOwn(a act.Act) bool {
 	switch a.Kind {
-	case State:
+	case act.State:
 		return a.Wall == "" && !slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.Name.Wall != "" })
-	case Ask, Teach, Recap, ShowAll, Tolerance:
+	case act.Ask, act.Teach, act.Recap, act.ShowAll, act.Tolerance:
 		return true
 	}
 	return false
@@ -217,35 +224,35 @@ func clauseOfItsOwn(a Act) bool {
 
 // goTogether reports whether what two clauses say may stand side by side: nothing is said twice, and the later one takes nothing from the
 // earlier, as a place in a bay that is measured or the size of what is priced.
-func goTogether(first, then Reading, cut partedAt, right []atom) bool {
+func goTogether(first, then act.Reading, cut partedAt, right []scan.Atom) bool {
 	for _, a := range first.Acts {
 		for _, b := range then.Acts {
-			if a.String() == b.String() || a.Kind == State && b.Kind == State && !mayFollow(a.Statements[0].Name, b.Statements[0].Name) {
+			if a.String() == b.String() || a.Kind == act.State && b.Kind == act.State && !mayFollow(a.Statements[0].Name, b.Statements[0].Name) {
 				return false
 			}
 		}
 	}
-	if cut.onward && (countOnly(right, then) || len(right) < 3 && then.Acts[0].Kind == Ask) {
+	if cut.onward && (countOnly(right, then) || len(right) < 3 && then.Acts[0].Kind == act.Ask) {
 		return false // "spare 10% plus 2 boards", "overall 12 feet plus the posts"
 	}
-	if asked := slices.IndexFunc(then.Acts, func(a Act) bool { return a.Kind == State }) < 0; asked && first.Acts[0].Kind == Ask && len(then.Acts) <= joinedIn(right) {
+	if asked := slices.IndexFunc(then.Acts, func(a act.Act) bool { return a.Kind == act.State }) < 0; asked && first.Acts[0].Kind == act.Ask && len(then.Acts) <= joinedIn(right) {
 		return false // "cuts, marks, list": something of the list is not heard
 	}
-	if first.Acts[len(first.Acts)-1].Kind != State && then.Acts[0].Kind == State && !cut.stop {
+	if first.Acts[len(first.Acts)-1].Kind != act.State && then.Acts[0].Kind == act.State && !cut.stop {
 		return opensOrder(right) // "how many rails, and a gap of three" may try the gap
 	}
 	return true
 }
 
 // countOnly reports whether a clause begins with a figure that counts: what is counted may be of the clause before.
-func countOnly(right []atom, r Reading) bool {
-	return (numeric(right[0]) || spelledNumber(right[0].text)) && r.Acts[0].Kind == State && solver.KindOf(r.Acts[0].Statements[0].Name.Quantity) == solver.Count
+func countOnly(right []scan.Atom, r act.Reading) bool {
+	return (chunk.Numeric(right[0]) || chunk.SpelledNumber(right[0].Text)) && r.Acts[0].Kind == act.State && solver.KindOf(r.Acts[0].Statements[0].Name.Quantity) == solver.Count
 }
 
 // joinedIn counts the commas and the "and"s inside a clause.
-func joinedIn(part []atom) (n int) {
+func joinedIn(part []scan.Atom) (n int) {
 	for i := 1; i+1 < len(part); i++ {
-		if part[i].text == "," || part[i].text == "and" {
+		if part[i].Text == "," || part[i].Text == "and" {
 			n++
 		}
 	}
@@ -263,90 +270,4 @@ func mayFollow(a, b solver.Name) bool {
 		return b.Quantity != solver.WallHeight && b.Quantity != solver.BottomGap && b.Quantity != solver.Stiffeners
 	}
 	return true
-}
-
-// plusParts turns a "plus" before what plainly begins a clause into a comma: "the wall is a metre tall plus tape reads 157-5/8 from post to post".
-func plusParts(in []atom) []atom {
-	out := in
-	for i := 2; i+2 < len(in); i++ {
-		if in[i].text != "plus" || !beginsClause[in[i+1].text] && !(in[i+1].text == "bay" && (numeric(in[i+2]) || spelledNumber(in[i+2].text))) {
-			continue
-		}
-		if &out[0] == &in[0] {
-			out = slices.Clone(in)
-		}
-		out[i].text, out[i].kind = ",", aSign
-	}
-	return out
-}
-
-// beginsClause are words that a clause of its own begins with, and no part or figure that could be added.
-var beginsClause = wordSet("how what what's which where when why who may can could will would shall should is are do does tape i we they make keep set show give tell draw print leave put let please don't never")
-
-// plusJoins turns a "plus" or an "also" that only joins two clauses into a comma: "gap two inches plus bay max six feet" adds nothing to the gap. It adds
-// where a value follows it ("gap plus a quarter"), and between names that nothing was told of ("the wall plus the cap is 44").
-func plusJoins(in []token) []token {
-	told := false // before in the sentence stands more than names
-	for i := range in {
-		switch t := &in[i]; {
-		case t.kind == kStop || t.kind == kQMark:
-			told = false
-		case i > 0 && i+1 < len(in) && (t.kind == kChange && t.text == "plus" && (joinsClauses(in[i+1:], told) || countsAnew(in, i)) ||
-			t.kind == kSellMore && t.text == "also" && !mayBeSold[in[i+1].kind]):
-			t.kind, t.found, t.text = kComma, nil, ","
-			told = false
-		case t.kind != kPart && t.kind != kLoc && t.kind != kComma:
-			told = true
-		}
-	}
-	return in
-}
-
-// mayBeSold are the classes of what follows where an "also" adds to the lengths on sale.
-var mayBeSold = map[tokenKind]bool{kNum: true, kSize: true, kSell: true, kSellMore: true, kStockWord: true, kHave: true, kHead: true, kOnly: true, kComma: true, kStop: true, kQMark: true}
-
-// countsAnew reports whether behind the "plus" at token i something is counted that was not spoken of: "stiffener spacing 32 plus 5 rails".
-func countsAnew(in []token, i int) bool {
-	if i+2 >= len(in) || in[i+1].kind != kNum || in[i+1].amt.unit != bare || in[i+2].kind != kPart || !countedParts[in[i+2].key()] || strings.HasPrefix(in[i+2].text, "board") || strings.HasPrefix(in[i+2].text, "plank") {
-		return false
-	}
-	key := in[i+2].key()
-	return !slices.ContainsFunc(in[:i], func(t token) bool { return t.kind == kPart && t.key() == key })
-}
-
-// countedParts are parts that are set by how many there are.
-var countedParts = wordSet("rail stiffener bay")
-
-// kindAt is the class of token i, 0 past the end.
-func kindAt(in []token, i int) tokenKind {
-	if i >= len(in) {
-		return 0
-	}
-	return in[i].kind
-}
-
-// joinsClauses reports whether what stands behind a "plus" is a clause of its own.
-func joinsClauses(behind []token, told bool) bool {
-	switch behind[0].kind {
-	case kPart, kLoc:
-		for i := 1; told && i < len(behind); i++ {
-			switch behind[i].kind {
-			case kNum, kSize:
-				return true
-			case kStop, kQMark:
-				return false
-			}
-		}
-		return false
-	case kNum:
-		if k := kindAt(behind, 1); k == kSize || k == kStockWord || k == kPart || k == kLoc {
-			return told && (behind[0].amt.unit == feet || behind[0].amt.unit == metric) // "gap 2 plus 14 foot 2x6s are 13.20"
-		}
-		return false
-	case kFactor, kIt:
-		return false
-	case kQuest:
-		return told && behind[0].key() != "posts" // "overall 12 feet plus the posts"
-	}
-	return told
 }

@@ -8,6 +8,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Two lines of the phrase lists that have nothing to do with each other, said in one breath, say what each of them says: what is expected is
@@ -27,17 +30,17 @@ func aboutOf(form string) string {
 
 // tellsSite reports whether a form tells what is so rather than what may be tried.
 func tellsSite(form string) bool {
-	acts, err := Parse(form)
-	return err == nil && len(acts) == 1 && acts[0].Kind == State && ofTheSite[acts[0].Statements[0].Name.Quantity]
+	acts, err := parse.Parse(form)
+	return err == nil && len(acts) == 1 && acts[0].Kind == act.State && parse.OfTheSite[acts[0].Statements[0].Name.Quantity]
 }
 
 func TestTwoLinesInABreath(t *testing.T) {
-	var lines []phrase
+	var lines []listedPhrase
 	for _, p := range append(phraseLists(t), listsIn(t, "../testdata/phrases/later/sisters*.tsv")...) {
 		if len(p.want) != 1 || p.want[0] == "unclear" || len(strings.Fields(p.said)) > 12 || leansOrOpens.MatchString(p.said) || ofItsOwnKind.MatchString(p.want[0]) || strings.Contains(p.want[0], " wall: ") {
 			continue
 		}
-		if heard, clear := hear(p.said); clear && slices.Equal(heard, p.want) {
+		if heard, clear := hearing(p.said); clear && slices.Equal(heard, p.want) {
 			lines = append(lines, p)
 		}
 	}
@@ -54,7 +57,7 @@ func TestTwoLinesInABreath(t *testing.T) {
 		if joint != ". " && !strings.HasPrefix(said, "I ") && !strings.HasPrefix(said, "I'") {
 			said = strings.ToLower(said[:1]) + said[1:]
 		}
-		both := phrase{said: a.said + joint + said, want: []string{a.want[0], b.want[0]}}
+		both := listedPhrase{said: a.said + joint + said, want: []string{a.want[0], b.want[0]}}
 		before := s.misread
 		if heard := both.judge(&s); s.misread > before {
 			t.Logf("%s\n\twant %s\n\tgot  %s", both.said, strings.Join(both.want, "; "), strings.Join(heard, "; "))
@@ -92,12 +95,12 @@ func TestStatedBehind(t *testing.T) {
 		"the wall plus the cap is 44",
 		"I work in centimetres, gap 5",
 	} {
-		require.NotNil(t, Read(said, Context{}).Ask, said)
+		require.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}
 }
 
 func heardForms(said string) []string {
-	forms, _ := hear(said)
+	forms, _ := hearing(said)
 	return forms
 }
 
@@ -132,7 +135,7 @@ func TestHeardAfterwards(t *testing.T) {
 		"make the gap two, let me ask my wife first",
 		"bay 1 is 1642 mm at the bottom and 1647 mm at the toop",
 	} {
-		require.NotNil(t, Read(said, Context{}).Ask, said)
+		require.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}
 }
 

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What is built and where, whatever the place is called, tells nothing of the wall, and what follows is heard. Everyday speech, no source.
@@ -18,7 +21,7 @@ func TestIntroduced(t *testing.T) {
 		"making a half wall at 42, gap 2":                                                       "wall height = 42 in; gap = 2 in",
 		"half wall at forty two, gap 2":                                                         "wall height = 42 in; gap = 2 in",
 	} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 	for _, line := range []string{
 		"this is for the neighbor's wall, 42 high", "I'm doing a half wall on a bandstand",
@@ -26,6 +29,6 @@ func TestIntroduced(t *testing.T) {
 		"it's not the opening that's forty, it's the height of the wall", "rails six, scratch that, I'll tell you tomorrow", "how tall are you anyhow",
 		"I need a two by six to stand on",
 	} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Turns in which people ask, suppose, check, claim and tell prices: heard as the plain sentence that says the same.
@@ -71,9 +74,9 @@ func TestKindredTurnsAskedHeard(t *testing.T) {
 		"what shoots down seven rails":                    "why not rails = 7",
 		"my tape has bay 1 at 68 1/4":                     "bay 1 = 68-1/4 in",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		if assert.Nil(t, r.Ask, line) {
-			assert.Equal(t, want, Normal(r.Acts), line)
+			assert.Equal(t, want, parse.Normal(r.Acts), line)
 		}
 	}
 }
@@ -117,6 +120,6 @@ func TestKindredTurnsAskedNotHeard(t *testing.T) {
 		"they jacked the car up to 24",
 		"I gather 12 boards",
 	} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 func TestKindredTurnsWishedHeard(t *testing.T) {
@@ -73,9 +76,9 @@ func TestKindredTurnsWishedHeard(t *testing.T) {
 		"I heard through the grapevine it takes six rails": "check rails = 6",
 		"I taped it out at 150 between the posts":          "span = 150 in",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		if assert.Nil(t, r.Ask, line) {
-			assert.Equal(t, want, Normal(r.Acts), line)
+			assert.Equal(t, want, parse.Normal(r.Acts), line)
 		}
 	}
 }
@@ -113,6 +116,6 @@ func TestKindredTurnsWishedNotHeard(t *testing.T) {
 		"the dog gobbled up 6 biscuits",
 		"that isn't the ticket",
 	} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Verbs, persons, papers and turns from a to ex are heard as the plainer ones that they stand for.
@@ -69,9 +72,9 @@ func TestKindredWordsAHeard(t *testing.T) {
 		"the dresser needs 30 inches of doorway":                        "opening = 30 in",
 		"by the same token, make the gap two inches, thanks in advance": "gap = 2 in",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		if assert.Nil(t, r.Ask, line) {
-			assert.Equal(t, want, Normal(r.Acts), line)
+			assert.Equal(t, want, parse.Normal(r.Acts), line)
 		}
 	}
 }
@@ -119,6 +122,6 @@ func TestKindredWordsANotHeard(t *testing.T) {
 		"check out two books",
 		"change out two filters",
 	} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

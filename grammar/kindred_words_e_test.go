@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Words from "expend" to "occur" are heard as the plainer ones that kinb.txt has for them.
@@ -88,9 +91,9 @@ func TestKindredWordsEHeard(t *testing.T) {
 		"level with me, what does it cost":                "ask cost",
 		"map out the wall for me":                         "ask drawing",
 	} {
-		r := Read(line, Context{Saved: []string{"porch"}})
+		r := Read(line, act.Context{Saved: []string{"porch"}})
 		if assert.Nil(t, r.Ask, line) {
-			assert.Equal(t, want, Normal(r.Acts), line)
+			assert.Equal(t, want, parse.Normal(r.Acts), line)
 		}
 	}
 }
@@ -159,6 +162,6 @@ func TestKindredWordsENotHeard(t *testing.T) {
 		"don't flag anything",
 		"don't look for problems",
 	} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 func TestKindredWordsOHeard(t *testing.T) {
@@ -54,9 +57,9 @@ func TestKindredWordsOHeard(t *testing.T) {
 		"any stumbling blocks I should know about":                    "ask cautions",
 		"make the gap 3 inches without delay":                         "gap = 3 in",
 	} {
-		r := Read(line, Context{Saved: []string{"blue"}})
+		r := Read(line, act.Context{Saved: []string{"blue"}})
 		if assert.Nil(t, r.Ask, line) {
-			assert.Equal(t, want, Normal(r.Acts), line)
+			assert.Equal(t, want, parse.Normal(r.Acts), line)
 		}
 	}
 }
@@ -98,7 +101,7 @@ func TestKindredWordsONotHeard(t *testing.T) {
 		"my purse is 4 inches wide",
 		"a splendid wall",
 	} {
-		r := Read(line, Context{Saved: []string{"blue"}})
-		assert.NotNil(t, r.Ask, "%s: %s", line, Normal(r.Acts))
+		r := Read(line, act.Context{Saved: []string{"blue"}})
+		assert.NotNil(t, r.Ask, "%s: %s", line, parse.Normal(r.Acts))
 	}
 }

@@ -5,6 +5,10 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/paraphrase"
+	"saywright/grammar/parse"
 )
 
 // What leads a line on, and what only ends it, changes nothing in it: with a "so", a greeting or a thank-you every line of the lists
@@ -19,18 +23,18 @@ func TestLeadsChangeNothing(t *testing.T) {
 	}
 	said, asked := 0, 0
 	for n, p := range phraseLists(t) {
-		r := Read(p.said, Context{})
+		r := Read(p.said, act.Context{})
 		if r.Ask != nil {
 			continue
 		}
-		want := Normal(r.Acts)
+		want := parse.Normal(r.Acts)
 		for i, lead := range leads {
 			if (i+n)%every == 0 {
 				said++
 				asked += sameOrAsked(t, lead+p.said, want)
 			}
 		}
-		if bare := strings.TrimRight(p.said, ".! "); !strings.HasSuffix(bare, "?") && !strings.HasSuffix(bare, "for") && !leansOn[bare[strings.LastIndex(bare, " ")+1:]] {
+		if bare := strings.TrimRight(p.said, ".! "); !strings.HasSuffix(bare, "?") && !strings.HasSuffix(bare, "for") && !paraphrase.LeansOn[bare[strings.LastIndex(bare, " ")+1:]] {
 			tail := tails[n%len(tails)]
 			said++
 			asked += sameOrAsked(t, bare+tail, want)
@@ -42,11 +46,11 @@ func TestLeadsChangeNothing(t *testing.T) {
 
 func sameOrAsked(t *testing.T, line, want string) (asked int) {
 	t.Helper()
-	r := Read(line, Context{})
+	r := Read(line, act.Context{})
 	if r.Ask != nil {
 		return 1
 	}
-	got := Normal(r.Acts)
+	got := parse.Normal(r.Acts)
 	if strings.Contains(strings.ToLower(line), "also") && strings.Contains(want, "stock") {
 		return 0
 	}
@@ -58,7 +62,7 @@ func sameOrAsked(t *testing.T, line, want string) (asked int) {
 
 // A word that begins a line and has a meaning of its own there is not left out.
 func TestLeadsThatMean(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"so no gap over 3":                              "gap <= 3 in",
 		"so they say six rails":                         "check rails = 6",
 		"also they sell tens":                           "stock += 120 in",
@@ -77,11 +81,11 @@ func TestLeadsThatMean(t *testing.T) {
 }
 
 // requireReads holds that each line is read as the normal forms beside it.
-func requireReads(t *testing.T, c Context, lines map[string]string) {
+func requireReads(t *testing.T, c act.Context, lines map[string]string) {
 	t.Helper()
 	for line, want := range lines {
 		r := Read(line, c)
 		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
+		require.Equal(t, want, parse.Normal(r.Acts), line)
 	}
 }

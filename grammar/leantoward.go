@@ -4,6 +4,10 @@ import (
 	"regexp"
 	"strings"
 
+	"saywright/grammar/act"
+	"saywright/grammar/guard"
+	"saywright/grammar/lex"
+	"saywright/grammar/parse"
 	"saywright/solver"
 )
 
@@ -21,20 +25,20 @@ var (
 )
 
 // leanToward reads a lean that is told by what stands beside the post.
-func leanToward(line string, c Context) (Reading, bool) {
-	if c.deep || !strings.Contains(line, "ost") {
-		return Reading{}, false
+func leanToward(line string, c act.Context) (act.Reading, bool) {
+	if c.Deep || !strings.Contains(line, "ost") {
+		return act.Reading{}, false
 	}
 	said := strings.ToLower(strings.Join(strings.Fields(line), " "))
 	if !strings.Contains(said, "post") || !leansSaid.MatchString(said) || !strings.ContainsAny(said, "0123456789") && !leansBy.MatchString(said) {
-		return Reading{}, false
+		return act.Reading{}, false
 	}
 	beside := intoOpening.MatchString(said) || offOpening.MatchString(said)
 	if !oneAdded(c) {
 		return whichLeans(), beside || loneAdded.MatchString(said)
 	}
 	plain := loneAdded.ReplaceAllString(said, "post 1")
-	at, far := postThere.FindStringSubmatch(plain), farSide(c)
+	at, far := postThere.FindStringSubmatch(plain), guard.FarSide(c)
 	if at == nil || strings.Contains(said, " posts") || strings.Count(said, "post") > 1 {
 		return whichLeans(), beside
 	}
@@ -44,12 +48,12 @@ func leanToward(line string, c Context) (Reading, bool) {
 	} else if at[1] != "" {
 		toward = far
 	}
-	c.deep = true
+	c.Deep = true
 	switch {
 	case intoOpening.MatchString(plain) && toward != "":
 		return readsLean(intoOpening.ReplaceAllString(plain, "to the "+toward), line, c)
 	case offOpening.MatchString(plain) && toward != "":
-		return readsLean(offOpening.ReplaceAllString(plain, "to the "+other(toward)), line, c)
+		return readsLean(offOpening.ReplaceAllString(plain, "to the "+parse.Across(toward)), line, c)
 	case at[1] == "" && leansIn.MatchString(plain):
 		var forms []string
 		for _, side := range []string{"left", "right"} {
@@ -59,7 +63,7 @@ func leanToward(line string, c Context) (Reading, bool) {
 		}
 		if len(forms) == 2 {
 			at := 0
-			return Reading{Ask: &solver.Question{At: &at, Text: "To the left or to the right?", Choices: forms, Example: forms[0]}, Own: true}, true
+			return act.Reading{Ask: &solver.Question{At: &at, Text: "To the left or to the right?", Choices: forms, Example: forms[0]}, Own: true}, true
 		}
 	case plain != said && !beside:
 		return readsLean(plain, line, c)
@@ -68,25 +72,25 @@ func leanToward(line string, c Context) (Reading, bool) {
 }
 
 // whichLeans asks which post leans, and to which side.
-func whichLeans() Reading {
+func whichLeans() act.Reading {
 	at := 0
-	return Reading{Ask: &solver.Question{At: &at, Text: "Which post is it, and does it lean left or right?", Example: "post 1 leans 3/8 right in 48"}, Own: true}
+	return act.Reading{Ask: &solver.Question{At: &at, Text: "Which post is it, and does it lean left or right?", Example: "post 1 leans 3/8 right in 48"}, Own: true}
 }
 
 // oneAdded reports whether the layout that stands has exactly one added post.
-func oneAdded(c Context) bool {
+func oneAdded(c act.Context) bool {
 	if c.Now == nil {
 		return false
 	}
 	n, ok := c.Now(solver.Name{Quantity: solver.AddedPosts})
-	return ok && n.Eq(oneRat)
+	return ok && n.Eq(lex.OneRat)
 }
 
 // readsLean reads a line in plain words, if it tells how one post leans and nothing else.
-func readsLean(plain, line string, c Context) (Reading, bool) {
+func readsLean(plain, line string, c act.Context) (act.Reading, bool) {
 	r := Read(plain, c)
 	if r.Ask != nil || len(r.Acts) != 1 || len(r.Acts[0].Statements) != 1 || r.Acts[0].Statements[0].Name.Quantity != solver.PostLeans {
-		return Reading{}, false
+		return act.Reading{}, false
 	}
 	r.Acts[0].End = len([]rune(line))
 	return r, true

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
 )
 
 // What a line does not tell for certain is asked back before anything is done.
@@ -18,9 +20,9 @@ func TestTogetherLeftUnsaid(t *testing.T) {
 		"if it's six rails, I'm done", "I don't know what gap I want", "my buddy did it in six rails", "he's doing it in five rails",
 		"lumberyard has 8 foot and 12 foot, no 16 foot", "they carry 8 to 16 footers, no 14s",
 	} {
-		require.NotNil(t, Read(line, Context{}).Ask, line)
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"drop the budget limit":                        "forget budget",
 		"drop the gap":                                 "forget gap",
 		"drop the 36 inch minimum on the opening":      "forget opening >= 36 in",
@@ -53,7 +55,7 @@ func TestTogetherLeftUnsaid(t *testing.T) {
 
 // A figure may be told by how far it is from another.
 func TestStatementsOffFromFigures(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"opening 30 wide, no, 4 inches less than 36":               "opening = 32 in",
 		"gap half an inch less than 3":                             "gap = 2-1/2 in",
 		"gap an eighth over two":                                   "gap = 2-1/8 in",
@@ -80,7 +82,7 @@ func TestStatementsOffFromFigures(t *testing.T) {
 
 // What a word means is explained; what a wall would come to is tried.
 func TestSentencesAskingMeanings(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"I have no idea what kerf means":         "help kerf",
 		"no idea what stiffeners are":            "help stiffeners",
 		"what's a stiffener":                     "help stiffeners",

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // A word that no table knows is stepped over where its place shows that it changes nothing.
@@ -18,9 +21,9 @@ func TestLooseWordsAreLeftOut(t *testing.T) {
 		"need room for a handcart, 36 at the very least":        "opening >= 36 in",
 		"please leave 3 inches under the lowest rail for a hog": "bottom gap = 3 in",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
+		require.Equal(t, want, parse.Normal(r.Acts), line)
 	}
 }
 
@@ -41,6 +44,6 @@ func TestLooseWordsAreKeptWhereTheyMayCount(t *testing.T) {
 		"a wall on the stairs, 40 high",
 		"the wall at the bookcase is 40",
 	} {
-		require.NotNil(t, Read(line, Context{}).Ask, line)
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

@@ -8,6 +8,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // saidAs is something as it is said, and as a normal form has it.
@@ -146,11 +149,11 @@ func priceLists(n int) (out []saidAs) {
 func readsBack(t *testing.T, lines []saidAs, mayAsk func(said string) bool) {
 	t.Helper()
 	for _, l := range lines {
-		r := Read(l.said, Context{})
+		r := Read(l.said, act.Context{})
 		if r.Ask != nil && mayAsk != nil && mayAsk(l.said) {
 			continue
 		}
-		got := Normal(r.Acts)
+		got := parse.Normal(r.Acts)
 		if r.Ask != nil {
 			got = "? " + r.Ask.Text
 		}
@@ -249,7 +252,7 @@ func TestListsAsked(t *testing.T) {
 		"ten foot 2x6 8.95 each, 4x4 8 foot 12.30, 1x4 8 foot 3", "they have six tens and four twelves", "we have six tens and four twelves", "the eights are 6 and the tens are 8 people",
 		"2x6 tens are 8, twelves are 10 o'clock", "six guys for the eights, nine for the tens", "if there were six 2x6 tens lying behind the kiln", "2x6: 10 for 8.95, 12 for 10.60",
 	} {
-		r := Read(line, Context{})
-		assert.NotNil(t, r.Ask, "%q is read as %s", line, Normal(r.Acts))
+		r := Read(line, act.Context{})
+		assert.NotNil(t, r.Ask, "%q is read as %s", line, parse.Normal(r.Acts))
 	}
 }

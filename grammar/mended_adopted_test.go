@@ -1,13 +1,18 @@
 package grammar
 
-import "testing"
+import (
+	"testing"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+)
 
 // heardAs holds lines to what is to be heard of them; "unclear" is a line that is asked back.
 func heardAs(t *testing.T, lines map[string]string) {
 	t.Helper()
 	for line, want := range lines {
-		r := Read(line, Context{})
-		got := Normal(r.Acts)
+		r := Read(line, act.Context{})
+		got := parse.Normal(r.Acts)
 		if r.Ask != nil {
 			got = "unclear"
 		}

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What one clause says is not taken for a part of the next one, nor lost to it: units, reasons, trials, names and what somebody once thought. Common
@@ -76,9 +79,9 @@ func TestClausesApart(t *testing.T) {
 		"show me where the marks go":                                                                 "ask marks",
 		"let's keep going":                                                                           "next",
 	} {
-		r := Read(line, Context{Answered: true, Tried: true})
+		r := Read(line, act.Context{Answered: true, Tried: true})
 		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
+		require.Equal(t, want, parse.Normal(r.Acts), line)
 	}
 }
 
@@ -102,11 +105,11 @@ func TestClausesAskedBack(t *testing.T) {
 		"three inches of clearance",
 		"show me where you put the pencil",
 	} {
-		r := Read(line, Context{Answered: true, Tried: true})
-		require.NotNil(t, r.Ask, "%s: %s", line, Normal(r.Acts))
+		r := Read(line, act.Context{Answered: true, Tried: true})
+		require.NotNil(t, r.Ask, "%s: %s", line, parse.Normal(r.Acts))
 	}
-	require.Empty(t, Offer("same gap as my cousin has", Context{}, Read("same gap as my cousin has", Context{}).Ask))
-	require.Empty(t, Offer("the deck boards are still wet", Context{}, Read("the deck boards are still wet", Context{}).Ask))
-	unit := Read("gap 2, how high is the wall in mm", Context{})
+	require.Empty(t, Offer("same gap as my cousin has", act.Context{}, Read("same gap as my cousin has", act.Context{}).Ask))
+	require.Empty(t, Offer("the deck boards are still wet", act.Context{}, Read("the deck boards are still wet", act.Context{}).Ask))
+	unit := Read("gap 2, how high is the wall in mm", act.Context{})
 	require.Equal(t, []string{"", "metric"}, []string{unit.Acts[0].Units, unit.Acts[1].Units})
 }

@@ -1,6 +1,11 @@
 package grammar
 
-import "testing"
+import (
+	"testing"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+)
 
 // By how much the plan is off asks to change it the other way; what a piece measures, what others wanted and a judgment without a figure set nothing.
 func TestDeviations(t *testing.T) {
@@ -46,8 +51,8 @@ func TestDeviations(t *testing.T) {
 		"let me have two boards more than I need, just in case":                     "spare = 2",
 		"is seven rails too many":                                                   "check rails = 7",
 	} {
-		if r := Read(line, Context{}); Normal(r.Acts) != want {
-			t.Errorf("%q reads %q, want %q", line, Normal(r.Acts), want)
+		if r := Read(line, act.Context{}); parse.Normal(r.Acts) != want {
+			t.Errorf("%q reads %q, want %q", line, parse.Normal(r.Acts), want)
 		}
 	}
 	for _, line := range []string{
@@ -59,8 +64,8 @@ func TestDeviations(t *testing.T) {
 		"the gap's not a quarter inch too wide", "the gap was a quarter inch too wide", "the gap is half an inch more than I wanted, but that's fine",
 		"that's fifty dollars more than I wanted to spend", "the bay is a quarter inch more than I wanted", "we're two boards over", "that's three posts over", "we're a board short", "we're two boards too few", "the door is two inches too wide", "I ended up with two more boards than I wanted", "you've got two boards too many on the shopping list",
 	} {
-		if r := Read(line, Context{}); r.Ask == nil {
-			t.Errorf("%q sets %q, and should ask", line, Normal(r.Acts))
+		if r := Read(line, act.Context{}); r.Ask == nil {
+			t.Errorf("%q sets %q, and should ask", line, parse.Normal(r.Acts))
 		}
 	}
 }

@@ -1,6 +1,11 @@
 package grammar
 
-import "testing"
+import (
+	"testing"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+)
 
 // TestMendedOthers: figures that count something else, and lines that decide nothing, set nothing; what is wanted beside them is heard.
 func TestMendedOthers(t *testing.T) {
@@ -31,7 +36,7 @@ func TestMendedOthers(t *testing.T) {
 		{"add a straight board", "rails += 1"},
 		{"forget the gap, how wide is the opening", "forget gap; ask opening"},
 	} {
-		if got := Normal(Read(c[0], Context{}).Acts); got != c[1] {
+		if got := parse.Normal(Read(c[0], act.Context{}).Acts); got != c[1] {
 			t.Errorf("%q is heard as %q, want %q", c[0], got, c[1])
 		}
 	}
@@ -44,8 +49,8 @@ func TestMendedOthers(t *testing.T) {
 		"don't bother with the bottom rail", "don't care what the gap is so long as it's even", "the guard isn't okay", "I hope the guard is okay",
 		"my six boys and two girls, gap 2", "why are there nine boards on the list",
 	} {
-		if r := Read(line, Context{}); r.Ask == nil {
-			t.Errorf("%q is heard as %q, and should be asked back", line, Normal(r.Acts))
+		if r := Read(line, act.Context{}); r.Ask == nil {
+			t.Errorf("%q is heard as %q, and should be asked back", line, parse.Normal(r.Acts))
 		}
 	}
 }

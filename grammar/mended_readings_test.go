@@ -1,6 +1,11 @@
 package grammar
 
-import "testing"
+import (
+	"testing"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+)
 
 // What the tape says, what is up already, what others' walls are and what papers show, each with the words that were misread.
 func TestReadingsMended(t *testing.T) {
@@ -32,8 +37,8 @@ func TestReadingsMended(t *testing.T) {
 		"rail 1 is already screwed on its top edge is at eight and a quarter":                        "fixed rail 1 top = 8-1/4 in",
 		"the floor at the right post is an inch low":                                                 "floor at right = -1 in",
 	} {
-		if r := Read(line, Context{}); Normal(r.Acts) != want {
-			t.Errorf("%q reads %q, want %q", line, Normal(r.Acts), want)
+		if r := Read(line, act.Context{}); parse.Normal(r.Acts) != want {
+			t.Errorf("%q reads %q, want %q", line, parse.Normal(r.Acts), want)
 		}
 	}
 	for _, line := range []string{
@@ -41,8 +46,8 @@ func TestReadingsMended(t *testing.T) {
 		"the house wall is 96 high", "the garden gate measures 34 inches", "five boards over a 3 inch gap", "the gap is a quarter inch over the limit",
 		"wall 48 high, no, I said 46 earlier",
 	} {
-		if r := Read(line, Context{}); r.Ask == nil {
-			t.Errorf("%q sets %q, and should ask", line, Normal(r.Acts))
+		if r := Read(line, act.Context{}); r.Ask == nil {
+			t.Errorf("%q sets %q, and should ask", line, parse.Normal(r.Acts))
 		}
 	}
 }

@@ -1,6 +1,11 @@
 package grammar
 
-import "testing"
+import (
+	"testing"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+)
 
 // TestMendedTogether: of several things said in one breath none is lost, and none is added.
 func TestMendedTogether(t *testing.T) {
@@ -37,7 +42,7 @@ func TestMendedTogether(t *testing.T) {
 		{"I know about the guard, the inspector already said it's okay", "set aside guard"},
 		{"tell me how to build it, one step at a time", "ask steps"},
 	} {
-		if got := Normal(Read(c[0], Context{}).Acts); got != c[1] {
+		if got := parse.Normal(Read(c[0], act.Context{}).Acts); got != c[1] {
 			t.Errorf("%q is heard as %q, want %q", c[0], got, c[1])
 		}
 	}
@@ -68,11 +73,11 @@ func heardInPairs(t *testing.T, list [][2]string, joint string) (both int) {
 				continue
 			}
 			line := one[0] + joint + other[0]
-			r := Read(line, Context{})
+			r := Read(line, act.Context{})
 			if r.Ask != nil {
 				continue
 			}
-			if got := Normal(r.Acts); got != one[1]+"; "+other[1] {
+			if got := parse.Normal(r.Acts); got != one[1]+"; "+other[1] {
 				t.Errorf("%q is heard as %q", line, got)
 			}
 			both++
@@ -108,16 +113,16 @@ func TestPartedClauses(t *testing.T) {
 		{"how about five rails and make the gap 2", "what if rails = 5, gap = 2 in"},
 		{"six rails plus two stiffeners", "rails = 6; stiffeners = 2"},
 	} {
-		if got := Normal(Read(c[0], Context{}).Acts); got != c[1] {
+		if got := parse.Normal(Read(c[0], act.Context{}).Acts); got != c[1] {
 			t.Errorf("%q is heard as %q, want %q", c[0], got, c[1])
 		}
 	}
 	for _, line := range []string{"keep the gap under 4 inches, my dog is two", "save it as porch and six rails", "open porch and no stiffeners", "save it as porch and thanks a lot"} {
-		if r := Read(line, Context{}); r.Ask == nil {
-			t.Errorf("%q is heard as %q, and should be asked back", line, Normal(r.Acts))
+		if r := Read(line, act.Context{}); r.Ask == nil {
+			t.Errorf("%q is heard as %q, and should be asked back", line, parse.Normal(r.Acts))
 		}
 	}
-	if got := Normal(Read("save it as front and back", Context{}).Acts); got != "save front and back" {
+	if got := parse.Normal(Read("save it as front and back", act.Context{}).Acts); got != "save front and back" {
 		t.Errorf("a name is heard as %q", got)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Lines that hold the words of a statement, and none of its meaning, do nothing; common speech, no source.
@@ -18,9 +21,9 @@ func TestMustBeAsked(t *testing.T) {
 		"I've sanded five boards and my back is killing me",
 		"she keeps telling me forget the gap",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"less gap than 3 inches":                                 "gap < 3 in",
 		"no more gap than an inch and three quarters":            "gap <= 1-3/4 in",
 		"no less opening than 30":                                "opening >= 30 in",
@@ -32,7 +35,7 @@ func TestMustBeAsked(t *testing.T) {
 
 // Small words that make another statement of the rest: "none", "step by step", "lost", "as scrap".
 func TestSmallWordsTurn(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"Would you please tell me why it isn't possible to have nine boards?":    "why not rails = 9",
 		"don't let none of the bays go past seven foot two":                      "bay <= 86 in",
 		"what if we lost one board and made the wall 46":                         "what if rails -= 1, wall height = 46 in",
@@ -54,7 +57,7 @@ func TestStrokesPartNotes(t *testing.T) {
 		{"gap 2 / 3", "gap = 2/3 in"},
 		{"opening left / right 30", ""},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 }
 
@@ -68,7 +71,7 @@ func TestWishBehindReason(t *testing.T) {
 		{"he says it rains so the gap should be 2", ""},
 		{"it rains buckets so forget the gap", ""},
 	} {
-		got := Normal(Read(c[0], Context{}).Acts)
+		got := parse.Normal(Read(c[0], act.Context{}).Acts)
 		if c[1] == "" {
 			require.NotContains(t, got, "gap = 2 in", c[0])
 			continue
@@ -94,6 +97,6 @@ func TestBesideTheMatter(t *testing.T) {
 		{"can you tell me why a 2 foot walk-through is no good", "why not opening = 24 in"},
 		{"how come the gap is three inches", "why gap"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 }

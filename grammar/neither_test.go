@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What is denied of either side is denied of both: common logic, no source.
@@ -23,15 +26,15 @@ func TestNeitherSide(t *testing.T) {
 		"the wall is not over 44 or under 40, is it":            "check wall height <= 44 in, wall height >= 40 in",
 		"gap over 2 and under 3":                                "gap > 2 in; gap < 3 in",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		if assert.Nil(t, r.Ask, line) {
-			assert.Equal(t, want, Normal(r.Acts), line)
+			assert.Equal(t, want, parse.Normal(r.Acts), line)
 		}
 	}
 	for _, line := range []string{
 		"gap over 2 or under 3", // on the far sides of both: no gap that anybody means
 		"not more than 5 boards or fewer than 3",
 	} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

@@ -5,14 +5,16 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 	"saywright/solver"
 	"saywright/solver/exact"
 )
 
 // nowMeasuring is a talk in which an opening, a gap, a wall and rails measure so much.
-func nowMeasuring(opening, gap, wall, rails int) Context {
+func nowMeasuring(opening, gap, wall, rails int) act.Context {
 	of := map[solver.Quantity]int{solver.Opening: opening, solver.Gap: gap, solver.WallHeight: wall, solver.Rails: rails}
-	return Context{Now: func(n solver.Name) (exact.Rat, bool) {
+	return act.Context{Now: func(n solver.Name) (exact.Rat, bool) {
 		v, ok := of[n.Quantity]
 		return exact.Int(v), ok
 	}}
@@ -21,7 +23,7 @@ func nowMeasuring(opening, gap, wall, rails int) Context {
 // A figure behind a vague change is the new size; a plain change stays one.
 func TestNewSize(t *testing.T) {
 	stood := nowMeasuring(30, 3, 42, 6)
-	for _, c := range []Context{{}, stood} {
+	for _, c := range []act.Context{{}, stood} {
 		for line, want := range map[string]string{
 			"make the opening a little wider, say 34":      "opening = 34 in",
 			"opening a bit wider: 34":                      "opening = 34 in",
@@ -42,14 +44,14 @@ func TestNewSize(t *testing.T) {
 		} {
 			r := Read(line, c)
 			require.Nil(t, r.Ask, line)
-			require.Equal(t, want, Normal(r.Acts), line)
+			require.Equal(t, want, parse.Normal(r.Acts), line)
 		}
 	}
 	slight := nowMeasuring(36, 2, 40, 6)
-	require.Equal(t, "opening = 34 in", Normal(Read("the opening slightly narrower, at 34", slight).Acts))
-	require.Equal(t, "gap = 2-3/4 in", Normal(Read("a bit more gap, two and three quarters", slight).Acts))
-	require.Equal(t, "wall height = 38 in", Normal(Read("wall lower, 38", stood).Acts))
-	require.Equal(t, "rails = 8", Normal(Read("a few more rails, say eight", stood).Acts))
+	require.Equal(t, "opening = 34 in", parse.Normal(Read("the opening slightly narrower, at 34", slight).Acts))
+	require.Equal(t, "gap = 2-3/4 in", parse.Normal(Read("a bit more gap, two and three quarters", slight).Acts))
+	require.Equal(t, "wall height = 38 in", parse.Normal(Read("wall lower, 38", stood).Acts))
+	require.Equal(t, "rails = 8", parse.Normal(Read("a few more rails, say eight", stood).Acts))
 	for line, choices := range map[string][]string{
 		"opening a bit wider, 20":        {"opening = 20 in", "opening += 20 in"},
 		"drop the wall 38":               {"wall height = 38 in", "wall height -= 38 in"},
@@ -60,11 +62,11 @@ func TestNewSize(t *testing.T) {
 		require.NotNil(t, r.Ask, line)
 		require.Equal(t, choices, r.Ask.Choices, line)
 	}
-	r := Read("wall lower, 38", Context{})
+	r := Read("wall lower, 38", act.Context{})
 	require.NotNil(t, r.Ask)
 	settled := stood
 	settled.Settled = []string{"wall height -= 38 in"}
-	require.Equal(t, "wall height -= 38 in", Normal(Read("drop the wall 38", settled).Acts))
+	require.Equal(t, "wall height -= 38 in", parse.Normal(Read("drop the wall 38", settled).Acts))
 }
 
 // Two posts that stand so far apart are the end posts.
@@ -79,11 +81,11 @@ func TestPostsApart(t *testing.T) {
 		"I have two posts 144 apart on center, wall 42":                             "centers = 144 in; wall height = 42 in",
 		"span 144, opening 36 and two posts":                                        "span = 144 in; opening = 36 in; added posts = 2",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 	for _, line := range []string{"add two posts 48 apart", "two posts 48 apart", "span 150, two posts with 48 between them"} {
-		require.NotContains(t, Normal(Read(line, Context{}).Acts), "span = 48", line)
-		require.NotContains(t, Normal(Read(line, Context{}).Acts), "span = 144", line)
+		require.NotContains(t, parse.Normal(Read(line, act.Context{}).Acts), "span = 48", line)
+		require.NotContains(t, parse.Normal(Read(line, act.Context{}).Acts), "span = 144", line)
 	}
 }
 
@@ -95,7 +97,7 @@ func TestAsWellOrTwo(t *testing.T) {
 		"opening 36, and the bays too":   "opening = 36 in; bays = 2",
 		"rails 6 and the stiffeners too": "rails = 6; stiffeners = 6",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.NotNil(t, r.Ask, line)
 		require.Equal(t, first, r.Ask.Choices[0], line)
 	}
@@ -103,7 +105,7 @@ func TestAsWellOrTwo(t *testing.T) {
 		"i want fore boards and a gap of too": "rails = 4; gap = 2 in",
 		"gap 3, bottom gap two":               "gap = 3 in; bottom gap = 2 in",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }
 
@@ -114,7 +116,7 @@ func TestSpokenFor(t *testing.T) {
 		"I have six 2x6 tens and four twelves but they're all split", "six 2x6 tens and four twelves stored at a friend's, but he needs them",
 		"I have six 2x6 tens and four twelves on hold", "I have six 2x6 tens in mind", "he has six 2x6 tens and four twelves", "my buddy has six 2x6 tens", "drop the eight and ten foot bays",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.NotNil(t, r.Ask, line)
 		require.Empty(t, r.Acts, line)
 	}
@@ -124,7 +126,7 @@ func TestSpokenFor(t *testing.T) {
 		"I have six 2x6 tens, and I need them for this wall": "have 2x6 120 in x 6",
 		"the floor falls 2 inches to the right":              "floor at right = -2 in",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }
 
@@ -140,7 +142,7 @@ func TestShortAtEnds(t *testing.T) {
 		"opening is half of bay 2":         "opening = 1/2 * bay 2",
 		"opening is a third of bay 1":      "opening = 1/3 * bay 1",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
-	require.NotNil(t, Read("opening 36 at the left of bay 2", Context{}).Ask)
+	require.NotNil(t, Read("opening 36 at the left of bay 2", act.Context{}).Ask)
 }

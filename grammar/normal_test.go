@@ -4,12 +4,14 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/parse"
 )
 
 // Every normal form that language.md lists, written back as it was read.
 func TestNormalFormsReadBack(t *testing.T) {
 	for _, s := range normalForms {
-		acts, err := Parse(s)
+		acts, err := parse.Parse(s)
 		require.NoError(t, err, s)
 		require.Len(t, acts, 1, s)
 		require.Equal(t, s, acts[0].String())

@@ -3,6 +3,8 @@ package grammar
 import (
 	"slices"
 
+	"saywright/grammar/act"
+	"saywright/grammar/scan"
 	"saywright/solver"
 )
 
@@ -11,7 +13,7 @@ import (
 // alone; where that is missing from what was heard, the line is asked back.
 
 // losesClause reports whether what was heard of a line that could not be read as a whole leaves out what one of its clauses says alone.
-func losesClause(atoms []atom, c Context, r Reading) bool {
+func losesClause(atoms []scan.Atom, c act.Context, r act.Reading) bool {
 	if !mayBeParted(atoms, c) || slices.ContainsFunc(r.Acts, toldInParts) {
 		return false
 	}
@@ -36,7 +38,7 @@ func losesClause(atoms []atom, c Context, r Reading) bool {
 }
 
 // toldInParts reports whether an act tells what people tell piece by piece, each leaning on the one before: measurements, the floor, lengths on sale.
-func toldInParts(a Act) bool {
+func toldInParts(a act.Act) bool {
 	return slices.ContainsFunc(a.Statements, func(st solver.Statement) bool {
 		switch st.Name.Quantity {
 		case solver.Measured, solver.FloorAtRight, solver.FloorFalls, solver.Stock:
@@ -47,19 +49,19 @@ func toldInParts(a Act) bool {
 }
 
 // leavesOut reports whether something that acts say is not among what was heard.
-func leavesOut(heard []string, acts []Act) bool {
+func leavesOut(heard []string, acts []act.Act) bool {
 	return slices.ContainsFunc(saidIn(acts), func(s string) bool { return !slices.Contains(heard, s) })
 }
 
 // saidIn lists what acts set, ask and order, whether they state, try or check it.
-func saidIn(acts []Act) (out []string) {
+func saidIn(acts []act.Act) (out []string) {
 	for _, a := range acts {
 		if len(a.Statements) == 0 {
 			out = append(out, a.String())
 		}
 		for _, st := range a.Statements {
 			st.Name.Wall = ""
-			out = append(out, Act{Kind: State, Statements: []solver.Statement{st}}.String())
+			out = append(out, act.Act{Kind: act.State, Statements: []solver.Statement{st}}.String())
 		}
 	}
 	return out

@@ -4,6 +4,20 @@ import (
 	"slices"
 	"strings"
 
+	"saywright/grammar/act"
+	"saywright/grammar/aside"
+	"saywright/grammar/askback"
+	"saywright/grammar/chunk"
+	"saywright/grammar/guard"
+	"saywright/grammar/hear"
+	"saywright/grammar/idiom"
+	"saywright/grammar/lex"
+	"saywright/grammar/measure"
+	"saywright/grammar/paraphrase"
+	"saywright/grammar/parse"
+	"saywright/grammar/phrase"
+	"saywright/grammar/scan"
+	"saywright/grammar/takeback"
 	"saywright/solver"
 )
 
@@ -19,22 +33,22 @@ const (
 
 // Offer returns up to two normal forms that a line may mean which Read asked back with q, the likelier one first; none where the question has
 // choices of its own, or where nothing that the line may mean holds a figure though the line does.
-func Offer(line string, c Context, q *solver.Question) (forms []string) {
-	letters, bad := foldLine(line)
-	if q == nil || len(q.Choices) > 0 || q.At == nil || bad >= 0 || !unheard(q) {
+func Offer(line string, c act.Context, q *solver.Question) (forms []string) {
+	letters, bad := scan.Fold(line)
+	if q == nil || len(q.Choices) > 0 || q.At == nil || bad >= 0 || !askback.Unheard(q) {
 		return nil
 	}
-	atoms := split(letters)
+	atoms := scan.Split(letters)
 	if len(atoms) == 0 || len(atoms) > 60 || slices.ContainsFunc(atoms, turnsOffer) || sizesOthers(atoms) || likeOthers(atoms) {
 		return nil
 	}
 	figures := countFigures(atoms)
-	offer := func(list []Act) {
-		form := Normal(list)
+	offer := func(list []act.Act) {
+		form := parse.Normal(list)
 		if len(list) == 0 || len(forms) == mostOffers || slices.Contains(forms, form) || figures > 0 && !strings.ContainsAny(form, "0123456789") || !slices.ContainsFunc(list, worthOffering) || slices.ContainsFunc(list, neverOffered) {
 			return
 		}
-		if _, err := Parse(form); err == nil {
+		if _, err := parse.Parse(form); err == nil {
 			forms = append(forms, form)
 		}
 	}
@@ -44,7 +58,7 @@ func Offer(line string, c Context, q *solver.Question) (forms []string) {
 		forms = forms[1:] // the same, told and checked: whoever tells it can still say whose it is
 	}
 	if len(forms) == 0 {
-		at := atomAt(atoms, *q.At)
+		at := hear.AtomAt(atoms, *q.At)
 		for _, half := range [][2]int{{0, at}, {at + 1, len(atoms)}} {
 			if at >= 0 && half[1]-half[0] > 1 && countFigures(atoms[half[0]:half[1]]) == figures {
 				offer(heardIn(line, atoms[half[0]:half[1]], c))
@@ -52,7 +66,7 @@ func Offer(line string, c Context, q *solver.Question) (forms []string) {
 		}
 	}
 	if len(forms) == 0 {
-		withoutSpans(line, atoms, c, func(list []Act) bool {
+		withoutSpans(line, atoms, c, func(list []act.Act) bool {
 			offer(list)
 			return len(forms) > 0
 		})
@@ -62,40 +76,31 @@ func Offer(line string, c Context, q *solver.Question) (forms []string) {
 
 // withoutSpans reads a line without each stretch of up to a few words that hold no figure, the shortest first, and tells what is heard each time.
 // It goes on through all stretches of a length after told was content with one, as they may say different things.
-func withoutSpans(line string, atoms []atom, c Context, told func([]Act) bool) {
+func withoutSpans(line string, atoms []scan.Atom, c act.Context, told func([]act.Act) bool) {
 	tries, content := 0, false
 	for n := 1; n <= mostDropped && n < len(atoms) && !content; n++ {
 		for i := 0; i+n <= len(atoms) && tries < mostTries; i++ {
-			if slices.ContainsFunc(atoms[i:i+n], ofFigure) || i > 0 && i+n < len(atoms) && ofFigure(atoms[i-1]) && ofFigure(atoms[i+n]) {
+			if slices.ContainsFunc(atoms[i:i+n], idiom.OfFigure) || i > 0 && i+n < len(atoms) && idiom.OfFigure(atoms[i-1]) && idiom.OfFigure(atoms[i+n]) {
 				continue // a figure would be lost, or two become one
 			}
 			tries++
-			if told(heardIn(line, cutOut(atoms, i, i+n), c)) {
+			if told(heardIn(line, scan.CutOut(atoms, i, i+n), c)) {
 				content = true
 			}
 		}
 	}
 }
 
-// ofFigure reports whether a word is, or may be, a part of a figure or its unit.
-func ofFigure(a atom) bool {
-	_, metric := metricWords[a.text]
-	return numeric(a) || denominators[a.text] > 0 || a.text == "half" || metric || inchWords[a.text] && a.text != "in" || footWords[a.text] || moneyWords[a.text] || soldBy[a.text]
-}
-
-// soldBy are signs and words of a price or a share beside those of money.
-var soldBy = wordSet("$ % percent apiece each per")
-
 // turnsOffer reports whether a word denies, doubts, excepts or tells of another time or other people, so that what is left without it says the opposite: nothing is
 // offered for "I don't want six rails".
-func turnsOffer(a atom) bool {
-	return turning[a.text] && !sizeUnits[a.text] || withheld[a.text] && !compares[a.text] && !sizesWell[a.text] || bending[a.text] && !sizesWell[a.text] || offersNothing[a.text]
+func turnsOffer(a scan.Atom) bool {
+	return phrase.Turning[a.Text] && !aside.SizeUnits[a.Text] || idiom.Withheld[a.Text] && !lex.Compares[a.Text] && !sizesWell[a.Text] || idiom.Bending[a.Text] && !sizesWell[a.Text] || offersNothing[a.Text]
 }
 
 // sizesOthers reports whether a figure is told of somebody round the wall: "the dog is 22 high".
-func sizesOthers(atoms []atom) bool {
+func sizesOthers(atoms []scan.Atom) bool {
 	for i := 2; i < len(atoms); i++ {
-		if livesThere[atoms[i-2].text] && (judges[atoms[i-1].text] || atoms[i-1].text == "weighs" || atoms[i-1].text == "stands") && startsLength(reader{atoms}, i) {
+		if guard.LivesThere[atoms[i-2].Text] && (paraphrase.Judges[atoms[i-1].Text] || atoms[i-1].Text == "weighs" || atoms[i-1].Text == "stands") && phrase.StartsLength(measure.Reader{Atoms: atoms}, i) {
 			return true
 		}
 	}
@@ -104,11 +109,11 @@ func sizesOthers(atoms []atom) bool {
 
 // likeOthers reports whether something is told to be as somebody else has it, or of boards that are none of this wall: nothing of that can be
 // offered for "same gap as my cousin has", "the deck boards are still wet".
-func likeOthers(atoms []atom) bool {
+func likeOthers(atoms []scan.Atom) bool {
 	held := false
 	for i, a := range atoms {
-		held = held || a.text == "same" || a.text == "like" || a.text == "as"
-		if held && isPerson(a.text) || i > 0 && isClass(a.text, "RAIL") && otherBoards[atoms[i-1].text] {
+		held = held || a.Text == "same" || a.Text == "like" || a.Text == "as"
+		if held && chunk.IsPerson(a.Text) || i > 0 && chunk.IsClass(a.Text, "RAIL") && otherBoards[atoms[i-1].Text] {
 			return true
 		}
 	}
@@ -116,17 +121,17 @@ func likeOthers(atoms []atom) bool {
 }
 
 // otherBoards are words before "boards" that make them those of another thing.
-var otherBoards = wordSet("deck porch patio floor fence gate shed siding skirting ceiling roof stair dock bed barn subfloor decking fascia soffit scaffold scaffolding")
+var otherBoards = scan.WordSet("deck porch patio floor fence gate shed siding skirting ceiling roof stair dock bed barn subfloor decking fascia soffit scaffold scaffolding")
 
 // sizesWell are words among those of denial and change that only size something: "at the very most".
-var sizesWell = wordSet("floor ceiling cap capped stop stops top tops early roughly no same most least exactly twice double half")
+var sizesWell = scan.WordSet("floor ceiling cap capped stop stops top tops early roughly no same most least exactly twice double half")
 
-var offersNothing = wordSet("avoid prevent beware resist exclude oppose opposes forbid forbids forbidden prohibit prohibits outlaw outlaws steer clear lethal illegal deadly remember than against sneaky despise part not never nobody except anything wet dry damp soaked warped rotten frozen might may almost nearly once yesterday ago used before last old previous theirs neighbor neighbors neighbour neighbours next")
+var offersNothing = scan.WordSet("avoid prevent beware resist exclude oppose opposes forbid forbids forbidden prohibit prohibits outlaw outlaws steer clear lethal illegal deadly remember than against sneaky despise part not never nobody except anything wet dry damp soaked warped rotten frozen might may almost nearly once yesterday ago used before last old previous theirs neighbor neighbors neighbour neighbours next")
 
 // worthOffering are the acts that somebody may have meant by more than a word in passing.
-func worthOffering(a Act) bool {
+func worthOffering(a act.Act) bool {
 	switch a.Kind {
-	case State, Check, WhatIf, WhyNot, Ask, Why, Undo, Save, Open, Compare:
+	case act.State, act.Check, act.WhatIf, act.WhyNot, act.Ask, act.Why, act.Undo, act.Save, act.Open, act.Compare:
 		return true
 	}
 	return false
@@ -134,9 +139,9 @@ func worthOffering(a Act) bool {
 
 // neverOffered are acts that lose or end something, which nobody shall do by a "yes" to a guess, changes, of which the word that was not understood may
 // tell the direction, and what is no statement.
-func neverOffered(a Act) bool {
+func neverOffered(a act.Act) bool {
 	switch a.Kind {
-	case StartOver, Quit, Forget, Figure, Take, TakeThat, HelpMe:
+	case act.StartOver, act.Quit, act.Forget, act.Figure, act.Take, act.TakeThat, act.HelpMe:
 		return true
 	}
 	return slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
@@ -144,16 +149,16 @@ func neverOffered(a Act) bool {
 	})
 }
 
-func countFigures(atoms []atom) (n int) {
+func countFigures(atoms []scan.Atom) (n int) {
 	for i := range atoms {
-		if numeric(atoms[i]) && (i == 0 || !numeric(atoms[i-1])) {
+		if chunk.Numeric(atoms[i]) && (i == 0 || !chunk.Numeric(atoms[i-1])) {
 			n++
 		}
 	}
 	return n
 }
 
-func heardIn(line string, atoms []atom, c Context) []Act {
+func heardIn(line string, atoms []scan.Atom, c act.Context) []act.Act {
 	if len(atoms) == 0 {
 		return nil
 	}
@@ -165,10 +170,10 @@ func heardIn(line string, atoms []atom, c Context) []Act {
 }
 
 // withoutWords reads a line without the words, one after the other, that are asked about.
-func withoutWords(line string, atoms []atom, c Context, at int) []Act {
+func withoutWords(line string, atoms []scan.Atom, c act.Context, at int) []act.Act {
 	for n := 0; n < mostDropped; n++ {
-		i := atomAt(atoms, at)
-		if i < 0 || len(atoms) < 2 || atoms[i].kind != aWord || ofFigure(atoms[i]) || i > 0 && i+1 < len(atoms) && ofFigure(atoms[i-1]) && ofFigure(atoms[i+1]) {
+		i := hear.AtomAt(atoms, at)
+		if i < 0 || len(atoms) < 2 || atoms[i].Kind != scan.Word || idiom.OfFigure(atoms[i]) || i > 0 && i+1 < len(atoms) && idiom.OfFigure(atoms[i-1]) && idiom.OfFigure(atoms[i+1]) {
 			return nil
 		}
 		atoms = append(slices.Clone(atoms[:i]), atoms[i+1:]...)
@@ -176,7 +181,7 @@ func withoutWords(line string, atoms []atom, c Context, at int) []Act {
 		if r.Ask == nil {
 			return r.Acts
 		}
-		if r.Ask.At == nil || !unheard(r.Ask) {
+		if r.Ask.At == nil || !askback.Unheard(r.Ask) {
 			return nil
 		}
 		at = *r.Ask.At
@@ -185,15 +190,15 @@ func withoutWords(line string, atoms []atom, c Context, at int) []Act {
 }
 
 // byClauses reads each clause of a line by itself, and joins what is heard; nil where a figure would be lost.
-func byClauses(line string, atoms []atom, c Context) (acts []Act) {
-	cuts := append(clauseStarts(atoms), len(atoms))
+func byClauses(line string, atoms []scan.Atom, c act.Context) (acts []act.Act) {
+	cuts := append(takeback.ClauseStarts(atoms), len(atoms))
 	if len(cuts) < 3 || len(cuts) > 7 {
 		return nil
 	}
 	for k := 0; k+1 < len(cuts); k++ {
-		part := withoutJoint(atoms[cuts[k]:cuts[k+1]])
+		part := aside.WithoutJoint(atoms[cuts[k]:cuts[k+1]])
 		got := heardIn(line, part, c)
-		if len(got) == 0 && slices.ContainsFunc(part, ofFigure) {
+		if len(got) == 0 && slices.ContainsFunc(part, idiom.OfFigure) {
 			return nil
 		}
 		acts = append(acts, got...)

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What a line that is not understood may mean is offered, never taken. Everyday speech, no source.
@@ -25,9 +28,9 @@ func TestOffered(t *testing.T) {
 		"wall 4 high":                          nil, // has choices of its own
 		"frobnicate everything and start over": nil, // loses what stands
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		if assert.NotNil(t, r.Ask, line) {
-			assert.Equal(t, want, Offer(line, Context{}, r.Ask), line)
+			assert.Equal(t, want, Offer(line, act.Context{}, r.Ask), line)
 		}
 	}
 }
@@ -35,12 +38,12 @@ func TestOffered(t *testing.T) {
 // A word of agreement takes the one thing that is offered, and no more than one is taken so.
 func TestAgreedToAnOffer(t *testing.T) {
 	for _, line := range []string{"yes", "Yep.", "yes please", "yes, that's it", "right", "yes of course", "1", "the first"} {
-		r := Read(line, Context{Choices: []string{"gap = 2-7/8 in"}})
-		assert.Equal(t, "gap = 2-7/8 in", Normal(r.Acts), line)
+		r := Read(line, act.Context{Choices: []string{"gap = 2-7/8 in"}})
+		assert.Equal(t, "gap = 2-7/8 in", parse.Normal(r.Acts), line)
 	}
-	assert.NotNil(t, Read("yes", Context{Choices: []string{"gap = 2 in", "gap = 2 mm"}}).Ask)
+	assert.NotNil(t, Read("yes", act.Context{Choices: []string{"gap = 2 in", "gap = 2 mm"}}).Ask)
 	for _, line := range []string{"yes, 5", "exactly 5", "is that right", "right?", "is it"} {
-		assert.NotEqual(t, "gap = 2-7/8 in", Normal(Read(line, Context{Choices: []string{"gap = 2-7/8 in"}}).Acts), line)
+		assert.NotEqual(t, "gap = 2-7/8 in", parse.Normal(Read(line, act.Context{Choices: []string{"gap = 2-7/8 in"}}).Acts), line)
 	}
 	for line, want := range map[string]bool{"no": true, "neither of them": true, "none of those": true, "no, six": false, "no, 60": false, "is that right": false, "that": false, "no gap": false, "": false} {
 		assert.Equal(t, want, Declines(line), line)
@@ -55,8 +58,8 @@ func FuzzOffer(f *testing.F) {
 		}
 	}
 	f.Fuzz(func(t *testing.T, line string) {
-		for _, form := range Offer(line, Context{}, Read(line, Context{}).Ask) {
-			if _, err := Parse(form); err != nil {
+		for _, form := range Offer(line, act.Context{}, Read(line, act.Context{}).Ask) {
+			if _, err := parse.Parse(form); err != nil {
 				t.Fatalf("%q: %q is offered: %v", line, form, err)
 			}
 		}

@@ -4,6 +4,9 @@ import (
 	"regexp"
 	"strings"
 
+	"saywright/grammar/act"
+	"saywright/grammar/scan"
+	"saywright/grammar/ways"
 	"saywright/solver"
 )
 
@@ -23,16 +26,16 @@ var (
 )
 
 // openingInBay asks where along the wall an opening is that was put into a bay or between bays.
-func openingInBay(line, said string, atoms []atom, c Context) (Reading, bool) {
-	if !matchesWay(aboutOpen, said) || matchesWay(ofOtherParts, said) {
-		return Reading{}, false
+func openingInBay(line, said string, atoms []scan.Atom, c act.Context) (act.Reading, bool) {
+	if !ways.MatchesWay(aboutOpen, said) || ways.MatchesWay(ofOtherParts, said) {
+		return act.Reading{}, false
 	}
 	sides, text := []string{"left", "right", "middle"}, "An opening lies beside the bays, with a post on each side. Where along the wall is it to be?"
-	place := findWay(betweenBays, said)
+	place := ways.FindWay(betweenBays, said)
 	if place != "" {
 		sides, text = []string{"middle"}, "In the middle of the wall? Else tell how far from the left post it begins."
-	} else if place = findWay(putInBay, said); place == "" {
-		return Reading{}, false
+	} else if place = ways.FindWay(putInBay, said); place == "" {
+		return act.Reading{}, false
 	} else {
 		switch m := putInBay.FindStringSubmatch(said); m[1] + m[2] {
 		case "first", "1 st", "left", "left hand", "one", "1":
@@ -44,7 +47,7 @@ func openingInBay(line, said string, atoms []atom, c Context) (Reading, bool) {
 		}
 	}
 	from := strings.Count(said[:strings.Index(said, place)], " ")
-	width := openingWidth(line, cutOut(atoms, from, from+strings.Count(place, " ")+1), c)
+	width := openingWidth(line, scan.CutOut(atoms, from, from+strings.Count(place, " ")+1), c)
 	at := 0
 	q := &solver.Question{At: &at, Text: text, Example: "opening 60 in from the left"}
 	if c.Metric {
@@ -53,11 +56,11 @@ func openingInBay(line, said string, atoms []atom, c Context) (Reading, bool) {
 	for _, side := range sides {
 		q.Choices = append(q.Choices, width+"opening side = "+side)
 	}
-	return unlessSettled(Reading{Ask: q, Own: true}, line, c), true
+	return unlessSettled(act.Reading{Ask: q, Own: true}, line, c), true
 }
 
 // openingWidth is what the rest of the line tells of the opening's width, as a beginning of a normal form; "" where it tells none.
-func openingWidth(line string, rest []atom, c Context) string {
+func openingWidth(line string, rest []scan.Atom, c act.Context) string {
 	r := readHeld(line, rest, c)
 	if r.Ask != nil || len(r.Acts) == 0 {
 		return ""
@@ -65,7 +68,7 @@ func openingWidth(line string, rest []atom, c Context) string {
 	form := ""
 	for _, a := range r.Acts {
 		for _, s := range a.Statements {
-			if a.Kind != State || s.Name.Quantity != solver.Opening && s.Name.Quantity != solver.Openings {
+			if a.Kind != act.State || s.Name.Quantity != solver.Opening && s.Name.Quantity != solver.Openings {
 				return ""
 			}
 		}

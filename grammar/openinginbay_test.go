@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // An opening in a bay or between bays is no span and no bay; where it is to be is asked, and the width is kept.
@@ -20,7 +23,7 @@ func TestOpeningInBay(t *testing.T) {
 		"the walk-through is in the first bay":            "opening side = left",
 		"opening at least 32 wide in the middle of bay 3": "opening >= 32 in; opening side = left",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.NotNil(t, r.Ask, line)
 		require.Empty(t, r.Acts, line)
 		require.Equal(t, first, r.Ask.Choices[0], line)
@@ -31,7 +34,7 @@ func TestOpeningInBay(t *testing.T) {
 		"how wide is bay 2":                     "ask bay 2",
 		"five rails, three inches between them": "rails = 5; gap = 3 in",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }
 
@@ -51,7 +54,7 @@ func TestThereAlreadyHeard(t *testing.T) {
 		"posts already in":                      {"post"},
 		"the lumber's already here":             {"lumber"},
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.NotNil(t, r.Ask, line)
 		require.Equal(t, "at hand", r.Ask.Key, line)
 		require.Equal(t, items, r.Ask.Facts[0].Names, line)
@@ -64,11 +67,11 @@ func TestThereAlreadyHeard(t *testing.T) {
 		"where are the posts":                                   "ask posts",
 		"the two posts that are already there are six by sixes": "end post size = 6x6",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
-	require.Equal(t, "Which rails are up, and how high are their top edges?", Read("the rails are up already", Context{}).Ask.Text)
+	require.Equal(t, "Which rails are up, and how high are their top edges?", Read("the rails are up already", act.Context{}).Ask.Text)
 	for _, line := range []string{"I have about 200 screws", "the rails are up already", "I have the post height already"} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.NotNil(t, r.Ask, line)
 		require.NotEqual(t, "at hand", r.Ask.Key, line)
 	}
@@ -84,7 +87,7 @@ func TestThereAlreadyBesideShopping(t *testing.T) {
 		"what do I buy besides the posts":                             {"post"},
 		"what do I need to buy apart from the brackets":               {"bracket"},
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.NotNil(t, r.Ask, line)
 		require.Equal(t, "at hand", r.Ask.Key, line)
 		require.Equal(t, items, r.Ask.Facts[0].Names, line)
@@ -95,13 +98,13 @@ func TestThereAlreadyBesideShopping(t *testing.T) {
 		"I have the wall at 45 1/2, what do I need to buy": "wall height = 45-1/2 in; ask shopping",
 		"posts are up, so what lengths do I saw":           "ask cuts",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }
 
 // A gap of a few millimeters without its unit is likelier one of inches or centimeters.
 func TestGapOfBareMillimeters(t *testing.T) {
-	c := Context{Metric: true}
+	c := act.Context{Metric: true}
 	r := Read("make the gaps 3", c)
 	require.NotNil(t, r.Ask)
 	require.Equal(t, []string{"gap = 3 mm", "gap = 3 in", "gap = 30 mm"}, r.Ask.Choices)
@@ -110,19 +113,19 @@ func TestGapOfBareMillimeters(t *testing.T) {
 	for line, want := range map[string]string{
 		"gap 3 mm": "gap = 3 mm", "gap 0": "gap = 0 mm", "gap 10": "gap = 10 mm", "gap at most 8": "gap <= 8 mm", "gap 3 more": "gap += 3 mm",
 	} {
-		require.Equal(t, want, Normal(Read(line, c).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, c).Acts), line)
 	}
-	require.Equal(t, "gap = 3 in", Normal(Read("make the gaps 3", Context{}).Acts))
+	require.Equal(t, "gap = 3 in", parse.Normal(Read("make the gaps 3", act.Context{}).Acts))
 }
 
 // Only who is gone for good ends the talk.
 func TestOnlyGoneForGood(t *testing.T) {
 	for _, line := range []string{"I'm off for lunch", "I'm off to lunch", "I'm off to get some lumber", "I'm off for a coffee", "stop for lunch", "see you after lunch", "stop for a bit"} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.NotNil(t, r.Ask, line)
 		require.Equal(t, []string{"quit"}, r.Ask.Choices, line)
 	}
 	for _, line := range []string{"I'm off", "I'm off home", "done for the day", "done for now", "bye", "that'll do, supper's on the table and they're waiting", "quit"} {
-		require.Equal(t, "quit", Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, "quit", parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }

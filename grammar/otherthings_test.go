@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What a line tells of other things is left out where the rest says by itself what it says. Everyday speech, no source.
@@ -22,13 +25,13 @@ func TestToldBesideTheWall(t *testing.T) {
 		"our patio wall ought to stand exactly three feet ten inches tall":                           "wall height = 46 in",
 		"our back wall is 44 high":                                                                   "back wall: wall height = 44 in",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		if assert.Nil(t, r.Ask, line) {
-			assert.Equal(t, want, Normal(r.Acts), line)
+			assert.Equal(t, want, parse.Normal(r.Acts), line)
 		}
 	}
-	r := Read("our patio wall ought to be 46 high", Context{Walls: []string{"patio wall"}})
-	assert.Equal(t, "patio wall: wall height = 46 in", Normal(r.Acts), "a wall that is called so")
+	r := Read("our patio wall ought to be 46 high", act.Context{Walls: []string{"patio wall"}})
+	assert.Equal(t, "patio wall: wall height = 46 in", parse.Normal(r.Acts), "a wall that is called so")
 }
 
 // What leans on the thing, speaks of it or of somebody else's is asked back.
@@ -56,7 +59,7 @@ func TestLeansOnWhatIsBeside(t *testing.T) {
 		"a gap of two would be a mistake",
 		"do i look like i want ten rails",
 	} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 	for line, want := range map[string]string{ // beside them what is said plainly
 		"behind it the ground is 20 lower": "drop = 20 in",
@@ -66,7 +69,7 @@ func TestLeansOnWhatIsBeside(t *testing.T) {
 		"seven rails would be plenty":      "rails = 7",
 		"is seven rails overkill":          "check rails = 7",
 	} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }
 
@@ -82,20 +85,20 @@ func TestPointlessMore(t *testing.T) {
 		"I see no reason to go higher than 44 with the wall":      "wall height <= 44 in",
 		"is there any point in having six rails":                  "what if rails = 6",
 	} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 	for _, line := range []string{"no point in having six rails", "no sense using six rails", "no need to make the wall 48"} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }
 
 // What another does with a figure is no wish; what he wants is. Plain English, no source.
 func TestWhatAnotherDoes(t *testing.T) {
 	for _, line := range []string{"he winds up with a gap of 2 1/2", "he stretches a gap of two and a half", "he scribbled down six rails"} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 	for line, want := range map[string]string{"he wants six rails": "rails = 6", "she'd like the gap at two": "gap = 2 in"} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }
 
@@ -110,9 +113,9 @@ func TestDeniedReason(t *testing.T) {
 		"never set it up so the wall is under 40":                                                      "wall height >= 40 in",
 		"stay below 44 on the wall":                                                                    "wall height < 44 in",
 	} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
-	assert.NotNil(t, Read("stay under 300", Context{}).Ask, "a verb, no stiffener")
+	assert.NotNil(t, Read("stay under 300", act.Context{}).Ask, "a verb, no stiffener")
 }
 
 // What is not to be forgotten is told. Plain English, no source.
@@ -127,10 +130,10 @@ func TestUnforgotten(t *testing.T) {
 		"I wish the doorway could be 40, but 34 it is":           "opening = 34 in",
 		"i'd have liked seven rails but six is what we're doing": "rails = 6",
 	} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 	for _, line := range []string{"don't forget the gap", "don't forget when the gap was two", "remember when we had six rails", "I can't remember if the gap is two", "I wish the gap was two"} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }
 
@@ -141,7 +144,7 @@ func TestNoQuestionIsLost(t *testing.T) {
 		"how many rails do I need, what does it cost":                  "ask rails; ask cost",
 		"keep a copy of this under the name rose terrace":              "save rose terrace",
 	} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
-	assert.NotNil(t, Read("show me where they all stand", Context{}).Ask)
+	assert.NotNil(t, Read("show me where they all stand", act.Context{}).Ask)
 }

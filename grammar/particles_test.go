@@ -1,6 +1,11 @@
 package grammar
 
-import "testing"
+import (
+	"testing"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+)
 
 // TestParticles: a little word behind a verb ("lay down", "kick out", "come around to") is a direction only beside a verb that moves
 // values that way; the rest is read as what it means, or asked back.
@@ -46,7 +51,7 @@ func TestParticles(t *testing.T) {
 		"take three eighths off every gap":                "gap -= 3/8 in",
 		"cheat the gap up three sixteenths":               "gap += 3/16 in",
 	} {
-		if got := Normal(Read(line, Context{}).Acts); got != want {
+		if got := parse.Normal(Read(line, act.Context{}).Acts); got != want {
 			t.Errorf("%q is heard as %q, want %q", line, got, want)
 		}
 	}
@@ -66,8 +71,8 @@ func TestParticles(t *testing.T) {
 		"see the gap compared with the opening",
 		"talk the opening out to 40 inches", "lift away six rails", "hang over six rails with six rails",
 	} {
-		if r := Read(line, Context{}); r.Ask == nil && len(r.Acts) > 0 {
-			t.Errorf("%q is heard as %q, and should be asked back", line, Normal(r.Acts))
+		if r := Read(line, act.Context{}); r.Ask == nil && len(r.Acts) > 0 {
+			t.Errorf("%q is heard as %q, and should be asked back", line, parse.Normal(r.Acts))
 		}
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Formulas by which people soften a wish, and clauses that only tell why or what goes on, say nothing of the wall.
@@ -23,12 +26,12 @@ func TestPastTalk(t *testing.T) {
 		"I'd just as soon have all the bays the same width, if nobody minds":                                      "equal bays",
 		"about two and a half between the boards but in no case more than three":                                  "gap ~ 2-1/2 in; gap <= 3 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{
 		"six boards, the boss won't hear of it", "if nobody minds", "unless there's a good reason not to",
 		"the drawing is torn, gap two or three",
 	} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 }

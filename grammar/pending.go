@@ -4,6 +4,12 @@ import (
 	"regexp"
 	"strings"
 
+	"saywright/grammar/act"
+	"saywright/grammar/askback"
+	"saywright/grammar/hear"
+	"saywright/grammar/lex"
+	"saywright/grammar/lexicon"
+	"saywright/grammar/scan"
 	"saywright/solver"
 )
 
@@ -11,18 +17,12 @@ import (
 // "the second". Such an answer is put where the line that was asked about lacks it, and that line is read as a whole. A line that says more than the question
 // asked for is read by itself, as ever.
 
-// Pending is a question that waits for its answer, and the line that it was asked about.
-type Pending struct {
-	Line     string
-	Question solver.Question
-}
-
 // openAnswer is how one question is answered: what may be said, and the whole lines that the answer may make, the likeliest first.
 type openAnswer struct {
-	asks  []questionKind
-	takes func(said string, c Context) bool
-	lines func(p *Pending, said string, c Context) []string
-	ask   func(p *Pending, said string, c Context) *solver.Question // asks which, where the answer may mean two things
+	asks  []askback.QuestionKind
+	takes func(said string, c act.Context) bool
+	lines func(p *act.Pending, said string, c act.Context) []string
+	ask   func(p *act.Pending, said string, c act.Context) *solver.Question // asks which, where the answer may mean two things
 }
 
 // openAnswers are the questions that a word may answer. What a question offers by number is picked by answer.go.
@@ -30,68 +30,68 @@ var openAnswers []openAnswer
 
 func init() { // by init, because the functions lead back to the table
 	openAnswers = []openAnswer{
-		{asks: kinds(qHowMuchOrFar), takes: aMove, lines: putBehind("")},
-		{asks: kinds(qHowMuchFor, qHowMuchOrFar), takes: aValue, lines: figureLines, ask: toOrByPending},
-		{asks: ofWhat, takes: aPart, lines: beforeFigure},
-		{asks: ofWhat, takes: aPlacing, lines: putBehind("")},
-		{asks: kinds(qWhichBayIs), takes: aPlace, lines: inPlaceOf(bayWord, "bay ")},
-		{asks: kinds(qInWhichBay), takes: aPlace, lines: putBehind("in bay ")},
-		{asks: kinds(qHowItFalls), takes: aFall, lines: floorLines},
-		{asks: kinds(qToWhichSide), takes: aSide, lines: toSide},
-		{asks: kinds(qHowItLeans), takes: aFall, lines: putBehind("")},
-		{asks: kinds(qOverHeight), takes: aValue, lines: putBehind("in ")},
-		{asks: kinds(qWhichFile, qWhichName, qWhichPlan, qOpenWhich, qCompareTwo, qHelpWith, qWhyWhat), takes: aName, lines: likeExample},
-		{asks: kinds(qForgetWhat, qNeverMind), takes: aPart, lines: inItsPlace("forget ")},
-		{asks: kinds(qHowManyOf), takes: aPart, lines: inItsPlace("how many ")},
-		{asks: kinds(qHowWide), takes: aPart, lines: inItsPlace("how wide is ")},
-		{asks: kinds(qHowTall), takes: aPart, lines: inItsPlace("how tall is ")},
-		{asks: kinds(qHowLong), takes: aPart, lines: inItsPlace("how long is ")},
-		{asks: kinds(qWhereGoes), takes: aPart, lines: inItsPlace("where does it go: ")},
-		{asks: kinds(qWhichOfTwo, qWhichWasSo), takes: aChoice, lines: oneOfTwo},
-		{asks: kinds(qVague), takes: aValue, lines: vagueWord},
-		{asks: kinds(qWhichNumber, qWhichLength, qSaidShorter, qTwoNumbers, qTimeOrLength, qDateOrLength), takes: aValue, lines: wordAsked},
-		{asks: kinds(qWordWhat), takes: aValue, lines: putBehind("")},
-		{asks: kinds(qReallyMeant), takes: aUnit, lines: unitBehind},
-		{asks: kinds(qNotSaved, qCannotSave, qCannotOpen, qFileInTheWay, qCannotWrite), takes: aName, lines: underOther},
-		{asks: kinds(qNothingToChange), takes: aValue, lines: givenFigure},
-		{asks: kinds(qWhatAbout), takes: aWish, lines: putBehind("")},
-		{asks: kinds(qWhatSize), takes: aSize, lines: sized},
-		{asks: kinds(qLengthCosts), takes: aFooter, lines: priced},
-		{asks: kinds(qHowManyRails, qRailsStack), takes: aValue, lines: func(_ *Pending, said string, _ Context) []string { return []string{said + " rails"} }},
+		{asks: kinds(askback.HowMuchOrFar), takes: aMove, lines: putBehind("")},
+		{asks: kinds(askback.HowMuchFor, askback.HowMuchOrFar), takes: aValue, lines: figureLines, ask: toOrByPending},
+		{asks: askback.OfWhat, takes: aPart, lines: beforeFigure},
+		{asks: askback.OfWhat, takes: aPlacing, lines: putBehind("")},
+		{asks: kinds(askback.WhichBayIs), takes: aPlace, lines: inPlaceOf(bayWord, "bay ")},
+		{asks: kinds(askback.InWhichBay), takes: aPlace, lines: putBehind("in bay ")},
+		{asks: kinds(askback.HowItFalls), takes: aFall, lines: floorLines},
+		{asks: kinds(askback.ToWhichSide), takes: aSide, lines: toSide},
+		{asks: kinds(askback.HowItLeans), takes: aFall, lines: putBehind("")},
+		{asks: kinds(askback.OverHeight), takes: aValue, lines: putBehind("in ")},
+		{asks: kinds(askback.WhichFile, askback.WhichName, askback.WhichPlan, askback.OpenWhich, askback.CompareTwo, askback.HelpWith, askback.WhyWhat), takes: aName, lines: likeExample},
+		{asks: kinds(askback.ForgetWhat, askback.NeverMind), takes: aPart, lines: inItsPlace("forget ")},
+		{asks: kinds(askback.HowManyOf), takes: aPart, lines: inItsPlace("how many ")},
+		{asks: kinds(askback.HowWide), takes: aPart, lines: inItsPlace("how wide is ")},
+		{asks: kinds(askback.HowTall), takes: aPart, lines: inItsPlace("how tall is ")},
+		{asks: kinds(askback.HowLong), takes: aPart, lines: inItsPlace("how long is ")},
+		{asks: kinds(askback.WhereGoes), takes: aPart, lines: inItsPlace("where does it go: ")},
+		{asks: kinds(askback.WhichOfTwo, askback.WhichWasSo), takes: aChoice, lines: oneOfTwo},
+		{asks: kinds(askback.Vague), takes: aValue, lines: vagueWord},
+		{asks: kinds(askback.WhichNumber, askback.WhichLength, askback.SaidShorter, askback.TwoNumbers, askback.TimeOrLength, askback.DateOrLength), takes: aValue, lines: wordAsked},
+		{asks: kinds(askback.WordWhat), takes: aValue, lines: putBehind("")},
+		{asks: kinds(askback.ReallyMeant), takes: aUnit, lines: unitBehind},
+		{asks: kinds(askback.NotSaved, askback.CannotSave, askback.CannotOpen, askback.FileInTheWay, askback.CannotWrite), takes: aName, lines: underOther},
+		{asks: kinds(askback.NothingToChange), takes: aValue, lines: givenFigure},
+		{asks: kinds(askback.WhatAbout), takes: aWish, lines: putBehind("")},
+		{asks: kinds(askback.WhatSize), takes: aSize, lines: sized},
+		{asks: kinds(askback.LengthCosts), takes: aFooter, lines: priced},
+		{asks: kinds(askback.HowManyRails, askback.RailsStack), takes: aValue, lines: func(_ *act.Pending, said string, _ act.Context) []string { return []string{said + " rails"} }},
 	}
 }
 
 // kinds lists the kinds of question that a row answers.
-func kinds(list ...questionKind) []questionKind { return list }
+func kinds(list ...askback.QuestionKind) []askback.QuestionKind { return list }
 
 // answersPending reads a line as the answer to the question that was asked last. Where the answer leaves the line open in another way, Whole is the line that is
 // asked about then.
-func answersPending(line string, c Context) (Reading, bool) {
+func answersPending(line string, c act.Context) (act.Reading, bool) {
 	p := c.Pending
-	if p == nil || c.deep || len(line) > 120 || len(p.Line) > longestLine {
-		return Reading{}, false
+	if p == nil || c.Deep || len(line) > 120 || len(p.Line) > hear.LongestLine {
+		return act.Reading{}, false
 	}
 	said := bareAnswer(line)
 	c.Pending, c.Choices, c.Ways = nil, nil, 0
 	for _, w := range openAnswers {
-		if said == "" || !asksOne(&p.Question, w.asks...) || !w.takes(said, c) {
+		if said == "" || !askback.AsksOne(&p.Question, w.asks...) || !w.takes(said, c) {
 			continue
 		}
 		if lines := w.lines(p, said, c); len(lines) > 0 || w.ask == nil {
 			return pendingHeard(lines, line, p, c)
 		}
 		q := w.ask(p, said, c)
-		return Reading{Ask: q, Own: true}, q != nil
+		return act.Reading{Ask: q, Own: true}, q != nil
 	}
-	return Reading{}, false
+	return act.Reading{}, false
 }
 
 // pendingHeard reads the lines that an answer may make, up to the first that is understood.
-func pendingHeard(lines []string, line string, p *Pending, c Context) (Reading, bool) {
-	var open *Reading
+func pendingHeard(lines []string, line string, p *act.Pending, c act.Context) (act.Reading, bool) {
+	var open *act.Reading
 	for _, whole := range lines {
 		if q := sideLeftOpen(whole, p, c); q != nil {
-			return Reading{Ask: q, Whole: whole}, true
+			return act.Reading{Ask: q, Whole: whole}, true
 		}
 		got := Read(whole, c)
 		if got.Ask == nil && len(got.Acts) > 0 {
@@ -103,19 +103,19 @@ func pendingHeard(lines []string, line string, p *Pending, c Context) (Reading, 
 		if got.Ask != nil && open == nil && got.Ask.Text != p.Question.Text && (len(got.Ask.Choices) > 0 || waitsForWord(got.Ask)) {
 			q := *got.Ask
 			q.At = nil // its place is in a line that nobody said so
-			open = &Reading{Ask: &q, Whole: whole}
+			open = &act.Reading{Ask: &q, Whole: whole}
 		}
 	}
 	if open != nil {
 		return *open, true
 	}
-	return Reading{}, false
+	return act.Reading{}, false
 }
 
 // waitsForWord reports whether a question is one that a word may answer.
 func waitsForWord(q *solver.Question) bool {
 	for _, w := range openAnswers {
-		if asksOne(q, w.asks...) {
+		if askback.AsksOne(q, w.asks...) {
 			return true
 		}
 	}
@@ -146,44 +146,44 @@ func placeOf(said string) string {
 	return n
 }
 
-func toSide(p *Pending, said string, _ Context) []string {
+func toSide(p *act.Pending, said string, _ act.Context) []string {
 	side := sideSaid.FindStringSubmatch(said)[1]
 	return []string{bareEnd(p.Line) + " " + side, bareEnd(p.Line) + " to the " + side}
 }
 
 // sideLeftOpen asks to which side, where an answer told only how far.
-func sideLeftOpen(whole string, p *Pending, c Context) *solver.Question {
-	if !asksOne(&p.Question, qHowItFalls, qHowItLeans) || strings.Contains(whole, "right") || strings.Contains(whole, "left ") && strings.Count(whole, "left") > 1 || Read(whole, c).Ask == nil {
+func sideLeftOpen(whole string, p *act.Pending, c act.Context) *solver.Question {
+	if !askback.AsksOne(&p.Question, askback.HowItFalls, askback.HowItLeans) || strings.Contains(whole, "right") || strings.Contains(whole, "left ") && strings.Count(whole, "left") > 1 || Read(whole, c).Ask == nil {
 		return nil
 	}
-	if onlyWithSide := Read(toSide(&Pending{Line: whole}, "right", c)[0], c); onlyWithSide.Ask != nil && !waitsForWord(onlyWithSide.Ask) {
+	if onlyWithSide := Read(toSide(&act.Pending{Line: whole}, "right", c)[0], c); onlyWithSide.Ask != nil && !waitsForWord(onlyWithSide.Ask) {
 		return nil
 	}
-	return new(qToWhichSide.ask())
+	return new(askback.ToWhichSide.Ask())
 }
 
 // unitBehind tells the unit of the figure that was asked about: so many inches of a count are how far apart.
-func unitBehind(p *Pending, said string, _ Context) []string {
+func unitBehind(p *act.Pending, said string, _ act.Context) []string {
 	said = withoutFirst(withoutFirst(said, "so"), "far")
 	return []string{bareEnd(p.Line) + " " + said, bareEnd(p.Line) + " " + said + " apart"}
 }
 
 // underOther does the same under another name.
-func underOther(p *Pending, said string, _ Context) []string {
+func underOther(p *act.Pending, said string, _ act.Context) []string {
 	i := strings.LastIndex(p.Line, " ")
 	return []string{p.Line[:i+1] + strings.TrimPrefix(withoutFirst(said, "to", "as", "in", "into"), "the ")}
 }
 
 // givenFigure gives a figure to what nothing was said of.
-func givenFigure(p *Pending, said string, _ Context) []string {
+func givenFigure(p *act.Pending, said string, _ act.Context) []string {
 	if len(p.Question.Facts) == 0 || len(p.Question.Facts[0].Names) == 0 {
 		return nil
 	}
 	return []string{p.Question.Facts[0].Names[0] + " " + withoutFirst(said, "to", "at")}
 }
 
-func putBehind(word string) func(*Pending, string, Context) []string {
-	return func(p *Pending, said string, _ Context) []string {
+func putBehind(word string) func(*act.Pending, string, act.Context) []string {
+	return func(p *act.Pending, said string, _ act.Context) []string {
 		if word == "in " { // over so high; "over 3" of a gap is a limit
 			said = withoutFirst(said, "in", "over")
 		}
@@ -194,12 +194,12 @@ func putBehind(word string) func(*Pending, string, Context) []string {
 	}
 }
 
-func inItsPlace(lead string) func(*Pending, string, Context) []string {
-	return func(_ *Pending, said string, _ Context) []string { return []string{lead + said} }
+func inItsPlace(lead string) func(*act.Pending, string, act.Context) []string {
+	return func(_ *act.Pending, said string, _ act.Context) []string { return []string{lead + said} }
 }
 
-func inPlaceOf(word *regexp.Regexp, lead string) func(*Pending, string, Context) []string {
-	return func(p *Pending, said string, _ Context) []string {
+func inPlaceOf(word *regexp.Regexp, lead string) func(*act.Pending, string, act.Context) []string {
+	return func(p *act.Pending, said string, _ act.Context) []string {
 		at := word.FindStringIndex(p.Line)
 		if at == nil {
 			return nil
@@ -211,15 +211,15 @@ func inPlaceOf(word *regexp.Regexp, lead string) func(*Pending, string, Context)
 func bareEnd(line string) string { return strings.TrimRight(line, " .!?,") }
 
 // likeExample sets a name in the place of the one in the question's example: "save this as porch".
-func likeExample(p *Pending, said string, _ Context) []string {
+func likeExample(p *act.Pending, said string, _ act.Context) []string {
 	said = strings.TrimPrefix(withoutFirst(said, "to", "as", "in", "into"), "the ")
 	lead, _, _ := strings.Cut(p.Question.Example, "porch")
-	switch questionKind(p.Question.Key) {
-	case qHelpWith:
+	switch askback.QuestionKind(p.Question.Key) {
+	case askback.HelpWith:
 		lead = "help "
-	case qCompareTwo:
+	case askback.CompareTwo:
 		lead = "compare "
-	case qWhyWhat:
+	case askback.WhyWhat:
 		lead = "why "
 	}
 	if strings.HasPrefix(lead, "print to") && !strings.Contains(said, ".") {
@@ -229,28 +229,28 @@ func likeExample(p *Pending, said string, _ Context) []string {
 }
 
 // floorLines tell a fall of the floor.
-func floorLines(_ *Pending, said string, _ Context) []string {
+func floorLines(_ *act.Pending, said string, _ act.Context) []string {
 	return []string{"the floor drops " + withoutFirst(said, "to")}
 }
 
 // aroundQuestion returns the runes of a line before, of and behind the tokens that a question is about.
-func aroundQuestion(p *Pending, n int, c Context) (before, of, behind string) {
-	letters, bad := foldLine(p.Line)
+func aroundQuestion(p *act.Pending, n int, c act.Context) (before, of, behind string) {
+	letters, bad := scan.Fold(p.Line)
 	if bad >= 0 || p.Question.At == nil {
 		return "", "", ""
 	}
 	runes := []rune(p.Line)
-	tokens := lex(split(letters), c)
+	tokens := lex.Tokens(scan.Split(letters), c)
 	for i := range tokens {
-		if tokens[i].at <= *p.Question.At && *p.Question.At < max(tokens[i].end, tokens[i].at+1) && i+n <= len(tokens) {
-			return string(runes[:tokens[i].at]), string(runes[tokens[i].at:tokens[i+n-1].end]), string(runes[tokens[i+n-1].end:])
+		if tokens[i].At <= *p.Question.At && *p.Question.At < max(tokens[i].End, tokens[i].At+1) && i+n <= len(tokens) {
+			return string(runes[:tokens[i].At]), string(runes[tokens[i].At:tokens[i+n-1].End]), string(runes[tokens[i+n-1].End:])
 		}
 	}
 	return "", "", ""
 }
 
 // beforeFigure names what a figure is of.
-func beforeFigure(p *Pending, said string, c Context) []string {
+func beforeFigure(p *act.Pending, said string, c act.Context) []string {
 	said = withoutFirst(said, "of", "for", "in", "about", "on")
 	before, of, behind := aroundQuestion(p, 1, c)
 	if of == "" {
@@ -263,9 +263,9 @@ func beforeFigure(p *Pending, said string, c Context) []string {
 }
 
 // wordAsked sets a figure in the place of the one that was asked about.
-func wordAsked(p *Pending, said string, c Context) []string {
+func wordAsked(p *act.Pending, said string, c act.Context) []string {
 	n := 1
-	if asksOne(&p.Question, qTwoNumbers) {
+	if askback.AsksOne(&p.Question, askback.TwoNumbers) {
 		n = 2
 	}
 	before, of, behind := aroundQuestion(p, n, c)
@@ -281,7 +281,7 @@ var vagueArticle = regexp.MustCompile(`(?i)\b(?:just )?(?:a|an|some)(?: tiny| li
 var smallSaid = regexp.MustCompile(`^(?:an? |1 |one |half|(?:a |one |three |five |seven )?(?:quarter|eighth|sixteenth)|[0-9]+/[0-9]+|[1-9] ?(?:mm|cm)\b|[1-5][0-9] ?mm\b)`)
 
 // vagueWord sets a figure in the place of a vague word: "a bit more gap", "half an inch".
-func vagueWord(p *Pending, said string, c Context) []string {
+func vagueWord(p *act.Pending, said string, c act.Context) []string {
 	before, of, behind := aroundQuestion(p, 1, c)
 	if of == "" {
 		return nil
@@ -294,41 +294,41 @@ func vagueWord(p *Pending, said string, c Context) []string {
 }
 
 // oneOfTwo sets one figure in the place of two that stand to choose from: "five or six rails", "six".
-func oneOfTwo(p *Pending, said string, c Context) []string {
-	letters, bad := foldLine(p.Line)
+func oneOfTwo(p *act.Pending, said string, c act.Context) []string {
+	letters, bad := scan.Fold(p.Line)
 	if bad >= 0 {
 		return nil
 	}
 	runes := []rune(p.Line)
-	tokens := lex(split(letters), c)
+	tokens := lex.Tokens(scan.Split(letters), c)
 	for i := 1; i+1 < len(tokens); i++ {
 		a, b := &tokens[i-1], &tokens[i+1]
-		if tokens[i].kind != kOr || a.kind != kNum && a.kind != kSize || b.kind != kNum && b.kind != kSize {
+		if tokens[i].Kind != lexicon.Or || a.Kind != lexicon.Num && a.Kind != lexicon.Size || b.Kind != lexicon.Num && b.Kind != lexicon.Size {
 			continue
 		}
 		switch {
 		case strings.Contains(said, "first") || strings.Contains(said, "former"):
-			said = string(runes[a.at:a.end])
+			said = string(runes[a.At:a.End])
 		case oneSaid.MatchString(said):
-			said = string(runes[b.at:b.end])
+			said = string(runes[b.At:b.End])
 		}
 		if said == "half" || said == "one" {
 			return nil // of one of them, or one of them
 		}
-		if onlyKinds(said, c, kNum, 1) || onlyKinds(said, c, kSize, 1) {
-			return []string{string(runes[:a.at]) + said + string(runes[b.end:])}
+		if onlyKinds(said, c, lexicon.Num, 1) || onlyKinds(said, c, lexicon.Size, 1) {
+			return []string{string(runes[:a.At]) + said + string(runes[b.End:])}
 		}
 		return []string{said} // "six rails" names what it is of
 	}
 	return nil
 }
 
-func sized(p *Pending, said string, _ Context) []string {
+func sized(p *act.Pending, said string, _ act.Context) []string {
 	said = strings.TrimSuffix(strings.TrimPrefix(said, "the "), "s")
 	return []string{bareEnd(p.Line) + " " + said, bareEnd(p.Line) + " of " + said}
 }
 
-func priced(p *Pending, said string, _ Context) []string {
+func priced(p *act.Pending, said string, _ act.Context) []string {
 	said = strings.TrimPrefix(withoutFirst(said, "for"), "the ")
 	return []string{said + " " + p.Line, "the " + said + " " + p.Line}
 }

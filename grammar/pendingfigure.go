@@ -4,6 +4,8 @@ import (
 	"regexp"
 	"strings"
 
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -31,7 +33,7 @@ var figureFrames = map[string]figureFrame{
 }
 
 // figureLines are the lines that a figure makes of one that named a part and told no figure.
-func figureLines(p *Pending, said string, c Context) []string {
+func figureLines(p *act.Pending, said string, c act.Context) []string {
 	if !growsIt.MatchString(p.Line) && !shrinksIt.MatchString(p.Line) {
 		thing := partAsked(p)
 		lines := []string{bareEnd(p.Line) + " " + said}
@@ -60,7 +62,7 @@ func figureLines(p *Pending, said string, c Context) []string {
 }
 
 // toOrByPending asks whether a figure is what a part shall be or by how much it changes, where it may be both.
-func toOrByPending(p *Pending, said string, c Context) *solver.Question {
+func toOrByPending(p *act.Pending, said string, c act.Context) *solver.Question {
 	set, change, ok := changedBy(p, said, c)
 	if !ok || strings.HasPrefix(said, "by ") || !growsIt.MatchString(p.Line) && !shrinksIt.MatchString(p.Line) {
 		return nil
@@ -72,14 +74,14 @@ func toOrByPending(p *Pending, said string, c Context) *solver.Question {
 	if a.Ask != nil || b.Ask != nil {
 		return nil
 	}
-	return &solver.Question{Text: "Is that how much it shall be, or by how much it changes?", Choices: []string{Normal(a.Acts), Normal(b.Acts)}, Example: Normal(a.Acts)}
+	return &solver.Question{Text: "Is that how much it shall be, or by how much it changes?", Choices: []string{parse.Normal(a.Acts), parse.Normal(b.Acts)}, Example: parse.Normal(a.Acts)}
 }
 
-func partAsked(p *Pending) string {
+func partAsked(p *act.Pending) string {
 	return p.Question.Facts[0].Names[0]
 }
 
-func triesIt(p *Pending) string {
+func triesIt(p *act.Pending) string {
 	if triedLead.MatchString(p.Line) {
 		return "what if "
 	}
@@ -87,7 +89,7 @@ func triesIt(p *Pending) string {
 }
 
 // changedBy returns the lines that set a part to a figure, and that change it by it, where the line that was asked about says no more than that it be changed.
-func changedBy(p *Pending, said string, c Context) (set, change string, ok bool) {
+func changedBy(p *act.Pending, said string, c act.Context) (set, change string, ok bool) {
 	said = withoutFirst(said, "by", "to", "at")
 	frame, known := figureFrames[partAsked(p)]
 	more, less := growsIt.MatchString(p.Line), shrinksIt.MatchString(p.Line)
@@ -105,11 +107,11 @@ func changedBy(p *Pending, said string, c Context) (set, change string, ok bool)
 }
 
 // setAgainst returns what the quantity that a line sets measures now, and what it would then.
-func setAgainst(set string, c Context) (now, then exact.Rat, known bool) {
+func setAgainst(set string, c act.Context) (now, then exact.Rat, known bool) {
 	got := Read(set, c)
-	var acts []Act
+	var acts []act.Act
 	if acts = got.Acts; got.Ask != nil && len(got.Ask.Choices) > 0 { // no height for a wall: still a figure
-		acts, _ = Parse(got.Ask.Choices[0])
+		acts, _ = parse.Parse(got.Ask.Choices[0])
 	}
 	if len(acts) != 1 || len(acts[0].Statements) != 1 || c.Now == nil {
 		return now, then, false

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Verbs with a small word behind them are heard as what they mean together.
@@ -53,9 +56,9 @@ func TestPhrasalHeard(t *testing.T) {
 		"use 3 inch screws":                          "screw length = 3 in",
 		"the slab is 4 thick":                        "slab thickness = 4 in",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		if assert.Nil(t, r.Ask, line) {
-			assert.Equal(t, want, Normal(r.Acts), line)
+			assert.Equal(t, want, parse.Normal(r.Acts), line)
 		}
 	}
 }
@@ -83,6 +86,6 @@ func TestPhrasalNotHeard(t *testing.T) {
 		"I'm looking for six screws",
 		"flagstones are 2 inches thick",
 	} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

@@ -12,10 +12,12 @@ import (
 	"unicode/utf8"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
 )
 
-// phrase is a line as somebody said it, and its normal forms.
-type phrase struct {
+// listedPhrase is a line as somebody said it, and its normal forms.
+type listedPhrase struct {
 	file string
 	line int
 	said string
@@ -25,18 +27,18 @@ type phrase struct {
 // phraseLists reads every list in testdata/phrases: `utterance<TAB>normal form; normal form`. phrases.tsv is the list of
 // seven kinds of people that the grammar was built on, variants.tsv and asking.tsv what was tried while building it; the others were written
 // by people who had not seen the grammar.
-func phraseLists(t testing.TB) []phrase {
+func phraseLists(t testing.TB) []listedPhrase {
 	t.Helper()
 	return listsIn(t, "../testdata/phrases/*.tsv")
 }
 
 // listsIn reads the lists that a pattern of names finds.
-func listsIn(t testing.TB, pattern string) []phrase {
+func listsIn(t testing.TB, pattern string) []listedPhrase {
 	t.Helper()
 	names, err := filepath.Glob(pattern)
 	require.NoError(t, err)
 	require.NotEmpty(t, names)
-	var out []phrase
+	var out []listedPhrase
 	for _, name := range names {
 		f, err := os.Open(name)
 		require.NoError(t, err)
@@ -46,7 +48,7 @@ func listsIn(t testing.TB, pattern string) []phrase {
 			if !found || strings.HasPrefix(said, "#") {
 				continue
 			}
-			p := phrase{file: filepath.Base(name), line: n, said: strings.TrimSpace(said)}
+			p := listedPhrase{file: filepath.Base(name), line: n, said: strings.TrimSpace(said)}
 			for _, w := range strings.Split(want, ";") {
 				p.want = append(p.want, strings.Join(strings.Fields(w), " "))
 			}
@@ -80,8 +82,8 @@ func tidy(forms []string) []string {
 	return out
 }
 
-func hear(said string) (forms []string, clear bool) {
-	r := Read(said, Context{})
+func hearing(said string) (forms []string, clear bool) {
+	r := Read(said, act.Context{})
 	if r.Ask != nil || len(r.Acts) == 0 {
 		return nil, false
 	}
@@ -94,9 +96,9 @@ func hear(said string) (forms []string, clear bool) {
 // marks is how a list was heard: as it should be; asked back where it could have been heard; taken for something else.
 type marks struct{ right, asked, misread, all int }
 
-func (p phrase) judge(s *marks) (heard []string) {
+func (p listedPhrase) judge(s *marks) (heard []string) {
 	s.all++
-	heard, clear := hear(p.said)
+	heard, clear := hearing(p.said)
 	switch {
 	case slices.Equal(p.want, []string{"unclear"}):
 		if clear {
@@ -145,7 +147,7 @@ func TestLaterPhrases(t *testing.T) {
 }
 
 // holdMarks scores lists, and holds the share heard right and the number misread.
-func holdMarks(t *testing.T, list []phrase, least, most map[string]int) {
+func holdMarks(t *testing.T, list []listedPhrase, least, most map[string]int) {
 	t.Helper()
 	scores := map[string]*marks{}
 	var files []string
@@ -175,7 +177,7 @@ func holdMarks(t *testing.T, list []phrase, least, most map[string]int) {
 // BenchmarkRead reads all lists: time for each line. Most tables are set up before; some are when the first line wants them.
 func BenchmarkRead(b *testing.B) {
 	list := phraseLists(b)
-	Read("gap 2", Context{})
+	Read("gap 2", act.Context{})
 	readAll(b, list)
 }
 
@@ -183,15 +185,15 @@ func BenchmarkRead(b *testing.B) {
 func BenchmarkReadOn(b *testing.B) {
 	list := phraseLists(b)
 	for _, p := range list {
-		Read(p.said, Context{})
+		Read(p.said, act.Context{})
 	}
 	readAll(b, list)
 }
 
-func readAll(b *testing.B, list []phrase) {
+func readAll(b *testing.B, list []listedPhrase) {
 	b.ReportAllocs()
 	for i := 0; b.Loop(); i++ {
-		Read(list[i%len(list)].said, Context{})
+		Read(list[i%len(list)].said, act.Context{})
 	}
 }
 
@@ -207,7 +209,7 @@ func FuzzRead(f *testing.F) {
 	f.Add("!!Brs1on")
 	f.Add("rails = 1000000000, gap 2½″ − 12′ 6\"\x00\xff")
 	f.Fuzz(func(t *testing.T, line string) {
-		r := Read(line, Context{Answered: true, Tried: true})
+		r := Read(line, act.Context{Answered: true, Tried: true})
 		if r.Ask == nil && len(r.Acts) == 0 && strings.TrimSpace(line) != "" {
 			t.Fatalf("%q: neither a reading nor a question", line)
 		}

@@ -5,6 +5,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 	"saywright/solver"
 )
 
@@ -21,7 +23,7 @@ func TestOpeningPlaced(t *testing.T) {
 		"could you do the sums out loud, all of them":                   "show it all",
 		"holler if there's something I need to look out for":            "ask cautions",
 	} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 	for line, want := range map[string]string{ // judged first, and then tried; posts and what is between them
 		"too wide, try six boards":                         "what if rails = 6",
@@ -32,11 +34,11 @@ func TestOpeningPlaced(t *testing.T) {
 		"2x6 boards, 2 between them":                       "rail size = 2x6; gap = 2 in",
 		"can it be done for $200":                          "what if budget = 200.00",
 	} {
-		assert.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		assert.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
-	tall := Context{Subject: &solver.Name{Quantity: solver.WallHeight}, Answered: true}
-	assert.Equal(t, "what if wall height = 40 in", Normal(Read("too tall, try forty", tall).Acts))
+	tall := act.Context{Subject: &solver.Name{Quantity: solver.WallHeight}, Answered: true}
+	assert.Equal(t, "what if wall height = 40 in", parse.Normal(Read("too tall, try forty", tall).Acts))
 	for _, line := range []string{"two 4x4 posts, 48 between them", "new 4x4 posts, 48 between them", "too tall, try forty", "can we build it for two people", "post on the right, make it 48", "holler if the gap is over 3", "planning the wall for Saturday"} {
-		assert.NotNil(t, Read(line, Context{}).Ask, line)
+		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

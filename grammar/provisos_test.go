@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
 )
 
 // TestWhatHoldsOnlySometimesIsAskedBack: a condition, another wall, one of several: none of them sets or forgets anything.
@@ -19,7 +21,7 @@ func TestWhatHoldsOnlySometimesIsAskedBack(t *testing.T) {
 		"I'd save on lumber if there were 5 rails",
 		"we could save on posts with 2x4 rails",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.NotNil(t, r.Ask, "%q: %v", line, r.Acts)
 		require.Empty(t, r.Acts, line)
 	}
@@ -33,7 +35,7 @@ func TestKindWordsAreNoConditions(t *testing.T) {
 		"take that gap down to 2":                               "gap = 2 in",
 		"save this as lumber run":                               "save lumber run",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.Nil(t, r.Ask, line)
 		require.Len(t, r.Acts, 1, line)
 		require.Equal(t, want, r.Acts[0].String(), line)

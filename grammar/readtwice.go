@@ -4,6 +4,14 @@ import (
 	"slices"
 	"strings"
 
+	"saywright/grammar/act"
+	"saywright/grammar/askback"
+	"saywright/grammar/chunk"
+	"saywright/grammar/idiom"
+	"saywright/grammar/lex"
+	"saywright/grammar/measure"
+	"saywright/grammar/parse"
+	"saywright/grammar/scan"
 	"saywright/solver"
 )
 
@@ -12,22 +20,22 @@ import (
 // stands by itself says something else alone, both are given to choose from.
 
 // readTwice holds what was heard of a line against what its clauses say alone.
-func readTwice(line string, atoms []atom, c Context, r Reading) Reading {
-	if r.Ask != nil || c.part || c.deep || len(atoms) < 5 || len(atoms) > 60 || triesFrom(atoms) || slices.ContainsFunc(atoms, func(a atom) bool { return turnsBoth[a.text] }) || slices.ContainsFunc(r.Acts, ofWallOrPieces) || noBehind(atoms) {
+func readTwice(line string, atoms []scan.Atom, c act.Context, r act.Reading) act.Reading {
+	if r.Ask != nil || c.Part || c.Deep || len(atoms) < 5 || len(atoms) > 60 || triesFrom(atoms) || slices.ContainsFunc(atoms, func(a scan.Atom) bool { return turnsBoth[a.Text] }) || slices.ContainsFunc(r.Acts, ofWallOrPieces) || noBehind(atoms) {
 		return r
 	}
 	cuts := partings(atoms)
 	if plainlySaid(r.Acts, len(cuts)) {
 		return r
 	}
-	alone, claimed := ofAPart(c, atoms), slices.ContainsFunc(atoms, func(a atom) bool { return claimers[a.text] })
+	alone, claimed := ofAPart(c, atoms), slices.ContainsFunc(atoms, func(a scan.Atom) bool { return claimers[a.Text] })
 	for _, cut := range cuts {
 		right := atoms[cut.next:]
 		if cut.end < 3 || !ofItself(right, cut.onward) || goesOn(right) || halfBehind(atoms, cut) {
 			continue
 		}
 		then := readSpoken(line, right, alone)
-		if then.Ask != nil || slices.ContainsFunc(then.Acts, func(a Act) bool { return !clauseOfItsOwn(a) }) {
+		if then.Ask != nil || slices.ContainsFunc(then.Acts, func(a act.Act) bool { return !clauseOfItsOwn(a) }) {
 			continue
 		}
 		if leadsToNext(then.Acts, right) {
@@ -37,16 +45,16 @@ func readTwice(line string, atoms []atom, c Context, r Reading) Reading {
 		if first.Ask != nil || leadsToNext(first.Acts, atoms) || countOnly(right, then) || sharesThing(first.Acts, then.Acts) || saysBoth(r.Acts, first.Acts, then.Acts, claimed) {
 			continue
 		}
-		return backAt(right[0].at, qBothOrWhole.offering("gap 2-1/2", Normal(slices.Concat(first.Acts, then.Acts)), Normal(r.Acts)))
+		return askback.BackAt(right[0].At, askback.BothOrWhole.Offering("gap 2-1/2", parse.Normal(slices.Concat(first.Acts, then.Acts)), parse.Normal(r.Acts)))
 	}
 	return r
 }
 
 // plainlySaid reports whether a line says as many things as it has clauses, and each plainly: a value, a limit, a question.
-func plainlySaid(acts []Act, cuts int) bool {
+func plainlySaid(acts []act.Act, cuts int) bool {
 	n := 0
 	for _, a := range acts {
-		if a.Kind != State && a.Kind != Ask || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return changes(st.Op) }) {
+		if a.Kind != act.State && a.Kind != act.Ask || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return parse.Changes(st.Op) }) {
 			return false
 		}
 		n += max(1, len(a.Statements))
@@ -55,70 +63,70 @@ func plainlySaid(acts []Act, cuts int) bool {
 }
 
 // turnsBoth are words by which one clause may turn what another says.
-var turnsBoth = wordSet("without never if unless suppose supposing instead rather except wait sorry scratch actually correction oops undo meant mean")
+var turnsBoth = scan.WordSet("without never if unless suppose supposing instead rather except wait sorry scratch actually correction oops undo meant mean")
 
 // ofWallOrPieces reports whether an act is of a named wall, which goes on over what follows, or of what people tell piece by piece.
-func ofWallOrPieces(a Act) bool {
-	return a.Wall != "" || toldInParts(a) && a.Kind == State && len(a.Statements) > 0 && a.Statements[0].Name.Quantity != solver.Stock || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.Name.Wall != "" })
+func ofWallOrPieces(a act.Act) bool {
+	return a.Wall != "" || toldInParts(a) && a.Kind == act.State && len(a.Statements) > 0 && a.Statements[0].Name.Quantity != solver.Stock || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.Name.Wall != "" })
 }
 
 // leadsToNext reports whether a clause only leads to what follows: "go ahead and stack five boards", "back up, I want 2x6", "I've got the
 // cuts, what about the marks".
-func leadsToNext(acts []Act, atoms []atom) bool {
+func leadsToNext(acts []act.Act, atoms []scan.Atom) bool {
 	switch a := acts[0]; {
 	case len(acts) > 1:
 		return false
-	case a.Kind == Ask:
-		return a.String() == "ask layout" || atoms[0].text == "i"
+	case a.Kind == act.Ask:
+		return a.String() == "ask layout" || atoms[0].Text == "i"
 	default:
-		return a.Kind == Undo || a.Kind == TakeThat
+		return a.Kind == act.Undo || a.Kind == act.TakeThat
 	}
 }
 
 // noBehind reports whether somebody takes back what stands before ("or no, just the cuts"), or says what others said word for word.
-func noBehind(atoms []atom) bool {
+func noBehind(atoms []scan.Atom) bool {
 	for i := 1; i < len(atoms); i++ {
-		if atoms[i].text == "no" && (breaksClause(atoms, i-1) || atoms[i-1].text == "or") {
+		if atoms[i].Text == "no" && (chunk.BreaksClause(atoms, i-1) || atoms[i-1].Text == "or") {
 			return true
 		}
 	}
-	return atoms[0].text == `"`
+	return atoms[0].Text == `"`
 }
 
 // claimers are words of those whose claim goes on over what follows.
-var claimers = wordSet("he she they his her their says say said tells told claims claim asserts assert insists swears reckons thinks figures wants wrote quotes quoted shows calls")
+var claimers = scan.WordSet("he she they his her their says say said tells told claims claim asserts assert insists swears reckons thinks figures wants wrote quotes quoted shows calls")
 
-var partsOfInch = wordSet("half quarter quarters eighth eighths sixteenth sixteenths third thirds")
+var partsOfInch = scan.WordSet("half quarter quarters eighth eighths sixteenth sixteenths third thirds")
 
 // goesOn reports whether a clause has no subject of its own, or asks how many without saying of what: "… and gets two stiffeners",
 // "…, how many do you get".
-func goesOn(right []atom) bool {
-	w := reader{right}
+func goesOn(right []scan.Atom) bool {
+	w := measure.Reader{Atoms: right}
 	switch n := len(right); {
-	case goesOnWith[w.word(0)], ofWhole[w.word(0)] && w.word(1) != "of", w.word(0) == "how" && w.word(1) == "many" && helping[w.word(2)] != "", w.word(0) == "what" && helping[w.word(2)] != "" && ofNothingNamed[w.word(1)]:
+	case goesOnWith[w.Word(0)], ofWhole[w.Word(0)] && w.Word(1) != "of", w.Word(0) == "how" && w.Word(1) == "many" && lex.Helping[w.Word(2)] != "", w.Word(0) == "what" && lex.Helping[w.Word(2)] != "" && ofNothingNamed[w.Word(1)]:
 		return true
-	case n < 3 && (soldLengths[w.word(0)] || figureAt(right[0])), !slices.ContainsFunc(right, func(a atom) bool { return a.kind == aWord && a.text != "x" && a.text != "by" }), nthAlone[w.word(n-1)], w.word(n-1) == "?" && nthAlone[w.word(n-2)], w.word(0) == "i" && w.word(1) == "am" && w.word(2) == "off":
+	case n < 3 && (idiom.SoldLengths[w.Word(0)] || figureAt(right[0])), !slices.ContainsFunc(right, func(a scan.Atom) bool { return a.Kind == scan.Word && a.Text != "x" && a.Text != "by" }), nthAlone[w.Word(n-1)], w.Word(n-1) == "?" && nthAlone[w.Word(n-2)], w.Word(0) == "i" && w.Word(1) == "am" && w.Word(2) == "off":
 		return true
 	}
-	return holdsWord(right, "new") && !holdsWord(right, "post")
+	return idiom.HoldsWord(right, "new") && !idiom.HoldsWord(right, "post")
 }
 
 var (
-	ofWhole        = wordSet("top bottom total")
-	ofNothingNamed = wordSet("spacing width height length size number distance price")
-	nthAlone       = wordSet("then first second third fourth last lot")
+	ofWhole        = scan.WordSet("top bottom total")
+	ofNothingNamed = scan.WordSet("spacing width height length size number distance price")
+	nthAlone       = scan.WordSet("then first second third fourth last lot")
 )
 
-var goesOnWith = wordSet("gets has is are was goes needs takes stays comes sits stands")
+var goesOnWith = scan.WordSet("gets has is are was goes needs takes stays comes sits stands")
 
 // halfBehind reports whether a cut parts a figure from its fraction: "three and a half".
-func halfBehind(atoms []atom, cut partedAt) bool {
-	w := reader{atoms[cut.next:]}
-	return figureAt(atoms[cut.end-1]) && (partsOfInch[w.word(0)] || (w.word(0) == "a" || w.word(0) == "an") && partsOfInch[w.word(1)])
+func halfBehind(atoms []scan.Atom, cut partedAt) bool {
+	w := measure.Reader{Atoms: atoms[cut.next:]}
+	return figureAt(atoms[cut.end-1]) && (partsOfInch[w.Word(0)] || (w.Word(0) == "a" || w.Word(0) == "an") && partsOfInch[w.Word(1)])
 }
 
 // sharesThing reports whether two clauses speak of one quantity: the later one may correct the first, or go on with its list.
-func sharesThing(first, then []Act) bool {
+func sharesThing(first, then []act.Act) bool {
 	for _, a := range first {
 		for _, b := range then {
 			for _, s := range a.Statements {
@@ -135,24 +143,24 @@ func sharesThing(first, then []Act) bool {
 
 // saysBoth reports whether a whole line says what its two clauses say: what the second one states may be tried behind a question, and
 // claimed or tried where the first is.
-func saysBoth(whole, first, then []Act, claimed bool) bool {
-	said := map[string]ActKind{}
+func saysBoth(whole, first, then []act.Act, claimed bool) bool {
+	said := map[string]act.Kind{}
 	for _, a := range whole {
-		for _, form := range saidIn([]Act{a}) {
+		for _, form := range saidIn([]act.Act{a}) {
 			said[ofAnyPost(form)] = a.Kind
 		}
 	}
 	lead := first[len(first)-1].Kind
-	for i, acts := range [][]Act{first, then} {
+	for i, acts := range [][]act.Act{first, then} {
 		for _, a := range acts {
-			for _, form := range saidIn([]Act{a}) {
+			for _, form := range saidIn([]act.Act{a}) {
 				switch kind, ok := said[ofAnyPost(form)]; {
 				case !ok && form == "ask hardware":
 					// "a list of the lumber and hardware": it stands on the list of what to buy
 				case !ok:
 					return false
-				case kind == a.Kind || a.Kind != State:
-				case kind == Check && !claimed && !(i == 1 && lead == Check), kind == WhatIf && (i == 0 || lead == State):
+				case kind == a.Kind || a.Kind != act.State:
+				case kind == act.Check && !claimed && !(i == 1 && lead == act.Check), kind == act.WhatIf && (i == 0 || lead == act.State):
 					return false
 				}
 			}

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
 )
 
 // What a whole line lost or turned of its clauses is given to choose from; what hangs together is not asked about.
@@ -19,7 +21,7 @@ func TestReadTwice(t *testing.T) {
 		"what lumber are the posts and slab pitches an eighth to the foot":                         "ask post size; floor falls 1/8 in per 12 in",
 		"the end posts are 144 apart outside to outside, wall 42":                                  "",
 	} {
-		q := Read(said, Context{}).Ask
+		q := Read(said, act.Context{}).Ask
 		require.NotNil(t, q, said)
 		if choice != "" {
 			require.Contains(t, q.Choices, choice, said)
@@ -67,7 +69,7 @@ func TestClausesKeepApart(t *testing.T) {
 		"the place you walk through i'd hate to see that go under 34": "opening = 34 in",
 		"lower the gap": "bottom gap = 2 in",
 	} {
-		r := Read(said, Context{})
+		r := Read(said, act.Context{})
 		require.NotNil(t, r.Ask, said)
 		require.NotContains(t, heardForms(said), not, said)
 	}

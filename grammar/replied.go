@@ -4,6 +4,12 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"saywright/grammar/act"
+	"saywright/grammar/lex"
+	"saywright/grammar/lexicon"
+	"saywright/grammar/measure"
+	"saywright/grammar/parse"
+	"saywright/grammar/scan"
 	"saywright/solver"
 )
 
@@ -12,18 +18,18 @@ import (
 
 // replied reads a line that is no more than a value as the answer to what was asked for last. ok is false where it is no such
 // line, or may answer two things; then the question has those to choose from.
-func replied(line string, c Context, r Reading) (Reading, bool) {
+func replied(line string, c act.Context, r act.Reading) (act.Reading, bool) {
 	one, unit := onlyValue(line, c)
-	if len(c.Asked) == 0 || c.deep || !one {
+	if len(c.Asked) == 0 || c.Deep || !one {
 		return r, false
 	}
-	c.deep = true
-	var found []Reading
+	c.Deep = true
+	var found []act.Reading
 	var choices []string
 	for _, n := range c.Asked {
 		if got, ok := toldOf(n, line, c); ok {
 			found = append(found, got)
-			choices = append(choices, Normal(got.Acts))
+			choices = append(choices, parse.Normal(got.Acts))
 		}
 	}
 	if len(found) == 1 && (len(c.Asked) == 1 || unit) {
@@ -32,38 +38,38 @@ func replied(line string, c Context, r Reading) (Reading, bool) {
 	if len(found) > 1 && r.Ask != nil {
 		q := *r.Ask
 		q.Choices = choices
-		return Reading{Ask: &q}, false
+		return act.Reading{Ask: &q}, false
 	}
 	return r, false
 }
 
 // toldOf reads a value as said of a quantity.
-func toldOf(n solver.Name, line string, c Context) (Reading, bool) {
+func toldOf(n solver.Name, line string, c act.Context) (act.Reading, bool) {
 	for _, lead := range []string{n.String() + " ", n.String() + ", "} {
 		got := Read(lead+line, c)
-		if got.Ask != nil || len(got.Acts) != 1 || got.Acts[0].Kind != State || len(got.Acts[0].Statements) != 1 || got.Acts[0].Statements[0].Name != n {
+		if got.Ask != nil || len(got.Acts) != 1 || got.Acts[0].Kind != act.State || len(got.Acts[0].Statements) != 1 || got.Acts[0].Statements[0].Name != n {
 			continue
 		}
 		shift := utf8.RuneCountInString(lead)
 		got.Acts[0].At, got.Acts[0].End = max(0, got.Acts[0].At-shift), got.Acts[0].End-shift
 		return got, true
 	}
-	return Reading{}, false
+	return act.Reading{}, false
 }
 
 // onlyValue reports whether a line is one value, with words of bounds and empty ones, and whether the value has a unit.
-func onlyValue(line string, c Context) (ok, unit bool) {
-	letters, bad := foldLine(line)
+func onlyValue(line string, c act.Context) (ok, unit bool) {
+	letters, bad := scan.Fold(line)
 	if bad >= 0 {
 		return false, false
 	}
 	values := 0
-	for _, t := range lex(split(letters), c) {
-		switch t.kind {
-		case kNum, kSize:
+	for _, t := range lex.Tokens(scan.Split(letters), c) {
+		switch t.Kind {
+		case lexicon.Num, lexicon.Size:
 			values++
-			unit = t.amt.unit != bare
-		case kAbout, kRel, kBound, kFill, kTailFill, kComma, kStop, kIt, kOnly:
+			unit = t.Amt.Unit != measure.Bare
+		case lexicon.About, lexicon.Rel, lexicon.Bound, lexicon.Fill, lexicon.TailFill, lexicon.Comma, lexicon.Stop, lexicon.It, lexicon.Only:
 		default:
 			return false, false
 		}
@@ -78,18 +84,18 @@ var nouns = []struct{ begins, noun string }{
 
 // wentOn reads a line that has a value with its dimension, or a side, and no name, as said of what was spoken of last: "28 wide" and
 // "at the right end" right after the opening.
-func wentOn(line string, c Context, r Reading) (Reading, bool) {
-	if c.Subject == nil || c.deep || !saysNoName(line, c) {
+func wentOn(line string, c act.Context, r act.Reading) (act.Reading, bool) {
+	if c.Subject == nil || c.Deep || !saysNoName(line, c) {
 		return r, false
 	}
-	c.deep = true
+	c.Deep = true
 	for _, n := range nouns {
 		if !strings.HasPrefix(string(c.Subject.Quantity), n.begins) {
 			continue
 		}
 		lead := n.noun + " "
 		got := Read(lead+line, c)
-		if got.Ask != nil || len(got.Acts) != 1 || got.Acts[0].Kind != State || len(got.Acts[0].Statements) != 1 {
+		if got.Ask != nil || len(got.Acts) != 1 || got.Acts[0].Kind != act.State || len(got.Acts[0].Statements) != 1 {
 			return r, false
 		}
 		if st := got.Acts[0].Statements[0]; !strings.HasPrefix(string(st.Name.Quantity), n.begins) || st.Name.Quantity == solver.Openings || st.Name.Quantity == solver.Bays || st.Op == solver.Plus || st.Op == solver.Minus {
@@ -103,21 +109,21 @@ func wentOn(line string, c Context, r Reading) (Reading, bool) {
 }
 
 // saysNoName reports whether a line has a value with its dimension, or a side, and names nothing.
-func saysNoName(line string, c Context) bool {
-	letters, bad := foldLine(line)
+func saysNoName(line string, c act.Context) bool {
+	letters, bad := scan.Fold(line)
 	if bad >= 0 {
 		return false
 	}
 	values, dims, sides := 0, 0, 0
-	for _, t := range lex(split(letters), c) {
-		switch t.kind {
-		case kNum:
+	for _, t := range lex.Tokens(scan.Split(letters), c) {
+		switch t.Kind {
+		case lexicon.Num:
 			values++
-		case kDim:
+		case lexicon.Dim:
 			dims++
-		case kSide, kFromSide:
+		case lexicon.Side, lexicon.FromSide:
 			sides++
-		case kAbout, kRel, kBound, kFill, kTailFill, kComma, kStop, kIt, kOnly:
+		case lexicon.About, lexicon.Rel, lexicon.Bound, lexicon.Fill, lexicon.TailFill, lexicon.Comma, lexicon.Stop, lexicon.It, lexicon.Only:
 		default:
 			return false
 		}

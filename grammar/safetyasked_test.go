@@ -6,11 +6,12 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"saywright/grammar/act"
 	"saywright/solver"
 	"saywright/solver/exact"
 )
 
-func hears(line string, c Context) string {
+func hears(line string, c act.Context) string {
 	r := Read(line, c)
 	if r.Ask != nil {
 		return "? " + r.Ask.Text
@@ -32,7 +33,7 @@ func TestSafetyAsked(t *testing.T) {
 		"cautions": {"is this thing safe", "is it going to hold up", "how safe is it", "is it up to code"},
 	} {
 		for _, line := range lines {
-			r := Read(line, Context{})
+			r := Read(line, act.Context{})
 			require.Len(t, r.Acts, 1, line)
 			require.Equal(t, topic, r.Acts[0].Topic, line)
 			require.Equal(t, "ask cautions", r.Acts[0].String(), line)
@@ -40,7 +41,7 @@ func TestSafetyAsked(t *testing.T) {
 	}
 	for _, line := range []string{"I need a permit", "the opening has to be wide enough for a wheelchair", "make it wide enough for a wheelbarrow", "no gap that a kid can fall through",
 		"is four inches enough for a kid to fall through", "do I need a permit or six rails"} {
-		require.Contains(t, hears(line, Context{}), "? ", line)
+		require.Contains(t, hears(line, act.Context{}), "? ", line)
 	}
 }
 
@@ -56,17 +57,17 @@ func TestOtherStockTried(t *testing.T) {
 		"how many sixteens do I need":              "ask shopping",
 		"how many stiffeners would I need instead": "ask stiffeners",
 	} {
-		require.Equal(t, want, hears(line, Context{}), line)
+		require.Equal(t, want, hears(line, act.Context{}), line)
 	}
 }
 
 // What goes on about other boards is tried behind a trial of some, and sold besides behind what is sold.
 func TestStockGoesOn(t *testing.T) {
 	stock := solver.Name{Quantity: solver.Stock}
-	tried, told := Context{TriedStock: true, Tried: true, Answered: true}, Context{Subject: &stock, Answered: true}
+	tried, told := act.Context{TriedStock: true, Tried: true, Answered: true}, act.Context{Subject: &stock, Answered: true}
 	for _, row := range []struct {
 		line string
-		c    Context
+		c    act.Context
 		want string
 	}{
 		{"and tens", tried, "what if stock = 120 in; ask shopping"},
@@ -81,8 +82,8 @@ func TestStockGoesOn(t *testing.T) {
 
 // A post that leans into the opening leans to its side; where the side shows by nothing it is asked.
 func TestLeansToward(t *testing.T) {
-	open := func(side string, posts int) Context {
-		return Context{Now: func(n solver.Name) (exact.Rat, bool) {
+	open := func(side string, posts int) act.Context {
+		return act.Context{Now: func(n solver.Name) (exact.Rat, bool) {
 			switch n.Quantity {
 			case solver.AddedPosts:
 				return exact.Int(posts), true
@@ -98,7 +99,7 @@ func TestLeansToward(t *testing.T) {
 	}
 	for _, row := range []struct {
 		line string
-		c    Context
+		c    act.Context
 		want string
 	}{
 		{"post 1 leans into the opening 1/2 in 48", open("right", 1), "post 1 leans 1/2 in right in 48 in"},
@@ -113,13 +114,13 @@ func TestLeansToward(t *testing.T) {
 	}
 	for _, row := range []struct {
 		line string
-		c    Context
+		c    act.Context
 	}{
 		{"post 1 leans into the opening 1/2 in 48", open("right", 2)},
 		{"the added post leans into the opening 1/2 in 48", open("right", 2)},
 		{"the left post leans into the opening 3/8 in 48", open("right", 1)},
 		{"both posts lean into the opening a quarter inch over four feet", open("right", 1)},
-		{"post 1 leans into the opening 1/2 in 48", Context{}},
+		{"post 1 leans into the opening 1/2 in 48", act.Context{}},
 	} {
 		require.Contains(t, hears(row.line, row.c), "? ", row.line)
 	}
@@ -127,7 +128,7 @@ func TestLeansToward(t *testing.T) {
 
 // A bare yes takes no way out of several, and the one only when asked about it.
 func TestYesToWaysOut(t *testing.T) {
-	require.Equal(t, "? Which way out? Say its number, 1 to 3.", hears("yes", Context{Ways: 3}))
-	require.Equal(t, "? Shall I take that way out?", hears("ok", Context{Ways: 1}))
-	require.Equal(t, "take 2", hears("2", Context{Ways: 3}))
+	require.Equal(t, "? Which way out? Say its number, 1 to 3.", hears("yes", act.Context{Ways: 3}))
+	require.Equal(t, "? Shall I take that way out?", hears("ok", act.Context{Ways: 1}))
+	require.Equal(t, "take 2", hears("2", act.Context{Ways: 3}))
 }

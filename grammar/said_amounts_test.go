@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // amountsHeard are counts, sizes, limits, changes, slips and what is taken back, in the words of many people.
@@ -57,9 +60,9 @@ var amountsHeard = []struct{ line, want string }{
 
 func TestAmountPhrases(t *testing.T) {
 	for _, c := range amountsHeard {
-		r := Read(c.line, Context{})
+		r := Read(c.line, act.Context{})
 		require.Nil(t, r.Ask, c.line)
-		require.Equal(t, c.want, Normal(r.Acts), c.line)
+		require.Equal(t, c.want, parse.Normal(r.Acts), c.line)
 	}
 	for _, line := range []string{ // denied, doubted, or left open
 		"don't lock in six rails", "my brother swears by 2x6, but I don't", "whatever the gap is right now I don't want it an inch less",
@@ -68,7 +71,7 @@ func TestAmountPhrases(t *testing.T) {
 		"bay 2 bottom is 59 1/2, bay 2 bottom is 60", "I'm no longer sure about the gap", "we're two rails short", "the inspector signed off on six rails, so what now", "I'm not sold on option two",
 		"don't swap the six rails for seven", "I'd take an eighth off the gap, but not now",
 	} {
-		require.NotNil(t, Read(line, Context{}).Ask, line)
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 	for line, want := range map[string]string{ // asked, tried, claimed
 		"how many rails do we get with a 2 inch gap?": "what if gap = 2 in; ask rails",
@@ -76,6 +79,6 @@ func TestAmountPhrases(t *testing.T) {
 		"why take two of the rails out":               "why rails",
 		"is six the right number of rails":            "check rails = 6",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Polite people in full sentences: what leads up to a wish and what is only added to it, and the same words where they turn it; common
@@ -47,7 +50,7 @@ func TestCourtesy(t *testing.T) {
 		{"We have only ever used centimetres at home, so please use the metric system.", "units = metric"},
 		{"Please assume six rails.", "what if rails = 6"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"If you would be so good, don't tell me the number of rails.",
@@ -93,7 +96,7 @@ func TestCourtesy(t *testing.T) {
 		"Let me see a list of what not to buy.",
 		"What should I not do first when I get started?",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }
 
@@ -120,7 +123,7 @@ func TestHouseholdTold(t *testing.T) {
 		{"they sell eight- and ten-foot boards", "stock = 96 in, 120 in"},
 		{"He says the gap is 2 inches, and I do not know whether to believe him.", "check gap = 2 in"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"I have not come to the conclusion that the gaps should be 2 inches.", "My neighbor would be delighted with a walk-through of three feet.",
@@ -132,6 +135,6 @@ func TestHouseholdTold(t *testing.T) {
 		"The drawing is wrong about the wall",
 		"from one post to the next it's 6 feet",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

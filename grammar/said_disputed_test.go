@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What those who learn ask, and what those who check hold against the rest, whatever the words.
@@ -45,7 +48,7 @@ func TestLearnedAndChecked(t *testing.T) {
 		{"Not one twelve-footer left at the store.", "stock -= 144 in"},
 		{"well sir the doorway can't pinch down any tighter than thirty", "opening >= 30 in"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"whatever his plan says, use that", "I want whatever he says", "I'm telling you the gap is 3 inches", "he is not telling us the gap is 2 inches",
@@ -54,6 +57,6 @@ func TestLearnedAndChecked(t *testing.T) {
 		"throw two boards more than he has on the truck", "never wider than 3", "his plan is off", "can it be 40", "y tho", "I'm done with this plan", "sorry, i said five boards, meant nothing", "y = 3",
 		"he says the opening is 34, seems like a lot, make it 30", "he wanted to set the gap at an inch and a half, nothing wrong with that",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Turns of phrase of the site, the yard and the kitchen table, and what only looks like them.
@@ -62,9 +65,9 @@ func TestEverydayTurns(t *testing.T) {
 		"the slab runs downhill three quarters of an inch by the time you're at the right hand post": "floor at right = -3/4 in",
 		"gap 3. rails 6. actually gap 2":                                                             "gap = 3 in; rails = 6; gap = 2 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{"a wall that reaches my neighbor's, 3 feet", "he shoved it against the left post", "all the money in the world", "whoever painted this did it well", "the doorway need not be 40 inches wide", "forget what he said, the opening is 30", "put that board back", "don't let it go over 42 inches", "he'd have guessed fewer"} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 }

@@ -1,6 +1,11 @@
 package grammar
 
-import "testing"
+import (
+	"testing"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+)
 
 // TestFramedSets: a value is set, said about so or between two, whatever stands around it, and not where the same words ask, deny or doubt.
 func TestFramedSets(t *testing.T) {
@@ -40,7 +45,7 @@ func TestFramedSets(t *testing.T) {
 		{"my mother will accept the gap anywhere between 2 and 3", "gap in 2 in..3 in"},
 	}
 	for _, h := range heard {
-		if got := Normal(Read(h.line, Context{}).Acts); got != h.want {
+		if got := parse.Normal(Read(h.line, act.Context{}).Acts); got != h.want {
 			t.Errorf("%q: %q, want %q", h.line, got, h.want)
 		}
 	}
@@ -65,7 +70,7 @@ func TestFramedSets(t *testing.T) {
 		{"42 to 44 is not fine for the wall height", "wall height in 42 in..44 in"},
 	}
 	for _, n := range not {
-		if got := Normal(Read(n.line, Context{}).Acts); got == n.not {
+		if got := parse.Normal(Read(n.line, act.Context{}).Acts); got == n.not {
 			t.Errorf("%q is heard as %q", n.line, got)
 		}
 	}

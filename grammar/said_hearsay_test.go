@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What somebody else says, drew, wrote or promised, what stands beside it, and what only looks like it.
@@ -104,7 +107,7 @@ func TestHearsay(t *testing.T) {
 		"the plan's 2-1/2 gap is fine with me":                                                                "gap = 2-1/2 in",
 		"how high would five boards stand with two and a quarter between them":                                "what if rails = 5, gap = 2-1/4 in; ask wall height",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{
 		"I'll give you the gap once I've measured", "I'll tell you how many boards once they're here", "ask me about the doorway again tomorrow",
@@ -117,6 +120,6 @@ func TestHearsay(t *testing.T) {
 		"he drew it on a 2x6", "ask him how high he wants it", "compare his 5 boards with my 6", "he was right about the gap", "tell her yes", "don't listen to him", "shouldn't the gap be wider",
 		"does it check out", "did my brother get the span right?",
 	} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // howManyHeard are counts, sizes and limits, and several of them in one breath.
@@ -35,15 +38,15 @@ var howManyHeard = []struct{ line, want string }{
 
 func TestAmountsHowMany(t *testing.T) {
 	for _, c := range howManyHeard {
-		r := Read(c.line, Context{})
+		r := Read(c.line, act.Context{})
 		require.Nil(t, r.Ask, c.line)
-		require.Equal(t, c.want, Normal(r.Acts), c.line)
+		require.Equal(t, c.want, parse.Normal(r.Acts), c.line)
 	}
 	for _, line := range []string{ // denied, doubted, told of others
 		"my neighbor's wall had six rails and mine won't", "we lost two rails in the storm", "we can't do without two of those rails",
 		"gap and bottom gap both three inches?", "the yard only had 2x6", "the boards come in 2x6 and 2x8",
 	} {
-		require.NotNil(t, Read(line, Context{}).Ask, line)
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 	for line, want := range map[string]string{ // asked, tried, and what is none of it
 		"why is more than six rails out of the question?":    "why not rails > 6",
@@ -52,6 +55,6 @@ func TestAmountsHowMany(t *testing.T) {
 		"grab three extra boards in case the kid splits one": "spare = 3",
 		"do the rails come in 2x6?":                          "what if rail size = 2x6",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }

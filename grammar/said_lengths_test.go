@@ -1,6 +1,11 @@
 package grammar
 
-import "testing"
+import (
+	"testing"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+)
 
 // TestSaidLengths: whatever length it is, it is set, bounded, changed and taken back in these frames, and not where the same words ask,
 // deny or doubt.
@@ -37,7 +42,7 @@ func TestSaidLengths(t *testing.T) {
 		{"42 inches tops for the top of the wall", "wall height <= 42 in"},
 	}
 	for _, h := range heard {
-		if got := Normal(Read(h.line, Context{}).Acts); got != h.want {
+		if got := parse.Normal(Read(h.line, act.Context{}).Acts); got != h.want {
 			t.Errorf("%q: %q, want %q", h.line, got, h.want)
 		}
 	}
@@ -53,7 +58,7 @@ func TestSaidLengths(t *testing.T) {
 		{"do you know what the gap is now", "forget gap"},
 	}
 	for _, n := range not {
-		if got := Normal(Read(n.line, Context{}).Acts); got == n.not {
+		if got := parse.Normal(Read(n.line, act.Context{}).Acts); got == n.not {
 			t.Errorf("%q is read as %q", n.line, got)
 		}
 	}

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Turns of phrase about what stands along the wall, and what only looks like them.
@@ -75,7 +78,7 @@ func TestLengthwiseTurns(t *testing.T) {
 		"The opening has to be at least as wide as our wheelbarrow, which is 29 inches.": "opening >= 29 in",
 		"The doorway should be in the middle, and something like 40 inches wide.":        "opening side = middle; opening ~ 40 in",
 	} {
-		assert.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		assert.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{"right", "the right one", "take the posts back to the yard and hold them for me", "he's promising to bring the posts tomorrow", "is there no drop beyond the wall anymore?",
 		"they filled in the ground beyond the wall", "we run a tape between the posts every year", "move the doorway from the left", "wrong page", "why is there a post in the middle of the road",
@@ -85,6 +88,6 @@ func TestLengthwiseTurns(t *testing.T) {
 		"the wall is 42 and something high", "we'll get by on two boards until friday", "can it be done without a permit", "change the doorway to the left side or the right", "sorry, I said left",
 		"I meant the left side for the gate, or was it the right", "the gap for walking the dog", "from the left post it's 40 to where the opening ends", "the plan is marked by 3 coffee stains",
 		"does a 12 foot board match what you have", "would a 60 inch post fit in the truck", "not two bays", "would it hurt if I did not have 2 stiffeners"} {
-		assert.Empty(t, Read(said, Context{}).Acts, said)
+		assert.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 }

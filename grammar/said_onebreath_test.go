@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Corrections, changes and orders in one breath, and what only looks like them.
@@ -76,7 +79,7 @@ func TestOneBreath(t *testing.T) {
 		"he says the stifeners r 20 in apart is that rite":                                      "check stiffener spacing = 20 in",
 		"Please leave between two and three inches from the floor to the first board.":          "bottom gap in 2 in..3 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{
 		"undo the last few things I said", "should I undo the last two things", "don't undo the last two things", "he said to undo the last two", "undo that, no, don't",
@@ -84,8 +87,8 @@ func TestOneBreath(t *testing.T) {
 		"the boards might be an eighth wider than I told you", "nobody told me the gap is 2, is it true", "the yard wants twelve dollars a board", "bring the gap up an eighth, no",
 		"gap two make it what you like",
 	} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
-	require.Equal(t, "rails = 6; ask post height", Normal(Read("rails six, and how tall is that post", Context{}).Acts))
-	require.Equal(t, "spare = 10%", Normal(Read("add ten percent spare", Context{}).Acts))
+	require.Equal(t, "rails = 6; ask post height", parse.Normal(Read("rails six, and how tall is that post", act.Context{}).Acts))
+	require.Equal(t, "spare = 10%", parse.Normal(Read("add ten percent spare", act.Context{}).Acts))
 }

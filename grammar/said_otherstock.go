@@ -1,55 +1,33 @@
 package grammar
 
 import (
-	"regexp"
 	"strings"
 
+	"saywright/grammar/act"
+	"saywright/grammar/idiom"
 	"saywright/solver"
 )
 
-// boardsSold is boards named by how long they are sold: "eights", "8s", "ten-footers", "12 foot boards".
-const boardsSold = `!(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## s)|(## ' s)|(## [-] footers|footer|ft|foot [boards|board|lumber|lengths|stuff|sticks|ones])|(# boards|lengths|sticks|ones|pieces|lumber)) ?boards|ones|lengths|sticks`
-
-// otherStock are questions how many boards of another length it would take: the other length is tried, and what is to be bought then is asked.
-// "How many tens do I need" asks of what stands. Common ways of speech, no source.
-var otherStock = func() (list []placedPhrase) {
-	for _, s := range []string{
-		"^^ ?and|so|ok|but|then ?, how many BOARDS ?@ would|could|might|should i|we|it|that|this|you|they|one|(the (job|wall|rails)) ?then|instead|(have to)|(need to) need|take|want|use|buy|get|require|(come to)|be ?(for (it|this|that|me|us|all of it)) ?to ?buy|get ?instead|then|though \\? $$",
-		"^^ ?and|so|ok|but|then ?, how many BOARDS ?@ would|could|might|should i|we|it|that|this|you|they|one|(the (job|wall|rails)) ?then|instead|(have to)|(need to) need|take|want|use|buy|get|require|(come to)|be ?(for (it|this|that|me|us|all of it)) ?to ?buy|get ?instead|then|though $$",
-		"^^ ?and|so|ok|but|then ?, how many BOARDS ?@ do|does|will i|we|it|that|this|you|they|one ?(have to)|(need to) need|take|want|use|buy|get|require ?to ?buy|get instead ?\\? $$",
-		"^^ ?and|so|ok|but|then|or ?, how many BOARDS ?@ instead ?\\? $$",
-		"^^ and|or|but ?what|how ?about ?if with|in|using BOARDS instead ?\\? $$",
-		"^^ ?and|so|ok|but|then ?, how many boards|sticks|pieces ?would|do|will|does ?i|we|it|that|this|you ?need|take|want|use|buy if i|we|you ?(were to) ?just|only|all buy|bought|use|used|get|got|take|took|(go with)|(went with) BOARDS ?instead|then ?\\? $$",
-		"^^ ?and|so|ok|but|then ?, how many boards|sticks|pieces ?would|do|will|does ?i|we|it|that|this|you ?need|take|want|use|buy with|using ?all|only BOARDS ?instead|then ?\\? $$",
-	} {
-		list = append(list, placedPhrase{strings.Replace(s, "BOARDS", boardsSold, 1), "what if i buy only $1 , what do i have to buy", nil})
-	}
-	return list
-}()
-
-// stockOn is a line that goes on about other boards that were just tried: "and tens", "with twelves?", "or 3 m boards".
-var stockOn = regexp.MustCompile(`^(?:(?:and|or|ok|so|but|what about|how about)[, ]+)+(?:(?:if )?(?:with|in|using) )?(?:only )?([a-z0-9.' -]{2,24}?)(?: (?:then|instead))?[ ?.!]*$`)
-
 // triesStockOn reads such a line: right behind a trial of other boards they are tried too, and set nothing; behind what is on sale they are on sale
 // besides.
-func triesStockOn(line string, c Context) (Reading, bool) {
+func triesStockOn(line string, c act.Context) (act.Reading, bool) {
 	sold := c.Subject != nil && c.Subject.Quantity == solver.Stock && c.Subject.Item == "" && strings.HasPrefix(strings.ToLower(line), "and ")
-	if !c.TriedStock && !sold || c.deep {
-		return Reading{}, false
+	if !c.TriedStock && !sold || c.Deep {
+		return act.Reading{}, false
 	}
-	found := stockOn.FindStringSubmatch(strings.ToLower(strings.Join(strings.Fields(line), " ")))
+	found := idiom.StockOn.FindStringSubmatch(strings.ToLower(strings.Join(strings.Fields(line), " ")))
 	if found == nil {
-		return Reading{}, false
+		return act.Reading{}, false
 	}
 	tried := c.TriedStock
-	c.deep, c.TriedStock = true, false
+	c.Deep, c.TriedStock = true, false
 	if !tried {
 		r := Read("they have "+found[1]+" too", c)
-		return r, r.Ask == nil && len(r.Acts) == 1 && r.Acts[0].Kind == State && len(r.Acts[0].Statements) == 1 && r.Acts[0].Statements[0].Op == solver.Plus
+		return r, r.Ask == nil && len(r.Acts) == 1 && r.Acts[0].Kind == act.State && len(r.Acts[0].Statements) == 1 && r.Acts[0].Statements[0].Op == solver.Plus
 	}
 	r := Read("what if i buy only "+found[1]+", what do i have to buy", c)
-	if r.Ask != nil || len(r.Acts) != 2 || r.Acts[0].Kind != WhatIf || len(r.Acts[0].Statements) != 1 || r.Acts[0].Statements[0].Name.Quantity != solver.Stock {
-		return Reading{}, false
+	if r.Ask != nil || len(r.Acts) != 2 || r.Acts[0].Kind != act.WhatIf || len(r.Acts[0].Statements) != 1 || r.Acts[0].Statements[0].Name.Quantity != solver.Stock {
+		return act.Reading{}, false
 	}
 	for i := range r.Acts {
 		r.Acts[i].At, r.Acts[i].End = 0, len([]rune(line))

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Money and the yard, and what is measured, and what only looks like it.
@@ -96,7 +99,7 @@ func TestPurseTurns(t *testing.T) {
 		"save it as porch and quite":                                                                          "save porch; quit",
 		"for rails in each bay":                                                                               "rails = 4",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{
 		"it's not 8.60 for a ten foot 2x6 and 13.95 for a fourteen", "a ten foot 2x6 is 8.60 a foot and a twelve 9.10", "2x6 runs 3.40 a metre",
@@ -109,6 +112,6 @@ func TestPurseTurns(t *testing.T) {
 		"I can't fit sixteens in my van", "I have a choice of 3 or 4 rails", "please allow one spare key", "if it goes over 48 inches my husband will have a fit", "he claims it can be done for nothing",
 		"don't go past forty on this wall", "make it a four foot one", "twelve in a half hour", "three in a half wall", "the pose is fine", "4x4 posts at 10 foot, 19.75 inch gap",
 	} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Ways to ask for figures, lists and reasons, and what only looks like them.
@@ -84,12 +87,12 @@ func TestQueryTurns(t *testing.T) {
 		"gap & ht?":         "ask gap; ask wall height",
 		"why no stiffeners": "why stiffeners",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{"don't write me a list of the lumber and hardware", "he knows which lumber I should buy", "the lumber takeoff is wrong", "where do I mark my calendar", "I set the stop block to 66 1/2",
 		"where does that leave my brother", "what fits in my truck", "what other numbers did he give", "the order things get done in is up to me", "I'm careful when I build this", "there's no reason we can't have six boards", "that is the reason for the 3 inch gap",
 		"it doesn't come out to a 45 inch wall", "2x8 rails don't work", "what do we need, three stiffeners in every bay", "for that reason I'm not sure about the gap", "spare me the reasons", "what do I do with the offcuts", "where do I put my calendar", "how many bags of chips do I get", "I forgot the stiffeners", "the second bracket goes there", "his total is higher than yours", "y'all want six boards",
 		"I'll give you the gap once I've measured", "ask me about the doorway again tomorrow", "The boards should be spaced nicely, please.", "I don't know what gap I should use"} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 }

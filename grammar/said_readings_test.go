@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What tape, level and plumb line say, what it costs and what will not do, in full sentences, and what only looks like them.
@@ -38,7 +41,7 @@ func TestReadingsTold(t *testing.T) {
 		"Please bring the gap as low as it will go, but never under an inch and a half.":                                                  "smallest gap; gap >= 1-1/2 in",
 		"why can't the bays go beyond 72":                                                                                                 "why not bay > 72 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for said, not := range map[string]string{
 		"the floor is not level between the end posts":                                  "floor at right = 0 in",
@@ -52,6 +55,6 @@ func TestReadingsTold(t *testing.T) {
 		"I thought these rails were five and a quarter across the face":                 "rail face = 5-1/4 in",
 		"we had 137 for the span, but maybe it should be 136":                           "span = 136 in",
 	} {
-		require.NotEqual(t, not, Normal(Read(said, Context{}).Acts), said)
+		require.NotEqual(t, not, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 }

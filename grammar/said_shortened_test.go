@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Notes written short, and what only looks like them.
@@ -115,7 +118,7 @@ func TestShortenedNotes(t *testing.T) {
 		"no slat closer than 40 mm to the next":                    "gap >= 40 mm",
 		"how does that work out with 6 rails and a 2 inch gap now": "what if rails = 6, gap = 2 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{
 		"opening lt 36",              // less than, or left?
@@ -130,7 +133,7 @@ func TestShortenedNotes(t *testing.T) {
 		"underside 60",               // of what?
 		"twelves ten, sixteens fifteen",
 	} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 	for said, want := range map[string]string{
 		"gap 2, opening 36, scratch 36": "gap = 2 in; opening = 36 in; forget opening",
@@ -140,6 +143,6 @@ func TestShortenedNotes(t *testing.T) {
 		"stock twelves fourteens":       "stock = 144 in, 168 in",
 		"set the gap to half":           "gap = 1/2 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 }

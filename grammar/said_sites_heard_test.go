@@ -1,6 +1,11 @@
 package grammar
 
-import "testing"
+import (
+	"testing"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+)
 
 // Money, prices and what the site measures, in more words; and lines that sound like them and are not.
 func TestSitesHeardGist(t *testing.T) {
@@ -17,8 +22,8 @@ func TestSitesHeardGist(t *testing.T) {
 		{"don't scrap it all from the top", ""},
 		{"that is the plan I want opened", ""},
 	} {
-		r := Read(c.said, Context{})
-		if got := Normal(r.Acts); got != c.want {
+		r := Read(c.said, act.Context{})
+		if got := parse.Normal(r.Acts); got != c.want {
 			t.Errorf("%q: heard %q, want %q", c.said, got, c.want)
 		}
 	}

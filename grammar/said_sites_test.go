@@ -1,6 +1,11 @@
 package grammar
 
-import "testing"
+import (
+	"testing"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+)
 
 // What is told at the site and in the yard, and what only looks like it.
 func TestPhrasesOfSites(t *testing.T) {
@@ -72,7 +77,7 @@ func TestPhrasesOfSites(t *testing.T) {
 		{"take half an inch off each board end", "trim = 1/2 in"},
 		{"could the second rail go with its top at 16 inches?", "what if rail 2 top = 16 in"},
 	} {
-		if got := Normal(Read(c.line, Context{}).Acts); got != c.want {
+		if got := parse.Normal(Read(c.line, act.Context{}).Acts); got != c.want {
 			t.Errorf("%s\n\tgot  %s\n\twant %s", c.line, got, c.want)
 		}
 	}

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Turns of phrase that are set to the plain ones; each was once read as something else.
@@ -36,11 +39,11 @@ func TestTurnsOfPhrase(t *testing.T) {
 		"42 high, six rails, whatever gap that makes":                        "wall height = 42 in; rails = 6",
 		"a list of everything I should pick up":                              "ask shopping",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
+		require.Equal(t, want, parse.Normal(r.Acts), line)
 	}
 	for _, line := range []string{"save this below the name porch", "2 over the top rail for the posts", "widen the bays two"} {
-		require.NotNil(t, Read(line, Context{}).Ask, line)
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }

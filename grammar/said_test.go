@@ -4,6 +4,11 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+	"saywright/grammar/phrase"
+	"saywright/grammar/scan"
 )
 
 // TestSetPhrasesHold holds what the set phrases read against harmless sentences with the same words.
@@ -19,22 +24,22 @@ func TestSetPhrasesHold(t *testing.T) {
 		{"rails an eighth shorter", "fit = 1/8 in"},
 		{"they sell tens and twelves, 2x6", "stock 2x6 = 120 in, 144 in"},
 	} {
-		r := Read(c.line, Context{})
-		require.Equal(t, c.want, Normal(r.Acts), c.line)
+		r := Read(c.line, act.Context{})
+		require.Equal(t, c.want, parse.Normal(r.Acts), c.line)
 	}
 	for _, line := range []string{"he said three inches, so that's the gap, I doubt it", "we talked about a 40 inch wall", "the lowest is nice", "we want the wall as low as 36"} {
-		require.NotNil(t, Read(line, Context{}).Ask, line)
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }
 
 // TestPatternsOfSetPhrases holds the language of set phrases: groups, what is kept, places, and that the longest wins.
 func TestPatternsOfSetPhrases(t *testing.T) {
-	b := phrasebookOf([]placedPhrase{
+	b := phrase.BookOf([]phrase.Placed{
 		{"cats|(small dogs)|birds sleep", "pets rest", nil},
 		{"?(so that) they !(come in|go out) at ##", "$1 $2", nil},
 		{"cats sleep # long", "cats $1", nil},
 		{"^ hush !.. please $$", "say $1", nil},
-		{"mind", "heed", func(_, after []atom) bool { return len(after) > 0 }},
+		{"mind", "heed", func(_, after []scan.Atom) bool { return len(after) > 0 }},
 		{`pay \$`, "pay money", nil},
 	})
 	for said, want := range map[string]string{
@@ -48,7 +53,7 @@ func TestPatternsOfSetPhrases(t *testing.T) {
 		"the cats of the neighbors sleep":   "the cats of the neighbors sleep",
 		"they come in late, they go out at": "they come in late , they go out at",
 	} {
-		letters, _ := foldLine(said)
-		require.Equal(t, want, textOf(b.setIn(split(letters))), said)
+		letters, _ := scan.Fold(said)
+		require.Equal(t, want, scan.Text(b.SetIn(scan.Split(letters))), said)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What builders, clerks and old joiners say in their own way is heard; what only sounds like it is asked back.
@@ -40,12 +43,12 @@ func TestTradePhrases(t *testing.T) {
 		{"opening thirty two, oh shoot, thirty four", "opening = 34 in"},
 		{"label on the brackets says 3/16 thick", "check bracket thickness = 3/16 in"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"in my day we gave it plenty of room", "stop the added post", "I read it wrong", "what would cause the gap to grow", "make sure nobody moves the post", "first I wanted a pony",
 		"an opening of thirty-six that's under thirty", "got 67 1/4 on that one bay", "couldn't we just do it the way the other crew does",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

@@ -4,6 +4,10 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/hear"
+	"saywright/grammar/parse"
 )
 
 // What is tried, changed a little, taken back and kept, and what only looks like it.
@@ -101,7 +105,7 @@ func TestTrialTurns(t *testing.T) {
 		"How does the garden wall plan compare with the one called kitchen?":                   "compare garden wall, kitchen",
 		"put the deck one next to the back porch one so I can see the difference":              "compare deck, back porch",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{
 		"we left one of the boards out in the rain",
@@ -136,9 +140,9 @@ func TestTrialTurns(t *testing.T) {
 		"is it the gap I want at 3",
 		"I could spare forty dollars",
 	} {
-		require.NotContains(t, Normal(Read(said, Context{}).Acts), "=", said)
-		for _, a := range Read(said, Context{}).Acts {
-			require.False(t, alters[a.Kind] || a.Kind == Compare, said)
+		require.NotContains(t, parse.Normal(Read(said, act.Context{}).Acts), "=", said)
+		for _, a := range Read(said, act.Context{}).Acts {
+			require.False(t, hear.Alters[a.Kind] || a.Kind == act.Compare, said)
 		}
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Whether a figure is true is asked in many ways, and what is tried out stays so whatever is asked of the rest.
@@ -38,13 +41,13 @@ func TestTruthPhrases(t *testing.T) {
 		{"haud on, the drop isnae thirty, it's thirty-nine", "drop = 39 in"},
 		{"how come we cannae get eight rails in", "why not rails = 8"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"we have room for six rails", "would it be right to say make the gap 3", "don't save it",
 		"would I be right in making the gap 3", "I've half a mind to make the gap 3",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 	for _, c := range [][2]string{ // nothing of this is a claim, or a trial
 		{"the contractor insists on six rails", "rails = 6"},
@@ -52,6 +55,6 @@ func TestTruthPhrases(t *testing.T) {
 		{"I'd like the cut list as a spreadsheet", "ask cuts as csv"},
 		{"for six rails, make the gap 3", "rails = 6; gap = 3 in"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // TestTurnedPhrases reads turns of phrase by which somebody corrects, passes on or leans on what was said, and lines that only look so.
@@ -49,6 +52,6 @@ func TestTurnedPhrases(t *testing.T) {
 		{"all measurements from him are in mm", ""},
 		{"not all figures are in mm", ""},
 	} {
-		require.Equal(t, c.want, Normal(Read(c.said, Context{}).Acts), c.said)
+		require.Equal(t, c.want, parse.Normal(Read(c.said, act.Context{}).Acts), c.said)
 	}
 }

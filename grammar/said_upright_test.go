@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What is said of what stands upright or lies across the wall, and what only looks like it.
@@ -128,7 +131,7 @@ func TestUprightTurns(t *testing.T) {
 		"is there room for six boards":                                                         "what if rails = 6",
 		"rls 5, btm 3, top 41":                                                                 "rails = 5; bottom gap = 3 in; wall height = 41 in",
 	} {
-		assert.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		assert.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{
 		"The boards should be spaced nicely, please.",
@@ -160,6 +163,6 @@ func TestUprightTurns(t *testing.T) {
 		"take that out of what I told you",
 		"maybe a wider gap, say 3",
 	} {
-		assert.Empty(t, Read(said, Context{}).Acts, said)
+		assert.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 }

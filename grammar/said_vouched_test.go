@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Wherever the figure of somebody else stands, and whatever is doubted of it, it is checked and never set; what is only tried out stays so.
@@ -35,14 +38,14 @@ func TestVouchedPhrases(t *testing.T) {
 		{"the plasterer wants to know why we couldn't have six rails", "why not rails = 6"},
 		{"why did five rails get thrown out", "why not rails = 5"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"take six rails off the drawing", "he has counted six rails, take two off the drawing",
 		"surely not six rails", "I have doubts about six rails", "is his 3 for the gap better than mine",
 		"would I be wrong to have told you the gap is 3", "don't change anything yet but make the gap 3",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 	for _, c := range [][2]string{ // nothing of this is a claim, or a trial
 		{"the clerk at the yard says they only have eights and tens", "stock = 96 in, 120 in"},
@@ -50,7 +53,7 @@ func TestVouchedPhrases(t *testing.T) {
 		{"the sketch says the gap is 3, mine is 2", "check gap = 3 in; gap = 2 in"},
 		{"what if we had six rails, where would they stand", "what if rails = 6; ask posts"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 }
 
@@ -74,11 +77,11 @@ func TestOverseasPhrases(t *testing.T) {
 		{"her plan never lets bay 1 get shorter than 55 inches", "check bay 1 >= 55 in"},
 		{"how far is the opening from the left post, and how far from the right one", "ask opening from left; ask opening from right"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 	for _, line := range []string{
 		"my mate has six", "throw his drawing at the wall", "a gap's no good", "chuck it",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Claims put on the scales, and lines that only look like them.
@@ -50,20 +53,20 @@ func TestWeighedClaims(t *testing.T) {
 		"The gap is 2. He claims two bays at 62 each.":                                        "gap = 2 in; check bays = 2, bay = 62 in",
 		"The end posts are 163-1/2 apart face to face. The contractor claims two bays at 62.": "span = 163-1/2 in; check bays = 2, bay = 62 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{
 		"she never wanted me to think the gap is 3", "I'm not supposed to believe the gap is 3", "I trust this: gap 2-1/2", "in the margin of error: 1/16", "written along the edge of the board",
 		"two rails, both right", "is either wrong", "first he said five rails, then six, I'll take four", "he crossed out 5 rails", "claim one", "he bet me ten bucks",
 	} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 	for said, want := range map[string]string{ // what turns on one word
 		"something looks off, show me the marks": "ask cautions; ask marks",
 		"The gap is 2. He says 3.":               "gap = 2 in; check gap = 3 in",
 		"he says the gap is 2-1/2, both rails":   "check gap = 2-1/2 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 }
 
@@ -116,14 +119,14 @@ func TestBoughtKeptAndMeasured(t *testing.T) {
 		"bay 1, rail by rail from the bottom: 64-1/4, 64-5/16, 64-3/8":                                    "measured bay 1 rail 1 = 64-1/4 in; measured bay 1 rail 2 = 64-5/16 in; measured bay 1 rail 3 = 64-3/8 in",
 		"the second board is screwed on for good, top edge 16-3/4":                                        "fixed rail 2 top = 16-3/4 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{
 		"I found six boards", "found two rails cracked", "my husband will kill me if the gap is over 3 inches", "I draw the line at 3 inches", "we can go to 40 and not an inch more", "an extra post just in case",
 		"just in: a new saw", "nothing in stock", "the second one it is not", "right, I'm away from home", "ground over there is lower than here", "the floor's out of level", "in my day we left three inches",
 		"forget all the measurements", "forget all the prices", "forget the boards I have", "will I stay under 300", "save my work",
 	} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 	for said, want := range map[string]string{
 		"that's all, what do I buy":              "ask shopping",
@@ -134,6 +137,6 @@ func TestBoughtKeptAndMeasured(t *testing.T) {
 		"I'm not sure what to put for the gap":   "help gap",
 		"drop is about 30, no, 32 at most":       "drop <= 32 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // TestWondered: what is tried, wondered at, asked why, asked inside of another sentence and taught is heard in other words, of any quantity.
@@ -67,7 +70,7 @@ func TestWondered(t *testing.T) {
 		{"how tall are the new posts, and what size are they", "ask post height; ask added post size"},
 		{"how many boards, how far apart, and how high is the wall", "ask rails; ask gap; ask wall height"},
 	} {
-		require.Equal(t, h.want, Normal(Read(h.line, Context{}).Acts), h.line)
+		require.Equal(t, h.want, parse.Normal(Read(h.line, act.Context{}).Acts), h.line)
 	}
 }
 
@@ -92,8 +95,8 @@ func TestNotWondered(t *testing.T) {
 		"what would six boards do to my back",
 		"beats me how wide to make the doorway",
 	} {
-		r := Read(line, Context{})
-		require.NotNil(t, r.Ask, "%q: %s", line, Normal(r.Acts))
+		r := Read(line, act.Context{})
+		require.NotNil(t, r.Ask, "%q: %s", line, parse.Normal(r.Acts))
 	}
 	for _, n := range []struct{ line, not string }{
 		{"explain why the first board is out an inch", "why not rails = 1"},
@@ -105,6 +108,6 @@ func TestNotWondered(t *testing.T) {
 		{"what would the gap be with five", "what if gap = 5 in"},
 		{"the opening comes out right of the post", "opening side = left"},
 	} {
-		require.NotEqual(t, n.not, Normal(Read(n.line, Context{}).Acts), n.line)
+		require.NotEqual(t, n.not, parse.Normal(Read(n.line, act.Context{}).Acts), n.line)
 	}
 }

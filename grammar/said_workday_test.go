@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // Turns of phrase of a day's work at the wall, and what only looks like them.
@@ -83,10 +86,10 @@ func TestWorkdayTurns(t *testing.T) {
 		"what if we opened the walk-through up to 38":                                                "what if opening = 38 in",
 		"anything in this I should worry about before I sign off":                                    "ask cautions",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 	for _, said := range []string{"six boards a week", "six boards go up tomorrow", "six boards for the bench", "the opening doesn't fit", "the gap is off", "the gap is over by 3", "no need to redo the drawing", "the last guy in here cut every rail a quarter short", "Twenty dollars is the most I'd pay for a sixteen footer.", "she says she'll be here by six with the boards", "suppose we keep six boards and bring the wall down to 46, what's the gap", "we dropped four boards off the truck", "run me over to the yard", "he went down to four", "I haven't decided between five and six boards.", "I don't know yet how high the wall should be.", "take five, everybody", "I've got twenty dollars for lunch",
 		"spacing's twenty four", "they bought 2 gates", "take that end would you", "save the offcuts for the stove", "where did I put my pencil", "how long till the truck gets here", "I already made the cuts", "gap's gonna be uh two and uh somethin"} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // A unit in a question is wanted for its answer alone; what is meant to last, or stands beside a figure, is said of all. Common ways of
@@ -24,9 +27,9 @@ func TestShownIn(t *testing.T) {
 		{"in millimeters please", "units = metric", ""},
 		{"gap 60, in mm", "gap = 60 mm; units = metric", ""},
 	} {
-		r := Read(c.line, Context{})
+		r := Read(c.line, act.Context{})
 		require.Nil(t, r.Ask, c.line)
-		require.Equal(t, c.want, Normal(r.Acts), c.line)
+		require.Equal(t, c.want, parse.Normal(r.Acts), c.line)
 		for _, a := range r.Acts {
 			require.Equal(t, c.units, a.Units, c.line)
 		}
@@ -36,7 +39,7 @@ func TestShownIn(t *testing.T) {
 // What stands behind "in" alone is no file.
 func TestPrintedInWhat(t *testing.T) {
 	for _, line := range []string{"print the plan in mm", "print it in color", "print the plan in ink please"} {
-		require.NotNil(t, Read(line, Context{}).Ask, line)
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
-	require.Equal(t, "print to porch.html", Normal(Read("print the plan in porch.html", Context{}).Acts))
+	require.Equal(t, "print to porch.html", parse.Normal(Read("print the plan in porch.html", act.Context{}).Acts))
 }

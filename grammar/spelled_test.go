@@ -7,14 +7,18 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"saywright/grammar/act"
+	"saywright/grammar/measure"
+	"saywright/grammar/parse"
+	"saywright/grammar/scan"
 	"saywright/solver"
 	"saywright/solver/exact"
 )
 
 // atomsOf cuts a line as Read does.
-func atomsOf(line string) []atom {
-	letters, _ := foldLine(line)
-	return split(letters)
+func atomsOf(line string) []scan.Atom {
+	letters, _ := scan.Fold(line)
+	return scan.Split(letters)
 }
 
 // unhyphenated are the ways that a spelled number is written or dictated: with its hyphens, and without.
@@ -40,10 +44,10 @@ func TestCardinals(t *testing.T) {
 }
 
 func holdsCardinal(t *testing.T, words string, n int) {
-	r := reader{atomsOf(words)}
-	got, next, ok := r.whole(0)
-	require.True(t, ok && got.bad == "" && next == len(r.atoms), "%q: got %+v up to word %d", words, got, next)
-	require.True(t, got.val.Eq(exact.Int(n)), "%q: got %s want %d", words, got.val, n)
+	r := measure.Reader{Atoms: atomsOf(words)}
+	got, next, ok := r.Whole(0)
+	require.True(t, ok && got.Bad == "" && next == len(r.Atoms), "%q: got %+v up to word %d", words, got, next)
+	require.True(t, got.Val.Eq(exact.Int(n)), "%q: got %s want %d", words, got.Val, n)
 	if n == 0 {
 		return // nothing of the three can be 0
 	}
@@ -57,9 +61,9 @@ func holdsCardinal(t *testing.T, words string, n int) {
 }
 
 func holdsLine(t *testing.T, line string, want solver.Statement) {
-	got := Read(line, Context{})
+	got := Read(line, act.Context{})
 	require.Nil(t, got.Ask, "%q was asked back: %+v", line, got.Ask)
-	require.Equal(t, want.String(), Normal(got.Acts), "%q", line)
+	require.Equal(t, want.String(), parse.Normal(got.Acts), "%q", line)
 }
 
 // denominator is a part of an inch in words: an ordinal of Unicode CLDR 41 (common/rbnf/en.xml, spellout-ordinal), and the
@@ -87,7 +91,7 @@ func TestSpelledFractions(t *testing.T) {
 				words := s.spell("spellout-cardinal", k) + " " + plural(part, k)
 				f := exact.New(int64(k), int64(d))
 				for i, said := range unhyphenated(words) {
-					clear := i == 0 || tapeDenominator[d] && (k <= 20 || k%10 == 0)
+					clear := i == 0 || measure.TapeDenominator[d] && (k <= 20 || k%10 == 0)
 					for _, whole := range []int{0, 2, 35} {
 						line, want := said, f
 						if whole > 0 {
@@ -134,15 +138,15 @@ func plural(part string, k int) string {
 
 // holdsFraction reports whether a fraction was read; it must be where it is clear, and must be right where it is read.
 func holdsFraction(t *testing.T, line string, want exact.Rat, clear bool) bool {
-	r := reader{atomsOf(line)}
-	got, next, ok := r.mixed(0)
-	if !clear && (!ok || got.bad != "" || next < len(r.atoms)) {
-		r := Read("gap "+line, Context{})
-		require.NotNil(t, r.Ask, "%q was taken for %s", line, Normal(r.Acts))
+	r := measure.Reader{Atoms: atomsOf(line)}
+	got, next, ok := r.Mixed(0)
+	if !clear && (!ok || got.Bad != "" || next < len(r.Atoms)) {
+		r := Read("gap "+line, act.Context{})
+		require.NotNil(t, r.Ask, "%q was taken for %s", line, parse.Normal(r.Acts))
 		return false
 	}
-	require.True(t, ok && got.bad == "" && next == len(r.atoms), "%q: got %+v up to word %d of %d", line, got, next, len(r.atoms))
-	require.True(t, got.val.Eq(want), "%q: got %s want %s", line, got.val, want)
+	require.True(t, ok && got.Bad == "" && next == len(r.Atoms), "%q: got %+v up to word %d of %d", line, got, next, len(r.Atoms))
+	require.True(t, got.Val.Eq(want), "%q: got %s want %s", line, got.Val, want)
 	if v := exact.Int(24); want.Less(v) {
 		holdsLine(t, "gap "+line+" inches", solver.Of(solver.Gap, solver.Eq, solver.Inches(want)))
 	}

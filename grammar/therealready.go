@@ -5,6 +5,12 @@ import (
 	"strconv"
 	"strings"
 
+	"saywright/grammar/act"
+	"saywright/grammar/askback"
+	"saywright/grammar/lex"
+	"saywright/grammar/parse"
+	"saywright/grammar/scan"
+	"saywright/grammar/ways"
 	"saywright/solver"
 )
 
@@ -27,7 +33,7 @@ var (
 	soMany      = regexp.MustCompile(`^(?:(?:but|and|so|well|oh|no|hey|fyi) ,? ?)*(?:i|we) (?:(?:have|'ve|already|got|bought|own|still) )+([0-9]{1,4}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a|an) (?:of the |of those )?((?:rail )?brackets?|screws|(?:post )?bases?|(?:post )?caps?|anchors?)(?: (?:already|now|here|there|too|at home|at hand|on hand|on site|in the (?:garage|shed|barn|shop|truck)|on the truck|left over|lying around))*(?: [.!])*$`)
 	asksToBuy   = regexp.MustCompile(`\b(?:buy|buying|need|order|get|shopping|cost|costs|purchase|price)\b`)
 	besideParts = regexp.MustCompile(`\b(?:besides|beside|apart from|aside from|without|except|except for|excluding|not counting|other than|leaving out|minus) ` + whoseParts + atHandParts + `\b(?: [.?!])*$`)
-	partsClause = wordSet(", . ; ? ! so then if since because as now but")
+	partsClause = scan.WordSet(", . ; ? ! so then if since because as now but")
 	ofTheParts  = regexp.MustCompile(`(?:post )?[a-z]+`)
 	partsOnList = map[string]string{"post": "post", "posts": "post", "bracket": "bracket", "brackets": "bracket", "hangers": "bracket", "screws": "screws",
 		"base": "post base", "bases": "post base", "cap": "post cap", "caps": "post cap", "anchor": "anchor", "anchors": "anchor", "bolts": "anchor",
@@ -37,47 +43,47 @@ var (
 
 // thereAlready asks back about parts that are there already; hardware that is counted is heard as it is. Where the line asks what to buy, too, that is
 // asked for with each choice.
-func thereAlready(line, said string, atoms []atom, c Context) (Reading, bool) {
-	if mayMatch(soMany, said) {
+func thereAlready(line, said string, atoms []scan.Atom, c act.Context) (act.Reading, bool) {
+	if ways.MayMatch(soMany, said) {
 		if m := soMany.FindStringSubmatch(said); m != nil {
 			form := "have " + partsOnList[strings.TrimPrefix(strings.TrimPrefix(m[2], "rail "), "post ")] + " x " + digitsOf(m[1])
 			if acts, ok := parsed(form, line); ok {
-				return Reading{Acts: acts}, true
+				return act.Reading{Acts: acts}, true
 			}
 		}
 	}
 	if items := toldThere(said); len(items) > 0 {
 		return askThere(items, 0, ""), true
 	}
-	if m := matchOf(areThere, said); m != nil && standingBoards.MatchString(said) {
-		return askedBack(0, "Which rails are up, and how high are their top edges?", "fixed rail 1 top = 8 in"), true
+	if m := lex.MatchOf(areThere, said); m != nil && standingBoards.MatchString(said) {
+		return askback.AskedBack(0, "Which rails are up, and how high are their top edges?", "fixed rail 1 top = 8 in"), true
 	}
-	if !matchesWay(asksToBuy, said) {
-		return Reading{}, false
+	if !ways.MatchesWay(asksToBuy, said) {
+		return act.Reading{}, false
 	}
 	for from, i := 0, 0; i <= len(atoms); i++ {
-		if i < len(atoms) && !partsClause[atoms[i].text] {
+		if i < len(atoms) && !partsClause[atoms[i].Text] {
 			continue
 		}
-		if items := toldThere(textOf(atoms[from:i])); len(items) > 0 {
-			if buys := readHeld(line, cutOut(atoms, from, min(i+1, len(atoms))), c); onlyBuying(buys) {
-				return askThere(items, atoms[from].at, Normal(buys.Acts)), true
+		if items := toldThere(scan.Text(atoms[from:i])); len(items) > 0 {
+			if buys := readHeld(line, scan.CutOut(atoms, from, min(i+1, len(atoms))), c); onlyBuying(buys) {
+				return askThere(items, atoms[from].At, parse.Normal(buys.Acts)), true
 			}
 		}
 		from = i + 1
 	}
-	if m := matchOf(besideParts, said); m != nil {
+	if m := lex.MatchOf(besideParts, said); m != nil {
 		at := strings.Count(said[:strings.Index(said, m[0])], " ")
 		end := at + strings.Count(m[0], " ") + 1
-		if buys := readHeld(line, cutOut(atoms, at, end), c); onlyBuying(buys) {
-			return askThere(itemsOf(m[1]), atoms[at].at, Normal(buys.Acts)), true
+		if buys := readHeld(line, scan.CutOut(atoms, at, end), c); onlyBuying(buys) {
+			return askThere(itemsOf(m[1]), atoms[at].At, parse.Normal(buys.Acts)), true
 		}
 	}
-	return Reading{}, false
+	return act.Reading{}, false
 }
 
 // askThere asks how much of the items is there; then is what the line asks for besides.
-func askThere(items []string, at int, then string) Reading {
+func askThere(items []string, at int, then string) act.Reading {
 	example := "have 4x4 42 in x 1"
 	if short := items[0]; short != "post" && short != "stiffener" && short != "rail" && short != "lumber" {
 		example = strings.Replace("have "+short+" x 4", "hardware", "bracket", 1)
@@ -86,16 +92,16 @@ func askThere(items []string, at int, then string) Reading {
 	if then != "" {
 		q.Facts = append(q.Facts, solver.Fact{Key: "then", Names: []string{then}})
 	}
-	return Reading{Own: true, Ask: q}
+	return act.Reading{Own: true, Ask: q}
 }
 
 // onlyBuying reports whether a reading only asks what to buy or what it costs.
-func onlyBuying(r Reading) bool {
+func onlyBuying(r act.Reading) bool {
 	if r.Ask != nil || len(r.Acts) == 0 {
 		return false
 	}
 	for _, a := range r.Acts {
-		if a.Kind != Ask || a.Name != nil || a.Topic != "shopping" && a.Topic != "cost" && a.Topic != "hardware" {
+		if a.Kind != act.Ask || a.Name != nil || a.Topic != "shopping" && a.Topic != "cost" && a.Topic != "hardware" {
 			return false
 		}
 	}
@@ -105,7 +111,7 @@ func onlyBuying(r Reading) bool {
 // toldThere lists what a clause tells is there already, nil where it tells nothing of that.
 func toldThere(said string) []string {
 	for _, way := range []*regexp.Regexp{areThere, someoneHas, putThemUp, nottoBuy} {
-		m := matchOf(way, said)
+		m := lex.MatchOf(way, said)
 		if m == nil {
 			continue
 		}
@@ -116,14 +122,6 @@ func toldThere(said string) []string {
 		return items
 	}
 	return nil
-}
-
-// matchOf is the match of an expression with its groups, nil where there is none.
-func matchOf(way *regexp.Regexp, said string) []string {
-	if !mayMatch(way, said) {
-		return nil
-	}
-	return way.FindStringSubmatch(said)
 }
 
 func itemsOf(parts string) (items []string) {

@@ -4,27 +4,32 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/hear"
+	"saywright/grammar/parse"
+	"saywright/grammar/scan"
 )
 
 // What one line does must go together; an act too many is asked back, or is no act.
 func TestActsGoTogether(t *testing.T) {
-	at := func(said string, acts ...Act) Reading {
-		letters, _ := foldLine(said)
-		return together(Reading{Acts: acts}, split(letters))
+	at := func(said string, acts ...act.Act) act.Reading {
+		letters, _ := scan.Fold(said)
+		return hear.Together(act.Reading{Acts: acts}, scan.Split(letters))
 	}
-	require.NotNil(t, at("put that back", Act{Kind: Redo}, Act{Kind: Undo, At: 4}).Ask)
-	require.NotNil(t, at("open at home", Act{Kind: Open, Words: []string{"at home"}}).Ask)
-	require.NotNil(t, at("the boys only set the stop once", Act{Kind: State}, Act{Kind: Quit, At: 22, End: 26}).Ask)
-	require.NotNil(t, at("quit, gap 2", Act{Kind: Quit, End: 4}, Act{Kind: State, At: 6}).Ask)
-	require.Nil(t, at("save it as deck, stop", Act{Kind: Save, Words: []string{"deck"}}, Act{Kind: Quit, At: 17, End: 21}).Ask)
-	require.Nil(t, at("open mill race", Act{Kind: Open, Words: []string{"mill race"}}).Ask)
-	r := at("why has the list got so many boards", Act{Kind: Why, Topic: "shopping"}, Act{Kind: Ask, Topic: "shopping"})
-	require.Equal(t, "why shopping", Normal(r.Acts))
+	require.NotNil(t, at("put that back", act.Act{Kind: act.Redo}, act.Act{Kind: act.Undo, At: 4}).Ask)
+	require.NotNil(t, at("open at home", act.Act{Kind: act.Open, Words: []string{"at home"}}).Ask)
+	require.NotNil(t, at("the boys only set the stop once", act.Act{Kind: act.State}, act.Act{Kind: act.Quit, At: 22, End: 26}).Ask)
+	require.NotNil(t, at("quit, gap 2", act.Act{Kind: act.Quit, End: 4}, act.Act{Kind: act.State, At: 6}).Ask)
+	require.Nil(t, at("save it as deck, stop", act.Act{Kind: act.Save, Words: []string{"deck"}}, act.Act{Kind: act.Quit, At: 17, End: 21}).Ask)
+	require.Nil(t, at("open mill race", act.Act{Kind: act.Open, Words: []string{"mill race"}}).Ask)
+	r := at("why has the list got so many boards", act.Act{Kind: act.Why, Topic: "shopping"}, act.Act{Kind: act.Ask, Topic: "shopping"})
+	require.Equal(t, "why shopping", parse.Normal(r.Acts))
 }
 
 // What one sentence says is not carried over into the next by a point, a tag or a unit that was said too late.
 func TestSentencesStandAlone(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"sheet says post cut 43-1/4, right? boards 5-3/8 actual face": "check cut post = 43-1/4 in; rail face = 5-3/8 in",
 		"44 high max. six rails":                                                        "wall height <= 44 in; rails = 6",
 		"kerf 1/8. metric please, gap 60":                                               "kerf = 1/8 in; units = metric; gap = 60 mm",
@@ -35,13 +40,13 @@ func TestSentencesStandAlone(t *testing.T) {
 		"what did you put the post there for. 2 stiffeners per bay":                     "why posts; stiffeners = 2",
 	})
 	for _, line := range []string{"metric please, kerf 1/8", "I work in millimeters. close the gap an eighth"} {
-		require.NotNil(t, Read(line, Context{}).Ask, line)
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
 	}
 }
 
 // A question or a claim behind a statement leaves it what it is.
 func TestStatementsBesideQuestions(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"wall fifty, and the other guy cut the rails in bay 2 at 61 and 3/8, was that right":       "wall height = 50 in; check cut bay 2 = 61-3/8 in",
 		"leave three inches under the bottom board, and the quote comes to 412, does that hold up": "bottom gap = 3 in; check cost = 412.00",
 		"fit 1/8, and why can't we have the 42 inch opening they drew":                             "fit = 1/8 in; why not opening = 42 in",
@@ -64,9 +69,9 @@ func TestSentencesKeepTheirOwn(t *testing.T) {
 		"a box of 200 screws is 14.50. twelves are ten fifty":                                       "price screws 200 = 14.50; price rails 144 in = 10.50",
 		"bays no wider than 78. The entrance has to fit a wheelchair, so 38 inches or more":         "bay <= 78 in; opening >= 38 in",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
+		require.Equal(t, want, parse.Normal(r.Acts), line)
 	}
 }
 
@@ -83,14 +88,14 @@ func TestStatementsStandBesideOthers(t *testing.T) {
 		"six rails, and call it six":                           "rails = 6",
 		"the saw takes 3 mm per cut, and the plan has 6 rails": "kerf = 3 mm; check rails = 6",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
+		require.Equal(t, want, parse.Normal(r.Acts), line)
 	}
 	for _, line := range []string{"kerf of 0.125, and the reading on rail 3 in bay 1 was bad, throw it away", "brkt ears 5/8, and can you scratch that last change, then tell me the gap",
 		"lift the wall to 50, and bay one, what's its width", "the smallest mark on my tape is 1 mm, and clear the opening to 36"} {
-		for _, a := range Read(line, Context{}).Acts {
-			require.False(t, a.Kind == Forget || a.Kind == Undo, line)
+		for _, a := range Read(line, act.Context{}).Acts {
+			require.False(t, a.Kind == act.Forget || a.Kind == act.Undo, line)
 		}
 	}
 }
@@ -105,9 +110,9 @@ func TestSentencesAreNotDrawnOn(t *testing.T) {
 		"Bay two, along the bottom, I measure 54. he says bay 1 is 60 and bay 2 is 66-3/4":                      "measured bay 2 bottom = 54 in; check bay 1 = 60 in, bay 2 = 66-3/4 in",
 		"the yard totaled it at 345. is there anything I have to be careful about with this":                    "check cost = 345.00; ask cautions",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
+		require.Equal(t, want, parse.Normal(r.Acts), line)
 	}
 }
 
@@ -125,10 +130,10 @@ func TestWhatIsSetStaysSet(t *testing.T) {
 		"could you please double the opening, and start over":                            "opening *= 2; start over",
 		"gap 3, and might I ask how many boards that comes to":                           "gap = 3 in; ask rails",
 	} {
-		r := Read(line, Context{})
+		r := Read(line, act.Context{})
 		require.Nil(t, r.Ask, line)
-		require.Equal(t, want, Normal(r.Acts), line)
+		require.Equal(t, want, parse.Normal(r.Acts), line)
 	}
-	require.NotNil(t, Read("the gap limit", Context{}).Ask)
-	require.NotNil(t, Read("the gap limit, scrap it", Context{}).Ask) // which limit, or all of the gap?
+	require.NotNil(t, Read("the gap limit", act.Context{}).Ask)
+	require.NotNil(t, Read("the gap limit, scrap it", act.Context{}).Ask) // which limit, or all of the gap?
 }

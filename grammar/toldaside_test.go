@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
 )
 
 // What is said in jest, of what came to nothing, of boards for another work, of others' walls and of what somebody thinks sets nothing.
@@ -46,9 +48,9 @@ func TestToldAside(t *testing.T) {
 		"leave everything but the gap alone",
 		"he wanted the gap at two",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"take an inch off the wall":                          "wall height -= 1 in",
 		"six boards would be nice":                           "rails = 6",
 		"she wants the gap at two":                           "gap = 2 in",
@@ -64,7 +66,7 @@ func TestToldAside(t *testing.T) {
 
 // A denial before what is wanted, what stays and what goes, a farewell to one part of it, a reason of the house, what was and what is now.
 func TestMeantSo(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"keep everything but the gap":                                                                    "forget gap",
 		"drop everything but the gap":                                                                    "forget all but gap",
 		"never mind the cost, where does the new post go":                                                "ask posts",

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What was so once, what others have in theirs, what somebody beside is told to do and what is not wanted set nothing and answer
@@ -41,7 +44,7 @@ func TestToldBesides(t *testing.T) {
 		"that quote for 380 was for the shed",
 		"his bill of 220 is for the gate",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 	for _, c := range [][2]string{
 		{"the gap was 2 yesterday, now it's 2 1/4", "gap = 2-1/4 in"},
@@ -70,6 +73,6 @@ func TestToldBesides(t *testing.T) {
 		{"gap two and a half, and under the bottom one, well, I'll measure that later", "gap = 2-1/2 in"},
 		{"how many sticks do I load on the truck", "ask shopping"},
 	} {
-		require.Equal(t, c[1], Normal(Read(c[0], Context{}).Acts), c[0])
+		require.Equal(t, c[1], parse.Normal(Read(c[0], act.Context{}).Acts), c[0])
 	}
 }

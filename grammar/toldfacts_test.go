@@ -5,6 +5,8 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 	"saywright/solver"
 )
 
@@ -23,15 +25,15 @@ func TestFactsAreStated(t *testing.T) {
 		"the brackets my neighbor gave me are an eighth thick according to the catalog": "check bracket thickness = 1/8 in",
 		"the brackets my neighbor gave me are supposedly an eighth thick":               "check bracket thickness = 1/8 in",
 	} {
-		require.Equal(t, want, Normal(Read(line, Context{}).Acts), line)
+		require.Equal(t, want, parse.Normal(Read(line, act.Context{}).Acts), line)
 	}
 }
 
 // To leave something is to keep it: "no, leave that" behind a trial takes nothing back.
 func TestLeavingTakesNothingBack(t *testing.T) {
-	c := Context{Subject: &solver.Name{Quantity: solver.Rails}}
+	c := act.Context{Subject: &solver.Name{Quantity: solver.Rails}}
 	for _, line := range []string{"no leave that", "leave them", "no leave them"} {
 		require.Empty(t, Read(line, c).Acts, line)
 	}
-	require.Equal(t, "forget rails", Normal(Read("no drop that", c).Acts))
+	require.Equal(t, "forget rails", parse.Normal(Read("no drop that", c).Acts))
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What was so, and what is not so, is not passed over as if it were a filler.
@@ -13,7 +16,7 @@ func TestToldOver(t *testing.T) {
 		"I haven't made up my mind between 2x4 and 2x6 rails", "we were this close to a 30 inch doorway", "nobody wanted five boards",
 		"my neighbor was after the fewest boards", "I can't say I wanted five boards",
 	} {
-		require.Empty(t, Read(said, Context{}).Acts, said)
+		require.Empty(t, Read(said, act.Context{}).Acts, said)
 	}
 	for said, want := range map[string]string{
 		"we were aiming for five boards":                   "rails = 5",
@@ -25,6 +28,6 @@ func TestToldOver(t *testing.T) {
 		"I was told six boards":                            "check rails = 6",
 		"well I was worried there, yes let's go with that": "take that",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What only names the topic of a question sets nothing; what is set before a question does.
@@ -16,6 +19,6 @@ func TestTopicWhy(t *testing.T) {
 		"give every bay two stiffeners, their spacing 450 mm or less":     "stiffeners = 2; stiffener spacing <= 450 mm",
 		"two stiffeners per bay, six boards and keep them 2 inches apart": "stiffeners = 2; rails = 6; gap = 2 in",
 	} {
-		require.Equal(t, want, Normal(Read(said, Context{}).Acts), said)
+		require.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 }

@@ -4,6 +4,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
 )
 
 // What a line truly leaves open is asked back, and sets, tries and asks nothing; common practice of speech, no source.
@@ -23,14 +26,14 @@ func TestWhatIsTrulyOpenIsAskedBack(t *testing.T) {
 		"take the opening in another two inches", "shift the opening another 6 inches to the left", "let me check with my wife, gap 2", "gap 2, how many rails did he say",
 		"he got me a dozen boards", "opening like most doors", "I'm between five and six rails", "how much higher does the wall get if I add a rail",
 	} {
-		r := Read(line, Context{})
-		require.NotNil(t, r.Ask, "%s: %s", line, Normal(r.Acts))
+		r := Read(line, act.Context{})
+		require.NotNil(t, r.Ask, "%s: %s", line, parse.Normal(r.Acts))
 	}
 }
 
 // The same words are taken where they leave nothing open.
 func TestWhatIsNotOpenIsTaken(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"opening on the right for the kids": "opening side = right", "between five and six rails": "rails in 5..6",
 		"the cheapest one": "cheapest", "whichever is cheapest": "cheapest", "go with whatever is cheapest": "cheapest",
 		"how much is this going to run me":                "ask cost",
@@ -50,7 +53,7 @@ func TestWhatIsNotOpenIsTaken(t *testing.T) {
 
 // One word makes another of all the rest.
 func TestTurnsThatMend(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		"added post level with the wall, scratch that, an inch and a half above it": "post height = wall height + 1-1/2 in",
 		"posts level with the top, no, two inches over it":                          "post height = wall height + 2 in",
 		"added post flush with the wall, wait, an inch under it":                    "post height = wall height - 1 in",

@@ -23,7 +23,7 @@ func TestClausesThatTurnAreAskedBack(t *testing.T) {
 		"the wall is 42 inches high, the tape was bent", "the wall is 42 inches high, I misread the ruler", "the garage door needs an 8 foot opening",
 		"I have six boards", "the walk-through should be comfortable for everybody, please", "save it as that",
 	} {
-		heard, clear := hear(said)
+		heard, clear := hearing(said)
 		require.False(t, clear, "%q: %q", said, heard)
 	}
 }
@@ -48,7 +48,7 @@ func TestClausesThatOnlySoundSoTurnNothing(t *testing.T) {
 		"how come I can't get eight rails in":                       "why not rails = 8",
 		"where'd you get that many boards on the shopping list":     "why shopping",
 	} {
-		heard, clear := hear(said)
+		heard, clear := hearing(said)
 		require.True(t, clear, "%q: %q", said, heard)
 		require.Equal(t, form, strings.Join(heard, "; "), said)
 	}

@@ -7,6 +7,10 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/lex"
+	"saywright/grammar/lexicon"
+	"saywright/grammar/spelling"
 )
 
 var typedWord = regexp.MustCompile(`[A-Za-z]{2,}`)
@@ -35,7 +39,7 @@ func TestTypingErrors(t *testing.T) {
 		if p.file != "phrases.tsv" {
 			continue
 		}
-		was, clear := hear(p.said)
+		was, clear := hearing(p.said)
 		if !clear || namesFile(was) {
 			continue // any name is a name to save under, or of a wall
 		}
@@ -48,13 +52,13 @@ func TestTypingErrors(t *testing.T) {
 					continue
 				}
 				said++
-				heard, clear := hear(line)
+				heard, clear := hearing(line)
 				switch {
 				case !clear:
 					asked++
 				case slices.Equal(heard, was):
 					same++
-				case words().known[strings.ToLower(typed)] || english()[strings.ToLower(typed)] || vocab().neutral[strings.ToLower(typed)]:
+				case lex.Words().Known[strings.ToLower(typed)] || spelling.English()[strings.ToLower(typed)] || lexicon.Vocab().Neutral[strings.ToLower(typed)]:
 					other++
 				default:
 					wrong++

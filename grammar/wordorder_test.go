@@ -4,11 +4,13 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"saywright/grammar/act"
 )
 
 // A figure, a topic or a limit that is said first is heard as in the plain order.
 func TestWordOrder(t *testing.T) {
-	requireReads(t, Context{}, map[string]string{
+	requireReads(t, act.Context{}, map[string]string{
 		// Figures first.
 		"Thirty-nine inches: that is the height we have in mind for the wall":              "wall height = 39 in",
 		"forty two and a half off the patio, that's how high they'd like the wall":         "wall height = 42-1/2 in",
@@ -69,6 +71,6 @@ func TestWordOrder(t *testing.T) {
 		"40 inches is how tall his wall is", "longer than three hours it can't be", "my boots, where are they", "the wall I got wrong. It's on the other side of the yard",
 		"six boards, that's what we used to have", "what I want between the boards is two or three inches",
 	} {
-		require.Empty(t, Read(line, Context{}).Acts, line)
+		require.Empty(t, Read(line, act.Context{}).Acts, line)
 	}
 }

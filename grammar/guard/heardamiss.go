@@ -1,0 +1,53 @@
+package guard
+
+import (
+	"regexp"
+	"strings"
+
+	"saywright/grammar/act"
+	"saywright/grammar/askback"
+	"saywright/grammar/hear"
+	"saywright/solver"
+)
+
+// Lines of which something is heard though something else is said: what is not asked for ("no need to tell me why the gap is what it is"), what
+// is asked of the hearer's own work, help with a lift, rails that are gone, a count that reads as inches ("can I get six in there").
+
+// countWord is a count that may stand without its noun.
+const countWord = `(?:one|two|three|four|five|six|seven|eight|nine|ten|[0-9]+)`
+
+// heardAmiss are such lines, each with what is heard of it.
+var heardAmiss = []hear.OpenWay{
+	{Looks: hear.KindOf(act.Ask, act.Why, act.Teach, act.ShowAll), Way: regexp.MustCompile(`\b(?:no need|do not bother|no point|no use) (?:to|in|for you to) (?:tell|telling|show|showing|explain|explaining|say|give|list|draw|read|go)\b`), Ask: askback.WhatToKnow.Open("gap 2-1/2")},
+	{Looks: asksAny, Way: regexp.MustCompile(`\byour own (?:fence|wall|deck|porch|house|place|gate|garden|yard)\b`), Ask: askback.OnlyTheWall.Open("how many rails")},
+	{Looks: hear.KindOf(act.Forget), Way: regexp.MustCompile(`\b(?:lift|hold|move|carry|grab|raise) (?:this|that|these|those) (?:[a-z]+|[0-9]+) (?:by|x) (?:[a-z]+|[0-9]+)`), Ask: askback.ForgetWhat.Open("forget gap")},
+	{Looks: hear.Stated(solver.Span), Way: regexp.MustCompile(`\bbetween\b.*\b(?:comes?|goes?|stands?|sits?|is|are|stays?|posts) (?:one|two|three|1|2|3|another) more\b`), Ask: askback.Meant.Open("one more added post")},
+	{Looks: valued, Way: regexp.MustCompile(`\bneither (?:the |my |our )?[a-z ]+ nor (?:the |my |our )?[a-z ]+ (?:is|are|equals?|measures?) `), Not: regexp.MustCompile(`\b(?:under|over|below|above|more|less) `), Ask: askback.Meant.Open("gap at most 3, bottom gap at most 3")},
+	{Looks: hear.Stated(solver.Rails, solver.Opening, solver.AddedPosts, solver.Gap, solver.Stiffeners), Way: regexp.MustCompile(`\b(?:rails?|boards?|slats?|planks?|posts?|stiffeners?|[0-9/]+|` + countWord + `) (?:gone|missing|stolen)(?: now| already| again)?(?: [.!])*$`), Ask: askback.Meant.Open("one rail fewer")},
+	{Looks: hear.Stated(solver.Bay), Way: regexp.MustCompile(`\bbay ` + countWord + ` [^,]*, (?:and )?(?:the )?next (?:one )?(?:is |at )?` + countWord), Ask: askback.WhichBayIs.Open("bay 2 is 50")},
+	{Looks: hear.Stated(solver.Gap, solver.BottomGap, solver.WallHeight), Way: regexp.MustCompile(`^(?:and |but |so )*no more (?:rails|boards|slats|planks|posts|bays|stiffeners|brackets)\b`), Ask: askback.Meant.Open("rails at most 6")},
+	{Looks: hear.KindOf(act.Check), Way: regexp.MustCompile(`\b(?:top|bottom|lowest|highest) (?:one|rail|board|slat|plank)s?\b.*\b(?:longer|shorter)\b`), Ask: askback.Meant.Open("cut list")},
+	{Looks: hear.Stated(solver.BottomGap), Way: regexp.MustCompile(`\bhow (?:high|far|low|tall)(?: up)? ?(?:is|'s|does|do) (?:the|that) (?:bottom|lowest|first|low) one\b`), Ask: askback.Meant.Open("how high is the bottom rail")},
+	{Looks: triesLength, Way: regexp.MustCompile(`\b(?:get|fit|put|squeeze|have|cram) ` + countWord + ` in (?:there|here|it|each|every|all|under)\b`), Ask: askback.Meant.Open("what if six rails")},
+	{Looks: triesItsGoal, Way: regexp.MustCompile(`\bwith\b`), Ask: askback.Meant.Open("what if five rails")},
+}
+
+// triesLength reports whether a length is tried.
+func triesLength(a act.Act) bool {
+	return a.Kind == act.WhatIf && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Length
+}
+
+// triesItsGoal reports whether the best of a quantity is tried together with a value of it: "the biggest gap with five".
+func triesItsGoal(a act.Act) bool {
+	if a.Kind != act.WhatIf {
+		return false
+	}
+	for _, goal := range a.Statements {
+		for _, st := range a.Statements {
+			if goal.Name.Quantity == solver.Goal && st.Name.Quantity != solver.Goal && strings.HasSuffix(goal.Value.Word, " "+string(st.Name.Quantity)) {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,79 @@
+package hear
+
+import (
+	"slices"
+	"strings"
+
+	"saywright/grammar/lex"
+	"saywright/grammar/lexicon"
+	"saywright/grammar/measure"
+	"saywright/grammar/scan"
+)
+
+// plusJoins turns a "plus" or an "also" that only joins two clauses into a comma: "gap two inches plus bay max six feet" adds nothing to the gap. It adds
+// where a value follows it ("gap plus a quarter"), and between names that nothing was told of ("the wall plus the cap is 44").
+func plusJoins(in []lex.Token) []lex.Token {
+	told := false // before in the sentence stands more than names
+	for i := range in {
+		switch t := &in[i]; {
+		case t.Kind == lexicon.Stop || t.Kind == lexicon.QMark:
+			told = false
+		case i > 0 && i+1 < len(in) && (t.Kind == lexicon.Change && t.Text == "plus" && (joinsClauses(in[i+1:], told) || countsAnew(in, i)) ||
+			t.Kind == lexicon.SellMore && t.Text == "also" && !mayBeSold[in[i+1].Kind]):
+			t.Kind, t.Found, t.Text = lexicon.Comma, nil, ","
+			told = false
+		case t.Kind != lexicon.Part && t.Kind != lexicon.Loc && t.Kind != lexicon.Comma:
+			told = true
+		}
+	}
+	return in
+}
+
+// mayBeSold are the classes of what follows where an "also" adds to the lengths on sale.
+var mayBeSold = map[lexicon.Kind]bool{lexicon.Num: true, lexicon.Size: true, lexicon.Sell: true, lexicon.SellMore: true, lexicon.StockWord: true, lexicon.Have: true, lexicon.Head: true, lexicon.Only: true, lexicon.Comma: true, lexicon.Stop: true, lexicon.QMark: true}
+
+// countsAnew reports whether behind the "plus" at token i something is counted that was not spoken of: "stiffener spacing 32 plus 5 rails".
+func countsAnew(in []lex.Token, i int) bool {
+	if i+2 >= len(in) || in[i+1].Kind != lexicon.Num || in[i+1].Amt.Unit != measure.Bare || in[i+2].Kind != lexicon.Part || !countedParts[in[i+2].Key()] || strings.HasPrefix(in[i+2].Text, "board") || strings.HasPrefix(in[i+2].Text, "plank") {
+		return false
+	}
+	key := in[i+2].Key()
+	return !slices.ContainsFunc(in[:i], func(t lex.Token) bool { return t.Kind == lexicon.Part && t.Key() == key })
+}
+
+// countedParts are parts that are set by how many there are.
+var countedParts = scan.WordSet("rail stiffener bay")
+
+// kindAt is the class of token i, 0 past the end.
+func kindAt(in []lex.Token, i int) lexicon.Kind {
+	if i >= len(in) {
+		return 0
+	}
+	return in[i].Kind
+}
+
+// joinsClauses reports whether what stands behind a "plus" is a clause of its own.
+func joinsClauses(behind []lex.Token, told bool) bool {
+	switch behind[0].Kind {
+	case lexicon.Part, lexicon.Loc:
+		for i := 1; told && i < len(behind); i++ {
+			switch behind[i].Kind {
+			case lexicon.Num, lexicon.Size:
+				return true
+			case lexicon.Stop, lexicon.QMark:
+				return false
+			}
+		}
+		return false
+	case lexicon.Num:
+		if k := kindAt(behind, 1); k == lexicon.Size || k == lexicon.StockWord || k == lexicon.Part || k == lexicon.Loc {
+			return told && (behind[0].Amt.Unit == measure.Feet || behind[0].Amt.Unit == measure.Metric) // "gap 2 plus 14 foot 2x6s are 13.20"
+		}
+		return false
+	case lexicon.Factor, lexicon.It:
+		return false
+	case lexicon.Quest:
+		return told && behind[0].Key() != "posts" // "overall 12 feet plus the posts"
+	}
+	return told
+}

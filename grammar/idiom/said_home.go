@@ -1,0 +1,92 @@
+package idiom
+
+import "saywright/grammar/phrase"
+
+// homePhrases are ways in which people at home tell what they want, where they stood as they measured it, and what is nobody's business.
+var homePhrases = []phrase.Set{
+	// What they think of, and what they would be glad of.
+	{"i|we am|are ?all|both ?just|currently|still|now thinking ?of ?maybe|perhaps #", "we want $1"},
+	{"it would be ?such ?quite blessing|relief|godsend|mercy|treat|dream|kindness|comfort|pleasure|joy|delight|weight ?off ?my ?mind|shoulders if", "it would be nice if"},
+	{"it would be ?such ?quite big|huge|great|real|enormous|tremendous help|relief|comfort|load|weight ?off ?my ?mind|shoulders if", "it would be nice if"},
+	{"^ what|thing|things|something ?that i|we care|cares|worry|mind ?about ?the most|mostly ?of|above ?all ?about ?now is|are|would ?be ?having|getting|keeping|making ?sure ?that", "i want"},
+	{"^ what matters|counts ?the most|mostly ?to|for ?ME is|are|would ?be ?having|getting|keeping", "i want"},
+	{"suppose|supposing|imagine|pretend i|we|you|they ?all ?just tried|try ?out ?with", "suppose"},
+	{"what if i|we|you|they ?all ?just tried|try ?out ?with", "what if"},
+	// What they saw and measured.
+	{"between ?two ?both ?porch|deck|patio|front|back|outer|end|outside|corner POST ?, ?as measured|measuring|taken|going|reading|measure ?from ?inside ?face to ?inside ?face", "between the posts"},
+	{"# of ?open|clear|empty|free|usable|plain air|room|space between", "$1 between"},
+	{"slopes|sloped|pitched|pitches|slants|tilts|graded for|to ?let ?allow ?shed ?help ?good ?the drainage|runoff|rain|rainwater|water|drain ?runs|run ?off|away", "slopes"},
+	{"i|we|PERSON ?just held|hold|set|laid|lay|placed|stuck|leaned|pressed|ran ?my|the|our ?little ?big ?# ?long ?spirit|torpedo level|levels|plumb ?bob|line ?up against|on|to|onto|alongside|beside ?of", "i put a level on"},
+	{"# RAIL|upright|uprights ?in|per|to|for ?each|every ?BAY to stiffen|strengthen|reinforce|steady|firm|stabilize|brace ?up ?it|things|them|everything|that|WALL|RAIL|whole ?thing|WALL ?up ?bit|little ,", "$1 stiffeners per bay ,"},
+	{"# RAIL|upright|uprights ?in|per|to|for ?each|every ?BAY to stiffen|strengthen|reinforce|steady|firm|stabilize|brace ?up ?it|things|them|everything|that|WALL|RAIL|whole ?thing|WALL ?up ?bit|little $", "$1 stiffeners per bay"},
+	{"# BAY to|that ?need ?we|i ?will ?must fill|board|cover|close|infill|filling|boarding ?in|up ?with|using ?RAIL ?, ?all|in ?told|all|total|together $", "$1 bays"},
+	{"kitchen|school|wooden|desk|sewing|plastic|folding|cloth|tailor|cheap|children ruler|yardstick|tape ?measure", "ruler"},
+	{"two|both|any|pair|neighboring ?two ?of ?these|those|them|my BRACKET ?will|would|can|could|do|may !bump|bumps|touch|hit|clash|collide|meet|rub|foul|bang|knock", "the brackets $1"},
+	{"higher|further|farther ?up than ?its ?the top|upper ?edge of RAIL", "above the top edge of the board"},
+	{"higher|further|farther ?up than RAIL 's top|upper ?edge", "above the top edge of the board"},
+	{"marks|lines|divisions|graduations|markings|ticks on ?my|the ?old ?measuring tape|ruler|rule ?measure", "tape"},
+	{"!sixteenths|eighths|quarters|thirtyseconds|sixteenth|eighth|quarter ?, ?and|but ?it|they ?go|goes|does|is no|not|nothing|never ?any ?go ?is finer|smaller|closer|further|less ?than ?that $", "$1"},
+	{"BAY ?in ?between ?two POST ?should|must|to ?all come|comes|coming|turn|turns|end|work|works out|up ?to|at|with|be ?be ?exactly|precisely same|equal|identical", "bay the same"},
+	{"!first|second|third|fourth - !BAY", "$1 $2"},
+	{"!RAIL ?from|on|up|at ?bottom|top has|have|gets # to fit|go|slot|sit ?in|into|between ?it|there $", "$1 measures $2"},
+	{"from bottom|top|floor has|have|gets # to fit|go|slot|sit ?in|into|between ?it|there $", "from the bottom measures $1"},
+	// One rail is there already.
+	{"there|we|i is|are|have|got ?already ?just one RAIL ?already up|on|mounted|installed|in|there ?place ?, ?the ?very bottom|lowest|first ?one|board|rail ?, ?and ?with its top ?edge ?is|at|sits|sitting|being ?at #", "the bottom board is already up , its top is at $1"},
+	// What is written on a paper.
+	{"PAPER says|tells|wants|calls|asks|said|told|wanted ?us|me|you ?for to ?put ?my MARK ?up ?on ?the POST ?at", "the plan has marks at"},
+	// What they have, where it came from, and what the store did.
+	{"^ from|out|over|of ?of ?left ?my|our ?PERSON 's ?old|back|little shed|garage|barn|attic|basement|workshop|shop|pile|loft|project|job|house|deck|fence|yard|place ?pile ?, i|we", "i"},
+	{"^ from ?left ?over ?my|our ?old|back|little|last|previous|other shed|garage|barn|attic|basement|workshop|shop|pile|loft|project|job|house|deck|fence|yard|place ?pile ?, i|we", "i"},
+	{"SELLER ?has|have ?just ?now ?apparently stopped|quit|ceased carrying|selling|stocking|having|offering", "they stopped carrying"},
+	{"SELLER|they ?has|have ?just ?now ?apparently discontinued|discontinuing", "they stopped carrying"},
+	{"at|by checkout|register|cashier ?counter|desk|line $", ""},
+	// Keeping, calling and taking.
+	{"and hang|hold|hanging ?on to|onto it|this|that|them ?, ?please", "and keep it"},
+	{"i|we liked|preferred|wanted|loved it|that ?better|more ?the ?way ?it ?was before i|we took it|that ?back ?, so|and", ""},
+	{"^ out|from|among|between ?all ?of those|these|them|all|your ?options|choices|ways|suggestions|possibilities ,", ""},
+	{"^ of those|these|all ?options|choices|ways|suggestions|possibilities ,", ""},
+	{"that|this trial|test|tryout|experimental|tried one is|was|'s", "that trial is"},
+	{"little|tiny|cute|shiny|fancy|silly|wee !BRACKET|screws|boards|POST|STIFF|upright|uprights|WALL", "$1"},
+	{"shorter|smaller ?in|overall ?all|total than space|gap|room|spot|place|opening ?that|which it|they|each ?one goes|go|sits|sit|fits|fit|belongs|belong ?in|into ?to", "shorter than the space"},
+	{"shorter|smaller in|overall ?all|total than its space|gap|room|spot|place|opening", "shorter than the space"},
+	// What is said of feelings.
+	{"^ do not spare ?the ?my|me|us|our ?feelings|details|detail|any ?details|detail ,", ""},
+	{"^ ?the|all|those|these METRIC|CUSTOMARY|fractions|units make|makes|made|making|give|gives|gave ?my|our|PERSON|me|us ?'s head|eyes|brain|me|us ?a spin|hurt|ache|swim|cross|dizzy|crazy|nuts|headache|headaches $", ""},
+	// How they put what they would rather not have, and who says so.
+	{"i|we|PERSON would ?really ?truly hate for", "i do not want"},
+	{"i|we|PERSON would ?really ?truly hate to see|have|end|get ?up ?with", "i do not want"},
+	{"i|we|PERSON would ?really ?truly hate it if !WALL|GAP|OPENING|BAY|RAIL ?was|were|got|is|are ?ever ?to ?be ?get !over|under|bigger|smaller|wider|narrower|more|less|above|below|higher|lower|taller|shorter", "i do not want the $1 $2"},
+	{"!PERSON , who|that * , !says|said|thinks|claims|reckons|insists|swears|wants|needs|figures|wrote|told|would", "$1 $2"},
+	{"i|we am|are|was|were ?all|both ?just picturing|envisioning|envisaging|visualizing ?maybe|perhaps #", "i was thinking $1"},
+	{"says|said ?me|us cut RAIL|boards for|in|of|on BAY # at", "says to cut the bay $1 boards at"},
+	{"says|said ?me|us cut RAIL|boards for|in|of|on !first|second|third|fourth BAY at", "says to cut the $1 bay boards at"},
+	{"?i|we ?have changed my|our mind|minds about|on OPENING , ?so ?please ?just forget|scrap|drop|scratch|ignore how wide|big|large|broad i|we said|told|wanted ?you ?it ?to ?be", "forget the opening"},
+	// From post to post, and from the floor to the grass.
+	{"outside|outer faces|sides|edges ?of ?my ?two ?both ?end ?POST are|is|stand|sit|measure ?exactly # ?apart|across ?from ?each ?other", "overall $1"},
+	{"POST are|stand|sit ?exactly # apart , ?measured|measuring ?from outside|out|outer ?edge|face to outside|out|outer ?edge|face", "overall $1"},
+	{"POST are|stand|sit ?exactly # apart , ?measured|measuring ?from inside|in|inner ?edge|face to inside|in|inner ?edge|face", "span $1"},
+	{"POST are|stand|sit ?exactly # apart , ?measured|measuring ?from center|middle|centre to center|middle|centre", "centers $1"},
+	{"porch|veranda|stoop|balcony ?floor is|sits|stands|rises ?up about|around|roughly|approximately # above|over|off|higher|up ?up ?than|from ?of EARTH", "the floor sits about $1 above the lawn"},
+	{"porch|veranda|stoop|balcony ?floor is|sits|stands|rises ?up # above|over|off|higher|up ?up ?than|from ?of EARTH", "the floor sits $1 above the lawn"},
+	{"^ let us ?just have #", "we want $1"},
+	{"where ?exactly do|should|would|will|must i|we put|set|stand|place|plant|dig !middle|center|inner|inside POST", "where does the $1 post go"},
+	{"# ?little|small|slim|thin upright|uprights in|per|to|for|inside each|every|all BAY", "$1 stiffeners per bay"},
+	{", ?and ?god ?well bless him|her|them|his|their ?heart|hearts|soul $", ""},
+	{"^ ?((my|our) PERSON and) i|we am|are ?now ?hoping ?to putting|put|building|build|adding|add|making|make ?up ?in ?little|small|low ?half|knee wall ?here on|around|along|by ?back|front|side|screened|covered porch|deck|patio|veranda|yard|house|garden ?, and|so|,", ""},
+	{"whole|entire shebang|caboodle|enchilada|kit|ball ?of ?wax ?and ?caboodle", "whole thing"},
+	{"^ let us ?just have !OPENING ?smack ?dab|right|bang !in|at|on|against|near|toward|by", "put the $1 $2"},
+	{"!METRIC|CUSTOMARY , ?so ?and can|could|may|might|would|shall we|i|you ?please do|use|work|go|stay|keep|stick ?in|with ?to that|those|them|it ?here|too|instead ?please $", "$1"},
+	{"i|we have ?only|ever always|only|long ?only worked|thought|measured|built|used|reckoned ?in|with !METRIC|CUSTOMARY", "i work in $1"},
+	// What they have, what they carry home, what it costs.
+	{"?pile|stack|bunch|load|lot|lots|heap|bundle ?of @ to|we|i ?will|can ?be use|used as|for ?the RAIL", "$1 for the rails"},
+	{"do|should|must|will|would i|we ?have|need ?to lug|haul|drag|cart|schlep|load|fetch|tote ?up|home|back|into|in ?truck|car|van ?up $", "do i need to buy"},
+	{"what|how ?much would|do|can you say|think|reckon|guess|expect|figure ?that|this whole|entire|all ?of ?this|it|shebang|thing|lot|wall|job|project|works|business|caboodle is|will|would|should|might ?going ?to cost|run|come|set|be ?me|us ?to ?back $", "what does it cost"},
+	{"trouble with ?my|our|the ?local ORG|city|county|hoa|inspector|inspectors|authorities|law|neighbors|building|permit ?department|office|people $", "trouble"},
+	{"^ i|we ?would ?like ?to want|need|have that|it|this|everything ?all on|in paper|print|writing :|,|.|; ?so ?and ?please !print|draw|put|write|save|send", "$1"},
+	{"that|the|your last|latest|first idea|try|version|suggestion|trial ?you|we ?tried|had|showed ?me|us is|was|'s|looks|sounds|sounded|looked ?so|very|really|just|pretty lovely|great|good|nice|fine|perfect|wonderful|best|charming|terrific|right|sweet|beautiful", "that trial is good"},
+	{"^ what goes|gets|is ?put|built|set|nailed|screwed up|in|on first|1st $", "what comes first"},
+	{"thank|thanks you ?ever ?so ?very ?much|kindly for ?all ?your ?of help|time|patience|trouble|kindness|assistance|advice ?today $", "thanks"},
+	{"^ thank|thanks ?you ?ever ?so ?very ?much for ?all ?your ?of help|time|patience|trouble|assistance|advice with|on|about|over * $", "thanks"},
+	{"how many ?of ?those|these eight|ten|twelve|fourteen|sixteen|eighteen|twenty|8|10|12|14|16|18|20 ?- foot|ft|footer|feet ?long RAIL|boards do|should|must|will|would|shall i|we ?have|need ?to ?go ?and buy|get|order|purchase|need|pick|take ?up ?home ?in ?all|total $", "what do i need to buy"},
+	{"thank you ever so ?very much|kindly", "thank you"},
+}

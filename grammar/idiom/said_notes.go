@@ -1,0 +1,42 @@
+package idiom
+
+import "saywright/grammar/phrase"
+
+// notePhrases are turns of notes written on the job: few words, no verbs, points behind shortened words.
+var notePhrases = []phrase.Set{
+	{"HEIGHT ?is|: # to top ?of ?WALL|RAIL $", "wall height $1"},
+	{"HEIGHT|WALL to top ?of ?WALL|RAIL ?is|: # $", "wall height $1"},
+	{"# clear ?, ?from END ?POST face to ?face ?of END|other|opposite ?POST ?face $", "span $1"},
+	{"field|site !meas|measured|measurement|measures|measurements", "$1"},
+	{"ea . !pc|piece|bd|board|rail|post|bay|stiff|stiffener|opening", "each $1"},
+	{"min . waste|scrap|wastage|offcuts|cutoffs", "least waste"},
+	{"min . !post|posts|psts|rail|rails|bds|boards|bays|stiffs|stiffeners $", "min $1"},
+	{"^ ?please ?can|could|would|will ?you school|educate|coach|tutor|enlighten me|us ?up on|in|about", "teach me"},
+	{"^ can|could|may|might|shall i|we go with|take|use|have|pick|choose your", "i will take your"},
+	{"^ this|it ?one|wall|side is|'s|will|should|shall|has ?going ?to be ?just|exactly|all same as", "make this one the same as"},
+	{"^ this|it ?one|wall|side is|'s|will|should|shall|has ?going ?to be ?just|exactly like", "make this one just like"},
+	{"^ WALL is|'s|will ?going ?to be ?just|exactly|all same as", "make this one the same as"},
+	{"?, ?so|and|because i|we do not ?really want|need|like|care ?to ?have ?to think|worry|fuss|fret ?any ?more about|over it|that|them|this ?again|later|anymore $", ""},
+	{"^ do|does|would i|we|you|it ?really|still|even need|require ?to ?add|set another|a ?extra|more ?added|new POST ?at ?all", "how many added posts do i need"},
+	{"^ do|does|would i|we|you|it ?really|still|even need|require ?any STIFF ?at ?all if", "how many stiffeners do i need if"},
+	{"do|should|shall|must|can|am i|we ?to load|grab|fetch|haul ?home $", "do i buy"},
+	{"what did|have|had i|we|you ?just ?say|said|tell|told ?you|me about|on|regarding !GAP|OPENING|POST|STIFF|BRACKET|RAIL|WALL|BAY ?so ?far ?yet ?now ?please $", "what have i told you"},
+	{"what|whatever did|have|had i|we ?just ?say|said|tell|told ?you about|on|regarding *", "what have i told you"},
+	{"# aff to ?very top ?of ?RAIL|WALL $", "wall height $1"},
+	{"# < !(_ ?_) < #", "$2 > $1 and $2 < $3"},
+	{"# <= !(_ ?_) <= #", "$2 >= $1 and $2 <= $3"},
+	{"# > !(_ ?_) > #", "$2 < $1 and $2 > $3"},
+	{"# >= !(_ ?_) >= #", "$2 <= $1 and $2 >= $3"},
+	{"# < !(_ ?_) <= #", "$2 > $1 and $2 <= $3"},
+	{"# <= !(_ ?_) < #", "$2 >= $1 and $2 < $3"},
+	{"^^ # < !(_ ?_) $$", "$2 > $1"},
+	{"^^ # <= !(_ ?_) $$", "$2 >= $1"},
+	{"^^ # > !(_ ?_) $$", "$2 < $1"},
+	{"^^ # >= !(_ ?_) $$", "$2 <= $1"},
+	{"ftf|ff", "face to face"},
+	{"oto|oo", "outside to outside"},
+	{"sv", "save"},
+	{"print|export all of this|it|that to|in|into", "print this to"},
+	{"?, ?and|because|since that|which|it is ?about ?all as close|fine|near|good|tight as my|our|i|we ?old|tired|bad|poor ?eyes|eye|eyesight|hands|tape|saw|pencil ?can|will|ever ?go|goes|see|read|reads|get|gets|work|cut|measure|manage|are|is ?good ?for|to|it $", ""},
+	{"?, ?and|because|since that|which|it is all my|our|i|we ?old|tired|bad|poor ?eyes|eye|eyesight|hands|tape|saw|pencil ?can|will|ever go|goes|see|read|reads|get|gets|work|cut|measure|manage|are|is|do ?good ?for|to|it|down $", ""},
+}
