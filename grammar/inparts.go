@@ -191,11 +191,22 @@ var overTurns = scan.WordSet(`without if unless suppose supposing or but though 
 // ofItself reports whether a clause leans on nothing before it.
 func ofItself(part []scan.Atom, onward bool) bool {
 	for i, a := range part {
-		if ofBefore[a.Text] && !(lex.Compares[a.Text] && i+1 < len(part) && part[i+1].Text == "than") && !(a.Text == "each" && i+1 < len(part) && chunk.NamesPart(part, i+1)) {
+		if ofBefore[a.Text] && !(lex.Compares[a.Text] && i+1 < len(part) && part[i+1].Text == "than") && !ofItsNoun(part, i) {
 			return false // "two more than the job takes" leans on nothing
 		}
 	}
 	return len(part) > 1 && !opensNone[part[0].Text] && (onward || !relates[part[0].Text])
+}
+
+// ofItsNoun reports whether a word leans on nothing where it stands: "each rail", "one rail", "3.49 each".
+func ofItsNoun(part []scan.Atom, i int) bool {
+	switch part[i].Text {
+	case "each":
+		return i+1 < len(part) && chunk.NamesPart(part, i+1) || i > 2 && figureAt(part[i-1]) && chunk.NamesPart(part, 0)
+	case "one", "all", "both":
+		return i+1 < len(part) && part[i+1].Text != "at" && part[i+1].Text != "under" && chunk.NamesPart(part, i+1)
+	}
+	return false
 }
 
 var (

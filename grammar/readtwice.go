@@ -42,10 +42,10 @@ func readTwice(line string, atoms []scan.Atom, c act.Context, r act.Reading) act
 			continue
 		}
 		first := readSpoken(line, atoms[:cut.end], alone)
-		if first.Ask != nil || leadsToNext(first.Acts, atoms) || countOnly(right, then) || sharesThing(first.Acts, then.Acts) || saysBoth(r.Acts, first.Acts, then.Acts, claimed) {
+		if first.Ask != nil || leadsToNext(first.Acts, atoms) || sparesCounted(first.Acts, then.Acts) || sharesThing(first.Acts, then.Acts) || saysBoth(r.Acts, first.Acts, then.Acts, claimed) {
 			continue
 		}
-		return askback.BackAt(right[0].At, askback.BothOrWhole.Offering("gap 2-1/2", parse.Normal(slices.Concat(first.Acts, then.Acts)), parse.Normal(r.Acts)))
+		return askback.BackAt(right[0].At, askback.BothOrWhole.Offering("the first", parse.Normal(slices.Concat(first.Acts, then.Acts)), parse.Normal(r.Acts)))
 	}
 	return r
 }
@@ -68,6 +68,14 @@ var turnsBoth = scan.WordSet("without never if unless suppose supposing instead 
 // ofWallOrPieces reports whether an act is of a named wall, which goes on over what follows, or of what people tell piece by piece.
 func ofWallOrPieces(a act.Act) bool {
 	return a.Wall != "" || toldInParts(a) && a.Kind == act.State && len(a.Statements) > 0 && a.Statements[0].Name.Quantity != solver.Stock || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.Name.Wall != "" })
+}
+
+// sparesCounted reports whether a clause counts the spare boards that the one before speaks of: "a couple of spares, two boards".
+func sparesCounted(first, then []act.Act) bool {
+	of := func(a act.Act, q solver.Quantity) bool {
+		return len(a.Statements) > 0 && a.Statements[0].Name.Quantity == q
+	}
+	return of(first[0], solver.Spare) && of(then[0], solver.Rails)
 }
 
 // leadsToNext reports whether a clause only leads to what follows: "go ahead and stack five boards", "back up, I want 2x6", "I've got the
@@ -160,6 +168,8 @@ func saysBoth(whole, first, then []act.Act, claimed bool) bool {
 				case !ok:
 					return false
 				case kind == a.Kind || a.Kind != act.State:
+				case kind == act.Check && a.Kind == act.State && changesSomething(form):
+					return false // nobody claims a change
 				case kind == act.Check && !claimed && !(i == 1 && lead == act.Check), kind == act.WhatIf && (i == 0 || lead == act.State):
 					return false
 				}
@@ -167,6 +177,11 @@ func saysBoth(whole, first, then []act.Act, claimed bool) bool {
 		}
 	}
 	return true
+}
+
+// changesSomething reports whether a normal form changes a value rather than tells it.
+func changesSomething(form string) bool {
+	return strings.Contains(form, " += ") || strings.Contains(form, " -= ") || strings.Contains(form, " *= ")
 }
 
 // ofAnyPost takes the size of end posts and of added ones for that of posts: which are meant may show only by what else is said.

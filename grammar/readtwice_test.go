@@ -14,7 +14,6 @@ func TestReadTwice(t *testing.T) {
 	for said, choice := range map[string]string{
 		"make me a buy list and every bay gets two upright stiffeners":                             "",
 		"the merchant has 4.2 m lengths as well, and stiffeners from 45 by 19 stuff":               "stock += 4200 mm; stiffener size = 45x19",
-		"which counts work out even, also I want to throw away as little wood as possible":         "ask options; least waste",
 		"the timber merchant has 3 m and 4.2 m lengths and gap 2-1/2":                              "stock = 3000 mm, 4200 mm; gap = 2-1/2 in",
 		"the merchant stocks 3 m, 3.9 m and 4.8 m and then i alraedy have 3 2x6 baords 12 ft long": "stock = 3000 mm, 3900 mm, 4800 mm; have 2x6 144 in x 3",
 		"I'd like a comparison of riverside and sawmill, and overall 13 feet":                      "",
@@ -38,6 +37,34 @@ func TestReadTwice(t *testing.T) {
 		"the wall comes up to 1.05 m and drop is half the wall height": "wall height = 1050 mm; drop = 1/2 * wall height",
 	} {
 		require.Equal(t, want, strings.Join(heardForms(said), "; "), said)
+	}
+}
+
+// What joins two clauses turns neither: who sells, takes back, tries or claims does so for his own clause only.
+func TestJoinersTurnNothing(t *testing.T) {
+	for _, joiner := range []string{" plus ", ", plus ", ", also ", " and ", ", "} {
+		for _, said := range []string{"the lumberyard has tens" + strings.Replace(joiner, " and ", ", and also ", 1) + "two rails in each bay", "drop the limit on the gap" + joiner + "keep the gap under 4", "my neighbor has a 3 inch gap" + joiner + "brackets are 3.49 each",
+			"the clerk says five rails" + joiner + "widen the opening by two inches"} {
+			for _, form := range heardForms(said) {
+				require.NotContains(t, []string{"check stock = 120 in, rails = 2", "forget gap < 4 in", "check gap = 3 in, cost = 3.49", "check rails = 5, opening += 2 in"}, form, said)
+			}
+		}
+	}
+	for said, want := range map[string]string{
+		"compare front porch and back porch and shed":                "compare front porch, back porch and shed",
+		"what if the gap is 3, also the ground drops 20 inches":      "what if gap = 3 in, drop = 20 in",
+		"why six rails plus make all the bays the same":              "why rails; equal bays",
+		"I've got four 2x6 tens plus they carry eights and tens":     "have 2x6 120 in x 4; stock = 96 in, 120 in",
+		"the yard has twelves, also take off one rail":               "stock = 144 in; rails -= 1",
+		"undo that, plus stay with 2x6":                              "undo; rail size = 2x6",
+		"the wall is 48 but can't have a gap over 3":                 "wall height = 48 in; gap <= 3 in",
+		"can a kid get through it, plus I don't want any stiffeners": "ask cautions; stiffeners = 0",
+		"save this as porch also show me the drawing":                "save porch; ask drawing",
+	} {
+		require.Equal(t, want, strings.Join(heardForms(said), "; "), said)
+	}
+	for _, said := range []string{"gap 2 plus tape width", "wall 40 plus 3 rails higher", "three inches off the floor, also gap under 4"} {
+		require.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}
 }
 

@@ -64,7 +64,7 @@ func TestAnswersToAnOpenQuestion(t *testing.T) {
 
 // A line that breaks off anywhere, or is heard from anywhere on, is read or asked back.
 func TestBrokenOffLinesAreAnswered(t *testing.T) {
-	lines := []string{"0A,thAts", "compare what", "compare what we"} // found by fuzzing, and by breaking off known lines
+	lines := []string{"0A,thAts", "void this ticket, neqxt customer", "compare what", "compare what we"} // found by fuzzing, and by breaking off known lines
 	for i, p := range phraseLists(t) {
 		if i%12 != 0 && !testing.Verbose() {
 			continue

@@ -11,6 +11,9 @@ func endOfTalk(atoms []scan.Atom) int {
 			n--
 		}
 	}
+	if n == 0 {
+		return 0
+	}
 	return atoms[n-1].End
 }
 

@@ -326,7 +326,7 @@ func (l *lexing) nameEnd(key string, i int) int {
 				continue
 			}
 			return j
-		case key == "compare" && j > i && (w == "and" || w == "plus" || w == "then") && l.bothNamed(i, j):
+		case key == "compare" && j > i && (w == "plus" || w == "then" || w == "also" || w == "and" && (l.Word(j+1) == "then" || l.speaksOfLength(j))) && l.bothNamed(i, j):
 			return j // "compare porch and shed, and then the wall 48"
 		case w == "and" && (l.Word(j+1) == "then" || l.speaksOfLength(j)) && key != "compare" && j > i:
 			return j
@@ -340,7 +340,7 @@ func (l *lexing) nameEnd(key string, i int) int {
 			return j // "save this as plan b before I change my mind"
 		case key == "same as" && j > i && (w == "but" || w == "except" || w == "only" || w == "with"):
 			return j
-		case (w == "and" || w == "then") && l.commandAt(j+1):
+		case (w == "and" || w == "then" || w == "also" && j > i) && l.commandAt(j+1):
 			return j
 		}
 	}

@@ -71,7 +71,7 @@ func soDone(part []scan.Atom) bool {
 // staysWithin reads the verb of "stay under 300" as a verb: a stay is a stiffener, too.
 func staysWithin(in []scan.Atom) []scan.Atom {
 	for i := 0; i+1 < len(in); i++ {
-		if in[i].Text != "stay" || !chunk.ClauseBeginsAt(in, i) && !wordsBeforeStay[in[i-1].Text] && !(in[i+1].Text == "with" && wishBeforeStay[in[i-1].Text]) {
+		if in[i].Text != "stay" || !chunk.ClauseBeginsAt(in, i) && !joinsBefore(in, i) && !(in[i+1].Text == "with" && wishBeforeStay[in[i-1].Text]) {
 			continue
 		}
 		switch in[i+1].Text {
@@ -87,9 +87,6 @@ func staysWithin(in []scan.Atom) []scan.Atom {
 	}
 	return in
 }
-
-// wordsBeforeStay may stand before the verb.
-var wordsBeforeStay = scan.WordSet("so and but")
 
 // wishBeforeStay may stand before "stay with".
 var wishBeforeStay = scan.WordSet("us we i will to please just should rather")
@@ -115,5 +112,5 @@ var cannotWhat = map[string]string{"be": "it", "go": "it", "have": "we", "let": 
 
 // joinsBefore reports whether a clause begins at atom i, behind a break or a word that joins.
 func joinsBefore(in []scan.Atom, i int) bool {
-	return chunk.BreaksClause(in, i-1) || in[i-1].Text == "and" || in[i-1].Text == "plus" || in[i-1].Text == "also" || in[i-1].Text == "then"
+	return chunk.BreaksClause(in, i-1) || in[i-1].Text == "and" || in[i-1].Text == "plus" || in[i-1].Text == "also" || in[i-1].Text == "then" || in[i-1].Text == "but" || in[i-1].Text == "so"
 }

@@ -23,4 +23,4 @@ func plusParts(in []scan.Atom) []scan.Atom {
 }
 
 // beginsClause are words that a clause of its own begins with, and no part or figure that could be added.
-var beginsClause = scan.WordSet("how what what's which where when why who may can could will would shall should is are do does tape i we they make keep set show give tell draw print leave put let please don't never")
+var beginsClause = scan.WordSet("how what which where when why who may can could will would shall should")
