@@ -142,12 +142,11 @@ func (v *solved) tellNearer(a *Answer, want, off exact.Rat) {
 }
 
 // wishedStiffeners is how many stiffeners of a bay come nearest to what was wished of their number or their spacing, from lo to hi; the most
-// that are allowed apart bounds lo.
+// that are allowed apart bounds lo. What was wished of the very bay goes before what was wished of all.
 func (p *problem) wishedStiffeners(bay int, width exact.Rat, lo, hi int) int {
-	for _, w := range p.near(alongField) {
-		if w.Name.Bay > 0 && w.Name.Bay != bay || w.Value.Of != nil {
-			continue
-		}
+	wishes := slices.DeleteFunc(p.near(alongField), func(w Statement) bool { return w.Name.Bay > 0 && w.Name.Bay != bay || w.Value.Of != nil })
+	slices.SortStableFunc(wishes, func(a, b Statement) int { return b.Name.Bay - a.Name.Bay })
+	for _, w := range wishes {
 		if slices.ContainsFunc(p.laws, func(l law) bool {
 			return l.said.Name.Quantity == StiffenerSpacing && !l.soft && l.said.sides()&lower != 0
 		}) {

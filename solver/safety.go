@@ -55,7 +55,7 @@ func (v *solved) tellPassage(a *Answer) {
 	a.Facts = append(a.Facts, Fact{Key: "widths", Names: []string{accessSource},
 		Nums: []exact.Rat{walksThrough, noSqueeze, wheelsPass, accessible, accessibleDeep, deep}})
 	if a.Layout == nil || a.Layout.Along == nil {
-		if s, ok := v.p.book.said1(Name{Quantity: Opening}, Eq, GE, Near); ok && a.Verdict != Blocked {
+		if s, ok := v.p.book.said1(Name{Quantity: Opening}, Eq); ok && s.Value.Of == nil && a.Verdict != Blocked {
 			v.tellPasses(a, []clear{{opening: 1, floor: s.Value.Num, least: s.Value.Num}})
 		}
 		return
@@ -84,7 +84,7 @@ func (v *solved) tellPasses(a *Answer, list []clear) {
 //
 //	fact "ball": Nums the widest gap (0 for none), the most underneath, the ball
 //	fact "openings": Nums how many openings
-//	fact "tall": Nums the wall's height, a guard's least
+//	fact "tall": Nums the wall's height over the floor where that is least, a guard's least
 //	Work note "guard high": the wall's height against a guard's least, a comparison that may be false
 //	Work note "ball stopped": Of gap or bottom gap, a comparison that may be false
 func (v *solved) tellBall(a *Answer) {
@@ -109,8 +109,12 @@ func (v *solved) tellBall(a *Answer) {
 			}
 		}
 		ballHeld(a, gap, under)
-		a.Work = append(a.Work, Line(string(WallHeight), "guard high", Compare(Num(u.WallHeight), ">=", Num(guardHeight))))
-		a.Facts = append(a.Facts, Fact{Key: "tall", Nums: []exact.Rat{u.WallHeight, guardHeight}})
+		tall := Num(u.WallHeight)
+		if u.Fall.Sign() < 0 {
+			tall = Less(tall, Num(u.Fall.Neg())) // where the floor rises the wall stands less high over it
+		}
+		a.Work = append(a.Work, Line(string(WallHeight), "guard high", Compare(tall, ">=", Num(guardHeight))))
+		a.Facts = append(a.Facts, Fact{Key: "tall", Nums: []exact.Rat{exact.Min(u.WallHeight, u.WallHeight.Add(u.Fall)), guardHeight}})
 	}
 	if al := a.Layout.Along; al != nil && len(al.Openings) > 0 {
 		a.Facts = append(a.Facts, Fact{Key: "openings", Nums: []exact.Rat{exact.Int(len(al.Openings))}})

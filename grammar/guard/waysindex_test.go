@@ -18,8 +18,8 @@ func TestWayIndex(t *testing.T) {
 	for _, table := range [][]hear.OpenWay{hear.OpenWays, elsewhereSaid, meantOtherwise} {
 		index, found := ways.IndexWays(hear.WaysOf(table)), 0
 		for n, line := range linesIn(t, "../../testdata/phrases/*.tsv", "../../testdata/phrases/later/lookalikes*.tsv") {
-			if n%6 != 0 {
-				continue
+			if n%6 != 0 && len(table) > 10 {
+				continue // a large table finds enough in a sixth of the lines
 			}
 			letters, _ := scan.Fold(line)
 			said := scan.Text(scan.Split(letters))
@@ -32,7 +32,7 @@ func TestWayIndex(t *testing.T) {
 				}
 			}
 		}
-		t.Log(len(table), "ways,", found, "found")
+		require.Positive(t, found, "of %d ways none stands in any line: nothing was compared", len(table))
 	}
 }
 
