@@ -1,6 +1,7 @@
 package explain
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/solver"
@@ -9,19 +10,83 @@ import (
 // assumed says what an answer leans on that nobody said: of what it told, and what the words need. The data has it all.
 func (v *voice) assumed() {
 	var list []string
-	if v.a.To.Full && len(v.facts("source")) > 0 {
-		return // the table of sources has them all
+	var weights []int
+	inTable := func(s string) bool { // the table of sources tells it
+		return v.a.To.Full && slices.ContainsFunc(v.facts("source"), func(f solver.Fact) bool { return first(f.Names) == s })
 	}
 	for _, s := range v.a.Assumed {
-		if v.leansOn(s) {
-			if said := v.granted(s); v.first("taken for granted: " + said) {
-				list = append(list, said)
+		if v.leansOn(s) && !inTable(s) {
+			said := v.granted(s)
+			if v.brief() && v.before[heldBack+said] {
+				continue
+			}
+			if v.first("taken for granted: " + said) {
+				list, weights = append(list, said), append(weights, weightOf(s))
 			}
 		}
 	}
-	if len(list) > 0 {
-		v.p.add(para{lead: "Taken for granted: ", text: strings.Join(list, "; ") + ".", ink: faint})
+	rest := ""
+	if n := len(list) - mostGranted; n > 2 && v.brief() {
+		all := list
+		list = weightiest(all, weights, mostGranted)
+		v.holdBack(all, list)
+		rest = "; and " + count(n) + " more" + forEye(" (`show it all` tells them)")
 	}
+	if len(list) > 0 {
+		v.p.add(para{lead: "Taken for granted: ", text: strings.Join(list, "; ") + rest + ".", ink: faint})
+	}
+}
+
+// mostGranted is how many defaults an answer tells by itself: the weightiest of them. Who asks for a table hears all that it leans on, and "show it all"
+// tells every one.
+const mostGranted = 4
+
+// heldBack leads what was only counted: a table that leans on it tells it yet.
+const heldBack = "held back: "
+
+func (v *voice) holdBack(all, told []string) {
+	for _, s := range all {
+		if v.before != nil && !slices.Contains(told, s) {
+			delete(v.before, "taken for granted: "+s)
+			v.before[heldBack+s] = true
+		}
+	}
+}
+
+// brief reports whether an answer is to stay short: not where somebody asks for a table, or for all of it.
+func (v *voice) brief() bool {
+	return !v.a.To.Full && (v.a.To.Kind != "ask" || v.a.To.Name != nil || v.a.To.Topic == "" || v.a.To.Topic == "layout")
+}
+
+// grantedFirst are the defaults that the figures of a wall hang on, the weightiest first: what it is made of, and what it stands on. What the first sentences
+// show anyway, such as the side of the opening or that the posts are the fewest, comes last.
+var grantedFirst = []solver.Quantity{
+	solver.RailSize, solver.FloorAtRight, solver.PostSize, solver.AddedPostSize, solver.EndPostSize, solver.BracketReach, solver.BracketClearance, solver.Gap,
+	solver.BottomGap, solver.StiffenerSpacing, solver.StiffenerSize, solver.PostHeight,
+}
+
+// weightOf is the place of a default among those, behind all of them where it is none.
+func weightOf(s string) int {
+	if i := slices.Index(grantedFirst, solver.Quantity(read(s).name)); i >= 0 {
+		return i
+	}
+	return len(grantedFirst)
+}
+
+// weightiest keeps the n of a list that weigh most, in the order that they stand.
+func weightiest(list []string, weights []int, n int) []string {
+	order := make([]int, len(list))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return weights[a] - weights[b] })
+	kept := slices.Clone(order[:n])
+	slices.Sort(kept)
+	out := make([]string, n)
+	for i, k := range kept {
+		out[i] = list[k]
+	}
+	return out
 }
 
 // granted puts one default into words; a size tells what it measures where the layout knows it.
@@ -59,7 +124,7 @@ func (v *voice) granted(s string) string {
 	case q == solver.BracketThickness && !leans(f.value):
 		return "brackets " + v.figureOf(f.value) + " thick"
 	case q == solver.Stock:
-		return "boards of " + v.shownOf(f.value) + " on sale"
+		return "boards of " + v.soldLengths(f.value) + " on sale"
 	case q == solver.Kerf && !leans(f.value):
 		return "a saw cut of " + v.shownOf(f.value)
 	case q == solver.ScrewLength && !leans(f.value):

@@ -19,17 +19,18 @@ func (v *voice) cautions() {
 		if text == "" {
 			text = quoted(c.Text)
 		}
-		inThese := v.first("worded: " + text)
+		inThese, others := v.first("worded: "+text), false
 		if text == "" || !v.tellsCaution(c.Key, v.sameCaution(c)) {
 			if c.Key != "free post" || !inThese || !ofSeveralPosts(c) {
 				continue
 			}
+			others = true
 			text = "These posts, too, are held only at their feet: tie their tops, or get bases made for it." // more of them than before
 		}
 		if hardCautions[c.Key] && v.a.Verdict != solver.Blocked {
 			v.p.hear(firstSentence(text))
 		}
-		if brief, cut := v.inBrief(c, text); cut {
+		if brief, cut := v.inBrief(c, text, !v.first("of the kind: "+c.Key)); cut && !others {
 			text, more = brief, true
 		} else if published(c.Source) {
 			text += forEye(" (" + quoted(c.Source) + ")")
@@ -41,10 +42,13 @@ func (v *voice) cautions() {
 	}
 }
 
-// inBrief is a caution as it comes up by itself in a narrow terminal, where the answer is to stay in sight: its first sentence, without its source, and of those
-// that begin with the danger only that. Who asks for cautions hears all of it.
-func (v *voice) inBrief(c solver.Caution, text string) (string, bool) {
-	if !v.narrow || v.a.To.Full || v.a.To.Kind == "ask" && v.a.To.Name == nil && topicTold[v.a.To.Topic] == nil {
+// inBrief is a caution as it comes up by itself where the answer is to stay in sight, in a narrow terminal and, again, for other figures: its first sentence,
+// without its source, and of those that begin with the danger only that. Who asks for cautions hears all of it.
+func (v *voice) inBrief(c solver.Caution, text string, again bool) (string, bool) {
+	if v.a.To.Full || v.a.To.Kind == "ask" && v.a.To.Name == nil && topicTold[v.a.To.Topic] == nil {
+		return text, false
+	}
+	if !v.narrow && !again && c.Key != "drilling" {
 		return text, false
 	}
 	brief := sentenceOf(text, ".")
@@ -53,6 +57,11 @@ func (v *voice) inBrief(c solver.Caution, text string) (string, bool) {
 		brief = strings.TrimSuffix(sentenceOf(text, ".;:"), ".") + ": I can't call it safe."
 	case "drilling":
 		brief = sentenceOf(text, ".;:")
+	case "face off":
+		return text, false // what is said of the other board is what to do
+	}
+	if strings.Contains(c.Source, "local code decides") && !strings.Contains(brief, "local code decides") {
+		brief += " Local code decides."
 	}
 	return brief, brief != text || published(c.Source)
 }
@@ -198,6 +207,9 @@ func (v *voice) faceOff(facts []solver.Fact) string {
 // warningOf words a caution that has a figure and the limit beside it.
 func (v *voice) warningOf(key string, n []exact.Rat) string {
 	is, limit := v.both(n[0]), v.length(n[1])
+	if ruleOfThumb[key] {
+		limit = v.thumb(n[1])
+	}
 	if len(n) > 2 && (key == "narrow opening" || key == "squeeze" || key == "barrow") {
 		is = v.downTo(n[0])
 	}
@@ -237,6 +249,18 @@ func (v *voice) warningOf(key string, n []exact.Rat) string {
 		return "The anchor is " + is + " from the slab's edge; without the maker's figures it wants " + limit + " (from memory). Its own instructions decide."
 	}
 	return standingCautions[key]
+}
+
+// ruleOfThumb are the cautions whose limit is what carpenters go by, not a published one.
+var ruleOfThumb = map[string]bool{"off the floor": true, "narrow opening": true, "squeeze": true, "barrow": true, "stiffeners far": true, "post low": true}
+
+// thumb says the limit of a rule of thumb. The rules are in whole inches; in millimeters a tenth of one decides nothing, so it is told as about so many tens
+// (solver.Thumb judges by the same).
+func (v *voice) thumb(r exact.Rat) string {
+	if !v.Metric {
+		return v.length(r)
+	}
+	return "about " + v.length(solver.Thumb(r, true))
 }
 
 // counting words a caution that has one figure: how many posts, how far a drop.

@@ -13,6 +13,7 @@ func (v *voice) compose() *page {
 	v.mended()
 	v.whichWall()
 	v.fault()
+	v.notTakenIn()
 	v.noneComesOff()
 	v.whichLayout()
 	if v.a.Ask != nil && v.onlyAsks() {
@@ -105,6 +106,14 @@ func (v *voice) stated() {
 func (v *voice) mixedUnits() {
 	if _, ok := v.fact("mixed units"); ok && !v.Metric && v.first("mixed units") {
 		v.p.note(forEye("All in inches; say `metric` for millimeters"))
+	}
+}
+
+// notTakenIn tells that the line before was asked back, so that the answer does not look as if it had been heard.
+func (v *voice) notTakenIn() {
+	if f, ok := v.fact("not taken in"); ok && len(f.Names) > 0 {
+		v.p.note("Your line “" + quoted(f.Names[0]) + "” was not taken in")
+		v.p.hear("Your last line was not taken in.")
 	}
 }
 

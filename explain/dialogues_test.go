@@ -90,7 +90,7 @@ func TestALesson(t *testing.T) {
 		{[]string{"36"}, "That's 6 × 6 = 36, the name. A 2x6 is 5-1/2 on the face. So?"},
 		{[]string{"33"}, "Right, 6 × 5-1/2 = 33. What is left, and how many gaps share it?"},
 		{[]string{"17", "5"}, "17 is right: 50 − 33 = 17. Five lie between the rails; the one underneath makes six. So each is?"},
-		{[]string{"17/6"}, "Right, 17 ÷ 6 = 2-5/6. Against what the brackets need, 2-5/6 − 2 = 5/6 to spare. No tape shows that, so mark each rail from the floor. Bracket holes: 8-13/16, 17-3/16, 25-1/2"},
+		{[]string{"17/6"}, "Right, 17 ÷ 6 = 2-5/6. Against what the brackets need, 2-5/6 − 2 = 5/6 to spare. No tape shows that gap, so mark each rail from the floor. Bracket holes: 8-13/16, 17-3/16, 25-1/2"},
 	} {
 		var figures []solver.Value
 		for _, f := range step.figures {

@@ -20,6 +20,7 @@ func (v *voice) fits() {
 	}
 	if up {
 		v.upLead(l.Up)
+		v.markedSo(l.Up)
 	}
 	if along {
 		v.alongLead(l.Along)
@@ -27,7 +28,7 @@ func (v *voice) fits() {
 	v.offTheWish(up, along)
 	v.layoutSums(up, along)
 	if up {
-		v.onTape(l.Up)
+		v.tapeSums(l.Up)
 		v.wouldBe()
 	}
 }
@@ -204,65 +205,6 @@ func (v *voice) falling(u *solver.Up) {
 	}
 	if u.Fall.Sign() != 0 {
 		v.p.say("The floor lies "+v.about(u.Fall.Abs())+which+" at the right end post, so each post has marks of its own", noInk)
-	}
-}
-
-// onTape says how gaps that no tape shows are marked out: the holes, how far the worst is off, and the gaps that come
-// of it.
-func (v *voice) onTape(u *solver.Up) {
-	worst, ok := v.line("off the mark")
-	if _, on := v.Near(u.Gap); on && !ok {
-		v.brokenByTape()
-		return
-	}
-	if v.uneven(u) {
-		return
-	}
-	v.p.note("No tape shows that, so mark each rail from the floor" + v.holes(u))
-	switch {
-	case ok && worst.Expr.Value.Sign() == 0:
-		v.p.note("Every one of these a tape shows")
-	case ok:
-		v.p.note("No mark is off by more than " + v.atMost(worst.Expr.Value) + ", and none adds to the next")
-	}
-	if t, ok := v.line("tape gaps"); ok {
-		v.p.note("The gaps come out " + v.tally(t.Expr) + ": " + v.sentenceSum(t.Expr))
-	}
-	v.brokenByTape()
-}
-
-// holes lists the brackets' top holes as a tape shows them.
-func (v *voice) holes(u *solver.Up) string {
-	if len(u.Marks) == 0 || len(u.Marks) > 24 {
-		return ""
-	}
-	var list []string
-	for _, m := range u.Marks {
-		list = append(list, mark(nearest, m.String()))
-	}
-	return ". Bracket holes: " + and(list)
-}
-
-// tally says how many there are of each width: "four of 2-13/16 and two of 2-7/8".
-func (v *voice) tally(e solver.Expr) string {
-	terms := []solver.Expr{e}
-	if e.Op == "+" {
-		terms = e.Args
-	}
-	var list []string
-	for _, t := range terms {
-		if t.Op == "*" {
-			n, _ := t.Args[0].Value.Int64()
-			list = append(list, count(int(n))+" of "+v.length(t.Args[1].Value))
-		}
-	}
-	return and(list)
-}
-
-func (v *voice) brokenByTape() {
-	if f, ok := v.fact("tape breaks rule"); ok && len(f.Nums) > 0 {
-		v.p.note("Rounded to the tape the gaps would no longer all keep to what was said (the least comes to " + v.length(f.Nums[0]) +
-			"), so the figures stay exact and each mark is rounded by itself")
 	}
 }
 

@@ -25,7 +25,7 @@ func TestCautionsInBrief(t *testing.T) {
 	Say(wide, Options{Width: 80})
 	Say(narrow, Options{Width: 40})
 	require.Contains(t, flat(wide.Text), "tie its top to the structure")
-	require.Contains(t, flat(wide.Text), "(OSHA fact sheet)")
+	require.Contains(t, flat(wide.Text), "Drilling concrete makes silica dust. `ask cautions` tells more of these.")
 	require.Contains(t, flat(narrow.Text), "The added post is held only at its foot: I can't call it safe.")
 	require.Contains(t, flat(narrow.Text), "`ask cautions` tells more of these.")
 	require.NotContains(t, flat(narrow.Text), "OSHA")

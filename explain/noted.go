@@ -122,7 +122,16 @@ func (v *voice) costsCompared() {
 	n := ints(f.Nums[:1])[0]
 	switch of := plural(n, "layout", "layouts"); {
 	case len(f.Names) > 0:
-		v.p.say("No price was told, so I went by the lumber: of "+of+" none takes less than "+v.length(f.Nums[1]), noInk)
+		text := "Prices are missing, so I went by the lumber: of " + of + " none takes less than " + v.onTapeOrExact(f.Nums[1])
+		if len(f.Nums) > 2 {
+			text += ", in " + plural(ints(f.Nums[2:3])[0], "board", "boards")
+		}
+		if len(f.Nums) > 3 && len(f.Names) > 1 {
+			text += forEye(". Tell a price so: " + v.priceLine(f.Names[1], f.Nums[3]))
+		} else {
+			text += forEye(" (`ask cost` tells what has none)")
+		}
+		v.p.say(text, noInk)
 	default:
 		v.p.say("Of "+of+" that I worked out none costs less than "+money(f.Nums[1]), noInk)
 	}

@@ -52,7 +52,7 @@ func (v *voice) optionsTable() {
 	if o == nil {
 		return
 	}
-	if len(o.Up) > 0 {
+	if len(o.Up) > 0 && !v.heightOpen() {
 		t := newTable("rails", "<gap", "<underneath", "<wall")
 		for i, u := range o.Up {
 			if i == v.mostUp() && len(o.Up) > v.mostUp()+1 {
@@ -136,3 +136,34 @@ func (v *voice) end(e solver.End, open, closed string) string {
 	}
 	return v.length(e.Val) + closed
 }
+
+// heightOpen tells in a sentence, where neither the height nor the rails are known yet, what each rail adds: any number of them goes, and a table of all says
+// no more. It reports whether that is so. Who asks for the options gets the table.
+func (v *voice) heightOpen() bool {
+	o := v.a.Options
+	if v.a.Ask == nil || v.a.Ask.Key != "want height" || v.a.To.Topic == "options" || v.a.To.Full || len(o.Up) <= mostRows {
+		return false
+	}
+	least, most := o.Up[0].Rails, o.Up[len(o.Up)-1].Rails
+	if most < listed || most-least != len(o.Up)-1 {
+		return false
+	}
+	one, many := o.Up[mostRows-2], o.Up[mostRows-1]
+	text := "Without a height any number of rails goes"
+	if least > 1 {
+		text += ", from " + count(least) + " on"
+	}
+	if a, b := one.WallHeight, many.WallHeight; pointed(a) && pointed(b) {
+		text += ": " + count(one.Rails) + " make a wall of " + v.both(a[0].Val) + ", " + count(many.Rails) + " one of " + v.both(b[0].Val)
+	}
+	if v.first("any number of rails: " + text) {
+		v.p.note(text)
+	}
+	return true
+}
+
+// listed is where the list of options stops (answers.md).
+const listed = 60
+
+// pointed reports whether a range is one figure.
+func pointed(r solver.Range) bool { return !r[0].None && !r[1].None && r[0].Val.Eq(r[1].Val) }

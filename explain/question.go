@@ -24,13 +24,6 @@ func (v *voice) fillQuestion(q *solver.Question) {
 	}
 }
 
-// metricExamples are lines that work where the person works in millimeters.
-var metricExamples = map[string]string{
-	"wall 48 high": "wall 1200 high", "gap two and a half": "gap 60", "12 feet between the posts": "3600 between the posts",
-	"opening 36": "opening 900", "wall 48 high, gap 2-1/2": "wall 1200 high, gap 60", "wall 48 high, span 12 feet": "wall 1200 high, span 3600",
-	"what if gap = 2 in": "what if gap = 50 mm", "slab thickness = 4 in; edge distance = 12 in": "slab thickness = 100 mm; edge distance = 300 mm",
-}
-
 // question asks back: the question, the place in the line, the choices by number, and a line that works.
 func (v *voice) question() {
 	q := v.a.Ask

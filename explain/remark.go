@@ -114,8 +114,12 @@ func (v *voice) remark(w solver.Work) string {
 		return v.gapsBetween(w, true)
 	case "off the wish":
 		return "off " + v.the(w.Of) + " you had in mind"
+	case "left of the budget":
+		if f, ok := v.fact("no price"); ok && len(f.Names) > 0 {
+			return "left of the budget, by what has a price; " + plural(len(f.Names), "item has", "items have") + " none"
+		}
 	case "short of":
-		return "short of " + v.shownOf(w.From+" in")
+		return "short of " + v.figureOf(w.From+" in") // a published width is not rounded
 	case "guard high":
 		return "the wall, against the least of a guard"
 	case "ball stopped":

@@ -58,7 +58,7 @@ func (v *voice) passage() {
 		}
 	}
 	if len(list) == 0 {
-		v.p.say("No walk-through is worked out yet; a barrow or a walking frame wants "+v.length(w.Nums[2]), noInk)
+		v.p.say("No walk-through is worked out yet; a barrow or a walking frame wants "+v.thumb(w.Nums[2]), noInk)
 	}
 	v.p.lay(v.work(v.a.Work))
 	v.p.note("For a wheelchair: an accessible opening is " + v.length(w.Nums[3]) + " clear or more, " + v.length(w.Nums[4]) + " where it is more than " + v.length(w.Nums[5]) +
@@ -78,19 +78,22 @@ func (v *voice) passes(f, w solver.Fact) {
 	least := f.Nums[2]
 	switch {
 	case least.Less(w.Nums[0]):
-		text += ": too narrow to walk through, which takes " + v.length(w.Nums[0])
+		text += ": too narrow to walk through, which takes " + v.thumb(w.Nums[0])
 	case least.Less(w.Nums[1]):
-		text += ": a squeeze to walk through, and a barrow or a walking frame wants " + v.length(w.Nums[2])
+		text += ": a squeeze to walk through, and a barrow or a walking frame wants " + v.thumb(w.Nums[2])
 	case least.Less(w.Nums[2]):
-		text += ": tight for a barrow or a walking frame; they want " + v.length(w.Nums[2])
+		text += ": tight for a barrow or a walking frame; they want " + v.thumb(w.Nums[2])
 	default:
-		text += ", and a barrow or a walking frame wants " + v.length(w.Nums[2])
+		text += ", and a barrow or a walking frame wants " + v.thumb(w.Nums[2])
 	}
 	v.p.say(text, noInk)
 }
 
 // ballPasses answers whether a child gets through.
 func (v *voice) ballPasses() {
+	if _, ok := v.fact("climbing"); ok {
+		v.p.say("Yes: rails climb like a ladder, and no gap stops that", warning)
+	}
 	if f, ok := v.fact("ball"); ok && len(f.Nums) > 2 {
 		gap, under, ball := f.Nums[0], f.Nums[1], f.Nums[2]
 		through, stays := gap.Sign() > 0 && !gap.Less(ball), under.Less(ball)
@@ -108,7 +111,9 @@ func (v *voice) ballPasses() {
 	} else {
 		v.p.say("I can't tell before the gaps are worked out", noInk)
 	}
-	v.p.say("Rails climb like a ladder, so a ball that stays out is no promise for a child", noInk)
+	if _, ok := v.fact("climbing"); !ok {
+		v.p.say("Rails climb like a ladder, so a ball that stays out is no promise for a child", noInk)
+	}
 	if f, ok := v.fact("tall"); ok && len(f.Nums) > 1 && f.Nums[0].Less(f.Nums[1]) {
 		v.p.say("The wall is "+v.about(f.Nums[0])+" high, and a guard is "+v.length(f.Nums[1])+" or more", warning)
 	}

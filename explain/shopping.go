@@ -57,7 +57,7 @@ func (v *voice) shoppingLead() {
 	var boards []string
 	for _, b := range v.a.Shopping {
 		if b.Length != nil {
-			boards = append(boards, count(b.Count)+" "+size(b.Item)+" at "+v.onTapeOrExact(*b.Length))
+			boards = append(boards, count(b.Count)+" "+size(b.Item)+" at "+v.soldBy(*b.Length))
 		}
 	}
 	if len(boards) > 0 {
@@ -200,6 +200,27 @@ func (v *voice) onTapeOrExact(r exact.Rat) string {
 		return v.length(r)
 	}
 	return v.about(r)
+}
+
+// soldBy is the length that a board is sold by: in millimeters its nearest one, as nobody sells by tenths.
+func (v *voice) soldBy(r exact.Rat) string {
+	if v.Metric {
+		return mark(nearest, r.String())
+	}
+	return v.onTapeOrExact(r)
+}
+
+// soldLengths is soldBy for a list of a normal form.
+func (v *voice) soldLengths(s string) string {
+	var list []string
+	for _, one := range strings.Split(s, ", ") {
+		r, ok := length(one)
+		if !ok || !isLength(one) || !v.Metric {
+			return v.shownOf(s)
+		}
+		list = append(list, v.soldBy(r))
+	}
+	return and(list)
 }
 
 func sizes(names []string) []string {

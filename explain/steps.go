@@ -224,7 +224,7 @@ func (v *voice) bracketStep(s solver.StepOf) string {
 		return "screw a bracket on each end of every rail"
 	}
 	return "screw a bracket on each end of every rail, in the middle both ways: " + number(f.Nums[0]) + " brackets, " +
-		number(f.Nums[1]) + " screws of " + v.length(f.Nums[3]) + " into each end"
+		number(f.Nums[1]) + " screws of " + v.onTapeOrExact(f.Nums[3]) + " into each end"
 }
 
 func (v *voice) bottomStep(s solver.StepOf) string {
@@ -256,7 +256,7 @@ func (v *voice) stiffenerStep(s solver.StepOf) string {
 		return "screw on the stiffeners, evenly spaced"
 	}
 	text := "screw on " + plural(ints(f.Nums)[0], "stiffener", "stiffeners") + ", " + number(f.Nums[2]) + " screws of " +
-		v.length(f.Nums[1]) + " at each rail"
+		v.onTapeOrExact(f.Nums[1]) + " at each rail"
 	for _, m := range s.Facts {
 		if m.Key == "stiffener marks" && len(m.Nums) > 1 && len(m.Nums) < 10 {
 			text += "; bay " + number(m.Nums[0]) + ": " + centerLines(len(m.Nums)-1) + v.places(m.Nums[1:])

@@ -19,6 +19,7 @@ func (v *voice) why() {
 		if v.a.Verdict == solver.Blocked {
 			v.blocked()
 		} else {
+			v.notSoMany()
 			v.figures()
 		}
 		v.derivation()
@@ -30,9 +31,7 @@ func (v *voice) why() {
 		v.open()
 	}
 	v.sources()
-	if !v.a.To.Full { // the sources name what was assumed
-		v.assumed()
-	}
+	v.assumed()
 	v.cautions()
 }
 

@@ -79,6 +79,40 @@ func (v *voice) below() {
 	}
 }
 
+// notSoMany answers why of a count of rails that is not the one there is: first that it is not so, and what that count would leave.
+func (v *voice) notSoMany() {
+	f, ok := v.fact("not so many")
+	if !ok || len(f.Nums) < 2 {
+		return
+	}
+	n := ints(f.Nums)
+	text := "It isn't " + count(n[0])
+	for _, k := range v.facts("neighbor") {
+		if ints(k.Nums[:1])[0] != n[0] {
+			continue
+		}
+		text += ": " + plural(n[0], "rail leaves", "rails leave")
+		if left := v.leaves(k); left != "" {
+			text += " gaps of " + left + ","
+		}
+		text += " " + leavesWords[k.Names[0]]
+	}
+	for _, k := range v.facts("below") {
+		if ints(k.Nums[:1])[0] != n[0] {
+			continue
+		}
+		text += ": " + plural(n[0], "rail leaves", "rails leave")
+		if len(k.Nums) > 1 {
+			text += " " + v.both(k.Nums[1]) + " underneath,"
+		}
+		text += " " + leavesWords[k.Names[0]]
+	}
+	v.p.say(text, noInk)
+}
+
+// leavesWords say what becomes of a count behind what it leaves.
+var leavesWords = map[string]string{"fits": "which goes too", "tight": "too tight", "wide": "too wide", "no room": "no room at all", "open": "as much as you like"}
+
 var belowWords = map[string]string{"fits": "goes", "tight": "too near the floor", "no room": "no room at all"}
 
 // leaves says what a count leaves for each gap: a figure, or a range.

@@ -19,7 +19,7 @@ const loadSource = "IRC Table R301.5, footnotes d and f"
 // Widths that pass, inches: a rule of thumb for walking and for wheels (trade notes, no source), and the least clear width of an accessible opening, more
 // where it is deeper (2010 ADA Standards 404.2.3, as the guide at corada.com gives it).
 var (
-	walksThrough, noSqueeze, wheelsPass = exact.Int(24), exact.Int(32), exact.Int(36)
+	walksThrough, noSqueeze, wheelsPass = 24, 32, 36 // rules of thumb, see Thumb
 	accessible, accessibleDeep, deep    = exact.Int(32), exact.Int(36), exact.Int(24)
 )
 
@@ -53,7 +53,7 @@ func (v *solved) tellStrength(a *Answer) {
 func (v *solved) tellPassage(a *Answer) {
 	a.Work, a.Cautions = nil, nil
 	a.Facts = append(a.Facts, Fact{Key: "widths", Names: []string{accessSource},
-		Nums: []exact.Rat{walksThrough, noSqueeze, wheelsPass, accessible, accessibleDeep, deep}})
+		Nums: []exact.Rat{v.thumb(walksThrough), v.thumb(noSqueeze), v.thumb(wheelsPass), accessible, accessibleDeep, deep}})
 	if a.Layout == nil || a.Layout.Along == nil {
 		if s, ok := v.p.book.said1(Name{Quantity: Opening}, Eq); ok && s.Value.Of == nil && a.Verdict != Blocked {
 			v.tellPasses(a, []clear{{opening: 1, floor: s.Value.Num, least: s.Value.Num}})
@@ -70,7 +70,7 @@ func (v *solved) tellPasses(a *Answer, list []clear) {
 		if c.height.Sign() != 0 {
 			a.Work = append(a.Work, Line(string(Opening), "narrowest", c.sum))
 		}
-		for _, w := range []exact.Rat{wheelsPass, accessible} {
+		for _, w := range []exact.Rat{v.thumb(wheelsPass), accessible} {
 			if c.least.Less(w) {
 				short := Line(string(Opening), "short of", Less(Num(w), Num(c.least)))
 				short.From = w.String()

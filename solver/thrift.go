@@ -13,13 +13,18 @@ const (
 )
 
 // thrifty looks, where "cheapest" or "least waste" is wanted, through the counts that can hold for the layout whose
-// material costs the least; without prices, buys the least length of board. The first of equals stays.
+// material costs the least; where prices are missing, buys the least length of board. The first of equals stays.
 //
-//	fact "cheapest of": Nums how many layouts were compared, the cost of the one chosen; Names "lumber" where that is its length of board
+//	fact "cheapest of": Nums how many layouts were compared, the cost of the one chosen; Names "lumber" where that is its length of board, as prices are
+//	  missing: then Nums have how many boards they are, and of one that has no price its length, Names its size
 func (v *solved) thrifty(b Book) *solved {
 	best, bestCost, ok := v, exact.Rat{}, false
-	if bestCost, ok = v.material(); !ok {
-		return v
+	lumber := false
+	if bestCost, ok = v.material(); !ok { // without all prices no sum tells which is cheaper: then by the boards
+		lumber = true
+		if bestCost, ok = v.boards(); !ok {
+			return v
+		}
 	}
 	seen := 1
 	for _, next := range v.alternatives(b) {
@@ -28,6 +33,9 @@ func (v *solved) thrifty(b Book) *solved {
 			continue
 		}
 		cost, ok := w.material()
+		if lumber {
+			cost, ok = w.boards()
+		}
 		if !ok {
 			continue
 		}
@@ -46,10 +54,34 @@ func (v *solved) thrifty(b Book) *solved {
 		best.p.book = b
 	}
 	best.compared = Fact{Key: "cheapest of", Nums: []exact.Rat{exact.Int(seen), bestCost}}
-	if !v.p.speaksOf(Price) {
-		best.compared.Names = []string{"lumber"}
+	if lumber {
+		best.toldByLumber()
 	}
 	return best
+}
+
+// toldByLumber tells that boards were compared, how many they are, and one of them that has no price.
+func (v *solved) toldByLumber() {
+	f, n := &v.compared, 0
+	f.Names = []string{"lumber"}
+	var long []exact.Rat
+	for _, b := range v.bought().Shopping {
+		if b.Length == nil {
+			continue
+		}
+		n += b.Count
+		if b.Each == nil && long == nil {
+			f.Names, long = append(f.Names, b.Item), []exact.Rat{*b.Length}
+		}
+	}
+	f.Nums = append(append(f.Nums, exact.Int(n)), long...)
+}
+
+// bought is what the layout takes to buy, whatever the budget.
+func (v *solved) bought() Findings {
+	s := *v.site(&Answer{Layout: v.layout})
+	s.Budget = nil
+	return s.Buying()
 }
 
 // alternatives are the book with each count that holds, fewest posts first.
@@ -96,19 +128,20 @@ func orNone(list []int) []int {
 	return list
 }
 
-// material is what the layout's material costs; without prices, the length of board it buys.
+// material is what the layout's material costs; not ok where something on the list has no price.
 func (v *solved) material() (exact.Rat, bool) {
 	if v.layout.Up == nil || v.layout.Along == nil {
 		return exact.Rat{}, false
 	}
-	s := v.site(&Answer{Layout: v.layout})
-	if total, ok := s.Costing(v.layout); ok {
-		return total, true
-	}
-	if len(s.Prices) > 0 {
+	return v.site(&Answer{Layout: v.layout}).Costing(v.layout)
+}
+
+// boards is the length of board that the layout buys.
+func (v *solved) boards() (exact.Rat, bool) {
+	if v.layout.Up == nil || v.layout.Along == nil {
 		return exact.Rat{}, false
 	}
-	f := s.Buying()
+	f := v.bought()
 	if f.Ask != nil || len(f.Conflicts) > 0 {
 		return exact.Rat{}, false
 	}

@@ -47,6 +47,19 @@ const (
 	callCaution   = "state one-call laws: locate utilities before digging or drilling"
 )
 
+// Thumb is the limit of a rule of thumb, inches, as it is held to what a person works in: the rules are told in whole inches, and who works in millimeters
+// goes by the nearest ten of them. Published limits are never rounded.
+func Thumb(limit exact.Rat, metric bool) exact.Rat {
+	if !metric {
+		return limit
+	}
+	ten := exact.Int(10)
+	return limit.Mul(PerInch).Div(ten).Add(exact.New(1, 2)).Floor().Mul(ten).Div(PerInch)
+}
+
+// thumb is Thumb for a limit in whole inches, as this wall is worked on.
+func (v *solved) thumb(inches int) exact.Rat { return Thumb(exact.Int(inches), v.p.book.Metric()) }
+
 func limitFact(a, b exact.Rat) []Fact { return []Fact{{Key: "limit", Nums: []exact.Rat{a, b}}} }
 
 // tellCautions adds the cautions that a layout raises; none where it does not apply.
@@ -59,7 +72,7 @@ func (v *solved) tellCautions(a *Answer) {
 		return
 	}
 	if u := a.Layout.Up; u != nil {
-		heightCautions(u, add)
+		v.heightCautions(u, add)
 		v.bracketCaution(u, add)
 		v.faceCaution(u, add)
 	}
@@ -89,8 +102,8 @@ func (v *solved) guardCautions(a *Answer, add func(string, string, ...Fact)) {
 	}
 }
 
-func heightCautions(u *Up, add func(string, string, ...Fact)) {
-	two := exact.Int(2)
+func (v *solved) heightCautions(u *Up, add func(string, string, ...Fact)) {
+	two := v.thumb(2)
 	if low := exact.Min(u.BottomGap, u.BottomGap.Add(u.Fall)); low.Less(two) {
 		add("off the floor", NoSource, limitFact(low, two)...)
 	}
@@ -149,8 +162,8 @@ func (v *solved) lengthCautions(a *Along, u *Up, list []clear, add func(string, 
 			key  string
 			most int
 		}{{"narrow opening", 24}, {"squeeze", 32}, {"barrow", 36}} {
-			if o.least.Less(exact.Int(c.most)) {
-				facts := limitFact(o.least, exact.Int(c.most))
+			if most := v.thumb(c.most); o.least.Less(most) {
+				facts := limitFact(o.least, most)
 				if o.height.Sign() != 0 {
 					facts[0].Nums = append(facts[0].Nums, o.floor)
 				}
@@ -159,7 +172,7 @@ func (v *solved) lengthCautions(a *Along, u *Up, list []clear, add func(string, 
 			}
 		}
 	}
-	far := exact.Int(48)
+	far := v.thumb(48)
 	for _, b := range a.Bays {
 		if s := b.Width.Div(exact.Int(len(b.Stiffeners) + 1)); far.Less(s) {
 			facts := limitFact(s, far)
@@ -174,8 +187,8 @@ func (v *solved) lengthCautions(a *Along, u *Up, list []clear, add func(string, 
 	}
 	n := Fact{Key: "posts", Nums: []exact.Rat{exact.Int(len(a.Posts))}}
 	if a.PostHeight != nil && u != nil {
-		if above := a.PostHeight.Sub(u.WallHeight); above.Less(exact.Int(2)) {
-			add("post low", NoSource, limitFact(above, exact.Int(2))...)
+		if above := a.PostHeight.Sub(u.WallHeight); above.Less(v.thumb(2)) {
+			add("post low", NoSource, limitFact(above, v.thumb(2))...)
 		}
 	}
 	add("free post", postCaution, n)

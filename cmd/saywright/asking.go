@@ -30,7 +30,7 @@ func (r *round) ask(a grammar.Act) {
 			return
 		}
 	}
-	own := r.part(b, base, solver.Ask(b, base, a.Topic, name), solver.Reply{Kind: "ask", Topic: a.Topic, Name: name, As: a.As}, r.notTried(b.Wall)...)
+	own := r.part(b, base, solver.Ask(b, base, a.Topic, name), solver.Reply{Kind: "ask", Topic: a.Topic, Name: name, As: a.As}, append(r.notTried(b.Wall), r.climbing(a.Topic)...)...)
 	if t := r.talk.stuck; t != nil && len(r.parts) == 1 && !tellsWays[a.Topic] && t.wall == b.Wall && sameClash(t.to, own) {
 		own.Facts = append(own.Facts, solver.Fact{Key: "still blocked"})
 	}
@@ -91,7 +91,8 @@ func (r *round) why(a grammar.Act) {
 	}
 	wall, name := askedOf(a)
 	b, base, told := r.upon(wall)
-	r.part(b, base, solver.Why(b, base, name, a.Topic, false), solver.Reply{Kind: "why", Topic: a.Topic, Name: name}, told...)
+	derived := solver.Why(b, base, name, a.Topic, false)
+	r.part(b, base, derived, solver.Reply{Kind: "why", Topic: a.Topic, Name: name}, append(told, r.notSoMany(name, derived)...)...)
 }
 
 // upon is at for who asks why: right behind what was only tried that is meant, and told.

@@ -20,7 +20,7 @@ func TestBehindATrial(t *testing.T) {
 	require.Contains(t, inOne(why), "40 − 27-1/2 − 8 = 4-1/2")
 	require.True(t, strings.HasPrefix(c.say("why that").Text, "Of what you tried: a gap of 2."))
 	c.say("blorb the fnord") // asked back: it changes nothing of what is spoken of
-	require.True(t, strings.HasPrefix(c.say("ask rails").Text, "Of what stands, without what you tried: a gap of 2.\nFour rails."))
+	require.True(t, strings.HasPrefix(c.say("ask rails").Text, "Your line “blorb the fnord” was not taken in.\nOf what stands, without what you tried: a gap of 2.\nFour rails."))
 	require.True(t, strings.HasPrefix(c.say("why rails").Text, "Four rails."), "what was asked last is what stands")
 	require.Equal(t, "What was tried is dropped; nothing had been changed.\nThe last change stands: a gap of 3 (`undo` takes it back).", c.say("put that back").Text)
 	c.stands("wall height = 40 in", "span = 149 in", "gap = 3 in")
@@ -136,8 +136,8 @@ func TestBoardsOfFeetInMillimeters(t *testing.T) {
 	c := talking(t)
 	c.say("units = metric; wall height = 1000 mm; gap = 60 mm; span = 3800 mm; opening = 900 mm; opening side = right")
 	a := c.say("ask shopping")
-	require.Contains(t, inOne(a.Text), "boards of about 2438 mm, 3048 mm, 3658 mm and 4877 mm on sale; a saw cut of about 3 mm")
-	require.Contains(t, inOne(a.Text), "one 1x4 at about 2438 mm")
+	require.Contains(t, inOne(a.Text), "boards of 2438 mm, 3048 mm, 3658 mm and 4877 mm on sale; a saw cut of about 3 mm")
+	require.Contains(t, inOne(a.Text), "one 1x4 at 2438 mm")
 	require.NotContains(t, inOne(a.Text), "3657.6")
 	for _, b := range a.Shopping {
 		if b.Item == "1x4" {

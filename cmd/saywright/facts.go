@@ -17,6 +17,9 @@ package main
 //	without the trial   the same                                                    ask, right behind what was only tried
 //	span grown                                               before, now, more      a change that makes the wall longer and does not say how long
 //	none comes off  what is there: "post", "bracket"                                ask, where the line tells what is there and the list has none of it
+//	climbing                                                                        ask for what children can do, where the line asks of climbing
+//	not so many                                              rails asked after, rails there are    why rails, of another count than there is
+//	not taken in   the line before, shortened                                       ask, where that line was asked back and changed nothing
 //	not as measured    key of the question, names of its fact   nums of its fact    a statement that leaves the layout other than it was measured
 //	redone         normal forms of the line said again                              redo
 //	started over                                             statements dropped     start over

@@ -21,22 +21,23 @@ type Talk struct {
 	past   []step // the lines that changed something, oldest first
 	future []step // the lines undone, next to redo last
 
-	solved map[string]*solver.Answer // by wall, of now; filled when first needed
-	tried  *trial                    // the last what-if
-	trying bool                      // something was tried, and nothing has changed since
-	upon   *trial                    // what was tried, where the last line tried it, asked why it is so, for all of it, or for help
-	stuck  *trial                    // the last blocked answer and its ways out
-	back   *grammar.Act              // what puts back what the last undo took; nil since something else changed
-	asked  *asked                    // what the last answer asked back
-	open   *grammar.Pending          // the question that waits for an answer in a word
-	last   *remark                   // the last answer that can be asked "why that"
-	lesson *solver.Lesson            // in progress
-	lately []solver.Name             // what the last line spoke of
-	held   []solver.Statement        // what was claimed
-	wanted []solver.Name             // what the last answer that was understood asked for
-	before map[string]bool           // defaults and cautions told already
-	claims string                    // claims that the next line may go on from
-	stepAt int                       // steps told by "next" so far
+	solved  map[string]*solver.Answer // by wall, of now; filled when first needed
+	tried   *trial                    // the last what-if
+	trying  bool                      // something was tried, and nothing has changed since
+	upon    *trial                    // what was tried, where the last line tried it, asked why it is so, for all of it, or for help
+	stuck   *trial                    // the last blocked answer and its ways out
+	back    *grammar.Act              // what puts back what the last undo took; nil since something else changed
+	asked   *asked                    // what the last answer asked back
+	open    *grammar.Pending          // the question that waits for an answer in a word
+	unheard string                    // the line before, where it was asked back
+	last    *remark                   // the last answer that can be asked "why that"
+	lesson  *solver.Lesson            // in progress
+	lately  []solver.Name             // what the last line spoke of
+	held    []solver.Statement        // what was claimed
+	wanted  []solver.Name             // what the last answer that was understood asked for
+	before  map[string]bool           // defaults and cautions told already
+	claims  string                    // claims that the next line may go on from
+	stepAt  int                       // steps told by "next" so far
 
 	shelf shelf
 	show  func() explain.Options // how texts are laid out now
@@ -120,8 +121,11 @@ func (t *Talk) consider(ctx context.Context, line string) turn {
 		return t.askBack(line, list, read, open)
 	}
 	read.Acts = t.putsBack(line, read.Acts)
+	if none == nil && len(open.settled) == 0 {
+		none = t.notTaken(line, read)
+	}
 	r := &round{talk: *t, ctx: ctx, line: line, spoken: theOne(t.lately), lead: none}
-	r.talk.asked = nil
+	r.talk.asked, r.talk.unheard = nil, ""
 	r.carryOut(read.Acts)
 	if r.nothing == nil {
 		r.finish(read.Acts)
@@ -211,6 +215,10 @@ func (t *Talk) askBack(line, list string, read grammar.Reading, open *asked) tur
 	if open.line != "" {
 		next.open = &grammar.Pending{Line: open.line, Question: *q}
 	}
+	next.unheard = line
+	if q.Key == "dropped" || q.Key == "nothing said" {
+		next.unheard = ""
+	}
 	next.keepClaims(list, read)
 	next.words(a)
 	return turn{a, next}
@@ -229,7 +237,7 @@ func (t *Talk) askWhich(line string) turn {
 // nothingDone answers a line that was understood and has nothing to act on.
 func (t *Talk) nothingDone(line string, read grammar.Reading, q *solver.Question) turn {
 	next := *t
-	next.claims = ""
+	next.claims, next.unheard = "", ""
 	a := &solver.Answer{Said: line, Heard: heard(read.Acts), Verdict: solver.Open, Ask: q, Facts: taken(read),
 		To: solver.Reply{Kind: "command", Topic: string(read.Acts[0].Kind)}}
 	next.remember(a, &asked{})
