@@ -208,6 +208,7 @@ func FuzzRead(f *testing.F) {
 	f.Add("0A,thAts") // crashes that fuzzing found
 	f.Add("!!Brs1on")
 	f.Add("void this ticket, neqxt customer")
+	f.Add("also need " + strings.Repeat("!", 700) + " for it") // slow
 	f.Add("rails = 1000000000, gap 2½″ − 12′ 6\"\x00\xff")
 	f.Fuzz(func(t *testing.T, line string) {
 		r := Read(line, act.Context{Answered: true, Tried: true})

@@ -112,6 +112,10 @@ func Split(in []Letter) []Atom {
 			i = j
 		default:
 			j := signEnd(in, i)
+			if n := len(out); n > 0 && (in[i].r == '!' || in[i].r == ';') && out[n-1].Kind == Sign && out[n-1].Text == string(in[i].r) {
+				i = j // said once is enough, and a thousand of them would take long to read
+				continue
+			}
 			out = glue(out, in, i, j, Sign, spelledBy(in, whole, i, j))
 			i = j
 		}
