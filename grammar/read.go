@@ -58,7 +58,7 @@ func Read(line string, c act.Context) act.Reading {
 	if r, ok := openingInBay(line, said, atoms, c); ok {
 		return r
 	}
-	return withLostQuestions(line, atoms, c, reread.ReckonedFromThing(readSpoken(line, atoms, c), atoms))
+	return withLostQuestions(line, atoms, c, unlessSettled(guard.WhichBay(reread.ReckonedFromThing(readSpoken(line, atoms, c), atoms), said, c), line, c))
 }
 
 // readSpoken reads a line that is no normal form and answers no question.

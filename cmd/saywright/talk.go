@@ -153,8 +153,15 @@ func (t *Talk) context() grammar.Context {
 	if t.stuck != nil {
 		c.Ways = len(t.stuck.to.Ways)
 	}
-	c.Pending, c.Now = t.open, t.measures
+	c.Pending, c.Now, c.ManyBays = t.open, t.measures, t.manyBays()
 	return c
+}
+
+// manyBays reports whether more than one bay was told of the wall at hand, or a post between the end posts that parts it.
+func (t *Talk) manyBays() bool {
+	return slices.ContainsFunc(t.now.book(t.now.hand).Standing(), func(s solver.Statement) bool {
+		return s.Name.Quantity == solver.Bays && s.Op == solver.Eq && exact.Int(1).Less(s.Value.Num) || s.Name.Bay > 1
+	})
 }
 
 // measures returns what a quantity comes to in the layout that stands.

@@ -82,6 +82,7 @@ type Context struct {
 	Mixed    bool               // another clause of the line has a metric unit
 	Saved    []string           // names of saved walls
 
+	ManyBays   bool                                // it was told that there is more than one bay
 	TriedStock bool                                // the last line tried boards of another length
 	Now        func(solver.Name) (exact.Rat, bool) // what a quantity comes to in the layout that stands; nil where there is none
 }

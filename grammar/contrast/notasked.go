@@ -93,7 +93,7 @@ func knownAlready(w []string) bool {
 	case "know", "knew":
 		return w[1] != "that" || already
 	case "have", "got":
-		return already
+		return already && !slices.ContainsFunc(w, func(v string) bool { return fixedThere[v] })
 	case "do", "did":
 		if len(w) > 3 && w[1] == "not" {
 			switch w[2] {
@@ -115,6 +115,9 @@ func knownAlready(w []string) bool {
 	}
 	return false
 }
+
+// fixedThere are words for what hangs already, which is told of the wall: "I have the second rail fixed already, top edge 16 inches".
+var fixedThere = scan.WordSet("fixed up on mounted hung screwed nailed bolted attached fastened installed")
 
 // endsKnown reports whether a clause names a thing and says that it is known: "the gap I know", "what to buy I've got already".
 func endsKnown(w []string) bool {

@@ -8,6 +8,7 @@ import (
 	"saywright/grammar/askback"
 	"saywright/grammar/hear"
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // Lines of which something is heard though something else is said: what is not asked for ("no need to tell me why the gap is what it is"), what
@@ -29,8 +30,18 @@ var heardAmiss = []hear.OpenWay{
 	{Looks: hear.KindOf(act.Check), Way: regexp.MustCompile(`\b(?:top|bottom|lowest|highest) (?:one|rail|board|slat|plank)s?\b.*\b(?:longer|shorter)\b`), Ask: askback.Meant.Open("cut list")},
 	{Looks: hear.Stated(solver.BottomGap), Way: regexp.MustCompile(`\bhow (?:high|far|low|tall)(?: up)? ?(?:is|'s|does|do) (?:the|that) (?:bottom|lowest|first|low) one\b`), Ask: askback.Meant.Open("how high is the bottom rail")},
 	{Looks: triesLength, Way: regexp.MustCompile(`\b(?:get|fit|put|squeeze|have|cram) ` + countWord + ` in (?:there|here|it|each|every|all|under)\b`), Ask: askback.Meant.Open("what if six rails")},
+	{Looks: wideGap, Way: regexp.MustCompile(`\b(?:rails|boards|slats|planks) at (?:[0-9]|two|three|four|five|six|seven|eight|nine|ten|eleven)`), Not: regexp.MustCompile(`\b(?:gaps?|apart|spaced|spacing|spaces?)\b`), Ask: hear.OpenQuestion("Is that the gap between them, or how wide each is?", "6 rails 5-1/2 wide")},
+	{Looks: hear.ChangesLength, Way: regexp.MustCompile(`\b(?:heads?|balls?|dogs?|cats?|toddlers?|kids?|fist|hand|wheelbarrow|barrow)\b.*\b(?:less|smaller|tighter|narrower|more|bigger|wider) than (?:that|this|it)\b`), Ask: askback.HowMuchIs.Open("gap under 3-1/2", "that")},
 	{Looks: triesItsGoal, Way: regexp.MustCompile(`\bwith\b`), Ask: askback.Meant.Open("what if five rails")},
 }
+
+// wideGap reports whether a gap is set that is more like the face of a rail: "six rails at 5-1/2".
+func wideGap(a act.Act) bool {
+	return hear.Stated(solver.Gap)(a) && a.Statements[0].Op == solver.Eq && !a.Statements[0].Value.Num.Less(gapLikeFace)
+}
+
+// gapLikeFace is 3-1/2 in, the face of the narrowest common rail.
+var gapLikeFace = exact.Int(7).Div(exact.Int(2))
 
 // triesLength reports whether a length is tried.
 func triesLength(a act.Act) bool {

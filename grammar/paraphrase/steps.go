@@ -26,6 +26,8 @@ var Steps = []func([]scan.Atom) []scan.Atom{
 	questionsParted,
 	dictated,
 	shortNotes,
+	railFigures,
+	idiom.ThingsMeasured,
 	lumberlist.UnitForAll,
 	lumberlist.PiecesTogether,
 	lumberlist.LyingAbout,

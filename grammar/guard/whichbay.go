@@ -1,0 +1,63 @@
+package guard
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"saywright/grammar/act"
+	"saywright/grammar/parse"
+	"saywright/grammar/ways"
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// What was measured "between the posts" or at "the bottom" is the first bay's only where no other bay stands: else it is asked which bay it is.
+
+var (
+	bayIsNamed = regexp.MustCompile(`\b(?:bays?|sections?|panels?|stretch) (?:(?:no|number|#) )?(?:[1-9]|one|two|three|four|five|six|a|b|c)\b|\b(?:first|1 st|second|third|fourth|last|left|right|leftmost) (?:hand )?(?:bay|section|panel|stretch)\b|\b(?:first|second|third|left|right) (?:one|bay)\b`)
+	atAnEnd    = regexp.MustCompile(`\b(?:bottom|floor|foot|slab|concrete|deck|base|low|top|high|rail|between|bay)\b`)
+	leastBay   = exact.Int(12)
+)
+
+// WhichBay asks which bay was measured, where a line names none and several stand, or where the figure is none of a bay.
+func WhichBay(r act.Reading, said string, c act.Context) act.Reading {
+	if r.Ask != nil || !slices.ContainsFunc(r.Acts, measuresFirst) || ways.MatchesWay(bayIsNamed, said) || !ways.MatchesWay(atAnEnd, said) {
+		return r
+	}
+	several, odd := c.ManyBays || severalBays(c), false
+	for _, a := range r.Acts {
+		for _, s := range a.Statements {
+			several = several || s.Name.Quantity == solver.Bays && exact.Int(1).Less(s.Value.Num) || s.Name.Quantity == solver.AddedPosts && s.Value.Num.Sign() > 0
+			odd = odd || s.Name.Quantity == solver.Measured && s.Value.Num.Less(leastBay)
+		}
+	}
+	at := 0
+	q := solver.Question{At: &at, Text: "Which bay is that?", Example: "bay 1 bottom measures 68-3/8"}
+	form := parse.Normal(r.Acts)
+	switch {
+	case odd || c.Subject != nil && c.Subject.Quantity == solver.Opening && strings.HasPrefix(said, "it "):
+		q.Text, q.Choices = "Is that the width of bay 1?", []string{form}
+	case several:
+		q.Choices = []string{form, strings.ReplaceAll(form, "bay 1", "bay 2")}
+	default:
+		return r
+	}
+	return act.Reading{Ask: &q, Own: true}
+}
+
+// measuresFirst reports whether an act tells what the first bay measures.
+func measuresFirst(a act.Act) bool {
+	return a.Kind == act.State && slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
+		return s.Name.Quantity == solver.Measured && s.Name.Bay == 1
+	})
+}
+
+// severalBays reports whether the layout that stands has more than one bay.
+func severalBays(c act.Context) bool {
+	if c.Now == nil {
+		return false
+	}
+	n, ok := c.Now(solver.Name{Quantity: solver.Bays})
+	return ok && exact.Int(1).Less(n)
+}

@@ -1,0 +1,53 @@
+package paraphrase
+
+import (
+	"saywright/grammar/idiom"
+	"saywright/grammar/measure"
+	"saywright/grammar/phrase"
+	"saywright/grammar/scan"
+	"saywright/solver/exact"
+)
+
+// A figure beside rails is how long they are cut or how wide a face they have, and its size tells which: "the rails are 94-5/8 long, right?", "six rails
+// of 5-1/2". Lengths in whole feet are left alone: so boards are sold.
+
+var (
+	railNames = scan.WordSet("rail rails board boards slat slats plank planks")
+	cutLeast  = exact.Int(24)
+	faceLeast = exact.Int(5).Div(exact.Int(2))
+	faceMost  = exact.Int(12)
+)
+
+// railFigures sets such lines plain.
+func railFigures(in []scan.Atom) []scan.Atom {
+	named, rails := false, false
+	for _, a := range in {
+		named = named || railNames[a.Text]
+		rails = rails || a.Text == "rail" || a.Text == "rails"
+	}
+	if !named {
+		return in
+	}
+	r, cut, face := measure.Reader{Atoms: in}, false, false
+	for i := 0; i < len(in); i++ {
+		if !phrase.MayBeginFigure(in[i]) {
+			continue
+		}
+		a, next, ok := r.Length(i)
+		if !ok {
+			continue
+		}
+		if a.Size == "" && !a.Footer && a.Unit != measure.Money && a.Unit != measure.Feet || a.Unit == measure.Feet && !a.Val.Div(exact.Int(12)).IsInt() {
+			cut = cut || !a.Val.Less(cutLeast) && (rails || a.Unit == measure.Metric || !a.Val.Div(exact.Int(12)).IsInt())
+			face = face || !a.Val.Less(faceLeast) && a.Val.Less(faceMost) && (a.Frac || a.Point || a.Unit != measure.Bare)
+		}
+		i = next - 1
+	}
+	if cut && len(in) < 24 {
+		in = idiom.RailsCut().SetIn(in)
+	}
+	if face {
+		in = idiom.RailsWide().SetIn(in)
+	}
+	return in
+}
