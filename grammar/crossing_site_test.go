@@ -53,3 +53,26 @@ func TestSiteCrossing(t *testing.T) {
 	t.Logf("%d of %d", right, all)
 	require.GreaterOrEqual(t, right, crossingMark)
 }
+
+// TestWhichBay holds that a width at the floor or at the top is the first bay's only where no other bay stands.
+func TestWhichBay(t *testing.T) {
+	t.Parallel()
+	for _, line := range []string{"the bay measures 139 at the bottom", "it measures 143-5/8 at the bottom and 143-7/8 at the top", "between the posts I get 140 at the floor and 141 at the top", "143-5/8 bottom, 143-7/8 top"} {
+		require.Nil(t, Read(line, act.Context{}).Ask, line)
+		r := Read(line, act.Context{ManyBays: true})
+		require.NotNil(t, r.Ask, line)
+		require.Equal(t, "Which bay is that?", r.Ask.Text, line)
+		require.Len(t, r.Ask.Choices, 2, line)
+		r = Read(line, act.Context{ManyBays: true, Settled: r.Ask.Choices[1:]})
+		require.Contains(t, Normal(r.Acts), "measured bay 2 ", line)
+	}
+	for line, text := range map[string]string{
+		"3 bottom, 2-1/2 top": "Is that the width of bay 1?",
+		"6 rails at 5-1/2":    "Is that the gap between them, or how wide each is?",
+	} {
+		r := Read(line, act.Context{})
+		require.NotNil(t, r.Ask, line)
+		require.Equal(t, text, r.Ask.Text, line)
+	}
+	require.Nil(t, Read("first bay measures 66 at the bottom and 66-1/4 at the top", act.Context{ManyBays: true}).Ask)
+}

@@ -33,8 +33,10 @@ func TestQuestionIsAnsweredInAWord(t *testing.T) {
 		{"48|tall", "of what", "wall height = 48 in"},
 		{"96|between the posts", "of what", "span = 96 in"},
 		{"7|boards", "of what", "rails = 7"},
-		{"bay measures 68 at the bottom|the second", "Which bay", "measured bay 2 bottom = 68 in"},
-		{"bay measures 68 at the bottom|2", "Which bay", "measured bay 2 bottom = 68 in"},
+		{"2 bays|bay measures 68 at the bottom|the second", "|Which bay", "measured bay 2 bottom = 68 in"},
+		{"2 bays|bay measures 68 at the bottom|2", "|Which bay", "measured bay 2 bottom = 68 in"},
+		{"3 bays|it measures 46 at the bottom and 46-1/4 at the top|3", "|Which bay", "measured bay 3 bottom = 46 in; measured bay 3 top = 46-1/4 in"},
+		{"bay measures 142 at the bottom", "", "measured bay 1 bottom = 142 in"}, // only one stands
 		{"the floor drops|an inch to the right", "How far", "floor at right = -1 in"},
 		{"the floor is not level|1 inch|right", "How far|To which side", "floor at right = -1 in"},
 		{"floor slopes half an inch|right", "To which side", "floor at right = -1/2 in"},

@@ -2,6 +2,7 @@ package guard
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"saywright/grammar/act"
@@ -37,7 +38,9 @@ var heardAmiss = []hear.OpenWay{
 
 // wideGap reports whether a gap is set that is more like the face of a rail: "six rails at 5-1/2".
 func wideGap(a act.Act) bool {
-	return hear.Stated(solver.Gap)(a) && a.Statements[0].Op == solver.Eq && !a.Statements[0].Value.Num.Less(gapLikeFace)
+	return a.Kind == act.State && slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
+		return s.Name.Quantity == solver.Gap && s.Op == solver.Eq && s.Value.Of == nil && !s.Value.Num.Less(gapLikeFace)
+	})
 }
 
 // gapLikeFace is 3-1/2 in, the face of the narrowest common rail.

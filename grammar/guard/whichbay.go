@@ -3,6 +3,7 @@ package guard
 import (
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"saywright/grammar/act"
@@ -25,7 +26,8 @@ func WhichBay(r act.Reading, said string, c act.Context) act.Reading {
 	if r.Ask != nil || !slices.ContainsFunc(r.Acts, measuresFirst) || ways.MatchesWay(bayIsNamed, said) || !ways.MatchesWay(atAnEnd, said) {
 		return r
 	}
-	several, odd := c.ManyBays || severalBays(c), false
+	stand, odd := baysStanding(c), false
+	several := c.ManyBays || stand > 1
 	for _, a := range r.Acts {
 		for _, s := range a.Statements {
 			several = several || s.Name.Quantity == solver.Bays && exact.Int(1).Less(s.Value.Num) || s.Name.Quantity == solver.AddedPosts && s.Value.Num.Sign() > 0
@@ -39,7 +41,9 @@ func WhichBay(r act.Reading, said string, c act.Context) act.Reading {
 	case odd || c.Subject != nil && c.Subject.Quantity == solver.Opening && strings.HasPrefix(said, "it "):
 		q.Text, q.Choices = "Is that the width of bay 1?", []string{form}
 	case several:
-		q.Choices = []string{form, strings.ReplaceAll(form, "bay 1", "bay 2")}
+		for i := range min(max(stand, 2), mostChoices) {
+			q.Choices = append(q.Choices, strings.ReplaceAll(form, "bay 1", "bay "+strconv.FormatInt(i+1, 10)))
+		}
 	default:
 		return r
 	}
@@ -53,11 +57,18 @@ func measuresFirst(a act.Act) bool {
 	})
 }
 
-// severalBays reports whether the layout that stands has more than one bay.
-func severalBays(c act.Context) bool {
+// mostChoices is how many bays are offered at most.
+const mostChoices = 6
+
+// baysStanding is how many bays the layout that stands has; 0 where there is none.
+func baysStanding(c act.Context) int64 {
 	if c.Now == nil {
-		return false
+		return 0
 	}
 	n, ok := c.Now(solver.Name{Quantity: solver.Bays})
-	return ok && exact.Int(1).Less(n)
+	if !ok {
+		return 0
+	}
+	count, _ := n.Int64()
+	return count
 }
