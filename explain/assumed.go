@@ -11,11 +11,8 @@ import (
 func (v *voice) assumed() {
 	var list []string
 	var weights []int
-	inTable := func(s string) bool { // the table of sources tells it
-		return v.a.To.Full && slices.ContainsFunc(v.facts("source"), func(f solver.Fact) bool { return first(f.Names) == s })
-	}
 	for _, s := range v.a.Assumed {
-		if v.leansOn(s) && !inTable(s) {
+		if v.leansOn(s) && !v.inSources(s) {
 			said := v.granted(s)
 			if v.brief() && v.before[heldBack+said] {
 				continue
@@ -35,6 +32,14 @@ func (v *voice) assumed() {
 	if len(list) > 0 {
 		v.p.add(para{lead: "Taken for granted: ", text: strings.Join(list, "; ") + rest + ".", ink: faint})
 	}
+}
+
+// inSources reports whether the table of sources tells a default, in the same words.
+func (v *voice) inSources(s string) bool {
+	said := v.granted(s)
+	return v.a.To.Full && slices.ContainsFunc(v.facts("source"), func(f solver.Fact) bool {
+		return len(f.Names) > 0 && (f.Names[0] == s || v.granted(f.Names[0]) == said)
+	})
 }
 
 // mostGranted is how many defaults an answer tells by itself: the weightiest of them. Who asks for a table hears all that it leans on, and "show it all"

@@ -83,7 +83,7 @@ func (v *voice) unpriced() {
 func (v *voice) soldAs(name string) string {
 	item, long, _ := strings.Cut(name, " ")
 	if r, ok := length(long); ok && isLength(long) {
-		return size(item) + " of " + v.onTapeOrExact(r)
+		return size(item) + " of " + v.soldBy(r)
 	}
 	return quoted(name)
 }

@@ -15,7 +15,11 @@ const notStrength = "I work out sizes, not what they carry"
 
 // strength answers whether it is strong enough.
 func (v *voice) strength() {
-	v.p.say("I can't tell", noInk)
+	if _, ok := v.fact("climbing"); ok {
+		v.p.say("Yes: rails climb like a ladder. Whether they hold who climbs I can't tell", warning)
+	} else {
+		v.p.say("I can't tell", noInk)
+	}
 	v.p.say(notStrength, noInk)
 	if f, ok := v.fact("posts"); ok && len(f.Nums) > 0 {
 		if f.Nums[0].Eq(exact.Int(1)) {

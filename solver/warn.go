@@ -8,6 +8,7 @@ import (
 )
 
 // The cautions that a layout raises, each under the key by which package explain words it. Figures are in Facts.
+// The limits in inches are rules of thumb: for who works in millimeters they go through Thumb.
 //
 //	key              when                                              facts
 //	off the floor    bottom rail under 2 in                            "limit": Nums the bottom gap, 2

@@ -222,8 +222,7 @@ func (t *Talk) askBack(line, list string, read grammar.Reading, open *asked) tur
 	if open.line != "" {
 		next.open = &grammar.Pending{Line: open.line, Question: *q}
 	}
-	next.unheard = line
-	if q.Key == "dropped" || q.Key == "nothing said" {
+	if next.unheard = line; saidNothing[q.Key] {
 		next.unheard = ""
 	}
 	next.keepClaims(list, read)

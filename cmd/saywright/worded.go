@@ -12,8 +12,8 @@ import (
 // What a normal form does not carry, and the answer is to begin with: here the line is looked at once more, after it was read, for nothing but that. It decides
 // nothing of what is answered.
 
-// climbs finds climbing that goes over a wall or up it, not between its rails.
-var climbs = regexp.MustCompile(`(?i)\bclimb(s|ing|ed)?\b(?: (?:it|that|on|the|wall))*(?: (through|under|underneath|between))?`)
+// climbs finds climbing that goes over a wall or up it, not between its rails, nor on it, which asks what it holds.
+var climbs = regexp.MustCompile(`(?i)\bclimb(s|ing|ed)?\b(?: (?:it|that|the|wall))*(?: (through|under|underneath|between|on))?`)
 
 // asksToClimb reports whether a line asks whether somebody can climb the wall.
 func asksToClimb(line string) bool {
@@ -73,6 +73,9 @@ func (t *Talk) notTaken(line string, read grammar.Reading) *solver.Fact {
 	return &solver.Fact{Key: "not taken in", Names: []string{shortened(t.unheard)}}
 }
 
+// saidNothing are the questions that ask back a line in which nothing was said of the wall: thanks, other matters.
+var saidNothing = map[string]bool{"dropped": true, "nothing said": true, "what to know": true, "only the wall": true}
+
 // questions begin as a question does, or end as one.
 var questions = regexp.MustCompile(`(?i)^\W*(?:so |and |but |ok |okay )*(?:what|how|why|where|which|who|when|is|are|am|do|does|did|can|could|will|would|should|shall|may|might|has|have you|tell|show|give|print|draw|list)\b|\?\s*$`)
 
@@ -97,7 +100,7 @@ func shortened(line string) string {
 
 // climbing tells that it is climbing that a question of children is about.
 func (r *round) climbing(topic string) []solver.Fact {
-	if topic != "guard" || !asksToClimb(r.line) {
+	if topic != "guard" && topic != "strength" || !asksToClimb(r.line) {
 		return nil
 	}
 	return []solver.Fact{{Key: "climbing"}}

@@ -20,7 +20,7 @@ func TestWhatALineNames(t *testing.T) {
 	}
 	for line, want := range map[string]bool{
 		"can a child climb it?": true, "can kids climb the wall": true, "could a toddler climb over it": true, "is climbing it easy": true,
-		"can a child climb through": false, "can a kid climb under it": false, "can a kid fall through": false,
+		"can a child climb through": false, "can a kid climb under it": false, "can a kid fall through": false, "can kids climb on it": false, "can the kids climb over it": true,
 	} {
 		require.Equal(t, want, asksToClimb(line), line)
 	}
@@ -31,6 +31,8 @@ func TestFirstWords(t *testing.T) {
 	c := talking(t)
 	c.say("wall height = 48 in; gap >= 2-3/4 in")
 	require.Regexp(t, `^Yes: rails climb like a ladder`, c.say("can a child climb it?").Text)
+	require.Regexp(t, `^Yes: rails climb like a ladder\. Whether they hold who climbs I can't tell\.`, c.say("can the kids climb over it").Text)
+	require.Regexp(t, `^I can't tell\.`, c.say("is it strong enough").Text)
 	require.Regexp(t, `^A 4 in ball`, c.say("can a child fall through it?").Text)
 	require.Regexp(t, `^It isn't six: six rails leave gaps of 2-1/2, too tight\.\nFive rails\.`, c.say("why 6 rails").Text)
 	require.Regexp(t, `^It isn't nine\.\nFive rails\.`, c.say("why 9 rails").Text)
@@ -53,6 +55,9 @@ func TestNotTakenIn(t *testing.T) {
 
 	require.NotNil(t, c.say("how many do I need").Ask)
 	require.NotContains(t, c.say("how many rails").Text, not, "a question asked back changes nothing anyway")
+
+	require.NotNil(t, c.say("thanks").Ask)
+	require.NotContains(t, c.say("how many rails").Text, not, "nothing was said")
 
 	require.Equal(t, "never mind the old planks …", shortened("never mind   the old planks … "))
 	require.Equal(t, "the quick old ferryman told us some of the long …", shortened("the quick old ferryman told us some of the long boards were gone"))

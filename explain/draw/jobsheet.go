@@ -32,7 +32,7 @@ func JobSheet(a *solver.Answer, s Sheet) ([]byte, error) {
 	j.Plan = boardFigures(a, r)
 	j.Buy, j.Total = buyRows(a, r)
 	j.Steps = stepsOf(a)
-	j.Assumed = a.Assumed
+	j.Assumed = r.assumed(a)
 	j.Sums = sumRows(a.Work, r)
 	return render("job.html", j)
 }

@@ -30,7 +30,7 @@ func notes(a *solver.Answer, w *wall, r reading, omitted bool) []string {
 		out = append(out, "Some figures find no room at this scale: they stand on the job sheet.")
 	}
 	if len(a.Assumed) > 0 {
-		out = append(out, "Taken for granted: "+strings.Join(a.Assumed, "; ")+".")
+		out = append(out, "Taken for granted: "+strings.Join(r.assumed(a), "; ")+".")
 	}
 	return out
 }
