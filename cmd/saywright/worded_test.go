@@ -44,12 +44,12 @@ func TestNotTakenIn(t *testing.T) {
 	c := talking(t)
 	c.say("wall height = 48 in; span = 144 in; gap >= 2 in")
 	const not = "was not taken in"
-	require.NotNil(t, c.say("only 8 ft boards").Ask)
+	require.NotNil(t, c.say("only fnord boards").Ask)
 	a := c.say("what do I buy")
-	require.Regexp(t, `^Your line “only 8 ft boards” was not taken in\.\n`, a.Text)
+	require.Regexp(t, `^Your line “only fnord boards” was not taken in\.\n`, a.Text)
 	require.NotContains(t, c.say("what do I buy").Text, not, "once is enough")
 
-	c.say("only 8 ft boards")
+	c.say("only fnord boards")
 	require.NotContains(t, c.say("opening 30").Text, not, "it tells what it heard")
 	require.NotContains(t, c.say("what do I buy").Text, not)
 
