@@ -32,8 +32,10 @@ func readShownIn(line string, atoms []scan.Atom, c act.Context) (act.Reading, bo
 		}
 		from, to = 0, len(atoms)
 	}
-	if slices.ContainsFunc(atoms[from:to], func(a scan.Atom) bool { return lastingUnits[a.Text] }) {
-		return act.Reading{}, false
+	for k := from; k < to; k++ {
+		if lastingUnits[atoms[k].Text] && !(atoms[k].Text == "on" && k+1 < to && lexicon.Vocab().Articles[atoms[k+1].Text]) { // "the ears on the brackets"
+			return act.Reading{}, false
+		}
 	}
 	r := readHeld(line, scan.CutOut(atoms, i, i+2), c)
 	shown := false

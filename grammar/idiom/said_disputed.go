@@ -108,5 +108,5 @@ func wantedAhead(_, after []scan.Atom) bool {
 
 // AskedAndDisputed are the phrases of those who learn and of those who check, and what leans on what is there.
 var AskedAndDisputed = sync.OnceValue(func() *phrase.Book {
-	return phrase.BookOf(everydayEarly, workdayEarly, trialTurns, queryEarly, onebreathTurns, notedEarly, hedgePhrases, learnerPhrases, disputedPhrases, countedOn, amountPhrases, howManyPhrases, slipPhrases, besidePhrases, vouchedPhrases, triedOutPhrases, overseasPhrases, whyNotWorded, truthPhrases, trialPhrases, dialectWords, wonderedTurns, puzzledTurns, weighedClaims, adoptedTurns, otherStock, triedWithTurns, boughtAndKept, measuredAbout, readingsTold, pricesTold, limitsTold, lengthwiseTurns, measuredUp(), hearsayPhrases, tapeTold, bayEnds)
+	return phrase.BookOf(crossedTurns, everydayEarly, workdayEarly, trialTurns, queryEarly, onebreathTurns, notedEarly, hedgePhrases, learnerPhrases, disputedPhrases, countedOn, amountPhrases, howManyPhrases, slipPhrases, besidePhrases, vouchedPhrases, triedOutPhrases, overseasPhrases, whyNotWorded, truthPhrases, trialPhrases, dialectWords, wonderedTurns, puzzledTurns, weighedClaims, adoptedTurns, otherStock, triedWithTurns, boughtAndKept, measuredAbout, readingsTold, pricesTold, limitsTold, lengthwiseTurns, measuredUp(), hearsayPhrases, tapeTold, bayEnds)
 })

@@ -15,6 +15,7 @@ import (
 // swaps are fixed turns of phrase, and words misspelled or misheard, that are set plain before anything else is.
 var swaps = []phrase.Placed{
 	{"&", "and", nil},
+	{"saw|blade|(saw blade) kerf", "kerf", nil},
 	{"try not to", "do not", triesNot},
 	{"^ ?well|so|but|and|ok|okay ?, ?all ?of his|her|their|theirs|(the architect 's)|(the neighbor 's)|(the customer 's) drawing|drawings|plan|plans|sketch|sketches|sheet|sheets|blueprint|blueprints|print|prints|numbers|figures|notes is|are|was|were ?all ?done|drawn|written|dimensioned ?in metric|millimeters|millimetres|mm :|,", "use metric , the drawing shows", figuresShown},
 	{"^ ?well|so|but|and|ok|okay ?, ?all ?of his|her|their|theirs|(the architect 's)|(the neighbor 's)|(the customer 's) drawing|drawings|plan|plans|sketch|sketches|sheet|sheets|blueprint|blueprints|print|prints|numbers|figures|notes is|are|was|were ?all ?done|drawn|written|dimensioned ?in inches|feet|imperial|customary :|,", "use inches , the drawing shows", figuresShown},

@@ -31,7 +31,7 @@ var triedWithTurns = []phrase.Placed{
 	{"^ shall|should|could|may|might|do i|we ?(have|need|got|rather) ?to ?(just|rather|maybe|perhaps) take|bring|raise|lower|widen|narrow|open|cut|drop|push|move|get|tighten it|that|them ?up|down|out|in to !#|##", "what if it were $1", figureBefore},
 	// Whether what somebody claims would come out so.
 	{"^^ ?and|so|but ?, would|will|do|does !.. ?, ?just like|as|(the way) he|she|they|((the|my|our|his|her) PERSON) ?(all|just|always) claims|claimed|says|said|thinks|reckons|swears|insists|promises|promised|figures|told|tells|believes ?me|us ?it|they ?would|will|does|do $$", "is it true that $1 ?", statedInside},
-	{"^ would|will|could|can|might ?we|i ?(get by with) only|just|(nothing but)|(none but)|(no more than) !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) do|work|suffice|serve|(be enough) ?it|this|that|(the job)|(the trick)|(for the job)|(for this) ?too|as well", "what if they only had $1", nil},
+	{"^ would|will|could|can|might ?we|i ?(get by with) only|just|(nothing but)|(none but)|(no more than) !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)) do|work|suffice|serve|(be enough) ?it|this|that|(the job)|(the trick)|(for the job)|(for this) ?too|(as well)", "what if they only had $1", nil},
 	// Whether there is a way.
 	{"^ is there ?any|a|some|no way|chance|hope|possibility|how ?at ?all ?that", "what if", couldNext},
 	{"^ is there ?any|a|some|no way|chance|hope|possibility ?at ?all (to make)|(of making)|(to keep)|(of keeping)|(to get)|(of getting)|(to have)|(of having)|(to set)|(for us to have) !BAY|RAIL|GAP ?all equal|even|alike|(the same)|identical ?(size|width|length)", "what if we had equal $1", nil},

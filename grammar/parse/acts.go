@@ -258,7 +258,7 @@ func (s *Speech) tried(g *group) {
 			a = act.Act{Kind: g.force}
 			continue
 		}
-		if g.force != act.Check || !noClaim(g.head, m.st, goods, g.ownPosts()) && !(m.st.Name.Quantity == solver.Budget && len(found) == 1 && (g.head == nil || !lex.OnPaper(g.head.Text))) {
+		if g.force != act.Check || !noClaim(g.head, m.st, goods, g.ownPosts()) && !(m.st.Name.Quantity == solver.Budget && len(found) == 1 && tellsBudget(g.head) && !s.verified) {
 			if !slices.ContainsFunc(a.Statements, func(st solver.Statement) bool { return st.String() == m.st.String() }) {
 				a.Statements = append(a.Statements, m.st)
 			}

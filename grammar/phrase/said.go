@@ -115,6 +115,7 @@ type phrasePart struct {
 type patternReader struct {
 	in      string
 	i, kept int
+	bare    bool // a piece, which keeps nothing by itself
 }
 
 // sequence reads parts up to the end of a choice, or of the pattern.
@@ -181,14 +182,14 @@ func (r *patternReader) one() phrasePart {
 	}
 	if o, ok := opsWritten[w]; ok {
 		p := phrasePart{op: o}
-		if o == OpFigure || o == opNumber || o == OpSize || o == opPrice {
+		if !r.bare && (o == OpFigure || o == opNumber || o == OpSize || o == opPrice) {
 			r.kept++
 			p.keep = r.kept
 		}
 		return p
 	}
 	if piece, ok := phrasePieces[w]; ok {
-		inner := patternReader{in: piece}
+		inner := patternReader{in: piece, bare: true}
 		return phrasePart{op: opChoice, choices: [][]phrasePart{inner.sequence(0)}}
 	}
 	return phrasePart{op: opWord, words: wordsNamed(w)}
