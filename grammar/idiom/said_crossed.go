@@ -2,6 +2,7 @@ package idiom
 
 import (
 	"saywright/grammar/chunk"
+	"saywright/grammar/lex"
 	"saywright/grammar/phrase"
 	"saywright/grammar/scan"
 )
@@ -53,8 +54,9 @@ var crossedTurns = []phrase.Placed{
 	{"^ (let me|us) see|have !QUANT ?again ?please $", "what is $1", nil},
 	{"^ say|repeat !QUANT ?again|(one more time)|(once more) ?please $", "what is $1", nil},
 	{"any|what|which hazards|hazard|dangers|danger|risks|risk|pitfalls|cautions|warnings|precautions|traps ?that|which|there ?(is there) i|we should|ought|need|must|have ?to ?be|get warned|told|aware|informed|alerted|mindful|wary|notified of|about|to $", "what are the cautions", nil},
-	{"^ what happens|changes when|whenever|once", "what if", figureToCome},
-	{"go|went|going|goes|drop|dropped|come|came|move|moved|get|got ?back|right|all down|up to a|an !(GAP|(bottom gap)|(wall height)|OPENING|(stiffener spacing)|span) of !#", "have a $1 of $2", nil},
+	{"^ what happens|changes when|whenever|once", "what if", notCutWrong},
+	{"if !i|we|you|they went|dropped|came|moved|got ?back|right|all down|up to a|an !(GAP|(bottom gap)|(wall height)|OPENING|(stiffener spacing)|span) of !#", "if $1 have a $2 of $3", nil},
+	{"go|drop|come|move|get ?back|right|all down|up to a|an !(GAP|(bottom gap)|(wall height)|OPENING|(stiffener spacing)|span) of !#", "have a $1 of $2", nil},
 	{"^^ no|num|nr|nbr ?. of !RAIL|STIFF|posts|(added posts)|bays|brackets|screws|anchors|boards|openings ?needed|total ?\\? $$", "how many $1", nil},
 	{"^^ ?total|whole|overall feet|footage|length|amount|quantity|(board|linear|lineal|running|total feet|footage) of ?the|all lumber|wood|timber|boards ?needed ?\\? $$", "what do we need to buy", nil},
 	{"^^ ?the ?(cut|cutting) length|lengths of ?each|every|the|my RAIL|STIFF|(rail ##)|(each piece) ?\\? $$", "how long do i cut them", nil},
@@ -91,3 +93,11 @@ var crossedTurns = []phrase.Placed{
 
 // allSaid: nothing else is said with it.
 func allSaid(before, after []scan.Atom) bool { return len(before) == 0 && chunk.EndsPart(after, 0) }
+
+// notCutWrong: a figure follows, and it is not told what somebody gets wrong at the saw.
+func notCutWrong(_, after []scan.Atom) bool {
+	return chunk.Figured(after) && !(len(after) > 1 && lex.Speakers[after[0].Text] && sawn(after, nil))
+}
+
+// sawn reports whether something is cut.
+var sawn = phrase.SaidBeforeOf(scan.WordSet("cut cuts cutting saw sawed trim trimmed chop"))
