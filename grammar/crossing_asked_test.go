@@ -26,7 +26,7 @@ var crossedForms = map[string]string{"ask": "ask Q", "why": "why Q", "whatif": "
 // tabbed reads the lines of a list, without its remarks, in parts.
 func tabbed(t *testing.T, name string) (out [][]string) {
 	t.Helper()
-	f, err := os.Open("../testdata/phrases/crossed/" + name)
+	f, err := os.Open("../testdata/phrases/crossing/" + name)
 	require.NoError(t, err)
 	defer f.Close()
 	lines := bufio.NewScanner(f)
@@ -41,7 +41,7 @@ func tabbed(t *testing.T, name string) (out [][]string) {
 }
 
 func crossedNames(t *testing.T) (out []crossedName) {
-	for _, p := range tabbed(t, "names.tsv") {
+	for _, p := range tabbed(t, "asked_names.tsv") {
 		require.GreaterOrEqual(t, len(p), 5, "%q", p)
 		n := crossedName{quantity: p[0], many: p[1] == "many", name: p[2], said: p[3], read: p[4]}
 		if len(p) > 5 {
@@ -103,7 +103,7 @@ func TestCrossedTables(t *testing.T) {
 func TestCrossed(t *testing.T) {
 	names := crossedNames(t)
 	scores := map[string]*marks{}
-	for _, shape := range tabbed(t, "shapes.tsv") {
+	for _, shape := range tabbed(t, "asked.tsv") {
 		require.Len(t, shape, 2)
 		kind, said := shape[0], shape[1]
 		form, ok := crossedForms[kind]
