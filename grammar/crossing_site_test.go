@@ -8,10 +8,12 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"saywright/grammar/act"
+	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // crossingMark is how many lines of the crossing are heard right, of all: it may only go up. The others are asked back, none is misread.
-const crossingMark = 1330
+const crossingMark = 1345
 
 // TestSiteCrossing says what is told of the site and the shop in many shapes of a sentence, each with several fillings. A line of the list that
 // begins with "fill" gives the fillings of a kind, one after the other; any other has a kind, a shape, and the normal forms that it says.
@@ -75,4 +77,18 @@ func TestWhichBay(t *testing.T) {
 		require.Equal(t, text, r.Ask.Text, line)
 	}
 	require.Nil(t, Read("first bay measures 66 at the bottom and 66-1/4 at the top", act.Context{ManyBays: true}).Ask)
+}
+
+// TestLeansAtTheTop holds that the top over which an end post leans is the wall's, where its height stands.
+func TestLeansAtTheTop(t *testing.T) {
+	t.Parallel()
+	stands := act.Context{Now: func(n solver.Name) (exact.Rat, bool) {
+		return exact.Int(42), n == solver.Name{Quantity: solver.WallHeight}
+	}}
+	r := Read("the left post leans in 1/4 at the top", stands)
+	require.Nil(t, r.Ask)
+	require.Equal(t, "left post leans 1/4 in right in 42 in", Normal(r.Acts))
+	for _, line := range []string{"the left post leans in 1/4 at the top", "wall 48 high, left post doesn't lean in 1/4 at the top", "what if the wall is 48 high and the left post leans in 1/4 at the top"} {
+		require.NotNil(t, Read(line, act.Context{}).Ask, line)
+	}
 }

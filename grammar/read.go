@@ -44,6 +44,9 @@ func Read(line string, c act.Context) act.Reading {
 	if told, ok := leanToward(line, c); ok {
 		return told
 	}
+	if told, ok := leanAtTop(line, c); ok {
+		return told
+	}
 	if told, ok := triesStockOn(line, c); ok {
 		return told
 	}

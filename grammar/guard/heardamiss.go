@@ -33,6 +33,7 @@ var heardAmiss = []hear.OpenWay{
 	{Looks: triesLength, Way: regexp.MustCompile(`\b(?:get|fit|put|squeeze|have|cram) ` + countWord + ` in (?:there|here|it|each|every|all|under)\b`), Ask: askback.Meant.Open("what if six rails")},
 	{Looks: wideGap, Way: regexp.MustCompile(`\b(?:rails|boards|slats|planks) at (?:[0-9]|two|three|four|five|six|seven|eight|nine|ten|eleven)`), Not: regexp.MustCompile(`\b(?:gaps?|apart|spaced|spacing|spaces?)\b`), Ask: hear.OpenQuestion("Is that the gap between them, or how wide each is?", "6 rails 5-1/2 wide")},
 	{Looks: hear.ChangesLength, Way: regexp.MustCompile(`\b(?:heads?|balls?|dogs?|cats?|toddlers?|kids?|fist|hand|wheelbarrow|barrow)\b.*\b(?:less|smaller|tighter|narrower|more|bigger|wider) than (?:that|this|it)\b`), Ask: askback.HowMuchIs.Open("gap under 3-1/2", "that")},
+	{Looks: hear.Stated(solver.BottomGap), Way: regexp.MustCompile(`\boff (?:of )?the (?:floor|slab|ground|concrete|deck) ?,? (?:and |with )?(?:the |its )?top (?:is )?at\b`), Ask: hear.OpenQuestion("Is that the top of the wall, or of the bottom rail?", "bottom gap 2, wall 48 high")},
 	{Looks: triesItsGoal, Way: regexp.MustCompile(`\bwith\b`), Ask: askback.Meant.Open("what if five rails")},
 }
 

@@ -140,3 +140,23 @@ func andNoMore(_, after []scan.Atom) bool {
 	}
 	return n > 2 && after[n-1].Text == "more" && (after[n-2].Text == "no" || after[n-3].Text == "not" || after[n-3].Text == "no")
 }
+
+// boardsNext: lengths of lumber follow, by the piece: "a dozen | 8-foot 2x6s", "six 8-foot 2x6s plus | four 12-foot ones".
+func boardsNext(before, after []scan.Atom) bool {
+	switch chunk.LastOf(before, 1) {
+	case "half", "about", "another":
+		return false
+	}
+	if len(after) < 3 || !chunk.Numeric(after[0]) && !chunk.SpelledNumber(after[0].Text) {
+		return false
+	}
+	for i, a := range after[:min(len(after), 8)] {
+		if a.Kind == scan.Sign && a.Text != "-" {
+			return false
+		}
+		if (a.Text == "foot" || a.Text == "ft" || a.Text == "footers") && i < 5 {
+			return slices.ContainsFunc(after[i:min(len(after), i+5)], func(b scan.Atom) bool { return b.Text == "x" || b.Text == "by" || b.Text == "ones" })
+		}
+	}
+	return false
+}
