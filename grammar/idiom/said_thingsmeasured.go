@@ -15,7 +15,7 @@ const (
 )
 
 var thingBook = phrase.BookOf([]phrase.Placed{
-	{`^^ ?((because|since|as) [,]) ?a|an|any|the|my|our|your|his|her|most|his|that|those|these ?_ ?'s ?' ?s ?_ ` + thingsMeasured + ` ?((the (kids|children|dog|dogs|boys|girls|cat|grandkids|baby) (play|plays|chase|chases) with)|of (a|our|my|the) (toddler|kid|child|dog|baby)) is|are|'s|measures|measure ?only ?about|around|roughly|approximately|nearly|maybe|almost|(more or less) # ` + thingsSize + ` ,|so|and|;|.|(, so)|(, and)|(so ,)|(, so ,)`, "", saysOfWall},
+	{`^^ ?((because|since|as) [,]) ?((a|an|any|the|my|our|your|his|her|most|that|those|these) [(_ ['s|'|' s])]) ?((kids|kid|dog|toddler|baby|child|children) ['s|'|' s]) ` + thingsMeasured + ` ?((the (kids|children|dog|dogs|boys|girls|cat|grandkids|baby) (play|plays|chase|chases) with)|of (a|our|my|the) (toddler|kid|child|dog|baby)) is|are|'s|measures|measure ?only ?about|around|roughly|approximately|nearly|maybe|almost|(more or less) # ` + thingsSize + ` ,|so|and|;|.|(, so)|(, and)|(so ,)|(, so ,)`, "", saysOfWall},
 	{"!" + thingsMeasured + ` is|are|'s about|around|roughly|approximately|nearly|maybe|almost #`, "$1 is $2", nil},
 	{"a dozen", "12", boardsNext}, // before lists of lumber are read
 	{"plus", "and", boardsNext},
