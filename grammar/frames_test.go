@@ -196,6 +196,6 @@ func TestFrames(t *testing.T) {
 // leastRightFrames is the share of the filled frames of a list that must be heard right, in percent; mostMisreadFrames how many may be
 // taken for something else.
 var (
-	leastRightFrames  = map[string]int{"asking.tsv": 99, "changes.tsv": 97, "claims.tsv": 99, "counts.tsv": 100, "people.tsv": 98, "people_2.tsv": 98, "setting.tsv": 96, "site.tsv": 98, "site_2.tsv": 96}
+	leastRightFrames  = map[string]int{"asking.tsv": 99, "changes.tsv": 97, "claims.tsv": 99, "counts.tsv": 100, "crossed.tsv": 97, "people.tsv": 98, "people_2.tsv": 98, "setting.tsv": 96, "site.tsv": 98, "site_2.tsv": 96}
 	mostMisreadFrames = map[string]int{"asking.tsv": 5, "changes.tsv": 7, "claims.tsv": 4, "people.tsv": 17, "people_2.tsv": 5, "setting.tsv": 22, "site.tsv": 4, "site_2.tsv": 5}
 )

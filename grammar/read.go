@@ -91,7 +91,7 @@ func readHeld(line string, atoms []scan.Atom, c act.Context) act.Reading {
 	r := readPlainly(line, atoms, c)
 	r.Acts = guard.WallBehind(guard.OnlyTopic(r.Acts, as), as)
 	r = guard.OfElsewhere(r, said)
-	for _, guard := range []func(act.Reading, []scan.Atom) act.Reading{guard.AdoptsClaims, guard.TurnedBeside, guard.OfOtherTrade, guard.OtherThingAdded, guard.HeDoes, aside.ToldWhatIsKnown, guard.OffWanted, guard.TriesOneOfSeveral} {
+	for _, guard := range []func(act.Reading, []scan.Atom) act.Reading{guard.AdoptsClaims, guard.TurnedBeside, guard.OfOtherTrade, guard.OtherThingAdded, guard.HeDoes, aside.ToldWhatIsKnown, guard.OffWanted, guard.BothNamed, guard.TriesOneOfSeveral} {
 		r = guard(r, as)
 	}
 	return unlessSettled(guard.AsWellOrTwo(guard.NewSize(shownIn(r, as), said, c), said), line, c)

@@ -69,7 +69,7 @@ var (
 	// handling are verbs that stand beside any value ("make the gap down a quarter"), but right before a little word mean something else.
 	handling = scan.WordSet("put set sets keep keeps make makes made get gets got")
 	// passedBack stand between a verb and its little word.
-	passedBack = scan.WordSet("the a an my our your his her their that this these those it them things everything each every both all right just back way whole bottom top top's rail rails board boards slat slats plank planks gap gaps space spaces spacing post posts stiffener stiffeners bay bays opening doorway wall height span budget us me one two three four five six seven eight nine ten eleven twelve fifteen twenty thirty forty fifty sixty seventy eighty ninety hundred dozen couple dollars bucks quarter quarters half halves third thirds eighth eighths sixteenth sixteenths inch inches foot feet ft mm cm millimeters bit hair tad touch smidge smidgen whole other of few some wh bg oh every")
+	passedBack = scan.WordSet("the a an my our your his her their that this these those it them things everything each every both all right just back way whole bottom top top's between under below beneath distance run clear end overall length rail rails board boards slat slats plank planks gap gaps space spaces spacing post posts stiffener stiffeners bay bays opening doorway wall height span budget us me one two three four five six seven eight nine ten eleven twelve fifteen twenty thirty forty fifty sixty seventy eighty ninety hundred dozen couple dollars bucks quarter quarters half halves third thirds eighth eighths sixteenth sixteenths inch inches foot feet ft mm cm millimeters bit hair tad touch smidge smidgen whole other of few some wh bg oh every")
 )
 
 // changedTo is a little word with the figure that is aimed at: no change is "to" a figure.
@@ -100,6 +100,10 @@ func ledByParticle(r act.Reading, text string) (solver.Question, bool) {
 				break
 			}
 			if with, ok := of[w]; ok && i > 0 {
+				if i+1 < len(words) && words[i+1] == "by" && (w == "up" || w == "down") && slices.ContainsFunc(words[:i], func(verb string) bool { return handling[verb] }) {
+					astray = false // "put the number of rails up by one"
+					break
+				}
 				// "on" is too often a word of place, but where a number stands behind it: "toss on one rail".
 				if w == "on" && (a.Statements[0].Op != solver.Minus || i+1 >= len(words) || !passedBack[words[i+1]] || i > 1) {
 					continue

@@ -27,6 +27,7 @@ var phrasalTurns = []phrase.Placed{
 	{"finish|finished|finishing|wind|wound ?up|off with|at", "end up with", countAhead},
 	{"plan|count|rely|depend|figure|bank for|on", "have", phrase.BothHold(countAhead, doerBefore)},
 	// Raised to a number, with no limit.
+	{"lift", "raise", liftedUp},
 	{"step|stepped|trade|traded|beef|beefed|ramp|ramped|crank|cranked|jack|jacked|scale|scaled|bulk|bulked|jump|jumped|hike|hiked|pump|pumped|dial|dialed|upgrade|upgraded|ratchet|ratcheted|kick|kicked|juice|juiced|amp|amped|punch|punched|round|rounded ?it|them|that|things|everything up to", "go to", figureFirst},
 	{"get|got|build|built|bring|brought|take|took|push|pushed it|them|that|things|everything up to", "go to", countAhead},
 	{"get|got up to", "go to", phrase.BothHold(countAhead, doerBefore)},

@@ -110,7 +110,9 @@ var wonderedTurns = []phrase.Placed{
 	{"^ ?and|so|then|ok how does|do|would|can|could|should|might one|somebody|someone|anyone|anybody|(a (person|body|beginner|pupil|student)) ?ever ?go ?about find|figure|work|calculate|get|compute|determine|finding|figuring|working|calculating|computing ?out !(*) $", "teach me how to work out $1", clauseEnds},
 	{"^ ?and|so|then|please can|could|may|might|shall|(let us) ?we|you|i ?all ?please ?just do|work|run|go !RESULT ?through|over ?together ?on|at ?the ?board|blackboard|whiteboard|paper ?together ?, (step by step)|(one step at a time)|slowly", "walk me through $1", asksEnd},
 
-	{"^ ?and|so|please|now ?can|could|would|will ?you ?please break|take !RESULT down|apart ?step ?by ?step ?for ?me|us|THEPUPIL ?step ?by ?step", "walk me through $1", nil},
+	{"^ ?and|so|please|now ?can|could|would|will ?you ?please break !RESULT down|apart ?step ?by ?step ?for ?me|us|THEPUPIL ?step ?by ?step", "walk me through $1", nil},
+	{"^ ?and|so|please|now ?can|could|would|will ?you ?please take !RESULT apart ?step ?by ?step ?for ?me|us|THEPUPIL ?step ?by ?step", "walk me through $1", nil},
+	{"^ ?and|so|please|now ?can|could|would|will ?you ?please take !RESULT down step by step ?for ?me|us|THEPUPIL", "walk me through $1", nil},
 	{"^ ?and|so|please|now ?can|could|would|will ?you|we ?please do|run|work|go|repeat ?through|over sum|sums|math|maths|arithmetic|calculation|figuring ?once ?more for|of|on|behind !RESULT ?again ?slowly|together ?with|for|alongside me|us|THEPUPIL", "walk me through $1", asksEnd},
 	{"^ ?please ?and do not|never ?you ?dare|ever|go skip|skipping|miss|leave|omit ?out|a|any ?single step|steps|anything|thing|bit|line ?out ?,|:|; ?but|and|just ?please show|give|tell ?me|us everything|(it all)|all|(all of it)|(the (whole|lot)) ?thing|sum|calculation", "show me the whole sum", asksEnd},
 	{"^ ?please ?and show|give|tell ?me|us everything|(it all)|all|(all of it)|(the (whole|lot)) ?thing|sum|calculation ,|:|;|. ?but|and|just ?please do not|never ?you ?dare|ever|go skip|skipping|miss|leave|omit ?out|a|any ?single step|steps|anything|thing|bit|line ?out", "show me the whole sum", asksEnd},

@@ -44,6 +44,7 @@ func (l *lexing) bind() {
 	l.nearness()
 	l.belowIs()
 	l.toldOfPosts()
+	l.onePostHigh()
 	l.boardsHad()
 	l.amidBays()
 	l.railsThrough()

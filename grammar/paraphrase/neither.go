@@ -56,7 +56,7 @@ func neitherSide(in []scan.Atom) []scan.Atom {
 		case no < 0 || !lowSides[t] && !highSides[t]:
 		default:
 			low, figure, end, ok := sideAt(in, i)
-			if !ok || i-no > 7 || slices.ContainsFunc(in[no+1:i], func(a scan.Atom) bool { return saysNoSide[a.Text] }) {
+			if !ok || i-no > 11 || slices.ContainsFunc(in[no+1:i], func(a scan.Atom) bool { return saysNoSide[a.Text] }) {
 				continue
 			}
 			next := end

@@ -57,6 +57,9 @@ func (s *Speech) doubt(m made, lo, hi measure.Amount) *solver.Question {
 	if s.Metric && tooTightForMillimeters(m, lo) {
 		return s.question(m, lo, hi) // "I work in millimeters, make the gaps 3"
 	}
+	if q == solver.AddedPosts && r[1].Less(v.Num) && limits(m.st.Op) {
+		return highOrAlong(m.st)
+	}
 	switch m.st.Op {
 	case solver.LT, solver.LE:
 		if q == solver.Stiffeners && r[1].Less(v.Num) && v.Num.Less(plausible[solver.StiffenerSpacing][1]) {
@@ -88,6 +91,26 @@ func (s *Speech) doubt(m made, lo, hi measure.Amount) *solver.Question {
 	return s.question(m, lo, hi)
 }
 
+// limits reports whether a sign bounds on one side.
+func limits(op solver.Op) bool {
+	return op == solver.LT || op == solver.LE || op == solver.GT || op == solver.GE
+}
+
+// highOrAlong asks what a figure is of an added post that can count none: "50 tops for the new post".
+func highOrAlong(st solver.Statement) *solver.Question {
+	q := &solver.Question{Text: "Is that how high the new post is, or how far along it stands?"}
+	for _, of := range []solver.Quantity{solver.PostHeight, solver.PostFromLeft, solver.PostFromRight} {
+		other := st
+		other.Name.Quantity, other.Value.Unit = of, solver.Inch
+		if of != solver.PostHeight {
+			other.Name.Post = 1
+		}
+		q.Choices = append(q.Choices, other.String())
+	}
+	q.Example = q.Choices[0]
+	return q
+}
+
 // tooTightForMillimeters: a gap of less than 10 mm that was said without its unit is more likely one in inches or centimeters. None at all is
 // meant as it is said.
 func tooTightForMillimeters(m made, lo measure.Amount) bool {
@@ -96,8 +119,7 @@ func tooTightForMillimeters(m made, lo measure.Amount) bool {
 	default:
 		return false
 	}
-	limits := m.st.Op == solver.LT || m.st.Op == solver.LE || m.st.Op == solver.GT || m.st.Op == solver.GE
-	return !limits && lo.Unit == measure.Bare && lo.Val.Sign() > 0 && lo.Val.Less(exact.Int(10))
+	return !limits(m.st.Op) && lo.Unit == measure.Bare && lo.Val.Sign() > 0 && lo.Val.Less(exact.Int(10))
 }
 
 // inchFraction reports whether a figure is one of an inch tape: quarters, eighths, sixteenths and finer, said as such.

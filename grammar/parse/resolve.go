@@ -39,6 +39,9 @@ func (l *limit) kinds() lexicon.Set {
 // name finds which quantity a value belongs to, from all words of the clause, or from what was spoken of before.
 func (k *clause) name(senses []lexicon.Sense, lim *limit, i int) (solver.Name, solver.Kind, bool) {
 	kinds := lim.kinds()
+	if n := k.noun(i + 1); n != nil && n.Plural() && n.Before == "" && lim.lo.Unit == measure.Bare && lim.lo.Size == "" && !lim.lo.Val.IsInt() && lim.hi == nil && k.about("per bay") && (n.Key() == "rail" || n.Key() == "stiffener") {
+		return solver.Name{}, 0, false // "2-1/2 rails per bay" is no gap
+	}
 	if lim.tall() && exact.Int(20).Less(lim.lo.Val) {
 		kinds = kinds.Without(lexicon.AspectIndex[string(solver.Rails)]) // "48 high" counts no rails
 	}
