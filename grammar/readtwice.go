@@ -9,6 +9,7 @@ import (
 	"saywright/grammar/chunk"
 	"saywright/grammar/idiom"
 	"saywright/grammar/lex"
+	"saywright/grammar/lexicon"
 	"saywright/grammar/measure"
 	"saywright/grammar/parse"
 	"saywright/grammar/scan"
@@ -113,6 +114,8 @@ func goesOn(right []scan.Atom) bool {
 	switch n := len(right); {
 	case goesOnWith[w.Word(0)], ofWhole[w.Word(0)] && w.Word(1) != "of", w.Word(0) == "how" && w.Word(1) == "many" && lex.Helping[w.Word(2)] != "", w.Word(0) == "what" && lex.Helping[w.Word(2)] != "" && ofNothingNamed[w.Word(1)]:
 		return true
+	case indirect[w.Word(0)] && lexicon.Vocab().Articles[w.Word(1)]:
+		return true // "explain to us, step by step, how the opening is found"
 	case n < 3 && (idiom.SoldLengths[w.Word(0)] || figureAt(right[0])), !slices.ContainsFunc(right, func(a scan.Atom) bool { return a.Kind == scan.Word && a.Text != "x" && a.Text != "by" }), nthAlone[w.Word(n-1)], w.Word(n-1) == "?" && nthAlone[w.Word(n-2)], w.Word(0) == "i" && w.Word(1) == "am" && w.Word(2) == "off":
 		return true
 	}
@@ -120,6 +123,7 @@ func goesOn(right []scan.Atom) bool {
 }
 
 var (
+	indirect       = scan.WordSet("how what why where which")
 	ofWhole        = scan.WordSet("top bottom total")
 	ofNothingNamed = scan.WordSet("spacing width height length size number distance price")
 	nthAlone       = scan.WordSet("then first second third fourth last lot")
