@@ -98,7 +98,9 @@ func (v *voice) figures() {
 		}
 	}
 	v.leftOpen()
-	switch {
+	switch falls := v.fallsUnder(); {
+	case falls != "":
+		v.p.say(falls, good) // the one figure is that at the left end post, where there may be no rail
 	case len(parts) > 1:
 		v.p.say(and(parts), good)
 	case len(parts) == 1:

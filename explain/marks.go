@@ -2,6 +2,7 @@ package explain
 
 import (
 	"strconv"
+	"strings"
 
 	"saywright/solver"
 )
@@ -87,13 +88,8 @@ func (v *voice) marksAloud(p solver.PostMark) string {
 
 // marksTold tells of the floor, of the board that wants a tape, and how far the worst mark is off.
 func (v *voice) marksTold() {
-	if f, ok := v.fact("floor falls"); ok && len(f.Nums) > 2 {
-		which := " lower"
-		if f.Nums[0].Sign() < 0 {
-			which = " higher"
-		}
-		v.p.note("The floor lies " + v.about(f.Nums[0].Abs()) + which + " at the right end post: the gap underneath is " +
-			v.about(f.Nums[1]) + " at the left and " + v.about(f.Nums[2]) + " at the right")
+	if told := v.fallsUnder(); told != "" {
+		v.p.note(told)
 	}
 	if f, ok := v.fact("tape a board"); ok && len(f.Names) > 0 && len(f.Nums) > 0 {
 		v.p.note("Before you mark: hold a tape to one board. A " + size(f.Names[0]) + " is taken as " + v.length(f.Nums[0]) + " on the face")
@@ -101,6 +97,26 @@ func (v *voice) marksTold() {
 	if f, ok := v.fact("worst mark"); ok && len(f.Nums) > 0 && f.Nums[0].Sign() > 0 {
 		v.p.note("Marks are rounded to the tape, each by itself; none is off by more than " + v.atMost(f.Nums[0]))
 	}
+}
+
+// fallsUnder is the gap underneath at the first and the last post that carries rails, "" where the floor is level.
+func (v *voice) fallsUnder() string {
+	f, ok := v.fact("floor falls")
+	if !ok || len(f.Nums) < 3 || len(f.Names) < 2 {
+		return ""
+	}
+	which := " lower"
+	if f.Nums[0].Sign() < 0 {
+		which = " higher"
+	}
+	at := func(post string) string {
+		if end, ok := strings.CutSuffix(post, " end post"); ok {
+			return "the " + end
+		}
+		return quoted(post)
+	}
+	return "The floor lies " + v.about(f.Nums[0].Abs()) + which + " at the right end post: the gap underneath is " +
+		v.about(f.Nums[1]) + " at " + at(f.Names[0]) + " and " + v.about(f.Nums[2]) + " at " + at(f.Names[1])
 }
 
 // spacer says the block to set between rails, and where it errs.

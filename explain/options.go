@@ -52,19 +52,7 @@ func (v *voice) optionsTable() {
 	if o == nil {
 		return
 	}
-	if len(o.Up) > 0 && !v.heightOpen() {
-		t := newTable("rails", "<gap", "<underneath", "<wall")
-		for i, u := range o.Up {
-			if i == v.mostUp() && len(o.Up) > v.mostUp()+1 {
-				break
-			}
-			t.row(mark(plain, itoa(u.Rails)), v.span(u.Gap), v.span(u.BottomGap), v.span(u.WallHeight))
-		}
-		v.p.add(*t)
-		if len(t.rows) < len(o.Up) {
-			v.p.note("And so on, to " + plural(o.Up[len(o.Up)-1].Rails, "rail", "rails") + " (`show it all` lists them)")
-		}
-	}
+	v.upOptions(o)
 	if len(o.Along) > 0 {
 		t := newTable("posts", "bays", "<each bay", "<opening", "<stiffeners")
 		for i, a := range o.Along {
@@ -167,3 +155,21 @@ const listed = 60
 
 // pointed reports whether a range is one figure.
 func pointed(r solver.Range) bool { return !r[0].None && !r[1].None && r[0].Val.Eq(r[1].Val) }
+
+// upOptions lists the counts of rails that hold, and what is left to each.
+func (v *voice) upOptions(o *solver.Options) {
+	if len(o.Up) == 0 || v.heightOpen() {
+		return
+	}
+	t := newTable("rails", "<gap", "<underneath", "<wall")
+	for i, u := range o.Up {
+		if i == v.mostUp() && len(o.Up) > v.mostUp()+1 {
+			break
+		}
+		t.row(mark(plain, itoa(u.Rails)), v.span(u.Gap), v.span(u.BottomGap), v.span(u.WallHeight))
+	}
+	v.p.add(*t)
+	if len(t.rows) < len(o.Up) {
+		v.p.note("And so on, to " + plural(o.Up[len(o.Up)-1].Rails, "rail", "rails") + " (`show it all` lists them)")
+	}
+}

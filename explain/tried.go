@@ -15,6 +15,9 @@ func (v *voice) tried() {
 	case v.onlyNoted():
 		v.changesNoLayout()
 		return
+	case v.onlyUpUntold():
+		v.upUntold() // what stands along the wall answers nothing of it
+		return
 	case v.a.Layout != nil && (v.a.Layout.Up != nil || v.a.Layout.Along != nil):
 		v.shorterBoards()
 		v.fits()
@@ -29,6 +32,31 @@ func (v *voice) tried() {
 	if v.a.Verdict != solver.Blocked && v.a.Ask == nil {
 		v.p.add(para{text: "Nothing is changed; `take that` keeps it."})
 	}
+}
+
+// onlyUpUntold reports whether what is tried is of rails and gaps alone, and the height that tells whether they fit is not known.
+func (v *voice) onlyUpUntold() bool {
+	for _, s := range v.a.To.Statements {
+		switch s.Name.Quantity {
+		case solver.Rails, solver.Gap, solver.BottomGap, solver.RailSize:
+		default:
+			return false
+		}
+	}
+	return v.a.Layout != nil && v.a.Layout.Up == nil && v.a.Layout.Along != nil && v.a.Ask != nil && v.a.Verdict != solver.Blocked
+}
+
+// upUntold says what rails and gaps that are tried hang on.
+func (v *voice) upUntold() {
+	var list []string
+	for _, s := range v.a.To.Statements {
+		list = append(list, v.phrase(s.String()))
+	}
+	v.p.say("Whether "+and(list)+" will go hangs on the height of the wall, and none was said", noInk)
+	if v.a.Options != nil {
+		v.upOptions(v.a.Options)
+	}
+	v.assumed()
 }
 
 // shorterBoards says why boards of another length, which were tried, take more posts than there are now.

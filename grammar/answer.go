@@ -27,6 +27,9 @@ func answer(line string, c act.Context) ([]act.Act, bool) {
 	if i := choiceBySide(line, c.Choices); i >= 0 {
 		return parsed(c.Choices[i], line)
 	}
+	if i := choiceByFaces(line, c.Choices); i >= 0 {
+		return parsed(c.Choices[i], line)
+	}
 	if i := choiceByChange(line, c.Choices); i >= 0 {
 		return parsed(c.Choices[i], line)
 	}
@@ -319,11 +322,16 @@ func Drops(line string) bool {
 // Agrees reports whether a line says nothing but yes.
 func Agrees(line string) bool { return saysOnly(line, agreedWords, agreedFirmly) }
 
+// thanksOnly is a line that only thanks.
+var thanksOnly = regexp.MustCompile(`^\s*(?:(?:ok|okay|great|perfect|good|super|lovely|nice|wonderful|ah|oh|right)[ ,.!]+)*(?:many thanks|thank you|thanks|thank ya|thanx)(?: (?:so |very )much| a (?:lot|bunch|million|ton)| again| kindly)?[ .!]*$`)
+
 // answersNothing asks what a yes or a no is to where nothing was asked: a yes may keep what was tried, a no take back what was changed last.
 func answersNothing(line string, c act.Context) *solver.Question {
 	at := 0
 	switch {
 	case len(c.Choices) > 0:
+	case len(line) < 60 && !Agrees(line) && thanksOnly.MatchString(strings.ToLower(line)):
+		return &solver.Question{Key: string(askback.WhatToKnow), Text: "You're welcome. What else would you like to know, or to set?", Example: "show me the cuts"}
 	case c.Ways == 1 && Agrees(line):
 		return &solver.Question{At: &at, Text: "Shall I take that way out?", Choices: []string{"take 1"}, Example: "take 1"}
 	case c.Ways > 1 && Agrees(line):

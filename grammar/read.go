@@ -47,6 +47,12 @@ func Read(line string, c act.Context) act.Reading {
 	if told, ok := leanAtTop(line, c); ok {
 		return told
 	}
+	if told, ok := countAgain(line, c); ok {
+		return told
+	}
+	if told, ok := fromTheTop(line, c); ok {
+		return told
+	}
 	if told, ok := triesStockOn(line, c); ok {
 		return told
 	}
@@ -94,6 +100,7 @@ func readHeld(line string, atoms []scan.Atom, c act.Context) act.Reading {
 	for _, guard := range []func(act.Reading, []scan.Atom) act.Reading{guard.AdoptsClaims, guard.TurnedBeside, guard.OfOtherTrade, guard.OtherThingAdded, guard.HeDoes, aside.ToldWhatIsKnown, guard.OffWanted, guard.BothNamed, guard.TriesOneOfSeveral} {
 		r = guard(r, as)
 	}
+	r = guard.CountFar(r, as, c)
 	return unlessSettled(guard.AsWellOrTwo(guard.NewSize(shownIn(r, as), said, c), said), line, c)
 }
 

@@ -74,6 +74,9 @@ func askQuantity(b Book, base *Answer, n Name) *Answer {
 			a.Facts = append(a.Facts, Fact{Key: "not known", Names: []string{n.String()}})
 		}
 	}
+	if n == (Name{Quantity: BottomGap}) && a.Layout != nil && a.Layout.Up != nil && a.Layout.Fall.Sign() != 0 {
+		a.Facts = append(a.Facts, v.site(a).fallUnder())
+	}
 	v.wantFor(a, n, ok)
 	return a
 }

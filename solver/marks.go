@@ -21,8 +21,7 @@ func (s *Site) Marks() Findings {
 		f.Work = append(f.Work, s.markSum(i))
 	}
 	if s.Layout.Fall.Sign() != 0 {
-		low := s.Layout.BottomGap
-		f.Facts = append(f.Facts, Fact{Key: "floor falls", Nums: []exact.Rat{s.Layout.Fall, low, low.Add(s.Layout.Fall)}})
+		f.Facts = append(f.Facts, s.fallUnder())
 	} else {
 		f.Facts = append(f.Facts, Fact{Key: "level floor"})
 	}
@@ -31,6 +30,19 @@ func (s *Site) Marks() Findings {
 	f.and(s.Spacer())
 	f.Assumed = s.leaned(RailSize, BottomGap, BracketReach, Tape, FloorAtRight)
 	return f
+}
+
+// fallUnder tells the gap underneath where the floor falls, at the first and the last of the posts that carry rails: beside an opening at an end there is no rail.
+//
+//	fact "floor falls": Names the two posts; Nums how much lower the floor lies at the right end post, and the gap underneath at each of the two
+func (s *Site) fallUnder() Fact {
+	low, fall := s.Layout.BottomGap, s.Layout.Fall
+	posts := s.railPosts()
+	if len(posts) < 2 {
+		return Fact{Key: "floor falls", Names: []string{"left end post", "right end post"}, Nums: []exact.Rat{fall, low, low.Add(fall)}}
+	}
+	first, last := posts[0], posts[len(posts)-1]
+	return Fact{Key: "floor falls", Names: []string{first.name, last.name}, Nums: []exact.Rat{fall, low.Sub(s.floorAt(first.at)), low.Sub(s.floorAt(last.at))}}
 }
 
 // postAt is a post by its name and the place along the wall at which its floor is taken.

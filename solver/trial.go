@@ -1,6 +1,7 @@
 package solver
 
 import (
+	"slices"
 	"strconv"
 
 	"saywright/solver/exact"
@@ -15,11 +16,23 @@ func try(b Book, base *Answer, ss []Statement) (*Answer, Book) {
 	v := workThriftily(next)
 	a := &Answer{To: Reply{Kind: "what if", Statements: settled}, Replaced: told}
 	v.tell(a)
+	if a.Ask == nil && a.Verdict != Blocked && slices.ContainsFunc(settled, hangsOnHeight) {
+		a.Ask = v.wantedIn(upField) // whether rails fit is not answered by the posts
+	}
 	v.tellCompared(a)
 	a.Change = moved(base, a)
 	v.tellMore(a)
 	a.tellDrift(base, settled)
 	return a, next
+}
+
+// hangsOnHeight reports whether what is tried fits or not by how high the wall is.
+func hangsOnHeight(s Statement) bool {
+	switch s.Name.Quantity {
+	case Rails, Gap, BottomGap:
+		return true
+	}
+	return false
 }
 
 // tellDrift tells how far the top drifts from where it was when every rail runs a little wider or narrower than it was

@@ -133,7 +133,7 @@ func (r *round) showAll(grammar.Act) {
 	}
 	full := solver.Why(m.book, m.base, to.Name, topic, true)
 	var told []solver.Fact
-	if t := r.talk.upon; t != nil && t.to == m.base {
+	if t := r.talk.tried; t != nil && r.talk.trying && t.to == m.base { // of the trial even where something was asked of what stands since
 		told = []solver.Fact{{Key: "of the trial", Names: formsOf(t.said)}}
 	}
 	r.part(m.book, m.base, full, solver.Reply{Kind: "why", Topic: topic, Name: to.Name, Full: true}, told...)
@@ -230,6 +230,7 @@ func (r *round) undo(grammar.Act) {
 			}
 		}
 		r.took = again(t.tried, t.now.hand)
+		t.last = t.ofStanding()
 		t.tried, t.trying, t.upon = nil, false, nil
 		r.tell("undo", dropped)
 		return

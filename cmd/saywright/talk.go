@@ -311,3 +311,13 @@ func (t *Talk) change(to standing) {
 	}
 	t.now, t.solved = to, kept
 }
+
+// ofStanding is what stands at hand as an answer that can be asked "why that"; nil where nothing stands.
+func (t *Talk) ofStanding() *remark {
+	b := t.now.book(t.now.hand)
+	if b.Empty() {
+		return nil
+	}
+	a := t.base(b)
+	return &remark{book: b, base: a, answer: a}
+}

@@ -15,10 +15,13 @@ import (
 // Words holds every word that the tables know, for what may be a misspelling.
 var Words = sync.OnceValue(func() *spelling.Dictionary {
 	v := lexicon.Vocab()
-	d := &spelling.Dictionary{ByLength: map[int][]string{}, Known: map[string]bool{}, Light: v.Neutral}
+	d := &spelling.Dictionary{ByLength: map[int][]string{}, Known: map[string]bool{}, Light: v.Neutral, MeantBy: meantBy}
 	add := func(w string) {
 		if w != "" && !d.Known[w] && strings.Trim(w, "abcdefghijklmnopqrstuvwxyz") == "" {
 			d.Known[w] = true
+			if unoffered[w] && meantBy[w] == "" {
+				return
+			}
 			d.ByLength[len(w)] = append(d.ByLength[len(w)], w)
 		}
 	}

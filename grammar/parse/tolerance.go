@@ -129,9 +129,26 @@ func (k *clause) runsWide() (reading, bool) {
 		}
 	}
 	v, ok := k.length(k.values[0])
-	if op == "" || !ok || !v.Num.Less(exact.New(3, 4)) {
+	if op == "" || !ok || !v.Num.Less(exact.New(3, 4)) || k.countsMore() {
 		return reading{}, false
 	}
 	m := made{st: solver.Of(solver.RailFace, op, v), at: k.at(), kind: solver.Length}
 	return k.finish(reading{made: []made{m}})
+}
+
+// countsMore reports whether a bare figure beside a part only counts it: "one less rail", "two rails fewer". No word tells then that a width is meant, whatever unit
+// bare figures have.
+func (k *clause) countsMore() bool {
+	lo := k.items[k.values[0]].lim.lo
+	if lo.Unit != measure.Bare || !lo.Val.IsInt() || len(k.items[k.values[0]].lim.tail) > 0 {
+		return false
+	}
+	counts := false
+	for _, it := range k.items {
+		if it.Is(lexicon.RunWide) || it.Is(lexicon.RunNarrow) || it.Kind == lexicon.Dim {
+			return false
+		}
+		counts = counts || !it.value() && moreOf[it.Text]
+	}
+	return counts
 }

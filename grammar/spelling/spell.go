@@ -2,6 +2,7 @@ package spelling
 
 import (
 	_ "embed"
+	"slices"
 	"sort"
 	"strings"
 	"sync"
@@ -30,7 +31,8 @@ type Dictionary struct {
 	ByLength map[int][]string
 	Numbers  []string
 	Known    map[string]bool
-	Light    map[string]bool // words that say little by themselves
+	Light    map[string]bool   // words that say little by themselves
+	MeantBy  map[string]string // for words that are spelled wrong themselves, the right ones, which are taken in their place
 }
 
 // Near lists the vocabulary words that w can be a misspelling of, nearest first: none for ordinary English words and for
@@ -97,7 +99,13 @@ func (d *Dictionary) nearest(w string) []string {
 		if n.far > list[0].far && len(w) > 3 && !weighty[list[0].word] && !d.Light[list[0].word] || len(out) == 8 {
 			break
 		}
-		out = append(out, n.word)
+		word := n.word
+		if right := d.MeantBy[word]; right != "" {
+			word = right
+		}
+		if !slices.Contains(out, word) {
+			out = append(out, word)
+		}
 	}
 	return out
 }
