@@ -123,9 +123,14 @@ func moneyToSpend(before, after []scan.Atom) bool {
 	switch chunk.TextAt(after, end) {
 	case "more", "extra", "higher", "less", "apiece", "each", "a":
 		return false
+	case "for", "on":
+		return slices.ContainsFunc(after[end:], func(a scan.Atom) bool { return boughtFor[a.Text] }) // not "two and a quarter for the gap"
 	}
 	return true
 }
+
+// boughtFor are words of what money is spent on.
+var boughtFor = scan.WordSet("lumber material materials wood timber hardware job it this everything lot")
 
 // inTotal: "total" follows behind the money.
 func inTotal(_, after []scan.Atom) bool {
