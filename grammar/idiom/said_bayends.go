@@ -124,13 +124,13 @@ func moneyToSpend(before, after []scan.Atom) bool {
 	case "more", "extra", "higher", "less", "apiece", "each", "a":
 		return false
 	case "for", "on":
-		return slices.ContainsFunc(after[end:], func(a scan.Atom) bool { return boughtFor[a.Text] }) // not "two and a quarter for the gap"
+		return slices.ContainsFunc(after[end:], func(a scan.Atom) bool { return spentOn[a.Text] }) // not "two and a quarter for the gap"
 	}
 	return true
 }
 
-// boughtFor are words of what money is spent on.
-var boughtFor = scan.WordSet("lumber material materials wood timber hardware job it this everything lot")
+// spentOn are words of what money is spent on.
+var spentOn = scan.WordSet("lumber material materials wood timber hardware job it this everything lot")
 
 // inTotal: "total" follows behind the money.
 func inTotal(_, after []scan.Atom) bool {
