@@ -32,16 +32,22 @@ func TestLeanOnWhatWasSpokenOf(t *testing.T) {
 		{"make the gaps 1/8", "gap = 1/8 in", ""},
 		{"round the gap to 2 1/2", "gap = 2-1/2 in", ""},
 	} {
-		talk := talking(t)
-		a := talk.say("wall 42 high, gap 2.5, 12 feet between the posts")
-		for _, line := range strings.Split(row.said, "|") {
-			a = talk.say(line)
-		}
-		require.Equal(t, row.heard, strings.Join(a.Heard, "; "), row.said)
-		if row.asked != "" {
-			require.NotNil(t, a.Ask, row.said)
-			require.Contains(t, a.Ask.Text, row.asked, row.said)
-		}
+		requireHeard(t, "wall 42 high, gap 2.5, 12 feet between the posts|"+row.said, row.heard, row.asked)
+	}
+}
+
+// requireHeard says lines, put apart by strokes, in a new talk: of the last one it wants what is heard, and the question where one is told.
+func requireHeard(t *testing.T, said, heard, asked string) {
+	t.Helper()
+	talk := talking(t)
+	var a *solver.Answer
+	for _, line := range strings.Split(said, "|") {
+		a = talk.say(line)
+	}
+	require.Equal(t, heard, strings.Join(a.Heard, "; "), said)
+	if asked != "" {
+		require.NotNil(t, a.Ask, said)
+		require.Contains(t, a.Ask.Text, asked, said)
 	}
 }
 

@@ -55,16 +55,7 @@ func TestShortReplies(t *testing.T) {
 		{"the wall should be 110 cm high, posts are 3.20 m apart|center to center", "wall height = 1100 mm; centers = 3200 mm", ""},
 		{"the wall should be 110 cm high, posts are 3.20 m apart|from face to face please", "wall height = 1100 mm; span = 3200 mm", ""},
 	} {
-		talk := talking(t)
-		a := talk.say("help")
-		for _, line := range strings.Split(row.said, "|") {
-			a = talk.say(line)
-		}
-		require.Equal(t, row.heard, strings.Join(a.Heard, "; "), row.said)
-		if row.asked != "" {
-			require.NotNil(t, a.Ask, row.said)
-			require.Contains(t, a.Ask.Text, row.asked, row.said)
-		}
+		requireHeard(t, row.said, row.heard, row.asked)
 	}
 }
 
