@@ -198,13 +198,16 @@ func ofItself(part []scan.Atom, onward bool) bool {
 	return len(part) > 1 && !opensNone[part[0].Text] && (onward || !relates[part[0].Text])
 }
 
+// ledTo are words behind which a "one" is of what stood before: "two to the wall and one to the opening".
+var ledTo = scan.WordSet("at under to for in on of by from over above below beside between")
+
 // ofItsNoun reports whether a word leans on nothing where it stands: "each rail", "one rail", "3.49 each".
 func ofItsNoun(part []scan.Atom, i int) bool {
 	switch part[i].Text {
 	case "each":
 		return i+1 < len(part) && chunk.NamesPart(part, i+1) || i > 2 && figureAt(part[i-1]) && chunk.NamesPart(part, 0)
 	case "one", "all", "both":
-		return i+1 < len(part) && part[i+1].Text != "at" && part[i+1].Text != "under" && chunk.NamesPart(part, i+1)
+		return i+1 < len(part) && !ledTo[part[i+1].Text] && chunk.NamesPart(part, i+1)
 	}
 	return false
 }

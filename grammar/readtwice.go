@@ -22,7 +22,7 @@ import (
 
 // readTwice holds what was heard of a line against what its clauses say alone.
 func readTwice(line string, atoms []scan.Atom, c act.Context, r act.Reading) act.Reading {
-	if r.Ask != nil || c.Part || c.Deep || len(atoms) < 5 || len(atoms) > 60 || triesFrom(atoms) || slices.ContainsFunc(atoms, func(a scan.Atom) bool { return turnsBoth[a.Text] }) || slices.ContainsFunc(r.Acts, ofWallOrPieces) || noBehind(atoms) {
+	if r.Ask != nil || c.Part || c.Deep || len(atoms) < 5 || len(atoms) > 60 || triesFrom(atoms) || slices.ContainsFunc(atoms, func(a scan.Atom) bool { return turnsBoth[a.Text] }) || slices.ContainsFunc(r.Acts, ofWallOrPieces) || oneList(r.Acts) && !idiom.HoldsWord(atoms, "have", "got", "already", "own") || noBehind(atoms) {
 		return r
 	}
 	cuts := partings(atoms)
@@ -43,7 +43,7 @@ func readTwice(line string, atoms []scan.Atom, c act.Context, r act.Reading) act
 			continue
 		}
 		first := readSpoken(line, atoms[:cut.end], alone)
-		if first.Ask != nil || leadsToNext(first.Acts, atoms) || sparesCounted(first.Acts, then.Acts) || sharesThing(first.Acts, then.Acts) || saysBoth(r.Acts, first.Acts, then.Acts, claimed) {
+		if first.Ask != nil || leadsToNext(first.Acts, atoms) || sparesCounted(first.Acts, then.Acts) || hasSeen(first.Acts, atoms) || sharesThing(first.Acts, then.Acts) || saysBoth(r.Acts, first.Acts, then.Acts, claimed) {
 			continue
 		}
 		return askback.BackAt(right[0].At, askback.BothOrWhole.Offering("the first", parse.Normal(slices.Concat(first.Acts, then.Acts)), parse.Normal(r.Acts)))
@@ -64,7 +64,7 @@ func plainlySaid(acts []act.Act, cuts int) bool {
 }
 
 // turnsBoth are words by which one clause may turn what another says.
-var turnsBoth = scan.WordSet("without never if unless suppose supposing instead rather except wait sorry scratch actually correction oops undo meant mean")
+var turnsBoth = scan.WordSet("er um know idk without never if unless suppose supposing instead rather except wait sorry scratch actually correction oops undo meant mean")
 
 // ofWallOrPieces reports whether an act is of a named wall, which goes on over what follows, or of what people tell piece by piece.
 func ofWallOrPieces(a act.Act) bool {
@@ -79,16 +79,21 @@ func sparesCounted(first, then []act.Act) bool {
 	return of(first[0], solver.Spare) && of(then[0], solver.Rails)
 }
 
+// hasSeen reports whether a clause only tells what somebody has before him: "…, and I've got the cut list, what about the marks".
+func hasSeen(acts []act.Act, atoms []scan.Atom) bool {
+	return acts[len(acts)-1].Kind == act.Ask && idiom.HoldsWord(atoms, "got")
+}
+
 // leadsToNext reports whether a clause only leads to what follows: "go ahead and stack five boards", "back up, I want 2x6", "I've got the
 // cuts, what about the marks".
 func leadsToNext(acts []act.Act, atoms []scan.Atom) bool {
 	switch a := acts[0]; {
 	case len(acts) > 1:
-		return false
+		return acts[len(acts)-1].Kind == act.Undo // "gap 2, before that, how high is the wall"
 	case a.Kind == act.Ask:
 		return a.String() == "ask layout" || atoms[0].Text == "i"
 	default:
-		return a.Kind == act.Undo || a.Kind == act.TakeThat
+		return a.Kind == act.Undo || a.Kind == act.TakeThat || a.Kind == act.Quit
 	}
 }
 
@@ -116,6 +121,8 @@ func goesOn(right []scan.Atom) bool {
 		return true
 	case indirect[w.Word(0)] && lexicon.Vocab().Articles[w.Word(1)]:
 		return true // "explain to us, step by step, how the opening is found"
+	case w.Word(0) == "any", w.Word(0) == "show" && n < 3, chunk.Numeric(right[0]) && w.Word(1) == "x":
+		return true // "…, any mistakes?", "…, show me", "what are the posts? 4x4, thanks"
 	case n < 3 && (idiom.SoldLengths[w.Word(0)] || figureAt(right[0])), !slices.ContainsFunc(right, func(a scan.Atom) bool { return a.Kind == scan.Word && a.Text != "x" && a.Text != "by" }), nthAlone[w.Word(n-1)], w.Word(n-1) == "?" && nthAlone[w.Word(n-2)], w.Word(0) == "i" && w.Word(1) == "am" && w.Word(2) == "off":
 		return true
 	}
@@ -130,6 +137,15 @@ var (
 )
 
 var goesOnWith = scan.WordSet("gets has is are was goes needs takes stays comes sits stands")
+
+// oneList reports whether a line is a list of prices or of lengths on sale, each entry of which may lean on the first.
+func oneList(acts []act.Act) bool {
+	return !slices.ContainsFunc(acts, func(a act.Act) bool {
+		return a.Kind != act.State || slices.ContainsFunc(a.Statements, func(st solver.Statement) bool {
+			return st.Name.Quantity != solver.Price && st.Name.Quantity != solver.Stock
+		})
+	})
+}
 
 // halfBehind reports whether a cut parts a figure from its fraction: "three and a half".
 func halfBehind(atoms []scan.Atom, cut partedAt) bool {
@@ -169,6 +185,8 @@ func saysBoth(whole, first, then []act.Act, claimed bool) bool {
 				switch kind, ok := said[ofAnyPost(form)]; {
 				case !ok && form == "ask hardware":
 					// "a list of the lumber and hardware": it stands on the list of what to buy
+				case !ok && form == "ask cautions" && whole[0].Kind == act.Check:
+					// "any mistakes?" behind a claim asks whether it holds
 				case !ok:
 					return false
 				case kind == a.Kind || a.Kind != act.State:

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"saywright/grammar/act"
+	"saywright/grammar/askback"
 	"saywright/grammar/parse"
 	"saywright/grammar/ways"
 	"saywright/solver"
@@ -35,11 +36,12 @@ func WhichBay(r act.Reading, said string, c act.Context) act.Reading {
 		}
 	}
 	at := 0
-	q := solver.Question{At: &at, Text: "Which bay is that?", Example: "bay 1 bottom measures 68-3/8"}
+	q := askback.WhichBayIs.Offering("bay 1 bottom measures 68-3/8")
+	q.At = &at
 	form := parse.Normal(r.Acts)
 	switch {
 	case odd || c.Subject != nil && c.Subject.Quantity == solver.Opening && strings.HasPrefix(said, "it "):
-		q.Text, q.Choices = "Is that the width of bay 1?", []string{form}
+		q = solver.Question{At: &at, Text: "Is that the width of bay 1?", Example: q.Example, Choices: []string{form}}
 	case several:
 		for i := range min(max(stand, 2), mostChoices) {
 			q.Choices = append(q.Choices, strings.ReplaceAll(form, "bay 1", "bay "+strconv.FormatInt(i+1, 10)))
