@@ -22,7 +22,7 @@ import (
 
 // readTwice holds what was heard of a line against what its clauses say alone.
 func readTwice(line string, atoms []scan.Atom, c act.Context, r act.Reading) act.Reading {
-	if r.Ask != nil || c.Part || c.Deep || len(atoms) < 5 || len(atoms) > 60 || triesFrom(atoms) || slices.ContainsFunc(atoms, func(a scan.Atom) bool { return turnsBoth[a.Text] }) || slices.ContainsFunc(r.Acts, ofWallOrPieces) || oneList(r.Acts) && !idiom.HoldsWord(atoms, "have", "got", "already", "own") || noBehind(atoms) {
+	if r.Ask != nil || c.Part || c.Deep || len(atoms) < 5 || len(atoms) > 60 || clausesTurn(atoms) || goesOverClauses(r.Acts, atoms) {
 		return r
 	}
 	cuts := partings(atoms)
@@ -36,14 +36,11 @@ func readTwice(line string, atoms []scan.Atom, c act.Context, r act.Reading) act
 			continue
 		}
 		then := readSpoken(line, right, alone)
-		if then.Ask != nil || slices.ContainsFunc(then.Acts, func(a act.Act) bool { return !clauseOfItsOwn(a) }) {
-			continue
-		}
-		if leadsToNext(then.Acts, right) {
+		if then.Ask != nil || leadsToNext(then.Acts, right) || slices.ContainsFunc(then.Acts, func(a act.Act) bool { return !clauseOfItsOwn(a) }) {
 			continue
 		}
 		first := readSpoken(line, atoms[:cut.end], alone)
-		if first.Ask != nil || leadsToNext(first.Acts, atoms) || sparesCounted(first.Acts, then.Acts) || hasSeen(first.Acts, atoms) || sharesThing(first.Acts, then.Acts) || saysBoth(r.Acts, first.Acts, then.Acts, claimed) {
+		if first.Ask != nil || leadsToNext(first.Acts, atoms) || hasSeen(first.Acts, atoms) || ofOneThing(first.Acts, then.Acts) || saysBoth(r.Acts, first.Acts, then.Acts, claimed) {
 			continue
 		}
 		return askback.BackAt(right[0].At, askback.BothOrWhole.Offering("the first", parse.Normal(slices.Concat(first.Acts, then.Acts)), parse.Normal(r.Acts)))
@@ -61,6 +58,17 @@ func plainlySaid(acts []act.Act, cuts int) bool {
 		n += max(1, len(a.Statements))
 	}
 	return n > cuts
+}
+
+// clausesTurn reports whether one clause of a line may turn what another says.
+func clausesTurn(atoms []scan.Atom) bool {
+	return triesFrom(atoms) || noBehind(atoms) || slices.ContainsFunc(atoms, func(a scan.Atom) bool { return turnsBoth[a.Text] })
+}
+
+// goesOverClauses reports whether what was heard goes on from clause to clause, so that the later ones say less alone: a named wall, what people
+// tell piece by piece, a list of prices or of lengths on sale.
+func goesOverClauses(acts []act.Act, atoms []scan.Atom) bool {
+	return slices.ContainsFunc(acts, ofWallOrPieces) || oneList(acts) && !idiom.HoldsWord(atoms, "have", "got", "already", "own")
 }
 
 // turnsBoth are words by which one clause may turn what another says.
@@ -110,32 +118,41 @@ func noBehind(atoms []scan.Atom) bool {
 // claimers are words of those whose claim goes on over what follows.
 var claimers = scan.WordSet("he she they his her their says say said tells told claims claim asserts assert insists swears reckons thinks figures wants wrote quotes quoted shows calls")
 
-var partsOfInch = scan.WordSet("half quarter quarters eighth eighths sixteenth sixteenths third thirds")
-
-// goesOn reports whether a clause has no subject of its own, or asks how many without saying of what: "… and gets two stiffeners",
-// "…, how many do you get".
+// goesOn reports whether a clause says nothing, or not the same, without the one before: it has no subject ("… and gets two stiffeners"), asks
+// of nothing named ("…, how many do you get"), or is a figure alone.
 func goesOn(right []scan.Atom) bool {
-	w := measure.Reader{Atoms: right}
-	switch n := len(right); {
-	case goesOnWith[w.Word(0)], ofWhole[w.Word(0)] && w.Word(1) != "of", w.Word(0) == "how" && w.Word(1) == "many" && lex.Helping[w.Word(2)] != "", w.Word(0) == "what" && lex.Helping[w.Word(2)] != "" && ofNothingNamed[w.Word(1)]:
+	w, n := measure.Reader{Atoms: right}, len(right)
+	first, second := w.Word(0), w.Word(1)
+	switch asks := lex.Helping[w.Word(2)] != ""; {
+	case goesOnWith[first], ofWhole[first] && second != "of":
 		return true
-	case indirect[w.Word(0)] && lexicon.Vocab().Articles[w.Word(1)]:
+	case asks && (first == "how" && second == "many" || first == "what" && ofNothingNamed[second]):
+		return true
+	case indirect[first] && lexicon.Vocab().Articles[second]:
 		return true // "explain to us, step by step, how the opening is found"
-	case w.Word(0) == "any", w.Word(0) == "show" && n < 3, chunk.Numeric(right[0]) && w.Word(1) == "x":
-		return true // "…, any mistakes?", "…, show me", "what are the posts? 4x4, thanks"
-	case n < 3 && (idiom.SoldLengths[w.Word(0)] || figureAt(right[0])), !slices.ContainsFunc(right, func(a scan.Atom) bool { return a.Kind == scan.Word && a.Text != "x" && a.Text != "by" }), nthAlone[w.Word(n-1)], w.Word(n-1) == "?" && nthAlone[w.Word(n-2)], w.Word(0) == "i" && w.Word(1) == "am" && w.Word(2) == "off":
+	case first == "any", first == "show" && n < 3, first == "i" && second == "am" && w.Word(2) == "off":
+		return true // "…, any mistakes?", "…, show me", "…, I'm off to the yard"
+	case figureOnly(right), nthAlone[w.Word(n-1)], w.Word(n-1) == "?" && nthAlone[w.Word(n-2)]:
 		return true
 	}
 	return idiom.HoldsWord(right, "new") && !idiom.HoldsWord(right, "post")
 }
 
+// figureOnly reports whether a clause is a size or a figure, and hardly more: "what are the posts? 4x4, thanks".
+func figureOnly(right []scan.Atom) bool {
+	w := measure.Reader{Atoms: right}
+	return chunk.Numeric(right[0]) && w.Word(1) == "x" || len(right) < 3 && (idiom.SoldLengths[w.Word(0)] || figureAt(right[0])) ||
+		!slices.ContainsFunc(right, func(a scan.Atom) bool { return a.Kind == scan.Word && a.Text != "x" && a.Text != "by" })
+}
+
 var (
-	indirect       = scan.WordSet("how what why where which")
-	ofWhole        = scan.WordSet("top bottom total")
-	ofNothingNamed = scan.WordSet("spacing width height length size number distance price")
-	nthAlone       = scan.WordSet("then first second third fourth last lot")
+	indirect       = scan.WordSet("how what why where which")                               // begin a clause that is asked of by the one before
+	ofWhole        = scan.WordSet("top bottom total")                                       // are of what stood before, unless it is said of what
+	ofNothingNamed = scan.WordSet("spacing width height length size number distance price") // are of something
+	nthAlone       = scan.WordSet("then first second third fourth last lot")                // end a clause that leans on a list
 )
 
+// goesOnWith are verbs whose subject stands in the clause before.
 var goesOnWith = scan.WordSet("gets has is are was goes needs takes stays comes sits stands")
 
 // oneList reports whether a line is a list of prices or of lengths on sale, each entry of which may lean on the first.
@@ -151,6 +168,14 @@ func oneList(acts []act.Act) bool {
 func halfBehind(atoms []scan.Atom, cut partedAt) bool {
 	w := measure.Reader{Atoms: atoms[cut.next:]}
 	return figureAt(atoms[cut.end-1]) && (partsOfInch[w.Word(0)] || (w.Word(0) == "a" || w.Word(0) == "an") && partsOfInch[w.Word(1)])
+}
+
+// partsOfInch are words of fractions behind a whole number.
+var partsOfInch = scan.WordSet("half quarter quarters eighth eighths sixteenth sixteenths third thirds")
+
+// ofOneThing reports whether a clause goes on with what the one before speaks of.
+func ofOneThing(first, then []act.Act) bool {
+	return sparesCounted(first, then) || sharesThing(first, then)
 }
 
 // sharesThing reports whether two clauses speak of one quantity: the later one may correct the first, or go on with its list.
@@ -190,7 +215,7 @@ func saysBoth(whole, first, then []act.Act, claimed bool) bool {
 				case !ok:
 					return false
 				case kind == a.Kind || a.Kind != act.State:
-				case kind == act.Check && a.Kind == act.State && changesSomething(form):
+				case kind == act.Check && changesSomething(form):
 					return false // nobody claims a change
 				case kind == act.Check && !claimed && !(i == 1 && lead == act.Check), kind == act.WhatIf && (i == 0 || lead == act.State):
 					return false
