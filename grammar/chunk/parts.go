@@ -27,7 +27,7 @@ func PartKey(atoms []scan.Atom, i int) (key string, next int) {
 }
 
 // compounded begin names that are made of several words.
-var compounded = scan.WordSet("walk pass step way horizontal vertical upright cross")
+var compounded = scan.WordSet("walk pass step way horizontal vertical upright cross half knee pony")
 
 // EndsPart reports whether nothing, or a sign that ends a clause, stands at an atom.
 func EndsPart(atoms []scan.Atom, i int) bool {

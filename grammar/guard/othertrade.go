@@ -13,6 +13,7 @@ import (
 	"saywright/grammar/lex"
 	"saywright/grammar/lexicon"
 	"saywright/grammar/parse"
+	"saywright/grammar/phrase"
 	"saywright/grammar/reread"
 	"saywright/grammar/scan"
 )
@@ -33,6 +34,13 @@ const otherTrade = `
 
 const otherTradePast = `
 	caught dove drank drove dug fought hid hurt lent stole swept tore won wore ripped robbed rubbed scrubbed slammed stabbed hugged`
+
+// alsoOfTheWall are those of them that tell of the wall where one of some words stands behind: "ripped down to five inches wide", "treat the
+// bottom gap like the others".
+var alsoOfTheWall = map[string]map[string]bool{
+	"ripped": scan.WordSet("wide width"),
+	"treat":  scan.WordSet("like as same"),
+}
 
 // otherVerbs are all forms of those verbs.
 var otherVerbs = sync.OnceValue(func() map[string]bool {
@@ -59,6 +67,9 @@ func OfOtherTrade(r act.Reading, atoms []scan.Atom) act.Reading {
 		end := i + 1
 		for end < len(atoms) && !chunk.BreaksClause(atoms, end) {
 			end++
+		}
+		if saidOf := alsoOfTheWall[a.Text]; saidOf != nil && phrase.SaidBeforeOf(saidOf)(atoms[i+1:end], nil) {
+			continue
 		}
 		for _, act := range r.Acts {
 			if comesToValue(act) && act.At >= clauseFrom(atoms, i) && act.At < atoms[end-1].End && (contrast.PartNamed(atoms[i+1:end]) || chunk.Figured(atoms[i+1:end])) {

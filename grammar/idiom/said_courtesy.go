@@ -29,6 +29,7 @@ var courtesyPhrases = []phrase.Placed{
 		it would be [(quite|really|most|truly|simply|absolutely|just|rather)] (splendid|wonderful|marvelous|marvellous|lovely|grand|delightful|fantastic|super|brilliant|terrific|ideal|perfect|great|most welcome) if
 		(i|we) (would|should) be [(so|very|really|most|ever so|much|only too)] (grateful|obliged|thankful|glad|pleased) if (i|we) (could|might) [(possibly|just)]
 		(i|we) (would|should) be [(so|very|really|most|ever so|much|only too)] (happy|content|delighted) if (i|we) (could|might) [(possibly|just)]`, Plain: "it would be nice if we could", Where: phrase.BothHold(phrase.StartsClause, phrase.BothHold(noQuestion, fewestNext))},
+	{Said: "(i|we) would [(really|so|very much|dearly|just)] (love|like|adore) it [(so much|very much|lot)] if", Plain: "it would be nice if", Where: phrase.BothHold(phrase.StartsClause, noQuestion)},
 	{Said: "it would be [(quite|really|most|truly|simply|absolutely|just|rather)] (splendid|wonderful|marvelous|marvellous|grand|delightful|fantastic|super|brilliant|terrific|ideal|perfect|great|most welcome) if", Plain: "it would be nice if", Where: phrase.BothHold(phrase.StartsClause, noQuestion)},
 	{Said: "!((number|amount|quantity) of (RAIL|POST|BRACKET|STIFF|screws|anchors)) (required|needed|necessary|called for|to be bought)", Plain: "$1", Where: atClauseEnd},
 	{Said: "some # !(high|tall|wide|long|apart|across|in height|in width|in length)", Plain: "about $1 $2", Where: nil},

@@ -39,6 +39,7 @@ var Steps = []func([]scan.Atom) []scan.Atom{
 	lumberlist.PricedTogether,
 	inPlainOrder,
 	idiom.Swapped,
+	idiom.ToldWhole,
 	learnedAndChecked,
 	furtherPieces,
 	figuresByEar,
