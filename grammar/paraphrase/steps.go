@@ -23,6 +23,7 @@ var Steps = []func([]scan.Atom) []scan.Atom{
 	pointlessMore,
 	neitherOf,
 	neitherSide,
+	idiom.AskedStraight,
 	questionsParted,
 	dictated,
 	shortNotes,

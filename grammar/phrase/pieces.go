@@ -39,5 +39,9 @@ var phrasePieces = map[string]string{
 	"RECORD":    "inspection|inspections|inspecting|measurement|measurements|report|reports|notes|measuring|figuring|work|checks|checking|drawing|drawings|layout|layouts|sums|math|building|woodwork|woodworking|carpentry|records|sketches|surveys|surveying|planning|calculations",
 	"FIGURES":   "(every|each|all|any|my|the|these|those|everything|whatever|anything) ?*",
 	"MEASURE":   "?and (they are|it is|(they|it) (come|comes|came) to|(they|it) (measure|measures|read|reads)|they were|it was)",
+	"FORGETS":   "(forget|drop|lose|clear|dump|scrap|scratch|toss|delete|ditch|wipe|erase|bin|junk|discard|(throw [out])|(throw away)|(get rid of)|(chuck [out]))",
+	"ALLTOLD":   "(everything|all|(it all)|(all of (it|this|that))|lot|(whole (lot|thing|works|mess|shebang))|(the rest)|(all that)|(every (number|figure)))",
+	"THEREST":   "([all] [of] (rest|others|remainder|((other|remaining) (things|numbers|figures|stuff|ones)))|(everything else)|(all else))",
+	"KEPTNAME":  "ASKED|OPENING|bays|((rail|board|post|stiffener) size)|(opening side)|((added|new) posts)|spare|tape|trim|fit",
 	"BYNAME":    "tommy|tom|timmy|tim|billy|johnny|john|jimmy|jim|joe|joey|jack|jake|ben|sam|max|leo|noah|liam|ethan|luke|peter|paul|danny|daniel|david|henry|harry|charlie|george|emma|maria|anna|annie|ella|mia|lena|olivia|lucy|lily|sarah|sally|susie|mary|kate|katie|jenny|julia|laura|nina|zoe|molly|alice|ruth|rosa|carlos|miguel|omar|ali|priya|mei",
 }
