@@ -32,7 +32,7 @@ func readTwice(line string, atoms []scan.Atom, c act.Context, r act.Reading) act
 	alone, claimed := ofAPart(c, atoms), slices.ContainsFunc(atoms, func(a scan.Atom) bool { return claimers[a.Text] })
 	for _, cut := range cuts {
 		right := atoms[cut.next:]
-		if cut.end < 3 || !ofItself(right, cut.onward) || goesOn(right) || halfBehind(atoms, cut) {
+		if cut.end < 3 || !ofItself(right, cut.onward) || goesOn(right) || onlyParts(right) || halfBehind(atoms, cut) {
 			continue
 		}
 		then := readSpoken(line, right, alone)
@@ -47,6 +47,23 @@ func readTwice(line string, atoms []scan.Atom, c act.Context, r act.Reading) act
 	}
 	return r
 }
+
+// onlyParts reports whether a clause but names the parts that what stands before it is of: "6x6, the whole lot of the posts".
+func onlyParts(right []scan.Atom) bool {
+	named := false
+	for _, a := range right {
+		switch {
+		case a.Kind == scan.Sign || lexicon.Vocab().Articles[a.Text] || allOfThem[a.Text]:
+		case chunk.IsClass(a.Text, "POST"):
+			named = true
+		default:
+			return false
+		}
+	}
+	return named
+}
+
+var allOfThem = scan.WordSet("all every each of whole lot for both end new added extra my our one")
 
 // plainlySaid reports whether a line says as many things as it has clauses, and each plainly: a value, a limit, a question.
 func plainlySaid(acts []act.Act, cuts int) bool {

@@ -124,6 +124,9 @@ func shortNotes(atoms []scan.Atom) []scan.Atom {
 				atoms = scan.Reworded(atoms, i, i+1, w) // "door 36 L"
 			}
 		case "+":
+			if orMoreNoted(atoms, i) {
+				return shortNotes(scan.Reworded(atoms, i, i+1, "or", "more")) // "2'8"+ opening"
+			}
 			if i > 0 && i+1 < len(atoms) && (idiom.SoldLengths[atoms[i-1].Text] || atoms[i-1].Text == "s" && atoms[i-1].Glued) && (atoms[i+1].Kind == scan.Digits || idiom.SoldLengths[atoms[i+1].Text]) {
 				atoms = scan.Reworded(atoms, i, i+1, "and") // "8s, 10s + 12s"
 			}
@@ -140,6 +143,21 @@ func shortNotes(atoms []scan.Atom) []scan.Atom {
 		}
 	}
 	return atoms
+}
+
+// orMoreNoted reports whether a plus is glued to the figure before it, and none follows: what is named is that figure or more.
+func orMoreNoted(atoms []scan.Atom, i int) bool {
+	if i == 0 || !atoms[i].Glued || i+1 < len(atoms) && atoms[i+1].Glued {
+		return false
+	}
+	before := atoms[i-1]
+	if before.Kind != scan.Digits && !(before.Kind == scan.Sign && (before.Text == "\"" || before.Text == "'") || unitsNoted[before.Text]) {
+		return false
+	}
+	if chunk.EndsPart(atoms, i+1) {
+		return chunk.NamesPart(atoms, 0)
+	}
+	return atoms[i+1].Kind == scan.Word && (chunk.PartAt(atoms, i+1) || atoms[i+1].Text == "walk")
 }
 
 // sidedBefore reports whether a side may be told behind a figure: of an opening, or of the floor.

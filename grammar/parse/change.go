@@ -7,6 +7,7 @@ import (
 	"saywright/grammar/lex"
 	"saywright/grammar/lexicon"
 	"saywright/grammar/measure"
+	"saywright/grammar/scan"
 	"saywright/solver"
 	"saywright/solver/exact"
 )
@@ -187,11 +188,31 @@ func (k *clause) counts() bool {
 	return ok
 }
 
+// comparedBefore reports whether a word that compares a length stands before counted parts at item i: no such word changes a count.
+func (k *clause) comparedBefore(i int) bool {
+	lim := k.items[i].lim
+	if i+1 >= len(k.items) || !k.items[i+1].Is(lexicon.Part) || lim.lo.Unit != measure.Bare || !lim.lo.Val.IsInt() || lex.LastWord(k.items[i].Before) == "by" {
+		return false
+	}
+	for _, j := range k.words {
+		if j < i && k.items[j].Is(lexicon.More) && comparesLength[k.items[j].Text] && k.counts() {
+			return true
+		}
+	}
+	return false
+}
+
+// comparesLength are words that compare lengths, never counts.
+var comparesLength = scan.WordSet("wider broader taller higher longer narrower shorter lower thicker thinner")
+
 // moved builds += and -=.
 func (k *clause) moved(d direction, lim *limit) (reading, bool) {
 	i := k.values[0]
 	if k.moreApart(i) {
 		return reading{}, false // "wider gaps, say 3 inches": no change by so much
+	}
+	if k.comparedBefore(i) {
+		return reading{}, false // "the wall's longer so six rails": that many, and not so many more
 	}
 	if share(lim) { // "a tenth wider": no tape has tenths of an inch
 		return k.scaled(lex.OneRat.Add(lim.lo.Val.Mul(exact.Int(d.sign()))), lim)

@@ -97,13 +97,17 @@ func (s *Speech) EndPosts() {
 // namesDistance reports whether the distance between the end posts is called by its own name, or told before them, so that "end
 // posts" does not tell what it lies between: "centers 162, end posts 6x6".
 func (s *Speech) namesDistance() bool {
-	told := false
+	told, sized, faces := false, false, false
 	for _, g := range s.groups {
 		for _, it := range g.items {
 			if it.value() {
-				told = told || it.lim.lo.Size == ""
+				if sized && faces && it.lim.lo.Size == "" {
+					return true // "end posts are 6x6, face to face 130"
+				}
+				told, sized = told || it.lim.lo.Size == "", sized || it.lim.lo.Size != ""
 				continue
 			}
+			faces = sized && it.Kind == lexicon.Dim
 			if told && strings.Contains(it.Text, "end post") {
 				return true
 			}
