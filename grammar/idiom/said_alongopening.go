@@ -22,7 +22,8 @@ const softLimit = "!([about|around|roughly|(at least)|(at most)|(no (more|less|w
 var alongOpening = []phrase.Placed{
 	// A wish that says please is no trial.
 	{"^^ [hi|hello|and|also|now] [,] (could|can|may|might) !" + "(ANYQUANT|([the|my|our] " + sizedParts + ")|([the|our] WALL)) be " + softLimit + " [,] please [\\?|.|!] $$", "make $1 $2 please", nil},
-	{"^^ [hi|hello|and|also|now] [,] (could|can|may|might) there be !(## (RAIL|STIFF|openings|bays|(ADDED POST))) [(in|per|for|to) (each|every|a) BAY] [,] please [\\?|.|!] $$", "have $1 please", nil},
+	{"^^ [hi|hello|and|also|now] [,] (could|can|may|might) there be !((##|no|zero) (RAIL|STIFF|openings|bays|(ADDED POST))) [(in|per|for|to) (each|every|a) BAY] [,] please [\\?|.|!] $$", "have $1 please", nil},
+	{"^^ [hi|hello|and|also|now] [,] (could|can|may|might) [the|my|our] !(DOORWAY|(walk - through)) be [put|set|placed] (on|at|in|against) [the] !(left|right|middle|center) [hand] [side|end|post] [,] please [\\?|.|!] $$", "put the $1 on the $2 please", nil},
 	{"(give|get) ME all the !(GAP|OPENING|HEIGHT|room|(walk - through)|bay) [that] (you|we|i) (can|could|possibly can) [get|give|manage|find|squeeze out] $", "as much $1 as you can", phrase.StartsClause},
 	{"(give|get) ME all the !DOORWAY|(walk - through) [that] ((the code|(the wall)|(the law)|it|(the span)) (allows|permits|(will (allow|take|give))|takes|gives)|(there is room for))", "as much $1 as you can", phrase.StartsClause},
 	{"all the !OPENING|(walk - through) [that] (you|we|i) (can|could|possibly can) [get|give|manage|find]", "as much $1 as you can", phrase.StartsClause},

@@ -32,8 +32,10 @@ var alongWall = []phrase.Placed{
 	{"# is (what|all that|all) [is|'s] (left|there|available|open|clear) (inside|between|inbetween) [the|my|our] [two] end posts", "span $1", noDoubtBefore},
 	{"(gap|space|hole|stretch|distance|opening) [that|which] (i|we) (am|are|'m|'re|(have to)|will be|want to) (filling|fill|closing|close|boarding|board|walling|fencing) [in|off|up] (from|between) [the|my|our|one] end post (to|and) [the|my|our] [other] end post", "distance between the end posts", nil},
 
+	{"^ take it [that] !(the|our|my|this|each|every|all|there)", "$1", noDoubtBefore},
+
 	// What the posts are made of.
-	{"[all|every|each] [of] [the|my|our] POST , (old and new|new and old|existing and added|existing and new|(old ones|ends) and new [ones]) , [(are|is|be)] @", "all the posts are $1", noDoubtBefore},
+	{"[all|every|each] [of] [the|my|our] POST [,] [both] (old and new|new and old|existing and added|added and existing|existing and new|new and existing|(old ones|ends) and new [ones]) [,] [(are|is|be)] @", "all the posts are $1", noDoubtBefore},
 	{"## bys , !@ [i mean]", "$2", nil},
 	{"^^ @ , [for] (the|my|our|all|every|(all [of] (the|my|our))|(the whole lot of (the|my|our))|(every one of (the|my|our))|(each of (the|my|our))) !" + sizedParts + " $$", "the $2 are $1", nil},
 	{"left and right [end] POST [,] [(are|is|will be|should be)] [both|each|(both are)] @", "the end posts are $1", noDoubtBefore},
@@ -42,7 +44,7 @@ var alongWall = []phrase.Placed{
 	{"[,|;|-|.] [and] both [(are|of them [are])] @ $", ". end post size $1", endsApartBefore},
 	{", (and|,) they (stand|sit|are|come|lie) # (apart|away|distant) !(" + faces + ")", ". $2 $1", endsSizedBefore},
 	{"and they (stand|sit|are|come|lie) # (apart|away|distant) !(" + faces + ")", ". $2 $1", endsSizedBefore},
-	{", [(so [that])|to] [(it|they)] (match|matches) [up] [with] [the|my|our] (others|rest|ends|existing|old|(other|end|existing|old) (posts|ones|post|one))", "", sizeBefore},
+	{"[,] ((so [that] (it|they))|to) (match|matches) [up] [with] [the|my|our] (others|rest|ends|existing|old|(other|end|existing|old) (posts|ones|post|one))", "", sizeBefore},
 	{"(size|lumber|wood) (of|for) the [one] POST [that] (i|we) (am|are|'m|'re|will be|plan on) (adding|(putting|setting) (in|up)|setting)", "added post size", nil},
 	{"[,] [and] [its] height [is] [the] same as [that of] the wall", ", post height same as the wall height", addedPostSpoken},
 	{"@ [all] (picked|chosen|selected|earmarked|(picked|lined|sorted) out|(set|put) (aside|by)|(in mind)|(lined up)) for [the|my|our] !(added|new|extra|middle|end) POST", "$1 for the $2 post", nil},
@@ -61,6 +63,7 @@ var alongWall = []phrase.Placed{
 	{"(number|count) of bays is ## , [and] (each|(they are) (each|all)) [one|of them|is|being]", "$1 bays , each", nil},
 	{"## BAY [,] [(that|which|and they)] [are|(should|must|have to|to) be] all (alike|identical|matching|equal|even|(just alike)|(of a size)|(one size)|(equally wide)|(as wide as (each other|one another)))", "$1 bays , equal bays", noDoubtBefore},
 	{"## BAY [,] [all] [of] (the same|equal|one|identical) (size|width|length)", "$1 bays , equal bays", noDoubtBefore},
+	{"either ## or ## !(BAY|RAIL|STIFF|openings|posts) [,] [and|but] (not|no) more", "from $1 to $2 $3", noDoubtBefore},
 	{"!(no|any|each|every) (stretch|run|section|reach) of RAIL", "$1 bay", nil},
 	{"no run (longer|wider|more|bigger|greater) than", "no bay longer than", nil},
 
@@ -74,7 +77,7 @@ var alongWall = []phrase.Placed{
 	{"what if (i|we) (leave|left) off [all] [the|any|those] !(STIFF|(ADDED POST))", "what if there are no $1", nil},
 	{"^ leave off [all] [the|any|those] !(STIFF|(ADDED POST))", "no $1", nil},
 	{"b ## [:|=|,] ## STIFF", "bay $1 $2 stiffeners", nil},
-	{"STIFF spacing [of|is|:|at] # , [and] !@", "stiffener spacing $1 , $2 stiffeners", nil},
+	{"STIFF spacing [of|is|:|at] # ,", "stiffeners $1 apart ,", sizeEndsIt},
 	{"^ [please|just] (stiffen|brace|steady) [up] ((each|every) BAY|[all] [of] the bays) with !(## STIFF) [each|apiece|per bay|(in (each|every|a) bay)]", "$1 in each bay", nil},
 	{"(verticals|uprights|pieces|strips|sticks) (that|which) (stiffen|brace|back|steady|straighten) [up] [the|my|our|those] RAIL", "stiffeners", nil},
 	{"[the|these|those|our|my] RAIL (flop|wobble|bounce|flex|bend|rattle|shake|move|whip|bow|sag|wave) [about|around|(a lot)|(too much)|(a bit)|(all over [the place])] [,|;|-] [and] so", "", bidAhead},
@@ -146,6 +149,12 @@ var settingUp = scan.WordSet("use set put have make it give want need let us we 
 // bayCountTold: the bays are all there are, not some of more.
 func bayCountTold(before, after []scan.Atom) bool {
 	return noDoubtBefore(before, nil) && (len(after) == 0 || after[0].Text != "of" && after[0].Text != "and" && after[0].Text != "at")
+}
+
+// sizeEndsIt: a size of lumber follows, and nothing behind it in its clause.
+func sizeEndsIt(before, after []scan.Atom) bool {
+	_, next, ok := (measure.Reader{Atoms: after}).Size(0)
+	return ok && chunk.EndsPart(after, next) && noDoubtBefore(before, nil)
 }
 
 // figureOrSideBefore: something of the wall has been told, with nothing to turn it.

@@ -188,14 +188,19 @@ func (k *clause) counts() bool {
 	return ok
 }
 
-// comparedBefore reports whether a word that compares a length stands before counted parts at item i: no such word changes a count.
+// comparedBefore reports whether a word that compares a length stands before counted parts at item i: no such word changes or bounds a count.
 func (k *clause) comparedBefore(i int) bool {
 	lim := k.items[i].lim
 	if i+1 >= len(k.items) || !k.items[i+1].Is(lexicon.Part) || lim.lo.Unit != measure.Bare || !lim.lo.Val.IsInt() || lex.LastWord(k.items[i].Before) == "by" {
 		return false
 	}
+	for _, t := range lim.lead {
+		if comparesLength[lex.LastWord(t.Text)] && k.counts() {
+			return true
+		}
+	}
 	for _, j := range k.words {
-		if j < i && k.items[j].Is(lexicon.More) && comparesLength[k.items[j].Text] && k.counts() {
+		if j < i && comparesLength[lex.LastWord(k.items[j].Text)] && k.counts() {
 			return true
 		}
 	}

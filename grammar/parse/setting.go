@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/grammar/act"
@@ -18,6 +19,9 @@ func (k *clause) plain() (reading, bool) {
 		return reading{}, false
 	}
 	k.spokenHundreds()
+	if slices.ContainsFunc(k.values, k.comparedBefore) {
+		return reading{}, false // "the wall isn't longer, six rails"
+	}
 	values, ok := k.unsaid()
 	if !ok || k.inner() && !k.twoLimits() || k.movesBy() || k.topAlone() || k.runsOn() || k.besideOpening() || k.centeredAt() {
 		return reading{}, false
