@@ -126,7 +126,7 @@ var mostMisread = map[string]int{}
 // leastRightLater and mostMisreadLater are the same of the lists in testdata/phrases/later, which were written by people who had not seen
 // the grammar, and were heard worse at first sight. They may only get better.
 var (
-	leastRightLater = map[string]int{"breaths.tsv": 94, "contrasts.tsv": 82, "counter.tsv": 96, "dense_along.tsv": 99, "dense_ask.tsv": 99, "dense_up.tsv": 97, "dialects.tsv": 75, "families.tsv": 96, "homeowners.tsv": 98, "learners.tsv": 98, "lookalikes.tsv": 87, "lookalikes_10.tsv": 95,
+	leastRightLater = map[string]int{"breaths.tsv": 94, "contrasts.tsv": 82, "counter.tsv": 96, "dense_along.tsv": 99, "dense_ask.tsv": 99, "dense_up.tsv": 99, "dialects.tsv": 75, "families.tsv": 96, "homeowners.tsv": 98, "learners.tsv": 98, "lookalikes.tsv": 87, "lookalikes_10.tsv": 95,
 		"lookalikes_11.tsv": 86, "lookalikes_12.tsv": 85, "lookalikes_13.tsv": 78, "lookalikes_14.tsv": 91, "lookalikes_2.tsv": 95, "lookalikes_3.tsv": 85, "lookalikes_4.tsv": 93, "lookalikes_5.tsv": 94,
 		"lookalikes_6.tsv": 98, "lookalikes_7.tsv": 93, "lookalikes_8.tsv": 80, "lookalikes_9.tsv": 90, "orders.tsv": 100, "overseas.tsv": 99, "questions.tsv": 96, "sisters.tsv": 99,
 		"sisters_10.tsv": 95, "sisters_11.tsv": 92, "sisters_12.tsv": 100, "sisters_13.tsv": 100, "sisters_14.tsv": 95, "sisters_15.tsv": 92, "sisters_16.tsv": 97, "sisters_17.tsv": 90,

@@ -55,7 +55,7 @@ var toldAside = []hear.OpenWay{
 	{Looks: hear.Sets, Way: asWay(`{Opens}({the ([a-z]+ )?House|[a-z]+} {Nearby}|{that|this|the} {other }?one {Yonder}|{the|that|our|my} {wall|fence|railing|one|screen} {over|up|down|out }?{at|by|in front of|around|behind|outside|in} {the|my|our|his|her} {Public}) {Has}\b`), Not: theirsToo, Ask: thisWallToo},
 	{Looks: hear.Sets, Way: asWay(`{Opens}{the|that|his|their|our} {Earlier} {Crew} {had|have }?{Has|always|only}\b`), Not: theirsToo, Ask: thisWallToo},
 	{Looks: hear.Sets, Way: asWay(`{Opens}{Whose} {Kin}{ 's}?{ 's [a-z]+}? {Ever }*{swears? by|swore by|loves?|loved|likes?|liked|built|had|went with|hates?|hated|put up|put in|put|ran|did|made}\b`),
-		Not: orWay(theirsToo, `\b{so|and} {keep|make|let|set|leave|give|put|we|i|hold|the}\b|, so\b|\b{this|our} {wall|slab|floor|porch|deck}\b|\bwants?\b|\bfoot down\b`), Ask: thisWallToo},
+		Not: orWay(theirsToo, `\b{so|and} {keep|make|let|set|leave|give|put|we|i|hold|the}\b|, so\b|\b{this|our} {wall|slab|floor|porch|deck}\b|\bwants?\b|\bfoot down\b|\bso ([a-z0-9/-]+ ){1,4}it {is|'s}\b`), Ask: thisWallToo},
 	{Looks: hear.Sets, Way: asWay(`{Opens}{the|my|our|a|that|those|these} {OtherPost posts?|OtherBoard (boards?|planks?|slats?|rails?)} {Are}\b`), Not: oursToo, Ask: thisWallToo},
 	// What somebody thinks of it.
 	{Looks: hear.ValuedAny, Way: asWay(`\b{would|do|did|could|will} {you|your Asked}{ [a-z]+}{0,2} {put|build|have|use|go with|choose|pick|want|like|buy|live with}\b[^,.]*\b{your own|yourself|at home|at your place|if it was yours|if it were yours}|^{would|does|do|will|did} your {Asked} {Ever }*{want|like|prefer|have|go for|choose}\b`), Ask: wantedHere},

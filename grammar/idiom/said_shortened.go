@@ -96,7 +96,8 @@ var notedTurns = []phrase.Placed{
 	{"!POST|RAIL|STIFF : @ throughout", "$1 $2", nil},
 	// Gaps made smaller and larger.
 	{"close|tighten|squeeze ?up|in|together rails|boards|slats|planks ?up|in|together ?by|another # ?together", "reduce the gap by $1", nil},
-	{"spread|ease|open ?out|up|apart rails|boards|slats|planks ?out|up|apart ?by|another # ?apart", "increase the gap by $1", nil},
+	{"spread|ease|open ?out|up|apart rails|boards|slats|planks ?out|up|apart by|another # ?apart", "increase the gap by $1", nil},
+	{"spread|ease|open ?out|up|apart rails|boards|slats|planks ?out|up|apart #", "increase the gap by $1", nil},
 	{"?, and|, underside ?is|at # $", ", bottom gap $1", gapToldBefore},
 	{"!BRACKET is|are £ ?each|apiece $", "$1 cost $2", nil},
 	{"added|new|extra post ends|stops|finishes|tops|quits ?out|up|off at #", "post height $1", nil},

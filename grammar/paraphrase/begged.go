@@ -103,6 +103,7 @@ func begged(in []scan.Atom) []scan.Atom {
 		if be >= len(in) || in[be].Text != "be" {
 			continue
 		}
+		begs = begs || pleaseAtEnd(in, be+1)
 		done := be + 1
 		for done < len(in) && (in[done].Text == "please" || in[done].Text == "kindly" || in[done].Text == "also" || in[done].Text == "just" || in[done].Text == "all") {
 			begs = begs || in[done].Text != "also" && in[done].Text != "just" && in[done].Text != "all"
@@ -131,6 +132,19 @@ func activeWish(in []scan.Atom, j int) bool {
 		next++
 	}
 	return next < len(in) && activeVerbs[in[next].Text]
+}
+
+// pleaseAtEnd reports whether one clause goes on from an atom to a "please" that ends the line: "could the gap be 2 inches, please?"
+func pleaseAtEnd(in []scan.Atom, from int) bool {
+	for i := from; i < len(in); i++ {
+		switch {
+		case in[i].Text == "please":
+			return phrase.EndsLine(nil, in[i+1:]) || i+2 == len(in) && in[i+1].Text == "?"
+		case chunk.BreaksClause(in, i) && (i+1 == len(in) || in[i+1].Text != "please"):
+			return false
+		}
+	}
+	return false
 }
 
 // saysPlease reports whether a "please" or a "kindly" stands in a line.

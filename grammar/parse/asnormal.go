@@ -38,7 +38,7 @@ func ReadNormal(line string, c act.Context) ([]act.Act, bool) {
 			if loosely(st) && Normal(acts) != strings.TrimSpace(line) {
 				return nil, false // `extra 4x4 40" x 2` is read with care
 			}
-			if st.Name.Quantity == solver.Boards && !goodsNamed(st.Name.Item) {
+			if st.Name.Item != "" && (st.Name.Quantity == solver.Boards || st.Name.Quantity == solver.Extra) && !goodsNamed(st.Name.Item) {
 				return nil, false // "boards are 45 x 140" tells of a size
 			}
 			if solver.KindOf(st.Name.Quantity) == solver.Length && st.Op != solver.Times && st.Value.Of == nil && st.Value.Unit == solver.None && len(st.Value.List) == 0 && a.Kind != act.Forget {
