@@ -20,6 +20,8 @@ var straightAsks = []phrase.Placed{
 		^^ (whole|full|complete|entire) (rundown|(run - down)|(run down)) [please|now] $$`},
 	{Where: goesAhead, Plain: ", show me the layout", Said: `
 		(,|;|-|--|.) [and|so|now|then|ok|okay|please|alright] (go|solve|compute|calculate|(run it)|(go for it)|(hit it)|(do your thing)|(do your magic)|(off you go)|(let it rip)|(let her rip)|(crunch it)|(run with it)|(do the math)|(run the numbers)) [then|now] [!|.] $$`},
+	{Where: phrase.BothHold(goesAhead, phrase.AmountBefore), Plain: ", show me the layout", Said: "go [!|.] $$"},
+	{Said: "(,|;|-|--|.|and|so) off (you|we) go [then|now|again] [,] [kids|boys|girls|lads|guys|everyone|everybody|team|crew|class|folks|children|gang] [!|.] $$"},
 	{Where: showsOrAsks, Said: `
 		[,|-|;] (not|(instead of)|(rather than)|(never mind)) (his|hers|theirs|((his|her|their|(the PERSON 's)) (one|version|layout|plan|numbers|figures|list))) [.|!] $$`},
 	// What would work.
@@ -30,6 +32,14 @@ var straightAsks = []phrase.Placed{
 		^ (how|(in what way)) else (could|can|might|may) (this|it|that|(this|the|my|our) (wall|halfwall|thing|layout)) be (laid out|arranged|set out|divided|split up|planned|spaced|stacked|built|done|made|configured)
 		^ [any|(what (are|is))|all|list|show|(show me)] (possible|workable|feasible|allowable|permissible|acceptable|viable) ((RAIL (counts|numbers|totals))|((numbers|counts) of RAIL)|(layouts|arrangements|combinations|combos)) [\?]
 		^ [and|so|but|ok|well] if (that|this|it|(his|hers|theirs|((his|her|their) (plan|way|one|layout|version)))) ('s|is|will|would|does) (no good|no use|out|wrong|not (good|right|possible|ok|okay|allowed|(any good)|(an option)|do|work|fit|go|fly)) , [then] what (is|will|would|does|might|could) [be|work|do|fit|go|fly|then]`},
+	{Where: asksEnd, Plain: "what if $1 $2 , what are the options", Said: `
+		^ [PLEAD] (run|walk|talk|take|go) [ME] (through|over|past) (everything|anything|all|whatever|(all the (ways|things))|(every way)) [that|which|it] (will|would|could|can|might|may|does) [still|all] (fit|fits|work|works|go|goes|do) with ## !RAIL`},
+	{Where: asksEnd, Plain: "what are the options", Said: `
+		^ [PLEAD] [any|list|show|(show me)|what are|what is] [all] [the] (other|different|valid|more|further|remaining) [possible|workable|feasible|allowable|allowed|valid] ((RAIL (counts|numbers|totals))|((numbers|counts) of RAIL)|layouts|arrangements|combinations|combos) [(there are|are there)] [\?]
+		^ [PLEAD] [(are there|have you got)] (other|more|further|different) possible RAIL (counts|numbers)
+		^ [and|so|but|ok|well] if (##|that|this) [RAIL] (does|do|will|would|can) not (work|fit|do|go|fly) , [then] what (is|will|would|does|might|could|can) [be|work|do|fit|go|fly|then]
+		^ [and|so|but|ok|well] if (that|this|it) is (out|not (allowed|good|possible)) , [then] what (else|(else (is|would be|could be|will be) [there|possible|allowed|left])|(else (would|could|will|can) (work|fit|do|go))|(is [allowed|possible|left])) $
+		^ (how|(in what (way|ways))|(in (which|what) other (way|ways))) [else] (could|can|might|may) (this|it|that|(this|the|my|our) (wall|halfwall|thing|layout)) be (laid out|arranged|set out|divided up|split up)`},
 	// Where the posts stand.
 	{Where: asksEnd, Plain: "where do the posts go", Said: `
 		^ [PLEAD] (spot|locate|site|position|situate|pinpoint) (post|posts|((added|new|extra) POST)) [for ME]`},
@@ -38,7 +48,7 @@ var straightAsks = []phrase.Placed{
 		^ (i|we) (am|are) (about|ready|fixing|set|waiting|going|here|getting ready|all set) to (drill|dig|anchor|bolt|set|lag|mark|core|plant) [in|out|down] [the [slab|floor|ground|holes|hole]] [for] (POST|(new|added|extra|middle) POST|base) [in|down|now] (,|;|.|-|--) [so|and|now] where (is|does|do|should) (it|that|this|they|one) [have to|need to] go`},
 	// How long the pieces are.
 	{Where: asksEnd, Plain: "show me the cuts", Said: `
-		^ [and|so|tell me] (which|what) (pieces|boards|rails|parts|lengths|sticks|boards) (get|gets|are|is|do i|do we|should i|should we) [get] cut [to|at] (how long|what length|what|(which length))
+		^ [and|so|tell me] (which|what) (pieces|piece|boards|board|rails|rail|parts|part|lengths|sticks|stick) (get|gets|are|is|do i|do we|should i|should we) [get] cut [to|at] (how long|what length|what|(which length))
 		^ where (do|should|must|shall|will|would) (i|we) (cut|saw|chop|lop|trim) [these|those|the|my|each|all] (RAIL|STIFF|them|lumber|stock|wood) off [at]
 		^ [PLEAD] [(give|show|tell|read) ME] (cut lengths|cuts|(cut list)|lengths) (for|of) [all] (RAIL|POST|STIFF) (and|plus|&) [for] [all] [new|added|extra] (RAIL|POST|STIFF) [(and|plus|&) [for] (RAIL|POST|STIFF)]`},
 	// What is bought.
@@ -62,7 +72,10 @@ var straightAsks = []phrase.Placed{
 	// How it looks.
 	{Where: asksEnd, Plain: "show me the drawing", Said: `
 		^ [but] (i|we) would (love|like|just love|really like|really love|sure like|care) to see (what|how) (that|it|this|she|(that|the|this) (wall|halfwall|thing|layout)) (looks|will look|would look|is going to look) [like]
-		^ (i|we) (want|wanna|need|wish|would like|would love) to ((look|(have a [good] (look|peek))|(take a [good] (look|peek))) at (it|her|(the|my|our) (wall|thing|whole thing))) [first|now|please]`},
+		^ (i|we) (want|wanna|need|wish|would like|would love) to ((look|(have a [good] (look|peek))|(take a [good] (look|peek))) at (it|her|(the|my|our) (wall|thing|whole thing))|see (it|her)) [first|now|please]`},
+	{Plain: "what would it look like with", Where: figureSoonEnds, Said: `
+		^ [but] (i|we) (want|wanna|need|would like|would love) to (look|have a [good] (look|peek)|take a [good] (look|peek)) at (it|this|that|her|(the|my|our) wall) with
+		^ [but] (i|we) (want|wanna|need|would like|would love) to (see|watch) (it|this|that|her|(the|my|our) wall) (work|fit|go|done|built|drawn|worked out|laid out) with`},
 	{Where: showsThings, Said: `
 		[,] so [that] (i|we) (can|could|may|might) (show|send|give|hand|take|bring|email|run|pass) (it|that|this|them) [over|on|along|by] [to|past] [(my|our|the) [_] _|him|her|them|everybody|people]
 		[,] so [that] (i|we) (can|could|may|might) (show|give|hand|send) ((my|our) [_] _|him|her|them|everybody|people) [it|that|this|(what (it|that|this) (looks|will look) like)] $`},
@@ -92,10 +105,15 @@ var straightKept = []phrase.Placed{
 		^ [PLEAD] FORGETS ALLTOLD [out|away|off|clean] [,] [and|but] (only|just) (keep|leave|hold on to|hang on to|save|hold|spare) !(KEPTNAME) [in]
 		^ [PLEAD] FORGETS ALLTOLD [out|away|off|clean] [,] [and|but] (keep|leave|hold on to|hang on to|save|hold|spare) (only|just) !(KEPTNAME) [in]
 		^ [PLEAD] (keep|leave|hold on to|hang on to|save|hold|spare) [only|just] !(KEPTNAME) [in] (,|;|and|, and|but) FORGETS THEREST [out|away|off]`},
+	{Where: asksEnd, Plain: "forget all but $1", Said: `
+		^ [PLEAD] FORGETS THEREST [out|away|off] (,|;|and|, and|but) [only|just] (keep|leave|hold on to|hang on to|hold) [only|just] !(KEPTNAME) [in]`},
+	{Where: asksEnd, Plain: "forget all but $1 . set $1 at $2", Said: `
+		^ [PLEAD] (keep|leave|hold) [only|just] !(KEPTNAME) (at|to) # (,|;|and|, and|but) FORGETS THEREST [out|away|off]`},
 	// What does not matter any more is forgotten by its name.
 	{Where: forgetsNext, Said: `
 		^ [so|and|ok] (i|we) (no longer|do not|do not really|really do not) (care|mind|worry|bother|fuss) [any (more|longer)|anymore|much|at all] [about] (how (many|much|tall|high|wide|long|far|big)|what|which|whether|where) [RAIL|STIFF|POST|we|i|it|they|(it|that) (is|are)|size|is|are|use|have] [any (more|longer)|anymore] (,|;|.|-|--) [so|and]
 		^ [so|and|ok] (i|we) (no longer|do not|do not really|really do not) (care|mind|worry|bother|fuss) [any (more|longer)|anymore|much|at all] (about|for) (KEPTNAME|it) [any (more|longer)|anymore] (,|;|.|-|--) [so|and]
+		^ [so|and|ok] (never mind|nevermind|(it (does not|no longer) (matter|matters))|(who cares)) [about] (how (tall|high|wide|long|far|big)|where) [KEPTNAME|(it|that)] [is|are] [any (more|longer)|anymore] (,|;|.|-|--) [so|and]
 		^ [so|and|ok] [the|my|our|each|every] KEPTNAME (does|do|need|needs) not [have to|need to] (be|stay|keep|remain|go|come|run) [at|to|within|below|under|over|above|less than|more than|at least|at most|no more than|no less than] # [any (more|longer)|anymore|at all|now] (,|;|.|-|--) [so|and]
 		^ [so|and|ok] [the|my|our|each|every] KEPTNAME (can|may|could) (be|go|stay|run) (over|under|past|above|below|more than|less than) # [now|again|after all] (,|;|.|-|--) [so|and]`},
 	{Where: asksEnd, Plain: "forget the rails", Said: `
@@ -104,15 +122,18 @@ var straightKept = []phrase.Placed{
 		^ [so|and|ok] (i|we) (no longer|do not|do not really|really do not) (care|mind|worry|bother|fuss) [any (more|longer)|anymore|much|at all] (about|for) [the|my|our] !(KEPTNAME) [any (more|longer)|anymore] (,|;|.|-|--) [so|and] [just] (forget|drop|scrap|skip) [about] (it|that|them)`},
 	// What was done last.
 	{Where: asksEnd, Plain: "undo", Said: `
-		^ (ctrl|control|cmd|command|ctl) [-|+|key] (z|zee|zed)
-		^ [oh|oops|sorry|no|wait] [,] (i|we) did not mean (that|it|this|to|(to (do|say|type|enter|send) (that|it|this))) (,|;|.|-|--) [so|please|can you|could you|just] (back|take|pull|put|roll|reverse|undo|cancel|scratch|strike) (it|that|this) [(out|back|off)]`},
+		^ [please] [hit|press|do|push|try] [the] (ctrl|control|cmd|command|ctl) [-|+|key|and] (z|zee|zed) [please|now]
+		^ [oh|oops|sorry|no|wait] [,] (i|we) did not mean (that|it|this|to|(to (do|say|type|enter|send) (that|it|this))) (,|;|.|-|--) [so|please|can you|could you|just] ((back|take|pull|put|roll|reverse|undo|cancel|scratch|strike) (it|that|this) [(out|back|off)]|undo|back up|go back)`},
 	{Where: asksEnd, Plain: "redo", Said: `
-		^ (ctrl|control|cmd|command|ctl) [-|+|key] (y|(shift [-|+] z))
+		^ [please] [hit|press|do|push|try] [the] (ctrl|control|cmd|command|ctl) [-|+|key|and] (y|(shift [-|+] z))
 		^ [no|please|ok] [,] (do|put|bring|make|apply) (it|that|this) [(again|back|in|back in)] (,|;|-|--) [i mean] (((the|that) (thing|one|change|bit|step|last thing|last one))|what) [that|which] (i|we|you) [just|had] (undid|undone|(took back)|(backed out)|reversed|(took out))`},
 	{Where: asksEnd, Plain: "start over", Said: `
-		^^ [ok|okay|right|so|alright|now] [,] from the (top|beginning|start) [again] (,|;|-|--|.) [with] (new|(brand new)|fresh|another|different) (wall|job|one|project|plan|layout|halfwall)`},
+		^^ [ok|okay|right|so|alright|now] [,] from the (top|beginning|start) [again] (,|;|-|--|.) [with] (new|(brand new)|fresh|another|different) (wall|job|one|project|plan|layout|halfwall)
+		^^ [ok|okay|right|so|alright|now] [,] (new|(brand new)|fresh|another|different) (wall|job|one|project|plan|layout|halfwall) (,|;|-|--|.) from the (top|beginning|start) [again] $$`},
 	// What was said.
 	{Where: asksEnd, Plain: "recap", Said: `
+		^ [and|so] (what|which) (figures|numbers|measurements|values|sizes|dimensions|dims|inputs|settings) (did|have) (i|we) [just|already] (mention|give|tell|say|enter|state|provide|supply|list|(call out)|(put in)|mentioned|gave|told|given|said|entered|stated|provided|supplied|listed|(called out)) [you] [so far|already|until now|up to now|again]
+		^ [and|so] (what|which) (figures|numbers|measurements|values|sizes|dimensions|dims|inputs|settings) (have you|do you have|did you) [got|get|have|heard|written down|noted] from (me|us) [so far|already]
 		^ [PLEAD] (repeat|read|list|recite|say|give|(go over)|(run over)|(run through)|(go through)|show|tell) [back] [ME] [back] [all] [of] (the|my|those|these|all|every) [of] [the|my|those|these] (figures|numbers|measurements|values|sizes|dimensions|dims|inputs|settings|things|figure|number|measurement|thing|bits) [that|which] (i|we) [have] [just|already] (mentioned|gave|told|given|said|entered|stated|provided|supplied|(called out)|listed|(put in)|(read out)) [you] [so far|already|until now|up to now|again]
 		^^ [and|so|ok|well] [,] where do we stand [now|(right now)|(so far)|(at the moment)|(at this point)|today|(as of now)] $$`},
 	// How this is spoken with.
@@ -120,7 +141,7 @@ var straightKept = []phrase.Placed{
 		^^ [so|ok|and|hey] [,] how (is|does|do) [this|it|that] [thing|program|app|tool|gadget|gizmo|contraption|business|stuff] [(supposed|meant) to] work [then|here|exactly|anyway|now]
 		^^ \? $$
 		^^ \? \? $$`},
-	{Plain: "quit", Said: "^^ [:] (q|qq|x) $$"},
+	{Plain: "quit", Said: "^^ [:] q $$"},
 	// The plan that is named like a floor.
 	{Plain: "open the plan called $1 .", Where: showsNext, Said: "^ [then] [now] [please] (open|load|reopen|reload) !(patio|deck|terrace|paving|slab) (and|, and|,|then|and then)"},
 	// A post that is to be another height, said by how much.
@@ -181,6 +202,11 @@ var tablesNamed = scan.WordSet("marks cuts list layout drawing picture steps opt
 // asksTable: a table or a figure is asked for before it, and nothing is told.
 func asksTable(before, _ []scan.Atom) bool {
 	return phrase.SaidBeforeOf(tablesNamed)(before, nil) && !chunk.Figured(before)
+}
+
+// figureSoonEnds: a figure follows, and nothing behind it.
+func figureSoonEnds(_, after []scan.Atom) bool {
+	return chunk.Figured(after[:min(len(after), 2)]) && len(after) < 7
 }
 
 // checkedList: what stands before it is to be checked.
