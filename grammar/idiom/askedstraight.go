@@ -20,7 +20,7 @@ var straightAsks = []phrase.Placed{
 		^^ (whole|full|complete|entire) (rundown|(run - down)|(run down)) [please|now] $$`},
 	{Where: goesAhead, Plain: ", show me the layout", Said: `
 		(,|;|-|--|.) [and|so|now|then|ok|okay|please|alright] (go|solve|compute|calculate|(run it)|(go for it)|(hit it)|(do your thing)|(do your magic)|(off you go)|(let it rip)|(let her rip)|(crunch it)|(run with it)|(do the math)|(run the numbers)) [then|now] [!|.] $$`},
-	{Where: phrase.BothHold(goesAhead, phrase.AmountBefore), Plain: ", show me the layout", Said: "go [!|.] $$"},
+	{Where: goesFromThere, Plain: ", show me the layout", Said: "go [!|.] $$"},
 	{Said: "(,|;|-|--|.|and|so) off (you|we) go [then|now|again] [,] [kids|boys|girls|lads|guys|everyone|everybody|team|crew|class|folks|children|gang] [!|.] $$"},
 	{Where: showsOrAsks, Said: `
 		[,|-|;] (not|(instead of)|(rather than)|(never mind)) (his|hers|theirs|((his|her|their|(the PERSON 's)) (one|version|layout|plan|numbers|figures|list))) [.|!] $$`},
@@ -190,6 +190,12 @@ var heldBack = scan.WordSet("if suppose supposing would could should say says sa
 // goesAhead: figures were told before it, and told plainly.
 func goesAhead(before, _ []scan.Atom) bool {
 	return chunk.Figured(before) && !phrase.SaidBeforeOf(heldBack)(before, nil)
+}
+
+// goesFromThere: a bare figure was told just before it; "two boards go" takes them away, and "2.95 a go" is a price.
+func goesFromThere(before, after []scan.Atom) bool {
+	n := len(before)
+	return goesAhead(before, after) && n > 1 && (before[n-1].Kind == scan.Digits || before[n-1].Kind == scan.Vulgar || chunk.SpelledNumber(before[n-1].Text))
 }
 
 // showsThings: a list or a picture is asked for before it, not in a file, and no more follows.
