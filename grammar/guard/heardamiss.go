@@ -34,6 +34,11 @@ var heardAmiss = []hear.OpenWay{
 	{Looks: wideGap, Way: regexp.MustCompile(`\b(?:rails|boards|slats|planks) at (?:[0-9]|two|three|four|five|six|seven|eight|nine|ten|eleven)`), Not: regexp.MustCompile(`\b(?:gaps?|apart|spaced|spacing|spaces?)\b`), Ask: hear.OpenQuestion("Is that the gap between them, or how wide each is?", "6 rails 5-1/2 wide")},
 	{Looks: hear.ChangesLength, Way: regexp.MustCompile(`\b(?:heads?|balls?|dogs?|cats?|toddlers?|kids?|fist|hand|wheelbarrow|barrow)\b.*\b(?:less|smaller|tighter|narrower|more|bigger|wider) than (?:that|this|it)\b`), Ask: askback.HowMuchIs.Open("gap under 3-1/2", "that")},
 	{Looks: hear.Stated(solver.BottomGap), Way: regexp.MustCompile(`\boff (?:of )?the (?:floor|slab|ground|concrete|deck) ?,? (?:and |with )?(?:the |its )?top (?:is )?at\b`), Ask: hear.OpenQuestion("Is that the top of the wall, or of the bottom rail?", "bottom gap 2, wall 48 high")},
+	{Looks: raisesCount, Way: regexp.MustCompile(`\b(?:lift|raise|lower|hoist|drop|sink|bring|move|push|shift) (?:all )?(?:the |those |these |my |our |your )?(?:rails|boards|slats|planks) (?:up |down |back )?(?:to|at)\b`), Ask: hear.OpenQuestion("How many rails, or where they sit?", "six rails", "top rail at 40")},
+	{Looks: hear.KindOf(act.WhatIf), Way: regexp.MustCompile(`\b(?:once|when|after|as soon as) (?:i|we) (?:have|had|get|got|'ve)(?: got)? (?:all )?(?:the |my |our )?` + countWord + ` (?:rails|boards|slats|planks|stiffeners|posts) (?:all )?(?:cut|up|on|in|mounted|fitted|hung|done)\b`), Ask: askback.Meant.Open("what do I do first")},
+	{Looks: raisesCount, Way: regexp.MustCompile(`\b(?:meter|metre|m)s? (?:[a-z]+|[0-9]+) (?:boards|lengths|rails|planks|pieces)\b`), Ask: hear.OpenQuestion("Are those counted, or of that length?", "stock 4.2 m")},
+	{Looks: countsFar, Way: regexp.MustCompile(`\b(?:under|below|inside|within|less than|over|above) (?:[0-9]|[a-z]+)`), Ask: hear.OpenQuestion("Is that how many, or how high?", "most rails, wall under 40 high")},
+	{Looks: setsOneLength, Way: regexp.MustCompile(`\b(?:raise|lower|lift|drop|widen|narrow|tighten|loosen|increase|decrease|reduce|grow|shrink|bump|open|close|heighten|shorten|enlarge)\b [^,.;]* and (?:the|my|our) (?:[a-z]+ ){1,3}(?:[0-9]|one|two|three|four|five|six|seven|eight|nine|ten)[^,.;]*$`), Not: regexp.MustCompile(`\band (?:the|my|our) (?:[a-z]+ )*(?:to|at|by|is|be|should|stays?|=) `), Ask: hear.OpenQuestion("Is the second what it shall be, or by how much it changes?", "raise the wall by 2 and the gap by 1/4")},
 	{Looks: triesItsGoal, Way: regexp.MustCompile(`\bwith\b`), Ask: askback.Meant.Open("what if five rails")},
 }
 
@@ -50,6 +55,20 @@ var gapLikeFace = exact.Int(7).Div(exact.Int(2))
 // triesLength reports whether a length is tried.
 func triesLength(a act.Act) bool {
 	return a.Kind == act.WhatIf && solver.KindOf(a.Statements[0].Name.Quantity) == solver.Length
+}
+
+// countsFar reports whether rails are limited to more of them than a wall commonly has: as a height it is likelier.
+func countsFar(a act.Act) bool {
+	return slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
+		return s.Name.Quantity == solver.Rails && s.Op != solver.Eq && s.Value.Of == nil && exact.Int(15).Less(s.Value.Num)
+	})
+}
+
+// raisesCount reports whether a count of rails of more than a wall commonly has is set: as a height it is likelier.
+func raisesCount(a act.Act) bool {
+	return a.Kind == act.State && slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
+		return s.Name.Quantity == solver.Rails && s.Value.Of == nil && exact.Int(10).Less(s.Value.Num)
+	})
 }
 
 // triesItsGoal reports whether the best of a quantity is tried together with a value of it: "the biggest gap with five".

@@ -38,7 +38,7 @@ func danglers(in []lex.Token) []lex.Token {
 // Atoms reads a line that has been cut into atoms.
 func Atoms(atoms []scan.Atom, c act.Context) act.Reading {
 	s := parse.Speech{C: c, Metric: c.Metric}
-	tokens := plusJoins(idiom.OncePart(paraphrase.Pleased(atoms, lex.Tokens(atoms, c))))
+	tokens := carried(plusJoins(idiom.OncePart(paraphrase.Pleased(atoms, lex.Tokens(atoms, c)))))
 	if c.Teaching {
 		if a, ok := figures(tokens, s); ok {
 			return act.Reading{Acts: []act.Act{a}}

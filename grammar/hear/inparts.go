@@ -14,15 +14,15 @@ import (
 // where a value follows it ("gap plus a quarter"), and between names that nothing was told of ("the wall plus the cap is 44"). An "also" that
 // adds no length to those on sale ends a sentence, but for one that claims, tries or takes back: that may go on over it.
 func plusJoins(in []lex.Token) []lex.Token {
-	told, goesOn := false, false // before in the sentence stands more than names; a word that may turn what follows
+	told, goesOn, changes := false, false, false // before in the sentence stands more than names; a word that may turn what follows; one that adds or takes back
 	for i := range in {
 		switch t := &in[i]; {
 		case t.Kind == lexicon.Stop || t.Kind == lexicon.QMark:
-			told, goesOn = false, false
+			told, goesOn, changes = false, false, false
 		case i == 0 || i+1 == len(in):
 			told = told || tells(t)
 			goesOn = goesOn || t.Kind == lexicon.Head || t.Kind == lexicon.Cmd && t.Key() == "forget"
-		case t.Kind == lexicon.Change && t.Text == "plus" && (joinsClauses(in[i+1:], told) || !goesOn && countsAnew(in, i)):
+		case t.Kind == lexicon.Change && (t.Text == "plus" || t.Text == "+") && (joinsClauses(in[i+1:], told) || !changes && countsAnew(in, i)):
 			t.Kind, t.Found, t.Text = lexicon.Comma, nil, ","
 			told = false
 		case t.Kind == lexicon.SellMore && t.Text == "also" && !goesOn && !mayBeSold[in[i+1].Kind]:
@@ -31,6 +31,7 @@ func plusJoins(in []lex.Token) []lex.Token {
 		default:
 			told = told || tells(t)
 			goesOn = goesOn || t.Kind == lexicon.Head || t.Kind == lexicon.Cmd && t.Key() == "forget"
+			changes = changes || t.Kind == lexicon.Change || t.Kind == lexicon.Cmd && t.Key() == "forget"
 		}
 	}
 	return in

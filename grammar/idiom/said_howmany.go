@@ -103,6 +103,7 @@ var howManyPhrases = []phrase.Placed{
 	{"do not want !LENQ (under|below|((less|smaller|lower|narrower) than)) # (or|nor|and) !LENQ (under|below|((less|smaller|lower|narrower) than)) #", "want $1 at least $2 and $3 at least $4", notAsked},
 	{"(make|have|get|keep|do) (them|they|those) [all|both] [be] [the] (one|same|equal) (width|size)", "keep bays equal", phrase.SaidBeforeOf(scan.WordSet("bay bays"))},
 	{"(add|(put in)|(stick in)|(throw in)) [one|another|a] !(rail|board|slat|stiffener|plank|batten|brace) (and|plus|(as well as)) [one|another|a] !(rail|board|slat|stiffener|plank|batten|brace)", "add one $1 and add one $2", phrase.BothHold(bidsHereOrWished, closesClause)},
+	{"(take|pull|leave) !(one|a|two|three|four|2|3|4) !RAIL|STIFF (and|plus) !(one|a|two|three|four|1|2|3|4) !RAIL|STIFF out|off|away", "take out $1 $2 and take out $3 $4", bidsHereOrWished},
 	{"(drop|lose|remove|ditch|(take (away|out|off))|(leave out)) [one|a] !(rail|board|slat|stiffener|plank|batten|brace) (and|plus|(as well as)) [one|a] !(rail|board|slat|stiffener|plank|batten|brace)", "take out one $1 and take out one $2", phrase.BothHold(bidsHereOrWished, closesClause)},
 	{"take # (off|from|(out of)|(off of)) !LENQ and (give|put|add|move|shift|stick) (it|that|them) (to|on|onto|into|in) !LENQ", "reduce $2 by $1 and raise $3 by $1", phrase.StartsClause},
 	{"(pull|yank|skip|nix|axe|ditch|bin|scrap) [a|one] !(rail|board|slat|stiffener|plank|batten|brace) and", "take out one $1 and", bidsHereOrWished},

@@ -83,6 +83,7 @@ var oldShopPhrases = []phrase.Set{
 	{", is|was|are|were he|she|they|PERSON ?far|much out|adrift|astray|amiss|mistaken $", ", is that right"},
 	{"which|what RAIL|piece|part goes|comes|gets|is ?put ?to ?go ?in|up|on|put first $", "what do i do first"},
 	{"which|what ?RAIL|piece|part|job|bit ?of ?it ?all do|should|shall|must|does i|we|one set|put|fit|fix|lay|mount|tackle|cut|saw|mark|drill|make ?up ?in first", "what do i do first"},
+	{"which|what RAIL|POST|BAY|STIFF|BRACKET|piece|part|end|side do|should|shall|must|does|would i|we|one start|begin ?off|out with|from|at|on ?first", "what do i do first"},
 	// Old orders.
 	{"strike|cross|leave|take|drop|lose|forget ?out !STIFF|OPENING|spare|budget ?out , ?and ?for i|we will|do|would not have|want|need them|it|any ?of ?them $", "forget $1"},
 	{"^ ?so that|this is|'s my|our day|work|shift done|over|finished ?, ?and ?so ?good ?night|goodnight|evening ?to ?you ?all $", "quit"},

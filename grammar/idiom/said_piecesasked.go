@@ -1,0 +1,50 @@
+package idiom
+
+import (
+	"slices"
+
+	"saywright/grammar/chunk"
+	"saywright/grammar/phrase"
+	"saywright/grammar/scan"
+)
+
+// What is asked of single pieces, of one bay, of the purse and of what would be, and what goes from one figure to another. A question for
+// one piece is answered by the table that has it. Common ways of speech, no source.
+
+var piecesAsked = []phrase.Placed{
+	// Of pieces: how long they are is on the cut list.
+	{"how long is|are|will|should ?the|my|each|every|a|those|these ?new|added|end|extra|middle post|posts|upright|uprights ?be|(come out)", "how long do i cut the posts", asksEnd},
+	{"how long is|are|will|should|does ?the|my|each|every|a top|bottom|lowest|highest|longest|shortest|first|second|third|fourth|fifth|last|middle|next RAIL|one ?be|(come out) ?in|of ?bay ?one|two|three|1|2|3", "how long do i cut the rails", asksEnd},
+	{"how long is|are|will|should ?the RAIL ##|one|two|three|four|five ?be ?in|of ?bay ?one|two|three|1|2|3", "how long do i cut the rails", asksEnd},
+	{"how wide|thick|big|stout is|are|will|should ?the|my|each|every|those|these post|posts|upright|uprights ?be", "what size are the posts", asksEnd},
+	{"how wide|thick|big|stout is|are|will|should ?the|my|each|every|those|these ?new|added|extra post|posts|upright|uprights ?be", "what size is the added post", asksEnd},
+	{"!cuts|marks|(cut list)|(cut lengths) for|of|in bay ##|one|two|three|four", "show me the $1", asksEnd},
+	{"!cuts|(cut list)|(cut lengths) for|of ?just ?only ?the|my ?new|added RAIL|STIFF|post|posts|upright|uprights ?(and|& [the] (RAIL|STIFF|posts|post))", "show me the $1", asksEnd},
+	{"where is|are|does|do ?the|my first|second|third|fourth|fifth|sixth|next|last|lowest|highest|top|bottom mark|marks ?go|land|fall|sit", "where do my marks go", asksEnd},
+	// Of the purse.
+	{"^ ?and|so|but|well ?, am|are i|we ?still ?now over|under|within|inside|above|below ?the|my|our budget", "what does it cost", asksEnd},
+	{"^ ?and|so|but|well ?, is|does|will|would|can ?it|that|this|everything|((the|this|my) (wall|job|lot|plan)) ?all ?still ?be|stay|stays|come|fit|keep|remain ?in over|under|within|inside|above|below|in|into|to ?the|my|our budget", "what does it cost", asksEnd},
+	{"how far|much over|under|above|below ?the|my|our budget am|are|is|would|will i|we|it|that|this ?be", "what does it cost", asksEnd},
+	{"how far|much am|are|is i|we|it|that|this over|under|above|below ?the|my|our budget", "what does it cost", asksEnd},
+	{"what would|does|will|do|did ?the|a ?## @ ?RAIL cost|run ?me|us ?instead", "what if the rails were $1 , what does it cost", leadsAndEnds},
+	{"cost|price|total for|with|at ?just ?only ## !RAIL ?instead", "what if $1 $2 , what does it cost", leadsAndEnds},
+	{"what is|are ?the|our|my cost|price|total for|with|at ?just ?only ## !RAIL ?instead", "what if $1 $2 , what does it cost", asksEnd},
+	{"cost|price of|for ?the|all ?the|my brackets|posts|lumber|wood|timber|hardware|screws|material|materials", "what does it cost", leadsAndEnds},
+	{"what do|will|would ?the|my|all ?the brackets|screws|posts|anchors ?all cost|run|(come to) ?me|us in all|altogether|together|total|(all told)|(all in)", "what does it cost", asksEnd},
+	// How many fit under a height.
+	{"how many RAIL ?will|would|can|could|do ?i|we|you ?get|fit|go|have|stack|put ?in under|below|inside|within # ?high|tall", "what if the wall height is under $1 , how many rails", asksEnd},
+	{"how many RAIL will|would|do|can|could fit|go in|into|inside|within # ?high|tall", "what if the wall height is $1 , how many rails", asksEnd},
+	{"how many RAIL fit|go|stack in|into|inside|within # ?high|tall", "what if the wall height is $1 , how many rails", asksEnd},
+	// From one figure to another.
+	{"?and|but|though ?preferably|ideally|rather closer|nearer to #", ", about $1", rangeBefore},
+	{"!LENQ closer|nearer to #", "$1 about $2", phrase.EndsClause},
+	{"squeezes|slips|slots|sneaks ?right|just|still|even in|(in there)|(in here)", "fits", phrase.EndsClause},
+}
+
+// leadsAndEnds: it is all that is said.
+func leadsAndEnds(before, after []scan.Atom) bool { return len(before) == 0 && asksEnd(before, after) }
+
+// rangeBefore: a range was told, both ends of it.
+func rangeBefore(before, after []scan.Atom) bool {
+	return chunk.EndsPart(after, 0) && slices.ContainsFunc(before, func(a scan.Atom) bool { return a.Text == "between" })
+}
