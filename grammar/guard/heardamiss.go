@@ -37,6 +37,9 @@ var heardAmiss = []hear.OpenWay{
 	{Looks: raisesCount, Way: regexp.MustCompile(`\b(?:lift|raise|lower|hoist|drop|sink|bring|move|push|shift) (?:all )?(?:the |those |these |my |our |your )?(?:rails|boards|slats|planks) (?:up |down |back )?(?:to|at)\b`), Ask: hear.OpenQuestion("How many rails, or where they sit?", "six rails", "top rail at 40")},
 	{Looks: hear.KindOf(act.WhatIf), Way: regexp.MustCompile(`\b(?:once|when|after|as soon as) (?:i|we) (?:have|had|get|got|'ve)(?: got)? (?:all )?(?:the |my |our )?` + countWord + ` (?:rails|boards|slats|planks|stiffeners|posts) (?:all )?(?:cut|up|on|in|mounted|fitted|hung|done)\b`), Ask: askback.Meant.Open("what do I do first")},
 	{Looks: raisesCount, Way: regexp.MustCompile(`\b(?:meter|metre|m)s? (?:[a-z]+|[0-9]+) (?:boards|lengths|rails|planks|pieces)\b`), Ask: hear.OpenQuestion("Are those counted, or of that length?", "stock 4.2 m")},
+	{Looks: hear.ChangesLength, Way: regexp.MustCompile(`\b(?:closer|nearer) to (?:[0-9]|` + countWord + `)`), Ask: askback.Meant.Open("gap about 2")},
+	{Looks: hear.Stated(solver.Gap), Way: regexp.MustCompile(`\bbetween (?:the )?(?:rails|boards|slats|planks) for (?:the |my |our |those )?brackets\b`), Ask: hear.OpenQuestion("Is that the gap, or what the brackets need?", "brackets need 2")},
+	{Looks: triesTwo, Way: regexp.MustCompile(`\b(?:and|or|then)\b|,`), Ask: hear.OpenQuestion("Which of the two shall I try?", "what if five rails")},
 	{Looks: countsFar, Way: regexp.MustCompile(`\b(?:under|below|inside|within|less than|over|above) (?:[0-9]|[a-z]+)`), Ask: hear.OpenQuestion("Is that how many, or how high?", "most rails, wall under 40 high")},
 	{Looks: setsOneLength, Way: regexp.MustCompile(`\b(?:raise|lower|lift|drop|widen|narrow|tighten|loosen|increase|decrease|reduce|grow|shrink|bump|open|close|heighten|shorten|enlarge)\b [^,.;]* and (?:the|my|our) (?:[a-z]+ ){1,3}(?:[0-9]|one|two|three|four|five|six|seven|eight|nine|ten)[^,.;]*$`), Not: regexp.MustCompile(`\band (?:the|my|our) (?:[a-z]+ )*(?:to|at|by|is|be|should|stays?|=) `), Ask: hear.OpenQuestion("Is the second what it shall be, or by how much it changes?", "raise the wall by 2 and the gap by 1/4")},
 	{Looks: triesItsGoal, Way: regexp.MustCompile(`\bwith\b`), Ask: askback.Meant.Open("what if five rails")},
@@ -62,6 +65,19 @@ func countsFar(a act.Act) bool {
 	return slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
 		return s.Name.Quantity == solver.Rails && s.Op != solver.Eq && s.Value.Of == nil && exact.Int(15).Less(s.Value.Num)
 	})
+}
+
+// triesTwo reports whether one quantity is tried at two values at once: "the gap for five rails and for six".
+func triesTwo(a act.Act) bool {
+	if a.Kind != act.WhatIf {
+		return false
+	}
+	for i, st := range a.Statements {
+		if st.Op == solver.Eq && st.Name.Quantity != solver.Goal && slices.ContainsFunc(a.Statements[:i], func(s solver.Statement) bool { return s.Op == solver.Eq && s.Name == st.Name }) {
+			return true
+		}
+	}
+	return false
 }
 
 // raisesCount reports whether a count of rails of more than a wall commonly has is set: as a height it is likelier.

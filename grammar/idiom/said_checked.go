@@ -46,7 +46,8 @@ var checkedPhrases = []phrase.Set{
 	{"reverse|void ?out ?that|the|my last|latest|previous|most ?recent entry|change|input|line|one|thing|edit", "undo"},
 	{"hold|stack|put|lay|set|match|check|compare what i|we ?have ?got ?here|now|so|there ?far ?up|down against|with|beside|to|alongside", "compare this with"},
 	{"that|this trial|try|tryout|experiment|version|test|scenario ?run ?is|was|looks|seems good|fine|okay|ok|acceptable|right|best|better ?, ?so ?and ?please keep|take|use|adopt|accept it|that", "take that"},
-	{"close it|this|that|everything ?all out|down|up $", "quit"},
+	{"close it|this|that|everything ?all out|down $", "quit"},
+	{"!today|tonight|now|done|enough|day ?, ?and ?so close it|this|that|everything ?all up $", "$1 , quit"},
 	{"tie|match|peg|set|make|equate !GAP UNDER ?the LOWEST ?RAIL to|with|at|be ?the ?same ?width|size ?as rest|others|other ?GAP", "bottom gap same as the gap"},
 	// Notes of a review, without a subject.
 	{"^ finding|comment|note|item|point|condition|correction|remark|issue|question|concern|observation|requirement ?number|no # :|-", ""},

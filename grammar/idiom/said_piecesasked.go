@@ -1,8 +1,6 @@
 package idiom
 
 import (
-	"slices"
-
 	"saywright/grammar/chunk"
 	"saywright/grammar/phrase"
 	"saywright/grammar/scan"
@@ -26,25 +24,31 @@ var piecesAsked = []phrase.Placed{
 	{"^ ?and|so|but|well ?, is|does|will|would|can ?it|that|this|everything|((the|this|my) (wall|job|lot|plan)) ?all ?still ?be|stay|stays|come|fit|keep|remain ?in over|under|within|inside|above|below|in|into|to ?the|my|our budget", "what does it cost", asksEnd},
 	{"how far|much over|under|above|below ?the|my|our budget am|are|is|would|will i|we|it|that|this ?be", "what does it cost", asksEnd},
 	{"how far|much am|are|is i|we|it|that|this over|under|above|below ?the|my|our budget", "what does it cost", asksEnd},
-	{"what would|does|will|do|did ?the|a ?## @ ?RAIL cost|run ?me|us ?instead", "what if the rails were $1 , what does it cost", leadsAndEnds},
+	{"what would ?the|a @ ?RAIL cost|run ?me|us ?instead", "what if the rails were $1 , what does it cost", leadsAndEnds},
 	{"cost|price|total for|with|at ?just ?only ## !RAIL ?instead", "what if $1 $2 , what does it cost", leadsAndEnds},
 	{"what is|are ?the|our|my cost|price|total for|with|at ?just ?only ## !RAIL ?instead", "what if $1 $2 , what does it cost", asksEnd},
 	{"cost|price of|for ?the|all ?the|my brackets|posts|lumber|wood|timber|hardware|screws|material|materials", "what does it cost", leadsAndEnds},
 	{"what do|will|would ?the|my|all ?the brackets|screws|posts|anchors ?all cost|run|(come to) ?me|us in all|altogether|together|total|(all told)|(all in)", "what does it cost", asksEnd},
+	// What a rail has to spare at its ends.
+	{"^ # ?of clearance|slack|play|room|gap|space|wiggle|air|tolerance ?at|on ?the both|each|either ends|end|side|sides", "leave $1 at each end", phrase.EndsClause},
 	// How many fit under a height.
 	{"how many RAIL ?will|would|can|could|do ?i|we|you ?get|fit|go|have|stack|put ?in under|below|inside|within # ?high|tall", "what if the wall height is under $1 , how many rails", asksEnd},
 	{"how many RAIL will|would|do|can|could fit|go in|into|inside|within # ?high|tall", "what if the wall height is $1 , how many rails", asksEnd},
 	{"how many RAIL fit|go|stack in|into|inside|within # ?high|tall", "what if the wall height is $1 , how many rails", asksEnd},
 	// From one figure to another.
-	{"?and|but|though ?preferably|ideally|rather closer|nearer to #", ", about $1", rangeBefore},
-	{"!LENQ closer|nearer to #", "$1 about $2", phrase.EndsClause},
+	{"closer|nearer to #", "about $1", lengthNamedBefore},
+	{"tighter|smaller|narrower|wider|bigger|larger|higher|taller|shorter|looser ?down|up to #", "to $1", lengthNamedBefore},
 	{"squeezes|slips|slots|sneaks ?right|just|still|even in|(in there)|(in here)", "fits", phrase.EndsClause},
 }
 
 // leadsAndEnds: it is all that is said.
 func leadsAndEnds(before, after []scan.Atom) bool { return len(before) == 0 && asksEnd(before, after) }
 
-// rangeBefore: a range was told, both ends of it.
-func rangeBefore(before, after []scan.Atom) bool {
-	return chunk.EndsPart(after, 0) && slices.ContainsFunc(before, func(a scan.Atom) bool { return a.Text == "between" })
+// lengthNamedBefore: what is so large stands right before it, and nothing tells by how much it changes.
+func lengthNamedBefore(before, after []scan.Atom) bool {
+	w := chunk.LastOf(before, 1)
+	if w == "is" || w == "be" {
+		w = chunk.LastOf(before, 2)
+	}
+	return chunk.EndsPart(after, 0) && (chunk.IsClass(w, "GAP") || chunk.IsClass(w, "OPENING") || chunk.IsClass(w, "WALL") || chunk.IsClass(w, "BAY") || chunk.IsClass(w, "HEIGHT"))
 }
