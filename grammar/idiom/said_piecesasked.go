@@ -16,8 +16,8 @@ var piecesAsked = []phrase.Placed{
 	{"how long is|are|will|should ?the RAIL ##|one|two|three|four|five ?be ?in|of ?bay ?one|two|three|1|2|3", "how long do i cut the rails", asksEnd},
 	{"how wide|thick|big|stout is|are|will|should ?the|my|each|every|those|these post|posts|upright|uprights ?be", "what size are the posts", asksEnd},
 	{"how wide|thick|big|stout is|are|will|should ?the|my|each|every|those|these ?new|added|extra post|posts|upright|uprights ?be", "what size is the added post", asksEnd},
-	{"!cuts|marks|(cut list)|(cut lengths) for|of|in bay ##|one|two|three|four", "show me the $1", asksEnd},
-	{"!cuts|(cut list)|(cut lengths) for|of ?just ?only ?the|my ?new|added RAIL|STIFF|post|posts|upright|uprights ?(and|& [the] (RAIL|STIFF|posts|post))", "show me the $1", asksEnd},
+	{"!cuts|marks|(cut list)|(cut lengths) for|of|in bay ##|one|two|three|four", "show me the $1", phrase.BothHold(asksEnd, noFigureSaid)},
+	{"!cuts|(cut list)|(cut lengths) for|of ?just ?only ?the|my ?new|added RAIL|STIFF|post|posts|upright|uprights ?(and|& [the] (RAIL|STIFF|posts|post))", "show me the $1", phrase.BothHold(asksEnd, noFigureSaid)},
 	{"where is|are|does|do ?the|my first|second|third|fourth|fifth|sixth|next|last|lowest|highest|top|bottom mark|marks ?go|land|fall|sit", "where do my marks go", asksEnd},
 	// Of the purse.
 	{"^ ?and|so|but|well ?, am|are i|we ?still ?now over|under|within|inside|above|below ?the|my|our budget", "what does it cost", asksEnd},
@@ -30,7 +30,7 @@ var piecesAsked = []phrase.Placed{
 	{"cost|price of|for ?the|all ?the|my brackets|posts|lumber|wood|timber|hardware|screws|material|materials", "what does it cost", leadsAndEnds},
 	{"what do|will|would ?the|my|all ?the brackets|screws|posts|anchors ?all cost|run|(come to) ?me|us in all|altogether|together|total|(all told)|(all in)", "what does it cost", asksEnd},
 	// What a rail has to spare at its ends.
-	{"^ # ?of clearance|slack|play|room|gap|space|wiggle|air|tolerance ?at|on ?the both|each|either ends|end|side|sides", "leave $1 at each end", phrase.EndsClause},
+	{"^ # ?of clearance|slack|play|room|wiggle|air ?at|on|to ?the both|each|either ends|end", "cut the boards $1 short at both ends", clauseEnds},
 	// How many fit under a height.
 	{"how many RAIL ?will|would|can|could|do ?i|we|you ?get|fit|go|have|stack|put ?in under|below|inside|within # ?high|tall", "what if the wall height is under $1 , how many rails", asksEnd},
 	{"how many RAIL will|would|do|can|could fit|go in|into|inside|within # ?high|tall", "what if the wall height is $1 , how many rails", asksEnd},
