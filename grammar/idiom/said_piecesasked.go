@@ -1,6 +1,8 @@
 package idiom
 
 import (
+	"slices"
+
 	"saywright/grammar/chunk"
 	"saywright/grammar/phrase"
 	"saywright/grammar/scan"
@@ -16,8 +18,8 @@ var piecesAsked = []phrase.Placed{
 	{"how long is|are|will|should ?the RAIL ##|one|two|three|four|five ?be ?in|of ?bay ?one|two|three|1|2|3", "how long do i cut the rails", asksEnd},
 	{"how wide|thick|big|stout is|are|will|should ?the|my|each|every|those|these post|posts|upright|uprights ?be", "what size are the posts", asksEnd},
 	{"how wide|thick|big|stout is|are|will|should ?the|my|each|every|those|these ?new|added|extra post|posts|upright|uprights ?be", "what size is the added post", asksEnd},
-	{"!cuts|marks|(cut list)|(cut lengths) for|of|in bay ##|one|two|three|four", "show me the $1", phrase.BothHold(asksEnd, noFigureSaid)},
-	{"!cuts|(cut list)|(cut lengths) for|of ?just ?only ?the|my ?new|added RAIL|STIFF|post|posts|upright|uprights ?(and|& [the] (RAIL|STIFF|posts|post))", "show me the $1", phrase.BothHold(asksEnd, noFigureSaid)},
+	{"!cuts|marks|(cut list)|(cut lengths) for|of|in bay ##|one|two|three|four", "show me the $1", asksNoFigure},
+	{"!cuts|(cut list)|(cut lengths) for|of ?just ?only ?the|my ?new|added RAIL|STIFF|post|posts|upright|uprights ?(and|& [the] (RAIL|STIFF|posts|post))", "show me the $1", asksNoFigure},
 	{"where is|are|does|do ?the|my first|second|third|fourth|fifth|sixth|next|last|lowest|highest|top|bottom mark|marks ?go|land|fall|sit", "where do my marks go", asksEnd},
 	// Of the purse.
 	{"^ ?and|so|but|well ?, am|are i|we ?still ?now over|under|within|inside|above|below ?the|my|our budget", "what does it cost", asksEnd},
@@ -51,4 +53,9 @@ func lengthNamedBefore(before, after []scan.Atom) bool {
 		w = chunk.LastOf(before, 2)
 	}
 	return chunk.EndsPart(after, 0) && (chunk.IsClass(w, "GAP") || chunk.IsClass(w, "OPENING") || chunk.IsClass(w, "WALL") || chunk.IsClass(w, "BAY") || chunk.IsClass(w, "HEIGHT"))
+}
+
+// asksNoFigure: the clause ends behind it, and no figure was said before it, which may be claimed of it.
+func asksNoFigure(before, after []scan.Atom) bool {
+	return asksEnd(before, after) && !slices.ContainsFunc(before, func(a scan.Atom) bool { return OfFigure(a) || chunk.SpelledNumber(a.Text) })
 }
