@@ -17,6 +17,7 @@ func TestHeldBack(t *testing.T) {
 		"the gap is half an inch too wide, leave it", "one rail too many, leave it", "the gap is half an inch too wide, let it be",
 		"the gap is a half too wide", "the gap is too wide by half", "wall 42 high and gap 2 as on the north wall",
 		"someone could go up to six rails", "add a hand rail", "add a guard rail", "add a fence post", "my boss wants six rails, forget that",
+		"spread the boards 1/4 inch apart", // by that, or to it
 		"he took out two rails, that's fine with me", "hardware store's opening is at 8 tomorrow",
 	} {
 		assert.NotNil(t, Read(line, act.Context{}).Ask, line)

@@ -100,7 +100,6 @@ func TestShortenedNotes(t *testing.T) {
 		"door gap 900 mm on the left":                              "opening = 900 mm; opening side = left",
 		"the outer posts leave 3.45 m clear":                       "span = 3450 mm",
 		"close the slats up by 3 mm":                               "gap -= 3 mm",
-		"spread the boards 1/4 inch apart":                         "gap += 1/4 in",
 		"how would it come out with 70 mm between the boards":      "what if gap = 70 mm",
 		"feet and inches again, if you don't mind":                 "units = customary",
 		"they have 5.4 m lengths again":                            "stock += 5400 mm",

@@ -40,6 +40,7 @@ var heardAmiss = []hear.OpenWay{
 	{Looks: hear.ChangesLength, Way: regexp.MustCompile(`\b(?:closer|nearer) to (?:[0-9]|two|three|four|five|six|seven|eight|nine|ten|a (?:half|quarter)|an inch)`), Ask: askback.Meant.Open("gap about 2")},
 	{Looks: hear.Stated(solver.Gap), Way: regexp.MustCompile(`\bbetween (?:the )?(?:rails|boards|slats|planks) for (?:the |my |our |those )?brackets\b`), Ask: hear.OpenQuestion("Is that the gap, or what the brackets need?", "brackets need 2")},
 	{Looks: hear.KindOf(act.Open), Way: regexp.MustCompile(`\b(?:old|former|previous|earlier|original|first|last) (?:gaps?|opening|doorway|heights?|span|rails|posts?|bays?|stiffeners|size|width|figures?|numbers?)\b`), Ask: hear.OpenQuestion("Take back the last change, or open a saved wall?", "undo", "undo")},
+	{Looks: tightGap, Way: regexp.MustCompile(`\bspread (?:out )?(?:all |of |the |those |these |my )*(?:rails|boards|slats|planks|them)\b.*\bapart\b`), Ask: toOrBy},
 	{Looks: triesTwo, Way: regexp.MustCompile(`\b(?:and|or|then)\b|,`), Ask: hear.OpenQuestion("Which of the two shall I try?", "what if five rails")},
 	{Looks: countsFar, Way: regexp.MustCompile(`\b(?:under|below|inside|within|less than|over|above) (?:[0-9]|[a-z]+)`), Ask: hear.OpenQuestion("Is that how many, or how high?", "most rails, wall under 40 high")},
 	{Looks: setsOneLength, Way: regexp.MustCompile(`\b(?:raise|lower|lift|drop|widen|narrow|tighten|loosen|increase|decrease|reduce|grow|shrink|bump|open|close|heighten|shorten|enlarge)\b [^,.;]* and (?:the|my|our) (?:[a-z]+ ){1,3}(?:[0-9]|one|two|three|four|five|six|seven|eight|nine|ten)[^,.;]*$`), Not: regexp.MustCompile(`\band (?:the|my|our) (?:[a-z]+ )*(?:to|at|by|is|be|should|stays?|=) `), Ask: hear.OpenQuestion("Is the second what it shall be, or by how much it changes?", "raise the wall by 2 and the gap by 1/4")},
@@ -66,6 +67,11 @@ func countsFar(a act.Act) bool {
 	return slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
 		return s.Name.Quantity == solver.Rails && s.Op != solver.Eq && s.Value.Of == nil && exact.Int(15).Less(s.Value.Num)
 	})
+}
+
+// tightGap reports whether a gap of less than an inch is set.
+func tightGap(a act.Act) bool {
+	return a.Kind == act.State && len(a.Statements) == 1 && a.Statements[0].Name.Quantity == solver.Gap && a.Statements[0].Op == solver.Eq && a.Statements[0].Value.Of == nil && a.Statements[0].Value.Num.Less(exact.Int(1))
 }
 
 // triesTwo reports whether one quantity is tried at two values at once: "the gap for five rails and for six".

@@ -1,6 +1,8 @@
 package idiom
 
 import (
+	"slices"
+
 	"saywright/grammar/chunk"
 	"saywright/grammar/lexicon"
 	"saywright/grammar/measure"
@@ -29,7 +31,7 @@ var alongOpening = []phrase.Placed{
 	{"all the !OPENING|(walk - through) [that] (you|we|i) (can|could|possibly can) [get|give|manage|find]", "as much $1 as you can", phrase.StartsClause},
 
 	// How wide, and where.
-	{"^ [the|my|our] (gate|door|gates|doors) [(that|which)] [(we|i) (have|got|bought|own)] (is|'s|are|measures|measure) # [wide|across|long|over] [,|;|-] so [that] [the|our|my] !(opening|(walk - through)|walkthrough|doorway|passage|passageway|entrance)", "the $2", noAskAhead},
+	{"^ [the|my|our] (gate|door|gates|doors) [(that|which)] [(we|i) (have|got|bought|own)] (is|'s|are|measures|measure) # [wide|across|long|over] [,|;|-] so [that] [the|our|my] !(opening|(walk - through)|walkthrough|doorway|passage|passageway|entrance)", "the $2", noMoreAhead},
 	{"# (is|'s) the (width|size) of [the|my|our] !DOORWAY", "the $2 is $1 wide", widthToldFirst},
 	{"[the] (near|nearest|nearer|closest|closer) (side|edge|end|jamb) of [the|my|our] !DOORWAY", "the $1 start", nil},
 	{"## !(openings|doorways|entrances|walkthroughs|gates|(ways through)) [,|-|;] [(and|with)] (each|both|all) [of them|one] [is|to|should|must|has to|being] [be] !((at least)|(at most)|(no (more|less|wider|narrower) than)|over|under|about) # [wide|apiece|clear]", "$1 $2 , opening $3 $4", noDoubtBefore},
@@ -112,3 +114,10 @@ var (
 	_           = lexicon.Part
 	_           = measure.Reader{}
 )
+
+// noMoreAhead: nothing is asked, and what follows is no more or less than what was told, which may be of the door.
+func noMoreAhead(before, after []scan.Atom) bool {
+	return noAskAhead(before, after) && !slices.ContainsFunc(after, func(a scan.Atom) bool {
+		return a.Text == "bigger" || a.Text == "wider" || a.Text == "more" || a.Text == "larger" || a.Text == "less" || a.Text == "narrower" || a.Text == "smaller"
+	})
+}
