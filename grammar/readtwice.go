@@ -147,6 +147,8 @@ func goesOn(right []scan.Atom) bool {
 		return true
 	case indirect[first] && lexicon.Vocab().Articles[second]:
 		return true // "explain to us, step by step, how the opening is found"
+	case w.Word(n-2) == "and" && w.Word(n-1) == "all":
+		return true // "hold it to 300, materials and all"
 	case first == "any", first == "show" && n < 3, first == "i" && second == "am" && w.Word(2) == "off":
 		return true // "…, any mistakes?", "…, show me", "…, I'm off to the yard"
 	case figureOnly(right), nthAlone[w.Word(n-1)], w.Word(n-1) == "?" && nthAlone[w.Word(n-2)]:

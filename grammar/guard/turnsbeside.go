@@ -228,6 +228,8 @@ func TurnedBeside(r act.Reading, atoms []scan.Atom) act.Reading {
 		said, fig := scan.Text(part), paraphrase.FiguredAny(parts[k:k+1])
 		for _, t := range known {
 			switch {
+			case strings.HasPrefix(said, "for ") && !slices.ContainsFunc(r.Acts, notPiecesBeside):
+				continue // "three more 2x6s at 60 inches, for a bench"
 			case t.at == turnsAlone:
 				if paraphrase.FiguredAny(parts[:k]) || paraphrase.FiguredAny(parts[k+1:]) || phrase.SaidBeforeOf(setsAgain)(atoms, nil) {
 					continue
@@ -326,6 +328,11 @@ func saysOfWhat(part []scan.Atom) bool {
 // takesOff reports whether something is taken off: that it is too much, or overkill, is why.
 func takesOff(a act.Act) bool {
 	return len(a.Statements) == 1 && a.Statements[0].Op == solver.Minus
+}
+
+// notPiecesBeside reports whether an act is of the wall, and not of pieces that are bought besides, which are always for something else.
+func notPiecesBeside(a act.Act) bool {
+	return a.Kind != act.State || slices.ContainsFunc(a.Statements, func(s solver.Statement) bool { return s.Name.Quantity != solver.Extra })
 }
 
 func setsOrTries(a act.Act) bool { return a.Kind == act.State || a.Kind == act.WhatIf }

@@ -28,7 +28,7 @@ var SetPhrases = sync.OnceValue(func() *phrase.Book {
 			b.Add(phrase.Placed{s.Said, s.Plain, nil})
 		}
 	}
-	for _, s := range slices.Concat(mendedPhrases, turnedPhrases, tradePhrases, elsewherePhrases, meantSo, misreadOnce, particleTurns, countedIn()) {
+	for _, s := range slices.Concat(mendedPhrases, turnedPhrases, tradePhrases, elsewherePhrases, meantSo, misreadOnce, particleTurns, boughtTurns, pricedTurns, countedIn()) {
 		b.Add(s)
 	}
 	return b

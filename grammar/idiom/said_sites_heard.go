@@ -33,9 +33,9 @@ var sitesHeard = []phrase.Placed{
 
 	// What each costs.
 	{"going|current|market|usual rate|price for|of|on ?one|each", "price of", yardEither(yardSizeAhead, yardItemsAhead)},
-	{"## buys|(will buy)|(would buy)|(bought me)|(bought us)|gets|(will get)|(pays for) ?you|me|us ?one|each|every ?single bracket|bracket", "brackets cost $1 dollars each", yardClauseEnds},
-	{"## buys|(will buy)|(would buy)|(bought me)|(bought us)|gets|(will get)|(pays for) ?you|me|us ?box|packet ?of hundred|100 ?of screws", "100 screws cost $1 dollars", nil},
-	{"## buys|(will buy)|(would buy)|(bought me)|(bought us)|(gets (you|me|us))|(will get (you|me|us))|(pays for)|(buys (you|me|us)) ?one", "i pay $1 each for", yardSizeAhead},
+	{"£|## buys|(will buy)|(would buy)|(bought me)|(bought us)|gets|(will get)|(pays for) ?you|me|us ?one|each|every ?single bracket|bracket", "brackets cost $1 dollars each", yardClauseEnds},
+	{"£|## buys|(will buy)|(would buy)|(bought me)|(bought us)|gets|(will get)|(pays for) ?you|me|us ?box|packet ?of hundred|100 ?of screws", "100 screws cost $1 dollars", nil},
+	{"£|## buys|(will buy)|(would buy)|(bought me)|(bought us)|(gets (you|me|us))|(will get (you|me|us))|(pays for)|(buys (you|me|us)) ?one", "i pay $1 each for", yardSizeAhead},
 	{"listed|advertised|ticketed|stickered|labeled|labelled|flagged at|for", "priced at", yardBoth(yardSizeBehind, yardMoneyAheadOrRound)},
 	{"^ ?one|each|every ?single !(post base)|bracket|anchor|(post cap) will|would|'ll|might|can run|set|cost|rush you|me|us|him ?back ##", "$1 costs $2 dollars", noDollarsAhead},
 	{"^ !(bracket|brackets|(post base)|(post bases)|anchors|(post caps)|(post cap)) ,|: ?each , ##", "$1 cost $2 dollars each", yardClauseEnds},

@@ -68,18 +68,27 @@ type pricedLength struct {
 
 func (p pricedLength) whole() bool { return p.length != nil && p.cents > 0 }
 
+// tells reports whether a length is among those that cost the same: "they sell twelves and sixteens, twelves at 11.20" begins anew with it.
+func (p pricedLength) tells(long float64) bool {
+	return p.long == long || slices.ContainsFunc(p.others, func(o pricedLength) bool { return o.long == long })
+}
+
 // PricedTogether sets price lists to one plain price after the other. Every word of the clauses must be one of a price, of a length, or
 // of the lead of such a clause, so that what is denied, tried or claimed is left as it is.
 func PricedTogether(atoms []scan.Atom) []scan.Atom {
 	if !slices.ContainsFunc(atoms, func(a scan.Atom) bool { return pricingWords[a.Text] }) || slices.ContainsFunc(atoms, func(a scan.Atom) bool { return a.Text == "?" }) {
 		return atoms
 	}
+	anew := 0
 	for i := range atoms {
 		if i > 0 && !chunk.EndsPart(atoms, i-1) && !chunk.Joints[atoms[i-1].Text] && !opensList[atoms[i-1].Text] {
 			continue
 		}
-		told, end := pricesFrom(atoms, i)
-		if len(told) == 0 || len(told) == 1 && told[0].size == nil && !told[0].paidFor && !phrase.SaidBeforeOf(colonSaid)(atoms[i:end], nil) {
+		if i < anew {
+			continue
+		}
+		told, end, again := pricesFrom(atoms, i)
+		if anew = again; len(told) == 0 || len(told) == 1 && told[0].size == nil && !told[0].paidFor && !phrase.SaidBeforeOf(colonSaid)(atoms[i:end], nil) {
 			continue
 		}
 		if len(told) == 1 && slices.ContainsFunc(atoms[end:], func(a scan.Atom) bool { return parse.ThemWords[a.Text] }) {
@@ -128,6 +137,7 @@ type priceList struct {
 	size    []int
 	unit    string
 	begun   bool
+	anew    int    // the atom at which a length comes again that stands in the entry already
 	dollars bool   // a price in whole dollars was told
 	sure    bool   // a price was told that is nothing but money
 	link    string // the last word that joins a length to its price
@@ -135,8 +145,9 @@ type priceList struct {
 	role    priceWord // what the last word was, 0 for a figure
 }
 
-// pricesFrom reads prices from an atom on, up to the last that is whole, and returns the atom behind it.
-func pricesFrom(atoms []scan.Atom, from int) (told []pricedLength, end int) {
+// pricesFrom reads prices from an atom on, up to the last that is whole, and returns the atom behind it. Where a length comes again before
+// the first was priced ("they sell twelves and sixteens, twelves at 11.20"), the prices begin there.
+func pricesFrom(atoms []scan.Atom, from int) (told []pricedLength, end, anew int) {
 	l := priceList{atoms: atoms}
 	i := from
 	for i < len(atoms) && (!chunk.EndsSentence(atoms, i) || l.goesOn(i)) {
@@ -151,9 +162,9 @@ func pricesFrom(atoms []scan.Atom, from int) (told []pricedLength, end int) {
 	}
 	l.sizedBehind()
 	if end = l.tailEnd(l.end); !l.holds(end) {
-		return nil, 0
+		return nil, 0, l.anew
 	}
-	return l.told, end
+	return l.told, end, l.anew
 }
 
 // goesOn reports whether the sign that ends a sentence at an atom stands between two entries.
@@ -315,6 +326,10 @@ func (l *priceList) figure(i int, was priceWord) int {
 	}
 	if now.length != nil {
 		if was != jointWord || now.cents > 0 || u != l.unit {
+			return i
+		}
+		if now.tells(long) {
+			l.anew = i
 			return i
 		}
 		now.others = append(now.others, pricedLength{length: length, long: long})

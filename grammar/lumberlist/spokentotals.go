@@ -41,6 +41,7 @@ func SpokenTotals(atoms []scan.Atom) []scan.Atom {
 // SpokenPrices sets a price said in two numbers, behind a verb of price and what is sold, to its figures: "twelve footers run nine
 // eighty five".
 func SpokenPrices(atoms []scan.Atom) []scan.Atom {
+	atoms = retoldPrice(atoms)
 	for i := 1; i+1 < len(atoms); i++ {
 		are := atoms[i].Text == "are" || atoms[i].Text == "is" // only for a box of them: "screws are eleven fifty for a box of 100"
 		if !runsAt[atoms[i].Text] && !are || !idiom.YardItemIn(atoms[:i]) && !idiom.LengthsIn(atoms[:i]) {
@@ -62,6 +63,63 @@ func SpokenPrices(atoms []scan.Atom) []scan.Atom {
 	}
 	return atoms
 }
+
+// retoldPrice leaves out a price in words that is taken back at once, in its clause, for another that has more or fewer words: "post bases
+// eighteen fifty, no, nineteen", "screws nine, no, nine fifty a hundred". Left to stand, the dollars of one would be read with the cents
+// of the other.
+func retoldPrice(atoms []scan.Atom) []scan.Atom {
+	for i := 1; i+2 < len(atoms); i++ {
+		whole, next := SpokenUpTo99(atoms, i)
+		if whole == 0 || chunk.SpelledNumber(atoms[i-1].Text) || atoms[i-1].Kind == scan.Digits || atoms[i-1].Text == "by" || atoms[i-1].Text == "x" || !pricedBefore(atoms[:i]) {
+			continue
+		}
+		cents, end := SpokenUpTo99(atoms, next)
+		back := end
+		for back < len(atoms) && (atoms[back].Text == "," || takesBackPrice[atoms[back].Text]) {
+			back++
+		}
+		if back == end || atoms[back-1].Text == "," && back == end+1 || cents > 0 && cents < 10 {
+			continue
+		}
+		again, then := SpokenUpTo99(atoms, back)
+		centsAgain, last := SpokenUpTo99(atoms, then)
+		written := back < len(atoms) && atoms[back].Kind == scan.Digits && idiom.CentsWritten(atoms[back].Text)
+		if written {
+			last = back + 1
+		} else if again == 0 || centsAgain > 0 && centsAgain < 10 || cents == 0 && centsAgain == 0 {
+			continue
+		}
+		if written && cents > 0 || !chunk.EndsPart(atoms, last) && !behindPrice[atoms[last].Text] {
+			continue
+		}
+		out := scan.CutOut(atoms, i, back)
+		if written {
+			return out
+		}
+		price := measure.Itoa(again) + ".00"
+		if centsAgain > 0 {
+			price = measure.Itoa(again) + "." + measure.Itoa(centsAgain)
+		}
+		out = scan.Reworded(out, i, i+last-back, price)
+		out[i].Kind = scan.Digits
+		return out
+	}
+	return atoms
+}
+
+// pricedBefore reports whether what has a price is named in the clause that stands before.
+func pricedBefore(before []scan.Atom) bool {
+	from := len(before)
+	for from > 0 && !chunk.BreaksClause(before, from-1) {
+		from--
+	}
+	return idiom.YardItemIn(before[from:]) || idiom.LengthsIn(before[from:])
+}
+
+var (
+	takesBackPrice = scan.WordSet("no sorry wait nope oops actually rather make that it i mean")
+	behindPrice    = scan.WordSet("a per each apiece now and so these dollars bucks for")
+)
 
 // runsAt are verbs of price.
 var runsAt = scan.WordSet("run runs running cost costs costing charge")

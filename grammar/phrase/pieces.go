@@ -43,5 +43,9 @@ var phrasePieces = map[string]string{
 	"ALLTOLD":   "(everything|all|(it all)|(all of (it|this|that))|lot|(whole (lot|thing|works|mess|shebang))|(the rest)|(all that)|(every (number|figure)))",
 	"THEREST":   "([all] [of] (rest|others|remainder|((other|remaining) (things|numbers|figures|stuff|ones)))|(everything else)|(all else))",
 	"KEPTNAME":  "ASKED|OPENING|bays|((rail|board|post|stiffener) size)|(opening side)|((added|new) posts)|spare|tape|trim|fit",
+	"FOOTERS":   "eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)|(## foot [(boards|board|lengths|length|lumber|ones|sticks|planks|timber|footers)])|(## ft [(boards|lengths|lumber|ones|sticks)])|(# (boards|lengths))",
+	"SOLDFEET":  "6|8|10|12|14|16|18|20|24|six|eight|ten|twelve|fourteen|sixteen|eighteen|twenty",
+	"PRICEDONE": "bracket|anchor|hanger|(post (base|cap))|(## foot [(board|length)] @)|(## foot (board|length|stick|plank))|(## (footer|footers))|(@ ## (footer|foot))|(@ x ##)|(@ ## (ft|foot) long)",
+	"BOARDWORD": "board|boards|length|lengths|stick|sticks|plank|planks|lumber|wood",
 	"BYNAME":    "tommy|tom|timmy|tim|billy|johnny|john|jimmy|jim|joe|joey|jack|jake|ben|sam|max|leo|noah|liam|ethan|luke|peter|paul|danny|daniel|david|henry|harry|charlie|george|emma|maria|anna|annie|ella|mia|lena|olivia|lucy|lily|sarah|sally|susie|mary|kate|katie|jenny|julia|laura|nina|zoe|molly|alice|ruth|rosa|carlos|miguel|omar|ali|priya|mei",
 }

@@ -48,6 +48,9 @@ func behindVerb(w []scan.Atom) ([]scan.Atom, bool) {
 				if split && what[i].Text == "back" && !takesBack[w[n-1].Text] && (i+1 == len(what) || !offList[what[i+1].Text]) {
 					return nil, false // "put the gap back"
 				}
+				if split && (what[i].Text == "on" || what[i].Text == "back" && i+1 < len(what) && what[i+1].Text == "on") {
+					return nil, false // "put the gap on the list"
+				}
 				what, again, cut = what[:i], true, cut || what[i].Text != "again"
 				break
 			}
