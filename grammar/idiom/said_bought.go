@@ -20,6 +20,9 @@ var boughtTurns = []phrase.Placed{
 	{"what makes|made you|it|them|ME ?even say|think|claim|believe|figure|reckon|decide ?that i|we|you ?will|would|must|should|do ?need|have|ought ?to buy|get|order|purchase so|that|this|all many|much|that|this ?of ?the|these|those ?LUMBER", "why am i buying so many boards", yardClauseEnds},
 	{"why do|did|would|should you say|think|claim|reckon|tell ?me ?that i|we|you ?will|would|must|should|do ?need|have|ought ?to buy|get|order|purchase so|that|this|all many|much|that|this ?of ?the|these|those ?LUMBER", "why am i buying so many boards", yardClauseEnds},
 	{"walk|talk|take|run|lead me|us through why|(the reason why) ?it ?is ?that i|we|you ?am|are|will|would|must|should|do ?need|have|has|got|ought ?to buy|buying|get|getting|order|ordering|purchase|purchasing|need so|that|this|all many|much|that|this ?of ?the|these|those LUMBER|boards", "why am i buying so many boards", yardClauseEnds},
+	{"why|(how come) do|must|should|would|am|are i|we need|have|buy|buying|get|getting|ordering|order ?to ?buy|get|order ## LUMBER|boards from|at ?the SELLER", "why am i buying so many boards", yardClauseEnds},
+	{"i|we can|could|will only|just do|go|manage|swing|handle|stretch ?to ## dollars|bucks|euros|pounds ?((on|for) [the] (this|it|job|wall|LUMBER))", "the budget is $1 dollars", yardClauseEnds},
+	{"^ ?there ?is no limit|cap|ceiling ?at ?all on|to what|(how much) i|we|it ?can|may|will spend|pay|cost|costs", "forget the budget", yardClauseEnds},
 	// What is on sale.
 	{", ?and that|those|these|this|it is|are|'s it|all|everything|(the lot) for|by|as ?way ?of ?the|my|our choices|choice|lengths|options|sizes|pickings|selection|stock", "", yardBoth(lengthsBehind, yardClauseEnds)},
 	{"^ ?because|since|as ?my|our|the|his|her car|truck|van|trailer|pickup|ute|wagon|minivan|jeep|suv|elevator|stairwell|(roof rack) can|could|will|would|does not ?even ?really take|hold|carry|fit|haul|handle|manage|bear ?a anything|boards|lengths|lumber|more|much ?any longer|bigger|(longer than that) ,|;|so ?and ?so", "", lengthsAhead},
@@ -34,6 +37,8 @@ var boughtTurns = []phrase.Placed{
 	{", ?because|since|as they|those|these will|do|would|can|could not ?even|really fit|go|travel ?in|into|on|onto|through|up ?the|my|our ?car|truck|van|trailer|stairs|pickup|door|elevator", "", yardBoth(droppedBefore, yardAsideEnds)},
 	{"drop|remove|delete|strike|scratch|cut|cross|lose|knock|take ?all ?the !(FOOTERS) ?out|off from|of|(out of) ?the|my|our ?available|stock ?list ?of lengths|choices|options|stock|list|selection", "they are out of $1", yardClauseEnds},
 	{", ?because|since|as ?i|we|you|they ?just|simply can|could|will|would|do not ?even|really haul|carry|transport|fetch|lug|load|fit|lift|get|move|handle|manage|tow|bring|go those|them|it|any|home|in ?home ?in|into|on|onto|with ?the|my|our ?car|truck|van|trailer|stairs|pickup", "", yardBoth(droppedBefore, yardAsideEnds)},
+	{", ?they|those|that ?is|are|'s ?just ?far too heavy|long|dear|pricey|big|warped|crooked|unwieldy ?((for|to) (me|us|my car|my truck|the van|carry|haul|lift|handle))", "", yardBoth(droppedBefore, yardAsideEnds)},
+	{"^ @ ?s|LUMBER , ?in !SOLDFEET ?foot|feet|ft ?, and|or|& !SOLDFEET foot|feet|ft|footers ?lengths|boards only $", "they only sell $1 in $2 and $3 foot lengths", nil},
 	{"^ @ ?s|LUMBER ?: ?only ?come|comes|sold|available|stocked ?only in !SOLDFEET ?foot|feet|ft|' ?, and|or|,|& !SOLDFEET ?foot|feet|ft|footers|' ?lengths|long $", "they sell $1 in $2 and $3 foot lengths", nil},
 	{"^ @ ?s|LUMBER ?: ?only ?come|comes|sold|available|stocked ?only in !SOLDFEET ?' , !SOLDFEET ?' ?, and|or|,|& !SOLDFEET ?foot|feet|ft|footers|' ?lengths|long $", "they sell $1 in $2 , $3 and $4 foot lengths", nil},
 	{"(no one)|nobody|(no SELLER)|(not one SELLER) ?(around here)|here|local|nearby|(in town) sells|has|carries|stocks|offers|keeps ?a|an|any ?of ?the @ ?s ?LUMBER in|as|at ?any anything|length|lengths but|except|(other than)|save|besides", "they only sell $1 in", lengthsAhead},
@@ -53,7 +58,12 @@ var boughtTurns = []phrase.Placed{
 	{"^ ?because|since|as ?the factory|mill|store|yard|sawn|lumberyard END|ends is|are ?never|not ?ever|quite|really|always true|square|straight|clean|even|good|flat|rough|ragged|split|checked ,|;|so|and ?so ?i|we|you ?will|have|must ?to", "", boardLoses},
 	{"^ ?the|all|my|our|these boards|sticks|lumber|ends|planks need|needs|want|wants|require|requires ?the|their ?end|ends|to cleaning|squaring|trimming|cleaned|squared|trimmed|trued|be ?cleaned|squared|trimmed|trued ?up|off ,|; ?and|so ?i|we|just ?will take|cut|trim|saw|lop # off each|(each one)|(every one)|(each end)|them|(each board)|(every board)", "trim $1 per board", nil},
 	{"^ ?the|those|these ?my|our|bad END checks|cracks|splits|checking|rot mean|means ?that", "", boardLoses},
+	{"# gets|is|has|must ?to ?be trimmed|cut|sawn|lopped|nipped|sliced off ?of ?the ?end ?ends ?of each|every board|stick|length|plank", "trim $1 per board", yardClauseEnds},
+	{"^ ?please|we|i do not|never trim|square ?off|up ?any anything|ends|boards|them|(of them)|lumber ?at ?all", "no trim", yardClauseEnds},
 	// Spares.
+	{"^ ?please|and ?throw|add|put|toss|chuck|allow ?in|on ## %|percent|(per cent) for luck|insurance|safety|(good luck)|(good measure)|(my peace of mind)", "$1 percent spare", yardClauseEnds},
+	{"a|an|one board|stick|length|plank to spare", "one spare board", yardClauseEnds},
+	{"## boards|sticks|lengths|planks to spare", "$1 spare boards", yardClauseEnds},
 	{"and|or|& screwups|(screw ups)|miscuts|goofs|(goof ups)|blunders|(bad cuts)|(bad boards)|(foul ups)|(mess ups)|(wrong cuts)|oopses|botches|(dumb mistakes)|(my mistakes)|(bad wood)", "and mistakes", phrase.SaidBeforeOf(scan.WordSet("percent %"))},
 	{"?please include|add|build|figure|put|work|factor|plan|bring ?in ?a|an ## %|percent|(per cent) allowance|cushion|margin|buffer|overage|contingency|reserve ?in ?for|on", "allow $1 percent for", spareAhead},
 	{"?please include|add|build|figure|put|work|factor|plan|bring ?in ?a|an ## %|percent|(per cent) allowance|cushion|margin|buffer|overage|contingency|reserve ?in ?(on (LUMBER))", "$1 percent spare", yardClauseEnds},
@@ -93,8 +103,8 @@ func alsoSold(_, after []scan.Atom) bool {
 
 // noneLeft: a clause ends, and it does not ask: "are there no tens left?".
 func noneLeft(before, after []scan.Atom) bool {
-	w := chunk.LastOf(before, 1)
-	return yardClauseEnds(nil, after) && w != "are" && w != "is" && (len(after) == 0 || after[0].Text != "?")
+	asks := func(w string) bool { return w == "are" || w == "is" }
+	return yardClauseEnds(nil, after) && !asks(chunk.LastOf(before, 1)) && !asks(chunk.LastOf(before, 2)) && (len(after) == 0 || after[0].Text != "?")
 }
 
 // droppedBefore: lengths on sale were struck out.
@@ -102,7 +112,7 @@ func droppedBefore(before, _ []scan.Atom) bool {
 	return LengthsIn(before) && slices.ContainsFunc(before, func(a scan.Atom) bool { return dropsWord[a.Text] })
 }
 
-var dropsWord = scan.WordSet("drop strike scratch skip forget remove cross cut out no longer lose nix delete")
+var dropsWord = scan.WordSet("drop strike scratch skip forget remove cross cut out no longer lose nix delete scrap ditch leave take off")
 
 // lumberBefore: lumber stands right before, by its name or its size.
 func lumberBefore(before, _ []scan.Atom) bool {

@@ -18,6 +18,7 @@ var pricedTurns = []phrase.Placed{
 	{"^ thing|things|bit|bits|part|parts|piece|pieces|gizmo|doodad|jobs .. , ?the|a !(post (base|bases|cap|caps))|bracket|brackets|anchor|anchors|hanger|hangers , ?that|it|they|those|which is|are|'s|costs|cost|runs|run", "$1 cost", moneyAheadHere},
 	{"anchors|anchor ?bolt|bolts for|in|into|on ?the|my|our slab|concrete|floor|deck|patio|ground", "anchors", moneyAheadHere},
 	{"slab|concrete|floor|deck|patio anchors|anchor ?bolts", "anchors", moneyAheadHere},
+	{"?has|have went|gone|goes|jumped|moved|risen|climbed ?up|down from ##|£ to £", "cost $2", yardBoth(yardItemsBehind, yardClauseEnds)},
 	// What one has already.
 	{"^ ?there|it|so|and ?is|do|you ?do ?no|not|need ?not ?necessary|need|point ?for|in ?me ?to ?make|having ?me|us ?to buy|buying|get|getting|order|ordering|purchase ?me|us ?a|an|one|another|any|more ?of ?the POST|LUMBER|RAIL|STIFF|@ , ?because|since|as i|we ?already ?still have|own|got ?already|got|still", "i have", noNeedHere},
 	{"have|got|own ## @ ?s ?boards|LUMBER|of ?at|that|which ?are # ?long|each ?each ?, and ## ?more|others ?of|at ?them ?that|which ?are|is ?at # ?long|each", "have $1 $3 $2 and $4 $5 $2", nil},
@@ -27,6 +28,7 @@ var pricedTurns = []phrase.Placed{
 	{"include|add|cut|buy|need|want ## additional|more|extra|further|other @ ?s ?boards|pieces|LUMBER , each|all # ?long|each|apiece ?, ?for a|an|the|my|our !(MADE)", "add $1 more $2 $3 long for a $4", nil},
 	{"include|add|cut|buy|need|want ## additional|more|extra|further|other @ ?s ?boards|pieces|LUMBER , each|all # ?long|each|apiece", "add $1 more $2 $3 long", yardClauseEnds},
 	{"for a|an|the|my|our ?new|old gate|mailbox|fence|lamp|clothesline|sign|birdhouse|feeder|swing post|posts|pole|frame", "", yardBoth(piecesMore, yardClauseEnds)},
+	{"^ ?i|we ?also need|want|add another|(one more) @ at # $", "one more $1 at $2", nil},
 	// What is measured.
 	{"^ ?because|since ?the|my|our|these|both post|posts|wall|walls|ends is|are not ?quite|really|exactly|perfectly plumb|straight|true|parallel|vertical|upright|square|even ,|;|so|- ?and|so", "", baysMeasured},
 	// Units.
@@ -35,10 +37,13 @@ var pricedTurns = []phrase.Placed{
 	// Goals.
 	{"^ ?please|and|just use|finish ?up ?all ?the|my|our lumber|wood|boards|timber|stock|everything ?up with ?the least|minimum|littlest|lowest|smallest ?possible|amount ?of waste|scrap|offcuts", "least waste", yardClauseEnds},
 	{"minimise|minimize ?the ?amount ?of waste|scrap ?of timber|wood|lumber|boards|material", "minimize the waste", yardClauseEnds},
-	{", ?because|since|as|so i|we ?am|are|can|will|just ?just|be|only use|using|have|got|set|setting|clamp|clamping|running|cut|cutting|need ?up|to|it|them|against ?a|an|the|my|one ?single|simple stop ?block|stops ?((on|at|for) [the|my] (saw|bench|fence|miter saw|chop saw))", "", yardBoth(alikeTold, yardClauseEnds)},
+	{", ?because|since|as|so i|we ?am|are|can|will|just|have ?just|be|only use|using|have|got|set|setting|clamp|clamping|running|cut|cutting|need ?up|to|it|them|against ?a|an|the|my|one ?single|simple stop ?block|stops ?((on|at|for) [the|my] (saw|bench|fence|miter saw|chop saw))", "", yardBoth(alikeTold, yardClauseEnds)},
 	{"^ ?please|just set|clamp|put|fix|screw ?up|on|down a|an|one|the|my ?single stop ?block ?((on|at|to) [the|my] (saw|bench|fence)) ?, and|then|so ?then ?i|we ?can", "", cutAhead},
 	{"^ ?i|we|have ?want|need|make|cut each|every|all ?the|of|my ?the ?single RAIL|board|boards ?to|be ?the|exactly same|equal length ?as ?every|all|each|the|one other|others|rest|next|another ?one|RAIL|boards", "all rails the same length", yardClauseEnds},
 	{"the|this|that whole|entire|full lot|bunch|stack|pile|batch|set|bundle of ?the|my|these RAIL|boards", "all the rails", phrase.SaidBeforeOf(scan.WordSet("cut make saw chop trim"))},
+	{"^ are # ?, ?and # the|my right|correct marks", "are the marks $1 and $2", asksHere},
+	{"^ are # , # ?, ?and # the|my right|correct marks", "are the marks $1 , $2 and $3", asksHere},
+	{"^ are # , # , # ?, ?and # the|my right|correct marks", "are the marks $1 , $2 , $3 and $4", asksHere},
 	// What is quoted, held against the list.
 	{"^ is|are ## !(## (foot|feet|ft|footers|footer)) ?of @ ?s ?boards|LUMBER ?the|about ?really right|correct|proper|enough|sufficient|necessary ?number|amount|count|quantity|many ?(to (buy|get|order)) ?for ?this|it|the|me ?wall|job", "is it true that i need $1 $2 $4", asksHere},
 	{"^ is|are ## @ ?s ?boards|LUMBER ?at|of !(## (foot|feet|ft|')) ?long|lengths ?the|about ?really right|correct|proper|enough|sufficient|necessary ?number|amount|count|quantity|many ?(to (buy|get|order)) ?for ?this|it|the|me ?wall|job", "is it true that i need $1 $3 $2", asksHere},
@@ -113,6 +118,7 @@ var boughtSwaps = []phrase.Placed{
 	{"says|said ?ME to buy|get|order ## spare|extra boards|lengths|sticks|planks", "says buy $1 spare boards", nil},
 	{"says|said ?ME to buy|get|order|put|add a|an|one ?single spare|extra board|length|stick|plank ?((on|in|to) [the|my] (list|order|bill))", "says buy one spare board", nil},
 	{"says|said ?ME to put|add ## spare|extra boards|lengths|sticks|planks on|in|to ?the|my list|order|bill|tab", "says buy $1 spare boards", nil},
+	{"bump|raise|pad|increase|up|boost ?up ?the ?amount ?of lumber|wood|timber|material|materials|order ?order ?up by ## %|percent|(per cent)", "$1 percent spare", yardClauseEnds},
 	{"(on top of)|besides|beyond|(in addition to)|(over and above) that|this|those|it|them|all ?that|this ?, i|we ?will|would|do|shall want|need|like|have|require ?to|have ?have ## @", "i also need $1 $2", nil},
 	{"^^ !(TABLED) please ,", "$1 please .", tellsAfter},
 	{"!inches|feet|imperial and|& fractions ?((of an inch)|too)", "$1", nil},
