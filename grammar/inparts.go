@@ -145,10 +145,11 @@ func partings(atoms []scan.Atom) (cuts []partedAt) {
 			continue
 		case w == "and" && figureAt(atoms[i-1]) && figureAt(atoms[i+1]):
 			continue // "eights and tens", "two and a half"
+		case w == "then" && opensShowing[atoms[i+1].Text]:
 		case !chunk.BreaksClause(atoms, i) && w != "and" && w != "plus" && w != "also":
 			continue
 		}
-		cut := partedAt{end: i, next: i + 1, stop: w == "." || w == ";" || w == "!" || w == "?", onward: w == "plus"}
+		cut := partedAt{end: i, next: i + 1, stop: w == "." || w == ";" || w == "!" || w == "?", onward: w == "plus" || w == "then"}
 		for cut.next < len(atoms) && (chunk.BreaksClause(atoms, cut.next) || leadsPart[atoms[cut.next].Text]) {
 			cut.stop = cut.stop || atoms[cut.next].Text == "then"
 			cut.onward = cut.onward || leadsPart[atoms[cut.next].Text] && atoms[cut.next].Text != "and"
@@ -164,6 +165,9 @@ func partings(atoms []scan.Atom) (cuts []partedAt) {
 	}
 	return cuts
 }
+
+// opensShowing are words behind a "then" that ask to be told or shown something.
+var opensShowing = scan.WordSet("tell show give how what where list draw print read")
 
 // leadsPart are words that lead on from one clause to the next.
 var leadsPart = scan.WordSet("and then also plus finally lastly next afterwards")

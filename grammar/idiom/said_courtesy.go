@@ -105,6 +105,9 @@ var courtesyPhrases = []phrase.Placed{
 
 // fewestNext: few of something is wished for behind it.
 func fewestNext(_, after []scan.Atom) bool {
+	if len(after) > 1 && (chunk.IsClass(after[1].Text, "WALL") || chunk.IsClass(after[0].Text, "WALL")) {
+		return false // "if the wall needed as few posts as possible" has its own subject
+	}
 	for _, a := range after[:min(len(after), 6)] {
 		if a.Text == "fewest" || a.Text == "few" || a.Text == "least" || a.Text == "little" {
 			return true

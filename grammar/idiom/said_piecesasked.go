@@ -21,6 +21,14 @@ var piecesAsked = []phrase.Placed{
 	{"!cuts|marks|(cut list)|(cut lengths) for|of|in bay ##|one|two|three|four", "show me the $1", asksNoFigure},
 	{"!cuts|(cut list)|(cut lengths) for|of ?just ?only ?the|my ?new|added RAIL|STIFF|post|posts|upright|uprights ?(and|& [the] (RAIL|STIFF|posts|post))", "show me the $1", asksNoFigure},
 	{"where is|are|does|do ?the|my first|second|third|fourth|fifth|sixth|next|last|lowest|highest|top|bottom mark|marks ?go|land|fall|sit", "where do my marks go", asksEnd},
+	{"how far|wide ?(it is)|(is it) ?from !((outside to outside)|(center to center)|(face to face)|(inside to inside)|(out to out)) ?of|over|across|between ?the ?two|both ?end posts", "how wide is it $1", asksEnd},
+	{"what is ?the|your reason ?that|why|(for the fact that) i|we|you|they|there ?have|has|are|is|need|take|use ?got that|so|this many !RAIL", "why that many $1", asksEnd},
+	{"what !LENQ|COUNTQ do|did|would|will|does you|i|we|it obtain|calculate|compute|find|reckon|determine", "what $1 do you get", asksEnd},
+	{"how many RAIL do|will|can|should|must|would i|we|you|it|they need|have|put|stack|get|take|set ?up over|above|(on top of) ?one another|(each other)|other", "how many rails", asksEnd},
+	{"can|could|may|might|would !LENQ also|too|equally|((just) as well) be #", "can $1 be $2", nil},
+	// What goes with a count of rails.
+	{"is|are !LENQ with|for|at ## RAIL #", "is $1 $3 with $2 rails", clauseEnds},
+	{"!LENQ with|for|at|of ## RAIL is|are|was|comes|works|makes ?out ?to|at #", "$1 is $3 with $2 rails", nil},
 	// Of the purse.
 	{"^ ?and|so|but|well ?, am|are i|we ?still ?now over|under|within|inside|above|below ?the|my|our budget", "what does it cost", asksEnd},
 	{"^ ?and|so|but|well ?, is|does|will|would|can ?it|that|this|everything|((the|this|my) (wall|job|lot|plan)) ?all ?still ?be|stay|stays|come|fit|keep|remain ?in over|under|within|inside|above|below|in|into|to ?the|my|our budget", "what does it cost", asksEnd},
@@ -31,6 +39,7 @@ var piecesAsked = []phrase.Placed{
 	{"what is|are ?the|our|my cost|price|total for|with|at ?just ?only ## !RAIL ?instead", "what if $1 $2 , what does it cost", asksEnd},
 	{"cost|price of|for ?the|all ?the|my brackets|posts|lumber|wood|timber|hardware|screws|material|materials", "what does it cost", leadsAndEnds},
 	{"what do|will|would ?the|my|all ?the brackets|screws|posts|anchors ?all cost|run|(come to) ?me|us in all|altogether|together|total|(all told)|(all in)", "what does it cost", asksEnd},
+	{"i|we ?really ?just need|want ?for this|that|our|my WALL to", "need the wall to", nil},
 	// What a rail has to spare at its ends.
 	{"^ # ?of clearance|slack|play|room|wiggle|air ?at|on|to ?the both|each|either ends|end", "cut the boards $1 short at both ends", clauseEnds},
 	// How many fit under a height.

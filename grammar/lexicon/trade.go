@@ -267,7 +267,7 @@ var fills = []Entry{
 		go ahead and
 		(aw|oh) heck
 		(i|we) (would|should) be [(very|most|so)] (obliged|grateful|glad|happy|thankful|pleased|delighted) (if|to have|to see) [(you|we|i|it|there)] [(could|would|can|used|use|made|make|put|kept|keep|gave|set|did|had|have|were|was|is)]
-		it would (be (nice|lovely|good|great|best|better)|please me|suit me|suit us) (if|to have) [(you|we|i|it|there)] [(could|would|can|used|use|made|make|put|kept|keep|gave|set|did|had|have|were|was|is)]
+		it would (be (nice|lovely|good|great|best|better|wonderful|ideal|perfect|fantastic|terrific|splendid|grand)|please me|suit me|suit us) (if|to have) [(you|we|i|it|there)] [(could|would|can|used|use|made|make|put|kept|keep|gave|set|did|had|have|were|was|is)]
 		(i|we) would [(really|very much)] appreciate (it if|if|having) [(you|we|i|it)] [(could|would|can)] [(used|use|made|make|put|set|kept|keep|left|leave|went with|go with|gave|give|built|build|did|do|had|have|took|take)]
 		how bad would (that|it) (get|be)
 		for (me|us|them) all
