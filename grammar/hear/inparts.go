@@ -47,16 +47,25 @@ var mayBeSold = map[lexicon.Kind]bool{lexicon.Num: true, lexicon.Size: true, lex
 
 // countsAnew reports whether behind the "plus" at token i something is counted that was not spoken of: "stiffener spacing 32 plus 5 rails".
 func countsAnew(in []lex.Token, i int) bool {
-	if i+2 >= len(in) || in[i+1].Kind != lexicon.Num || in[i+1].Amt.Unit != measure.Bare || in[i+2].Kind != lexicon.Part || !countedParts[in[i+2].Key()] || strings.HasPrefix(in[i+2].Text, "board") || strings.HasPrefix(in[i+2].Text, "plank") {
+	if i+2 >= len(in) || in[i+1].Kind != lexicon.Num || in[i+2].Kind != lexicon.Part || !countsOrGaps(in, i) || strings.HasPrefix(in[i+2].Text, "board") || strings.HasPrefix(in[i+2].Text, "plank") {
 		return false
 	}
 	switch kindAt(in, i+3) {
-	case 0, lexicon.Bound, lexicon.Lim, lexicon.Comma, lexicon.Stop, lexicon.And:
+	case 0, lexicon.Bound, lexicon.Lim, lexicon.Comma, lexicon.Stop, lexicon.And, lexicon.QMark, lexicon.GoesIn:
 	default:
 		return false // "wall 40 plus 3 rails higher"
 	}
 	key := in[i+2].Key()
 	return !slices.ContainsFunc(in[:i], func(t lex.Token) bool { return t.Kind == lexicon.Part && t.Key() == key })
+}
+
+// countsOrGaps reports whether behind token i parts are counted, or a gap is told beside parts that were counted: "6 rails + 2 in gap".
+func countsOrGaps(in []lex.Token, i int) bool {
+	if key := in[i+2].Key(); key == "gap" {
+		return i > 0 && in[i-1].Kind == lexicon.Part && countedParts[in[i-1].Key()]
+	} else {
+		return in[i+1].Amt.Unit == measure.Bare && countedParts[key]
+	}
 }
 
 // countedParts are parts that are set by how many there are.

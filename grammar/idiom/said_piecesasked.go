@@ -40,6 +40,8 @@ var piecesAsked = []phrase.Placed{
 	{"cost|price of|for ?the|all ?the|my brackets|posts|lumber|wood|timber|hardware|screws|material|materials", "what does it cost", leadsAndEnds},
 	{"what do|will|would ?the|my|all ?the brackets|screws|posts|anchors ?all cost|run|(come to) ?me|us in all|altogether|together|total|(all told)|(all in)", "what does it cost", asksEnd},
 	{"i|we ?really ?just need|want ?for this|that|our|my WALL to", "need the wall to", nil},
+	{"lay|arrange|nest|plan|set|sort|work ?out ?the|my|all cuts|pieces|(cut list)|cutting ?out|up for|with|to|at ?the least|smallest|minimum waste ?of ?lumber|wood", "least waste", clauseEnds},
+	{"?, ?and have|let|make|with them|it|those|(the two) stand|rise|standing|come|go|run|sticking|stick ?up # over|above|past|(higher than)|(taller than) WALL", ", post height $1 over the wall", phrase.SaidBeforeOf(scan.WordSet("post posts upright uprights"))},
 	// What a rail has to spare at its ends.
 	{"^ # ?of clearance|slack|play|room|wiggle|air ?at|on|to ?the both|each|either ends|end", "cut the boards $1 short at both ends", clauseEnds},
 	// How many fit under a height.

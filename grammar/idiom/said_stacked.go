@@ -80,9 +80,9 @@ var stackedTurns = []phrase.Placed{
 	{"find|get|pick|choose ?me|us ?please ?the fewest|(least (number of))|(smallest number of) ?possible RAIL ?that|which (fit|work|does|fits|works|do|(will|can) fit|work|do)", "fewest rails", orderedPlainly},
 	{"?find|get|pick|choose|use|with|have|put ?me|us|in ?please ?the most ?possible RAIL ?that|which (fit|work|fits|works|(will|can) fit|work|go)", "most rails", plainWish},
 	{"use|take|have|buy|put|run|hang|with|make|do ?it ?with ?in ?up ?the least ?number|amount ?of RAIL ?that ?(you|we|i|it) ?possibly can|possible ?get|make|do|manage ?away|by|it ?with", "fewest rails", plainWish},
-	{"cram|pack|jam|stuff|squeeze|fit|put|get|shove|stick|wedge|use ?in|up all|(every [single|last]) ?of RAIL ?that you|we|i|it|they|one ?possibly can|could|will ?possibly ?fit|hold|take|get|go|use|cram|squeeze ?in ?there|it", "most rails", plainWish},
-	{"cram|pack|jam|stuff|squeeze|fit|put|get|shove|stick|wedge ?in|up all|(every [single|last]) ?of RAIL ?that (there is)|(there 's) ?any room|space for", "most rails", plainWish},
-	{"cram|pack|jam|stuff|squeeze|fit|put|get|shove|stick|wedge ?in|up all|(every [single|last]) ?of RAIL that fit|fits|(will fit)|(can fit)|(will go) ?in ?there", "most rails", plainWish},
+	{"cram|pack|pile|load|jam|stuff|squeeze|fit|put|get|shove|stick|wedge|use ?in|up all|(every [single|last]) ?of RAIL ?that you|we|i|it|they|one ?possibly can|could|will ?possibly ?fit|hold|take|get|go|use|cram|squeeze ?in ?there|it", "most rails", plainWish},
+	{"cram|pack|pile|load|jam|stuff|squeeze|fit|put|get|shove|stick|wedge ?in|up all|(every [single|last]) ?of RAIL ?that (there is)|(there 's) ?any room|space for", "most rails", plainWish},
+	{"cram|pack|pile|load|jam|stuff|squeeze|fit|put|get|shove|stick|wedge ?in|up all|(every [single|last]) ?of RAIL that fit|fits|(will fit)|(can fit)|(will go) ?in ?there", "most rails", plainWish},
 	// Where one of them is.
 	{"make|have|let|get|put ?the !(" + whichRail + ") ?' 's|s top ?edge ?to fall|land|hit|strike|come|sit|be|end|finish|go ?up|out|in ?at|on #", "top of $1 at $4", phrase.StartsClause},
 	{"!(" + whichRail + ") ?' 's|s top ?edge falls|lands|hits|strikes ?right ?at|on #", "top of $1 at $4", noDoubtBefore},

@@ -25,7 +25,7 @@ var Unmarked = map[string]string{
 	"itll": "it will", "thatll": "that will", "whatll": "what will", "howd": "how did", "wont've": "will not have", "can't": "can not",
 	"won't": "will not", "ain't": "is not", "shan't": "shall not", "let's": "let us", "lets": "let us", "gonna": "going to", "gotta": "got to", "wanna": "want to",
 	"hafta": "have to", "oughta": "ought to", "gimme": "give me", "lemme": "let me", "outta": "out of", "kinda": "kind of", "sorta": "sort of", "whaddya": "what do you",
-	"y'all": "you", "it's": "it is", "its": "its", "'em": "them", "em": "them", "ya": "you", "o'clock": "oclock",
+	"y'all": "you", "it's": "it is", "its": "its", "'em": "them", "em": "them", "em's": "them is", "ya": "you", "o'clock": "oclock",
 	"bc": "because", "cuz": "because", "coz": "because", "thx": "thanks", "tx": "thanks", "ty": "thanks", "u": "you", "ur": "your", "tho": "though",
 	"hw": "how", "teh": "the", "hte": "the", "adn": "and", "taht": "that", "ths": "this", "thsi": "this", "waht": "what", "hwat": "what", "wat": "what", "hwo": "how",
 	"wich": "which", "ther": "there", "thier": "their", "shoud": "should", "shuld": "should", "wuld": "would", "woud": "would", "coud": "could",
