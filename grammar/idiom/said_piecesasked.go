@@ -42,6 +42,14 @@ var piecesAsked = []phrase.Placed{
 	{"i|we ?really ?just need|want ?for this|that|our|my WALL to", "need the wall to", nil},
 	{"lay|arrange|nest|plan|set|sort|work ?out ?the|my|all cuts|pieces|(cut list)|cutting ?out|up for|with|to|at ?the least|smallest|minimum waste ?of ?lumber|wood", "least waste", clauseEnds},
 	{"?, ?and have|let|make|with them|it|those|(the two) stand|rise|standing|come|go|run|sticking|stick ?up # over|above|past|(higher than)|(taller than) WALL", ", post height $1 over the wall", phrase.SaidBeforeOf(scan.WordSet("post posts upright uprights"))},
+	{"^^ ?well|so between us|ourselves|(the two of us)|(you and me)|(the wife and me) ?, ?we have ?now|finally|all settled|decided|agreed on", "we have settled on", nil},
+	{"knocked|kicked|pulled|yanked|threw|tossed|chucked a|one !RAIL|STIFF out|off|away", "took out one $1", inSupposition},
+	{"!LENQ is|was|at # ?, ?and so is|was !LENQ", "$1 is $2 and $3 is $2", nil},
+	{"nothing|none ?to ?be ?any longer|wider than # between ?the ?any ?two uprights|posts", "no bay longer than $1", nil},
+	{"how much space|room|air|daylight is there ?then from one ?RAIL to ?the next|another|other|following ?one|RAIL", "what is the gap", asksEnd},
+	{"!GAP ?just as small|close|narrow|tight|fine|little as you|i|we|they can|could ?possibly get|make|have|manage ?it|them", "smallest $1", clauseEnds},
+	{"each|every ?single ?saw cut ?takes|costs|eats another|(a further) #", "each saw cut takes $1", nil},
+	{", ?and after that|then|afterwards i|we want|(would like) to start over|again|fresh|anew ?again", ". start over", clauseEnds},
 	// What a rail has to spare at its ends.
 	{"^ # ?of clearance|slack|play|room|wiggle|air ?at|on|to ?the both|each|either ends|end", "cut the boards $1 short at both ends", clauseEnds},
 	// How many fit under a height.
