@@ -40,7 +40,11 @@ func AsWellOrTwo(r act.Reading, said string) act.Reading {
 			if before := statedBefore(r.Acts, i, j); before != nil && solver.KindOf(before.Name.Quantity) == solver.KindOf(s.Name.Quantity) {
 				as := withOp(r.Acts, i, j, before.Op)
 				as[i].Statements[j].Value = before.Value
-				q.Choices = []string{parse.Normal(as), q.Choices[0]}
+				if said := parse.Normal(as); said == q.Choices[0] {
+					return r // "the gap is 2 and the bottom gap too" is two either way
+				} else {
+					q.Choices = []string{said, q.Choices[0]}
+				}
 			}
 			q.Example = q.Choices[0]
 			return act.Reading{Ask: &q}

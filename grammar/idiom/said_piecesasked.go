@@ -50,6 +50,9 @@ var piecesAsked = []phrase.Placed{
 	{"!GAP ?just as small|close|narrow|tight|fine|little as you|i|we|they can|could ?possibly get|make|have|manage ?it|them", "smallest $1", clauseEnds},
 	{"each|every ?single ?saw cut ?takes|costs|eats another|(a further) #", "each saw cut takes $1", nil},
 	{", ?and after that|then|afterwards i|we want|(would like) to start over|again|fresh|anew ?again", ". start over", clauseEnds},
+	{"a|one !RAIL|STIFF|POST !more|fewer|less ?(and|plus|but) ?, ?and a|one !RAIL|STIFF|POST !more|fewer|less", "one $1 $2 and one $3 $4", nil},
+	{",|;|and ?and bottom|lower|lowest|floor one|gap as well|too|also|likewise", ", bottom gap the same", phrase.BothHold(clauseEnds, phrase.SaidBeforeOf(scan.WordSet("gap gaps spacing")))},
+	{"both ?of ?the ?my gaps ?should ?is|are|be|at|to|of #", "gap $1 , bottom gap $1", nil},
 	// What a rail has to spare at its ends.
 	{"^ # ?of clearance|slack|play|room|wiggle|air ?at|on|to ?the both|each|either ends|end", "cut the boards $1 short at both ends", clauseEnds},
 	// How many fit under a height.
