@@ -13,6 +13,7 @@ func (v *voice) alongLead(a *solver.Along) {
 	v.baysDiffer()
 	v.postsAdded()
 	v.spanGrown()
+	v.openingGrown()
 	if s := v.stiffenersOf(a); s != "" {
 		v.p.say(s, noInk)
 	}
@@ -70,6 +71,19 @@ func (v *voice) spanGrown() {
 		text += ". If they stand already, tell me how far apart"
 	}
 	v.p.say(text, warning)
+}
+
+// openingGrown tells of an opening that got wider or narrower though nobody spoke of it.
+func (v *voice) openingGrown() {
+	f, ok := v.fact("opening grown")
+	if !ok || len(f.Nums) < 3 {
+		return
+	}
+	more, by := "wider", f.Nums[2]
+	if by.Sign() < 0 {
+		more, by = "narrower", by.Neg()
+	}
+	v.p.say("That makes the opening "+v.both(by)+" "+more+": it was "+v.both(f.Nums[0]), warning)
 }
 
 func countOrNone(n int) string {

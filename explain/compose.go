@@ -186,7 +186,7 @@ func (v *voice) shortOf(r solver.Replaced) string {
 	f, g := read(r.Old.String()), read(r.New.String())
 	t, q, _ := thingOf(f.name)
 	if n, err := strconv.Atoi(f.value); err == nil && t.one != "" && f.op == "=" && g.op == "=" {
-		return count(n)
+		return countOrNone(n)
 	}
 	if f.op == "=" && g.op == "=" && isLength(f.value) && !leans(f.value) && q != "" {
 		return v.figureOf(f.value)

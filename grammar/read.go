@@ -2,6 +2,7 @@ package grammar
 
 import (
 	"slices"
+	"strings"
 	"unicode/utf8"
 
 	"saywright/grammar/act"
@@ -19,6 +20,22 @@ import (
 
 // Read reads a line as a person says it.
 func Read(line string, c act.Context) act.Reading {
+	r := readLine(line, c)
+	for i, a := range r.Acts {
+		if slices.ContainsFunc(a.Words, partedName) {
+			r.Acts[i].Words = slices.Clone(a.Words)
+			for k, w := range a.Words {
+				r.Acts[i].Words[k] = strings.ReplaceAll(w, " 's", "'s")
+			}
+		}
+	}
+	return r
+}
+
+// partedName reports whether a name fell into its words: "uncle 's fence".
+func partedName(w string) bool { return strings.Contains(w, " 's") }
+
+func readLine(line string, c act.Context) act.Reading {
 	if utf8.RuneCountInString(line[:min(len(line), 4*hear.LongestLine+4)]) > hear.LongestLine {
 		return askback.AskedBack(hear.LongestLine, "Please say it in shorter pieces.", "gap 2-1/2")
 	}

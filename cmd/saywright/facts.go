@@ -16,6 +16,7 @@ package main
 //	of the trial   normal forms of what was tried                                   why, right behind what was only tried
 //	without the trial   the same                                                    ask, right behind what was only tried
 //	span grown                                               before, now, more      a change that makes the wall longer and does not say how long
+//	opening grown                                            before, now, more      a statement that makes the opening wider or narrower and does not speak of it
 //	none comes off  what is there: "post", "bracket"                                ask, where the line tells what is there and the list has none of it
 //	climbing                                                                        ask for what children can do, where the line asks of climbing
 //	not so many                                              rails asked after, rails there are    why rails, of another count than there is

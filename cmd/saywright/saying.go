@@ -44,12 +44,36 @@ func (r *round) state(acts []grammar.Act) {
 // said is what was said, kept or forgotten.
 func (r *round) tellLength(was *solver.Answer, said []solver.Statement) {
 	now := r.parts[len(r.parts)-1]
+	r.tellOpening(was, now, said)
 	before, ok := lengthOf(was)
 	after, still := lengthOf(now)
 	if !ok || !still || before.Eq(after) || slices.ContainsFunc(said, saysLength) {
 		return
 	}
 	now.Facts = append(now.Facts, solver.Fact{Key: "span grown", Nums: []exact.Rat{before, after, after.Sub(before)}})
+}
+
+// openingsOf are the widths of the one opening before and after, where they differ.
+func openingsOf(was, now *solver.Answer) (before, after exact.Rat, ok bool) {
+	of := func(a *solver.Answer) *solver.Along {
+		if a.Verdict != solver.Fits || a.Layout == nil || a.Layout.Along == nil || len(a.Layout.Along.Openings) != 1 {
+			return nil
+		}
+		return a.Layout.Along
+	}
+	a, b := of(was), of(now)
+	if a == nil || b == nil {
+		return before, after, false
+	}
+	before, after = a.Openings[0].Width, b.Openings[0].Width
+	return before, after, !before.Eq(after)
+}
+
+// tellOpening tells that the opening got wider or narrower, where nobody spoke of it: fewer stiffeners allow shorter bays only, and the rest is left open.
+func (r *round) tellOpening(was, now *solver.Answer, said []solver.Statement) {
+	if before, after, ok := openingsOf(was, now); ok && !slices.ContainsFunc(said, placesPosts) {
+		now.Facts = append(now.Facts, solver.Fact{Key: "opening grown", Nums: []exact.Rat{before, after, after.Sub(before)}})
+	}
 }
 
 func lengthOf(a *solver.Answer) (exact.Rat, bool) {

@@ -56,7 +56,7 @@ var piecesAsked = []phrase.Placed{
 	// What a rail has to spare at its ends.
 	{"^ # ?of clearance|slack|play|room|wiggle|air ?at|on|to ?the both|each|either ends|end", "cut the boards $1 short at both ends", clauseEnds},
 	// How many fit under a height.
-	{"how many RAIL ?will|would|can|could|do ?i|we|you ?get|fit|go|have|stack|put ?in under|below|inside|within # ?high|tall", "what if the wall height is under $1 , how many rails", asksEnd},
+	{"how many RAIL ?will|would|can|could|do ?i|we|you ?get|fit|go|have|stack|put ?in under|below|inside|within # ?high|tall", "what if the wall height is $1 , how many rails", asksEnd},
 	{"how many RAIL will|would|do|can|could fit|go in|into|inside|within # ?high|tall", "what if the wall height is $1 , how many rails", asksEnd},
 	{"how many RAIL fit|go|stack in|into|inside|within # ?high|tall", "what if the wall height is $1 , how many rails", asksEnd},
 	// From one figure to another.
