@@ -73,6 +73,9 @@ func readLine(line string, c act.Context) act.Reading {
 	if told, ok := triesStockOn(line, c); ok {
 		return told
 	}
+	if told, ok := plainerWhole(line, c); ok {
+		return told
+	}
 	if q := answersNothing(line, c); q != nil {
 		return unlessSettled(act.Reading{Ask: q}, line, c)
 	}
@@ -84,7 +87,8 @@ func readLine(line string, c act.Context) act.Reading {
 	if r, ok := openingInBay(line, said, atoms, c); ok {
 		return r
 	}
-	return withLostQuestions(line, atoms, c, unlessSettled(guard.WhichBay(reread.ReckonedFromThing(readSpoken(line, atoms, c), atoms), said, c), line, c))
+	told := guard.WhichBay(reread.ReckonedFromThing(readSpoken(line, atoms, c), atoms), said, c)
+	return withLostQuestions(line, atoms, c, unlessSettled(guard.JoinedAmiss(told, said), line, c))
 }
 
 // readSpoken reads a line that is no normal form and answers no question.
