@@ -39,8 +39,18 @@ func BothNamed(r act.Reading, atoms []scan.Atom) act.Reading {
 	return act.Reading{Ask: &solver.Question{At: &at, Text: "Is that for the gap, the bottom gap, or both of them?", Example: "gap 3, bottom gap 3"}}
 }
 
-// gapsNamed finds the gap and the bottom gap joined by an "and"; -1 where they are not.
+// gapsNamed finds the gap and the bottom gap joined by an "and", or told as both gaps; -1 where they are not.
 func gapsNamed(atoms []scan.Atom) int {
+	for i := range atoms {
+		if at := chunk.SkipArticle(atoms, i+1); bothWords[atoms[i].Text] && at < len(atoms) {
+			if atoms[at].Text == "of" {
+				at = chunk.SkipArticle(atoms, at+1)
+			}
+			if at < len(atoms) && chunk.IsClass(atoms[at].Text, "GAP") && !(at+1 < len(atoms) && (atoms[at+1].Text == "and" || atoms[at+1].Text == "between")) {
+				return atoms[i].At // "both gaps under 3"
+			}
+		}
+	}
 	for i := 1; i+2 < len(atoms); i++ {
 		if atoms[i].Text != "and" {
 			continue
@@ -57,6 +67,9 @@ func gapsNamed(atoms []scan.Atom) int {
 	}
 	return -1
 }
+
+// bothWords are words of two.
+var bothWords = scan.WordSet("both neither either")
 
 // lowestWords are words that make a gap the bottom gap.
 var lowestWords = scan.WordSet("bottom lower lowest bottommost floor")

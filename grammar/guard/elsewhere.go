@@ -30,7 +30,7 @@ const (
 const partsAsked = `(?:rails?|boards?|slats?|planks?|gaps?|posts?|stiffeners?|bays?|brackets?)`
 
 // elsewhereSaid are the lines that speak of something else, each with what is read of it wrongly, and what is asked.
-var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds, notYetSaid, thatOne, particleWays, phrasalOpen, countsOther, heardAmiss, spokenFor, bystanders, misplaced)
+var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds, notYetSaid, thatOne, particleWays, phrasalOpen, countsOther, heardAmiss, besideIt, spokenFor, bystanders, misplaced)
 
 // othersThings are walls, doors and floors that are not this one's, and what is measured that is no wall.
 var othersThings = []hear.OpenWay{
@@ -238,6 +238,9 @@ func OfElsewhere(r act.Reading, text string) act.Reading {
 				break
 			}
 			q := w.Ask(a, r.Acts)
+			if q.Text == "" {
+				continue
+			}
 			at := a.At
 			q.At = &at
 			return act.Reading{Ask: &q}

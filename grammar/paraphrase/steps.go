@@ -9,6 +9,7 @@ import (
 
 // Steps are the steps that set a line plain before any of it is read, in their order: each knows one turn of phrase.
 var Steps = []func([]scan.Atom) []scan.Atom{
+	idiom.ToldTogether,
 	plusParts,
 	introduced,
 	postsApart,
