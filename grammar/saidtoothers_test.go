@@ -23,6 +23,7 @@ func TestSaidToOthers(t *testing.T) {
 		"they have ten 2x6x12 on the rack", "there's six 2x6x12 at the store", "I've got to buy six 2x6x12", "I got a price on six 2x6x12",
 		"bracket thickness is a quarter in all", "brackets take an eighth at each end", "trim half an inch off each end", "rails cut 1/4 over", "posts on six foot centers",
 		"max eight feet between posts", "running low on tens", "bottom one on the floor", "screws three in each end", "spare one board in ten", "invoice says 380 for ten boards", "rails up to 48",
+		"the boards are 2 inches apart at the bottom and 3 at the top", "six rails, the bottom one 2x8",
 	} {
 		assert.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}

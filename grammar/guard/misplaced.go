@@ -27,6 +27,8 @@ var misplaced = []hear.OpenWay{
 	{Looks: bottomOfOne, Way: regexp.MustCompile(`\b(?:bottom|lowest|lower) one\b`), Ask: hear.OpenQuestion("How high is it off the floor?", "bottom gap 2")},
 	{Looks: hear.Stated(solver.ScrewLength), Way: regexp.MustCompile(`\bscrews ,? ?(?:two|three|four|five|six|[2-6]) (?:in|per|at|to|for|on) `), Ask: hear.OpenQuestion("How long, or how many?", "screws are 1-5/8 long")},
 	{Looks: hear.Stated(solver.Spare), Way: regexp.MustCompile(`\b(?:one|two|1|2) (?:(?:board|boards|extra) )?(?:in|out of|of|per|every|for every) (?:ten|five|twenty|eight|six|[0-9]+)\b`), Not: regexp.MustCompile(`\bone in (?:ten|five|twenty|[0-9]+)\b`), Ask: hear.OpenQuestion("How many in all, or what share?", "10% spare")},
+	{Looks: hear.Stated(solver.BottomGap, solver.Gap), Way: regexp.MustCompile(`\bat the bottom (?:and|but|,) (?:.*)\bat the top\b`), Not: regexp.MustCompile(`\b(?:bay|measures|measured|leans?|plumb|posts?)\b`), Ask: hear.OpenQuestion("All gaps are the same here. Which shall it be?", "gap 2-1/2")},
+	{Looks: hear.Stated(solver.RailSize), Way: regexp.MustCompile(`\b(?:bottom|top|lowest|highest|first|last|second|third|middle) (?:one|rail|board|slat) (?:(?:is|as|a|of|from) )*(?:[0-9]+ x [0-9]|two (?:by|x)|one (?:by|x))`), Ask: hear.OpenQuestion("All rails have one size here. Which shall it be?", "rails 2x6")},
 	{Looks: checksRails, Way: regexp.MustCompile(`\b(?:for|of) (?:` + hear.HowMany + `) (?:boards|planks|pieces|sticks|lengths)\b`), Not: regexp.MustCompile(`\b(?:high|per bay|in each|each bay|stacked)\b`), Ask: hear.OpenQuestion("Boards to buy, or rails in each bay?", "they say six rails")},
 }
 
