@@ -84,17 +84,19 @@ var (
 // asWay makes the expression of a way that is written with classes. It panics where there is no such class, as it is part of the program.
 func asWay(way string) *regexp.Regexp {
 	way = wayGroup.ReplaceAllString(way, `(?:$1`)
-	way = wayBrace.ReplaceAllStringFunc(way, func(brace string) string {
-		m := wayBrace.FindStringSubmatch(brace)
-		words := wayClass.ReplaceAllStringFunc(m[2], func(name string) string {
-			class, ok := wayClasses[name]
-			if !ok {
-				panic("no class of words: " + name)
-			}
-			return "(?:" + class + ")"
+	for wayBrace.MatchString(way) { // braces may stand in braces: those within are written out first
+		way = wayBrace.ReplaceAllStringFunc(way, func(brace string) string {
+			m := wayBrace.FindStringSubmatch(brace)
+			words := wayClass.ReplaceAllStringFunc(m[2], func(name string) string {
+				class, ok := wayClasses[name]
+				if !ok {
+					panic("no class of words: " + name)
+				}
+				return "(?:" + class + ")"
+			})
+			return "(?:" + m[1] + "(?:" + words + ")" + m[3] + ")"
 		})
-		return "(?:" + m[1] + "(?:" + words + ")" + m[3] + ")"
-	})
+	}
 	return regexp.MustCompile(way)
 }
 

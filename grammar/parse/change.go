@@ -43,6 +43,12 @@ func (k *clause) changed() (reading, bool) {
 	switch {
 	case lim.lo.Unit == measure.Percent && len(k.things)+len(k.dims) == 0 && !k.it && k.has(lexicon.More) == nil:
 		return reading{}, false // "add ten percent": to what?
+	case lim.lo.Unit == measure.Percent && !k.spare() && lim.to && d.verb:
+		f := lim.lo.Val.Div(exact.Int(100)) // "bring the opening down to 80 percent": what is left of it, and not what goes
+		if d.factor != nil || op != solver.Eq || f.Sub(exact.Int(1)).Sign() != d.sign() {
+			return reading{}, false // "raise it to 80 percent"
+		}
+		return k.scaled(f, lim)
 	case lim.lo.Unit == measure.Percent && !k.spare():
 		f := exact.Int(100).Add(lim.lo.Val.Mul(exact.Int(d.sign()))).Div(exact.Int(100))
 		return k.scaled(f, lim)
