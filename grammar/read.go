@@ -117,7 +117,7 @@ func readHeld(line string, atoms []scan.Atom, c act.Context) act.Reading {
 	said, as := scan.Text(atoms), slices.Clone(atoms)
 	r := readPlainly(line, atoms, c)
 	r.Acts = guard.WallBehind(guard.OnlyTopic(r.Acts, as), as)
-	r = guard.OfElsewhere(r, said)
+	r = guard.OfElsewhere(guard.AskedOfIt(r, said), said)
 	for _, guard := range []func(act.Reading, []scan.Atom) act.Reading{guard.AdoptsClaims, guard.TurnedBeside, guard.OfOtherTrade, guard.OtherThingAdded, guard.HeDoes, aside.ToldWhatIsKnown, guard.OffWanted, guard.BothNamed, guard.TriesOneOfSeveral} {
 		r = guard(r, as)
 	}
