@@ -79,6 +79,9 @@ func TestJoined(t *testing.T) {
 		"left post leans in a quarter in 48, the right one out", "left post leans in a quarter in 48 and so does the right", "right post leans in a quarter in 48, the left the other way",
 		"2 inches under the bottom one and above", "post two higher than the wall and the wall two lower", "spare ten percent and two boards", "spare 10% and three boards", "gap 2 plus a quarter at the bottom",
 		"opening 30 wide and 40 from left and right", "the sketch has six rails, gap 2, but I want five", "two stiffeners in bay 1 and three", "I've four 2x6 tens, use two", "one bay is 60", "take two rails", "undo those",
+		"no 4x4 twelves but tens", "they have 4x4 tens, no 4x4 twelves", "they have 2.4 m and 3 m but no 3.6 m", "out of all but the tens", "they have no boards but twelves", "swap the tens for twelves", "they have two more lengths, tens and twelves",
+		"gap 2 and rails", "wall 48 and bays", "two more rails and stiffeners", "most bays are 60", "every second bay is 60", "all but one opening 30", "gap 2 and a half inch higher wall", "gap 2 and half the rails",
+		"gap 2 and twice that at the bottom", "gap 2, and half that under the bottom", "gap 2 but not at the bottom", "rail 1 top 8, then 16", "first opening 30, next one 36", "stiffeners 24 apart, the first at 12",
 	} {
 		assert.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}

@@ -11,6 +11,7 @@ import (
 	"saywright/grammar/parse"
 	"saywright/grammar/ways"
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // Two things that are said side by side may be heard as one, or the second as something else: "gap 2 and a half inch bottom gap", "six rails and posts".
@@ -35,18 +36,27 @@ var (
 // joinedAmiss are such lines, each with what is heard of it.
 var joinedAmiss = []hear.OpenWay{
 	// What is left out is no count, and the first of those left out is not the one spoken of.
-	{Looks: valued, Way: asWay(`\b{all|every one|each|every|everything|any|the rest} {of the|the|of them|bays|rails|posts|boards|stiffeners|bay|rail|post }*{but|except|except for|save|save for|bar|barring|other than|apart from|minus|excluding} {the|for }?{Number|first|last|second|third|middle|fourth|bottom|top|left|right|lowest|highest|end|outer|a|one of|a couple of} {of the|of them|left|right|middle }*{bays?|rails?|boards?|slats?|planks?|posts?|stiffeners?|one|ones|of them|gaps?|at|is|are|,}\b`), Not: anyWordOf(`forget|drop|clear|scrap|undo|wipe|dump|toss|throw|keep|ditch|lose|erase`), Ask: allButSome},
+	{Looks: valued, Way: asWay(`\b{all|every one|each|every|everything|any|the rest} {of the|the|of them|bays|rails|posts|boards|stiffeners|bay|rail|post }*{but|except|except for|save|save for|bar|barring|other than|apart from|minus|excluding} {the|for }?{Number|first|last|second|third|middle|fourth|bottom|top|left|right|lowest|highest|end|outer|a|one of|a couple of} {of the|of them|left|right|middle }*{bays?|rails?|boards?|slats?|planks?|posts?|stiffeners?|one|ones|of them|gaps?|openings?|at|is|are|,}\b`), Not: anyWordOf(`forget|drop|clear|scrap|undo|wipe|dump|toss|throw|keep|ditch|lose|erase`), Ask: allButSome},
 	{Looks: hear.Stated(solver.Stock), Way: asWay(`\b{except|except for|but|but not|other than|apart from|not} {for }?{the }?{posts?|stiffeners?|rails?|[1-9] ?x ?[0-9]+}{s}?{ Stop}*$`), Ask: askback.Meant.Open("stock 4x4 96 in")},
 	// A share behind a figure may be a figure of its own.
-	{Looks: oneFigure, Way: asWay(firstSpace + `{[0-9]+|[a-z]+}{ inch|inches|in}? and {a|an|another }?` + aShare + `{ inch|inches|in|of an inch|an inch|a foot|foot}?{ more|less|of that|of it}? {the|in the|for the|of }*` + aSpace + `{ Stop}*$`), Ask: halfOfWhich},
+	{Looks: oneFigure, Way: asWay(firstSpace + `{[0-9]+|[a-z]+}{ inch|inches|in}? and {a|an|another }?` + aShare + `{ inch|inches|in|of an inch|an inch|a foot|foot}?{ more|less|higher|lower|taller|shorter|wider|narrower|bigger|smaller|tighter|of that|of it}? {the|in the|for the|of }*` + aSpace + `{ Stop}*$`), Ask: halfOfWhich},
 	{Looks: oneFigure, Way: asWay(firstSpace + `{[0-9]+|[a-z]+}{ inch|inches|in}? and {a|an|another }?` + aShare + ` {inch|in|an inch|of an inch|foot|a foot|inch more|inch less|more|less|an inch more|an inch less}? ?{at|under|below|beneath|from} {the }?{bottom|lowest|left|right}`), Not: asWay(`\b{half|quarter|third|eighth|sixteenth|[0-9]} {at|under|below|beneath|from} `), Ask: halfOfWhich},
 	{Looks: valued, Way: asWay(`\band {a|an|one|another }?` + aShare + ` of {that|it|this}\b`), Ask: halfOfWhich},
 	{Looks: valued, Way: asWay(`{[0-9]|[a-z]} plus {a|an|another }?(` + aShare + `|one|two|three|[0-9/ ]+?)( an inch| inch| inches| in)? {at|under|below|beneath} {the }?{bottom|lowest|floor}\b`), Ask: halfOfWhich},
+	{Looks: timesTold, Way: asWay(`{and|,|;} {and|with|but|so }*{half|twice|double|triple|three times|a third|a quarter|two thirds} {of }?{that|this|as much} {at|under|below|beneath|from|for|above}\b`), Ask: hear.OpenQuestion("Of the figure told before, or of what it is now?", "bottom gap twice the gap")},
+	{Looks: oneValue, Way: asWay(`{[0-9]+|[a-z]+} and {a }?half {the|a|my|our|of the|that many|as many} {rails?|boards?|gaps?|bays?|posts?|stiffeners?|wall|opening|span}{ Stop}*$`), Ask: halfOfWhich},
+	{Looks: hear.Stated(solver.BottomGap), Way: asWay(`\bbut not {at|under|below|beneath} {the }?{bottom|lowest|floor}\b`), Ask: hear.OpenQuestion("What is it at the bottom?", "gap 2, bottom gap 3")},
+	// The next of several is one of them.
+	{Looks: hear.Stated(solver.Bay), Way: asWay(`\b{most|some|many|a few|several|half} {of }?{the|my|our }?bays|\bevery {second|other|third} bay\b`), Not: asWay(`\bat most\b`), Ask: askback.WhichBayIs.Open("bay 2 is 50")},
+	{Looks: hear.Stated(solver.Rails), Way: asWay(`\btop\b.*{,|;|and|then} `), Not: anyWordOf(`rails|boards|slats|planks`), Ask: besideTop},
+	{Looks: anyOpening, Way: asWay(`\b{first|left|right|opening 1|opening one}\b.*{,|;|and|but} {and|but|then }*{the }?{next|other|second|third|last}{ one|opening}?{ is|at|=}? [0-9]`), Ask: hear.OpenQuestion("Which opening is that?", "opening 2 36")},
+	{Looks: hear.Stated(solver.Stiffeners), Way: asWay(`{,|;|and|with} {and|with }*{the }?{first|last}{ one}? {at|is|in|from|is at|sits at|starts at} `), Ask: hear.OpenQuestion("How far are they apart?", "stiffener spacing 24")},
 	// Pieces that are only named behind what was told of others are asked nothing.
 	{Looks: asksPieces, Way: asWay(`{,|and|plus} {so|do|are|for|the|my|our|all }*` + aPart + `{ as well|too|also|likewise|the same|alike|both|by two}*{ Stop}*$|^no ` + aPart + `\b|\b{the|my} ` + aPart + ` {as well|too|also|likewise|the same}{ Stop}*$`), Not: regexp.MustCompile(asksSome), Ask: besideTold},
 	// Boards that somebody has more of.
 	{Looks: hear.Stated(solver.Extra), Way: asWay(`^{so|and|well|but|oh }*{i|we}{ still|also|have|got|own}+ .*\b{more|another|extra|further}\b`), Not: anyWordOf(`need|want|to cut|for`), Ask: gotMore},
 	{Looks: changesParts, Way: asWay(`^{so|and|well|but|oh }*{i|we} {have|have got|own|still have|also have} {another|Number} {more|extra|further|other }*{rails?|boards?|slats?|planks?|posts?|stiffeners?}{ now| here| left| too| in the shed| in the garage| at home}*{ Stop}*$`), Ask: hear.OpenQuestion("Is the wall to have more of them, or are they at hand?", "I have two 2x6 twelves")},
+	{Looks: oneValue, Way: asWay(`^.*{and|plus} {the|my|our }?{rails|boards|slats|planks|bays|stiffeners}{ Stop}*$`), Not: regexp.MustCompile(asksSome + `|\b(?:between|both|same|equal|all|forget|for|of|on)\b`), Ask: unlessTwo(anyWord, whatOfPart)},
 	// One post leans, and the other somehow.
 	{Looks: leanTold, Way: asWay(`{,|and|but|;} {so does|so is|so will|and|but }*{the }?{left|right|other}{ one|post|end post}?{ does|is|leans?|tilts?|tips?}?{ out|in|the other way|the opposite way|likewise|too|as well|also|the same|the same way|back|off|over|away|less|more|as much|half as much|twice as much|straight|plumb}*{ Stop}*$`), Ask: unlessTwo(leanTold, hear.OpenQuestion("How far does each of them lean, and to which side?", "right post leans 1/4 left in 48"))},
 	{Looks: valued, Way: asWay(`{under|below|beneath} the {bottom|lowest|first} {one|rail|board|slat} and {above|over|on top|atop}{ it|the top one|the top|that}?{ Stop}*$`), Ask: hear.OpenQuestion("Above which of them?", "bottom gap 2, gap 2")},
@@ -61,6 +71,27 @@ var joinedAmiss = []hear.OpenWay{
 	{Looks: hear.Stated(solver.Rails, solver.AddedPosts, solver.Stiffeners, solver.Bays), Way: asWay(`^{ok|so|and|now|please|just|let us|you can }*take {the }?{Number} {of the|more|extra }?{rails|boards|slats|planks|posts|stiffeners|bays|rail|board|post|stiffener}{ then|please|now}?{ Stop}*$`), Ask: takeWhat},
 	{Looks: hear.Stated(solver.BottomGap), Way: asWay(`\b{rails?|boards?|slats?|planks?|one} {at|on} {the }?bottom {,|and|, and|with} {the|then }?{other|remaining }?{Number} {more|others }?{above|over|on top|higher|up|at the top}\b`), Ask: askback.HowManyRails.Open("6 rails")},
 }
+
+// timesTold reports whether something is multiplied.
+func timesTold(a act.Act) bool {
+	return valued(a) && slices.ContainsFunc(a.Statements, func(s solver.Statement) bool { return s.Op == solver.Times })
+}
+
+// anyOpening reports whether all openings are given a width.
+func anyOpening(a act.Act) bool {
+	return valued(a) && a.Statements[0].Name == (solver.Name{Quantity: solver.Opening}) && a.Statements[0].Op == solver.Eq
+}
+
+// besideTop asks where the top of a rail was told besides a count: "rail 1 top at 8, then 16".
+func besideTop(a act.Act, all []act.Act) solver.Question {
+	if !slices.ContainsFunc(all, hear.Stated(solver.RailTop)) {
+		return solver.Question{}
+	}
+	return hear.OpenQuestion("Which rail's top is that?", "rail 2 top at 16")(a, all)
+}
+
+// oneValue reports whether one thing is said of the wall.
+func oneValue(a act.Act) bool { return valued(a) && len(a.Statements) == 1 }
 
 // oneFigure reports whether one value is set or tried, and nothing besides.
 func oneFigure(a act.Act) bool {
@@ -120,6 +151,9 @@ func setsALength(a act.Act) bool {
 
 // gotMore asks whether boards that somebody has more of are had, or wanted besides.
 func gotMore(a act.Act, _ []act.Act) solver.Question {
+	if long := a.Statements[0].Name.Long; long != nil && long.Num.Less(exact.Int(24)) {
+		return askback.Meant.Open("I have two 2x6 twelves")(a, nil) // "a twelve" was taken for inches
+	}
 	had := a
 	had.Statements = slices.Clone(a.Statements)
 	had.Statements[0].Name.Quantity = solver.Have
