@@ -46,6 +46,7 @@ func TestJoined(t *testing.T) {
 		"second rail top at 16, the next one at 24":    "rail 2 top = 16 in; rail 3 top = 24 in",
 		"undo both":                                       "undo; undo",
 		"undo both and show me the cuts":                  "undo; undo; ask cuts",
+		"undo both of my changes":                         "undo; undo",
 		"undo, undo":                                      "undo; undo",
 		"take that back and the one before":               "undo; undo",
 		"undo the last change and the one before":         "undo; undo",
@@ -82,6 +83,8 @@ func TestJoined(t *testing.T) {
 		"no 4x4 twelves but tens", "they have 4x4 tens, no 4x4 twelves", "they have 2.4 m and 3 m but no 3.6 m", "out of all but the tens", "they have no boards but twelves", "swap the tens for twelves", "they have two more lengths, tens and twelves",
 		"gap 2 and rails", "wall 48 and bays", "two more rails and stiffeners", "most bays are 60", "every second bay is 60", "all but one opening 30", "gap 2 and a half inch higher wall", "gap 2 and half the rails",
 		"gap 2 and twice that at the bottom", "gap 2, and half that under the bottom", "gap 2 but not at the bottom", "rail 1 top 8, then 16", "first opening 30, next one 36", "stiffeners 24 apart, the first at 12",
+		"redo both", "they say six rails and a 2 inch gap, we want seven", "buy 10% more and two boards", "bay 1 has two stiffeners and three", "two stiffeners in bay 1 and one more in bay 2",
+		"the first bay is 60, one bay is 48", "one section is 60", "one post is 4x4", "two rails are 2x6",
 	} {
 		assert.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}

@@ -48,7 +48,7 @@ var plainerWays = func() (out []plainerWay) {
 		{`^` + iron + ` (?:are |at |cost |run )?` + price + `(?: each| apiece)?(?:,| and|, and)(?: so (?:are|do))?(?: the)? ` + iron + `(?:,? ` + too + `)?` + end, `$1 $2 . $3 $2`},
 		// One thing after another.
 		{`^first,? (.*(?:more|fewer|less|another|extra) .*[^,]),? (?:and )?then (.*)$`, `$1 . $2`},
-		{`^((?:.* )?)undo (?:both|the both|both of (?:them|those|these)|both changes|both of those changes)((?:,| and| then) .*)?` + end, `${1}undo the last two$2`},
+		{`^((?:.* )?)undo (?:both|the both|both (?:of )?(?:(?:them|those|these|my|the|last)(?: last)?(?: changes| ones)?|changes))((?:,| and| then) .*)?` + end, `${1}undo the last two$2`},
 		{`^((?:.* )?)(?:take both(?: of (?:them|those))? back|take back both(?: of (?:them|those))?)` + end, `${1}undo the last two`},
 		{`^((?:.* )?)(?:undo|take back) (?:that|this|it|the last(?: one| change)?),? and the (?:one|change|last one) before(?: (?:that|it))?` + end, `${1}undo the last two`},
 		{`^((?:.* )?)take (?:that|this|it|the last one|the last change) back,? and (?:also )?the (?:one|change) before(?: (?:that|it))?` + end, `${1}undo the last two`},
