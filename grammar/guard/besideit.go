@@ -8,6 +8,7 @@ import (
 	"saywright/grammar/hear"
 	"saywright/grammar/parse"
 	"saywright/solver"
+	"saywright/solver/exact"
 )
 
 // Two things may be named of which only one was heard: "wall and opening twice as big" changed the opening alone, "gap about 2 and the bottom gap
@@ -27,10 +28,14 @@ var besideIt = []hear.OpenWay{
 	{Looks: hear.ValuedAny, Way: regexp.MustCompile(`\b(?:two|three|four|five|six|couple|few|[2-9]) ` + moreThan + ` ` + besideName + ` and ` + ownArticle + besideName + `\b`), Ask: countsMore(hear.OpenQuestion("Is that for both of them?", "two more rails, two more stiffeners"))},
 	{Looks: changesOne, Way: regexp.MustCompile(`\b(?:one|another|an?) (?:more |less |fewer |extra |additional )?` + besideName + `(?: more| less| extra| fewer)? and (?:just |only )?(?:an?|one|two|three|[1-3]) (?:rails?|stiffeners?|posts?|bays?|boards?|slats?)(?: [.!])*$`), Ask: countsMore(hear.OpenQuestion("Is the second how many there are, or how many more?", "one more rail, one more stiffener"))},
 	{Looks: changesOne, Way: regexp.MustCompile(`\b(?:two|three|[23]) (?:more |less |fewer |extra |additional )?` + besideName + `(?: more| less| extra| fewer)? and (?:just |only )?(?:an?|one|two|three|[1-3]) (?:rails?|stiffeners?|posts?|bays?|boards?|slats?)(?: more| less| extra| fewer)?(?: [.!])*$`), Ask: countsMore(hear.OpenQuestion("Is that how many there are, or how many more?", "two more rails, one more stiffener"))},
+	{Looks: hear.Sets, Way: regexp.MustCompile(`\b(?:raise|lower|lift|drop|widen|narrow|set|make|bring|take|increase|reduce) (?:both )?` + ownArticle + besideName + ` and ` + ownArticle + besideName + ` (?:up |down )?(?:to|at) `), Not: regexp.MustCompile(`\b(?:between|keep|leave|same|without)\b`), Ask: ofBoth("wall 48, post 48")},
+	{Looks: changesOne, Way: regexp.MustCompile(`\b(?:raise|lower|lift|drop|widen|narrow|increase|reduce|tighten|loosen|shrink)\b [^,.;]* and ` + ownArticle + besideName + ` (?:a|an|one|two|half a) (?:foot|feet|inch|inches)(?: [.!])*$`), Ask: setsSecond(hear.OpenQuestion("Is the second what it shall be, or by how much it changes?", "raise the wall by 2 and the gap by 1/4"))},
 	// What is as much as another, and was taken for a change.
 	{Looks: changesAny, Way: regexp.MustCompile(`\b(?:twice|double|half|triple|third|quarter|tenth|times)(?: of| as much as)? (?:that|this|it)\b|\bthan (?:that|this|it)\b|\bsame (?:plus|minus|less)\b|\b(?:double|half|twice)(?: [.!])*$`), Ask: besideValue(hear.OpenQuestion("As much of the other, or of what it was?", "gap 2, bottom gap twice the gap"))},
 	{Looks: hear.ValuedAny, Way: regexp.MustCompile(`\btimes (?:that|this|it)\b|\b` + besideName + ` (?:a )?half(?: [.!])*$`), Ask: besideValue(hear.OpenQuestion("As much of the other, or of what it was?", "gap 2, bottom gap three times the gap"))},
 	{Looks: changesAny, Way: regexp.MustCompile(`\b` + moreThan + `\b`), Ask: ofItsKind(hear.OpenQuestion("More than the other, or than it was?", "gap 2, bottom gap 1 more than the gap"))},
+	{Looks: changesAny, Way: regexp.MustCompile(`(?: and|,) .*\b` + moreThan + ` than (?:that|this|it)(?: [.!])*$`), Not: regexp.MustCompile(`\bby\b`), Ask: alone(hear.OpenQuestion("More than what, and by how much?", "bottom gap more than the gap"))},
+	{Looks: hear.ValuedAny, Way: regexp.MustCompile(`\b(?:add|more|another|extra|double|raise|widen|increase)\b.*\b(?:but|and) (?:no|not)\b`), Ask: changesOfNone(hear.OpenQuestion("Shall there be none of those, or does it stay as it is?", "no stiffeners"))},
 	// What stays, or does the same.
 	{Looks: roundsEach, Way: regexp.MustCompile(`\bsame (?:gap|space|spacing)(?: [.!])*$`), Ask: besideAny(hear.OpenQuestion("Shall the gap stay what it was, or all gaps be alike?", "gap 2-1/2"))},
 	{Looks: changesOne, Way: regexp.MustCompile(`\b` + moreThan + `(?: ?,)? (?:and |but |with )?` + ownArticle + besideName + ` (?:is |are )?(?:the )?same(?: [.!])*$`), Ask: hear.OpenQuestion("Does it stay as it is, or change as much?", "wall 2 higher")},
@@ -125,4 +130,23 @@ func changesToo(ask asksOpen) asksOpen {
 	return when(ask, func(told []solver.Statement) bool {
 		return slices.ContainsFunc(told, isChange) && slices.ContainsFunc(told, func(s solver.Statement) bool { return s.Name.Quantity == solver.BottomGap && s.Value.Of != nil })
 	})
+}
+
+// alone asks where nothing else is told.
+func alone(ask asksOpen) asksOpen {
+	return when(ask, func(told []solver.Statement) bool { return len(told) == 1 && told[0].Name.Quantity != solver.Gap })
+}
+
+// changesOfNone asks where something changes, and another is to be none.
+func changesOfNone(ask asksOpen) asksOpen {
+	return when(ask, func(told []solver.Statement) bool {
+		return slices.ContainsFunc(told, isChange) && slices.ContainsFunc(told, func(s solver.Statement) bool {
+			return s.Op == solver.Eq && s.Value.Of == nil && s.Value.Word == "" && s.Value.Num.Eq(exact.Int(0))
+		})
+	})
+}
+
+// setsSecond asks where one is changed, and the other set.
+func setsSecond(ask asksOpen) asksOpen {
+	return when(ask, func(told []solver.Statement) bool { return len(told) == 2 && isChange(told[0]) && !isChange(told[1]) })
 }

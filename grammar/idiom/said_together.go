@@ -14,7 +14,7 @@ import (
 const (
 	// anyOne is a quantity that may be told beside another, or a part that is counted.
 	anyOne  = "!(BESIDEQ)"
-	stayOne = "(LENQ|COUNTQ|([the|my|our|your|these|those] POST)|([the|my|our] ((rail|stiffener|post|bay) (count|size)))|([the|my|our] (number|count) of (RAIL|STIFF|posts|bays))|([the|my|our] (overall|kerf|budget|fit|drop|trim|spare|bays|openings|centers))|([the] (opening|doorway) side))"
+	stayOne = "(STAYQ)"
 	sameAs  = "[exactly|just|right] [(the same)|same|alone|be|unchanged|untouched|constant|steady|fixed|put|(as [it|they] (is|are|was|were))|(where (it|they) (is|are|was|were))|(the way (it|they) (is|are|was|were))|(how (it|they) (is|are|was|were))|(like (it|they) (is|are|was|were))]"
 	oneMore = "[(a further)] #"
 	asMuch  = "!(higher|taller|lower|shorter|wider|narrower|bigger|larger|smaller|tighter|looser|longer|deeper|broader|closer|more|less|extra)"
@@ -30,8 +30,8 @@ const (
 	forgetting = "!(FORGETS|cancel|remove|(take (out|away))|kill|strike|(do (without|away with)))"
 )
 
-var togetherTurns = []phrase.Placed{
-	// What shall stay.
+// stayTurns tell what shall stay.
+var stayTurns = []phrase.Placed{
 	{"?, ?and|but|while|with|then|only|just|so|yet ?please " + keepsIt + " " + stayMany + " " + sameAs + " $", "", besideChange},
 	{"?, ?and|but|while|with|yet ?keeping|at|on same|unchanged " + stayMany + " " + sameAs + " $", "", besideMore},
 	{"?, ?and|but|while|with|yet " + stayMany + " ?should|must|can|to|just|is|are|has|have ?to stay|stays|staying|remain|remains|remaining|kept ?exactly|just " + sameAs + " $", "", besideChange},
@@ -41,8 +41,13 @@ var togetherTurns = []phrase.Placed{
 	{"^^ ?with same " + stayMany + " " + sameAs + " ,|and|but ?but|and|then", "", changeBehind},
 	{"^ " + forgetting + " " + anyOne + " ?, ?but|and|then ?please " + keepsIt + " " + stayMany + " " + keptIn + " $", "$1 the $2", endsPlain},
 	{"^ " + forgetting + " " + anyOne + " ?, but|and ?do not ?" + "forget|drop|lose|remove " + stayOne + " $", "$1 the $2", endsPlain},
+	{"^ " + forgetting + " " + anyOne + " and " + anyOne + " ?, ?but|then ?please " + keepsIt + " " + stayMany + " " + keptIn + " $", "$1 the $2 and the $3", endsPlain},
+	{"^ " + forgetting + " " + anyOne + " and " + anyOne + " ?, but|and not " + stayOne + " $", "$1 the $2 and the $3", endsPlain},
 	{"^ " + forgetting + " !(COUNTQ|([the] (OPENING|STIFF|bays))) ?, ?but|and|then ?please " + keepsIt + " " + stayMany + " " + keptIn + " $", "$1 the $2", endsPlain},
 	{"^ " + forgetting + " !(COUNTQ|([the] (OPENING|STIFF|bays))) ?, but|and not " + stayOne + " $", "$1 the $2", endsPlain},
+}
+
+var togetherTurns = []phrase.Placed{
 	// One change of two.
 	{"^ ?both " + anyOne + " and " + anyOne + " " + eachOf + " ?by|a " + oneMore + " " + asMuch + " " + eachOf + " $", "$1 $3 $4 , $2 $3 $4", endsPlain},
 	{"^ what if ?both " + anyOne + " and " + anyOne + " ?is|are|was|were|be " + eachOf + " ?by|a " + oneMore + " " + asMuch + " " + eachOf + " $", "what if $1 $3 $4 and $2 $3 $4", endsPlain},
@@ -50,7 +55,7 @@ var togetherTurns = []phrase.Placed{
 	{"^ make|have|get ?both " + anyOne + " and " + anyOne + " " + eachOf + " " + asMuch + " by " + oneMore + " " + eachOf + " $", "$1 $4 $3 , $2 $4 $3", endsPlain},
 	{"^ ?both " + anyOne + " and " + anyOne + " should|must|shall|can|to ?both ?be " + oneMore + " " + asMuch + " " + eachOf + " $", "$1 $3 $4 , $2 $3 $4", endsPlain},
 	{"^ ?both " + anyOne + " and " + anyOne + " " + eachOf + " !(up|down) ?by " + oneMore + " " + eachOf + " $", "$1 $3 $4 , $2 $3 $4", endsPlain},
-	{"^ " + anyOne + " , " + anyOne + " ?, and " + anyOne + " " + eachOf + " ?by " + oneMore + " " + asMuch + " " + eachOf + " $", "$1 $4 $5 , $2 $4 $5 , $3 $4 $5", endsPlain},
+	{"^ " + anyOne + " ,|and " + anyOne + " ?, and " + anyOne + " " + eachOf + " ?by " + oneMore + " " + asMuch + " " + eachOf + " $", "$1 $4 $5 , $2 $4 $5 , $3 $4 $5", endsPlain},
 	{"^ # !(more|less) on|for|to|in|off|of ?both " + anyOne + " and ?on|for|to|in|off|of " + anyOne + " " + eachOf + " $", "$3 $1 $2 , $4 $1 $2", endsPlain},
 	{"^ ?please !(raise|lower|lift|widen|narrow|increase|decrease|reduce|shrink|enlarge|grow|tighten|loosen|shorten|lengthen|heighten|extend|bump) ?both " + anyOne + " and " + anyOne + " " + eachOf + " ?up|down ?by # " + eachOf + " $", "$1 $2 by $4 , $1 $3 by $4", endsPlain},
 	{"^ ?please !(double|halve|triple) ?both " + anyOne + " and " + anyOne + " " + eachOf + " $", "$1 $2 , $1 $3", endsPlain},
@@ -69,19 +74,33 @@ var togetherTurns = []phrase.Placed{
 	{anyOne + " " + toldAt + " # ?, ?and|with|but " + anyOne + " " + toldAt + " same !(plus|minus|less) # $", "$1 $2 , $3 is $1 $4 $5", endsPlain},
 	{anyOne + " " + toldAt + " # ?, ?and|with|but " + anyOne + " " + toldAt + " # more|bigger|wider|higher|larger|longer|taller|over than ?" + ofThat + " $", "$1 $2 , $3 is $1 plus $4", endsPlain},
 	{anyOne + " " + toldAt + " # ?, ?and|with|but " + anyOne + " " + toldAt + " # less|smaller|narrower|lower|shorter|under than ?" + ofThat + " $", "$1 $2 , $3 is $1 minus $4", endsPlain},
+	{anyOne + " " + toldAt + " # ?, ?and|with|but " + anyOne + " " + toldAt + " !(((more|less) than)|(at (least|most))|(no (more|less|bigger|smaller) than)) ?" + ofThat + " $", "$1 $2 , $3 is $4 the $1", endsPlain},
+	{anyOne + " " + toldAt + " # ?, ?and|with|but " + anyOne + " " + toldAt + " bigger|wider|higher|larger|longer|taller than " + ofThat + " $", "$1 $2 , $3 is more than the $1", endsPlain},
+	{anyOne + " " + toldAt + " # ?, ?and|with|but " + anyOne + " " + toldAt + " smaller|narrower|lower|shorter|tighter than " + ofThat + " $", "$1 $2 , $3 is less than the $1", endsPlain},
 	{"^ " + anyOne + " !(at most|no more than|no bigger than|under|below|less than|at least|no less than|over|above|more than) # ?, and|with " + anyOne + " ?is|too same|(as well)|likewise|ditto|too $", "$1 $2 $3 , $4 $2 $3", endsPlain},
 	// What is not so at the bottom.
-	{"?, ?but|and|just|only not|except|excluding ?for ?at|under|below|beneath|for bottom|lowest|floor ?one|rail|board|gap|space $", "", besideGap},
+	{"?, ?but|and|just|only not|except|excluding ?for ?at|under|below|beneath|for|the bottom|lowest|floor ?one|rail|board|gap|space $", "", besideGap},
 	// A bay of its own.
 	{"^ # STIFF ?per|(in each)|(in every)|each|every|a ?bay ?, ?but|and|except|with ?in bay ## ?has|gets|have|get|is|needs|with just|only ## ?STIFF $", "$1 stiffeners per bay , bay $2 gets $3 stiffeners", endsPlain},
-	{"^ STIFF # ?per|(in each)|(in every)|each|every|a ?bay ?, ?but|and|except|with ?in bay ## ?has|gets|have|get|is|needs|with just|only ## ?STIFF $", "$1 stiffeners per bay , bay $2 gets $3 stiffeners", endsPlain},
+	{"^ # STIFF ?per|(in each)|(in every)|each|every|a ?bay ?, ?but|and|except|with ?in bay ## ?has|gets|have|get|is|needs|with none|zero $", "$1 stiffeners per bay , bay $2 gets 0 stiffeners", endsPlain},
+	{"^ # STIFF ?per|(in each)|(in every)|each|every|a ?bay ?, ?but|and|except|with ?in !(first|second|third|left|right|middle) bay ?has|gets|have|get|is|needs|with just|only ## ?STIFF $", "$1 stiffeners per bay , the $2 bay gets $3 stiffeners", endsPlain},
+	{"^ # STIFF ?per|(in each)|(in every)|each|every|a ?bay ?, ?but|and|except|with ?in !(first|second|third|left|right|middle) bay ?has|gets|have|get|is|needs|with none|zero $", "$1 stiffeners per bay , the $2 bay gets 0 stiffeners", endsPlain},
+	{"^ STIFF ?:|at|= # ?per|(in each)|(in every)|each|every|a ?bay ?, ?but|and|except|with ?in bay ## ?has|gets|have|get|is|needs|with just|only ## ?STIFF $", "$1 stiffeners per bay , bay $2 gets $3 stiffeners", endsPlain},
+	{"^ STIFF ?:|at|= # ?per|(in each)|(in every)|each|every|a ?bay ?, ?but|and|except|with ?in bay ## ?has|gets|have|get|is|needs|with none|zero $", "$1 stiffeners per bay , bay $2 gets 0 stiffeners", endsPlain},
+	{"^ STIFF ?:|at|= # ?per|(in each)|(in every)|each|every|a ?bay ?, ?but|and|except|with ?in !(first|second|third|left|right|middle) bay ?has|gets|have|get|is|needs|with just|only ## ?STIFF $", "$1 stiffeners per bay , the $2 bay gets $3 stiffeners", endsPlain},
+	{"^ STIFF ?:|at|= # ?per|(in each)|(in every)|each|every|a ?bay ?, ?but|and|except|with ?in !(first|second|third|left|right|middle) bay ?has|gets|have|get|is|needs|with none|zero $", "$1 stiffeners per bay , the $2 bay gets 0 stiffeners", endsPlain},
 	{"^ ## !(less|fewer|more|extra) STIFF in bay ## and ## !(less|fewer|more|extra) in bay ## $", "$1 $2 stiffener in bay $3 , $4 $5 stiffener in bay $6", endsPlain},
 }
 
-var togetherBook = sync.OnceValue(func() *phrase.Book { return phrase.BookOf(togetherTurns) })
+var (
+	stayBook     = sync.OnceValue(func() *phrase.Book { return phrase.BookOf(stayTurns) })
+	togetherBook = sync.OnceValue(func() *phrase.Book { return phrase.BookOf(togetherTurns) })
+)
 
 // ToldTogether sets plain what is said of one thing beside another.
-func ToldTogether(atoms []scan.Atom) []scan.Atom { return togetherBook().SetIn(atoms) }
+func ToldTogether(atoms []scan.Atom) []scan.Atom {
+	return togetherBook().SetIn(stayBook().SetIn(atoms))
+}
 
 // besideChange: a figure or a change stands before, and nothing that is taken back or left but for what is kept: "forget everything, keep the gap".
 func besideChange(before, after []scan.Atom) bool {
@@ -105,7 +124,7 @@ func besideChange(before, after []scan.Atom) bool {
 // keepsRest are words by which all or something is taken back, and addsOne words that change by one.
 var (
 	keepsRest = scan.WordSet("everything all rest others else lot forget drop scrap scratch clear delete erase wipe undo cancel remove start over never not without unless")
-	addsOne   = scan.WordSet("another a an")
+	addsOne   = scan.WordSet("another a an double halve triple")
 )
 
 // besideMore: what stands before is changed, not only set: "the same gap" is then the one that was.
@@ -113,7 +132,7 @@ func besideMore(before, after []scan.Atom) bool {
 	return besideChange(before, after) && changesHere(before, after)
 }
 
-var changesHere = phrase.SaidBeforeOf(scan.WordSet("more less fewer extra another higher taller lower shorter wider narrower bigger larger smaller tighter looser longer raise lift widen increase reduce shrink add up down +"))
+var changesHere = phrase.SaidBeforeOf(scan.WordSet("more less fewer extra another higher taller lower shorter wider narrower bigger larger smaller tighter looser longer raise lift widen increase reduce shrink add up down + double halve triple"))
 
 // besideGap: the gap is what stands before, with its figure.
 func besideGap(before, after []scan.Atom) bool {
