@@ -132,10 +132,10 @@ var (
 		"sisters_10.tsv": 95, "sisters_11.tsv": 92, "sisters_12.tsv": 100, "sisters_13.tsv": 100, "sisters_14.tsv": 95, "sisters_15.tsv": 92, "sisters_16.tsv": 97, "sisters_17.tsv": 90,
 		"sisters_18.tsv": 91, "sisters_19.tsv": 97, "sisters_2.tsv": 100, "sisters_20.tsv": 99, "sisters_21.tsv": 88, "sisters_22.tsv": 98, "sisters_23.tsv": 87, "sisters_24.tsv": 95,
 		"sisters_25.tsv": 90, "sisters_26.tsv": 91, "sisters_27.tsv": 74, "sisters_28.tsv": 92, "sisters_29.tsv": 94, "sisters_3.tsv": 95, "sisters_30.tsv": 90, "sisters_31.tsv": 88, "sisters_32.tsv": 90, "sisters_33.tsv": 93, "sisters_34.tsv": 91, "sisters_4.tsv": 98, "sisters_5.tsv": 98, "sisters_6.tsv": 99, "sisters_7.tsv": 96, "sisters_8.tsv": 99, "sisters_9.tsv": 100, "talkers.tsv": 65,
-		"trades.tsv": 99, "dense_shop.tsv": 96, "sisters_35.tsv": 97, "sisters_36.tsv": 98, "sisters_37.tsv": 97, "sisters_38.tsv": 95, "sisters_39.tsv": 97, "sisters_40.tsv": 97, "sisters_41.tsv": 95}
+		"trades.tsv": 99, "dense_shop.tsv": 96, "sisters_35.tsv": 97, "sisters_36.tsv": 98, "sisters_37.tsv": 97, "sisters_38.tsv": 95, "sisters_39.tsv": 97, "sisters_40.tsv": 97, "sisters_41.tsv": 95, "sisters_42.tsv": 94, "sisters_43.tsv": 100, "sisters_44.tsv": 92}
 	mostMisreadLater = map[string]int{"contrasts.tsv": 4, "families.tsv": 4, "homeowners.tsv": 1, "lookalikes.tsv": 1, "lookalikes_10.tsv": 1, "lookalikes_11.tsv": 1, "lookalikes_12.tsv": 3, "lookalikes_13.tsv": 3,
 		"lookalikes_2.tsv": 2, "lookalikes_3.tsv": 1, "lookalikes_5.tsv": 2, "lookalikes_7.tsv": 2, "lookalikes_8.tsv": 1, "lookalikes_9.tsv": 1, "sisters_10.tsv": 2, "sisters_15.tsv": 1,
-		"sisters_23.tsv": 3, "sisters_25.tsv": 3, "sisters_26.tsv": 3, "sisters_27.tsv": 1, "sisters_28.tsv": 1, "sisters_29.tsv": 1, "sisters_30.tsv": 4, "sisters_31.tsv": 6, "sisters_32.tsv": 2, "sisters_33.tsv": 3, "lookalikes_14.tsv": 2, "talkers.tsv": 1}
+		"sisters_23.tsv": 3, "sisters_25.tsv": 3, "sisters_26.tsv": 3, "sisters_27.tsv": 1, "sisters_28.tsv": 1, "sisters_29.tsv": 1, "sisters_30.tsv": 4, "sisters_31.tsv": 6, "sisters_32.tsv": 2, "sisters_33.tsv": 3, "lookalikes_14.tsv": 2, "sisters_42.tsv": 1, "talkers.tsv": 1}
 )
 
 func TestPhrases(t *testing.T) {
