@@ -17,7 +17,7 @@ func TestHeldBack(t *testing.T) {
 		"the gap is half an inch too wide, leave it", "one rail too many, leave it", "the gap is half an inch too wide, let it be",
 		"the gap is a half too wide", "the gap is too wide by half", "wall 42 high and gap 2 as on the north wall",
 		"someone could go up to six rails", "add a hand rail", "add a guard rail", "add a fence post", "my boss wants six rails, forget that",
-		"spread the boards 1/4 inch apart", // by that, or to it
+		"his wall is 48, fine by me", "spread the boards 1/4 inch apart", // by that, or to it
 		"he took out two rails, that's fine with me", "hardware store's opening is at 8 tomorrow",
 	} {
 		assert.NotNil(t, Read(line, act.Context{}).Ask, line)
@@ -25,7 +25,6 @@ func TestHeldBack(t *testing.T) {
 	for line, want := range map[string]string{
 		"the inspector says a 5 inch gap is too big, agreed":                 "check gap = 5 in", // agreed to is that it is too big
 		"she says a 60 inch wall is too tall, so be it":                      "check wall height = 60 in",
-		"his wall is 48, fine by me":                                         "check wall height = 48 in",
 		"he says six rails, fine by me":                                      "rails = 6",
 		"the gap is half an inch too wide":                                   "gap -= 1/2 in",
 		"one rail too many, take it out":                                     "rails -= 1",
