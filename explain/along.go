@@ -58,15 +58,11 @@ func (v *voice) baysDiffer() {
 
 // spanGrown tells of a wall that got longer or shorter though nobody spoke of its length.
 func (v *voice) spanGrown() {
-	f, ok := v.fact("span grown")
-	if !ok || len(f.Nums) < 3 {
+	before, after, by, ok := v.grown("span grown", "longer", "shorter")
+	if !ok {
 		return
 	}
-	more, by := "longer", f.Nums[2]
-	if by.Sign() < 0 {
-		more, by = "shorter", by.Neg()
-	}
-	text := "That makes the wall " + v.both(by) + " " + more + ": " + v.both(f.Nums[1]) + " between the end posts, " + v.both(f.Nums[0]) + " before"
+	text := "That makes the wall " + by + ": " + after + " between the end posts, " + before + " before"
 	if v.first("how far apart they stand") {
 		text += ". If they stand already, tell me how far apart"
 	}
@@ -75,15 +71,22 @@ func (v *voice) spanGrown() {
 
 // openingGrown tells of an opening that got wider or narrower though nobody spoke of it.
 func (v *voice) openingGrown() {
-	f, ok := v.fact("opening grown")
+	if before, _, by, ok := v.grown("opening grown", "wider", "narrower"); ok {
+		v.p.say("That makes the opening "+by+": it was "+before, warning)
+	}
+}
+
+// grown says what a fact tells of a length that changed with another: what it was, what it is, and by how much it is more or less.
+func (v *voice) grown(key, more, less string) (before, after, by string, ok bool) {
+	f, ok := v.fact(key)
 	if !ok || len(f.Nums) < 3 {
-		return
+		return "", "", "", false
 	}
-	more, by := "wider", f.Nums[2]
-	if by.Sign() < 0 {
-		more, by = "narrower", by.Neg()
+	word, n := more, f.Nums[2]
+	if n.Sign() < 0 {
+		word, n = less, n.Neg()
 	}
-	v.p.say("That makes the opening "+v.both(by)+" "+more+": it was "+v.both(f.Nums[0]), warning)
+	return v.both(f.Nums[0]), v.both(f.Nums[1]), v.both(n) + " " + word, true
 }
 
 func countOrNone(n int) string {
