@@ -25,6 +25,7 @@ const (
 	timesOf = "!((twice|double|half|triple)|(## times))"
 	// keepsIt are verbs of keeping, stayMany what is kept, forgetting the verbs that take a figure or a part back.
 	keepsIt    = "keep|keeping|leave|leaving|hold|holding|retain|retaining|((hold|hang|hanging|holding) on to)|(stick with)"
+	stayNoGap  = "([the|my|our|your|these|those] (OPENING|STIFF|(WALL [height])|bays|span|overall|(post height)|budget|fit|drop|trim|spare|kerf|centers|brackets|anchors|tape|(bottom gap)|posts))"
 	stayMany   = stayOne + " [[,] and " + stayOne + "]"
 	keptIn     = "?in ?there ?alone|be|unchanged|(as is)|(as it is)|(the same)"
 	forgetting = "!(FORGETS|cancel|remove|(take (out|away))|kill|strike|(do (without|away with)))"
@@ -39,6 +40,12 @@ var stayTurns = []phrase.Placed{
 	{"?, but|and not ?touch ?change " + stayOne + " $", "", besideMore},
 	{"^^ ?with keeping|keep|leaving|leave|holding|hold " + stayMany + " " + sameAs + " ,|and|but ?but|and|then", "", changeBehind},
 	{"^^ ?with same " + stayMany + " " + sameAs + " ,|and|but ?but|and|then", "", changeBehind},
+	{"^^ ?with keeping|keep|leaving|leave|holding|hold " + stayNoGap + " " + sameAs + " ,|and|but ?but|and|then", "", figureBehind},
+	{"^^ " + stayMany + " ?should|must|can|to|just|is|are ?to stay|stays|staying|remain|remains|remaining ?exactly|just " + sameAs + " ,|and|but ?but|and|then", "", changeBehind},
+	{"^^ " + stayNoGap + " ?should|must|can|to|just|is|are ?to stay|stays|staying|remain|remains|remaining ?exactly|just " + sameAs + " ,|and|but ?but|and|then", "", figureBehind},
+	{", ?and|but|while|with|yet " + stayMany + " ?exactly|just|is|are the same $", "", besideMore},
+	{"and|but|while|with|yet " + stayMany + " ?exactly|just|is|are the same $", "", besideMore},
+	{", ?and|but|while|with|yet|then ?the same " + stayMany + " $", "", besideMore},
 	{"^ " + forgetting + " " + anyOne + " ?, ?but|and|then ?please " + keepsIt + " " + stayMany + " " + keptIn + " $", "$1 the $2", endsPlain},
 	{"^ " + forgetting + " " + anyOne + " ?, but|and ?do not ?" + "forget|drop|lose|remove " + stayOne + " $", "$1 the $2", endsPlain},
 	{"^ " + forgetting + " " + anyOne + " and " + anyOne + " ?, ?but|then ?please " + keepsIt + " " + stayMany + " " + keptIn + " $", "$1 the $2 and the $3", endsPlain},
@@ -110,20 +117,27 @@ func besideChange(before, after []scan.Atom) bool {
 	if !endsPlain(before, after) || len(before) == 0 {
 		return false
 	}
-	figure := false
-	for i, a := range before {
+	for _, a := range before {
 		if keepsRest[a.Text] || a.Text == "if" {
 			return false
 		}
-		_, ok := FigureEnd(before, i)
-		figure = figure || ok || HasFigures(before[i:i+1]) || addsOne[a.Text]
 	}
-	return figure
+	return tellsFigure(before)
+}
+
+// tellsFigure reports whether a figure is among atoms, or a word that changes by one: "an inch", "another".
+func tellsFigure(atoms []scan.Atom) bool {
+	for i, a := range atoms {
+		if _, ok := FigureEnd(atoms, i); ok || HasFigures(atoms[i:i+1]) || addsOne[a.Text] {
+			return true
+		}
+	}
+	return false
 }
 
 // keepsRest are words by which all or something is taken back, and addsOne words that change by one.
 var (
-	keepsRest = scan.WordSet("everything all rest others else lot forget drop scrap scratch clear delete erase wipe undo cancel remove start over never not without unless")
+	keepsRest = scan.WordSet("everything all rest others else lot forget scrap scratch clear delete erase wipe undo cancel remove start over never not without unless")
 	addsOne   = scan.WordSet("another a an double halve triple")
 )
 
@@ -145,5 +159,10 @@ func besideGap(before, after []scan.Atom) bool {
 
 // changeBehind: what follows is changed, by a figure that is told: "same gap, wall two higher".
 func changeBehind(before, after []scan.Atom) bool {
-	return len(before) == 0 && len(after) > 1 && changesHere(after, nil) && HasFigures(after) && endsPlain(after, nil)
+	return figureBehind(before, after) && changesHere(after, nil)
+}
+
+// figureBehind: what follows is told with a figure: "keep the opening, wall 46".
+func figureBehind(before, after []scan.Atom) bool {
+	return len(before) == 0 && len(after) > 1 && tellsFigure(after) && endsPlain(after, nil)
 }

@@ -1,0 +1,166 @@
+package grammar
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"saywright/grammar/act"
+	"saywright/grammar/askback"
+	"saywright/grammar/chunk"
+	"saywright/grammar/lex"
+	"saywright/grammar/lexicon"
+	"saywright/grammar/measure"
+	"saywright/grammar/paraphrase"
+	"saywright/grammar/scan"
+	"saywright/solver"
+	"saywright/solver/exact"
+)
+
+// Every figure of a line is told by what was heard of it, or there is a reason why it is not: it was taken back, it is of another wall, of a thing that has
+// to pass, of the time of day. A figure that is in nothing, without such a reason, was lost, and it is asked what it is of. This is the last look at a line:
+// it knows nothing of how the line was read, and so it finds what the reading itself cannot see. Plain English, no source.
+
+// reasonLeft tells why a figure is not in what was heard.
+var reasonLeft = regexp.MustCompile(`\b(?:` + strings.Join([]string{
+	// Taken back, or changed.
+	`no|not|nope|nah|naw|na|isnae|wait|sorry|scratch|scrub|scrap|actually|rather|instead|mean|meant|correction|forget|strike|hang on|hold on|haud on|pardon|mistake|never ?mind|excuse|oops|whoops|uh|um|er|hm+|changed?|wrong|belay|s / b|call it|make (?:that|it|her)|what the heck|don|than|too|or`,
+	`(?:isn|aren|ain|wasn|weren|don|doesn|didn|can|couldn|won|wouldn)'? ?t`,
+	// Of another wall, or of another time.
+	`next door|neighbou?rs?|other|old|previous|before|they|them|their|theirs|he|his|him|she|her|hers|ours|ourselves|mine|this one|dad|mom|mother|father|brother|sister|uncle|aunt|cousin|boss|guy|folks|people|house|had|was|were|wanted|asked|thought|expected|figured|would have|used to|last|yesterday|earlier|nearly|almost|at first|once`,
+	`go on then|let ?(?:'? ?s|us) say|let's say|better|originally|guessed|planned|came (?:this|so) close|look again|wish|in fact|really|told|from`,
+	// Of a thing that has to pass, to stand beside it, or to be seen over.
+	`deck rail|pool|porch|carport|kitchen|shed|mower|barrow|wheelbarrow|handcart|cart|walker|wheelchair|chair|stroller|pram|dog|cat|goat|sheep|cow|horse|hedge|sill|window|bench|table|shelf|shelves|closet|bed|truck|trailer|gate|child|kid|kids|boy|girl|sofa|grill|tank|counter|tall i am|i am|i'm`,
+	// Of time, weather, people and trips.
+	`hours?|minutes?|days?|weeks?|months?|years?|o'?clock|degrees|miles|delivery|half past|quarter (?:to|past)|a\.?m|p\.?m|of us|all three|all (?:two|four|five|both)|first \w+ marks`,
+}, "|") + `)\b`)
+
+// figureLeft asks back what a figure is of that is in nothing of what was heard.
+func figureLeft(r act.Reading, said string, atoms []scan.Atom, c act.Context) act.Reading {
+	if r.Ask != nil || c.Deep || c.Part || slices.ContainsFunc(r.Acts, leavesFigures) {
+		return r
+	}
+	if reasonLeft.MatchString(strings.ToLower(said)) {
+		return r
+	}
+	told := figuresIn(r.Acts)
+	for _, set := range paraphrase.Steps {
+		atoms = set(atoms)
+	}
+	tokens := lex.Tokens(atoms, c)
+	if groupsOf(atoms) <= told.count {
+		return partLeft(r, said, tokens)
+	}
+	for _, t := range tokens {
+		if t.Kind == lexicon.Num && t.Amt != nil && !told.tell(t) {
+			return askback.AskedBack(t.At, t.Text+" of what? Please name what each figure is of.", "gap 2, bottom gap 3")
+		}
+	}
+	return partLeft(r, said, tokens)
+}
+
+// leavesFigures reports whether an act asks after what stands, whose figure need not be told again: "why is it five rails".
+func leavesFigures(a act.Act) bool { return a.Kind == act.Why || a.Topic == "shopping" }
+
+// groupsOf counts the figures of a line: words and digits of numbers that stand side by side are one.
+func groupsOf(atoms []scan.Atom) (n int) {
+	in := false
+	for i := range atoms {
+		numeric := atoms[i].Kind == scan.Digits || atoms[i].Kind == scan.Vulgar || atoms[i].Kind == scan.Word && chunk.SpelledNumber(atoms[i].Text)
+		if numeric && !in {
+			n++
+		}
+		in = numeric
+	}
+	return n
+}
+
+// toldFigures are the figures of acts.
+type toldFigures struct {
+	values map[string]bool
+	words  []string // names and sizes, as they are shown
+	count  int
+	prices bool
+}
+
+func figuresIn(acts []act.Act) *toldFigures {
+	t := &toldFigures{values: map[string]bool{}}
+	for _, a := range acts {
+		for _, st := range a.Statements {
+			if st.Op != solver.Set || st.Value.Num.Sign() != 0 {
+				t.value(st.Value)
+			}
+			if st.Upper.Num.Sign() != 0 {
+				t.value(st.Upper)
+			}
+			t.name(st.Name)
+		}
+		if a.Name != nil {
+			t.name(*a.Name)
+		}
+		for _, n := range a.Names {
+			t.name(n)
+		}
+		for _, f := range a.Figures {
+			t.value(f)
+		}
+		if a.N > 0 {
+			t.add(exact.Int(a.N))
+		}
+		t.words = append(t.words, a.Words...)
+	}
+	return t
+}
+
+func (t *toldFigures) name(n solver.Name) {
+	t.words = append(t.words, n.String())
+	if n.Long != nil {
+		t.value(*n.Long)
+	}
+}
+
+func (t *toldFigures) value(v solver.Value) {
+	t.prices = t.prices || v.Unit == solver.Currency
+	if v.Unit != solver.None || v.Num.Sign() != 0 || v.Word == "" && v.Of == nil && v.Mult == nil && len(v.List) == 0 {
+		t.add(v.Num)
+	}
+	if v.Mult != nil {
+		t.add(*v.Mult)
+	}
+	for _, w := range v.List {
+		t.value(w)
+	}
+	if v.Word != "" {
+		t.words = append(t.words, v.Word)
+		t.count++
+	}
+}
+
+// add takes in a figure: itself, without its sign, and what it is more or less than the whole by, in hundredths.
+func (t *toldFigures) add(v exact.Rat) {
+	t.count++
+	share := v.Sub(exact.Int(1))
+	for _, w := range []exact.Rat{v, share, share.Mul(exact.Int(100))} {
+		t.values[w.String()] = true
+		t.values[w.Mul(exact.Int(-1)).String()] = true
+	}
+}
+
+// tell reports whether a figure of the line is among those told, as it is or in inches.
+func (t *toldFigures) tell(tk lex.Token) bool {
+	v := tk.Amt.Val
+	if tk.Text == "one" || t.prices && v.IsInt() && tk.Amt.Unit == measure.Bare { // "one bracket is three ninety five"
+		return true
+	}
+	if t.values[v.String()] || t.values[v.Mul(exact.Int(12)).String()] || t.values[v.Mul(exact.Int(2)).String()] {
+		return true
+	}
+	if tk.Amt.Per.Sign() != 0 && t.values[v.Mul(tk.Amt.Per).String()] || t.values[v.Mul(measure.Mm(1)).String()] {
+		return true
+	}
+	return slices.ContainsFunc(t.words, func(w string) bool {
+		return tk.Amt.Size != "" && strings.Contains(w, tk.Amt.Size) || tk.Amt.Size == "" && (strings.Contains(w, strings.ToLower(tk.Text)) || v.IsInt() && slices.Contains(strings.FieldsFunc(w, notDigit), v.String()))
+	})
+}
+
+func notDigit(r rune) bool { return r < '0' || r > '9' }
