@@ -43,7 +43,7 @@ func figureLeft(r act.Reading, said string, atoms []scan.Atom, c act.Context) ac
 	if reasonLeft.MatchString(strings.ToLower(said)) {
 		return r
 	}
-	told := figuresIn(r.Acts)
+	told := figuresTold(r.Acts)
 	for _, set := range paraphrase.Steps {
 		atoms = set(atoms)
 	}
@@ -83,7 +83,7 @@ type toldFigures struct {
 	prices bool
 }
 
-func figuresIn(acts []act.Act) *toldFigures {
+func figuresTold(acts []act.Act) *toldFigures {
 	t := &toldFigures{values: map[string]bool{}}
 	for _, a := range acts {
 		for _, st := range a.Statements {
