@@ -28,7 +28,7 @@ var reasonLeft = regexp.MustCompile(`\b(?:` + strings.Join([]string{
 	`(?:isn|aren|ain|wasn|weren|don|doesn|didn|can|couldn|won|wouldn)'? ?t`,
 	// Of another wall, or of another time.
 	`next door|neighbou?rs?|other|old|previous|before|they|them|their|theirs|he|his|him|she|her|hers|ours|ourselves|mine|this one|dad|mom|mother|father|brother|sister|uncle|aunt|cousin|boss|guy|folks|people|house|had|was|were|wanted|asked|thought|expected|figured|would have|used to|last|yesterday|earlier|nearly|almost|at first|once`,
-	`go on then|let ?(?:'? ?s|us) say|let's say|better|originally|guessed|planned|came (?:this|so) close|look again|wish|in fact|really|told|from`,
+	`go on then|let ?(?:'? ?s|us) say|let's say|better|originally|guessed|planned|tell a lie|lied?|typo|forgive|should|shoot|half a (?:mind|sec|minute)|i said|came (?:this|so) close|look again|wish|in fact|really|told|from`,
 	// Of a thing that has to pass, to stand beside it, or to be seen over.
 	`deck rail|pool|porch|carport|kitchen|shed|mower|barrow|wheelbarrow|handcart|cart|walker|wheelchair|chair|stroller|pram|dog|cat|goat|sheep|cow|horse|hedge|sill|window|bench|table|shelf|shelves|closet|bed|truck|trailer|gate|child|kid|kids|boy|girl|sofa|grill|tank|counter|tall i am|i am|i'm`,
 	// Of time, weather, people and trips.
@@ -53,7 +53,7 @@ func figureLeft(r act.Reading, said string, atoms []scan.Atom, c act.Context) ac
 	}
 	for _, t := range tokens {
 		if t.Kind == lexicon.Num && t.Amt != nil && !told.tell(t) {
-			return askback.AskedBack(t.At, t.Text+" of what? Please name what each figure is of.", "gap 2, bottom gap 3")
+			return askback.AskedBack(t.At, "What is "+t.Text+" meant for? Please name it with its figure.", "gap 2, bottom gap 3")
 		}
 	}
 	return partLeft(r, said, tokens)

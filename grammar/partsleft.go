@@ -39,8 +39,8 @@ var namedParts = map[string]namedPart{
 	"wall height":  {words: "height", told: []string{"height"}},
 	"post height":  {told: []string{"post height"}},
 	"wall":         {words: "wall", told: []string{"wall height", "overall", "rails", "drop", "centers", "span"}, beside: true},
-	"rail":         {told: []string{"rail", "board", "have", "stock", "price", "extra", "gap", "tolerance", "fit", "spare", "cut"}, beside: true},
-	"added post":   {told: []string{"post", "opening", "price"}, beside: true},
+	"rail":         {words: "rail rails board boards slat slats plank planks", told: []string{"rail", "board", "have", "stock", "price", "extra", "gap", "tolerance", "fit", "spare", "cut"}, beside: true},
+	"added post":   {words: "post posts", told: []string{"post", "opening", "price", "centers", "span", "overall"}, beside: true},
 }
 
 // staysSaid tells that what is named behind it is to stay, is known, or is not what is asked after.
@@ -74,7 +74,7 @@ func partLeft(r act.Reading, said string, tokens []lex.Token) act.Reading {
 		if t.At < len(runes) && staysSaid.MatchString(strings.ToLower(string(runes[:t.At]))) {
 			continue
 		}
-		return askback.AskedBack(t.At, "What of the "+strings.ToLower(t.Text)+"? Please say it by itself.", "gap 2, bottom gap 3")
+		return askback.AskedBack(t.At, "What is to be with the "+strings.ToLower(t.Text)+"? Please say it by itself.", "gap 2, bottom gap 3")
 	}
 	return r
 }
