@@ -37,7 +37,7 @@ var reasonLeft = regexp.MustCompile(`\b(?:` + strings.Join([]string{
 
 // figureLeft asks back what a figure is of that is in nothing of what was heard.
 func figureLeft(r act.Reading, said string, atoms []scan.Atom, c act.Context) act.Reading {
-	if r.Ask != nil || c.Deep || c.Part || slices.ContainsFunc(r.Acts, leavesFigures) {
+	if r.Ask != nil || c.Deep || c.Part || len(c.Settled) > 0 || slices.ContainsFunc(r.Acts, leavesFigures) {
 		return r
 	}
 	if reasonLeft.MatchString(strings.ToLower(said)) {
