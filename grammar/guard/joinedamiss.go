@@ -165,7 +165,10 @@ func gotMore(a act.Act, _ []act.Act) solver.Question {
 	return solver.Question{Text: "Have you got so many in all, or do you need them besides?", Choices: forms, Example: forms[0]}
 }
 
-var joinedIndex = sync.OnceValue(func() *ways.WayIndex { return ways.IndexWays(hear.WaysOf(joinedAmiss)) })
+// joinedWays are all that is looked for in the whole line.
+var joinedWays = slices.Concat(joinedAmiss, onSite, nameSaid)
+
+var joinedIndex = sync.OnceValue(func() *ways.WayIndex { return ways.IndexWays(hear.WaysOf(joinedWays)) })
 
 // JoinedAmiss asks back where what was said side by side was heard as one thing, or as another.
 func JoinedAmiss(r act.Reading, said string) act.Reading {
@@ -177,11 +180,11 @@ func JoinedAmiss(r act.Reading, said string) act.Reading {
 	}
 	index := joinedIndex()
 	may := index.In(said)
-	for i := range joinedAmiss {
+	for i := range joinedWays {
 		if !may.Has(int32(i)) || !index.Matches(i, said) {
 			continue
 		}
-		w := &joinedAmiss[i]
+		w := &joinedWays[i]
 		at := slices.IndexFunc(r.Acts, w.Looks)
 		if at < 0 || w.Not != nil && w.Not.MatchString(said) {
 			continue

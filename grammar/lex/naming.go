@@ -112,6 +112,11 @@ func (l *lexing) nameAgain(key string, end int) int {
 	if next == i || l.Word(i) == "no" && next == i+1 && l.noPartsAt(next) {
 		return end
 	}
+	if w := l.Word(next - 1); (w == "it" || w == "that") && next < len(l.Atoms) {
+		if _, _, ok := l.Length(next); ok {
+			return end // "save as porch, make it 48 high": that is no other name
+		}
+	}
 	i = next
 	for l.Word(i) == "," || l.Word(i) == "to" || l.Word(i) == "as" || l.Word(i) == "with" {
 		i++

@@ -1,0 +1,80 @@
+package guard
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"saywright/grammar/act"
+	"saywright/grammar/askback"
+	"saywright/grammar/hear"
+	"saywright/solver"
+)
+
+// What is taken for the name of a wall and is none, and pages that nobody asked for. A name that goes on as a wish or a choice ("open porch with six
+// boards", "save it as porch or deck") may hold something that is wanted; "call it good" saves nothing; who will read out the cuts does not
+// ask for them. It is asked back. Common ways of speech, no source.
+
+var (
+	whichName    = askback.WhichName.Open("save porch")
+	nameByItself = hear.OpenQuestion("What is the name, and what else is wanted? Please say them one by one.", "open porch, then six boards")
+	whichTwo     = askback.CompareTwo.Open("compare porch, shed")
+	likeWhich    = hear.OpenQuestion("Is that like a wall that was saved?", "same as porch, then six boards")
+	shallShow    = askback.WhatToKnow.Open("show me the cuts")
+)
+
+// nameSaid are such lines, each with what is heard of it.
+var nameSaid = []hear.OpenWay{
+	// Names that swallow what is said behind them.
+	{Looks: namesMore, Way: regexp.MustCompile(`\b(?:with|without|but|then|or|not|plus|less|minus|except|only|too|over|in|at|by|to)\b`), Ask: nameByItself},
+	{Looks: hear.KindOf(act.Save), Way: regexp.MustCompile(`\bfor (?:my|our|his|her|their) [a-z]+(?: [.!])*$|\b(?:name|call)(?: it| this| that)? after\b`), Ask: whichName},
+	{Looks: savesThing, Way: regexp.MustCompile(`\b(?:save|call|store|keep|name|stay|file)\b`), Ask: whichName},
+	{Looks: hear.KindOf(act.Save), Way: regexp.MustCompile(`\bstay(?:s|ing)? (?:under|below|within)\b`), Ask: askback.Meant.Open("gap under 4")},
+	{Looks: hear.KindOf(act.SameAs), Way: regexp.MustCompile(`\bcopy (?:the )?[a-z ]+ (?:to|onto|over to|into)\b`), Ask: hear.OpenQuestion("Which of them is the wall at hand?", "same as porch")},
+	{Looks: valued, Way: regexp.MustCompile(`^(?:(?:just|exactly|so|ok|do it|make it|build it) )*(?:like|same as) (?:the |our |my )?[a-z]+(?: [a-z]+)? (?:but|except|only|with|without|plus|minus|less)\b`), Ask: likeWhich},
+
+	// What is compared that are no two walls.
+	{Looks: comparesOther, Way: regexp.MustCompile(`\b(?:compare|comparing|difference|differ|versus|vs)\b`), Ask: whichTwo},
+
+	// Pages that are not asked for.
+	{Looks: asksAny, Way: regexp.MustCompile(`\bspare (?:me|us) (?:the|all|your|that|those) (?:[a-z]+ )?(?:drawing|list|cuts|marks|layout|steps|cautions|shopping|price|cost)\b`), Ask: shallShow},
+	{Looks: asksAny, Way: regexp.MustCompile(`^(?:but |and |so )?no (?:rails|boards|slats|planks|posts|stiffeners|brackets|screws) (?:on|in) (?:the|that|my|this)\b`), Ask: askback.WhatToKnow.Open("what do I need to buy")},
+	{Looks: asksAny, Way: regexp.MustCompile(`\b(?:i|we) (?:will|can|could|shall|'ll) (?:just )?(?:read|tell|give|send|spell) (?:you|out)\b|\blet (?:me|us) (?:just )?(?:read|tell|give|send|spell) (?:you|out)\b`), Not: regexp.MustCompile(`\?`), Ask: hear.OpenQuestion("Shall I tell them, or will you?", "show me the cuts")},
+	{Looks: hear.AsksTopic("drawing"), Way: regexp.MustCompile(`\b(?:drawing|sketch|plan|picture|sheet)(?: is| 's) (?:in|wrong|off|right|old|new|not|to)\b`), Ask: hear.OpenQuestion("Shall I draw it, or which figures does the drawing have?", "work in millimeters")},
+	{Looks: hear.AsksTopic("steps"), Way: regexp.MustCompile(`\buse (?:up )?(?:what|the (?:boards|lumber|wood|stuff|ones)) (?:i|we)\b`), Ask: hear.OpenQuestion("What do you have? Please tell how many, of which size, how long.", "I have six 2x6s, 12 ft long")},
+	{Looks: asksPage, Way: regexp.MustCompile(`\bhow many [a-z0-9 -]+ (?:have (?:i|we) (?:got)?|do (?:i|we) (?:already )?(?:have|own))(?: (?:left|got|already|on hand|at hand))?(?: \?)?$|\b(?:at|on) hand(?: \?)?$`), Ask: hear.OpenQuestion("Shall I say what to buy, or what you told me?", "what have I told you", "ask shopping", "recap")},
+	{Looks: valued, Way: regexp.MustCompile(`\bwhat (?:do|did|does) (?:you|he|she|they) mean (?:,|by)`), Ask: hear.OpenQuestion("Is that wanted?", "six boards")},
+	{Looks: checksBoards, Way: regexp.MustCompile(`\b(?:store|yard|shop|lumberyard|place|they|he|she|mill|guy|man)\b.*\b(?:in stock|on the (?:rack|racks|shelf|shelves)|left|on hand|out back)\b`), Ask: hear.OpenQuestion("Is that what they sell, or what is to be bought?", "they sell twelves", "they quoted ten 2x6 twelves")},
+	{Looks: hear.KindOf(act.TakeThat), Way: regexp.MustCompile(`\bkeep it (?:simple|short|down|up|real|cheap|small|light|low|plain|clean|tidy|neat|quick|brief)\b`), Ask: askback.Meant.Open("fewest rails")},
+}
+
+// words that go on behind a name, and say something else.
+var goesOnWord = regexp.MustCompile(`\b(?:with|without|but|then|or|not|plus|less|minus|except|only|too|over|in|at|by|to)\b`)
+
+// namesMore reports whether the name of a wall holds more than a name.
+func namesMore(a act.Act) bool {
+	switch a.Kind {
+	case act.Save, act.Open, act.SameAs, act.Compare:
+		return slices.ContainsFunc(a.Words, func(w string) bool { return goesOnWord.MatchString(w) })
+	}
+	return false
+}
+
+// nothingSaved are what is saved that is no name.
+var nothingSaved = regexp.MustCompile(`^(?:good|enough|quits|done|even|fair|square|a day|day|off|face|room|space|time|money|trouble|it|pdf|csv|png|jpg|svg|html|file|files|picture|image|boards?|rails?|posts?|wood|lumber|drawing|cuts?|marks?|list|layout|steps|[a-z]+ list|drawings?|plans?|sketch|four|five|six|seven|eight|nine|ten|after [a-z]+|room for .*|(?:the )?(?:list|drawing|cuts|layout|marks) .*)$`)
+
+func savesThing(a act.Act) bool {
+	return a.Kind == act.Save && slices.ContainsFunc(a.Words, func(w string) bool { return nothingSaved.MatchString(strings.ToLower(w)) })
+}
+
+// nothingCompared are what is compared that is no wall.
+var nothingCompared = regexp.MustCompile(`^(?:(?:the )?(?:cost|price|prices|cuts?|gap|gaps|opening|span|overall|centers|height|bay|bays|wall height|rails?|posts?|stiffeners?|bottom gap|kerf|fit|drop|tape|spare|trim|budget|before|after|cost of .*|price of .*|sixes|eights|tens|twelves|fourteens|sixteens|twenties)|.* by (?:cost|price|size|height|weight|looks)|.* to .*|.* (?:high|wide|tall|long)|(?:with|without) .*|[0-9].*)$`)
+
+func comparesOther(a act.Act) bool {
+	return a.Kind == act.Compare && slices.ContainsFunc(a.Words, func(w string) bool { return nothingCompared.MatchString(strings.ToLower(w)) })
+}
+
+// checksBoards reports whether a number of boards is held against what is needed.
+func checksBoards(a act.Act) bool {
+	return a.Kind == act.Check && slices.ContainsFunc(a.Statements, func(s solver.Statement) bool { return strings.HasPrefix(s.String(), "boards ") })
+}
