@@ -139,5 +139,5 @@ func TestCrossed(t *testing.T) {
 	require.Len(t, scores, len(crossedForms))
 }
 
-// mostAskedCrossed is how many of a kind may be asked back; "give me the tape" must be, as that may be the tool.
-var mostAskedCrossed = map[string]int{"ask": 46, "why": 65, "whatif": 11, "check": 39, "teach": 4, "forget": 8}
+// mostAskedCrossed is how many of a kind may be asked back; "give me the tape" must be, as that may be the tool, and "leave bay 2 open", as that may be an opening.
+var mostAskedCrossed = map[string]int{"ask": 46, "why": 65, "whatif": 11, "check": 39, "teach": 4, "forget": 12}

@@ -166,7 +166,7 @@ func gotMore(a act.Act, _ []act.Act) solver.Question {
 }
 
 // joinedWays are all that is looked for in the whole line.
-var joinedWays = slices.Concat(joinedAmiss, onSite, nameSaid)
+var joinedWays = slices.Concat(joinedAmiss, onSite, nameSaid, exceptions)
 
 var joinedIndex = sync.OnceValue(func() *ways.WayIndex { return ways.IndexWays(hear.WaysOf(joinedWays)) })
 
@@ -176,6 +176,9 @@ func JoinedAmiss(r act.Reading, said string) act.Reading {
 		return r
 	}
 	if q := notOnSale(r.Acts, said); q != nil {
+		return act.Reading{Ask: q}
+	}
+	if q := keptAndGone(r.Acts, said); q != nil {
 		return act.Reading{Ask: q}
 	}
 	index := joinedIndex()

@@ -106,7 +106,7 @@ var (
 
 // ToldTogether sets plain what is said of one thing beside another.
 func ToldTogether(atoms []scan.Atom) []scan.Atom {
-	return togetherBook().SetIn(stayBook().SetIn(atoms))
+	return togetherBook().SetIn(stayBook().SetIn(keptBook().SetIn(ratherThan(atoms))))
 }
 
 // besideChange: a figure or a change stands before, and nothing that is taken back or left but for what is kept: "forget everything, keep the gap".
