@@ -24,6 +24,7 @@ var Steps = []func([]scan.Atom) []scan.Atom{
 	pointlessMore,
 	neitherOf,
 	neitherSide,
+	idiom.TriedWithin,
 	idiom.AskedStraight,
 	questionsParted,
 	dictated,
