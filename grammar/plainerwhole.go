@@ -29,7 +29,7 @@ var plainerWays = func() (out []plainerWay) {
 		end    = `(?: (?:though|now|please|thanks|anymore|any more|left|there|at all|today))?[ .!]*$`
 		butNo  = `,? (?:but |and |yet )?(?:(?:they |there )?(?:have |are |'ve |'re |has |got |carry |sell |with )?(?:no|not any|never any|zero))(?: more)? `
 	)
-	for _, w := range [][2]string{
+	for _, w := range append(yardWays(), [][2]string{
 		// What is sold, and what is not.
 		{`^(?:(?:` + yard + ` )?(?:only |just )?(?:` + sells + ` )?(?:only|just)|(?:` + yard + ` )(?:only|just) ` + sells + `) ` + list + `,? (?:but |and )?no ` + list + end, `they only sell $1`},
 		{`^(?:` + yard + ` )?(?:` + sells + ` )?(?:also )?` + list + ` (?:` + too + `|again)` + butNo + list + end, `they also sell $1 . they are out of $2`},
@@ -60,7 +60,7 @@ var plainerWays = func() (out []plainerWay) {
 		// One figure for two spaces.
 		{`^(.*[0-9a-z]) (?:space |room |clear )?(?:under|below|beneath) the (?:bottom|lowest|first) (?:one|rail|board|slat)(?: ,|,)? and (?:in )?between (?:(?:the |all the )?(?:rails|others|boards|slats|rest|other ones)|them|each|every one|all)` + end, `bottom gap $1 . gap $1`},
 		{`^(.*[0-9a-z]) (?:space |room |clear )?between (?:(?:the |all the )?(?:rails|others|boards|slats)|them|each|all)(?: ,|,)? and (?:under|below|beneath) (?:the (?:bottom|lowest|first)(?: (?:one|rail|board|slat))?|them)` + end, `gap $1 . bottom gap $1`},
-	} {
+	}...) {
 		out = append(out, plainerWay{regexp.MustCompile(w[0]), w[1]})
 	}
 	return out

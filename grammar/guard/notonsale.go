@@ -46,7 +46,7 @@ func notOnSale(acts []act.Act, said string) *solver.Question {
 			}
 		}
 	}
-	return nil
+	return struckOff(acts, said)
 }
 
 // dropsLength reports whether a length is told that is not on sale.
