@@ -92,6 +92,14 @@ func TestAtTheCounter(t *testing.T) {
 		"tens are gone, and so are the twelves":                     "stock -= 120 in; stock -= 144 in",
 		"drop the tens, drop the twelves":                           "stock -= 120 in; stock -= 144 in",
 		"out of tens, out of twelves":                               "stock -= 120 in; stock -= 144 in",
+		"I need six 2x6 twelves for the shelf":                      "extra 2x6 144 in x 6",
+		"is ten 2x6 twelves enough":                                 "check boards 2x6 144 in = 10",
+		"do I have enough with ten 2x6 twelves":                     "check boards 2x6 144 in = 10",
+		"will I manage with ten 2x6 twelves":                        "check boards 2x6 144 in = 10",
+		"do sixteens do":                                            "what if stock = 192 in",
+		"at 18.50 a post base, cost":                                "what if price post base = 18.50; ask cost",
+		"cost at 3.49 a bracket":                                    "what if price bracket = 3.49; ask cost",
+		"the price is 3.49 a bracket":                               "price bracket = 3.49",
 	} {
 		r := Read(said, act.Context{})
 		if assert.Nil(t, r.Ask, said) {
@@ -123,6 +131,21 @@ func TestAtTheCounter(t *testing.T) {
 		"sixteens then, twelves are gone", "sixteens, the twelves are gone", "sixteens instead, no twelves left", "take the sixteens, the twelves are out", "they've got sixteens, twelves are out",
 		"drop the twelves, not the tens", "cross off the tens, not the twelves", "no 3.6 m, 4.2 m instead", "no 3.6 m boards, no 4.2 m boards", "tens are gone, twelves too",
 		"drop tens, twelves", "no more tens, nor twelves",
+		"I cut up four 2x6 twelves already", "we went through six 2x6 tens", "I used six 2x6 twelves on the deck", "six 2x6 twelves went into the shed", "I sold off six 2x6 twelves",
+		"I gave six 2x6 twelves to dad", "I had six 2x6 twelves", "I've got six 2x6 twelves on the way", "six 2x6 twelves are on order", "six 2x6 twelves are coming tomorrow",
+		"my brother bought six 2x6 twelves", "his six 2x6 twelves are in the shed", "mom has six 2x6 twelves", "there are six 2x6 twelves for the bench", "there are eight sixteens left",
+		"three tens on the rack", "they've only got two sixteens", "there's one sixteen left", "is 10 boards enough lumber", "can we build it from ten boards",
+		"I have 10 boards, is it enough", "the anchors ran me 24", "the bases came to 74 altogether", "22 brackets came to 76.56", "I paid 76.56 for 22 brackets",
+		"brackets were 76.56 total", "76.56 for the brackets", "76.56 for all the brackets", "total for brackets 76.56", "screws were 18 altogether", "the lumber comes to 280",
+		"lumber 280 so far", "I've spent 280 on lumber", "I spent 280 on lumber", "the whole thing for 280", "wall for less than 280", "boards up to 12", "boards under 12",
+		"no boards shorter than 8", "maximum board is 16", "longest they have is 16", "boards of at most 12", "leave the tens out of it", "hold the tens", "skip the tens for now",
+		"tens next week", "they may get tens", "they're getting tens in", "tens if they come", "I'd like tens", "I hope they have tens", "maybe they have tens",
+		"they used to have tens", "from eights to sixteens", "eights up to sixteens", "twelves at least", "nothing under tens", "what did I tell you about twelves",
+		"the yard has 3000 and 3600", "2400s and 3000s", "lengths 3600", "one board left", "two left over", "one board to go", "we did three rails", "what if a board is bad",
+		"gap 2,5 boards", "stock 8,10 footers", "I've room for six boards", "there's room for six boards", "we can spare a board", "one more board on the list",
+		"add a board to the list", "add two boards to the order", "take a board off the list", "buy one board less", "she says brackets are 4 dollars", "the invoice has twelves at 14.50",
+		"the quote puts post bases at 18.50", "how much would it be at 3.49 a bracket", "what's the cost at 14.50 a board", "what would it cost at 14.50 per sixteen",
+		"boards come up to 16 feet", "my 2x6 twelves are in the shed",
 	} {
 		assert.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}

@@ -45,12 +45,14 @@ func yardWays() (out [][2]string) {
 		// Whether boards are enough.
 		{`^{LEAD}(?:are|is|will|would|were) (?:the |my |these |those )?({N} {SIZE} ?x ?[0-9]+|{N} {SIZE} {LEN}|{N} {LEN} {SIZE}s?) (?:be )?(?:enough|plenty|sufficient|do|suffice|do it|cover it|do the job|work)(?: for (?:this|it|the wall|that|the job))?{END}`, `is it true that i need $1`},
 		{`^{LEAD}(?:i|we)(?:'ve| have|'ve got| have got| got| bought| have bought|'ve bought| already have| own) ({N} {SIZE} {LEN}|{N} {LEN} {SIZE}s?)(?: already| at home| here)?[,.;]? (?:do|will|would|should|must) (?:i|we) (?:still |have to )?(?:need|buy|want|get)(?: any)? ?more{END}`, `i already have $1 . what else do i need to buy`},
+		{`^{LEAD}(?:will|would|can|could|do) (?:i|we|it|you) (?:manage|do|do it|make it|get by|get away|have enough|build it|get it done|be ok|be fine) with (?:just |only |the |my |these |those )*({N} {SIZE} ?x ?[0-9]+|{N} {SIZE} {LEN}|{N} {LEN} {SIZE}s?){END}`, `is it true that i need $1`},
 		{`^{LEAD}do ((?:the )?{LEN}(?:(?:,| and|, and| or) (?:the )?{LEN})*) (?:do|suit|serve|suffice|do the job|do it)(?: too| as well)?{END}`, `will $1 do`},
 		// What things cost.
 		{`^{LEAD}(?:i|we) (?:came to|come to|make it|made it|came up with|come up with|arrived at|arrive at) {MONEY} for (?:the |all the |all of the |all )?(?:lumber|wood|material|materials|timber)(?: in all| altogether)?{END}`, `i figured $1 for the lumber`},
 		{`^{LEAD}{ITEM} (?:are|is|cost|costs|run|go for) {MONEY}(?: each| apiece)?,? {TAG}{END}`, `are $1 $2 each`},
 		{`^{LEAD}(?:is it|isn't it) (?:right|true|correct|so)(?: that)? {ITEM} (?:are|is|cost|costs|run|go for) {MONEY}(?: each| apiece)?{END}`, `are $1 $2 each`},
 		{`^{LEAD}(?:what(?: would| will| does|'s|'d| is| do)|how much(?: would| will| does|'s|'d| is| do)) (?:it|this|that|the wall|everything|the whole thing|the whole wall|all of it|the job|i|we)(?: all)? (?:cost|run|come to|pay|total|set me back)(?: me| us)? at {MONEY} (?:an?|per|for an?|for each|for every|each|apiece for an?) {ONE}{END}`, `what if a $2 is $1 , what does it cost`},
+		{`^{LEAD}(?:what(?:'s| is| would be| will be) )?(?:the )?(?:total |whole )?(?:cost|total|price|bill)(?: in all)? at {MONEY} (?:an?|per|for an?|for each|for every|each|apiece for an?) {ONE}{END}`, `what if a $2 is $1 , what does it cost`},
 		{`^{LEAD}at {MONEY} (?:an?|per|for an?|for each|for every|each|apiece for an?) {ONE},? (?:what(?:'s| is| would be| will be) the (?:total|cost|price|whole cost|bill)|what (?:would|will|does) (?:it|this|that|the wall|everything|the whole thing|all of it|the job)(?: all)? (?:cost|run|come to|total)(?: me| us)?|how much (?:would|will|does|is) (?:it|this|that|the wall|everything|the whole thing|all of it|the job)(?: all)?(?: cost| run| come to| be)?(?: me| us)?){END}`, `what if a $2 is $1 , what does it cost`},
 	}...)
 	for i, w := range out {
