@@ -12,6 +12,24 @@ import (
 // Whether something must, may or need not be is asked or tried, and sets nothing; what is doubted is checked. Everyday speech, no source.
 func TestMustOrMay(t *testing.T) {
 	for said, want := range map[string]string{
+		"am I stuck with six rails":                           "check rails = 6",
+		"am I down to five rails":                             "check rails = 5",
+		"am I looking at six rails":                           "check rails = 6",
+		"am I likely to need six rails":                       "check rails = 6",
+		"am I getting the gap under 4":                        "check gap < 4 in",
+		"can't I keep the gap at 3":                           "what if gap = 3 in",
+		"do I come out at 48 high":                            "check wall height = 48 in",
+		"with six rails should the gap be 3":                  "what if rails = 6, gap = 3 in",
+		"with six rails isn't the gap under 4":                "what if rails = 6, gap < 4 in",
+		"six rails is the gap under 4":                        "what if rails = 6, gap < 4 in",
+		"six rails, is the gap under 4":                       "rails = 6; check gap < 4 in",
+		"by using six rails is the gap under 4":               "what if rails = 6, gap < 4 in",
+		"going 48 high, is the gap under 4":                   "what if wall height = 48 in, gap < 4 in",
+		"without the stiffeners is the bay under 60":          "what if stiffeners = 0, bay < 60 in",
+		"with the opening on the left are the bays equal":     "what if opening side = left, equal bays",
+		"in the middle is the opening, 36 wide":               "opening side = middle; opening = 36 in",
+		"on the left is a 36 opening":                         "opening side = left; opening = 36 in",
+		"at no point may the gap be bigger than three":        "gap <= 3 in",
 		"Can I raise the budget by 25 dollars?":               "budget += 25.00",
 		"I can't believe the gap is under 4":                  "check gap < 4 in",
 		"I can't say the gap is under 4":                      "check gap < 4 in",
@@ -138,6 +156,8 @@ func TestMustOrMay(t *testing.T) {
 		}
 	}
 	for _, said := range []string{
+		"with a 36 opening is there room for two bays",
+		"you stay under 4 on the gap",
 		"I don't have to keep the gap under 4",
 		"I needn't keep the gap under 4",
 		"am I done",

@@ -63,7 +63,7 @@ var joinedOtherwise = []hear.OpenWay{
 	{Looks: hear.KindOf(act.Forget), Way: asWay(`\b{says?|said|tells?|told|thinks?|thought|reckons?|claims?|suggests?|suggested|wants?|wanted} {me|us|that }*{we|i|you|to} {can|could|may|might|should|ought to|have to|must }?{just|safely }?` + letGo + ` `), Ask: forgetOrTry},
 	{Looks: valued, Way: asWay(`[a-z0-9"] ?{,|;|-|--|\?|\.| or}? ?otherwise {then|just|please|do|make|keep|use|put|add|go|take|set|leave|drop|have|let us|we|i|it is|with|at|a|an|the|at least|about }*{Number|[0-9]|rail|board|gap|post|stiffener}`), Not: asWay(`\b{fine|ok|okay|good|great|right|same|alright|stands} ?{,|;|\.|-}? ?{and|but}? ?otherwise\b|^otherwise `), Ask: whichHolds},
 	{Looks: hear.KindOf(act.Check), Way: asWay(`\? otherwise {[a-z]+ }?{add|make|use|put|drop|take|set|give|cut|get|remove|lose|change|raise|lower|widen|go}\b`), Ask: onlyThen},
-	{Looks: hear.KindOf(act.WhatIf), Way: asWay(`^{Lead|, }*{with|at|for|using|given|having} .*\b{could|can|would|might} {i|we} `), Ask: ifTwoTried(askback.Meant.Open("what if the gap is 3, five rails"))},
+	{Looks: hear.KindOf(act.WhatIf), Way: asWay(`^{Lead|, }*{with|at|for|using|given|having} .*\b{could|can|would|might|is|are} {i|we|there} `), Ask: ifTwoTried(askback.Meant.Open("what if the gap is 3, five rails"))},
 	{Looks: hear.KindOf(act.WhyNot), Way: asWay(`^{Lead|, }*{with|at|for|using|given|having} .*\bwhy not `), Ask: askback.Meant.Open("what if seven rails, gap 3")},
 	{Looks: hear.KindOf(act.Quit), Way: asWay(`\b{have|has|need|needs} to go {that|this|so|as|any} [a-z]+|\b{do|does|will|would|should|must} {i|we|you} {really|just|still }?{have|need|got|want} to go\b`), Ask: askback.Meant.Open("is the wall 48 high")},
 }

@@ -29,6 +29,9 @@ var askedOfMe = []phrase.Placed{
 	// What one is doing, or has got.
 	{Plain: "what if we had", Where: figureAhead, Said: "^ [so|and|but|well] (am i|are we) (good|ok|okay|alright|(all right)|set|covered|safe|fine) with"},
 	{Plain: "can i", Where: figureAhead, Said: "^ [so|and|but|well] (am|are) (i|we) able to"},
+	{Plain: "are we doing", Where: figureAhead, Said: "^ [so|and|but|well] (am i|are we) [still|just|really|now] ((stuck|left|stopping|ending up|coming out) with|(looking|stuck) at|getting|down to|up to|likely to (need|have|get|use))"},
+	{Plain: "can i $1", Where: figureAhead, Said: "^ [so|and|but|well] (can|could) not (i|we) !(keep|hold|leave|have|use|make|set)"},
+	{Plain: "do we end up at $1 high", Where: asksEnd, Said: "^ [so|and|but|well] (do|does|will|would) (i|we) come out at # (high|tall)"},
 	{Plain: "are we $1", Where: figureAhead, Said: "^ [so|and|but|well] am i !(to|supposed|meant|allowed|required|going|gonna|keeping|doing|using|leaving|putting|setting|having|making|building|over|under|above|below|at|within|past)"},
 	{Plain: "have we got", Where: figureOrSide, Said: "^ [so|and|but|well] have you got"},
 	// Up or down to a figure.
@@ -75,13 +78,14 @@ var askedOfMe = []phrase.Placed{
 }
 
 // tryingLeads are words by which a line may begin with what is given, before it asks about it.
-var tryingLeads = scan.WordSet("with using given having at for on in")
+var tryingLeads = scan.WordSet("with using given having at for on in going running without")
 
 // getsWords are what may be wanted at the beginning of a line ("to get a 3 inch gap"), asksWithin words that begin a question behind it, and
 // askedWho what it may be of.
 var (
 	getsWords  = scan.WordSet("get have make keep leave hold reach hit")
-	asksWithin = scan.WordSet("is are am could can would will does do might may")
+	asksWithin = scan.WordSet("is are am could can would will does do might may should must shall")
+	askedNoun  = scan.WordSet("gap gaps wall opening doorway bay bays span height spacing")
 	askedWho   = scan.WordSet("the my our it that this they there i we you each every both all gap gaps")
 	priceWords = scan.WordSet("dollars bucks $ each apiece budget money")
 )
@@ -93,13 +97,17 @@ func TriedWithin(in []scan.Atom) []scan.Atom {
 	for i < len(in) && (chunk.Joints[in[i].Text] || in[i].Text == ",") {
 		i++
 	}
-	lead, made := i, false
+	lead, made, bare := i, false, false
 	switch {
 	case i+2 < len(in) && in[i].Text == "to" && getsWords[in[i+1].Text]:
 		i, made = i+2, true
 	case i+1 < len(in) && tryingLeads[in[i].Text]:
 		made = in[i].Text == "for" || in[i].Text == "at"
 		i++
+	case i+2 < len(in) && in[i].Text == "by" && (in[i+1].Text == "using" || in[i+1].Text == "going"):
+		i += 2
+	case i+4 < len(in) && chunk.Figured(in[i:i+1]):
+		bare = true
 	default:
 		return in
 	}
@@ -110,7 +118,14 @@ func TriedWithin(in []scan.Atom) []scan.Atom {
 		if in[k].Text == "?" || in[k].Text == "." || in[k].Text == ";" || in[k].Text == "if" || priceWords[in[k].Text] {
 			return in
 		}
-		asks := asksWithin[in[k].Text] && askedWho[in[k+1].Text] && chunk.Figured(in[k:])
+		who := k + 1
+		if in[who].Text == "not" {
+			who++
+		}
+		asks := asksWithin[in[k].Text] && who+1 < len(in) && askedWho[in[who].Text] && (chunk.Figured(in[k:]) || HoldsWord(in[k:], "equal", "even"))
+		if bare && (in[k].Text == "," || asks && !askedNoun[in[who+1].Text]) {
+			return in // "six rails, is the gap under 4" sets the rails
+		}
 		if !asks && !(made && in[k].Text == "how" && in[k+1].Text == "many") {
 			continue
 		}
@@ -118,14 +133,22 @@ func TriedWithin(in []scan.Atom) []scan.Atom {
 		if len(given) > 0 && given[len(given)-1].Text == "," {
 			given = given[:len(given)-1]
 		}
-		if !chunk.Figured(given) {
+		if !chunk.Figured(given) && in[lead].Text != "without" && !(in[lead].Text == "with" && HoldsWord(given, "left", "right", "middle", "no")) {
 			return in
 		}
 		at := in[lead]
-		if n := withOnly(in[k:]); n > 0 {
-			k += n
+		if in[lead].Text == "without" {
+			given = slices.Concat([]scan.Atom{chunk.Worded(at, "no")}, given)
+			if len(given) > 2 && (given[1].Text == "the" || given[1].Text == "any") {
+				given = slices.Delete(given, 1, 2)
+			}
 		}
-		return slices.Concat(in[:lead], []scan.Atom{chunk.Worded(at, "what"), chunk.Worded(at, "if")}, given, []scan.Atom{{Kind: scan.Sign, Text: ",", At: at.At, End: at.End}}, in[k:])
+		rest := in[k:]
+		if asks && who > k+1 {
+			rest = slices.Concat(in[k:k+1], in[who:])
+		}
+		rest = rest[withOnly(rest):]
+		return slices.Concat(in[:lead], []scan.Atom{chunk.Worded(at, "what"), chunk.Worded(at, "if")}, given, []scan.Atom{{Kind: scan.Sign, Text: ",", At: at.At, End: at.End}}, rest)
 	}
 	return in
 }
