@@ -78,6 +78,19 @@ func TestExceptions(t *testing.T) {
 		"drop the bottom gap half an inch":                       "bottom gap -= 1/2 in",
 		"lose the height two inches":                             "wall height -= 2 in",
 		"let's drop the height an inch":                          "wall height -= 1 in",
+		"bay 1 two stiffeners, none elsewhere":                   "stiffeners = 0; bay 1 stiffeners = 2",
+		"bay 2 five rails, six elsewhere":                        "rails = 6; bay 2 rails = 5",
+		"boards six, bay 1 60":                                   "rails = 6; bay 1 = 60 in",
+		"boards six, bay 2 60":                                   "rails = 6; bay 2 = 60 in",
+		"rather lose a board than raise the wall":                "rails -= 1",
+		"six boards except five in bay 2":                        "rails = 6; bay 2 rails = 5",
+		"equal bays but bay 1 is 60":                             "equal bays; bay 1 = 60 in",
+		"leave the gap open again":                               "forget gap",
+		"leave the gap up to you":                                "forget gap",
+		"I'd rather have no stiffeners than lose a board":        "stiffeners = 0",
+		"keep the gap two and drop the stiffeners":               "gap = 2 in; forget stiffeners",
+		"turns out they keep tens as well":                       "stock += 120 in",
+		"leave the tens out":                                     "stock -= 120 in",
 	} {
 		r := Read(said, act.Context{})
 		if assert.Nil(t, r.Ask, said) {
@@ -206,6 +219,23 @@ func TestExceptions(t *testing.T) {
 		"drop the twelves and keep the rest",
 		"two boards are gone",
 		"what if we drop the height an inch",
+		"two stiffeners in the first bay, none elsewhere",
+		"one stiffener in the middle bay, none elsewhere",
+		"keep the tens, drop the twelves",
+		"forget three stiffeners",
+		"forget the 2x6s I bought",
+		"forget what it costs",
+		"the gap is what it is",
+		"bay 1 60, bay 2 what's left over",
+		"no bottom board",
+		"get rid of the bottom board",
+		"six rails on top of the bottom one",
+		"the stiffeners can go but the gap stays",
+		"forget the gap or the rails",
+		"forget the gap, I mean the rails",
+		"keep the gap and drop two",
+		"never mind the whole wall",
+		"the rails can go, keep the gap",
 	} {
 		assert.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}

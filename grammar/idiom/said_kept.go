@@ -18,6 +18,7 @@ const (
 	andThen = "?, ?but|and|then ?please|(let us) ?just"
 	midThen = ",|;|and|but|. ?and|but ?then ?please|(let us) ?just"
 	oneBay  = "!(RAIL|STIFF)"
+	aFew    = "!(one|two|three|four|five|six|seven|eight|nine|1|2|3|4|5|6|7|8|9)" // "boards six, bay 1 60" tells its width
 	inRest  = "elsewhere|((everywhere|anywhere) else)|(in (all|each of) the (others|rest|(other bays)))|(in the (others|rest|(other (one|bay|bays))))"
 )
 
@@ -33,11 +34,13 @@ var keptTurns = []phrase.Placed{
 	// Never mind one thing, and then another.
 	{"^^ ?ok|okay|so|well|no|oh ?, (never mind) ?about " + goesOff + " ,|;|.|- ?and|but|just", "forget the $1 ,", tellsBehind},
 	// Bays that have another count than the rest.
-	{"^^ ?the " + oneBay + " ?is|are|:|= ## ,|;|and ?but|and|with ?only|just ?in bay ## ?is|has|gets|with|:|= ?only|just ## $$", "$2 $1 , $4 $1 in bay $3", nil},
+	{"^^ ?the " + oneBay + " ?is|are|:|= ## ,|;|and ?but|and|with ?only|just ?in bay ## ?is|has|gets|with|:|= ?only|just " + aFew + " $$", "$2 $1 , $4 $1 in bay $3", nil},
 	{"^^ ?the " + oneBay + " ?is|are|:|= ## ,|;|and ?but|and|with ?only|just ## in bay ## $$", "$2 $1 , $3 $1 in bay $4", nil},
-	{"^^ ## " + oneBay + " ,|; ?but|and|with only|just ?in bay ## ?is|has|gets|with|:|= ?only|just ## $$", "$1 $2 , $4 $2 in bay $3", nil},
-	{"^^ ## " + oneBay + " ,|; ?but|and|with ?only|just in bay ## ?is|has|gets|with|:|= ?only|just ## $$", "$1 $2 , $4 $2 in bay $3", nil},
+	{"^^ ## " + oneBay + " ,|; ?but|and|with only|just ?in bay ## ?is|has|gets|with|:|= ?only|just " + aFew + " $$", "$1 $2 , $4 $2 in bay $3", nil},
+	{"^^ ## " + oneBay + " ,|; ?but|and|with ?only|just in bay ## ?is|has|gets|with|:|= ?only|just " + aFew + " $$", "$1 $2 , $4 $2 in bay $3", nil},
 	{"^^ ## " + oneBay + " in bay ## ,|;|and ?but|and ## ?of ?them " + inRest + " $$", "$4 $2 , $1 $2 in bay $3", nil},
+	{"^^ bay ## ?is|has|gets|with|:|= ## " + oneBay + " ,|;|and ?but|and ## ?of ?them " + inRest + " $$", "$4 $3 , $2 $3 in bay $1", nil},
+	{"^^ bay ## ?is|has|gets|with|:|= ## " + oneBay + " ,|;|and ?but|and none|no|zero " + inRest + " $$", "no $3 , $2 $3 in bay $1", nil},
 	{"^^ ## " + oneBay + " in bay ## ,|;|and ?but|and none|no|zero " + inRest + " $$", "no $2 , $1 $2 in bay $3", nil},
 }
 
@@ -65,16 +68,23 @@ var givesIt = scan.WordSet("make call say set put it that use take go")
 // changesVerb are the verbs that change something by an amount.
 var changesVerb = scan.WordSet("lower raise lose drop add take cut shave trim widen narrow tighten loosen shrink reduce increase lift shorten lengthen close open move remove")
 
+// hasVerb are the verbs that tell how it shall be.
+var hasVerb = scan.WordSet("have use get build go keep do")
+
 // likedBetter are the words of what is liked better than something else.
 var likedBetter = scan.WordSet("rather sooner")
 
 // ratherThan leaves out what is not to be done where something else is liked better: "I'd rather lose a board than raise the wall".
 func ratherThan(atoms []scan.Atom) []scan.Atom {
 	n := len(atoms)
-	if n < 7 || atoms[0].Text != "i" && atoms[0].Text != "we" || atoms[1].Text != "would" && atoms[1].Text != "had" || !likedBetter[atoms[2].Text] || !changesVerb[atoms[3].Text] {
+	verb := 1
+	if n > 2 && (atoms[0].Text == "i" || atoms[0].Text == "we") && (atoms[1].Text == "would" || atoms[1].Text == "had") {
+		verb = 3
+	}
+	if n < verb+4 || !likedBetter[atoms[verb-1].Text] || !changesVerb[atoms[verb].Text] && !hasVerb[atoms[verb].Text] {
 		return atoms
 	}
-	for i := 5; i+1 < n; i++ {
+	for i := verb + 2; i+1 < n; i++ {
 		if atoms[i].Text != "than" {
 			continue
 		}
@@ -86,7 +96,10 @@ func ratherThan(atoms []scan.Atom) []scan.Atom {
 				return atoms
 			}
 		}
-		return atoms[3:i]
+		if hasVerb[atoms[verb].Text] {
+			return atoms[:i]
+		}
+		return atoms[verb:i]
 	}
 	return atoms
 }
