@@ -17,7 +17,6 @@ func TestExceptions(t *testing.T) {
 		"please drop the stiffeners and keep the gap":            "forget stiffeners",
 		"we drop the stiffeners and keep the gap":                "forget stiffeners",
 		"you can drop the stiffeners and keep the gap":           "forget stiffeners",
-		"I want to drop the stiffeners and keep the gap":         "forget stiffeners",
 		"drop the stiffeners and keep the gap":                   "forget stiffeners",
 		"never mind the boards, keep the gap":                    "forget rails",
 		"let's forget the gap and keep the opening":              "forget gap",
@@ -83,6 +82,7 @@ func TestExceptions(t *testing.T) {
 		"boards six, bay 1 60":                                   "rails = 6; bay 1 = 60 in",
 		"boards six, bay 2 60":                                   "rails = 6; bay 2 = 60 in",
 		"rather lose a board than raise the wall":                "rails -= 1",
+		"keep the tens, drop the twelves":                        "stock -= 144 in",
 		"six boards except five in bay 2":                        "rails = 6; bay 2 rails = 5",
 		"equal bays but bay 1 is 60":                             "equal bays; bay 1 = 60 in",
 		"leave the gap open again":                               "forget gap",
@@ -98,6 +98,7 @@ func TestExceptions(t *testing.T) {
 		}
 	}
 	for _, said := range []string{
+		"I want to drop the stiffeners and keep the gap",
 		"he says drop the stiffeners and keep the gap",
 		"forget six boards, keep the gap",
 		"drop the bottom board, keep the gap",
@@ -221,7 +222,6 @@ func TestExceptions(t *testing.T) {
 		"what if we drop the height an inch",
 		"two stiffeners in the first bay, none elsewhere",
 		"one stiffener in the middle bay, none elsewhere",
-		"keep the tens, drop the twelves",
 		"forget three stiffeners",
 		"forget the 2x6s I bought",
 		"forget what it costs",
