@@ -40,6 +40,9 @@ func figureLeft(r act.Reading, said string, atoms []scan.Atom, c act.Context) ac
 	if r.Ask != nil || c.Deep || c.Part || len(c.Settled) > 0 || slices.ContainsFunc(r.Acts, leavesFigures) {
 		return r
 	}
+	if r = questionLeft(r, said); r.Ask != nil {
+		return r
+	}
 	if reasonLeft.MatchString(strings.ToLower(said)) {
 		return r
 	}

@@ -9,6 +9,7 @@ import (
 	"saywright/grammar/askback"
 	"saywright/grammar/lex"
 	"saywright/grammar/lexicon"
+	"saywright/grammar/scan"
 	"saywright/solver/exact"
 )
 
@@ -19,7 +20,8 @@ import (
 type namedPart struct {
 	words  string // of the token, parted by blanks; all where it is empty
 	told   []string
-	beside bool // it counts only with a figure beside it, as "wall 48" and "six rails"
+	beside bool           // it counts only with a figure or a change beside it, as "wall 48", "six rails" and "another board"
+	unless *regexp.Regexp // words by which it is told otherwise
 }
 
 var namedParts = map[string]namedPart{
@@ -38,13 +40,16 @@ var namedParts = map[string]namedPart{
 	"screw length": {words: "screw screws", told: []string{"screw"}},
 	"wall height":  {words: "height", told: []string{"height"}},
 	"post height":  {told: []string{"post height"}},
-	"wall":         {words: "wall", told: []string{"wall height", "overall", "rails", "drop", "centers", "span"}, beside: true},
-	"rail":         {words: "rail rails board boards slat slats plank planks", told: []string{"rail", "board", "have", "stock", "price", "extra", "gap", "tolerance", "fit", "spare", "cut"}, beside: true},
+	"wall":         {words: "wall", told: []string{"wall height", "overall", "rails +=", "rails -=", "most rails", "drop", "centers", "span"}, beside: true},
+	"rail":         {words: "rail rails board boards slat slats plank planks", told: []string{"rail", "board", "have", "stock", "price", "extra", "tolerance", "fit", "spare", "cut"}, beside: true, unless: apartSaid},
 	"added post":   {words: "post posts", told: []string{"post", "opening", "price", "centers", "span", "overall"}, beside: true},
 }
 
+// apartSaid are words of what lies between rails, beside them or under them.
+var apartSaid = regexp.MustCompile(`\b(?:apart|asunder|between|room|up|above|off|closer|nearer|play|spaced|spacing|from|start|sits?|rides?|clear)\b`)
+
 // staysSaid tells that what is named behind it is to stay, is known, or is not what is asked after.
-var staysSaid = regexp.MustCompile(`\b(?:keep|keeps|keeping|kept|leave|leaves|leaving|know|happy|fine|same|hold|holding|without|for|given|with|within|aside from|apart from|besides|touching|changing|of|from|between|under|above|over|below|in|at|on|to)\b[^,;.0-9]{0,30}$`)
+var staysSaid = regexp.MustCompile(`\b(?:keep|keeps|keeping|kept|leave|leaves|leaving|know|happy|fine|same|hold|holding|without|for|given|with|within|aside from|apart from|besides|touching|changing|putting|building|making|of|from|between|under|above|over|below|in|at|on|to)\b[^,;.0-9]{0,30}$`)
 
 // partLeft asks back what is to be of a part that is in nothing of what was heard.
 func partLeft(r act.Reading, said string, tokens []lex.Token) act.Reading {
@@ -68,10 +73,11 @@ func partLeft(r act.Reading, said string, tokens []lex.Token) act.Reading {
 		if !ok || p.words != "" && !slices.Contains(strings.Fields(p.words), strings.ToLower(t.Text)) {
 			continue
 		}
-		if p.beside && !figureBeside(tokens, i) || slices.ContainsFunc(p.told, func(w string) bool { return strings.Contains(told, w) }) {
+		figure, change := besides(tokens, i)
+		if p.beside && !figure && !change || !change && p.unless != nil && p.unless.MatchString(said) || slices.ContainsFunc(p.told, func(w string) bool { return strings.Contains(told, w) }) {
 			continue
 		}
-		if t.At < len(runes) && staysSaid.MatchString(strings.ToLower(string(runes[:t.At]))) {
+		if t.At < len(runes) && staysSaid.MatchString(lastClause(strings.ToLower(string(runes[:t.At])))) {
 			continue
 		}
 		return askback.AskedBack(t.At, "What is to be with the "+strings.ToLower(t.Text)+"? Please say it by itself.", "gap 2, bottom gap 3")
@@ -79,10 +85,33 @@ func partLeft(r act.Reading, said string, tokens []lex.Token) act.Reading {
 	return r
 }
 
-// figureBeside reports whether a whole figure stands right before or behind a token.
-func figureBeside(tokens []lex.Token, i int) bool {
-	count := func(k int) bool {
-		return k >= 0 && k < len(tokens) && tokens[k].Kind == lexicon.Num && tokens[k].Amt != nil && tokens[k].Amt.Val.Less(exact.Int(1000))
+// besides reports whether a figure, and whether a word that changes, stands right before or behind a token.
+func besides(tokens []lex.Token, i int) (figure, change bool) {
+	for _, k := range []int{i - 1, i + 1} {
+		if k < 0 || k >= len(tokens) {
+			continue
+		}
+		switch t := &tokens[k]; t.Kind {
+		case lexicon.Num:
+			figure = figure || t.Amt != nil && t.Amt.Val.Less(exact.Int(1000))
+		case lexicon.Another:
+			change = true
+		case lexicon.Up, lexicon.Down, lexicon.Move, lexicon.Change, lexicon.More: // "wall up an inch", "one more board", but "nudge the slats closer"
+			change = change || tokens[i].Key() == "wall" || countedMore[strings.ToLower(t.Text)]
+		}
 	}
-	return count(i-1) || count(i+1)
+	return figure, change
 }
+
+// lastClause is what of a text stands behind its last "and", "but" or "then".
+func lastClause(text string) string {
+	for _, w := range []string{" and ", " but ", " then "} {
+		if at := strings.LastIndex(text, w); at >= 0 {
+			text = text[at+len(w):]
+		}
+	}
+	return text
+}
+
+// countedMore are words that add parts, or take some away.
+var countedMore = scan.WordSet("more extra additional less fewer")

@@ -80,7 +80,7 @@ var exceptions = []hear.OpenWay{
 	// What is left over, and what may be as it likes.
 	{Looks: asksAny, Way: asWay(`\b{gets|takes|is|has|be|opening|doorway|gap|bay|bottom gap|height|under|bottom|span} {what is|what 's|whatever is|whatever 's|all that is|what there is|what} left\b|^{and|so|but|then }*{what is|what 's|whatever is} left {over }?{goes|is for|is the|to go|should go|go|belongs|under|in|into|at}\b|\b` + `{gap|bay|opening|doorway|span|height|rails|spacing} {is|are|be }?what {it|they} {may|will|likes?|wants?|can|must|is|are|needs?|takes?}\b|\b{bay|opening} {Number} {is|gets|takes|has|be }?{what is|whatever is} left\b`), Not: asWay(`\?`), Ask: whatRest},
 	// All of them but some: what it is at those is not said.
-	{Looks: valued, Way: asWay(`\b` + leavesOut + ` ` + oneLeftOut + `{ Stop}*$|\b{except|except for|but not|but|bar|save|other than|apart from} {in|on|at|for} {the }?{[0-9]+ ?x ?[0-9]+|Number by [a-z]+}( ?s)?{ Stop}*$`), Not: anyWordOf(`forget|drop|clear|scrap|undo|wipe|dump|toss|throw|keep|ditch|lose|erase|nothing|none left|anything`), Ask: whatThere},
+	{Looks: valued, Way: asWay(`\b` + leavesOut + ` ` + oneLeftOut + `{ Stop}*$|\b{except|except for|but not|but|bar|save|other than|apart from} {in|on|at|for} {the }?{[0-9]+ ?x ?[0-9]+|Number by [a-z]+}( ?s)?{ Stop}*$`), Not: anyWordOf(`forget|drop|clear|scrap|undo|wipe|dump|toss|throw|keep|ditch|lose|erase|nothing|none left|anything|gaps?|gap|(not the posts)`), Ask: whatThere},
 }
 
 // bayGoes asks what becomes of a bay that is left out.

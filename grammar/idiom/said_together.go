@@ -55,6 +55,11 @@ var stayTurns = []phrase.Placed{
 }
 
 var togetherTurns = []phrase.Placed{
+	// A limit at the other end.
+	{"?, but|and|yet not over|above|beyond|past|exceeding #", "and at most $1", nil},
+	{"?, but|and|yet not under|below #", "and at least $1", nil},
+	// What goes down is lowered; the floor falls. A budget goes down, too.
+	{anyOne + " goes|go|went down ?by #", "$1 down by $2", nil},
 	// One change of two.
 	{"^ ?both " + anyOne + " and " + anyOne + " " + eachOf + " ?by|a " + oneMore + " " + asMuch + " " + eachOf + " $", "$1 $3 $4 , $2 $3 $4", endsPlain},
 	{"^ what if ?both " + anyOne + " and " + anyOne + " ?is|are|was|were|be " + eachOf + " ?by|a " + oneMore + " " + asMuch + " " + eachOf + " $", "what if $1 $3 $4 and $2 $3 $4", endsPlain},

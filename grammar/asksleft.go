@@ -1,0 +1,38 @@
+package grammar
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"saywright/grammar/act"
+	"saywright/grammar/askback"
+)
+
+// What a line asks is asked by what was heard of it, as its figures are told (figuresleft.go): "how high would six rails at two and a half be" is no trial
+// of six rails alone.
+
+// askedAfter are the ways to ask after something by a word of its own.
+var askedAfter = regexp.MustCompile(`(?:^|[,;.] )(?:(?:so|and|but|ok|okay|well|then|now|hey|say|tell me) )*how (?:high|tall|wide|long|many|much|deep) |\b(?:do|will|would|should|did) (?:i|we|you|it|they) (?:still |really |also |even )?need (?:a|an|any|another|more|stiffeners|posts)\b|(?:be|get|come out|work out) (?:any )?cheaper\b`)
+
+// answered is a question that is answered in the same breath: "how many rails? six".
+var answered = regexp.MustCompile(`\? *[a-z0-9]`)
+
+// questionLeft asks back what is asked where nothing of what was heard asks.
+func questionLeft(r act.Reading, said string) act.Reading {
+	if r.Ask != nil || len(r.Acts) == 0 || slices.ContainsFunc(r.Acts, asksSomething) {
+		return r
+	}
+	low := strings.ToLower(said)
+	if at := askedAfter.FindStringIndex(low); at != nil && !strings.Contains(low, "how many times") && !answered.MatchString(low[at[0]:]) {
+		q := askback.WhatToKnow.Ask()
+		q.Example = "what if six rails, then how tall is the wall"
+		return askback.BackAt(len([]rune(low[:at[0]])), q)
+	}
+	return r
+}
+
+// asksSomething reports whether an act asks, or holds something against what stands.
+func asksSomething(a act.Act) bool {
+	return a.Kind != act.State && a.Kind != act.WhatIf && a.Kind != act.Check && a.Kind != act.Forget
+}
