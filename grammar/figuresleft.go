@@ -36,7 +36,7 @@ var reasonLeft = regexp.MustCompile(`\b(?:` + strings.Join([]string{
 }, "|") + `)\b`)
 
 // figureLeft asks back what a figure is of that is in nothing of what was heard.
-func figureLeft(r act.Reading, said string, atoms []scan.Atom, c act.Context) act.Reading {
+func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Context) act.Reading {
 	if r.Ask != nil || c.Deep || c.Part || len(c.Settled) > 0 || slices.ContainsFunc(r.Acts, leavesFigures) {
 		return r
 	}
@@ -52,14 +52,14 @@ func figureLeft(r act.Reading, said string, atoms []scan.Atom, c act.Context) ac
 	}
 	tokens := lex.Tokens(atoms, c)
 	if groupsOf(atoms) <= told.count {
-		return partLeft(r, said, tokens)
+		return partLeft(r, line, said, tokens)
 	}
 	for _, t := range tokens {
 		if t.Kind == lexicon.Num && t.Amt != nil && !told.tell(t) {
 			return askback.AskedBack(t.At, "What is "+t.Text+" meant for? Please name it with its figure.", "gap 2, bottom gap 3")
 		}
 	}
-	return partLeft(r, said, tokens)
+	return partLeft(r, line, said, tokens)
 }
 
 // leavesFigures reports whether an act asks after what stands, whose figure need not be told again: "why is it five rails".

@@ -40,7 +40,7 @@ var namedParts = map[string]namedPart{
 	"screw length": {words: "screw screws", told: []string{"screw"}},
 	"wall height":  {words: "height", told: []string{"height"}},
 	"post height":  {told: []string{"post height"}},
-	"wall":         {words: "wall", told: []string{"wall height", "overall", "rails +=", "rails -=", "most rails", "drop", "centers", "span"}, beside: true},
+	"wall":         {words: "wall", told: []string{"wall height", "overall", "rails +=", "rails -=", "most rails", "drop", "centers", "span"}, beside: true, unless: buildSaid},
 	"rail":         {words: "rail rails board boards slat slats plank planks", told: []string{"rail", "board", "have", "stock", "price", "extra", "tolerance", "fit", "spare", "cut"}, beside: true, unless: apartSaid},
 	"added post":   {words: "post posts", told: []string{"post", "opening", "price", "centers", "span", "overall"}, beside: true},
 }
@@ -48,11 +48,14 @@ var namedParts = map[string]namedPart{
 // apartSaid are words of what lies between rails, beside them or under them.
 var apartSaid = regexp.MustCompile(`\b(?:apart|asunder|between|room|up|above|off|closer|nearer|play|spaced|spacing|from|start|sits?|rides?|clear)\b`)
 
+// buildSaid are words that only tell what is built: "we're putting up a low wall".
+var buildSaid = regexp.MustCompile(`\b(?:putting up|building|planning|making|doing|want to build|going to build)\b`)
+
 // staysSaid tells that what is named behind it is to stay, is known, or is not what is asked after.
-var staysSaid = regexp.MustCompile(`\b(?:keep|keeps|keeping|kept|leave|leaves|leaving|know|happy|fine|same|hold|holding|without|for|given|with|within|aside from|apart from|besides|touching|changing|putting|building|making|of|from|between|under|above|over|below|in|at|on|to)\b[^,;.0-9]{0,30}$`)
+var staysSaid = regexp.MustCompile(`\b(?:keep|keeps|keeping|kept|leave|leaves|leaving|know|happy|fine|same|hold|holding|without|for|given|with|within|aside from|apart from|besides|touching|changing|of|from|between|under|above|over|below|in|at|on|to)\b[^,;.0-9]{0,30}$`)
 
 // partLeft asks back what is to be of a part that is in nothing of what was heard.
-func partLeft(r act.Reading, said string, tokens []lex.Token) act.Reading {
+func partLeft(r act.Reading, line, said string, tokens []lex.Token) act.Reading {
 	if r.Ask != nil {
 		return r
 	}
@@ -63,7 +66,7 @@ func partLeft(r act.Reading, said string, tokens []lex.Token) act.Reading {
 			told += a.Name.String() + ";"
 		}
 	}
-	runes := []rune(said)
+	runes := []rune(line)
 	for i := range tokens {
 		t := &tokens[i]
 		if t.Kind != lexicon.Part {

@@ -26,7 +26,7 @@ const (
 var (
 	whatThere   = hear.OpenQuestion("And what is it there?", "two stiffeners, bay 1 no stiffeners")
 	countsInAll = hear.OpenQuestion("How many in all?", "7 rails")
-	withOrNot   = hear.OpenQuestion("How much is it by itself, with nothing left out?", "span 12 ft")
+	withOrNot   = hear.OpenQuestion("By itself, how long is it with nothing left out?", "span 12 ft")
 	whichThen   = hear.OpenQuestion("Which ones, then?", "rail size 2x6")
 	whatsSold   = hear.OpenQuestion("Which lengths do they have?", "they sell tens and sixteens")
 	fewerOrOpen = hear.OpenQuestion("So many fewer, or the count open again?", "one rail less")
@@ -55,7 +55,7 @@ var exceptions = []hear.OpenWay{
 	// A board, a bay or a post that goes.
 	{Looks: noBottomGap, Way: asWay(`\b{leave|skip|take|leave off|leave out|take out|take off|drop|forget|lose|omit|remove|never mind|cut out|pull|pull off|pull out|ditch|scrap|get rid of|no|without|do without}{ about|off|out|away}? ` + bottomOne + `\b`), Not: asWay(`\b{gap|space|clearance|height|to|by|down|another|inch|inches|foot|half|quarter|eighth} `), Ask: oneFewer},
 	{Looks: forgetsOf(solver.WallHeight), Way: asWay(`\blast {rail|board|slat|plank|one}\b`), Ask: oneFewer},
-	{Looks: forgetsOf(solver.Bay), Way: asWay(`\b{leave|leave out|skip|take|take out|omit|miss|miss out|keep} {the|my|our }?{bay Number|[a-z]+ bay}\b`), Not: anyWordOf(`again|width|figure|back|each|every|up to`), Ask: bayGoes},
+	{Looks: forgetsOf(solver.Bay), Way: asWay(`\b{leave|leave out|skip|take|take out|omit|miss|miss out} {the|my|our }?{bay Number|[a-z]+ bay}\b`), Not: anyWordOf(`again|width|figure|back|each|every|up to`), Ask: bayGoes},
 	{Looks: forgetsOf(solver.PostSize), Way: asWay(`\b{the|a|that|this|my|our|one} post\b`), Not: anyWordOf(`size|sizes|lumber|x|by|posts`), Ask: whichPost},
 	{Looks: hear.KindOf(act.Forget), Way: asWay(`\b{half|one|a|an|most|some|part|a third|two|three|a few|Number} {of|the|my|our|a }*{rails?|boards?|slats?|planks?|posts?|stiffeners?|bays?|brackets?|budget|money|lumber|stock|spare|gap} ` + goneOrNot + `\b`), Ask: askback.Meant.Open("one rail fewer")},
 	{Looks: hear.KindOf(act.Forget), Way: asWay(`\bkeep {the|my|our} {[a-z]+ }{1,2}{down|low|small|tight|short|within reason|reasonable|up}{ Stop}*$`), Ask: askback.Meant.Open("gap at most 3")},
