@@ -16,7 +16,7 @@ func TestJoined(t *testing.T) {
 		// What is sold, and what is not.
 		"tens but no twelves":                             "stock = 120 in; stock -= 144 in",
 		"they have twelves, no sixteens":                  "stock = 144 in; stock -= 192 in",
-		"only twelves, no tens":                           "stock = 144 in",
+		"only twelves, no tens":                           "stock = 144 in; stock -= 120 in",
 		"they have tens too but no twelves":               "stock += 120 in; stock -= 144 in",
 		"they have tens again but no twelves":             "stock += 120 in; stock -= 144 in",
 		"eights and tens but no twelves":                  "stock = 96 in, 120 in; stock -= 144 in",

@@ -33,7 +33,7 @@ var (
 	oneFewer    = hear.OpenQuestion("One rail fewer?", "one rail less", "rails -= 1")
 	boardsHad   = hear.OpenQuestion("The count of rails, or boards that you have?", "forget rails", "forget rails")
 	whichPost   = hear.OpenQuestion("The size of the posts, or the post added?", "forget added posts", "forget post size", "forget added posts")
-	whatRest    = hear.OpenQuestion("How much is that?", "opening 36")
+	whatRest    = askback.HowMuchIs.Open("opening 36", "that")
 )
 
 // exceptions are such lines, each with what is heard of it.
