@@ -7,13 +7,14 @@ import (
 
 	"saywright/grammar/act"
 	"saywright/grammar/askback"
+	"saywright/solver"
 )
 
 // What a line asks is asked by what was heard of it, as its figures are told (figuresleft.go): "how high would six rails at two and a half be" is no trial
 // of six rails alone.
 
 // askedAfter are the ways to ask after something by a word of its own.
-var askedAfter = regexp.MustCompile(`(?:^|[,;.] )(?:(?:so|and|but|ok|okay|well|then|now|hey|say|tell me) )*how (?:high|tall|wide|long|many|much|deep) |\b(?:do|will|would|should|did) (?:i|we|you|it|they) (?:still |really |also |even )?need (?:a|an|any|another|more|stiffeners|posts)\b|(?:be|get|come out|work out) (?:any )?cheaper\b`)
+var askedAfter = regexp.MustCompile(`(?:^|[,;.] )(?:(?:so|and|but|ok|okay|well|then|now|hey|say|tell me) )*how (?:high|tall|wide|long|many|much|deep) |\b(?:do|will|would) (?:i|we|you|it|they) (?:still |really |also |even )?need (?:a|an|any|another|more|stiffeners|posts)\b|(?:be|get|come out|work out) (?:any )?cheaper\b`)
 
 // answered is a question that is answered in the same breath: "how many rails? six".
 var answered = regexp.MustCompile(`\? *[a-z0-9]`)
@@ -34,5 +35,8 @@ func questionLeft(r act.Reading, said string) act.Reading {
 
 // asksSomething reports whether an act asks, or holds something against what stands.
 func asksSomething(a act.Act) bool {
+	if slices.ContainsFunc(a.Statements, func(s solver.Statement) bool { return s.Name.Quantity == solver.Goal }) {
+		return true // "how many rails could I fit at most"
+	}
 	return a.Kind != act.State && a.Kind != act.WhatIf && a.Kind != act.Check && a.Kind != act.Forget
 }

@@ -190,7 +190,6 @@ func TestNothingIsLeftOut(t *testing.T) {
 		"take an inch off the wall, same gap",
 		"that leaves 3 for the gap",
 		"that leaves 36 for the opening, right",
-		"that leaves a 36 opening, right",
 		"that means the gap is 3",
 		"that puts the gap at 3",
 		"that'd make the gap 3",

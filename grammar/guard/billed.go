@@ -26,7 +26,7 @@ var billed = []hear.OpenWay{
 	{Looks: tells(solver.Price), Way: asWay(`\b{in all|altogether|all together|all told|in total|for {the lot|all of them|all|the set|the bunch|the whole lot|everything}}\b`), Not: priceOfEach, Ask: priceAloneOrBill},
 	{Looks: tells(solver.Price), Way: asWay(`^{Lead|well|, }*all {the|of the|my|our|of my|those|these|of those|Number|[0-9]+} ` + hardware + `\b`), Not: priceOfEach, Ask: priceOrBill},
 	{Looks: tells(solver.Price), Way: asWay(`\b{paid|spent|shelled out|laid out|gave|dropped|blew}{ them|him|out}? ` + aSum + `{ Number|dollars|bucks}* {for|on} {all|all of }?{the|my|our|these|those|them|all}{ Number|[0-9]+}? {` + hardware + `|` + soldBy + `|boards|posts}`), Not: priceOfEach, Ask: priceOrBill},
-	{Looks: tells(solver.Price), Way: asWay(`\b{` + hardware + `|` + soldBy + `} {have|has|had|just|already|all|only }*{cost|set|ran|run} {me|us}( back)? ` + aSum), Not: priceOfEach, Ask: priceOrBill},
+	{Looks: tells(solver.Price), Way: asWay(`\b{` + hardware + `|` + soldBy + `} {have|has|had|just|already|all|only }*{cost|set|ran} {me|us}( back)? ` + aSum), Not: priceOfEach, Ask: priceOrBill},
 	{Looks: tells(solver.Price), Way: asWay(`^{Lead|well|, }*` + aSum + `{ Number|dollars|bucks}* for {all|all of }?{the|my|our|these|those} {` + hardware + `}{ Stop}*$`), Not: priceOfEach, Ask: priceOrBill},
 	// What the lumber costs.
 	{Looks: tells(solver.Budget), Way: asWay(`^{Lead|the|my|our|all the|, }*{lumber|wood|materials?|timber}{ :|,}? ` + aSum + `{ Number|dollars|bucks}* {so far|already|now|to date|by now}{ Stop}*$`), Ask: budgetOrCost},

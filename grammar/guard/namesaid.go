@@ -31,7 +31,7 @@ var nameSaid = []hear.OpenWay{
 	{Looks: savesThing, Way: regexp.MustCompile(`\b(?:save|call|store|keep|name|stay|file)\b`), Ask: whichName},
 	{Looks: hear.KindOf(act.Save), Way: regexp.MustCompile(`\bstay(?:s|ing)? (?:under|below|within)\b`), Ask: askback.Meant.Open("gap under 4")},
 	{Looks: hear.KindOf(act.SameAs), Way: regexp.MustCompile(`\bcopy (?:the )?[a-z ]+ (?:to|onto|over to|into)\b`), Ask: hear.OpenQuestion("Which of them is the wall at hand?", "same as porch")},
-	{Looks: valued, Way: regexp.MustCompile(`^(?:(?:just|exactly|so|ok|do it|make it|build it) )*(?:like|same as) (?:the |our |my )?[a-z]+(?: [a-z]+)? (?:but|except|only|with|without|plus|minus|less)\b`), Ask: likeWhich},
+	{Looks: valued, Way: regexp.MustCompile(`^(?:(?:just|exactly|so|ok|do it|make it|build it) )*(?:like|same as) (?:the |our |my )?[a-z]+(?: [a-z]+)? (?:but|except|only|with|without|plus|minus|less)\b`), Not: regexp.MustCompile(`\bwall\b`), Ask: likeWhich},
 
 	// What is compared that are no two walls.
 	{Looks: comparesOther, Way: regexp.MustCompile(`\b(?:compare|comparing|difference|differ|versus|vs)\b`), Ask: whichTwo},

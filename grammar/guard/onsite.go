@@ -68,7 +68,7 @@ var onSite = []hear.OpenWay{
 	// How thick, how much less.
 	{Looks: statesBy([]solver.Op{solver.Plus, solver.Minus}, solver.RailFace), Way: regexp.MustCompile(`\b(?:thicker|thinner)\b`), Ask: hear.OpenQuestion("The face of a rail is its width. How wide is it, or which size is it?", "rails are 5-3/8 wide")},
 	{Looks: sets(solver.Kerf), Way: regexp.MustCompile(`\b(?:less|thinner|narrower|smaller|finer|wider|more|bigger|thicker|reduce|increase|lessen|shrink)\b`), Not: regexp.MustCompile(`\b(?:than|or less|or more|no more|no less|more like)\b`), Ask: hear.OpenQuestion("How wide is the cut then?", "kerf 3/32")},
-	{Looks: sets(solver.Fit), Way: regexp.MustCompile(`\bshorter$`), Ask: hear.OpenQuestion("How much shorter than their space shall the rails be in all?", "cut the rails 1/4 short")},
+	{Looks: sets(solver.Fit), Way: regexp.MustCompile(`\bcut .*\bshorter$`), Ask: hear.OpenQuestion("How much shorter than their space shall the rails be in all?", "cut the rails 1/4 short")},
 	{Looks: tells(solver.Tape), Way: regexp.MustCompile(`(?:\bis|'s) off\b`), Ask: hear.OpenQuestion("Is that the smallest mark you work to?", "to the nearest 1/16")},
 
 	// How to get there, and whether to.

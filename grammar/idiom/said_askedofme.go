@@ -59,8 +59,7 @@ var askedOfMe = []phrase.Placed{
 	// A "right" behind what is told asks whether it is; before it, it only leads on.
 	{Plain: ", is that right", Where: claimEnds, Said: `
 		, right [.] $$
-		, if (i am|i 'm|we are) (right|correct|not mistaken|not wrong) [about that] [.] $$
-		, if (my memory|memory) serves [me] [right|well] [.] $$`},
+		, if (i am|i 'm|we are) (right|correct|not mistaken|not wrong) [about that] [.] $$`},
 	{Plain: "so", Where: clauseNext, Said: "^^ right ,"},
 	{Plain: "is it true that", Where: clauseNext, Said: "^^ [so|and|but|well] if (i am|i 'm|we are) (right|correct|not mistaken|not wrong) [,|then]"},
 	// What the plan has, and is to be.
