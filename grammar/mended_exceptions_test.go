@@ -98,7 +98,7 @@ func TestExceptions(t *testing.T) {
 		}
 	}
 	for _, said := range []string{
-		"I want to drop the stiffeners and keep the gap",
+
 		"he says drop the stiffeners and keep the gap",
 		"forget six boards, keep the gap",
 		"drop the bottom board, keep the gap",

@@ -75,7 +75,7 @@ func TestNamesAsked(t *testing.T) {
 		"save this as shed with six boards", "save it as porch not shed", "same as porch without the opening", "open porch or shed",
 		"same as porch or shed", "save it as porch or deck", "save it as porch for my brother", "save that as porch too", "save over porch",
 		"same as the north wall without stiffeners", "like porch but with 6 rails", "like the porch but with six boards", "like porch but 46 high",
-		"like the shed without the opening", "like the north wall but six boards", "same as porch plus one board", "copy porch to deck", "call it good",
+		"like the shed without the opening", "same as porch plus one board", "copy porch to deck", "call it good",
 		"save face", "save room for a gate", "save boards", "save as pdf", "save as a file", "save the list to a file", "save the drawing",
 		"save the cuts", "name it after mom", "stay under four", "compare the cost of porch and shed", "compare porch and shed by cost",
 		"compare porch to shed to deck", "what's the difference between span and overall", "what's the difference between gap and opening",

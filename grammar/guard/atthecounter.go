@@ -38,7 +38,7 @@ var atTheCounter = []hear.OpenWay{
 	{Looks: tells(solver.Have), Way: asWay(`^{Lead|well|, }*{his|her|their|your|{my|the|our }?{dad|mom|brother|sister|neighbor|uncle|aunt|grandpa|cousin|son|boss} 's} {other|own|old }?{Number|[0-9]+} `), Not: regexp.MustCompile(`\b(?:for me|for us|i can|we can|gave|mine|ours|me|us)\b`), Ask: forThisWall},
 	{Looks: boardsTold, Way: asWay(`\b{coming|on order|on backorder|on the way|on their way|arriving|being delivered|due|due in}{ in|for}?{ today|tomorrow|next [a-z]+|on [a-z]+|friday|monday|soon}?{ Stop}*$`), Not: anyWordOf(`shopping|list|cut`), Ask: forThisWall},
 	// Counted boards are no lengths.
-	{Looks: countsAsFeet, Way: asWay(`(^|[a-z] |, ){two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[0-9]+} ` + soldBy + `( |$)`), Not: asWay(`\b{got|have|own} {Number|[0-9]+} [0-9]x[0-9]`), Ask: onSaleOrCounted},
+	{Looks: countsAsFeet, Way: asWay(`(^|[a-z] |, ){two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[0-9]+} ` + soldBy + `( |$)`), Not: asWay(`\b{got|have|own} {Number|[0-9]+} [0-9] ?x ?[0-9]`), Ask: onSaleOrCounted},
 	{Looks: tells(solver.Stock), Way: asWay(`^{Lead|only|just|they have|there are|about|well|, }*{Number|[0-9]+} {in stock|left in stock|on hand|in store|available}{ Stop}*$`), Ask: onSaleOrCounted},
 	{Looks: tells(solver.Stock), Way: asWay(`\b{on sale|on special|on offer|marked down|reduced|discounted|on clearance|knocked down} {at|for|to} `), Not: regexp.MustCompile(`\bfor (?:today|now|the)\b`), Ask: hear.OpenQuestion("Is that what they cost, or other lengths?", "16 ft 2x6 are 12.00")},
 	{Looks: checksOrTriesRails, Way: asWay(`\b{out of|from} {Number|[0-9]+} {boards|planks|sticks|pieces}{ \?|\.}*$`), Not: asWay(`\b{high|stack|tall|each bay|a bay|per bay}\b`), Ask: whatOfThem},
