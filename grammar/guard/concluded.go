@@ -26,8 +26,8 @@ var concluded = []hear.OpenWay{
 	{Looks: setsFar, Way: asWay(`\byou {are|'re} allowed {a|an|to}\b|\b{they|the code|it|he|she|inspector} {lets?|allows?} {you|us|me} {go|have|use|build|do|a|an}\b`), Ask: hear.OpenQuestion("Is that the most it may be?", "gap at most 4")},
 	{Looks: triesLimit, Way: asWay(`\b{round|bring|take|get|push|go|bump|move|open} {the|it|them|that|this }*{gaps?|opening|wall|height|rails }?{up|down} to\b|\bget up to\b`), Not: asWay(`\b{most|least|limit|max|min|under|over|no more|no less}\b`), Ask: hear.OpenQuestion("Just that, or at most that?", "what if gap 3")},
 	// Of another wall.
-	{Looks: anyWord, Way: asWay(`\b{neighbors?|neighbours?|brother|sister|uncle|aunt|dad|father|cousin|friend|boss|guy} ?'s? {wall|gate|gap|fence|rails?|opening|posts?|height|boards|spacing|doorway}\b|\bdoes {the|my|our|his|her} {neighbor|brother|sister|uncle|aunt|cousin|friend|guy next door}{ [a-z]+}? {have|use|has}\b|\bdid {he|she|they} {use|do|have|build|choose|pick|leave|make|go with|put in|cut|set}{ Stop|\?}*$`), Not: asWay(`\b{mine|ours|this one|same as|like|as in|copy|than|lets? us|but|compared?|open|my wall|i want|we want|make|says?|said|drew|thinks?|wants?|check}\b`), Ask: thisWallToo},
-	{Looks: anyWord, Way: asWay(`^{Lead|, }*{the old|the other|the last|the previous|the existing|that old} {one|wall|fence|gate}( is|'s| was| had| has| ran) |^{Lead|, }*{in|on} {the|that|this|his|their} {example|video|movie|film|tutorial|article|magazine|picture|photo|show|blog|clip} `), Not: asWay(`\b{mine|ours|this one|here|same|make|but|so|want|let us|new}\b`), Ask: thisWallToo},
+	{Looks: valuedOrAsked, Way: asWay(`\b{neighbors?|neighbours?|brother|sister|uncle|aunt|dad|father|cousin|friend|boss|guy} ?'s? {wall|gate|gap|fence|rails?|opening|posts?|height|boards|spacing|doorway}\b|\bdoes {the|my|our|his|her} {neighbor|brother|sister|uncle|aunt|cousin|friend|guy next door}{ [a-z]+}? {have|use|has}\b|\bdid {he|she|they} {use|do|have|build|choose|pick|leave|make|go with|put in|cut|set}{ Stop|\?}*$`), Not: asWay(`\b{mine|ours|this one|same as|like|as in|copy|than|lets? us|but|compared?|open|my wall|i want|we want|make|says?|said|drew|thinks?|wants?|check}\b`), Ask: thisWallToo},
+	{Looks: valuedOrAsked, Way: asWay(`^{Lead|, }*{the old|the other|the last|the previous|the existing|that old} {one|wall|fence|gate}( is|'s| was| had| has| ran) |^{Lead|, }*{in|on} {the|that|this|his|their} {example|video|movie|film|tutorial|article|magazine|picture|photo|show|blog|clip} `), Not: asWay(`\b{mine|ours|this one|here|same|make|but|so|want|let us|new}\b`), Ask: thisWallToo},
 	// What is asked at its limit, or of another measure.
 	{Looks: func(a act.Act) bool {
 		return asksOf(solver.BottomGap)(a) || asksOf(solver.RailSize)(a) || asksOf(solver.Span)(a)
@@ -69,6 +69,9 @@ func unlessAlone(a act.Act, all []act.Act) solver.Question {
 
 // setsOfWall reports whether a value of the wall is set, not of the site.
 func setsOfWall(a act.Act) bool { return a.Kind == act.State && valuedButSite(a) }
+
+// valuedOrAsked reports whether a value is told, tried or checked, or something is asked after.
+func valuedOrAsked(a act.Act) bool { return valued(a) || a.Kind == act.Ask }
 
 // setsFar reports whether a length or a count is set to a value.
 func setsFar(a act.Act) bool {

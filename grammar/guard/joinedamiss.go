@@ -171,7 +171,7 @@ var joinedWays = slices.Concat(joinedAmiss, onSite, nameSaid, exceptions, joined
 var joinedIndex = sync.OnceValue(func() *ways.WayIndex { return ways.IndexWays(hear.WaysOf(joinedWays)) })
 
 // JoinedAmiss asks back where what was said side by side was heard as one thing, or as another.
-func JoinedAmiss(r act.Reading, said string) act.Reading {
+func JoinedAmiss(r act.Reading, said string, c act.Context) act.Reading {
 	if r.Ask != nil || len(r.Acts) == 0 {
 		return r
 	}
@@ -183,7 +183,11 @@ func JoinedAmiss(r act.Reading, said string) act.Reading {
 	}
 	index := joinedIndex()
 	may := index.In(said)
-	for i := range joinedWays {
+	table := joinedWays
+	if namesKnown(r.Acts, said, c) {
+		table = table[:len(joinedAmiss)+len(onSite)]
+	}
+	for i := range table {
 		if !may.Has(int32(i)) || !index.Matches(i, said) {
 			continue
 		}
