@@ -43,23 +43,25 @@ func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Conte
 	if r = questionLeft(r, said); r.Ask != nil {
 		return r
 	}
-	if reasonLeft.MatchString(strings.ToLower(said)) {
+	told := figuresTold(r.Acts)
+	fewer := groupsOf(atoms) > told.count
+	named := namedIn(r.Acts)
+	if !fewer && !partMissed(atoms, named) || reasonLeft.MatchString(strings.ToLower(said)) {
 		return r
 	}
-	told := figuresTold(r.Acts)
 	for _, set := range paraphrase.Steps {
 		atoms = set(atoms)
 	}
 	tokens := lex.Tokens(atoms, c)
-	if groupsOf(atoms) <= told.count {
-		return partLeft(r, line, said, tokens)
+	if !fewer {
+		return partLeft(r, line, said, named, tokens)
 	}
 	for _, t := range tokens {
 		if t.Kind == lexicon.Num && t.Amt != nil && !told.tell(t) {
 			return askback.AskedBack(t.At, "What is "+t.Text+" meant for? Please name it with its figure.", "gap 2, bottom gap 3")
 		}
 	}
-	return partLeft(r, line, said, tokens)
+	return partLeft(r, line, said, named, tokens)
 }
 
 // leavesFigures reports whether an act asks after what stands, whose figure need not be told again: "why is it five rails".
@@ -80,14 +82,14 @@ func groupsOf(atoms []scan.Atom) (n int) {
 
 // toldFigures are the figures of acts.
 type toldFigures struct {
-	values map[string]bool
+	values []exact.Rat
 	words  []string // names and sizes, as they are shown
 	count  int
 	prices bool
 }
 
 func figuresTold(acts []act.Act) *toldFigures {
-	t := &toldFigures{values: map[string]bool{}}
+	t := &toldFigures{}
 	for _, a := range acts {
 		for _, st := range a.Statements {
 			if st.Op != solver.Set || st.Value.Num.Sign() != 0 {
@@ -139,14 +141,23 @@ func (t *toldFigures) value(v solver.Value) {
 	}
 }
 
-// add takes in a figure: itself, without its sign, and what it is more or less than the whole by, in hundredths.
+// add takes in a figure.
 func (t *toldFigures) add(v exact.Rat) {
 	t.count++
-	share := v.Sub(exact.Int(1))
-	for _, w := range []exact.Rat{v, share, share.Mul(exact.Int(100))} {
-		t.values[w.String()] = true
-		t.values[w.Mul(exact.Int(-1)).String()] = true
-	}
+	t.values = append(t.values, v)
+}
+
+// has reports whether a figure was told: itself, without its sign, or as what is more or less than the whole, in hundredths too.
+func (t *toldFigures) has(v exact.Rat) bool {
+	return slices.ContainsFunc(t.values, func(w exact.Rat) bool {
+		share := w.Sub(exact.Int(1))
+		for _, told := range []exact.Rat{w, share, share.Mul(exact.Int(100))} {
+			if told.Cmp(v) == 0 || told.Mul(exact.Int(-1)).Cmp(v) == 0 {
+				return true
+			}
+		}
+		return false
+	})
 }
 
 // tell reports whether a figure of the line is among those told, as it is or in inches.
@@ -155,10 +166,10 @@ func (t *toldFigures) tell(tk lex.Token) bool {
 	if tk.Text == "one" || t.prices && v.IsInt() && tk.Amt.Unit == measure.Bare { // "one bracket is three ninety five"
 		return true
 	}
-	if t.values[v.String()] || t.values[v.Mul(exact.Int(12)).String()] || t.values[v.Mul(exact.Int(2)).String()] {
+	if t.has(v) || t.has(v.Mul(exact.Int(12))) || t.has(v.Mul(exact.Int(2))) {
 		return true
 	}
-	if tk.Amt.Per.Sign() != 0 && t.values[v.Mul(tk.Amt.Per).String()] || t.values[v.Mul(measure.Mm(1)).String()] {
+	if tk.Amt.Per.Sign() != 0 && t.has(v.Mul(tk.Amt.Per)) || t.has(v.Mul(measure.Mm(1))) {
 		return true
 	}
 	return slices.ContainsFunc(t.words, func(w string) bool {

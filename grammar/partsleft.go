@@ -54,17 +54,44 @@ var buildSaid = regexp.MustCompile(`\b(?:putting up|building|planning|making|doi
 // staysSaid tells that what is named behind it is to stay, is known, or is not what is asked after.
 var staysSaid = regexp.MustCompile(`\b(?:keep|keeps|keeping|kept|leave|leaves|leaving|know|happy|fine|same|hold|holding|without|for|given|with|within|aside from|apart from|besides|touching|changing|of|from|between|under|above|over|below|in|at|on|to)\b[^,;.0-9]{0,30}$`)
 
+// partOfWord are the parts by the words that may name them: a first look, before the line is cut into tokens.
+var partOfWord = func() map[string]string {
+	out := map[string]string{"bottom": "bottom gap", "lowest": "bottom gap", "underneath": "bottom gap"}
+	for key, p := range namedParts {
+		for _, w := range strings.Fields(p.words) {
+			out[w] = key
+		}
+	}
+	return out
+}()
+
+// partMissed reports whether a word of a line may name a part that is in nothing of what was heard.
+func partMissed(atoms []scan.Atom, told string) bool {
+	for i := range atoms {
+		key, ok := partOfWord[atoms[i].Text]
+		if ok && !slices.ContainsFunc(namedParts[key].told, func(w string) bool { return strings.Contains(told, w) }) {
+			return true
+		}
+	}
+	return false
+}
+
+// namedIn is all that acts name, as it is shown.
+func namedIn(acts []act.Act) string {
+	var told strings.Builder
+	for _, a := range acts {
+		told.WriteString(a.String() + ";" + a.Topic + ";")
+		if a.Name != nil {
+			told.WriteString(a.Name.String() + ";")
+		}
+	}
+	return told.String()
+}
+
 // partLeft asks back what is to be of a part that is in nothing of what was heard.
-func partLeft(r act.Reading, line, said string, tokens []lex.Token) act.Reading {
+func partLeft(r act.Reading, line, said, told string, tokens []lex.Token) act.Reading {
 	if r.Ask != nil {
 		return r
-	}
-	told := ""
-	for _, a := range r.Acts {
-		told += a.String() + ";" + a.Topic + ";"
-		if a.Name != nil {
-			told += a.Name.String() + ";"
-		}
 	}
 	runes := []rune(line)
 	for i := range tokens {

@@ -35,7 +35,7 @@ var nameSaid = []hear.OpenWay{
 	{Looks: valued, Way: regexp.MustCompile(`^(?:(?:just|exactly|so|ok|do it|make it|build it) )*(?:like|same as) (?:the |our |my )?[a-z]+(?: [a-z]+)?(?: ,)? (?:but|except|only|with|without|plus|minus|less)\b`), Not: regexp.MustCompile(`\bwall\b`), Ask: unlessLike},
 	{Looks: opensSeveral, Way: regexp.MustCompile(`\b(?:open|load|save|same as|like|copy|call|bring|pull|show|get|keep|name|store)\b`), Ask: whichName},
 	{Looks: hear.KindOf(act.SameAs), Way: regexp.MustCompile(`\b(?:as|like) (?:yesterday|mine|yours|his|hers|the (?:drawing|sketch|sheet|plan|picture|blueprint)|last (?:time|week|year)|before|above)(?: [.!])*$`), Ask: whichPlan},
-	{Looks: anyWord, Way: regexp.MustCompile(`\bsame (?:gaps?|spacing|height|opening|span|bays|rails|boards|size|posts) (?:as|like) (?:the |our |my )?(?:north|south|east|west|front|back|old|other|first|second|left|right|porch|deck|shed|house|garden|street|side) wall\b`), Ask: hear.OpenQuestion("How much is it there?", "gap 2-1/2")},
+	{Looks: anyWord, Way: regexp.MustCompile(`\bsame (?:gaps?|spacing|height|opening|span|bays|rails|boards|size|posts) (?:as|like) (?:the |our |my )?(?:north|south|east|west|front|back|old|other|first|second|left|right|porch|deck|shed|house|garden|street|side) wall\b`), Ask: hear.OpenQuestion("And how much is that, in inches?", "gap 2-1/2")},
 	{Looks: valued, Way: regexp.MustCompile(`^(?:(?:use|take|do|the|make it|ok|so) )*(?:porch|deck|shed|patio|veranda|barn|garage|cabin|sunroom) (?:but|with|without|except|minus|plus|only)\b`), Ask: unlessLike},
 
 	// What is compared that are no two walls.
@@ -75,7 +75,7 @@ func opensSeveral(a act.Act) bool {
 }
 
 // severalNames are the names of several walls, and those that go on as something else.
-var severalNames = regexp.MustCompile(`^both |^[a-z]+ and [a-z]+$| (?:plan|one|wall|design|version) for | (?:four|five|six|seven|[0-9]+) (?:rails?|boards?|slats?|posts?|bays?|stiffeners?)$| (?:first|after that|- .*)$| (?:when|if|once|after|before|unless|until) |^one of |^(?:wider|cheap|cheaper|cheapest|bigger|smaller|taller|higher|lower|longer|shorter|newer|newest|latest|better|best|any|all|some)$`)
+var severalNames = regexp.MustCompile(`^both | (?:plan|one|wall|design|version) for | (?:four|five|six|seven|[0-9]+) (?:rails?|boards?|slats?|posts?|bays?|stiffeners?)$| (?:first|after that|- .*)$| (?:when|if|once|after|before|unless|until) |^one of |^(?:wider|cheap|cheaper|cheapest|bigger|smaller|taller|higher|lower|longer|shorter|newer|newest|latest|better|best|any|all|some)$`)
 
 // checksNone reports whether it is claimed that there are none of a part.
 func checksNone(a act.Act) bool {
@@ -119,7 +119,7 @@ func savesThing(a act.Act) bool {
 }
 
 // nothingCompared are what is compared that is no wall.
-var nothingCompared = regexp.MustCompile(`^(?:left|right|top|bottom|bays? [a-z0-9]+|metric|inches|millimeters|units|.* as csv|.* and .*|(?:the )?(?:costs?|price|prices|cuts?|gap|gaps|opening|span|overall|centers|height|bay|bays|wall height|rails?|posts?|stiffeners?|bottom gap|kerf|fit|drop|tape|spare|trim|budget|before|after|cost of .*|price of .*|sixes|eights|tens|twelves|fourteens|sixteens|twenties)|.* (?:by|on|for) (?:the )?(?:cost|price|size|height|weight|looks)|.* (?:against|versus|vs) .*|prices? of .*|costs? of .*|an? (?:rail|board|slat|post|stiffener|gap|bay|bracket|opening|cap|anchor)|(?:one|two|three|four|five|six|seven|eight|nine|ten)(?: (?:rails?|boards?|slats?|posts?|bays?|stiffeners?))?|.* to .*|.* (?:high|wide|tall|long)|(?:with|without) .*|[0-9].*)$`)
+var nothingCompared = regexp.MustCompile(`^(?:left|right|top|bottom|bays? [a-z0-9]+|metric|inches|millimeters|units|.* as csv|(?:the )?(?:costs?|price|prices|cuts?|gap|gaps|opening|span|overall|centers|height|bay|bays|wall height|rails?|posts?|stiffeners?|bottom gap|kerf|fit|drop|tape|spare|trim|budget|before|after|cost of .*|price of .*|sixes|eights|tens|twelves|fourteens|sixteens|twenties)|.* (?:by|on|for) (?:the )?(?:cost|price|size|height|weight|looks)|.* (?:against|versus|vs) .*|prices? of .*|costs? of .*|an? (?:rail|board|slat|post|stiffener|gap|bay|bracket|opening|cap|anchor)|(?:one|two|three|four|five|six|seven|eight|nine|ten)(?: (?:rails?|boards?|slats?|posts?|bays?|stiffeners?))?|.* to .*|.* (?:high|wide|tall|long)|(?:with|without) .*|[0-9].*)$`)
 
 func comparesOther(a act.Act) bool {
 	return a.Kind == act.Compare && slices.ContainsFunc(a.Words, func(w string) bool { return nothingCompared.MatchString(strings.ToLower(w)) })
