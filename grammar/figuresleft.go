@@ -67,15 +67,22 @@ func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Conte
 // leavesFigures reports whether an act asks after what stands, whose figure need not be told again: "why is it five rails".
 func leavesFigures(a act.Act) bool { return a.Kind == act.Why || a.Topic == "shopping" }
 
-// groupsOf counts the figures of a line: words and digits of numbers that stand side by side are one.
+// withinFigure are what may stand within one figure: "2-1/2", "12 ft 6", "two and a half", "2 by 6".
+var withinFigure = scan.WordSet(`- / ' " ft foot feet x by and a`)
+
+// groupsOf counts the figures of a line, rather too few than too many.
 func groupsOf(atoms []scan.Atom) (n int) {
 	in := false
 	for i := range atoms {
-		numeric := atoms[i].Kind == scan.Digits || atoms[i].Kind == scan.Vulgar || atoms[i].Kind == scan.Word && chunk.SpelledNumber(atoms[i].Text)
-		if numeric && !in {
-			n++
+		switch {
+		case atoms[i].Kind == scan.Digits || atoms[i].Kind == scan.Vulgar || atoms[i].Kind == scan.Word && chunk.SpelledNumber(atoms[i].Text):
+			if !in {
+				n++
+			}
+			in = true
+		case in && !withinFigure[atoms[i].Text]:
+			in = false
 		}
-		in = numeric
 	}
 	return n
 }

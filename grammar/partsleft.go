@@ -7,6 +7,7 @@ import (
 
 	"saywright/grammar/act"
 	"saywright/grammar/askback"
+	"saywright/grammar/chunk"
 	"saywright/grammar/lex"
 	"saywright/grammar/lexicon"
 	"saywright/grammar/scan"
@@ -69,12 +70,22 @@ var partOfWord = func() map[string]string {
 func partMissed(atoms []scan.Atom, told string) bool {
 	for i := range atoms {
 		key, ok := partOfWord[atoms[i].Text]
+		if ok && namedParts[key].beside && !slices.ContainsFunc(atoms[max(0, i-2):min(len(atoms), i+4)], mayTell) {
+			continue
+		}
 		if ok && !slices.ContainsFunc(namedParts[key].told, func(w string) bool { return strings.Contains(told, w) }) {
 			return true
 		}
 	}
 	return false
 }
+
+// mayTell reports whether an atom may be part of a figure, or of a word that changes: see besides.
+func mayTell(a scan.Atom) bool {
+	return a.Kind == scan.Digits || a.Kind == scan.Vulgar || chunk.SpelledNumber(a.Text) || countedMore[a.Text] || changesWord[a.Text]
+}
+
+var changesWord = scan.WordSet("another up down off raise lower lift drop higher taller lowered raised shorter a an take bring put add go goes come comes")
 
 // namedIn is all that acts name, as it is shown.
 func namedIn(acts []act.Act) string {

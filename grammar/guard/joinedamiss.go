@@ -183,17 +183,15 @@ func JoinedAmiss(r act.Reading, said string, c act.Context) act.Reading {
 	}
 	index := joinedIndex()
 	may := index.In(said)
-	table := joinedWays
-	if namesKnown(r.Acts, said, c) {
-		table = table[:len(joinedAmiss)+len(onSite)]
-	}
-	for i := range table {
-		if !may.Has(int32(i)) || !index.Matches(i, said) {
+	names := len(joinedAmiss) + len(onSite) // where those of nameSaid begin
+	known := namesKnown(r.Acts, said, c)
+	for i := range joinedWays {
+		if !may.Has(int32(i)) || known && i >= names && i < names+len(nameSaid) {
 			continue
 		}
 		w := &joinedWays[i]
-		at := slices.IndexFunc(r.Acts, w.Looks)
-		if at < 0 || w.Not != nil && w.Not.MatchString(said) {
+		at := slices.IndexFunc(r.Acts, w.Looks) // before the expression, which takes longer
+		if at < 0 || !index.Matches(i, said) || w.Not != nil && w.Not.MatchString(said) {
 			continue
 		}
 		if q := w.Ask(r.Acts[at], r.Acts); q.Text != "" {
