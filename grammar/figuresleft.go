@@ -58,7 +58,7 @@ func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Conte
 	}
 	for _, t := range tokens {
 		if t.Kind == lexicon.Num && t.Amt != nil && !told.tell(t) {
-			return askback.AskedBack(t.At, "What is "+t.Text+" meant for? Please name it with its figure.", "gap 2, bottom gap 3")
+			return askback.AskedBack(t.At, "What is "+t.Text+" for? Please name it with its figure.", "gap 2, bottom gap 3")
 		}
 	}
 	return partLeft(r, line, said, named, tokens)

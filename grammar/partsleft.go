@@ -121,7 +121,7 @@ func partLeft(r act.Reading, line, said, told string, tokens []lex.Token) act.Re
 		if t.At < len(runes) && staysSaid.MatchString(lastClause(strings.ToLower(string(runes[:t.At])))) {
 			continue
 		}
-		return askback.AskedBack(t.At, "What is to be with the "+strings.ToLower(t.Text)+"? Please say it by itself.", "gap 2, bottom gap 3")
+		return askback.AskedBack(t.At, "And the "+strings.ToLower(t.Text)+"? Please say that by itself.", "gap 2, bottom gap 3")
 	}
 	return r
 }
