@@ -87,7 +87,7 @@ func readLine(line string, c act.Context) act.Reading {
 	if r, ok := openingInBay(line, said, atoms, c); ok {
 		return r
 	}
-	told := guard.WhichBay(reread.ReckonedFromThing(readChatter(atoms, c, readSpoken(line, atoms, c)), atoms), said, c)
+	told := guard.WhichBay(reread.ReckonedFromThing(readPlaced(atoms, c, readSpoken(line, atoms, c)), atoms), said, c)
 	return figureLeft(withLostQuestions(line, atoms, c, unlessSettled(guard.JoinedAmiss(told, said, c), line, c)), line, said, atoms, c)
 }
 

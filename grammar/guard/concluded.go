@@ -68,7 +68,9 @@ func unlessAlone(a act.Act, all []act.Act) solver.Question {
 }
 
 // setsOfWall reports whether a value of the wall is set, not of the site.
-func setsOfWall(a act.Act) bool { return a.Kind == act.State && valuedButSite(a) }
+func setsOfWall(a act.Act) bool {
+	return a.Kind == act.State && valuedButSite(a) && !hear.Stated(solver.Stock, solver.Price, solver.Extra, solver.Budget)(a)
+}
 
 // valuedOrAsked reports whether a value is told, tried or checked, or something is asked after.
 func valuedOrAsked(a act.Act) bool { return valued(a) || a.Kind == act.Ask }
