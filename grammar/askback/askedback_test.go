@@ -35,6 +35,31 @@ func TestQuestionsStandOnce(t *testing.T) {
 	}
 }
 
+// TestQuestionsAreShort holds every question that is worded anywhere in the grammar to under 15 words.
+func TestQuestionsAreShort(t *testing.T) {
+	worded := regexp.MustCompile(`(?:OpenQuestion\(|Text:\s*|AskedBack\([^"]*)"((?:[^"\\\\]|\\\\.)*)"`)
+	below, err := filepath.Glob("../*/*.go")
+	require.NoError(t, err)
+	files, err := filepath.Glob("../*.go")
+	require.NoError(t, err)
+	n := 0
+	for _, f := range append(files, below...) {
+		if strings.HasSuffix(f, "_test.go") {
+			continue
+		}
+		text, err := os.ReadFile(f)
+		require.NoError(t, err)
+		for _, m := range worded.FindAllStringSubmatch(string(text), -1) {
+			n++
+			require.Less(t, len(strings.Fields(m[1])), 15, "%s: %s", f, m[1])
+		}
+	}
+	require.Greater(t, n, 400)
+	for kind, row := range questionTexts {
+		require.Less(t, len(strings.Fields(row.text)), 15, kind)
+	}
+}
+
 // TestQuestionIsAboutWhatItNames finds what a question is about in its words and in its facts, whatever signs that holds.
 func TestQuestionIsAboutWhatItNames(t *testing.T) {
 	q := ReallyMeant.Ask("20 %", "spare")

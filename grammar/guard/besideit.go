@@ -39,7 +39,7 @@ var besideIt = []hear.OpenWay{
 	// What stays, or does the same.
 	{Looks: roundsEach, Way: regexp.MustCompile(`\bsame (?:gap|space|spacing)(?: [.!])*$`), Ask: besideAny(hear.OpenQuestion("Shall the gap stay what it was, or all gaps be alike?", "gap 2-1/2"))},
 	{Looks: changesOne, Way: regexp.MustCompile(`\b` + moreThan + `(?: ?,)? (?:and |but |with )?` + ownArticle + besideName + ` (?:is |are )?(?:the )?same(?: [.!])*$`), Ask: hear.OpenQuestion("Does it stay as it is, or change as much?", "wall 2 higher")},
-	{Looks: hear.Stated(solver.BottomGap), Way: regexp.MustCompile(`\b` + moreThan + `\b.*\b(?:same|too|likewise|as well|ditto)\b`), Ask: changesToo(hear.OpenQuestion("Is the bottom gap as wide as the others then, or wider by as much?", "bottom gap the same as the gap"))},
+	{Looks: hear.Stated(solver.BottomGap), Way: regexp.MustCompile(`\b` + moreThan + `\b.*\b(?:same|too|likewise|as well|ditto)\b`), Ask: changesToo(hear.OpenQuestion("Is the bottom gap as wide as the others, or wider by that?", "bottom gap the same as the gap"))},
 }
 
 // asksOpen is a question of such a line.

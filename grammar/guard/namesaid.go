@@ -17,7 +17,7 @@ import (
 
 var (
 	whichName    = askback.WhichName.Open("save porch")
-	nameByItself = hear.OpenQuestion("What is the name, and what else is wanted? Please say them one by one.", "open porch, then six boards")
+	nameByItself = hear.OpenQuestion("What is the name? Please say the rest by itself.", "open porch, then six boards")
 	whichPlan    = askback.WhichPlan.Open("same as porch")
 	whichTwo     = askback.CompareTwo.Open("compare porch, shed")
 	likeWhich    = hear.OpenQuestion("Is that like a wall that was saved?", "same as porch, then six boards")

@@ -22,10 +22,10 @@ const (
 )
 
 var (
-	itsLength  = hear.OpenQuestion("The wall's length is its span, clear between the end posts, or its overall length. Which?", "span a foot longer")
-	whereOrHow = hear.OpenQuestion("Is that how wide the opening is, or where it is, and measured from which end post?", "opening 30 from the left post")
-	nearEdge   = hear.OpenQuestion("How far is the near edge of the opening from that end post, and how wide is it?", "opening 30 from the left post, opening 36")
-	fromWhich  = hear.OpenQuestion("Where does the opening begin, seen from which end post, and how wide is it?", "opening 30 from the left post, opening 36")
+	itsLength  = hear.OpenQuestion("Longer by how much: the span between the posts, or overall?", "span a foot longer")
+	whereOrHow = hear.OpenQuestion("How wide it is, or how far from which end post?", "opening 30 from the left post")
+	nearEdge   = hear.OpenQuestion("How far is its near edge from that post, and how wide?", "opening 30 from the left post, opening 36")
+	fromWhich  = hear.OpenQuestion("Where does it begin, from which end post, and how wide?", "opening 30 from the left post, opening 36")
 	whichPosts = hear.OpenQuestion("Of all posts, the two end posts, or the added ones?", "end posts are 6x6")
 )
 
@@ -53,7 +53,7 @@ var onSite = []hear.OpenWay{
 	{Looks: tells(solver.PostFromLeft), Way: regexp.MustCompile(`\bposts\b.*\bfrom (?:the |my )?left\b.* (?:and|,) ` + wayDigits + `.*\bfrom (?:the |my )?right\b`), Ask: hear.OpenQuestion("Which post is where?", "post 1 60 from the left, post 2 40 from the right")},
 	{Looks: shiftsOpening, Way: regexp.MustCompile(`\b(?:closer|nearer) (?:to )?(?:the |my |our )?(?:left|right|middle|center|post|end|house|corner|wall)\b`), Ask: hear.OpenQuestion("Is it to be wider, or somewhere else?", "opening 30 from the left post")},
 	{Looks: opensFar, Way: regexp.MustCompile(`\b(?:centered|centred|center|middle)(?: is)? (?:on|at) ` + wayDigits), Ask: whereOrHow},
-	{Looks: rangesFar, Way: regexp.MustCompile(`(?:\bto|\band|-) ` + wayDigits), Not: regexp.MustCompile(`\b(?:wide|width|clear)\b`), Ask: hear.OpenQuestion("Is that how wide it may be, or from where to where it goes, seen from which end post?", "opening 30 from the left post, opening 36")},
+	{Looks: rangesFar, Way: regexp.MustCompile(`(?:\bto|\band|-) ` + wayDigits), Not: regexp.MustCompile(`\b(?:wide|width|clear)\b`), Ask: hear.OpenQuestion("How wide it may be, or from where to where it goes?", "opening 30 from the left post, opening 36")},
 	{Looks: statesBy([]solver.Op{solver.GT, solver.GE}, solver.Opening), Way: regexp.MustCompile(`\b` + theOpen + ` over (?:a foot|an inch|half|[0-9] |[0-9]$|1[0-7]\b)`), Ask: hear.OpenQuestion("Is that how wide the opening is, or how far it moves?", "opening at least 24")},
 	{Looks: narrowAside, Way: regexp.MustCompile(`\b(?:left|right|middle|center)\b`), Ask: hear.OpenQuestion("Is that how wide the opening is, or how far it moves?", "opening 30 from the left post")},
 	{Looks: tells(solver.Opening), Way: regexp.MustCompile(`\b` + theOpen + `\b.*\bshort of (?:the |my |our )?(?:left|right|middle|center|end|far|other|house)\b`), Ask: nearEdge},
@@ -65,9 +65,9 @@ var onSite = []hear.OpenWay{
 	{Looks: tells(solver.Opening), Way: regexp.MustCompile(`\b(?:instead of|rather than|not) ` + wayDigits + `[^,;]* from (?:the |my )?(?:left|right)\b`), Ask: whereOrHow},
 
 	// Ends of the wall that floor and gap do not tell apart.
-	{Looks: tells(solver.WallHeight, solver.Gap, solver.BottomGap), Way: regexp.MustCompile(`\b(?:at|from|by) (?:the |its )?(?:low|lower|high|higher|tall|short|shallow|deep|downhill|uphill|thick|thin|far|near|house|street) (?:end|side)\b`), Ask: hear.OpenQuestion("The wall is as high as it is at the left end post, and its gaps are the same all along. Which shall it be?", "wall 48 high, floor drops 1 in to the right")},
+	{Looks: tells(solver.WallHeight, solver.Gap, solver.BottomGap), Way: regexp.MustCompile(`\b(?:at|from|by) (?:the |its )?(?:low|lower|high|higher|tall|short|shallow|deep|downhill|uphill|thick|thin|far|near|house|street) (?:end|side)\b`), Ask: hear.OpenQuestion("I take it at the left end post. What is it there?", "wall 48 high, floor drops 1 in to the right")},
 
-	{Looks: tells(solver.WallHeight), Way: regexp.MustCompile(`\b` + theWall + `(?: is| 's| stands| at)* ` + wayDigits + `[a-z0-9/ -]{0,15} (?:(?:in|at) (?:the )?(?:back|front|rear)|(?:by|near|next to|beside|at) the (?:house|street|steps|stairs|road|driveway)|(?:over|at|above|from) the [a-z' ]*(?:low|lowest|high|highest) (?:spot|point|corner))(?: [.!])*$`), Ask: hear.OpenQuestion("The wall is as high as it is at the left end post. How high is it there, and how does the floor fall?", "wall 48 high, floor drops 1 in to the right")},
+	{Looks: tells(solver.WallHeight), Way: regexp.MustCompile(`\b` + theWall + `(?: is| 's| stands| at)* ` + wayDigits + `[a-z0-9/ -]{0,15} (?:(?:in|at) (?:the )?(?:back|front|rear)|(?:by|near|next to|beside|at) the (?:house|street|steps|stairs|road|driveway)|(?:over|at|above|from) the [a-z' ]*(?:low|lowest|high|highest) (?:spot|point|corner))(?: [.!])*$`), Ask: hear.OpenQuestion("How high at the left end post, and how does the floor fall?", "wall 48 high, floor drops 1 in to the right")},
 
 	// Posts one by one.
 	{Looks: sets(solver.StiffenerSpacing), Way: regexp.MustCompile(`\bbays?\b.*\b(?:on center|on centers|center to center|o ?\. ?c)\b`), Not: regexp.MustCompile(`\b(?:stiffeners?|stiffs?|uprights?|verticals?|ribs?|battens?|strips?|braces?|stays?)\b`), Ask: hear.OpenQuestion("Is that the clear width of the bay, or the stiffeners in it?", "bay 1 is 60")},
@@ -84,10 +84,10 @@ var onSite = []hear.OpenWay{
 	{Looks: sets(solver.Span), Way: regexp.MustCompile(`\bstay(?:s|ing)? (?:inside|within|under|below) ` + wayDigits), Ask: askback.Meant.Open("span at most 144")},
 
 	// How thick, how much less.
-	{Looks: statesBy([]solver.Op{solver.Plus, solver.Minus}, solver.RailFace), Way: regexp.MustCompile(`\b(?:thicker|thinner)\b`), Ask: hear.OpenQuestion("The face of a rail is its width. How wide is it, or which size is it?", "rails are 5-3/8 wide")},
+	{Looks: statesBy([]solver.Op{solver.Plus, solver.Minus}, solver.RailFace), Way: regexp.MustCompile(`\b(?:thicker|thinner)\b`), Ask: hear.OpenQuestion("How wide is the rail's face, or which size is it?", "rails are 5-3/8 wide")},
 	{Looks: sets(solver.Kerf), Way: regexp.MustCompile(`\b(?:less|thinner|narrower|smaller|finer|wider|more|bigger|thicker|reduce|increase|lessen|shrink)\b`), Not: regexp.MustCompile(`\b(?:than|or less|or more|no more|no less|more like)\b`), Ask: hear.OpenQuestion("How wide is the cut then?", "kerf 3/32")},
 	{Looks: sets(solver.Kerf), Way: regexp.MustCompile(`\bkerf (?:down|up|back) `), Ask: hear.OpenQuestion("How wide is the cut then?", "kerf 3/32")},
-	{Looks: tells(solver.Fit), Way: regexp.MustCompile(`\btape(?: measure)?(?: 's)? (?:is|reads|runs|measures)\b`), Ask: hear.OpenQuestion("Is it the tape that is wrong? Then each figure it gives is wrong by that much: tell them as they are.", "span 144")},
+	{Looks: tells(solver.Fit), Way: regexp.MustCompile(`\btape(?: measure)?(?: 's)? (?:is|reads|runs|measures)\b`), Ask: hear.OpenQuestion("Is the tape itself wrong? Then tell the figures as they are.", "span 144")},
 	{Looks: sets(solver.Fit), Way: regexp.MustCompile(`\bcut .*\bshorter$`), Ask: hear.OpenQuestion("How much shorter than their space shall the rails be in all?", "cut the rails 1/4 short")},
 	{Looks: tells(solver.Tape), Way: regexp.MustCompile(`\btape(?: measure)? (?:starts|begins|ends|stops|stretches|sags)\b`), Ask: hear.OpenQuestion("Is that the smallest mark you work to?", "to the nearest 1/16")},
 	{Looks: statesBy([]solver.Op{solver.Minus}, solver.Gap, solver.BottomGap, solver.Opening, solver.Span, solver.WallHeight, solver.Bay), Way: regexp.MustCompile(`(?:\bis|'s|\bare) off (?:by )?(?:a |an |half|[0-9])`), Ask: hear.OpenQuestion("Less by that much, or more?", "gap 1/8 wider")},
