@@ -29,6 +29,14 @@ func TestSmallTalk(t *testing.T) {
 		"The second board is nailed up already, and the top of it is at fifteen and a half":       "fixed rail 2 top = 15-1/2 in",
 		"We shall be obliged if the opening is not less than 33 inches and is on the right side.": "opening >= 33 in; opening side = right",
 		"Oh dear, I told you 40 inches for the doorway, when I really meant 36.":                  "opening = 36 in",
+		"how come five boards is out":                                                             "why not rails = 5",
+		"why is a 3 inch gap out":                                                                 "why not gap = 3 in",
+		"No gap of four inches or more anywhere":                                                  "gap < 4 in",
+		"The wife's wheelchair wants an opening of thirty-four inches, no less":                   "opening >= 34 in",
+		"We have $420 for the materials and must not go over it.":                                 "budget = 420.00",
+		"which other board counts would fit":                                                      "ask options",
+		"I work in mm, so take every figure that way":                                             "units = metric",
+		"ok we agreed 40 high and 2in gaps":                                                       "wall height = 40 in; gap = 2 in",
 	} {
 		r := Read(said, act.Context{})
 		if assert.Nil(t, r.Ask, said) {
