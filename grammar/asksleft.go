@@ -21,7 +21,7 @@ var answered = regexp.MustCompile(`\? *[a-z0-9]`)
 
 // questionLeft asks back what is asked where nothing of what was heard asks.
 func questionLeft(r act.Reading, said string) act.Reading {
-	if r.Ask != nil || len(r.Acts) == 0 || slices.ContainsFunc(r.Acts, asksSomething) {
+	if len(r.Acts) == 0 || slices.ContainsFunc(r.Acts, asksSomething) {
 		return r
 	}
 	low := strings.ToLower(said)

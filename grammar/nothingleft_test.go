@@ -138,7 +138,7 @@ func TestNothingIsLeftOut(t *testing.T) {
 		"if six rails fit do six",
 		"if six rails fit then do six rails",
 		"if the bay was 96 would I need a post",
-		"in the video he does a 3 inch gap",
+		"in the magazine he does a 3 inch gap",
 		"is the neighbor's wall 48 high",
 		"keep the bottom one, gaps two",
 		"keep the gap with one more board",

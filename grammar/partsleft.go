@@ -19,31 +19,31 @@ import (
 
 // namedPart is a part by its key in the vocabulary, with the words that name it and nothing else, and what tells of it in what was heard.
 type namedPart struct {
-	words  string // of the token, parted by blanks; all where it is empty
+	words  map[string]bool // of the token; any where there are none
 	told   []string
 	beside bool           // it counts only with a figure or a change beside it, as "wall 48", "six rails" and "another board"
 	unless *regexp.Regexp // words by which it is told otherwise
 }
 
 var namedParts = map[string]namedPart{
-	"gap":          {words: "gap gaps spacing", told: []string{"gap", "clearance", "options", "spacing", "opening = ", "combinations"}},
+	"gap":          {words: scan.WordSet("gap gaps spacing"), told: []string{"gap", "clearance", "options", "spacing", "opening = ", "combinations"}},
 	"bottom gap":   {told: []string{"bottom gap"}},
-	"opening":      {words: "opening openings doorway doorways walkthrough walkway passage", told: []string{"opening"}},
-	"stiffener":    {words: "stiffener stiffeners uprights", told: []string{"stiffener"}},
-	"span":         {words: "span", told: []string{"span", "overall", "centers", "bay"}},
-	"bay":          {words: "bay bays", told: []string{"bay", "measured"}},
-	"budget":       {words: "budget", told: []string{"budget", "cost", "cheapest"}},
-	"kerf":         {words: "kerf", told: []string{"kerf"}},
-	"drop":         {words: "drop", told: []string{"drop", "floor"}},
-	"spare":        {words: "spare spares", told: []string{"spare"}},
-	"cap":          {words: "cap caps", told: []string{"cap"}},
-	"bracket":      {words: "bracket brackets", told: []string{"bracket", "marks", "price", "steps", "cautions"}},
-	"screw length": {words: "screw screws", told: []string{"screw"}},
-	"wall height":  {words: "height", told: []string{"height"}},
+	"opening":      {words: scan.WordSet("opening openings doorway doorways walkthrough walkway passage"), told: []string{"opening"}},
+	"stiffener":    {words: scan.WordSet("stiffener stiffeners uprights"), told: []string{"stiffener"}},
+	"span":         {words: scan.WordSet("span"), told: []string{"span", "overall", "centers", "bay"}},
+	"bay":          {words: scan.WordSet("bay bays"), told: []string{"bay", "measured"}},
+	"budget":       {words: scan.WordSet("budget"), told: []string{"budget", "cost", "cheapest"}},
+	"kerf":         {words: scan.WordSet("kerf"), told: []string{"kerf"}},
+	"drop":         {words: scan.WordSet("drop"), told: []string{"drop", "floor"}},
+	"spare":        {words: scan.WordSet("spare spares"), told: []string{"spare"}},
+	"cap":          {words: scan.WordSet("cap caps"), told: []string{"cap"}},
+	"bracket":      {words: scan.WordSet("bracket brackets"), told: []string{"bracket", "marks", "price", "steps", "cautions"}},
+	"screw length": {words: scan.WordSet("screw screws"), told: []string{"screw"}},
+	"wall height":  {words: scan.WordSet("height"), told: []string{"height"}},
 	"post height":  {told: []string{"post height"}},
-	"wall":         {words: "wall", told: []string{"wall height", "overall", "rails +=", "rails -=", "most rails", "drop", "centers", "span"}, beside: true, unless: buildSaid},
-	"rail":         {words: "rail rails board boards slat slats plank planks", told: []string{"rail", "board", "have", "stock", "price", "extra", "tolerance", "fit", "spare", "cut"}, beside: true, unless: apartSaid},
-	"added post":   {words: "post posts", told: []string{"post", "opening", "price", "centers", "span", "overall"}, beside: true},
+	"wall":         {words: scan.WordSet("wall"), told: []string{"wall height", "overall", "rails +=", "rails -=", "most rails", "drop", "centers", "span"}, beside: true, unless: buildSaid},
+	"rail":         {words: scan.WordSet("rail rails board boards slat slats plank planks"), told: []string{"rail", "board", "have", "stock", "price", "extra", "tolerance", "fit", "spare", "cut"}, beside: true, unless: apartSaid},
+	"added post":   {words: scan.WordSet("post posts"), told: []string{"post", "opening", "price", "centers", "span", "overall"}, beside: true},
 }
 
 // apartSaid are words of what lies between rails, beside them or under them.
@@ -59,7 +59,7 @@ var staysSaid = regexp.MustCompile(`\b(?:keep|keeps|keeping|kept|leave|leaves|le
 var partOfWord = func() map[string]string {
 	out := map[string]string{"bottom": "bottom gap", "lowest": "bottom gap", "underneath": "bottom gap"}
 	for key, p := range namedParts {
-		for _, w := range strings.Fields(p.words) {
+		for w := range p.words {
 			out[w] = key
 		}
 	}
@@ -101,9 +101,6 @@ func namedIn(acts []act.Act) string {
 
 // partLeft asks back what is to be of a part that is in nothing of what was heard.
 func partLeft(r act.Reading, line, said, told string, tokens []lex.Token) act.Reading {
-	if r.Ask != nil {
-		return r
-	}
 	runes := []rune(line)
 	for i := range tokens {
 		t := &tokens[i]
@@ -111,7 +108,7 @@ func partLeft(r act.Reading, line, said, told string, tokens []lex.Token) act.Re
 			continue
 		}
 		p, ok := namedParts[t.Key()]
-		if !ok || p.words != "" && !slices.Contains(strings.Fields(p.words), strings.ToLower(t.Text)) {
+		if !ok || p.words != nil && !p.words[strings.ToLower(t.Text)] {
 			continue
 		}
 		figure, change := besides(tokens, i)

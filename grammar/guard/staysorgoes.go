@@ -26,6 +26,8 @@ var (
 const (
 	aPartOf  = `{rails?|boards?|slats?|planks?|stiffeners?|posts?|openings?|doorway|gaps?|bottom gap|spare|cap|bays?}`
 	theOne   = `{the|my|our|that|an|a|one|added|new|all|those }*`
+	staysAs  = `{stays?|kept|as before|as it was|as is|unchanged}\b`
+	staysAt  = `\b{stays?|kept} {at|under|over|between|below|within|[0-9]}` // a figure is told
 	clauseAt = `(^|{,|;|and|but|then} ){and|but|then }*`
 )
 
@@ -36,10 +38,10 @@ var staysOrGoes = []hear.OpenWay{
 	{Looks: valued, Way: asWay(clauseAt + `{the|my|our|that }*` + aPartOf + ` {goes|go|gone|is gone|are gone|out|is out|are out|off}{ Stop}*$`), Not: asWay(`\b{opening|doorway|stiffeners} {is|are} gone\b|\b{in|and} {left|far} out\b|\bof stock\b|\b{cut|leave|take|left|took|leaving|taking} {the|all|out }*`), Ask: outOrFree},
 	{Looks: valued, Way: asWay(`^` + theOne + aPartOf + ` {goes|go|gone|is gone|are gone|out|is out|are out} {,|and|;}`), Ask: outOrFree},
 	// What stays is not changed, nor set.
-	{Looks: valuedOf(solver.Gap), Way: asWay(`\b{gaps?|spacing} {stays?|kept|as before|as it was|as is|unchanged}\b`), Not: asWay(`\bbottom {gaps?|one }*{stays?|kept|as before}\b|\b{stays?|kept} {at|under|over|between|below|within|the same|even|equal|[0-9]}`), Ask: staysHow},
-	{Looks: valuedOf(solver.BottomGap), Way: asWay(`\b{bottom|lowest|first}{ one| gap| board| rail}? {stays?|kept|as before|as it was|as is|unchanged}\b|\b{leave|keep} the {bottom|lowest}{ one| gap}? {,|and|but|as}`), Not: asWay(`\b{stays?|kept} {at|under|over|between|below|within|[0-9]}`), Ask: staysHow},
-	{Looks: valuedOf(solver.Opening), Way: asWay(`\b{opening|doorway|walk - through} {stays?|kept|as before|as it was|as is|unchanged}\b`), Not: asWay(`\b{stays?|kept} {at|under|over|between|below|within|[0-9]}`), Ask: staysHow},
-	{Looks: valuedOf(solver.WallHeight), Way: asWay(`\b{wall|wall height} {stays?|kept|as before|as it was|as is|unchanged}\b`), Not: asWay(`\bpost height\b|\b{stays?|kept} {at|under|over|between|below|within|[0-9]}`), Ask: staysHow},
+	{Looks: valuedOf(solver.Gap), Way: asWay(`\b{gaps?|spacing} ` + staysAs), Not: asWay(`\bbottom {gaps?|one }*{stays?|kept|as before}\b|\b{stays?|kept} {at|under|over|between|below|within|the same|even|equal|[0-9]}`), Ask: staysHow},
+	{Looks: valuedOf(solver.BottomGap), Way: asWay(`\b{bottom|lowest|first}{ one| gap| board| rail}? ` + staysAs + `|\b{leave|keep} the {bottom|lowest}{ one| gap}? {,|and|but|as}`), Not: asWay(staysAt), Ask: staysHow},
+	{Looks: valuedOf(solver.Opening), Way: asWay(`\b{opening|doorway|walk - through} ` + staysAs), Not: asWay(staysAt), Ask: staysHow},
+	{Looks: valuedOf(solver.WallHeight), Way: asWay(`\b{wall|wall height} ` + staysAs), Not: asWay(`\bpost height\b|` + staysAt), Ask: staysHow},
 	{Looks: changesOneGap, Way: asWay(`\b{same|keep|keeping|with} {the|same }*{gaps?|spacing|width|height|opening|wall}{ do| work| hold}? {with|,|but with|and} {just }?{one|a|another|two|1|2}{ more| less| fewer| extra}? {rails?|boards?|slats?|planks?|posts?|stiffeners?}\b`), Ask: boardOrInch},
 	{Looks: changesOneGap, Way: asWay(`{same|keep the} {gaps?|spacing|width} .*\b{rails?|boards?|slats?|planks?}( {more|less})?\b`), Not: asWay(`\bbetween\b|\b{inch|inches|in|eighth|quarter|half|mm} (more|less)\b`), Ask: unlessTwo(valued, boardOrInch)},
 	{Looks: valued, Way: asWay(`\b{of it|of that|of them} {at|under|below|goes|to|for|from|off|in} {the }?{bottom|top|floor|lowest|gap|wall|opening}\b`), Not: asWay(`\b{half|rest|none|each} of {it|them} was\b`), Ask: howMuchEach},
