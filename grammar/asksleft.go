@@ -33,6 +33,20 @@ func questionLeft(r act.Reading, said string) act.Reading {
 	return r
 }
 
+// orderedBeside is an order that stands by itself in a line: "ooh, go with that, and what does it cost".
+var orderedBeside = regexp.MustCompile(`(?:^|[,;.!] |\band |\bthen )(?:(?:yes|yep|yeah|ok|okay|oh|ooh|right|so|please|now|just|then|and|[a-z]*h) )*(?:undo (?:that|it|this)|go (?:with|for) that(?: one)?|(?:take|i'll take|we'll take) (?:that|that one|the (?:first|second|third)(?: one)?)|save (?:it|this|that)|start over)(?:\b[^a-z']*(?:$|and\b|then\b|please\b|as\b|[,;.!])|$)`)
+
+// orderLeft asks back what is ordered where all that was heard are questions.
+func orderLeft(r act.Reading, said string) act.Reading {
+	if len(r.Acts) == 0 || slices.ContainsFunc(r.Acts, func(a act.Act) bool { return a.Kind != act.Ask && a.Kind != act.Why }) {
+		return r
+	}
+	if at := orderedBeside.FindStringIndex(strings.ToLower(said)); at != nil {
+		return askback.BackAt(len([]rune(said[:at[0]])), solver.Question{Text: "Shall that be done first? Please say it by itself.", Example: "take that"})
+	}
+	return r
+}
+
 // asksSomething reports whether an act asks, or holds something against what stands.
 func asksSomething(a act.Act) bool {
 	if slices.ContainsFunc(a.Statements, func(s solver.Statement) bool { return s.Name.Quantity == solver.Goal }) {

@@ -28,49 +28,83 @@ func readPlaced(atoms []scan.Atom, c act.Context, r act.Reading) act.Reading {
 		asked = hear.AtomAt(atoms, *r.Ask.At)
 	}
 	for _, cut := range unknownPlaces(atoms, asked) {
-		rest := scan.CutOut(atoms, cut[0], cut[1])
+		rest := scan.CutOut(atoms, cut.from, cut.to)
 		if len(rest) == 0 || slices.ContainsFunc(rest, func(a scan.Atom) bool { return offersNothing[a.Text] }) {
 			continue
 		}
 		told := readSpoken("", rest, c)
-		if told.Ask == nil && len(told.Acts) > 0 && (timeWord[atoms[cut[0]].Text] || !slices.ContainsFunc(told.Acts, liesNowhere)) {
+		if told.Ask == nil && len(told.Acts) > 0 && cut.suits(told.Acts) {
 			return told
 		}
 	}
 	return r
 }
 
-// liesNowhere are acts that tell of nothing that lies somewhere or is sold there.
-func liesNowhere(a act.Act) bool { return !hear.Stated(solver.Have, solver.Price)(a) }
+// place is where in a line a place or a time is named, and what the rest of it must tell for it to be one.
+type place struct {
+	from, to int
+	suits    func([]act.Act) bool
+}
 
-// unknownPlaces are places that something lies in or at whose name is not known, or is asked about: "down in the cellar", "out in the machine shed"; and
-// the end of a line that tells until when: "til payday".
-func unknownPlaces(atoms []scan.Atom, asked int) (cuts [][2]int) {
-	for i := 1; i+1 < len(atoms); i++ {
-		if rest := atoms[i+1:]; timeWord[atoms[i].Text] && len(rest) < 3 && !slices.ContainsFunc(rest, placeNever) {
-			cuts = append(cuts, [2]int{i, len(atoms)})
+func anyTold([]act.Act) bool { return true }
+
+// liesThere reports whether all that is told lies somewhere, or is sold there.
+func liesThere(acts []act.Act) bool {
+	return !slices.ContainsFunc(acts, func(a act.Act) bool { return !hear.Stated(solver.Have, solver.Price)(a) })
+}
+
+// atHand reports whether all that is told is at hand.
+func atHand(acts []act.Act) bool {
+	return !slices.ContainsFunc(acts, func(a act.Act) bool { return !hear.Stated(solver.Have)(a) })
+}
+
+// fallsAway reports whether it is told how far the ground lies below.
+func fallsAway(acts []act.Act) bool { return slices.ContainsFunc(acts, hear.Stated(solver.Drop)) }
+
+// unknownPlaces are places that something lies in or at whose name is not known, or is asked about: "down in the cellar", "out in the machine shed",
+// "from the old bed"; a side that the ground falls away on ("on the water side"); and the end of a line that tells until when: "til payday".
+func unknownPlaces(atoms []scan.Atom, asked int) (all []place) {
+	named := func(from, to int) bool {
+		return !slices.ContainsFunc(atoms[from:to], placeNever) && (slices.ContainsFunc(atoms[from:to], unknownWord) || asked >= from && asked < to)
+	}
+	for i := 0; i+1 < len(atoms); i++ {
+		if rest := atoms[i+1:]; i > 0 && timeWord[atoms[i].Text] && len(rest) < 3 && !slices.ContainsFunc(rest, placeNever) {
+			all = append(all, place{i, len(atoms), anyTold})
 		}
-		if i+2 == len(atoms) || !placeWord[atoms[i].Text] || !determiner[atoms[i+1].Text] {
+		if i+2 >= len(atoms) || !determiner[atoms[i+1].Text] {
 			continue
 		}
-		for n := 4; n >= 3; n-- {
-			if i+n > len(atoms) {
-				continue
-			}
-			place := atoms[i+2 : i+n]
-			if slices.ContainsFunc(place, placeNever) || !slices.ContainsFunc(place, unknownWord) && !(asked >= i+2 && asked < i+n) {
-				continue
-			}
-			from := i
-			if wayThere[atoms[i-1].Text] {
-				from--
-			}
-			if from > 0 && !leadsToPlace[atoms[from-1].Text] {
-				cuts = append(cuts, [2]int{from, i + n})
-			}
+		if (atoms[i].Text == "on" || atoms[i].Text == "at") && i+3 < len(atoms) && atoms[i+3].Text == "side" && named(i+2, i+3) {
+			all = append(all, place{i, i + 4, fallsAway})
+		}
+		if placeWord[atoms[i].Text] || atoms[i].Text == "from" {
+			all = append(all, placesAt(atoms, i, named)...)
 		}
 	}
-	return cuts
+	return all
+}
+
+// placesAt are the places that are named behind a word at i, the longest name first: one word or two behind the article.
+func placesAt(atoms []scan.Atom, i int, named func(from, to int) bool) (all []place) {
+	suits, from := liesThere, i
+	if atoms[i].Text == "from" {
+		suits = atHand
+	}
+	if i > 0 && wayThere[atoms[i-1].Text] && atoms[i].Text != "from" {
+		from--
+	}
+	if from > 0 && leadsToPlace[atoms[from-1].Text] {
+		return nil
+	}
+	for n := 4; n >= 3; n-- {
+		if i+n > len(atoms) || !named(i+2, i+n) {
+			continue
+		}
+		if from > 0 || i+n < len(atoms) && whoHas[atoms[i+n].Text] {
+			all = append(all, place{from, i + n, suits})
+		}
+	}
+	return all
 }
 
 func unknownWord(a scan.Atom) bool {
@@ -88,6 +122,7 @@ var (
 	noPlace      = scan.WordSet("what how which where why who when if unless or but and then top bottom side left right middle end other others rest budget plan drawing sketch quote dreams")
 	timeWord     = scan.WordSet("until till since before after")
 	placeWord    = scan.WordSet("in at behind inside")
+	whoHas       = scan.WordSet("i we there he she , -")
 	wayThere     = scan.WordSet("down out over back up")
 	determiner   = scan.WordSet("the my our this that his her their a")
 	leadsToPlace = scan.WordSet("opening doorway starts start begins ends stops height high level goes is it stands sits from to measured")

@@ -80,6 +80,9 @@ func readLine(line string, c act.Context) act.Reading {
 		return unlessSettled(act.Reading{Ask: q}, line, c)
 	}
 	atoms := scan.Split(letters)
+	if r, ok := cutShort(atoms); ok {
+		return r
+	}
 	said := scan.Text(atoms)
 	if r, ok := thereAlready(line, said, atoms, c); ok {
 		return r

@@ -140,8 +140,10 @@ func chatWord(in []Atom, i int) string {
 	switch w := in[i].Text; {
 	case w == "then" && Comparatives[before] && after != "" && !(i+1 < len(in) && in[i+1].Kind == Sign):
 		return "than"
-	case w == "n" && after == "then":
+	case w == "n" && (after == "then" || i > 0 && alone && goesOn[after]):
 		return "and"
+	case w == "were" && doing[after] && (i == 0 || leadsUp[before]):
+		return "we're"
 	case w == "its" && number:
 		return "it's" // "and its 60 1/2 at the top"
 	case w == "btw" && (after == "" || i+1 < len(in) && in[i+1].Kind == Sign && after != "\"" || i == 0 && !number):
@@ -167,6 +169,12 @@ func chatWord(in []Atom, i int) string {
 	}
 	return ""
 }
+
+// goesOn are words behind an "and" that no "no" stands before; leadsUp stand before a new clause.
+var (
+	goesOn  = WordSet("make tell give put keep set what what's whats how show also want wants open use leave save change let's lets")
+	leadsUp = WordSet("ok okay so and but well , . ;")
+)
 
 // whyBefore are words that stand behind a "why", and not behind a "my".
 var whyBefore = WordSet("tho though not is are was were cant can't can could do does did dont don't doesnt doesn't isnt isn't wont won't will would so that")
@@ -246,4 +254,4 @@ var Ones = map[string]int{
 var Subjects = map[string]bool{"i": true, "we": true, "it": true, "that": true, "this": true, "they": true, "he": true, "she": true, "there": true, "the": true, "those": true, "these": true, "my": true, "our": true}
 
 // doing are verbs before which 's stands for "is", whoever does it.
-var doing = WordSet("putting building making planning thinking wanting getting going looking using asking wondering taking buying having saying telling sitting doing adding setting installing paying calling after")
+var doing = WordSet("putting building making planning thinking wanting getting going looking using asking wondering taking buying having saying telling sitting doing adding hanging running keeping cutting leaving setting installing paying calling after")

@@ -84,6 +84,9 @@ func appendFolded(out []Letter, r rune, at int) []Letter {
 	if r >= '０' && r <= '９' {
 		r = r - '０' + '0'
 	}
+	if pictured(r) {
+		r = ' '
+	}
 	if unicode.IsSpace(r) || unicode.IsControl(r) {
 		r = ' '
 	}
@@ -234,4 +237,9 @@ func signEnd(in []Letter, i int) int {
 		return j
 	}
 	return i + 1
+}
+
+// pictured reports whether a rune is a little picture that only shows a mood; one that says no or stop stays, and is asked about.
+func pictured(r rune) bool {
+	return (r >= 0x1F300 && r <= 0x1FAFF || r >= 0x2600 && r <= 0x26FF || r == 0xFE0F) && !strings.ContainsRune("👎🚫🙅🛑⛔🤔🙄❓", r)
 }
