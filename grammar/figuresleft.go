@@ -24,11 +24,11 @@ import (
 // reasonLeft tells why a figure is not in what was heard.
 var reasonLeft = regexp.MustCompile(`\b(?:` + strings.Join([]string{
 	// Taken back, or changed.
-	`no|not|nope|nah|naw|na|isnae|wait|sorry|scratch|scrub|scrap|actually|rather|instead|mean|meant|correction|forget|strike|hang on|hold on|haud on|pardon|mistake|never ?mind|excuse|oops|whoops|uh|um|er|hm+|changed?|wrong|belay|s / b|call it|make (?:that|it|her)|what the heck|don|than|too|or`,
+	`no|not|nope|nah|naw|na|isnae|wait|sorry|scratch|scrub|scrap|actually|rather|instead|mean|meant|correction|forget|strike|hang on|hold on|haud on|pardon|mistake|never ?mind|excuse|oops|whoops|uh|um|er|hm+|changed?|wrong|belay|s ?/ ?b|did i|oh|call it|make (?:that|it|her)|what the heck|don|liked|than|too [a-z]+|(?:piece|board|rail|stick|cut) or two|from [^,;]* to|from the (?:bottom|top)`,
 	`(?:isn|aren|ain|wasn|weren|don|doesn|didn|can|couldn|won|wouldn)'? ?t`,
 	// Of another wall, or of another time.
 	`next door|neighbou?rs?|other|old|previous|before|they|them|their|theirs|he|his|him|she|her|hers|ours|ourselves|mine|this one|dad|mom|mother|father|brother|sister|uncle|aunt|cousin|boss|guy|folks|people|house|had|was|were|wanted|asked|thought|expected|figured|would have|used to|last|yesterday|earlier|nearly|almost|at first|once`,
-	`go on then|let ?(?:'? ?s|us) say|let's say|better|originally|guessed|planned|tell a lie|lied?|typo|forgive|should|shoot|half a (?:mind|sec|minute)|i said|came (?:this|so) close|look again|wish|in fact|really|told|from`,
+	`go on then|let ?(?:'? ?s|us) say|let's say|better|originally|guessed|planned|tell a lie|lied?|typo|forgive|should|shoot|half a (?:mind|sec|minute)|i said|came (?:this|so) close|look again|wish|in fact|really`,
 	// Of a thing that has to pass, to stand beside it, or to be seen over.
 	`deck rail|pool|porch|carport|kitchen|shed|mower|barrow|wheelbarrow|handcart|cart|walker|wheelchair|chair|stroller|pram|dog|cat|goat|sheep|cow|horse|hedge|sill|window|bench|table|shelf|shelves|closet|bed|truck|trailer|gate|child|kid|kids|boy|girl|sofa|grill|tank|counter|tall i am|i am|i'm`,
 	// Of time, weather, people and trips.
@@ -46,7 +46,8 @@ func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Conte
 	told := figuresTold(r.Acts)
 	fewer := groupsOf(atoms) > told.count
 	named := namedIn(r.Acts)
-	if !fewer && !partMissed(atoms, named) || reasonLeft.MatchString(strings.ToLower(said)) {
+	reason := reasonLeft.MatchString(strings.ToLower(said))
+	if !fewer && (reason || !partMissed(atoms, named)) {
 		return r
 	}
 	for _, set := range paraphrase.Steps {
@@ -57,12 +58,34 @@ func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Conte
 		return partLeft(r, line, said, named, tokens)
 	}
 	for _, t := range tokens {
-		if t.Kind == lexicon.Num && t.Amt != nil && !told.tell(t) {
+		if t.Kind == lexicon.Num && t.Amt != nil && !told.tell(t) && !(reason && reasonLeft.MatchString(strings.ToLower(nearBy(line, t.At, t.End)))) {
 			return askback.AskedBack(t.At, "What is "+t.Text+" for? Please name it with its figure.", "gap 2, bottom gap 3")
 		}
 	}
+	if reason {
+		return r
+	}
 	return partLeft(r, line, said, named, tokens)
 }
+
+// nearBy is the clause that a place of a line is in, with two before it and two behind it.
+func nearBy(line string, at, end int) string {
+	runes := []rune(line)
+	at, end = min(at, len(runes)), min(end, len(runes))
+	cuts := clauseCut.FindAllStringIndex(string(runes[:at]), -1)
+	from := 0
+	if len(cuts) > 2 {
+		from = cuts[len(cuts)-3][0]
+	}
+	behind := string(runes[end:])
+	to := len(behind)
+	if cuts := clauseCut.FindAllStringIndex(behind, 3); len(cuts) > 2 {
+		to = cuts[2][0]
+	}
+	return string(runes[:at])[from:] + string(runes[at:end]) + behind[:to]
+}
+
+var clauseCut = regexp.MustCompile(`[,;.?!:](?: |$)| - | -- |\b(?:and|but|so|then|because)\b`)
 
 // leavesFigures reports whether an act asks after what stands, whose figure need not be told again: "why is it five rails".
 func leavesFigures(a act.Act) bool { return a.Kind == act.Why || a.Topic == "shopping" }

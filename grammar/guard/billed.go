@@ -35,7 +35,7 @@ var billed = []hear.OpenWay{
 	{Looks: tells(solver.WallHeight), Way: asWay(`\b{wall|one|it|that|this} for {under|less than|below|no more than|not more than|up to|at most|within|around|about} `), Not: anyWordOf(`inch|inches|in|feet|foot|ft|tall|high|cm|mm|meters?|metres?|m`), Ask: hear.OpenQuestion("Is that money, or how high?", "budget 280")},
 	// What somebody says of a price.
 	{Looks: tells(solver.Price), Way: asWay(`^{Lead|well|, }*({he|she|they|dad|mom|{my|our|the|his|her} {Kin}}( just| also)? {says?|said|claims?|claimed|tells? me|told me|thinks?|reckons?|figures?|swears?} {that }?|{the|his|her|their|my|our} {quote|receipt|estimate|invoice|bill|bid|slip|order} {says?|said|has|had|lists?|listed|shows?|showed|puts?|gives?} )`), Not: anyWordOf(`store|shop|yard|lumberyard|mill|clerk|counter|desk|tag|sign|label|merchant|each|apiece`), Ask: priceOrClaim},
-	{Looks: tells(solver.CostOf), Way: asWay(`\b{{rail|post|concrete }?{brackets?|anchors?|bases?|caps?}|screws|` + soldBy + `} {are|is|cost|costs|run|runs|go for} ` + aSum), Ask: hear.OpenQuestion("Is that the price of one, or what it costs in all?", "16 ft 2x6 are 14.50")},
+	{Looks: tells(solver.CostOf), Way: asWay(`\b{{rail|post|concrete }?{brackets?|anchors?|bases?|caps?}|screws|` + soldBy + `} {are|is|cost|costs|run|runs|go for} ` + aSum), Not: asWay(`\b{total|bill|quote|estimate|sum|all} ({is|was} |{comes|came|adds} {up }?to )`), Ask: hear.OpenQuestion("Is that the price of one, or what it costs in all?", "16 ft 2x6 are 14.50")},
 }
 
 // priceOrBill asks whether a sum is the price of one.
