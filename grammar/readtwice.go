@@ -3,6 +3,7 @@ package grammar
 import (
 	"slices"
 	"strings"
+	"sync"
 
 	"saywright/grammar/act"
 	"saywright/grammar/askback"
@@ -29,17 +30,18 @@ func readTwice(line string, atoms []scan.Atom, c act.Context, r act.Reading) act
 	if plainlySaid(r.Acts, len(cuts)) {
 		return r
 	}
-	alone, claimed := ofAPart(c, atoms), slices.ContainsFunc(atoms, func(a scan.Atom) bool { return claimers[a.Text] })
+	alone := sync.OnceValue(func() act.Context { return ofAPart(c, atoms) })
+	claimed := slices.ContainsFunc(atoms, func(a scan.Atom) bool { return claimers[a.Text] })
 	for _, cut := range cuts {
 		right := atoms[cut.next:]
 		if cut.end < 3 || !ofItself(right, cut.onward) || goesOn(right) || onlyParts(right) || halfBehind(atoms, cut) {
 			continue
 		}
-		then := readSpoken(line, right, alone)
+		then := readSpoken(line, right, alone())
 		if then.Ask != nil || leadsToNext(then.Acts, right) || slices.ContainsFunc(then.Acts, func(a act.Act) bool { return !clauseOfItsOwn(a) }) {
 			continue
 		}
-		first := readSpoken(line, atoms[:cut.end], alone)
+		first := readSpoken(line, atoms[:cut.end], alone())
 		if first.Ask != nil || leadsToNext(first.Acts, atoms) || hasSeen(first.Acts, atoms) || ofOneThing(first.Acts, then.Acts) || saysBoth(r.Acts, first.Acts, then.Acts, claimed) {
 			continue
 		}
