@@ -44,7 +44,7 @@ var otherMeasure = []hear.OpenWay{
 	{Looks: ofNothing, Way: asWay(`^{gaps?|the gaps?|bottom gap|the bottom gap|opening|the opening|spacing|spaces?}( is| are| 's| of| to be| at)* [a-z0-9 /.-]*{and a half|half|quarters?|thirds?} {rails?|boards?|planks?|slats?}{ wide}?{ Stop}*$`), Ask: askback.HowMuchFor.Open("gap half the rail face", "part")},
 	{Looks: evenOrGap, Way: asWay(`\b{same|equal|equals|identical|alike|match|matches|matching|even}( size| gap| spacing| space| width| thing| height| as wide| as big)? {as|to|with }?{the|a|my|our|each|one} {rails?|boards?|slats?|planks?|posts?}( ?'s)?( (is|are)( wide| high| tall)?| width| face| faces| themselves)?{ Stop}*$`), Ask: askback.HowMuchFor.Open("gap as wide as a rail", "gap")},
 	{Looks: setsPart, Way: asWay(`\b{cut|cuts|bring|reduce|take|drop|shrink|trim|knock|lower|get|go|narrow|tighten|squeeze|halve|close|raise|change|slash|down|back|up}\b[^,;]* to {a|an|one|only|just|about|two }?{half|thirds?|quarters?|fourths?|fifths?|tenths?|1 / [2-5]}( of (it|that|what it is|what it was))?{ Stop}*$`), Not: asWay(`(^|[^a-z]){inch|inches|in|"}\b`), Ask: shareOrInch},
-	{Looks: scalesNot, Way: asWay(`\b{half|third|quarter} again\b|\b{and a half|half|[0-9]|Number} times( that| it|{ {the|my|our }?Length}| the (size|width|height)| as [a-z]+)?{ Stop}*$`), Ask: hear.OpenQuestion("One and a half times what it is, or half an inch?", "gap half as much again")},
+	{Looks: scalesNot, Way: asWay(`\b{half|third|quarter} again\b|\b{and a half|half|[0-9]|Number} times( that| it|{ {the|my|our }?Length}| the (size|width|height)| as [a-z]+)?{ Stop}*$`), Ask: unlessScaled(hear.OpenQuestion("One and a half times what it is, or half an inch?", "gap half as much again"))},
 	{Looks: scalesNot, Way: asWay(`\b{Number|a|half} times {a|an|the }?{[0-9]|Number}`), Ask: askback.ComesTo.Open("span 144")},
 	{Looks: scales, Way: asWay(`\b{down|up|back|cut|reduce|raise|bring|take} to {a |one |just |only |about }*{half|third|quarter|twice|double}( of)? {the|my|our} {Length|rails?|posts?}\b`), Ask: askback.Meant.Open("bottom gap half the gap")},
 	// What all of them come to, and how many there are.
@@ -77,6 +77,16 @@ func scales(a act.Act) bool { return valued(a) && a.Statements[0].Op == solver.T
 // scalesNot reports whether something is told, and not made larger by a factor.
 func scalesNot(a act.Act) bool {
 	return valued(a) && a.Statements[0].Op != solver.Times && a.Statements[0].Value.Of == nil
+}
+
+// unlessScaled asks where nothing that is told beside it is made larger by a factor, or leans on another quantity: "gap 2, opening twelve times the gap".
+func unlessScaled(ask func(act.Act, []act.Act) solver.Question) func(act.Act, []act.Act) solver.Question {
+	return func(a act.Act, all []act.Act) solver.Question {
+		if slices.ContainsFunc(all, func(b act.Act) bool { return valued(b) && !scalesNot(b) }) {
+			return solver.Question{}
+		}
+		return ask(a, all)
+	}
 }
 
 // ofNothing reports whether a value that is told leans on no other quantity.

@@ -26,7 +26,9 @@ var ownTurns = []phrase.Placed{
 	{"^ (i|we) (would like|'d like|want) !(_) compared (with|to) !(_)", "compare $1 with $2", nil},
 	{"^ (i|we) (would like|'d like|want) !(_ _) compared (with|to) !(_ _)", "compare $1 with $2", nil},
 	// Of sums, shares and cuts.
-	{"^ (i|we) (can|could) (spare|put up|lay out|go to|stretch to|find) £ [for it|on it|for this|for the wall|for the job|on this]", "budget $1", nil},
+	{"^ (i|we) (can|could) (spare|put up|lay out|go to|stretch to|find) !(..) !dollars|bucks|pounds|euros ?for|on it|this|(the wall)|(the job)|material|materials|lumber|wood", "budget $1 $2", nil},
+	{"^ (i|we) (can|could) (spare|put up|lay out|go to|stretch to|find) \\$ # ?for|on it|this|(the wall)|(the job)|material|materials|lumber|wood", "budget $1", nil},
+	{", bless (him|her|them|(his|her) heart) $$", "", nil},
 	{"^ [please|just] (give me|let me have|i want|i would like|we want) # more !(OPENING|GAP|(bottom gap)|HEIGHT)", "raise the $2 by $1", nowhereBehind},
 	{"blade|saw|kerf is|'s chewing|eating|taking|biting|burning|wasting ?out|up|away|off #", "kerf is $1", nil},
 	{"^ half [-] [inch] !(trim|kerf)", "$1 half an inch", nil},
@@ -34,6 +36,9 @@ var ownTurns = []phrase.Placed{
 	{"^ eighth [-] [inch] !(trim|kerf)", "$1 an eighth inch", nil},
 	{"would|will|could|do ## openings fit|work|go ?in at|of # ?each|apiece|wide ?each", "what if there are $1 openings , opening $2", nil},
 	{"^ (can|could|may|shall) (i|we) take the !(first|second|third) (way|way out|option|one|fix) you (offered|gave [me|us]|said|named|showed [me|us])", "take the $1", nil},
+	{"the !(left|right) one !(leans|tips|tilts|(has leaned)|(has tipped)|(has tilted)|(is leaning)|(is out))", "the $1 post $2", phrase.SaidBeforeOf(scan.WordSet("post posts"))},
+	{"ok|okay ,", ",", phrase.SaidBeforeOf(scan.WordSet("save"))},
+	{"^^ !(..) , (could|can) (we|i|you) [do|try] [that|it] $$", "what if $1", nil},
 	// The ground.
 	{"?the|our|my EARTH is|'s|lies|sits|runs # below|lower|under|down ?than|from ?the FLOOR", "the drop is $1", nil},
 	{"^ ?the|our|my EARTH is|'s|lies|sits|runs # lower|down $", "the drop is $1", nil},

@@ -100,6 +100,9 @@ func Contractions(in []Atom) []Atom {
 		if w := chatWord(in, i); w != "" {
 			a.Text = w
 		}
+		if w := drawnOut(a.Text); w != "" {
+			a.Text = w
+		}
 		if (a.Text == "what'd" || a.Text == "when'd") && i+1 < len(in) && (Subjects[in[i+1].Text] || in[i+1].Text == "you") && in[i+1].Text != "it" && in[i+1].Text != "that" && in[i+1].Text != "this" {
 			out = appendWords(out, a, a.Text[:4]+" did") // "what'd we say"; "what'd it cost" is a would
 			continue
@@ -115,6 +118,31 @@ func Contractions(in []Atom) []Atom {
 		out = appendContracted(out, a)
 	}
 	return out
+}
+
+// drawnOut is a word of English whose letter was drawn out ("nooo", "pleeease"), "" where there is none. A number is not made of it.
+func drawnOut(w string) string {
+	from, n := -1, 1
+	for i := 1; i < len(w); i++ {
+		if w[i] != w[i-1] {
+			n = 1
+		} else if n++; n == 3 {
+			from = i - 2
+		}
+	}
+	if from < 0 || w[from] < 'a' || w[from] > 'z' || spelling.English()[w] {
+		return ""
+	}
+	end := from
+	for end < len(w) && w[end] == w[from] {
+		end++
+	}
+	for _, short := range []string{w[:from+1] + w[end:], w[:from+2] + w[end:]} {
+		if _, number := Ones[short]; !number && short != "teen" && (spelling.English()[short] || short == "no" || short == "so" || short == "oh") {
+			return short
+		}
+	}
+	return ""
 }
 
 // Comparatives are words after which "then" was meant as "than".
