@@ -105,7 +105,7 @@ var togetherTurns = []phrase.Placed{
 }
 
 var (
-	stayBook     = sync.OnceValue(func() *phrase.Book { return phrase.BookOf(stayTurns) })
+	stayBook     = sync.OnceValue(func() *phrase.Book { return phrase.BookOf(stayTurns, leftOneTurns) })
 	togetherBook = sync.OnceValue(func() *phrase.Book { return phrase.BookOf(togetherTurns) })
 )
 

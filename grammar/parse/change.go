@@ -359,18 +359,18 @@ func (k *clause) scaled(f exact.Rat, lim *limit) (reading, bool) {
 	if f.Sign() <= 0 || exact.Int(20).Less(f) {
 		return reading{}, false
 	}
-	senses := k.senses(0, len(k.items))
+	senses, many := k.senses(0, len(k.items)), k.asMany() || k.manyInBay()
 	any := lengthAspects.Or(lexicon.OfKind[solver.Money])
 	var name solver.Name
-	if lim == nil && k.spare() && !k.asMany() {
+	if lim == nil && k.spare() && !many {
 		name = solver.Name{Wall: k.wallName(), Quantity: solver.Spare} // "double the spare"
-	} else if a, ok := k.pick(senses, lexicon.OfKind[solver.Count], nil, 0); ok && k.asMany() {
+	} else if a, ok := k.pick(senses, lexicon.OfKind[solver.Count], nil, 0); ok && many {
 		n, _, ok := k.build(a)
 		if !ok || lim != nil && lim.lo.Unit == measure.Percent {
 			return reading{}, false
 		}
 		name = n // "twice as many rails per bay"
-	} else if a, ok := k.pick(senses, any, nil, 0); ok && !k.asMany() {
+	} else if a, ok := k.pick(senses, any, nil, 0); ok && !many {
 		n, _, ok := k.build(a)
 		if !ok {
 			return reading{}, false
