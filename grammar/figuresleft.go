@@ -71,7 +71,8 @@ func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Conte
 // nearBy is the clause that a place of a line is in, with two before it and two behind it.
 func nearBy(line string, at, end int) string {
 	runes := []rune(line)
-	at, end = min(at, len(runes)), min(end, len(runes))
+	at = min(at, len(runes))
+	end = max(at, min(end, len(runes))) // what was put in for a phrase may end before it begins
 	cuts := clauseCut.FindAllStringIndex(string(runes[:at]), -1)
 	from := 0
 	if len(cuts) > 2 {

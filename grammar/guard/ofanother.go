@@ -38,7 +38,7 @@ var (
 	whereOrWide  = hear.OpenQuestion("Where it starts, or how wide it is?", "opening 36")
 	widerOrNot   = hear.OpenQuestion("Wider or narrower by that?", "opening 2 inches wider")
 	whichOfThem  = hear.OpenQuestion("Which of them is that?", "bay 1 60")
-	ruleOrSize   = hear.OpenQuestion("Is that so of the wall, or a rule for what might be? What shall it have?", "two stiffeners, bay at most 60")
+	ruleOrSize   = hear.OpenQuestion("Is that so of the wall, or a rule? What shall it have?", "two stiffeners, bay at most 60")
 	dropByOrTo   = hear.OpenQuestion("Down to that, or down by it?", "gap 1/8 less")
 )
 
