@@ -8,6 +8,7 @@ import (
 	"saywright/grammar/chunk"
 	"saywright/grammar/idiom"
 	"saywright/grammar/lex"
+	"saywright/grammar/measure"
 	"saywright/grammar/paraphrase"
 	"saywright/grammar/parse"
 	"saywright/grammar/scan"
@@ -145,6 +146,8 @@ func partings(atoms []scan.Atom) (cuts []partedAt) {
 			continue
 		case w == "and" && figureAt(atoms[i-1]) && figureAt(atoms[i+1]):
 			continue // "eights and tens", "two and a half"
+		case w == "and" && figureAt(atoms[i-1]) && partOfFigure(atoms[i+1:]):
+			continue // "two and a quarter shy"
 		case w == "then" && opensShowing[atoms[i+1].Text]:
 		case !chunk.BreaksClause(atoms, i) && w != "and" && w != "plus" && w != "also":
 			continue
@@ -171,6 +174,11 @@ var opensShowing = scan.WordSet("tell show give how what where list draw print r
 
 // leadsPart are words that lead on from one clause to the next.
 var leadsPart = scan.WordSet("and then also plus finally lastly next afterwards")
+
+// partOfFigure reports whether what stands behind an "and" is the fraction of the figure before it, and not a length of its own.
+func partOfFigure(behind []scan.Atom) bool {
+	return len(behind) > 1 && (behind[0].Text == "a" || behind[0].Text == "an") && measure.Denominators[behind[1].Text] > 0 && !(len(behind) > 2 && (measure.InchWords[behind[2].Text] || behind[2].Text == "of"))
+}
 
 // figureAt reports whether an atom is of a figure.
 func figureAt(a scan.Atom) bool {

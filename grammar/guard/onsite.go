@@ -88,7 +88,7 @@ var onSite = []hear.OpenWay{
 	{Looks: sets(solver.Kerf), Way: regexp.MustCompile(`\b(?:less|thinner|narrower|smaller|finer|wider|more|bigger|thicker|reduce|increase|lessen|shrink)\b`), Not: regexp.MustCompile(`\b(?:than|or less|or more|no more|no less|more like)\b`), Ask: hear.OpenQuestion("How wide is the cut then?", "kerf 3/32")},
 	{Looks: sets(solver.Kerf), Way: regexp.MustCompile(`\bkerf (?:down|up|back) `), Ask: hear.OpenQuestion("How wide is the cut then?", "kerf 3/32")},
 	{Looks: tells(solver.Fit), Way: regexp.MustCompile(`\btape(?: measure)?(?: 's)? (?:is|reads|runs|measures)\b`), Ask: hear.OpenQuestion("Is the tape itself wrong? Then tell the figures as they are.", "span 144")},
-	{Looks: sets(solver.Fit), Way: regexp.MustCompile(`\bcut .*\bshorter$`), Ask: hear.OpenQuestion("How much shorter than their space shall the rails be in all?", "cut the rails 1/4 short")},
+	{Looks: sets(solver.Fit), Way: regexp.MustCompile(`\bcut .*\bshorter$`), Ask: howMuchShorter},
 	{Looks: tells(solver.Tape), Way: regexp.MustCompile(`\btape(?: measure)? (?:starts|begins|ends|stops|stretches|sags)\b`), Ask: hear.OpenQuestion("Is that the smallest mark you work to?", "to the nearest 1/16")},
 	{Looks: statesBy([]solver.Op{solver.Minus}, solver.Gap, solver.BottomGap, solver.Opening, solver.Span, solver.WallHeight, solver.Bay), Way: regexp.MustCompile(`(?:\bis|'s|\bare) off (?:by )?(?:a |an |half|[0-9])`), Ask: hear.OpenQuestion("Less by that much, or more?", "gap 1/8 wider")},
 	{Looks: tells(solver.Tape), Way: regexp.MustCompile(`(?:\bis|'s) off\b`), Ask: hear.OpenQuestion("Is that the smallest mark you work to?", "to the nearest 1/16")},

@@ -41,8 +41,13 @@ var RailsWide = sync.OnceValue(func() *phrase.Book {
 	return phrase.BookOf([]phrase.Placed{
 		{`!(## (rail|rails|board|boards|slat|slats|plank|planks)) of # ?each|wide|face|width`, "$1 $3 wide", noLengthNext},
 		{`!(## (rail|rails|board|boards|slat|slats|plank|planks)) , # each`, "$1 $3 wide", noLengthNext},
-		{`## # rails|boards|slats|planks`, "$1 rails $2 wide", noLengthNext},
 	})
+})
+
+// RailsCountedWide tell a count of rails and then their face, of lines in which both figures stand side by side: "six 5-1/2 inch rails". What
+// is one figure ("5 1/2 inch rails"), or two of which the first is of something else ("gap 2.5 6 rails"), is none of them.
+var RailsCountedWide = sync.OnceValue(func() *phrase.Book {
+	return phrase.BookOf([]phrase.Placed{{`## # rails|boards|slats|planks`, "$1 rails $2 wide", noLengthNext}})
 })
 
 // noLengthNext: no word follows by which a figure is of something else than the face of rails.

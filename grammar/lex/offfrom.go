@@ -1,8 +1,10 @@
 package lex
 
 import (
+	"saywright/grammar/lexicon"
 	"saywright/grammar/measure"
 	"saywright/grammar/scan"
+	"saywright/solver/exact"
 )
 
 // offFrom reads "4 inches less than 36", "an eighth over two", "50 dollars over 400" at token i: one figure and how far it is from
@@ -16,7 +18,7 @@ func (l *lexing) offFrom(i int) bool {
 	if (a.Amt.Unit == measure.Money) != (b.Amt.Unit == measure.Money) && b.Amt.Unit != measure.Bare || (a.Amt.Unit == measure.Metric) != (b.Amt.Unit == measure.Metric) {
 		return false
 	}
-	if sign > 0 && a.Amt.Unit != measure.Money && (i == 0 || !offFromOthers[l.tokens[i-1].Key()]) {
+	if sign > 0 && a.Amt.Unit != measure.Money && (i == 0 || !offFromOthers[l.tokens[i-1].Key()] && !l.numbersPart(i-1)) {
 		return false
 	}
 	sum := *b.Amt
@@ -37,3 +39,9 @@ var farFrom = map[string]int{"less than": -1, "under": -1, "below": -1, "shorter
 
 // offFromOthers are the quantities that may be so much over a figure; a fall of so much over a length is another thing.
 var offFromOthers = scan.WordSet("gap opening bay span overall wall width bottom")
+
+// numbersPart reports whether token i is the number of one of several such parts: "bay one a sixteenth over 68".
+func (l *lexing) numbersPart(i int) bool {
+	t := &l.tokens[i]
+	return i > 0 && t.Kind == lexicon.Num && t.Amt.Unit == measure.Bare && !t.Amt.Frac && t.Amt.Val.Less(exact.Int(10)) && !l.tokens[i-1].Plural() && indexable(l.tokens[i-1]) > 0 && offFromOthers[l.tokens[i-1].Key()]
+}

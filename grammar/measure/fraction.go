@@ -93,6 +93,9 @@ func (r Reader) Fraction(i int) (Number, int, bool) {
 	}
 	d, next, ok := r.Denominator(j)
 	if !ok {
+		d, next, ok = r.soundPart(i, j, Number{Val: exact.Int(k)})
+	}
+	if !ok {
 		return Number{}, i, false
 	}
 	f := Number{Val: exact.New(int64(k), int64(d)), Frac: true, Words: words}
@@ -101,6 +104,9 @@ func (r Reader) Fraction(i int) (Number, int, bool) {
 	}
 	if words && k >= 20 && k%10 == 0 && d < 10 && k >= d {
 		f.Bad = "ambiguous" // "four twenty fifths"
+	}
+	if (d == 2 || d == 4) && k > 1 && next == j+1 && !strings.HasSuffix(r.Word(j), "s") && (d == 2 && r.Word(j) == "half" || k == 2 || k > 8) {
+		f.Bad = "ambiguous" // "two half": half of two, or two and a half?
 	}
 	if k == 1 && (d == 3 || d > 4 && d < 13 && d != 8) && PartNext(r, next) {
 		f.Bad = "ordinal" // "a third rail"

@@ -262,8 +262,8 @@ func (r Reader) smaller(a Amount, size exact.Rat, i int) (Amount, int, bool) {
 		}
 		return a, i, false
 	}
-	if a.Unit == Feet && !f.Words {
-		a.Bad = "ambiguous" // "12 foot and 5/8"
+	if a.Unit == Feet && (!f.Words || size.Eq(Twelve) && !f.Val.Mul(Twelve).IsInt() || size.Eq(Twelve) && !a.Val.Eq(Twelve) && f.Val.Mul(exact.Int(4)).IsInt() && !f.Val.Eq(exact.New(1, 2))) {
+		a.Bad = "ambiguous" // "12 foot and 5/8", "five feet and a sixteenth": a part of a foot, or of an inch?
 	}
 	a.Val, a.Frac = a.Val.Add(f.Val.Mul(size)), true
 	return a, j, true

@@ -58,14 +58,14 @@ func (r Reader) Skip(i int) int {
 
 // Mixed reads a whole number, a fraction, or both: "2 1/2", "two and a half", "2½", "five eighths".
 func (r Reader) Mixed(i int) (n Number, next int, ok bool) {
-	if f, j, ok := r.Fraction(i); ok {
+	if f, j, ok := r.Fraction(i); ok && !r.partThenHalf(i, f) {
 		return f, j, true
 	}
 	n, next, ok = r.Whole(i)
 	if !ok || n.Bad != "" || n.Point {
 		return n, next, ok
 	}
-	if f, j, ok := r.fractionAfter(next); ok && !(r.Kind(i) == scan.Digits && f.Words && r.Word(next) != "and" && (OfBay(r.Word(i-1)) || PartOf(r, i-1, "POST"))) && f.Val.Less(exact.Int(1)) {
+	if f, j, ok := r.fractionAfter(next); ok && !(f.Words && r.Word(next) != "and" && r.numbersPart(i, n)) && f.Val.Less(exact.Int(1)) {
 		if f.Bad == "" && n.Words && f.Words && r.Word(next) != "and" && f.Val.Sign() > 0 && r.tensThenNumerator(i, next) {
 			n.Bad = "ambiguous"
 		}
@@ -213,3 +213,20 @@ var Ordinals = map[string]int{"first": 1, "second": 2, "third": 3, "fourth": 4, 
 
 // Twelve is the number twelve.
 var Twelve = exact.Int(12)
+
+// numbersPart reports whether the number at atom i tells which bay, post, opening or rail is spoken of: "bay one a sixteenth over 68",
+// "opening two half an inch narrower". The fraction behind it is another figure.
+func (r Reader) numbersPart(i int, n Number) bool {
+	if r.Kind(i) == scan.Digits && (OfBay(r.Word(i-1)) || PartOf(r, i-1, "POST")) {
+		return true
+	}
+	return Numbered[r.Word(i-1)] && n.Val.Less(exact.Int(10)) && r.Word(i-2) != "bottom"
+}
+
+// partThenHalf reports whether the fraction f at atom i is the number of a part and a half of an inch behind it: "bay one half an inch wider".
+func (r Reader) partThenHalf(i int, f Number) bool {
+	if !Numbered[r.Word(i-1)] || r.Word(i+1) != "half" || r.Word(i) == "a" || r.Word(i) == "an" {
+		return false
+	}
+	return f.Bad != "" || r.Word(i+2) == "an" || r.Word(i+2) == "a"
+}

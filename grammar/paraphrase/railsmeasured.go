@@ -28,7 +28,8 @@ func railFigures(in []scan.Atom) []scan.Atom {
 	if !named {
 		return in
 	}
-	r, cut, face := measure.Reader{Atoms: in}, false, false
+	r, cut, face, counted := measure.Reader{Atoms: in}, false, false, false
+	last, end := measure.Amount{}, -1
 	for i := 0; i < len(in); i++ {
 		if !phrase.MayBeginFigure(in[i]) {
 			continue
@@ -39,8 +40,11 @@ func railFigures(in []scan.Atom) []scan.Atom {
 		}
 		if a.Size == "" && !a.Footer && a.Unit != measure.Money && a.Unit != measure.Feet || a.Unit == measure.Feet && !a.Val.Div(exact.Int(12)).IsInt() {
 			cut = cut || !a.Val.Less(cutLeast) && (rails || a.Unit == measure.Metric || !a.Val.Div(exact.Int(12)).IsInt())
-			face = face || !a.Val.Less(faceLeast) && a.Val.Less(faceMost) && (a.Frac || a.Point || a.Unit != measure.Bare)
+			wide := !a.Val.Less(faceLeast) && a.Val.Less(faceMost) && (a.Frac || a.Point || a.Unit != measure.Bare)
+			face = face || wide
+			counted = counted || wide && end == i && last.Unit == measure.Bare && last.Size == "" && !last.Frac && !ofLength[beforeFigure(in, i)] && railNames[r.Word(next)]
 		}
+		last, end = a, next
 		i = next - 1
 	}
 	if cut && len(in) < 24 {
@@ -49,5 +53,21 @@ func railFigures(in []scan.Atom) []scan.Atom {
 	if face {
 		in = idiom.RailsWide().SetIn(in)
 	}
+	if counted {
+		in = idiom.RailsCountedWide().SetIn(in)
+	}
 	return in
+}
+
+// ofLength are names of lengths: a figure right behind one of them counts no rails ("gap 2 5-1/2 rails").
+var ofLength = scan.WordSet("gap gaps space spaces spacing opening doorway wall bay span height")
+
+// beforeFigure is the word before the figure that ends at atom i, "" where there is none.
+func beforeFigure(in []scan.Atom, i int) string {
+	for i--; i > 0; i-- {
+		if !phrase.MayBeginFigure(in[i-1]) && in[i-1].Text != "-" && in[i-1].Text != "/" {
+			return in[i-1].Text
+		}
+	}
+	return ""
 }

@@ -30,6 +30,8 @@ func (k *clause) changed() (reading, bool) {
 	switch {
 	case len(k.values) == 0 && d.factor == nil && (k.has(lexicon.Another) != nil || k.oneNoun()):
 		return k.another(d)
+	case d.factor != nil && len(k.values) == 0 && d.op == solver.Plus && d.factor.Less(lex.OneRat):
+		return k.grownBy(*d.factor)
 	case d.factor != nil && len(k.values) == 0:
 		return k.scaled(*d.factor, nil)
 	case len(k.values) != 1:
@@ -392,6 +394,18 @@ func (k *clause) scaled(f exact.Rat, lim *limit) (reading, bool) {
 	}
 	st := solver.Statement{Name: name, Op: solver.Times, Value: solver.Value{Num: f}}
 	return k.finish(reading{made: []made{{st: st, at: k.at(), kind: solver.KindOf(name.Quantity)}}})
+}
+
+// grownBy reads what grows by a share of itself: "increase the gap by half" is half as much again, and never half of it. "By a half" may be
+// half an inch, and no count of parts grows wider: both are asked back.
+func (k *clause) grownBy(f exact.Rat) (reading, bool) {
+	for _, i := range k.words {
+		t := k.items[i]
+		if t.Kind == lexicon.Factor && t.Text != "by half" || t.Kind == lexicon.Than || comparesLength[lex.LastWord(t.Text)] && k.counts() {
+			return reading{}, false
+		}
+	}
+	return k.scaled(lex.OneRat.Add(f), nil)
 }
 
 // asSet reads a change that names its result: "tighten the gap to two".
