@@ -33,7 +33,7 @@ func yardWays() (out [][2]string) {
 		out = append(out, [][2]string{
 			{`^{LEAD}(?:(?:{YARD} )?(?:{HAVE} )?)?(?:only|just) (?:{HAVE} )?` + list + `(?: left| now| today| in stock| there)?,? (?:and |but |as |because |since )?` + g + `{END}`, `they only sell $1 . they are out of $2`},
 			{`^{LEAD}{YARD} {HAVE} ` + list + `(?: left| now| today| in stock| there)?,? (?:and |but )?` + g + `{END}`, `they sell $1 . they are out of $2`},
-			{`^{LEAD}` + g + `,? (?:and |so |but |, )*(?:(?:we'll |i'll |we |i |let's |let us |please |can )*(?:use|get|take|buy|go with|make do with|order|grab) ` + list + `(?: instead)?|(?:it's |it is |{YARD} {HAVE} )?` + list + ` (?:instead|now|then|will do|would do|do|are fine|are ok|are okay|are good|will work|work|will be fine|it is)){END}`, `they are out of $1 . they also sell $2$3`},
+			{`^{LEAD}` + g + `,? (?:and |so |but |, )*(?:(?:we'll |i'll |we |i |let's |let us |please |we can |i can )*(?:use|get|take|buy|go with|make do with|order|grab) ` + list + `(?: instead)?|(?:it's |it is |{YARD} {HAVE} )?` + list + ` (?:instead|now|then|will do|would do|do|are fine|are ok|are okay|are good|will work|work|will be fine|it is)){END}`, `they are out of $1 . they also sell $2$3`},
 		}...)
 	}
 	out = append(out, [][2]string{

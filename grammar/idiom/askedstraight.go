@@ -179,7 +179,7 @@ var straightKept = []phrase.Placed{
 }
 
 // straightBook is the book of both.
-var straightBook = sync.OnceValue(func() *phrase.Book { return phrase.BookOf(straightAsks, straightKept, askedOfMe) })
+var straightBook = sync.OnceValue(func() *phrase.Book { return phrase.BookOf(straightAsks, straightKept, askedOfMe, triedWholly) })
 
 // AskedStraight sets what is asked for in a few everyday words to the plain question or order.
 func AskedStraight(atoms []scan.Atom) []scan.Atom { return straightBook().SetIn(atoms) }

@@ -89,6 +89,9 @@ var (
 	priceWords = scan.WordSet("dollars bucks $ each apiece budget money")
 )
 
+// oneLess are parts of which a wall without one has others.
+var oneLess = scan.WordSet("rail board slat plank")
+
 // TriedWithin reads what a line begins with as tried, where the rest asks about another figure: "with five rails, is the gap under 4"
 // sets neither.
 func TriedWithin(in []scan.Atom) []scan.Atom {
@@ -137,7 +140,11 @@ func TriedWithin(in []scan.Atom) []scan.Atom {
 		}
 		at := in[lead]
 		if in[lead].Text == "without" {
+			one := len(given) > 1 && (given[0].Text == "a" || given[0].Text == "one") && oneLess[given[1].Text]
 			given = slices.Concat([]scan.Atom{chunk.Worded(at, "no")}, given)
+			if one { // "without a rail" is one fewer of them
+				given = slices.Concat([]scan.Atom{chunk.Worded(at, "one"), chunk.Worded(at, "fewer")}, given[2:])
+			}
 			if len(given) > 2 && (given[1].Text == "the" || given[1].Text == "any") {
 				given = slices.Delete(given, 1, 2)
 			}
