@@ -23,12 +23,13 @@ func SpokenTotals(atoms []scan.Atom) []scan.Atom {
 		if hundreds == 0 || i > 0 && (atoms[i-1].Kind == scan.Digits || chunk.SpelledNumber(atoms[i-1].Text)) {
 			continue
 		}
-		rest, third := SpokenUpTo99(atoms, next)
+		in := hundredSaid(atoms, next)
+		rest, third := SpokenUpTo99(atoms, in)
 		cents, end := SpokenUpTo99(atoms, third)
-		if hundreds >= 8 && rest <= 24 && cents <= 24 {
+		if in == next && hundreds >= 8 && rest <= 24 && cents <= 24 {
 			continue // "ten, twelve, sixteen" may be lengths of lumber
 		}
-		if rest < 10 || cents < 10 || end < len(atoms) && (chunk.SpelledNumber(atoms[end].Text) || atoms[end].Kind == scan.Digits || !chunk.EndsPart(atoms, end) && !afterTotal[atoms[end].Text]) {
+		if rest == 0 || in == next && rest < 10 || cents < 10 || end < len(atoms) && (chunk.SpelledNumber(atoms[end].Text) || atoms[end].Kind == scan.Digits || !chunk.EndsPart(atoms, end) && !afterTotal[atoms[end].Text]) {
 			continue
 		}
 		out := scan.Reworded(atoms, i, end, measure.Itoa(hundreds*100+rest)+"."+measure.Itoa(cents))
@@ -36,6 +37,17 @@ func SpokenTotals(atoms []scan.Atom) []scan.Atom {
 		return out
 	}
 	return atoms
+}
+
+// hundredSaid is the atom behind a "hundred" or a "hundred and": "four hundred and twelve fifty".
+func hundredSaid(atoms []scan.Atom, i int) int {
+	if i < len(atoms) && atoms[i].Text == "hundred" {
+		i++
+		if i < len(atoms) && atoms[i].Text == "and" {
+			i++
+		}
+	}
+	return i
 }
 
 // SpokenPrices sets a price said in two numbers, behind a verb of price and what is sold, to its figures: "twelve footers run nine
