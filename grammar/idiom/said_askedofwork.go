@@ -24,6 +24,7 @@ var workTurns = []phrase.Placed{
 	{"where does [the|my] OPENING (end|stop|finish)", "how far is the opening from the right", nil},
 	{"^ (i am|i 'm|we are|we 're) on rail|board ## , where does (it|that|this|(that one)|(this one)) go", "where does rail $1 go", nil},
 	{", how far apart are they $$", ", how wide are the bays", phrase.SaidBeforeOf(scan.WordSet("post posts"))},
+	{"!(post|posts) how far apart are they $$", "$1 , how wide are the bays", nil},
 	{", how far apart do they (go|stand|sit|get|end up) $$", ", how wide are the bays", phrase.SaidBeforeOf(scan.WordSet("post posts"))},
 	{"how (long|wide) is [the] whole (thing|lot|job|shebang|affair|works|run)", "what is the overall width", nil},
 	{"^ with|at|for (this|that|the|(a wall this)|(a gap this)|(the wall this)) [gap|height|wall|opening|spacing|high|big|wide|tall|tight|low] [,] how many", "how many", nil},
