@@ -10,6 +10,7 @@ import (
 // Steps are the steps that set a line plain before any of it is read, in their order: each knows one turn of phrase.
 var Steps = []func([]scan.Atom) []scan.Atom{
 	idiom.ToldTogether,
+	gaugesAndGrades,
 	plusParts,
 	introduced,
 	postsApart,
