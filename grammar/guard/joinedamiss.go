@@ -166,7 +166,7 @@ func gotMore(a act.Act, _ []act.Act) solver.Question {
 }
 
 // joinedWays are all that is looked for in the whole line.
-var joinedWays = slices.Concat(joinedAmiss, onSite, nameSaid, exceptions, joinedOtherwise, atTheCounter, billed, staysOrGoes, concluded, ofAnother, triedAmiss, takenAmiss, figureAlone, figureBesideLumber)
+var joinedWays = slices.Concat(joinedAmiss, onSite, nameSaid, exceptions, joinedOtherwise, atTheCounter, billed, staysOrGoes, concluded, ofAnother, triedAmiss, takenAmiss, figureAlone, figureBesideLumber, onceOrMaybe, otherPlaces, otherSizes)
 
 var joinedIndex = sync.OnceValue(func() *ways.WayIndex { return ways.IndexWays(hear.WaysOf(joinedWays)) })
 

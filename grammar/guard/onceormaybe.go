@@ -1,0 +1,77 @@
+package guard
+
+import (
+	"saywright/grammar/act"
+	"saywright/grammar/hear"
+	"saywright/grammar/parse"
+	"saywright/solver"
+)
+
+// What was so or may once be so is not set, and what is taken out is gone: that nothing more is said of how many or how wide there are is another thing.
+// Where the one was heard for the other it is asked back. Common ways of speech, no source.
+
+const (
+	anyPlace  = `{on|at|in|to|by|against} {the }?{left|right|middle|center|far|near|end|house|other}|{left|right} {side|of}`
+	takesOut  = `{remove|take out|take away|get rid of|lose|scrap|pull|pull out|rip out|tear out|cut out|do away with|ditch|eliminate|omit|leave out|skip}`
+	moreTimes = `{twice|double|half|three times|triple|a third|equal|the same|as wide|as high|as big}`
+)
+
+var (
+	stillSo     = hear.OpenQuestion("Was it so, or is it still?", "the floor is level")
+	wantedMaybe = hear.OpenQuestion("Is that wanted, or only tried?", "what if one stiffener in bay 1")
+)
+
+// onceOrMaybe are such lines, each with what is heard of it.
+var onceOrMaybe = []hear.OpenWay{
+	// What was so, or was going to be.
+	{Looks: valued, Way: asWay(`^{Lead }*{the|my|our }?{wall|gaps?|spacing|bottom gap|opening|doorway|opening Number|rails|boards|posts|stiffeners|bays|bay Number} {was|were|had been}{ once|always|first|originally|all}* {{going|meant|to be going} to be|to be|` + anyPlace + `|` + moreTimes + `}\b[^,;?]*$`), Not: anyWordOf(`but|now|make|instead|today|want|wanted|should|says|said|if|what|measured|already|still|before|may|were to|(i|we) {think|thought|wish}`), Ask: wasOrShall},
+	{Looks: hear.Stated(solver.FloorAtRight, solver.FloorFalls), Way: asWay(`^{Lead }*{the|my|our }?{floor|slab|patio|deck|ground} {was|had been}{ once|always|first|originally|all|dead|perfectly}* {level|flat|even}{ Stop}*$`), Ask: stillSo},
+	{Looks: hear.Stated(solver.PostLeans), Way: asWay(`\b{leaned|leant|was leaning|was out of plumb|used to lean}\b.*\b{now|today|since} {it|that one|that|both|they} {is|are|'s|'re|stands?}`), Ask: hear.OpenQuestion("Does it still lean, and how far?", "left post leans 3/8 in right in 48 in")},
+	// What may be so.
+	{Looks: hear.Stated(solver.OpeningSide), Way: asWay(`^{Lead }*{the|my|our }?` + theOpen + ` {might|may|could}{ just|also|maybe|even|well|as well|yet|still}* {go|be|sit|stand|move|shift|end up|come|land}\b`), Not: anyWordOf(`you|not`), Ask: wantedMaybe},
+	{Looks: valued, Way: asWay(`^{Lead }*possibly `), Not: asWay(`\?`), Ask: wantedMaybe},
+	{Looks: tells(solver.Drop), Way: asWay(`\b` + theWall + ` {might|may|could|can|would}{ just|also|maybe|even|well|as well|yet|still}* drop `), Ask: hear.OpenQuestion("Is the wall to be lower, or the ground beyond it?", "what if the wall is 1 inch lower")},
+
+	// What is taken out.
+	{Looks: forgetsOf(solver.Rails), Way: asWay(`\b` + takesOut + ` {a|one|the|that|another} {rail|board|slat|plank} {in|from|of|at|out of} {the|that }?{[a-z]+ }?bay\b`), Ask: fewerThere},
+	{Looks: forgetsOf(solver.Stiffeners), Way: asWay(`\b` + takesOut + `{ all|all of}? {the|those|my|our|any }?stiffeners {in|from|of|at|out of} `), Ask: noneOrOpen},
+	{Looks: forgetsOf(solver.Opening), Way: asWay(`\b{` + takesOut + `|take} {the|that|my|our }?{opening|doorway|walk - through}\b|\b{opening|doorway|walk - through} {goes away|goes out|is gone|has gone|disappears|is out|is to go|has to go|must go}\b`), Not: anyWordOf(`limit|width|size|side|mine|his|her|he|she|they|want|plan|sketch|drawing|figure|number|place|position|what i|i (said|told|gave)`), Ask: noneOrOpen},
+	{Looks: forgetsOf(solver.Bay), Way: asWay(`\b{drop|lower|sink} {bay Number|the [a-z]+ bay} {by }?{` + wayDigits + `}`), Ask: hear.OpenQuestion("Is the wall to be lower, or that bay narrower?", "bay 1 a foot narrower")},
+	{Looks: forgetsOf(solver.BottomGap), Way: asWay(`\b{drop|lower|set|sink|bring|bring down} {the|my|our }?` + bottomOne + ` {down|all the way|right }*{to|on|onto} {the }?{floor|slab|ground|deck|concrete|patio}\b`), Ask: onFloor},
+	{Looks: triesNoBottomGap, Way: asWay(`\b{lose|drop|remove|take out|take off|take away|leave out|skip|omit|pull|scrap|cut out|get rid of}{ out|off|away}? ` + bottomOne + `\b`), Ask: hear.OpenQuestion("One rail fewer?", "what if one rail less", "what if rails -= 1")},
+}
+
+// triesOf reports whether a quantity is tried.
+func triesOf(q solver.Quantity) func(act.Act) bool {
+	return func(a act.Act) bool {
+		return a.Kind == act.WhatIf && len(a.Statements) > 0 && a.Statements[0].Name.Quantity == q
+	}
+}
+
+// triesNoBottomGap reports whether it is tried to have no gap at the bottom.
+func triesNoBottomGap(a act.Act) bool {
+	return triesOf(solver.BottomGap)(a) && a.Statements[0].Op == solver.Eq && a.Statements[0].Value.Num.Sign() == 0
+}
+
+// fewerThere asks whether a bay is to have one rail fewer.
+func fewerThere(a act.Act, _ []act.Act) solver.Question {
+	return goneThere(a, "One fewer there?", " -= 1")
+}
+
+// noneOrOpen asks whether there is to be none of what is taken out, or as many or as wide as may be.
+func noneOrOpen(a act.Act, _ []act.Act) solver.Question {
+	if a.Name.Quantity == solver.Opening {
+		return solver.Question{Text: "No opening at all, or is its width open again?", Choices: []string{"openings = 0", parse.Normal([]act.Act{a})}, Example: "no opening"}
+	}
+	return goneThere(a, "None there, or is the number open again?", " = 0", parse.Normal([]act.Act{a}))
+}
+
+// onFloor asks whether a rail that is let down to the floor lies on it.
+func onFloor(act.Act, []act.Act) solver.Question {
+	return solver.Question{Text: "No gap at the bottom at all?", Choices: []string{"bottom gap = 0 in"}, Example: "bottom gap 0"}
+}
+
+// goneThere asks a question to which what is forgotten, in another relation, is the first answer.
+func goneThere(a act.Act, text, relation string, more ...string) solver.Question {
+	return solver.Question{Text: text, Choices: append([]string{a.Name.String() + relation}, more...), Example: "one stiffener in bay 2"}
+}
