@@ -41,8 +41,8 @@ var onceOrMaybe = []hear.OpenWay{
 	{Looks: triesNoBottomGap, Way: asWay(`\b{lose|drop|remove|take out|take off|take away|leave out|skip|omit|pull|scrap|cut out|get rid of}{ out|off|away}? ` + bottomOne + `\b`), Ask: hear.OpenQuestion("One rail fewer?", "what if one rail less", "what if rails -= 1")},
 }
 
-// triesOf reports whether a quantity is tried.
-func triesOf(q solver.Quantity) func(act.Act) bool {
+// onlyTries reports whether a quantity is tried.
+func onlyTries(q solver.Quantity) func(act.Act) bool {
 	return func(a act.Act) bool {
 		return a.Kind == act.WhatIf && len(a.Statements) > 0 && a.Statements[0].Name.Quantity == q
 	}
@@ -50,7 +50,7 @@ func triesOf(q solver.Quantity) func(act.Act) bool {
 
 // triesNoBottomGap reports whether it is tried to have no gap at the bottom.
 func triesNoBottomGap(a act.Act) bool {
-	return triesOf(solver.BottomGap)(a) && a.Statements[0].Op == solver.Eq && a.Statements[0].Value.Num.Sign() == 0
+	return onlyTries(solver.BottomGap)(a) && a.Statements[0].Op == solver.Eq && a.Statements[0].Value.Num.Sign() == 0
 }
 
 // fewerThere asks whether a bay is to have one rail fewer.
