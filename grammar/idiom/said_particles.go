@@ -26,7 +26,7 @@ var particleTurns = []phrase.Placed{
 	{"^ ?please|just|now|ok|okay ?, ?let ?us take|bring|move|push|pull|crank|stretch|run !THEQ ?right ?back out|over|up|down|in to # ?please $", "set $1 to $2", nil},
 	{"^ ?please|just|now|ok|okay ?, ?let ?us lower !THEQ ?right ?all ?the ?way ?back down to # ?please $", "set $1 to $2", nil},
 	// Limits.
-	{"stay|steer|keep|shy|veer ?well|right ?away|clear ?from|of ?any|all|the !GAP over|above|past|beyond|(wider than)|(bigger than)|(larger than)|(more than) #", "$1 no more than $2", nil},
+	{"stay|steer|keep|shy|veer ?well|right (away [from])|(clear [of|from])|from|of ?any|all|the !GAP over|above|past|beyond|(wider than)|(bigger than)|(larger than)|(more than) #", "$1 no more than $2", nil},
 	{"^ !GAP ?of over|above|past|beyond|(wider than)|(bigger than)|(larger than)|(more than) # is|are ?just|simply|completely|a|an ?big|total (no - no)|nono|(off the table)|(out of the question)|(not on)|(deal breaker)|dealbreaker|nonstarter|taboo|forbidden|(right out)", "$1 no more than $2", nil},
 	{"^ anything|everything|nothing over|above|past|beyond|(wider than)|(bigger than)|(larger than)|(more than) # !GAP is|are ?just|simply|completely|a|an ?big|total (no - no)|nono|(off the table)|(out of the question)|(not on)|(deal breaker)|dealbreaker|nonstarter|taboo|forbidden|(right out)", "$2 no more than $1", nil},
 	{"can|could|may|might go|come|get|run|drop|shrink|narrow|squeeze|tighten ?right|all ?the ?way ?back|in down to #", "is at least $1", phrase.BothHold(limitTold, ofNoPerson)},

@@ -236,6 +236,9 @@ func objectCounted(in []scan.Atom, i int) bool {
 		return false
 	}
 	noun := chunk.TextAt(in, i+1)
+	if i > 1 && in[i-2].Text == "no" {
+		return false // "no use for stiffeners": there is none
+	}
 	if !measure.CountNouns[noun] || !strings.HasSuffix(noun, "s") || !countEnds(in, i+2) {
 		return false
 	}

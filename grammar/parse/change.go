@@ -39,7 +39,7 @@ func (k *clause) changed() (reading, bool) {
 	}
 	lim := k.items[k.values[0]].lim
 	op, ok := lim.relation()
-	if !ok || lim.of != nil || k.has(lexicon.More) == nil && k.stated(k.values[0]) {
+	if !ok || lim.of != nil || k.has(lexicon.More) == nil && k.stated(k.values[0]) || k.ofAnother() {
 		return reading{}, false
 	}
 	switch {

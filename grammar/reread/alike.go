@@ -52,7 +52,7 @@ const soundsLike = `
 	high: hi
 	higher: hire
 	height: hite hight
-	way: weigh whey
+	way: whey
 	wait: weight
 	all: awl
 	read: reed
@@ -167,6 +167,9 @@ const (
 // pointedBack are words that point at what was said, after which a "too" is no number either.
 var pointedBack = scan.WordSet("that this it them those these one ones me us him her you mine ours yours his hers theirs")
 
+// makesNoun are words behind which a "need" or a "use" is a noun, and a "for" no four: "is there a need for stiffeners".
+var makesNoun = scan.WordSet("a any no some much little the this that real great further more")
+
 // mayMean reports whether a small word stands where a number can be meant: "an eight of an inch", "we have for boards".
 func mayMean(atoms []scan.Atom, i int) bool {
 	next := ""
@@ -184,7 +187,7 @@ func mayMean(atoms []scan.Atom, i int) bool {
 		return !degrees[next] && (!(next == "" || i+1 < len(atoms) && atoms[i+1].Kind == scan.Sign) || i < 1 || !paraphrase.Be[atoms[i-1].Text] && !pointedBack[atoms[i-1].Text]) // "the gap should be too", "could we do that too"
 	case "to", "for":
 		plural := measure.CountNouns[next] && strings.HasSuffix(next, "s") || scan.Ones[next] > 0 && i+2 < len(atoms) && (atoms[i+2].Text == "by" || atoms[i+2].Text == "buy")
-		return plural && i > 0 && paraphrase.CountsNext[atoms[i-1].Text]
+		return plural && i > 0 && paraphrase.CountsNext[atoms[i-1].Text] && (i < 2 || !makesNoun[atoms[i-2].Text])
 	}
 	return true
 }
