@@ -37,6 +37,10 @@ func TestAskedOfWork(t *testing.T) {
 		"where does the opening start":                                    "ask opening from left",
 		"I'm on rail three, where does it go":                             "ask rail 3 top",
 		"with two posts, how far apart are they":                          "what if added posts = 2; ask bay",
+		"with three posts, how wide apart are they":                       "what if added posts = 3; ask bay",
+		"my husband says lose two rails":                                  "check rails -= 2",
+		"the gap has to be two with six rails":                            "gap = 2 in; rails = 6",
+		"undo the last change":                                            "undo",
 		"how long is the whole thing":                                     "ask overall",
 		"with this gap, how many rails":                                   "ask rails",
 		"with a wall this high how many rails":                            "ask rails",
@@ -82,7 +86,9 @@ func TestAskedOfWork(t *testing.T) {
 		"how much do I leave at the top", "how many gaps", "how long have I got", "how much room is there for error", "my saw is good to a sixteenth",
 		"if I'm out an eighth at the bottom, is the top out", "how long before I have to oil it", "bottom gap three but not over the gap", "with six rails, it's not 48",
 		"gap two and a half shy", "keep the boards, posts two", "add a foot to the wall", "add two feet to the wall", "push the opening out a foot",
-		"first bay 68, at a foot off the floor", "my stiffeners are gone", "the stiffeners are gone",
+		"first bay 68, at a foot off the floor",
+		"my stiffeners are gone", "the boss says drop a stiffener", "the bays come out at 60 with two posts", "six rails gets me a two inch gap", "undo what I did to the gap", "save this one",
+		"I don't mind how many rails", "where's the near edge of the opening", "where does the second opening end", "the stiffeners are gone",
 	} {
 		assert.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}

@@ -23,8 +23,8 @@ var workTurns = []phrase.Placed{
 	{"(where is|where 's) [the|my] right (edge|side|end) of [the|my] OPENING", "how far is the opening from the right", nil},
 	{"where does [the|my] OPENING (end|stop|finish)", "how far is the opening from the right", nil},
 	{"^ (i am|i 'm|we are|we 're) on rail|board ## , where does (it|that|this|(that one)|(this one)) go", "where does rail $1 go", nil},
-	{", how far apart are they $$", ", how wide are the bays", phrase.SaidBeforeOf(scan.WordSet("post posts"))},
-	{"!(post|posts) how far apart are they $$", "$1 , how wide are the bays", nil},
+	{", how far|wide apart are they $$", ", how wide are the bays", phrase.SaidBeforeOf(scan.WordSet("post posts"))},
+	{"!(post|posts) how far|wide apart are they $$", "$1 , how wide are the bays", nil},
 	{", how far apart do they (go|stand|sit|get|end up) $$", ", how wide are the bays", phrase.SaidBeforeOf(scan.WordSet("post posts"))},
 	{"how (long|wide) is [the] whole (thing|lot|job|shebang|affair|works|run)", "what is the overall width", nil},
 	{"^ with|at|for (this|that|the|(a wall this)|(a gap this)|(the wall this)) [gap|height|wall|opening|spacing|high|big|wide|tall|tight|low] [,] how many", "how many", nil},
@@ -48,7 +48,7 @@ var workTurns = []phrase.Placed{
 	{", and|then (tell|show|let) me [know] how (wide|big) (it is|it gets|it comes to|it comes out|it will be|that is|that makes it|that gets) [then|now|after]", ", how wide is the opening", changed("opening doorway walkthrough")},
 	{", and|then (tell|show|let) me [know] how (wide|big) (it is|it gets|it comes to|it comes out|it will be|that is|that makes it|that gets) [then|now|after]", ", what is the gap", changed("gap gaps")},
 	// Orders.
-	{"^ [please|just] save that one $$", "save that", nil},
+	{"^ [please|just] save (that|this) one $$", "save that", nil},
 	{"^ [please|just|ok|okay] forget all of (it|that|this) $$", "start over", nil},
 	{"(i|we) [would|'d] prefer it if", "i want it so that", nowhereWished},
 	// Of the law.
