@@ -13,6 +13,8 @@ var taggedTurns = []phrase.Placed{
 	// What is told and asked about in one breath.
 	{", (do|does|did|have|has|had|will|would|should|can|could|is|are|am|was|were) not (i|we|they|he|she|it|there) [really|now|though|then] [\\?] $$", ", is that right ?", tagged},
 	{", (do|did|have|had|will|would|should|can|could|am|are|is|was) (i|we|there) [really|now|though|then] [\\?] $$", ", is that right ?", deniedTagged},
+	{", (has|have|had) (it|they|he|she) [really|now|though|then] [\\?] $$", ", is that right ?", deniedTagged},
+	{", (do|have|had|are) you [really|now|though|then] [\\?] $$", ", is that right ?", phrase.BothHold(deniedTagged, toldOfYou)},
 	{", right [\\?] $$", ", is that right ?", toldInFull},
 	// Whether there is a need for it.
 	{"^ [so|and|but] [(is there)|(do (i|we) have)|(have (i|we))] (a|any|some|much|[a] real) (need|use|call|cause|reason) [at all] for [the|any|a|an|more|these|those] !(RAIL|STIFF|bracket|brackets|posts|((added|extra|new) posts)|bays|openings) [at all] [here] [\\?] $$", "do i need $1 ?", nil},
@@ -24,6 +26,9 @@ func tagged(before, _ []scan.Atom) bool { return toldPlainly(before) && !holdsAn
 
 // deniedTagged reports whether what stands before is told of the wall, and denied.
 func deniedTagged(before, _ []scan.Atom) bool { return toldPlainly(before) && holdsAny(before, denies) }
+
+// toldOfYou reports whether a line tells of the hearer: "you don't need stiffeners, do you".
+func toldOfYou(before, _ []scan.Atom) bool { return before[0].Text == "you" }
 
 // toldInFull reports whether what stands before is told in a whole sentence, so that a "right" behind it names no side.
 func toldInFull(before, _ []scan.Atom) bool {

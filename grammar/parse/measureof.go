@@ -1,6 +1,7 @@
 package parse
 
 import (
+	"slices"
 	"strings"
 
 	"saywright/grammar/lex"
@@ -83,10 +84,12 @@ func (k *clause) partsFrom(v, w int) bool {
 		if i < w && it.Kind == lexicon.Part && !it.Is(lexicon.More) {
 			named++
 		}
-		for _, word := range strings.Fields(it.Before) {
-			if partsMeasure[word] {
-				return true
-			}
+		words := strings.Fields(it.Before)
+		if i < w && it.Kind != lexicon.Part {
+			words = append(words, strings.Fields(it.Text)...) // "seven rails take longer"
+		}
+		if slices.ContainsFunc(words, func(word string) bool { return partsMeasure[word] }) {
+			return true
 		}
 	}
 	if named > 1 {
@@ -108,5 +111,5 @@ var (
 	oneOfThem    = scan.WordSet("a an one another")
 	aSuch        = scan.WordSet("a an")
 	saidWith     = scan.WordSet("with at for")
-	partsMeasure = scan.WordSet("is are be was were do does did need needs will would should could can get gets got have has had make makes made mean means give gives take takes leave leaves come comes came there if when")
+	partsMeasure = scan.WordSet("is are be was were do does did need needs will would should could can get gets got have has had make makes made mean means give gives take takes leave leaves come comes came there if when look looks looked stand stands run runs cost costs last lasts feel feels")
 )
