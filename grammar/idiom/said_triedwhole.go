@@ -46,6 +46,9 @@ func onlyStiffeners(before, after []scan.Atom) bool {
 	if n := len(before); n > 0 && (chunk.IsClass(before[n-1].Text, "STIFF") || before[n-1].Text == "rail" || before[n-1].Text == "board") {
 		return false
 	}
+	if len(after) > 0 && after[0].Text == "of" && len(after) > 1 && !chunk.Figured(after[:min(len(after), 3)]) {
+		return false // "the spacing of the stiffeners" is plain
+	}
 	stiff := false
 	for _, part := range [][]scan.Atom{before, after} {
 		for _, a := range part {
