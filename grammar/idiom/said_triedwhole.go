@@ -15,7 +15,7 @@ var triedWholly = []phrase.Placed{
 	{Plain: "what if the bottom rail touches the floor", Where: endsUnbegged, Said: `
 		^ [so|and|but|well] (can|could|must|should|will|would|may|might|shall) [not] [the] (bottom|lowest) RAIL [just|also|ever|really|actually] (touch|reach|meet) [the] FLOOR
 		^ [so|and|but|well] (can|could|must|should|will|would|may|might|shall) [not] [the] (bottom|lowest) RAIL [just|also|ever|really|actually] (sit|rest|lie|bear|stand|be|go) [right|down|directly|flat|straight] (on|against) [the] FLOOR`},
-	{Plain: "what if the wall is $1 high", Where: asksEnd, Said: "^ [so|and|but|well] (can|could|may|might|should|shall) [not] (i|we) [just|also|still|safely] (go|come|drop|get|climb|reach|stretch) [(all the way)|back] [up|down|out|over] to # (high|tall)"},
+	{Plain: "what if the wall is $1 high", Where: asksEnd, Said: "^ [so|and|but|well] (can|could|may|might|should|shall) [not] (i|we) [just|also|still|safely] go [(all the way)|back] [up|down|out|over] to # (high|tall)"},
 	{Plain: ", what if i use $1", Where: endsUnbegged, Said: ", [so|then] (can|could|may|might) (i|we) [just|maybe] (use|take|get by with|make do with) !(eights|tens|twelves|fourteens|sixteens|eighteens|twenties)"},
 	{Plain: "what if we had a bottom gap of 0 ,", Said: "^ (with|having) [the] (bottom|lowest) RAIL [sitting|resting|lying|standing] [right|down|directly|flat|straight] (on|against|touching) [the] FLOOR ,"},
 	// Lists of what is tried.
