@@ -41,10 +41,12 @@ var besideFigures = []hear.OpenWay{
 	// Shares of a way, and of another quantity.
 	{Looks: valued, Way: asWay(`\b{half|thirds?|quarters?|fourths?|fifths?} of the way\b`), Ask: awayFromPost},
 	{Looks: scales, Way: asWay(`\b{put|set|stand|place|plant|add|want|stick|have} [^,;]*\b{posts?|opening|doorway|bays?|stiffeners?}\b[^,;]* {at|to|by} {half|halfway|a third|a quarter|[a-z]+ thirds|[a-z]+ quarters}\b`), Ask: awayFromPost},
-	{Looks: func(a act.Act) bool { return valued(a) && !ofNothing(a) }, Way: asWay(`\b{bigger|larger|wider|higher|taller|greater|more|longer|thicker|over|above} {than }?[^,;]* by {a |one }?half{ Stop}*$`), Ask: hear.OpenQuestion("One and a half times that, or half an inch more?", "gap 1-1/2 times the bottom gap")},
+	{Looks: scales, Way: asWay(`\b{posts?|opening|doorway|stiffeners?}( goes| sits| is| stands| go| are)* at {half|a third|a quarter|[a-z]+ thirds|[a-z]+ quarters}( of)? {the|my|our} `), Ask: awayFromPost},
+	{Looks: func(a act.Act) bool { return valued(a) && !ofNothing(a) }, Way: asWay(`\b{bigger|larger|wider|higher|taller|greater|more|longer|thicker|over|above} {than }?[^,;]* by {a|one }?half{ Stop}*$`), Ask: hear.OpenQuestion("One and a half times that, or half an inch more?", "gap 1-1/2 times the bottom gap")},
 	{Looks: func(a act.Act) bool { return valued(a) && !ofNothing(a) }, Way: asWay(`\b{Number|[0-9]+} times {bigger|larger|wider|higher|taller|greater|more|longer|thicker} than\b`), Ask: hear.OpenQuestion("How many times as much is that?", "bottom gap twice the gap")},
 	{Looks: hear.Stated(solver.Bay), Way: asWay(`\bbay {Number|[0-9]+} [^,;]*\b{plus|minus|less|and|take away|add}\b`), Ask: bayInAll},
 	{Looks: farBeyond, Way: asWay(`\b{more|less|wider|narrower|over|longer|shorter|under} {than }?{the }?{bay|opening|gap|span|wall}\b`), Ask: askback.ComesTo.Open("bay 1 is 70")},
+	{Looks: setsExactly, Way: asWay(`\b{Length} by {a|one }?half{ Stop}*$`), Ask: hear.OpenQuestion("To that, or by that much?", "gap half as much again")},
 	// Half of a double limit.
 	{Looks: func(a act.Act) bool { return a.Kind == act.State && limitedFirst(a) }, Way: asWay(`\b{not|no} {more|less|fewer} than [^,;]* {not|no} {more|less|fewer|over|under} than\b`), Ask: bothLimits},
 	{Looks: valued, Way: asWay(`\b{[0-9]+|Number}( ?` + someUnit + `)? or up to\b`), Ask: hear.OpenQuestion("Anything between the two?", "wall between 42 and 48")},

@@ -12,7 +12,7 @@ import (
 
 // limitAmid are such lines.
 var limitAmid = []hear.OpenWay{
-	{Looks: limitedFirst, Way: asWay(`(^| ){[0-9]+|Number|half|quarters?|eighths?|sixteenths?|inch|inches|in|"|foot|feet|ft|'|mm|cm|high|tall|wide|long|rails?|boards|posts?|stiffeners?|bays?}( \.)? {max|maximum|min|minimum|about|around|roughly|approximately}( \.)? {[0-9]|Number|half|a |an |the |my |gaps?|bays?|rails?|boards|slats|opening|doorway|bottom gap|posts?|stiffeners?|wall|span|spacing}`), Not: asWay(`\b{max|maximum|min|minimum} {about|around}\b|\b{at|a|the|as a|of} {max|maximum|min|minimum}\b|\band about\b`), Ask: whichIsLimited},
+	{Looks: limitedFirst, Way: asWay(`(^| ){[0-9]+|Number|half|quarters?|eighths?|sixteenths?|inch|inches|in|"|foot|feet|ft|'|mm|cm|high|tall|wide|long|rails?|boards|posts?|stiffeners?|bays?}( \.)? {max|maximum|min|minimum|about|around|roughly|approx|approximately|circa}( \.)? {[0-9]|Number|half|a |an |the |my |gaps?|bays?|rails?|boards|slats|opening|doorway|bottom gap|posts?|stiffeners?|wall|span|spacing}`), Not: asWay(`\b{max|maximum|min|minimum} {about|around}\b|\b{at|a|the|as a|of} {max|maximum|min|minimum}\b|\band about\b`), Ask: whichIsLimited},
 }
 
 // limitedFirst reports whether a value is told as a limit, or about.

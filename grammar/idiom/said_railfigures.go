@@ -50,6 +50,11 @@ var RailsCountedWide = sync.OnceValue(func() *phrase.Book {
 	return phrase.BookOf([]phrase.Placed{{`## # rails|boards|slats|planks`, "$1 rails $2 wide", noLengthNext}})
 })
 
+// RailsOfWidth tell the face of the rails by a figure with a fraction before them, which counts none: "use 5 1/2 inch rails".
+var RailsOfWidth = sync.OnceValue(func() *phrase.Book {
+	return phrase.BookOf([]phrase.Placed{{`^^ ?use|using|with|want|(i want)|(we use)|(i use) # rails|boards|slats|planks $$`, "the rails are $1 wide", nil}})
+})
+
 // noLengthNext: no word follows by which a figure is of something else than the face of rails.
 func noLengthNext(before, after []scan.Atom) bool {
 	for _, a := range before {

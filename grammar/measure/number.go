@@ -65,7 +65,7 @@ func (r Reader) Mixed(i int) (n Number, next int, ok bool) {
 	if !ok || n.Bad != "" || n.Point {
 		return n, next, ok
 	}
-	if f, j, ok := r.fractionAfter(next); ok && !(f.Words && r.Word(next) != "and" && r.numbersPart(i, n)) && f.Val.Less(exact.Int(1)) {
+	if f, j, ok := r.fractionAfter(next); ok && !((f.Words || n.Words) && r.Word(next) != "and" && r.Word(next) != "&" && r.numbersPart(i, n)) && f.Val.Less(exact.Int(1)) {
 		if f.Bad == "" && n.Words && f.Words && r.Word(next) != "and" && f.Val.Sign() > 0 && r.tensThenNumerator(i, next) {
 			n.Bad = "ambiguous"
 		}

@@ -26,8 +26,12 @@ func (r Reader) soundPart(i, j int, n Number) (den, next int, ok bool) {
 		next = j + 2
 	}
 	v, whole := n.Val.Int64()
-	if d == 0 || !whole || v%2 == 0 || !n.Val.Less(exact.Int(d)) || v < 2 {
+	if d == 0 || !whole || !n.Val.Less(exact.Int(d)) || v < 1 {
 		return 0, 0, false
+	}
+	if r.Word(i-1) == "and" {
+		for i--; r.Kind(i-1) == scan.Digits || scan.Ones[r.Word(i-1)] > 0; i-- { // "two and 7 8s"
+		}
 	}
 	for k := i - 1; k >= 0 && k > i-5; k-- {
 		if shortLengths[r.Word(k)] {

@@ -28,7 +28,7 @@ func railFigures(in []scan.Atom) []scan.Atom {
 	if !named {
 		return in
 	}
-	r, cut, face, counted := measure.Reader{Atoms: in}, false, false, false
+	r, cut, face, counted, alone := measure.Reader{Atoms: in}, false, false, false, false
 	last, end := measure.Amount{}, -1
 	for i := 0; i < len(in); i++ {
 		if !phrase.MayBeginFigure(in[i]) {
@@ -43,6 +43,7 @@ func railFigures(in []scan.Atom) []scan.Atom {
 			wide := !a.Val.Less(faceLeast) && a.Val.Less(faceMost) && (a.Frac || a.Point || a.Unit != measure.Bare)
 			face = face || wide
 			counted = counted || wide && end == i && last.Unit == measure.Bare && last.Size == "" && !last.Frac && !ofLength[beforeFigure(in, i)] && railNames[r.Word(next)]
+			alone = alone || wide && a.Frac && i < 4 && a.Unit == measure.Inches && railNames[r.Word(next)]
 		}
 		last, end = a, next
 		i = next - 1
@@ -55,6 +56,9 @@ func railFigures(in []scan.Atom) []scan.Atom {
 	}
 	if counted {
 		in = idiom.RailsCountedWide().SetIn(in)
+	}
+	if alone {
+		in = idiom.RailsOfWidth().SetIn(in)
 	}
 	return in
 }

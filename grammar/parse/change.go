@@ -32,6 +32,8 @@ func (k *clause) changed() (reading, bool) {
 		return k.another(d)
 	case d.factor != nil && len(k.values) == 0 && d.op == solver.Plus && d.factor.Less(lex.OneRat):
 		return k.grownBy(*d.factor)
+	case d.factor != nil && len(k.values) == 0 && d.op == "" && strings.HasPrefix(k.has(lexicon.Factor).Text, "by "):
+		return reading{}, false // "gap by a half": more, or less?
 	case d.factor != nil && len(k.values) == 0:
 		return k.scaled(*d.factor, nil)
 	case len(k.values) != 1:
@@ -126,7 +128,7 @@ func (k *clause) direction() direction {
 			off = true
 		case t.Kind == lexicon.Up && standsUp[lex.LastWord(t.Before)], t.Kind == lexicon.Up && k.goesAllTheWay(i): // "the post sits up an inch on its base"
 		case t.Kind == lexicon.Up:
-			up = up || moves || goes(t) && i+1 < len(k.items) || i > 0 && !k.items[i-1].value() && k.items[i-1].Text == "go" || i > 0 && k.noun(i-1) != nil && i+1 < len(k.items) && k.items[i+1].value()
+			up = up || moves || goes(t) && i+1 < len(k.items) || i > 0 && !k.items[i-1].value() && k.items[i-1].Text == "go" || i > 0 && k.noun(i-1) != nil && i+1 < len(k.items) && (k.items[i+1].value() || k.items[i+1].Kind == lexicon.Factor)
 		case t.Kind == lexicon.Down:
 			down = true
 		case t.Kind == lexicon.Out && t.Text == "out" && !getsOut(t.Before):

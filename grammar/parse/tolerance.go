@@ -105,7 +105,7 @@ func (k *clause) everyOne() bool {
 // runsWide reads "the boards run a sixteenth wide", "each rail is 1/16 narrower": a face that is off by a little, not
 // one of that width, since no board is that narrow.
 func (k *clause) runsWide() (reading, bool) {
-	if !k.about("rail") || len(k.things) != 1 || len(k.values) != 1 || len(k.sides) > 0 ||
+	if !k.about("rail") || k.rail > 0 || len(k.things) != 1 || len(k.values) != 1 || len(k.sides) > 0 ||
 		!k.only(lexicon.RunWide, lexicon.RunNarrow, lexicon.More, lexicon.Change, lexicon.Over, lexicon.Under, lexicon.Each) {
 		return reading{}, false
 	}
