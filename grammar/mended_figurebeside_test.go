@@ -21,6 +21,8 @@ func TestFigureBeside(t *testing.T) {
 		"six rails and a spare":         "rails = 6; spare = 1",
 		"five rails and a spare":        "rails = 5; spare = 1",
 		"six rails plus a spare":        "rails = 6; spare = 1",
+		"six rails, a spare":            "rails = 6; spare = 1",
+		"a spare and six rails":         "rails = 6; spare = 1",
 		"six rails and two spares":      "rails = 6; spare = 2",
 		"add ten percent to the lumber": "spare = 10%",
 		// Where the opening goes, and how high a post is.
@@ -34,6 +36,10 @@ func TestFigureBeside(t *testing.T) {
 		"a four by four 44 high":                      "post size = 4x4; post height = 44 in",
 		"the 4x4 is 44 high":                          "post size = 4x4; post height = 44 in",
 		"6x6 four foot high":                          "post size = 6x6; post height = 48 in",
+		"four by fours 44 high":                       "post size = 4x4; post height = 44 in",
+		"opening 2 x gap":                             "opening = 2 * gap",
+		"opening 3 x gap":                             "opening = 3 * gap",
+		"left post leans 3/8 in right in 48":          "left post leans 3/8 in right in 48 in",
 		"bottom gap 4, wall 48":                       "bottom gap = 4 in; wall height = 48 in",
 		// The number of a screw, a grade of lumber, thousands.
 		"#8 x 2 1/2 screws":                     "screw length = 2-1/2 in",
@@ -78,10 +84,11 @@ func TestFigureAloneIsAsked(t *testing.T) {
 	for _, said := range []string{
 		"change the six to a five", "change the two to a three", "change two to three", "swap the six for a five",
 		"take the second one down", "take the third one out", "take one off", "take them off",
-		"gap two and a quarter, no and a half", "gap two and a half, no, a quarter", "gap 2 1/2 no 3/8", "gap two and a half, make that five eighths",
+		"gap two and a quarter, no and a half", "gap two and a half, no, a quarter", "gap 2 1/2 no 3/8", "make the gap two and a half. no, a quarter", "gap two and a half, make that five eighths",
 		"opening thirty six, no, eight", "opening thirty six, make it eight", "five rails no six bays two", "gap two and a half wall four foot no two and a quarter",
 		"undo gap two", "undo the wall 48", "undo the six rails", "drop the gap under three", "low gap two", "drop down two", "drop to five", "gap 1.5x", "posts same as the wall",
-		"cut them out of twelves", "make them out of twelve footers", "rails out of sixteens", "two rails per board", "one rail per eight footer", "two bays per board",
+		"cut them out of twelves", "make them out of twelve footers", "rails out of sixteens", "two rails per board", "one rail per eight footer", "two bays per board", "two rails a board", "brackets 3.50, two per rail", "brackets 3.50 and I need two per rail", "screws 9.00 a hundred, eight per rail", "six rails and spare",
+		"move the second opening left two feet", "take that one off",
 		"brackets three fifty each two per rail", "2x6x12 14.50 two rails per board", "six rails and an extra",
 		"36 opening 1 from the left post", "two foot opening one from the left", "three foot opening two off the left", "a 36 opening two from the right",
 		"move the opening to 24", "six rails from the floor to 48", "six rails between the floor and 48", "bottom rail at four, top at forty eight", "rails from 4 to 48",

@@ -13,7 +13,7 @@ import (
 
 const (
 	// setAnew are words behind which a figure takes the place of the one before.
-	setAnew = `{no|nope|sorry|wait|actually|rather|i mean|make (it|that)|call it|scratch that|,}`
+	setAnew = `{no|nope|sorry|wait|actually|rather|i mean|make (it|that)|call it|scratch that|,|[.;]}`
 	// partOfInch is a figure of less than an inch, and lessThanTen a whole one of one word.
 	partOfInch  = `(?:(a|an|one|three|five|seven|[0-9]+) )?{half|quarters?|eighths?|sixteenths?|thirds?|1 ?/ ?2|[0-9]+ ?/ ?[0-9]+}`
 	lessThanTen = `{one|two|three|four|five|six|seven|eight|nine|[1-9]}`
@@ -41,7 +41,7 @@ var figureAlone = []hear.OpenWay{
 	// A correction by a figure that may be a part of the one before.
 	{Looks: hear.KindOf(act.Take, act.State), Way: asWay(`\b{change|swap|switch|turn} {the|that|those|my }?{Number}( one)? {to|into|for|with} {a|an }?{Number}{ Stop}*$`), Ask: hear.OpenQuestion("What is that figure of?", "rails 5")},
 	{Looks: hear.KindOf(act.Take), Way: asWay(`\btake {the|that }?{first|second|third|fourth|fifth|last|next}( one)? {down|out|off|away|up|back|apart}\b`), Not: anyWordOf(`list|page|sheet`), Ask: hear.OpenQuestion("Take what away? Please name it.", "one fewer rail")},
-	{Looks: hear.AsksTopic("shopping"), Way: asWay(`\btake {one|them|it|that|those|these|all|both|some|a few|a couple|Number}( of them| all)? {off|out|down|away|back}\b`), Not: anyWordOf(`list|page|sheet`), Ask: hear.OpenQuestion("Take what away? Please name it.", "one fewer rail")},
+	{Looks: hear.AsksTopic("shopping"), Way: asWay(`\btake {one|them|it|that|this|those|these|all|both|some|a few|a couple|Number|that one|this one|the {top|bottom|last|other|end} one}( of them| all)? {off|out|down|away|back}\b`), Not: anyWordOf(`list|page|sheet`), Ask: hear.OpenQuestion("Take what away? Please name it.", "one fewer rail")},
 	{Looks: lessThanInch, Way: asWay(`( and (a |an |one |three |five |seven |[0-9]+ )?{half|quarters?|eighths?|sixteenths?|thirds?}|[0-9] ?-? ?[0-9]+ ?/ ?[0-9]+|[0-9]\.[0-9]+)( inch| inches| in)? ` + setAnew + `( ` + setAnew + `)* (and )?` + partOfInch + `( inch| an inch| of an inch)?{ Stop}*$`), Ask: wholeOrPart},
 	{Looks: lessThanTenInches, Way: asWay(`{{twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety} (- )?{one|two|three|four|five|six|seven|eight|nine}|[2-9][1-9]} ` + setAnew + `( ` + setAnew + `)* ` + lessThanTen + `{ Stop}*$`), Ask: wholeOrPart},
 	{Looks: hear.Stated(solver.WallHeight), Way: asWay(`\b{gaps?|spacing|bottom} .*\b{foot|feet|ft} {, }?{no|wait|sorry} {, }?{one|two|three|[1-3]}\b`), Ask: hear.OpenQuestion("Which of the figures does that set right?", "gap 2-1/4")},
@@ -54,12 +54,15 @@ var figureAlone = []hear.OpenWay{
 	{Looks: setsOneLength, Way: asWay(`[0-9] ?x{ Stop}*$`), Ask: hear.OpenQuestion("So many inches, or so many times as much?", "gap times 1.5")},
 	{Looks: func(a act.Act) bool { return asksPieces(a) || a.Kind == act.SameAs }, Way: asWay(`\bposts? ({is|are|at|be|go|stand|the|exactly|just} )*{same as|same height as|like|level with|as} {the|my|our} wall\b`), Ask: hear.OpenQuestion("Are the posts to be as high as the wall?", "post height = wall height")},
 	// Pieces told by the board, by the rail, and boards they are cut from.
-	{Looks: valued, Way: asWay(`\b{Number|a|one} {rails?|boards?|slats?|planks?|pieces?|posts?|stiffeners?|bays?|courses?} {per|from each|from every|out of each|out of every|out of a|out of an|off each|off a|from a|from an|to a|to each|to every} {{Number|eight|ten} }?{board|stick|length|plank|(eight|ten|twelve|fourteen|sixteen|twenty)? ?{ - }?footers?|[0-9]+ ?(ft|foot|footer)|sheet|pack|bundle}\b`), Ask: perBoard},
+	{Looks: valued, Way: asWay(`\b{Number|a|one} {rails?|boards?|slats?|planks?|pieces?|posts?|stiffeners?|bays?|courses?} {per|from each|from every|out of each|out of every|out of a|out of an|off each|off a|from a|from an|to a|to each|to every|a|an} {{Number|eight|ten} }?{board|stick|length|plank|(eight|ten|twelve|fourteen|sixteen|twenty)? ?{ - }?footers?|[0-9]+ ?(ft|foot|footer)|sheet|pack|bundle}\b`), Ask: perBoard},
 	{Looks: hear.Stated(solver.Price), Way: asWay(`\b{dollars?|bucks?|hundred|each|apiece|box|pop|fifty|[0-9]\.[0-9]+} {one|two|three|four|five|six|seven|eight|nine|[1-9]} {{rails?|boards?|brackets?|screws?|pieces?|anchors?} }?{per|to a|to each|to every|in each|in every} {rail|bracket|base|post|board|hole|joint|end|bay|cap|stick|length}\b`), Ask: hear.OpenQuestion("What does one cost? How many are needed is worked out.", "brackets 3.50 each")},
+	{Looks: hear.Stated(solver.Rails, solver.Price), Way: asWay(`\b{brackets?|screws?|anchors?|caps?|bases?}\b.* {one|two|three|four|five|six|seven|eight|nine|[1-9]} {{rails?|boards?|brackets?|screws?|pieces?|anchors?} }?{per|on each|in each|on every|to each|to a|for each|for every} {rail|bracket|base|post|board|end|bay}\b`), Not: asWay(`{price|cost|costs|paid|at|are|is|for|and a|\$|run|pay} {Number} {per|for each|for every}\b`), Ask: hear.OpenQuestion("What does one cost? How many are needed is worked out.", "brackets 3.50 each")},
 	{Looks: lessStock, Way: asWay(`\b{cut|make|rip|get|saw|mill|build|making|cutting}( the| my| our| all)? ` + railsNamed + `( of them| all| both| here)? out of \b|\b{rails?|boards?|posts?|stiffeners?|cut|made|cuts|slats?}( come| both)? out of\b`), Ask: hear.OpenQuestion("Are those what they are cut from, or not to be had?", "stock 12 ft")},
+	{Looks: hear.Stated(solver.Spare), Way: asWay(`\b{Number} {rails|boards|slats|planks} {,|and|plus} (spare|and a spare){ Stop}*$`), Ask: hear.OpenQuestion("How many to spare, beside how many rails?", "six rails, spare 1")},
 	{Looks: hear.Stated(solver.Rails), Way: asWay(`\b{Number} {rails|boards|slats|planks} {and|plus|with} {an|one|another} extra( one)?{ Stop}*$`), Ask: hear.OpenQuestion("One board to spare, or one more rail?", "six rails, spare 1")},
 	// Where things sit.
 	{Looks: opensTo, Way: asWay(`\b{move|shift|slide|push|scoot|bring|put|nudge} {the|my|our }?{opening|doorway|walk - through}( over| along| across| up)? to {about|around }?{Number}`), Ask: placeOrWide},
+	{Looks: setsOpeningAnd, Way: asWay(`\b{move|shift|slide|push|scoot|nudge} {the|my|our }?({[a-z0-9]+} )?{opening|doorway}( {[0-9a-z]+})?( over| across| along)?( to)?( the)? {left|right}( by)? {{Number}|a|half}[a-z0-9 /]*{ Stop}*$`), Ask: hear.OpenQuestion("Which opening goes where, and how far?", "move opening 2 two feet to the left")},
 	{Looks: hear.Stated(solver.OpeningFromLeft, solver.OpeningFromRight), Way: asWay(`\b({Number}|half)( foot| feet| ft| inch| inches| in)?( wide)? {opening|doorway|walk - through} {one|two|three|[123]} {in|over|in from|away }?{from|off|from off}( of)?( the| my)? {left|right}`), Ask: placeOrWide},
 	{Looks: hear.Stated(solver.BottomGap), Way: asWay(`\b{from|between} {the }?{floor|slab|ground|deck|concrete} {to|and|up to|all the way to|all the way up to|through} {about }?{Number}`), Not: asWay(`\bbottom {rail|board|one|gap|edge}\b|\bunderside\b|\blowest\b`), Ask: floorOrTop},
 	{Looks: hear.Stated(solver.BottomGap, solver.RailTop), Way: asWay(`\b{bottom|lowest|first} {rail|board|slat|plank|one} {is|sits|starts|goes|set }*{at|from} ({Number}|a|an)[a-z0-9 /]* {,|and|;} {and|with }?{the|my }?top{ rail| one| board}? {is|sits|ends|goes }*{at|to} {Number}`), Ask: hear.OpenQuestion("Is that the top of the bottom rail, or the space under it?", "bottom gap 4, wall 48 high")},
@@ -101,6 +104,9 @@ func setsBelow(a act.Act, most int) bool {
 func forgetsLimit(a act.Act) bool {
 	return a.Kind == act.Forget && len(a.Statements) > 0 && a.Statements[0].Op != "" && a.Statements[0].Op != solver.Eq
 }
+
+// setsOpeningAnd reports whether an opening is given a width or a side.
+func setsOpeningAnd(a act.Act) bool { return hear.Stated(solver.Opening, solver.OpeningSide)(a) }
 
 // dropsLittle reports whether the ground is set to lie less than a foot lower.
 func dropsLittle(a act.Act) bool {

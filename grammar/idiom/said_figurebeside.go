@@ -11,10 +11,13 @@ import (
 // figureBeside are such turns.
 var figureBeside = []phrase.Placed{
 	{"!(foot|feet|ft) one|1", "$1 , one", onePartNext},
-	{"!(## rails|boards|slats|planks) and|plus|with a|one spare ?one|board|rail|plank $", "$1 , spare 1", nil},
+	{"!(## rails|boards|slats|planks) (, and)|and|plus|with|, a|one spare ?one|board|rail|plank $", "$1 , spare 1", nil},
+	{"^ a spare and|plus !(## rails|boards|slats|planks)", "$1 , spare 1", nil},
 	{"!(## rails|boards|slats|planks) and|plus|with !(##) spare|spares ?ones|boards|rails|planks $", "$1 , spare $3", nil},
 	{"move|shift|slide|push|scoot|nudge ?the|my|our opening|doorway ?over|across|along ?to ?the !(left|right) ?by # $", "move the opening $2 to the $1", nil},
 	{"^ ?a|the|my|our !((four by four)|(six by six)|(4 x 4)|(6 x 6)) ?is|stands|at # high|tall $", "$1 post $2 high", nil},
+	{"^ ?the|my|our (four by fours)|(4 x 4 s) ?are|stand|at # high|tall $", "4 x 4 post $1 high", nil},
+	{"^ ?the|my|our (six by sixes)|(6 x 6 s) ?are|stand|at # high|tall $", "6 x 6 post $1 high", nil},
 	{"^^ ?the|my|our rails|boards|slats|wall|opening|doorway|gap|gaps|span|bay|bays|posts|stiffeners|(bottom gap) no the|my|our", "the", nil},
 	{", sorry|pardon|oops|whoops ,", ", i mean ,", sameFigureNamed},
 	{"^^ ?ok|so|and ?go up ## !(rail|rails|board|boards|slat|slats|stiffener|stiffeners|post|posts|bay|bays) $$", "$1 more $2", nil},

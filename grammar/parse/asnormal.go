@@ -35,6 +35,12 @@ func ReadNormal(line string, c act.Context) ([]act.Act, bool) {
 			if strings.Contains(st.Name.Wall, ",") || strings.Count(st.Name.Wall, " ") > 2 {
 				return nil, false // "oh, one more thing: fewest posts" names no wall
 			}
+			if st.Op == solver.Each && st.Name.Quantity != solver.Have && st.Name.Quantity != solver.Extra && st.Name.Quantity != solver.Boards {
+				return nil, false // "opening 2 x gap" counts no pieces
+			}
+			if st.Name.Quantity == solver.PostLeans && st.Upper.Unit == solver.None {
+				return nil, false // "leans 3/8 in right in 48" lacks a unit
+			}
 			if loosely(st) && Normal(acts) != strings.TrimSpace(line) {
 				return nil, false // `extra 4x4 40" x 2` is read with care
 			}
