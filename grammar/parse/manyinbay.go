@@ -1,6 +1,11 @@
 package parse
 
-import "saywright/grammar/lex"
+import (
+	"strings"
+
+	"saywright/grammar/lex"
+	"saywright/grammar/scan"
+)
 
 // manyInBay reports whether the boards or the stiffeners of a bay are multiplied: "double the stiffeners in bay 2", "twice the boards per bay". Beside a bay
 // they would be taken for what is measured along it or between them, and twice the space would be half as many.
@@ -20,7 +25,14 @@ func (k *clause) manyInBay() bool {
 	return many && in && len(k.dims) == 0
 }
 
-// counts reports whether a word is of the boards themselves: nothing of them is named before it.
+// counts reports whether a word is of the boards themselves: no measure of them is named before it.
 func counts(t *lex.Token) bool {
-	return t.Before == "" || t.Before == "the" || t.Before == "of the" || t.Before == "many"
+	for _, w := range strings.Fields(t.Before) {
+		if !beforeMany[w] {
+			return false
+		}
+	}
+	return true
 }
+
+var beforeMany = scan.WordSet("the of number count amount all many my our those these")
