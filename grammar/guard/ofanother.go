@@ -71,7 +71,7 @@ var ofAnother = []hear.OpenWay{
 	{Looks: hear.Stated(solver.BottomGap), Way: asWay(`\btop and bottom {gaps?|spaces?}\b|\b{gaps?|spaces?} at {the }?top and {the|at the|at }?bottom\b`), Ask: whichGaps},
 	// That, and the same, of which.
 	{Looks: relatesBay, Way: asWay(`\b{twice|half|double|triple|less|more|wider|narrower|shorter|longer}\b.*\bbay {Number} ?{,|and|, and} bay {Number} {is|gets|has }?{exactly|just }?{the same|same|likewise|ditto}\b`), Ask: ofWhichTwo},
-	{Looks: timesTold, Way: asWay(`\b{same as|as wide as|as big as|as tall as|as high as|equals|like|{half|twice|double|triple|times|than|of} {of }?{the|my|our|bay|opening|gap|bottom|span}}\b.*{,|and} {and }?.*\b{twice|half|double|triple|three times} {of }?{that|it|this}\b`), Ask: thatIsWhich},
+	{Looks: timesTold, Way: asWay(`\b{same as|as wide as|as big as|as tall as|as high as|equals|like|{half|twice|times|than|of} {of }?{the|my|our|bay|opening|gap|bottom|span}}\b.*{,|and} {and }?.*\b{twice|half|double|triple|three times} {of }?{that|it|this}\b`), Not: anyWordOf(`no|wait|rather|actually|scratch|sorry|make`), Ask: thatIsWhich},
 	{Looks: relatesBay, Way: asWay(`\b{double|halve|triple|twice|half of|half} {them|those|these} in bay {Number}\b`), Ask: boardsOrBay},
 	{Looks: relatesBay, Way: asWay(`\bthe same ?{,|and} {and }?bay {Number} {is }?{twice|half|double|triple} {that|it|this}\b`), Ask: thatIsWhich},
 	{Looks: timesTold, Way: asWay(`{Number}( {inches|inch|in|feet|foot|ft})? ?, {and }?` + timesWord + ` {the|of the|my|our|the gap at }*` + spanNamed + `{ Stop}*$`), Ask: itsShare},
