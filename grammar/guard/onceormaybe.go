@@ -11,9 +11,10 @@ import (
 // Where the one was heard for the other it is asked back. Common ways of speech, no source.
 
 const (
-	anyPlace  = `{on|at|in|to|by|against} {the }?{left|right|middle|center|far|near|end|house|other}|{left|right} {side|of}`
-	takesOut  = `{remove|take out|take away|get rid of|lose|scrap|pull|pull out|rip out|tear out|cut out|do away with|ditch|eliminate|omit|leave out|skip}`
-	moreTimes = `{twice|double|half|three times|triple|a third|equal|the same|as wide|as high|as big}`
+	anyPlace    = `{on|at|in|to|by|against} {the }?{left|right|middle|center|far|near|end|house|other}|{left|right} {side|of}`
+	takesOut    = `{remove|take out|take away|get rid of|lose|scrap|pull|pull out|rip out|tear out|cut out|do away with|ditch|eliminate|omit|leave out|skip}`
+	takesOutAll = `{take out|take away|get rid of|rip out|tear out|cut out|do away with|eliminate|omit|leave out|skip}` // "remove" and "lose" are of what was said
+	moreTimes   = `{twice|double|half|three times|triple|a third|equal|the same|as wide|as high|as big}`
 )
 
 var (
@@ -24,18 +25,20 @@ var (
 // onceOrMaybe are such lines, each with what is heard of it.
 var onceOrMaybe = []hear.OpenWay{
 	// What was so, or was going to be.
-	{Looks: valued, Way: asWay(`^{Lead }*{the|my|our }?{wall|gaps?|spacing|bottom gap|opening|doorway|opening Number|rails|boards|posts|stiffeners|bays|bay Number} {was|were|had been}{ once|always|first|originally|all}* {{going|meant|to be going} to be|to be|` + anyPlace + `|` + moreTimes + `}\b[^,;?]*$`), Not: anyWordOf(`but|now|make|instead|today|want|wanted|should|says|said|if|what|measured|already|still|before|may|were to|(i|we) {think|thought|wish}`), Ask: wasOrShall},
+	{Looks: valued, Way: asWay(`^{Lead }*{the|my|our }?{wall|gaps?|spacing|bottom gap|opening|doorway|opening Number|rails|boards|posts|stiffeners|bays|bay Number|span|drop|overall|floor} {was|were|had been}{ once|always|first|originally|all}* {{going|meant|to be going} to be|to be|` + anyPlace + `|` + moreTimes + `}\b[^,;?]*$`), Not: anyWordOf(`but|now|make|instead|today|want|wanted|should|says|said|if|what|measured|already|still|before|may|were to|(i|we) {think|thought|wish}`), Ask: wasOrShall},
 	{Looks: hear.Stated(solver.FloorAtRight, solver.FloorFalls), Way: asWay(`^{Lead }*{the|my|our }?{floor|slab|patio|deck|ground} {was|had been}{ once|always|first|originally|all|dead|perfectly}* {level|flat|even}{ Stop}*$`), Ask: stillSo},
 	{Looks: hear.Stated(solver.PostLeans), Way: asWay(`\b{leaned|leant|was leaning|was out of plumb|used to lean}\b.*\b{now|today|since} {it|that one|that|both|they} {is|are|'s|'re|stands?}`), Ask: hear.OpenQuestion("Does it still lean, and how far?", "left post leans 3/8 in right in 48 in")},
 	// What may be so.
 	{Looks: hear.Stated(solver.OpeningSide), Way: asWay(`^{Lead }*{the|my|our }?` + theOpen + ` {might|may|could}{ just|also|maybe|even|well|as well|yet|still}* {go|be|sit|stand|move|shift|end up|come|land}\b`), Not: anyWordOf(`you|not`), Ask: wantedMaybe},
-	{Looks: valued, Way: asWay(`^{Lead }*possibly `), Not: asWay(`\?`), Ask: wantedMaybe},
+	{Looks: valued, Way: asWay(`^{Lead }*possibly |[a-z] possibly {[0-9]|one|two|three|four|five|six|seven|eight|nine|ten|thirty|forty|on the|at the|in the}| possibly{ Stop}*$|^{Lead }*{it|that|there}? ?could be {[0-9]|one|two|three|four|five|six|seven|eight|nine|ten|thirty|forty|on the|at the|in the}`), Not: asWay(`\?|\b{can|as|you|low|high}\b.* possibly`), Ask: wantedMaybe},
 	{Looks: tells(solver.Drop), Way: asWay(`\b` + theWall + ` {might|may|could|can|would}{ just|also|maybe|even|well|as well|yet|still}* drop `), Ask: hear.OpenQuestion("Is the wall to be lower, or the ground beyond it?", "what if the wall is 1 inch lower")},
 
 	// What is taken out.
 	{Looks: forgetsOf(solver.Rails), Way: asWay(`\b` + takesOut + ` {a|one|the|that|another} {rail|board|slat|plank} {in|from|of|at|out of} {the|that }?{[a-z]+ }?bay\b`), Ask: fewerThere},
-	{Looks: forgetsOf(solver.Stiffeners), Way: asWay(`\b` + takesOut + `{ all|all of}? {the|those|my|our|any }?stiffeners {in|from|of|at|out of} `), Ask: noneOrOpen},
-	{Looks: forgetsOf(solver.Opening), Way: asWay(`\b{` + takesOut + `|take} {the|that|my|our }?{opening|doorway|walk - through}\b|\b{opening|doorway|walk - through} {goes away|goes out|is gone|has gone|disappears|is out|is to go|has to go|must go}\b`), Not: anyWordOf(`limit|width|size|side|mine|his|her|he|she|they|want|plan|sketch|drawing|figure|number|place|position|what i|i (said|told|gave)`), Ask: noneOrOpen},
+	{Looks: forgetsOf(solver.Stiffeners), Way: asWay(`\b` + takesOut + `{ all|all of}? {the|those|my|our|any }?stiffeners {in|from|of|at|out of} |\b` + takesOut + ` {the|those|all|all the }*{bay Number|[a-z]+ bay} ?'s stiffeners\b`), Ask: noneOrOpen},
+	{Looks: forgetsOf(solver.Rails), Way: asWay(`\b` + takesOut + `{ all|all of}? {the|those|my|our|any }?{rails|boards|slats|planks} {in|from|of|at|out of} {the }?{bay Number|[a-z]+ bay}\b`), Ask: bayEmptied},
+	{Looks: forgetsOf(solver.Opening), Way: asWay(`\b` + takesOutAll + ` {the|that|my|our }?{opening|doorway|walk - through}\b|\b{opening|doorway|walk - through} {goes away|goes out|is gone|has gone|disappears|is out|is to go|has to go|must go}\b`), Not: anyWordOf(`limit|width|size|side|mine|his|her|he|she|they|want|plan|sketch|drawing|figure|number|place|position|what i|i (said|told|gave)`), Ask: noneOrOpen},
+	{Looks: forgetsOf(solver.OpeningSide), Way: asWay(`\b{` + takesOut + `|take} {the|that|my|our }?{opening|doorway|walk - through} {on|at|in} the {left|right|middle|center}`), Not: anyWordOf(`side`), Ask: hear.OpenQuestion("No opening at all, or may it be anywhere?", "no opening", "openings = 0", "forget opening side")},
 	{Looks: forgetsOf(solver.Bay), Way: asWay(`\b{drop|lower|sink} {bay Number|the [a-z]+ bay} {by }?{` + wayDigits + `}`), Ask: hear.OpenQuestion("Is the wall to be lower, or that bay narrower?", "bay 1 a foot narrower")},
 	{Looks: forgetsOf(solver.BottomGap), Way: asWay(`\b{drop|lower|set|sink|bring|bring down} {the|my|our }?` + bottomOne + ` {down|all the way|right }*{to|on|onto} {the }?{floor|slab|ground|deck|concrete|patio}\b`), Ask: onFloor},
 	{Looks: triesNoBottomGap, Way: asWay(`\b{lose|drop|remove|take out|take off|take away|leave out|skip|omit|pull|scrap|cut out|get rid of}{ out|off|away}? ` + bottomOne + `\b`), Ask: hear.OpenQuestion("One rail fewer?", "what if one rail less", "what if rails -= 1")},
@@ -64,6 +67,11 @@ func noneOrOpen(a act.Act, _ []act.Act) solver.Question {
 		return solver.Question{Text: "No opening at all, or is its width open again?", Choices: []string{"openings = 0", parse.Normal([]act.Act{a})}, Example: "no opening"}
 	}
 	return goneThere(a, "None there, or is the number open again?", " = 0", parse.Normal([]act.Act{a}))
+}
+
+// bayEmptied asks what becomes of a bay whose rails are taken out.
+func bayEmptied(a act.Act, _ []act.Act) solver.Question {
+	return solver.Question{Text: "Is there to be an opening, or is the number open again?", Choices: []string{parse.Normal([]act.Act{a})}, Example: "opening in bay 2"}
 }
 
 // onFloor asks whether a rail that is let down to the floor lies on it.
