@@ -103,4 +103,5 @@ var movedOpen = []string{
 	"what if that bay is 48", "what if the next bay is 48", "what if the inner bays are 60", "next bay a foot wider", "lower gaps 2",
 	"wall 48, inside face 46", "wall 4 feet above the sidewalk", "48 above grade", "put the opening right there", "shift the opening to 60",
 	"slide the opening over to 60", "push the opening to 60", "move bay 2 to 96", "bay 1 ends at 60",
+	"why is bay 1 half of bay 2", "why is bay 2 half of bay 1",
 }

@@ -83,6 +83,7 @@ var otherSizes = []hear.OpenWay{
 	{Looks: statesBy([]solver.Op{solver.GT, solver.GE, solver.LT}, solver.Bay), Way: asWay(`\b{add|put|put in|another|set} {a|one|another}? ?{bay|bays} {past|over|beyond|after|before|next to|behind|under|below}\b`), Ask: hear.OpenQuestion("One more bay, on which side?", "two added posts")},
 
 	// Other things.
+	{Looks: hear.KindOf(act.Why), Way: asWay(`\bbay {Number} {a }?{half|third|quarter} of {the }?{bay Number|[a-z]+ bay}`), Ask: askback.WhatToKnow.Open("why bay 1")},
 	{Looks: asksOfPosts, Way: asWay(`^{Lead }*how much {is|are|do|does|would|will} {the|my|our|a|one|those|these|each|all }*posts?{ cost|be|run|go for}?\b`), Not: anyWordOf(`apart|between|wide|lean|leans?|off|taller|higher|sizes?|heights?`), Ask: askback.WhatToKnow.Open("what will it cost")},
 	{Looks: hear.AsksQuantity, Way: asWay(`\b{gap|space|distance|room} between {bay {Number}|the {first|left|second|right} bay} and {bay {Number}|the {first|left|second|right} bay}`), Ask: askback.WhatToKnow.Open("where does the post go")},
 	{Looks: sets(solver.Opening), Way: asWay(`\b{door|gate|opening|doorway} {by|next to|near|beside|across from} the {opening|doorway|walk - through}\b|\b{door|gate|opening|doorway} next door\b|\b{opening|doorway|gap} in {the|our|my|their|his|her} {fence|hedge|house|deck rail|railing|garage|shed}\b`), Ask: hear.OpenQuestion("Is that the opening in this wall?", "opening 36")},
