@@ -11,7 +11,7 @@ import (
 // figureBeside are such turns.
 var figureBeside = []phrase.Placed{
 	{"!(foot|feet|ft) one|1", "$1 , one", onePartNext},
-	{"!(## rails|boards|slats|planks) (, and)|and|plus|with|, a|one spare ?one|board|rail|plank $", "$1 , spare 1", nil},
+	{"!(## rails|boards|slats|planks) (, and)|and|plus|with|, a|an|one spare|extra ?one|board|rail|plank $", "$1 , spare 1", nil},
 	{"^ a spare and|plus !(## rails|boards|slats|planks)", "$1 , spare 1", nil},
 	{"!(## rails|boards|slats|planks) and|plus|with !(##) spare|spares ?ones|boards|rails|planks $", "$1 , spare $3", nil},
 	{"move|shift|slide|push|scoot|nudge ?the|my|our opening|doorway ?over|across|along ?to ?the !(left|right) ?by # $", "move the opening $2 to the $1", nil},

@@ -18,6 +18,10 @@ func gaugesAndGrades(in []scan.Atom) []scan.Atom {
 			in = thousandsAt(in, i)
 			continue
 		}
+		if gaugeNumbers[in[i].Text] && i+4 < len(in) && in[i+1].Text == "x" && fractionAt(in, i+2) && screwsSoon(in, i+2) {
+			in = scan.CutOut(in, i, i+2)
+			continue
+		}
 		n, grade := numberSignAt(in, i)
 		if n == 0 || i+n >= len(in) || in[i+n].Kind != scan.Digits && !chunk.SpelledNumber(in[i+n].Text) {
 			continue
@@ -28,6 +32,8 @@ func gaugesAndGrades(in []scan.Atom) []scan.Atom {
 			in = scan.CutOut(in, i, next+1)
 		case gradeNumbers[in[i+n].Text] && sizeAt(in, next):
 			in = scan.CutOut(in, i, next)
+		case gradeNumbers[in[i+n].Text] && next < len(in) && gradeWords[in[next].Text] && sizeAt(in, next+1):
+			in = scan.CutOut(in, i, next+1)
 		}
 	}
 	return in
@@ -35,6 +41,20 @@ func gaugesAndGrades(in []scan.Atom) []scan.Atom {
 
 // gradeNumbers are the common grades of lumber.
 var gradeNumbers = scan.WordSet("1 2 3 one two three")
+
+// gradeWords may stand behind the number of a grade.
+var gradeWords = scan.WordSet("grade common prime pine fir spruce cedar hemlock")
+
+// gaugeNumbers are the common thicknesses of screws.
+var gaugeNumbers = scan.WordSet("6 7 8 9 10 12 14")
+
+// fractionAt reports whether a mixed figure begins at an atom: "2 1/2", "2-1/2".
+func fractionAt(in []scan.Atom, i int) bool {
+	if i+1 < len(in) && in[i+1].Text == "-" {
+		i++
+	}
+	return i+1 < len(in) && (in[i+1].Kind == scan.Vulgar || i+3 < len(in) && in[i+2].Text == "/")
+}
 
 // numberSignAt tells of how many atoms a sign of a number at an atom is made, and whether it is of a grade only.
 func numberSignAt(in []scan.Atom, i int) (n int, grade bool) {
@@ -73,7 +93,7 @@ func sizeAt(in []scan.Atom, i int) bool {
 // thousandsAt writes thousands of money out whose "k" stands at an atom, right behind the figure.
 func thousandsAt(in []scan.Atom, i int) []scan.Atom {
 	figure := in[i-1]
-	if figure.Kind != scan.Digits || !in[i].Glued || strings.Contains(figure.Text, ",") || !ofMoney(in, i) {
+	if figure.Kind != scan.Digits || !in[i].Glued && i+1 < len(in) || strings.Contains(figure.Text, ",") || !ofMoney(in, i) {
 		return in
 	}
 	whole, part, _ := strings.Cut(figure.Text, ".")
