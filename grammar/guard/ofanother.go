@@ -67,7 +67,7 @@ var ofAnother = []hear.OpenWay{
 	{Looks: hear.Stated(solver.Measured), Way: asWay(`\b{bottom|lowest} {rail|board|slat|plank}\b.*\b{off|above|up from|from|over} {the|my|our|of the }?{floor|ground|slab|deck|concrete}\b`), Ask: hear.OpenQuestion("Is that how high it sits, or how long it is?", "bottom gap 2")},
 	{Looks: hear.Stated(solver.Bay), Way: asWay(`\b{rails|boards|slats|planks} {in|of} bay {Number} {now }?{measure|measured|are|come to|came to|read} {Number}`), Ask: railOrMany},
 	{Looks: hear.Stated(solver.Bay), Way: asWay(`\b{spacing|apart|gaps?|stiffeners?|rails|boards}\b.* {except|but|except for|other than} {in|at|for} bay {Number} ?, {and }?{Number}( {inches|inch|in})? there\b`), Ask: whatThere},
-	{Looks: hear.Stated(solver.Rails, solver.Stiffeners, solver.AddedPosts), Way: asWay(`^{please|just|now|so|ok|and }*{drop|lower|raise|lift|widen|narrow|tighten|close|open|shrink|cut|take|add|trim|reduce|increase|lengthen|shorten|knock} [^,;.]* and {Number} {rails?|boards?|slats?|planks?|stiffeners?|posts?}{ Stop}*$`), Not: asWay(` {to|at|of|for|with} {a|about }?{Number}|{Number} {rails?|boards?|slats?|planks?|stiffeners?|posts?} and`), Ask: setOrLess},
+	{Looks: setsCountTo, Way: asWay(`^{please|just|now|so|ok|and }*{drop|lower|raise|lift|widen|narrow|tighten|close|open|shrink|cut|take|add|trim|reduce|increase|lengthen|shorten|knock} [^,;.]* and {Number} {rails?|boards?|slats?|planks?|stiffeners?|posts?}{ Stop}*$`), Not: asWay(` {to|at|of|for|with} {a|about }?{Number}|{Number} {rails?|boards?|slats?|planks?|stiffeners?|posts?} and`), Ask: setOrLess},
 	{Looks: hear.Stated(solver.BottomGap), Way: asWay(`\btop and bottom {gaps?|spaces?}\b|\b{gaps?|spaces?} at {the }?top and {the|at the|at }?bottom\b`), Ask: whichGaps},
 	// That, and the same, of which.
 	{Looks: relatesBay, Way: asWay(`\b{twice|half|double|triple|less|more|wider|narrower|shorter|longer}\b.*\bbay {Number} ?{,|and|, and} bay {Number} {is|gets|has }?{exactly|just }?{the same|same|likewise|ditto}\b`), Ask: ofWhichTwo},
@@ -119,6 +119,13 @@ func narrowsIt(a act.Act) bool {
 // countOfParts reports whether a count is set or changed.
 func countOfParts(a act.Act) bool {
 	return valued(a) && slices.ContainsFunc(a.Statements, func(s solver.Statement) bool { return solver.KindOf(s.Name.Quantity) == solver.Count })
+}
+
+// setsCountTo reports whether a count of parts is set.
+func setsCountTo(a act.Act) bool {
+	return a.Kind == act.State && slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
+		return s.Op == solver.Eq && solver.KindOf(s.Name.Quantity) == solver.Count
+	})
 }
 
 // limitsLength reports whether a length is limited.

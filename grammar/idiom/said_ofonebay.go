@@ -25,7 +25,7 @@ var leftOneTurns = []phrase.Placed{
 	{"?, ?and|but|while|with|only|just ?please " + leavesIt + " " + lowestOne + " " + asItIs + " $", "", besideGaps},
 	{"?, but|except|save|excepting|bar|barring|(other than)|(apart from)|(aside from) ?for|not " + lowestOne + " $", "", besideGapChange},
 	{"?, ?and|but|while|with|only " + lowestOne + " (as [it] is)|unchanged|untouched|(as it was)|alone $", "", besideGaps},
-	{"?, ?and|but|while|only " + lowestOne + " stays|remains|keeps " + asItIs + " $", "", besideGaps},
+	{"?, ?and|but|while|only " + lowestOne + " stays|remains|keeps " + asItIs + " $", "", besideGapChange},
 }
 
 // ofOneBay are turns of what is in one bay.
