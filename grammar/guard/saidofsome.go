@@ -23,6 +23,9 @@ var saidOfSome = []hear.OpenWay{
 	{Looks: hear.Stated(solver.Fit), Way: asWay(`\b{i|we|he|she|they|{have|has|had|just|accidentally|already}} cut {` + somePieces + `|` + countWord + `} {too|a bit|a little|way|far }?{short|long}\b`), Ask: askback.Meant.Open("cut the rails 1/8 short")},
 	{Looks: hear.Stated(solver.Fit), Way: asWay(`\b` + somePieces + ` {is|are|was|were|came|come|comes|turned|ended|measures?|runs?|ran} .*\b{short|shy|long|over|off|out}\b`), Ask: askback.Meant.Open("cut the rails 1/8 short")},
 	{Looks: setsNone, Way: asWay(`^{Lead|, }*{do|does|will|would|should|could|did|can} not {bay {Number|[0-9]+}|bays?|rails?|boards?|slats?|posts?|walls?|it|there} {be|need|have|want|get|require|take|use}\b`), Ask: countOrNone},
+	{Looks: hear.Stated(solver.Bay, solver.Openings), Way: asWay(`\b{bay|opening} ([1-9]|{one|two|three|four|five}) ([0-9]+ ?/ ?[0-9]+|{quarter|eighth|sixteenth|eighths|quarters|sixteenths})\b`), Ask: hear.OpenQuestion("Which bay, and by how much?", "bay 2 += 1/2 in")},
+	{Looks: cutsShorter, Way: asWay(`^{Lead|, }*cut {them|those|these|it|all of them|the rails|the boards} .*{longer|more|bigger}\b`), Not: asWay(`\b{less|shorter|shy}\b`), Ask: askback.Meant.Open("cut the rails 1/8 short")},
+	{Looks: hear.Stated(solver.Bay), Way: asWay(`\bbay {Number|[0-9]+} {is|was|comes out|came out|runs|measures} {over|under} by\b`), Ask: hear.OpenQuestion("How wide is it, then?", "bay 1 measures 68-3/8")},
 	{Looks: changesCount, Way: asWay(`\b{{Number|[0-9]+} {rails?|boards?|slats?|planks?|posts?|stiffeners?} }{would|might|could|may|will|do|does|all|also }*{take|takes|took|look|looks|last|lasts|seem|seems|feel|feels|weigh|cost} {longer|more|less|lower|higher|taller|shorter|better|heavier}\b`), Ask: askback.Meant.Open("what if six rails")},
 	{Looks: statesBrackets, Way: asWay(`^{Lead|, }*{with .*}?{do|does|will|would|are|can|could|is} {the|my|our|any|those }?{brackets?|ears?} `), Ask: askback.Meant.Open("what if gap 2")},
 	{Looks: hear.Stated(solver.RailFace), Way: asWay(`\b{longer|shorter}\b`), Not: asWay(`\b{wide|wider|face|narrower|across}\b`), Ask: askback.Meant.Open("cut the rails 1/8 short")},
@@ -36,6 +39,11 @@ func countOrNone(a act.Act, all []act.Act) solver.Question {
 		return howManyOrNone(a, all)
 	}
 	return askback.Meant.Open("what do I need to buy")(a, all)
+}
+
+// cutsShorter reports whether the rails are to be so much shorter than they were.
+func cutsShorter(a act.Act) bool {
+	return hear.Stated(solver.Fit)(a) && a.Statements[0].Op == solver.Plus
 }
 
 // statesBrackets reports whether what brackets need is set.
