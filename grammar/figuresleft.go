@@ -24,7 +24,7 @@ import (
 // reasonLeft tells why a figure is not in what was heard.
 var reasonLeft = regexp.MustCompile(`\b(?:` + strings.Join([]string{
 	// Taken back, or changed.
-	`no|not|nope|nah|naw|na|isnae|wait|sorry|scratch|scrub|scrap|actually|rather|instead|mean|meant|correction|forget|strike|hang on|hold on|haud on|pardon|mistake|never ?mind|excuse|oops|whoops|uh|um|er|hm+|changed?|wrong|belay|s ?/ ?b|did i|oh|call it|make (?:that|it|her)|what the heck|don|liked|than|too [a-z]+|(?:piece|board|rail|stick|cut) or two|from [^,;]* to|from the (?:bottom|top)`,
+	`no|not|nope|nah|naw|na|isnae|wait|sorry|scratch|scrub|scrap|actually|rather|instead|mean|meant|correction|forget|strike|hang on|hold on|haud on|pardon|mistake|never ?mind|excuse|oops|whoops|uh|um|er|hm+|changed?|wrong|belay|s ?/ ?b|did i|oh|you know what|or wait|call it|make (?:that|it|her)|what the heck|don|liked|than|too [a-z]+|(?:piece|board|rail|stick|cut) or two|from [^,;]* to|from the (?:bottom|top)`,
 	`(?:isn|aren|ain|wasn|weren|don|doesn|didn|can|couldn|won|wouldn)'? ?t`,
 	// Of another wall, or of another time.
 	`next door|neighbou?rs?|other|old|previous|before|they|them|their|theirs|he|his|him|she|her|hers|ours|ourselves|mine|this one|dad|mom|mother|father|brother|sister|uncle|aunt|cousin|boss|guy|folks|people|house|had|was|were|wanted|asked|thought|expected|figured|would have|used to|last|yesterday|earlier|nearly|almost|at first|once`,

@@ -156,7 +156,6 @@ func TestMustOrMay(t *testing.T) {
 		}
 	}
 	for _, said := range []string{
-		"with a 36 opening is there room for two bays",
 		"you stay under 4 on the gap",
 		"I don't have to keep the gap under 4",
 		"I needn't keep the gap under 4",

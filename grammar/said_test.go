@@ -21,7 +21,7 @@ func TestSetPhrasesHold(t *testing.T) {
 		{"open every gap up a quarter", "gap += 1/4 in"},
 		{"half as many rails", "rails *= 1/2"},
 		{"twice the gap", "gap *= 2"},
-		{"rails an eighth shorter", "fit = 1/8 in"},
+		{"cut the rails an eighth short", "fit = 1/8 in"},
 		{"they sell tens and twelves, 2x6", "stock 2x6 = 120 in, 144 in"},
 	} {
 		r := Read(c.line, act.Context{})

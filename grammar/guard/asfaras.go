@@ -20,7 +20,7 @@ var (
 var asFarAs = []hear.OpenWay{
 	{Looks: setsExactly, Way: asWay(`\b{gaps?|opening|doorway|wall|rails?|boards|slats|bays?|span|posts?|stiffeners?|spacing|height}( is| are| 's| to be| goes)? as {much|wide|high|big|large|tall|many|long|small|low|few|little|narrow|short|tight|close} as {about|a|an }*{[0-9]|Number|half}`), Not: asWay(`\b{twice|times|half|make|just|exactly|same|can|could|may|might}\b[^,;]* as [a-z]+ as\b`), Ask: justOrLimit},
 	{Looks: hear.Stated(solver.BottomGap), Way: asWay(`\b{gaps?|spaces?|spacing}( is| are| 's)? lowest {at|of }?{a|an }?{[0-9]|Number|half}`), Ask: justOrLimit},
-	{Looks: hear.Stated(solver.Stock), Way: asWay(`\b{truck|van|car|pickup|trunk|trailer|wagon|rack|bed|minivan|jeep|hatchback|sedan|suv}( bed)?( can| will| 'll| only| just)* {takes?|hauls?|carry|carries|fits?|holds?|manages?|handles?|has room for}\b|\b{i|we|he|she} {can|could}( only| just| barely)? {haul|carry|fit|transport|move|bring home|take home|manage|handle|get home}\b`), Ask: longestTaken},
+	{Looks: hear.Stated(solver.Stock), Way: asWay(`\b{truck|van|car|pickup|trunk|trailer|wagon|rack|bed|minivan|jeep|hatchback|sedan|suv}( bed)?( can| will| 'll| only| just)* {takes?|hauls?|carry|carries|fits?|holds?|manages?|handles?|has room for}\b|\b{i|we|he|she} {can|could}( only| just| barely)? {haul|carry|fit|transport|move|bring home|take home|manage|handle|get home}\b`), Not: asWay(`\b{footers|tens|twelves|fourteens|sixteens|eights}\b`), Ask: longestTaken},
 }
 
 // setsExactly reports whether a value is told, and no limit.

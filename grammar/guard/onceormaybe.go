@@ -37,7 +37,6 @@ var onceOrMaybe = []hear.OpenWay{
 	{Looks: forgetsOf(solver.Rails), Way: asWay(`\b` + takesOut + ` {a|one|the|that|another} {rail|board|slat|plank} {in|from|of|at|out of} {the|that }?{[a-z]+ }?bay\b`), Ask: fewerThere},
 	{Looks: forgetsOf(solver.Stiffeners), Way: asWay(`\b` + takesOut + `{ all|all of}? {the|those|my|our|any }?stiffeners {in|from|of|at|out of} |\b` + takesOut + ` {the|those|all|all the }*{bay Number|[a-z]+ bay} ?'s stiffeners\b`), Ask: noneOrOpen},
 	{Looks: forgetsOf(solver.Rails), Way: asWay(`\b` + takesOut + `{ all|all of}? {the|those|my|our|any }?{rails|boards|slats|planks} {in|from|of|at|out of} {the }?{bay Number|[a-z]+ bay}\b`), Ask: bayEmptied},
-	{Looks: forgetsOf(solver.Opening), Way: asWay(`\b` + takesOutAll + ` {the|that|my|our }?{opening|doorway|walk - through}\b|\b{opening|doorway|walk - through} {goes away|goes out|is gone|has gone|disappears|is out|is to go|has to go|must go}\b`), Not: anyWordOf(`limit|width|size|side|mine|his|her|he|she|they|want|plan|sketch|drawing|figure|number|place|position|what i|i (said|told|gave)`), Ask: noneOrOpen},
 	{Looks: forgetsOf(solver.OpeningSide), Way: asWay(`\b{` + takesOut + `|take} {the|that|my|our }?{opening|doorway|walk - through} {on|at|in} the {left|right|middle|center}`), Not: anyWordOf(`side`), Ask: hear.OpenQuestion("No opening at all, or may it be anywhere?", "no opening", "openings = 0", "forget opening side")},
 	{Looks: forgetsOf(solver.Bay), Way: asWay(`\b{drop|lower|sink} {bay Number|the [a-z]+ bay} {by }?{` + wayDigits + `}`), Ask: hear.OpenQuestion("Is the wall to be lower, or that bay narrower?", "bay 1 a foot narrower")},
 	{Looks: forgetsOf(solver.BottomGap), Way: asWay(`\b{drop|lower|set|sink|bring|bring down} {the|my|our }?` + bottomOne + ` {down|all the way|right }*{to|on|onto} {the }?{floor|slab|ground|deck|concrete|patio}\b`), Ask: onFloor},
@@ -63,9 +62,6 @@ func fewerThere(a act.Act, _ []act.Act) solver.Question {
 
 // noneOrOpen asks whether there is to be none of what is taken out, or as many or as wide as may be.
 func noneOrOpen(a act.Act, _ []act.Act) solver.Question {
-	if a.Name.Quantity == solver.Opening {
-		return solver.Question{Text: "No opening at all, or is its width open again?", Choices: []string{"openings = 0", parse.Normal([]act.Act{a})}, Example: "no opening"}
-	}
 	return goneThere(a, "None there, or is the number open again?", " = 0", parse.Normal([]act.Act{a}))
 }
 

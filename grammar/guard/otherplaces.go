@@ -38,7 +38,7 @@ var otherPlaces = []hear.OpenWay{
 	// One of the bays.
 	{Looks: everyBay, Way: asWay(`\bbays? {at|by|nearest|closest to|next to|near|beside|over by|over at|facing|toward|under|behind} {the|our|my|that}\b`), Not: anyWordOf(`every|each|all|any|no bay|opening`), Ask: askback.WhichBayIs.Open("bay 2 is 50")},
 	{Looks: everyBay, Way: asWay(`\b{next|inner|inside|near|this|that|those|these|corner} bays?\b|\bbays? {next|over} {door|over|along|up|down }?{is|are|at|to be}|\bthe bay over\b`), Not: asWay(`\b{every|each|all|any|no} |{in|of|for|across|per} {this|that|those|these} bays?|{this|that} bay {limit|width|figure|rule}|\bover {each|every|that|this}`), Ask: askback.WhichBayIs.Open("bay 2 is 50")},
-	{Looks: timesBay, Way: asWay(`\b{split|cut|halve|divide|part|double}{ up}? {the|that|this|my|our|a}{ [a-z]+}? bay\b`), Ask: askback.WhichBayIs.Open("two stiffeners in bay 1")},
+	{Looks: timesBay, Way: asWay(`\b{split|cut|halve|divide|part|double}{ up}? {the|that|this|my|our|a}{ [a-z]+}? bay\b`), Not: asWay(`\bbay {to|down to|back to} `), Ask: askback.WhichBayIs.Open("two stiffeners in bay 1")},
 	{Looks: asksBay, Way: asWay(`\bbay {by|at|next to|near|nearest|closest to|beside|facing|behind|under|over|on} {the|our|my|that}\b|\b{the|that|this} {next|inner|near|far|long|short|wide|narrow|big|small|large|tight} bay\b`), Not: anyWordOf(`how {long|wide|big} {may|can|could|should|must}|moment`), Ask: askback.WhichBayIs.Open("how wide is bay 1")},
 
 	// A gap by its place.

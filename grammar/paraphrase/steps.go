@@ -35,6 +35,7 @@ var Steps = []func([]scan.Atom) []scan.Atom{
 	lumberlist.UnitForAll,
 	lumberlist.LyingAbout,
 	lumberlist.PiecesTogether,
+	lumberlist.LyingAbout, // once more: what stood beside the place is an entry now
 	lumberlist.SpokenTotals,
 	lumberlist.SpokenPrices,
 	lumberlist.SharedPrice,

@@ -52,7 +52,7 @@ const soundsLike = `
 	high: hi
 	higher: hire
 	height: hite hight
-	way: whey
+	way: weigh whey
 	wait: weight
 	all: awl
 	read: reed
@@ -181,6 +181,8 @@ func mayMean(atoms []scan.Atom, i int) bool {
 		return i == 0 || !paraphrase.Buyers[atoms[i-1].Text] // "where can I buy the brackets"
 	case "eight", "sixteen":
 		return next == "of"
+	case "weigh":
+		return next == "" // "give me the cheep est weigh", but "do six rails weigh more"
 	case "by":
 		return i > 1 && atoms[i-1].Text == "to" && paraphrase.CountsNext[atoms[i-2].Text]
 	case "too":
