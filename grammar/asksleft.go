@@ -36,6 +36,28 @@ func questionLeft(r act.Reading, said string) act.Reading {
 // orderedBeside is an order that stands by itself in a line: "ooh, go with that, and what does it cost".
 var orderedBeside = regexp.MustCompile(`(?:^|[,;.!] |\band |\bthen )(?:(?:yes|yep|yeah|ok|okay|oh|ooh|right|so|please|now|just|then|and|[a-z]*h) )*(?:undo (?:that|it|this)|go (?:with|for) that(?: one)?|(?:take|i'll take|we'll take) (?:that|that one|the (?:first|second|third)(?: one)?)|save (?:it|this|that)|start over)(?:\b[^a-z']*(?:$|and\b|then\b|please\b|as\b|[,;.!])|$)`)
 
+// whyBegins begins a question for a reason; showBehind asks to see something behind what is taught.
+var (
+	whyBegins  = regexp.MustCompile(`(?:^|[,;.?!] |\band )(?:(?:and|so|but|then) )*why\b`)
+	showBehind = regexp.MustCompile(`[a-z] ?(?:,|;|\.)? (?:and|then) (?:then )?(?:show|give|read) me\b`)
+)
+
+// whyLeft asks back where fewer reasons were asked for than the line asks, or nothing is shown behind what is taught.
+func whyLeft(r act.Reading, said string) act.Reading {
+	whys, taught := 0, len(r.Acts) > 0
+	for _, a := range r.Acts {
+		if a.Kind == act.Why || a.Kind == act.WhyNot {
+			whys++
+		}
+		taught = taught && a.Kind == act.Teach
+	}
+	low := strings.ToLower(said)
+	if whys > 0 && len(whyBegins.FindAllStringIndex(low, -1)) > whys || taught && showBehind.MatchString(low) {
+		return askback.BackAt(0, solver.Question{Text: "One question at a time, please. Which first?", Example: "why rails"})
+	}
+	return r
+}
+
 // orderLeft asks back what is ordered where all that was heard are questions.
 func orderLeft(r act.Reading, said string) act.Reading {
 	if len(r.Acts) == 0 || slices.ContainsFunc(r.Acts, func(a act.Act) bool { return a.Kind != act.Ask && a.Kind != act.Why }) {

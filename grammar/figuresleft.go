@@ -40,7 +40,7 @@ func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Conte
 	if r.Ask != nil || c.Deep || c.Part || len(c.Settled) > 0 || slices.ContainsFunc(r.Acts, leavesFigures) {
 		return r
 	}
-	if r = orderLeft(questionLeft(r, said), said); r.Ask != nil {
+	if r = whyLeft(orderLeft(questionLeft(r, said), said), said); r.Ask != nil {
 		return r
 	}
 	told := figuresTold(r.Acts)

@@ -56,11 +56,15 @@ func TestOwnTurns(t *testing.T) {
 	for _, said := range []string{
 		"wall 48 👎", "gap twooo", "siiix rails", "the gap is 3 on the water side", "in my dream there are six rails", // a picture that says no, a side of what, a dream
 		"gap two and a", "gap two and a.", "gap two and an", "wall 48 high and.", "six rails and the", "what if six rails and a", "gap between 40 mm and.", // cut short
+		"Why's the doorway on that side, and why can't it be in the middle", "Walk me through the gap, and then show me the whole sum if you would.", // nothing that is asked is lost
+		"bay 2 1/2 inch wider", "widen bay 2 1/4", "bay two eighths wider", "bay 1 3/4 of bay 2", "bay 1 is over by an inch", "cut them an eighth more", "seven rails take longer", "six rails would look lower",
 		"ooh yes go with that, and whats it gonna cost us", "ooh save it as porch, what's the gap", "ooh go with that, what's the gap", // the order is not lost
 	} {
 		assert.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}
-	for said, want := range map[string]string{"before I save this, what's the gap": "ask gap", "yes go with that": "take that", "six rails and then": "rails = 6"} {
+	for said, want := range map[string]string{"before I save this, what's the gap": "ask gap", "4x6 posts, max bay 6 1/2'": "post size = 4x6; bay <= 78 in", "why six rails and why not five": "why rails; why not rails = 5", "cuts as csv pls n draw it to corner.svg": "ask cuts as csv; draw to corner.svg",
+		"One stiffener to a bay, the timber being one by four, and what spacing of stiffeners does that give?": "stiffeners = 1; stiffener size = 1x4; ask stiffener spacing",
+		"yes go with that": "take that", "six rails and then": "rails = 6"} {
 		assert.Equal(t, want, parse.Normal(Read(said, act.Context{}).Acts), said)
 	}
 }

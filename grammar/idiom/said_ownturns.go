@@ -39,6 +39,7 @@ var ownTurns = []phrase.Placed{
 	{"the !(left|right) one !(leans|tips|tilts|(has leaned)|(has tipped)|(has tilted)|(is leaning)|(is out))", "the $1 post $2", phrase.SaidBeforeOf(scan.WordSet("post posts"))},
 	{"ok|okay ,", ",", phrase.SaidBeforeOf(scan.WordSet("save"))},
 	{"^^ !(..) , (could|can) (we|i|you) [do|try] [that|it] $$", "what if $1", nil},
+	{"?, ?the timber|wood|lumber|stuff being|is @", ", stiffener size $1", phrase.SaidBeforeOf(scan.WordSet("stiffener stiffeners"))},
 	// The ground.
 	{"?the|our|my EARTH is|'s|lies|sits|runs # below|lower|under|down ?than|from ?the FLOOR", "the drop is $1", nil},
 	{"^ ?the|our|my EARTH is|'s|lies|sits|runs # lower|down $", "the drop is $1", nil},

@@ -200,7 +200,7 @@ func chatWord(in []Atom, i int) string {
 
 // goesOn are words behind an "and" that no "no" stands before; leadsUp stand before a new clause.
 var (
-	goesOn  = WordSet("make tell give put keep set what what's whats how show also want wants open use leave save change let's lets")
+	goesOn  = WordSet("y why draw make tell give put keep set what what's whats how show also want wants open use leave save change let's lets")
 	leadsUp = WordSet("ok okay so and but well , . ;")
 )
 
