@@ -40,6 +40,7 @@ var ownTurns = []phrase.Placed{
 	{"ok|okay ,", ",", phrase.SaidBeforeOf(scan.WordSet("save"))},
 	{"^^ !(..) , (could|can) (we|i|you) [do|try] [that|it] $$", "what if $1", nil},
 	{"?, ?the timber|wood|lumber|stuff being|is @", ", stiffener size $1", phrase.SaidBeforeOf(scan.WordSet("stiffener stiffeners"))},
+	{"!(first|second|third|fourth|fifth|sixth|seventh) rail|board|slat up , top of it ?is at", "top of the $1 rail is at", nil},
 	// The ground.
 	{"?the|our|my EARTH is|'s|lies|sits|runs # below|lower|under|down ?than|from ?the FLOOR", "the drop is $1", nil},
 	{"^ ?the|our|my EARTH is|'s|lies|sits|runs # lower|down $", "the drop is $1", nil},
