@@ -17,7 +17,7 @@ import (
 var (
 	tooMuchOrMore  = hear.OpenQuestion("Too large by that much, or larger by that much?", "gap 1/4 less")
 	howExact       = hear.OpenQuestion("Is that the most it may be, or how exact the work is?", "tape 1/16")
-	howShy         = hear.OpenQuestion("How much is it, and what is short?", "gap 2-3/16")
+	howShy         = hear.OpenQuestion("By how much, and what is short?", "gap 2-3/16")
 	howMuchShorter = hear.OpenQuestion("How much shorter than their space shall the rails be in all?", "cut the rails 1/4 short")
 	awayFromPost   = hear.OpenQuestion("How far from the end post is that?", "opening 48 from the left")
 )

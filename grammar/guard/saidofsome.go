@@ -23,7 +23,7 @@ var saidOfSome = []hear.OpenWay{
 	{Looks: hear.Stated(solver.Fit), Way: asWay(`\b{i|we|he|she|they|{have|has|had|just|accidentally|already}} cut {` + somePieces + `|` + countWord + `} {too|a bit|a little|way|far }?{short|long}\b`), Ask: askback.Meant.Open("cut the rails 1/8 short")},
 	{Looks: hear.Stated(solver.Fit), Way: asWay(`\b` + somePieces + ` {is|are|was|were|came|come|comes|turned|ended|measures?|runs?|ran} .*\b{short|shy|long|over|off|out}\b`), Ask: askback.Meant.Open("cut the rails 1/8 short")},
 	{Looks: setsNone, Way: asWay(`^{Lead|, }*{do|does|will|would|should|could|did|can} not {bay {Number|[0-9]+}|bays?|rails?|boards?|slats?|posts?|walls?|it|there} {be|need|have|want|get|require|take|use}\b`), Ask: countOrNone},
-	{Looks: hear.Stated(solver.Bay, solver.Openings), Way: asWay(`\b{bay|opening} ([1-4]|{one|two|three|four}) ([0-9]+ ?/ ?[0-9]+|{quarter|eighth|sixteenth|eighths|quarters|sixteenths})\b`), Not: asWay(`\b{max|min|maximum|minimum|feet|foot|ft|least|most}\b|'`), Ask: hear.OpenQuestion("Which one, and by how much?", "bay 2 += 1/2 in")},
+	{Looks: ofEachBay, Way: asWay(`\b{bay|opening} ([1-4]|{one|two|three|four}) ([0-9]+ ?/ ?[0-9]+|{quarter|eighth|sixteenth|eighths|quarters|sixteenths})\b`), Not: asWay(`\b{max|min|maximum|minimum|feet|foot|ft|least|most}\b|'`), Ask: hear.OpenQuestion("Which one, and by how much?", "bay 2 += 1/2 in")},
 	{Looks: cutsShorter, Way: asWay(`^{Lead|, }*cut {them|those|these|it|all of them|the rails|the boards} .*{longer|more|bigger}\b`), Not: asWay(`\b{less|shorter|shy}\b`), Ask: askback.Meant.Open("cut the rails 1/8 short")},
 	{Looks: hear.Stated(solver.Bay), Way: asWay(`\bbay {Number|[0-9]+} {is|was|comes out|came out|runs|measures} {over|under} by\b`), Ask: hear.OpenQuestion("How wide is it, then?", "bay 1 measures 68-3/8")},
 	{Looks: changesCount, Way: asWay(`\b{{Number|[0-9]+} {rails?|boards?|slats?|planks?|posts?|stiffeners?} }{would|might|could|may|will|do|does|all|also }*{take|takes|took|look|looks|last|lasts|seem|seems|feel|feels|weigh|cost} {longer|more|less|lower|higher|taller|shorter|better|heavier}\b`), Ask: askback.Meant.Open("what if six rails")},
@@ -44,6 +44,11 @@ func countOrNone(a act.Act, all []act.Act) solver.Question {
 // cutsShorter reports whether the rails are to be so much shorter than they were.
 func cutsShorter(a act.Act) bool {
 	return hear.Stated(solver.Fit)(a) && a.Statements[0].Op == solver.Plus
+}
+
+// ofEachBay reports whether something is told of all bays, or of how many openings there are.
+func ofEachBay(a act.Act) bool {
+	return hear.Stated(solver.Bay, solver.Openings)(a) && a.Statements[0].Name.Bay == 0
 }
 
 // statesBrackets reports whether what brackets need is set.
