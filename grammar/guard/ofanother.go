@@ -25,7 +25,7 @@ const (
 var (
 	ofWhichBays  = hear.OpenQuestion("Which of them change, and which not? Please name each.", "bay 1 12 inches less")
 	whatStays    = hear.OpenQuestion("What stays there, and how big is it?", "bay 60, bay 2 48")
-	boardsOrBay  = hear.OpenQuestion("One more or less of what?", "one more stiffener in bay 2")
+	boardsOrBay  = hear.OpenQuestion("One more or less: of the rails, or of what else?", "one more stiffener in bay 2")
 	postIntoBay  = hear.OpenQuestion("Where does it go, and what becomes of that bay?", "one more added post")
 	howManyThere = hear.OpenQuestion("How many stiffeners in each bay, then?", "two stiffeners in bay 2")
 	whichRailUp  = hear.OpenQuestion("One rail more, or what of that rail?", "one more rail", "rails += 1")

@@ -29,7 +29,7 @@ var (
 	dropOrFewer = hear.OpenQuestion("The drop to the ground, or so many fewer?", "one rail less")
 	offWhich    = hear.OpenQuestion("So much shorter, or lost per board squaring its end?", "trim 1/2")
 	setOrMore   = hear.OpenQuestion("Is that what it shall be, or by how much it changes?", "gap 1/8 more")
-	thanWhat    = hear.OpenQuestion("What does that come to?", "six rails")
+	thanWhat    = askback.ComesTo.Open("six rails")
 	topOneOf    = hear.OpenQuestion("The top rail, or the top gap?", "wall 48 high")
 	partOfWall  = hear.OpenQuestion("All of the wall has one gap. What shall it be?", "gap 2-1/2")
 )

@@ -28,7 +28,7 @@ var triedAmiss = []hear.OpenWay{
 	{Looks: limitsItsLength, Way: asWay(`\bif {i|we} {use|used|have|had|go with|went with|put in|do|did|take|took} {Number}{ Stop|[?]}*$`), Ask: askback.Meant.Open("what if six rails, gap under 3")},
 	// What it comes to.
 	{Looks: triesCount, Way: asWay(`\b{make|makes|made|bring|brings|get|gets|put|puts} {it|me|us} {to |up to |at |out at }?{about |just |exactly }?{Number}{ Stop|[?]}*$`), Ask: askback.Meant.Open("what if six rails, wall 48 high")},
-	{Looks: costsBare, Way: asWay(`\b{cost|costs|run} {me |us }?{more|less} than {Number}{ Stop|[?]}*$`), Ask: hear.OpenQuestion("More or less than that much of what?", "what if six rails, what does it cost")},
+	{Looks: costsBare, Way: asWay(`\b{cost|costs|run} {me |us }?{more|less} than {Number}{ Stop|[?]}*$`), Ask: hear.OpenQuestion("More or less than that: which part?", "what if six rails, what does it cost")},
 	{Looks: hear.Stated(solver.Spare), Way: asWay(`^{Lead|, }*{is|are|would|will|does|do} .*{more|less|fewer} than {i|we|you} {really |actually }?{need|needed|have to have}\b`), Ask: askback.Meant.Open("how many rails")},
 	// How far something may go, and how to get there.
 	{Looks: checksGoal, Way: asWay(`\b{is|was} there {a|any|some} {max|maximum|min|minimum|limit|upper limit|lower limit|smallest|largest}\b`), Ask: shallITry},
