@@ -51,6 +51,9 @@ func whyLeft(r act.Reading, said string) act.Reading {
 		}
 		taught = taught && a.Kind == act.Teach
 	}
+	if whys == 0 && !taught {
+		return r
+	}
 	low := strings.ToLower(said)
 	if whys > 0 && len(whyBegins.FindAllStringIndex(low, -1)) > whys || taught && showBehind.MatchString(low) {
 		return askback.BackAt(0, solver.Question{Text: "One question at a time, please. Which first?", Example: "why rails"})

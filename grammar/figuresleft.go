@@ -46,8 +46,11 @@ func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Conte
 	told := figuresTold(r.Acts)
 	fewer := groupsOf(atoms) > told.count
 	named := namedIn(r.Acts)
+	if !fewer && !partMissed(atoms, named) {
+		return r
+	}
 	reason := reasonLeft.MatchString(strings.ToLower(said))
-	if !fewer && (reason || !partMissed(atoms, named)) {
+	if !fewer && reason {
 		return r
 	}
 	for _, set := range paraphrase.Steps {
