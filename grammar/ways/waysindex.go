@@ -17,13 +17,14 @@ type WayIndex struct {
 	needs  []*wayNeeds
 	always phrase.Awake // the ways of which nothing is known that they need
 	filed  [1 << 12][]filedKey
+	held   [1 << 10]uint64 // of each three letters, whether anything is filed under them: most of a line is not
 }
 
-// filedKey is a stretch that a way needs, filed under the three letters from a place in it.
+// filedKey is a stretch that ways need, filed under the three letters from a place in it.
 type filedKey struct {
 	text string
 	from int
-	way  int32
+	ways []int32
 }
 
 func filedUnder(text string, i int) uint16 {
@@ -56,16 +57,36 @@ func (x *WayIndex) file(text string, way int32) {
 		}
 	}
 	under := filedUnder(text, from)
-	x.filed[under] = append(x.filed[under], filedKey{text, from, way})
+	letters := threeLetters(text, from)
+	x.held[letters/64] |= 1 << (letters % 64)
+	for i := range x.filed[under] {
+		if k := &x.filed[under][i]; k.text == text {
+			k.ways = append(k.ways, way)
+			return
+		}
+	}
+	x.filed[under] = append(x.filed[under], filedKey{text, from, []int32{way}})
+}
+
+// threeLetters is a number for three letters that few others share.
+func threeLetters(text string, i int) uint16 {
+	return uint16(text[i])<<10 ^ uint16(text[i+1])<<5 ^ uint16(text[i+2])
 }
 
 // In are the ways that may stand in a text.
 func (x *WayIndex) In(text string) phrase.Awake {
 	may := slices.Clone(x.always)
 	for i := 0; i+2 < len(text); i++ {
-		for _, k := range x.filed[filedUnder(text, i)] {
-			if i >= k.from && !may.Has(k.way) && strings.HasPrefix(text[i-k.from:], k.text) {
-				may.Wake(k.way)
+		if letters := threeLetters(text, i); x.held[letters/64]&(1<<(letters%64)) == 0 {
+			continue
+		}
+		for j := range x.filed[filedUnder(text, i)] {
+			k := &x.filed[filedUnder(text, i)][j]
+			if i < k.from || !strings.HasPrefix(text[i-k.from:], k.text) {
+				continue
+			}
+			for _, way := range k.ways {
+				may.Wake(way)
 			}
 		}
 	}
