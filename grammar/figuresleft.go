@@ -50,8 +50,8 @@ func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Conte
 		return r
 	}
 	reason := reasonLeft.MatchString(strings.ToLower(said))
-	if !fewer && reason {
-		return r
+	if reason && (!fewer || len(clauseCut.FindAllStringIndex(said, 3)) < 3) {
+		return r // of so few clauses each is near the others
 	}
 	for _, set := range paraphrase.Steps {
 		atoms = set(atoms)

@@ -32,6 +32,9 @@ func notOnSale(acts []act.Act, said string) *solver.Question {
 	if at := slices.IndexFunc(acts, hear.Stated(solver.Stock)); at >= 0 && (ways.MatchesWay(noOrYes, said) || ways.MatchesWay(openSold, said) || ways.MatchesWay(metricNo, said) && !slices.ContainsFunc(acts, dropsLength)) {
 		return &solver.Question{At: &acts[at].At, Text: "Which lengths are on sale, and which are not?", Example: "they sell tens and twelves"}
 	}
+	if !slices.ContainsFunc(acts, ofLengthsOrBoards) {
+		return struckOff(acts, said)
+	}
 	for _, way := range []*regexp.Regexp{notSold, soldThen} {
 		for _, m := range way.FindAllStringSubmatch(said, -1) {
 			long := exact.Int(12 * inFeet[m[1]])
@@ -47,6 +50,13 @@ func notOnSale(acts []act.Act, said string) *solver.Question {
 		}
 	}
 	return struckOff(acts, said)
+}
+
+// ofLengthsOrBoards reports whether an act tells of lengths on sale, or of boards at hand.
+func ofLengthsOrBoards(a act.Act) bool {
+	return slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
+		return s.Name.Quantity == solver.Stock || s.Name.Quantity == solver.Have
+	})
 }
 
 // dropsLength reports whether a length is told that is not on sale.

@@ -24,6 +24,7 @@ type WayIndex struct {
 type filedKey struct {
 	text string
 	from int
+	then byte // the letter behind the three, 0 where there is none
 	ways []int32
 }
 
@@ -65,7 +66,11 @@ func (x *WayIndex) file(text string, way int32) {
 			return
 		}
 	}
-	x.filed[under] = append(x.filed[under], filedKey{text, from, []int32{way}})
+	k := filedKey{text: text, from: from, ways: []int32{way}}
+	if from+3 < len(text) {
+		k.then = text[from+3]
+	}
+	x.filed[under] = append(x.filed[under], k)
 }
 
 // threeLetters is a number for three letters that few others share.
@@ -82,6 +87,9 @@ func (x *WayIndex) In(text string) phrase.Awake {
 		}
 		for j := range x.filed[filedUnder(text, i)] {
 			k := &x.filed[filedUnder(text, i)][j]
+			if k.then != 0 && (i+3 >= len(text) || text[i+3] != k.then) {
+				continue
+			}
 			if i < k.from || !strings.HasPrefix(text[i-k.from:], k.text) {
 				continue
 			}
