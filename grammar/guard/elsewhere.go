@@ -111,7 +111,7 @@ var otherTrades = []hear.OpenWay{
 const aFigure = `(?:[0-9]+|an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -]+[a-z]+)?|[a-z]+teen|half)`
 
 // oursToo is said where a line goes on to this wall.
-var oursToo = regexp.MustCompile(`\b(?:but|so|and|now)(?: ,)? (?:we|i|ours?|mine|make|let us|this one|that is)\b|\b(?:new|our) ones?\b|[,;] (?:(?:and|but|so) )?(?:the|our|my) (?:half ?-? ?wall|new wall)\b`)
+var oursToo = regexp.MustCompile(`[,;] (?:i|we) would (?:keep|like|want|have|make)\b|\b(?:but|so|and|now)(?: ,)? (?:we|i|ours?|mine|make|let us|this one|that is)\b|\b(?:new|our) ones?\b|[,;] (?:(?:and|but|so) )?(?:the|our|my) (?:half ?-? ?wall|new wall)\b`)
 
 var (
 	thisWallToo = hear.AskedWhether("Is that how this wall is to be, too?", "wall 48 high, gap 2-1/2")

@@ -21,10 +21,10 @@ const (
 
 var trialTurns = []phrase.Placed{
 	// Pieces that are left out in a supposition.
-	{"pulled|yanked|lost|lose|losing|dropped|ditched|skipped|omitted|removed ?out|away|off ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF ?out|off|away", "took out one $1", pieceGone},
+	{"pulled|yanked|lost|lose|losing|dropped|ditched|skipped|omitted|removed ?out|away|off ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF ?out|off|away", "take out one $1", pieceGone},
 	{"pulled|yanked|lost|lose|losing|dropped|ditched|skipped|omitted|removed ?out|away|off ?just !two|three|four ?more (of [the|our|those|these|my]) !RAIL|STIFF ?out|off|away", "took out $1 $2", pieceGone},
-	{"left|leave|leaving|took|take|takes|taking out|away|off ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF", "took out one $1", pieceGone},
-	{"left|leave|leaving|took|take|takes|taking ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF out|off|away", "took out one $1", pieceGone},
+	{"left|leave|leaving|took|take|takes|taking out|away|off ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF", "take out one $1", pieceGone},
+	{"left|leave|leaving|took|take|takes|taking ?just a|one ?more ?(of [the|our|those|these|my]) !RAIL|STIFF out|off|away", "take out one $1", pieceGone},
 	{"left|leave|leaving|took|take|takes|taking ?out|away|off ?just !two|three|four ?more (of [the|our|those|these|my]) !RAIL|STIFF ?out|off|away", "took out $1 $2", pieceGone},
 	{"a|one (of [the|our|those|these|my]) !RAIL|STIFF was|were|got|is|gets|are left|taken|pulled|removed|dropped|omitted|ditched|gone ?out|off|away", "we took out one $1", phrase.BothHold(inSupposition, notLeftOver)},
 	{"!two|three|four (of [the|our|those|these|my]) !RAIL|STIFF was|were|got|is|gets|are left|taken|pulled|removed|dropped|omitted|ditched|gone ?out|off|away", "we took out $1 $2", phrase.BothHold(inSupposition, notLeftOver)},

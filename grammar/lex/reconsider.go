@@ -105,13 +105,16 @@ func (l *lexing) unlike(i int, f []lexicon.Found) []lexicon.Found {
 	case k == lexicon.ForgetTail && w == "drop" && lexicon.Vocab().Articles[l.Word(i-1)]:
 		return lexicon.Vocab().Match(l.Atoms[:i+1], i) // "when I measured the drop it was 29"
 	case k == lexicon.Wh && l.becomes(i, f[0].Next) && !l.partAfter(f[0].Next), // "what happens to it if"
-		k == lexicon.Each && w == "a" && (!l.numbered() || l.sizeAt(i+1)), // "if I drop a board"
-		k == lexicon.Cmd && w == "do" && l.Word(i+1) == "to",              // "what would a gap of 3 do to it"
-		k == lexicon.Quest && w == "take" && f[0].Next < len(l.Atoms):     // "take off the max of 48"
+		k == lexicon.Each && w == "a" && (!l.numbered() || l.sizeAt(i+1) || addsOrDrops[l.Word(i-1)]), // "if I drop a board", "an inch less and I add a board"
+		k == lexicon.Cmd && w == "do" && l.Word(i+1) == "to",                                          // "what would a gap of 3 do to it"
+		k == lexicon.Quest && w == "take" && f[0].Next < len(l.Atoms):                                 // "take off the max of 48"
 		return lexicon.Vocab().MatchBut(l.Reader.Atoms, i, k)
 	}
 	return f
 }
+
+// addsOrDrops are verbs behind which a board is one more or less, and no measure of each.
+var addsOrDrops = scan.WordSet("add adds added adding drop drops dropped dropping remove removed removing lose loses losing skip omit")
 
 // startsNumber reports whether a number begins at an atom.
 func (l *lexing) startsNumber(i int) bool {
