@@ -56,7 +56,7 @@ var ownTurns = []phrase.Placed{
 	{"take the 2 nd (one|way|option|way out|fix)", "take 2", nil},
 	{"take the 3 rd (one|way|option|way out|fix)", "take 3", nil},
 	// Tags, and what is said while one thinks.
-	{", [does|do] (that|those|it) (wash|fly|hold water|track|(square with (you|that|yours))) $$", ", is that right ?", nil},
+	{", [does|do] (that|those|it) (wash|fly|hold water|track|(square with you)) $$", ", is that right ?", nil},
 	{", let me (count|think|look|check) ,", "", nil},
 	{"thus far", "so far", nil},
 	// The ground.
