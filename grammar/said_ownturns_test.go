@@ -59,10 +59,12 @@ func TestOwnTurns(t *testing.T) {
 		"The nice young man at the yard sells only eight-footers and ten-footers.":                                         "stock = 96 in, 120 in",
 		"Since my wife likes to look out over it from her chair, I would keep the wall to 38 inches or lower.":             "wall height <= 38 in",
 		"third rail up, top of it at twenty-five and a half":                                                               "rail 3 top = 25-1/2 in",
-		"wall 48 👍": "wall height = 48 in",
-		"In my cupboard I have eleven eight foot two by sixes":          "have 2x6 96 in x 11",
-		"three 8-foot 4x4s left over from the mailbox":                  "have 4x4 96 in x 3",
-		"we already have five 8ft 2x6s in the old bed and two 8ft 4x4s": "have 2x6 96 in x 5; have 4x4 96 in x 2",
+		"the whole thing is thirteen feet end to end":                                                                      "overall = 156 in",
+		"what's the cheapest way to do this":                                                                               "what if cheapest",
+		"wall 48 👍":                                                                                                        "wall height = 48 in",
+		"In my cupboard I have eleven eight foot two by sixes":                                                             "have 2x6 96 in x 11",
+		"three 8-foot 4x4s left over from the mailbox":                                                                     "have 4x4 96 in x 3",
+		"we already have five 8ft 2x6s in the old bed and two 8ft 4x4s":                                                    "have 2x6 96 in x 5; have 4x4 96 in x 2",
 	} {
 		r := Read(said, act.Context{})
 		if assert.Nil(t, r.Ask, said) {
@@ -74,6 +76,7 @@ func TestOwnTurns(t *testing.T) {
 		"gap two and a", "gap two and a.", "gap two and an", "wall 48 high and.", "six rails and the", "what if six rails and a", "gap between 40 mm and.", // cut short
 		"Why's the doorway on that side, and why can't it be in the middle", "Walk me through the gap, and then show me the whole sum if you would.", // nothing that is asked is lost
 		"bay 2 1/2 inch wider", "widen bay 2 1/4", "bay two eighths wider", "bay 1 3/4 of bay 2", "bay 1 is over by an inch", "cut them an eighth more", "seven rails take longer", "six rails would look lower",
+		"once I use six rails, is bay 1 under 60", "six rails, is bay 1 under 60", "a 30 inch opening, is bay 1 still 60", "the gap will be two with six rails", "gap between two and three, better two and a half if it fits",
 		"ooh yes go with that, and whats it gonna cost us", "ooh save it as porch, what's the gap", "ooh go with that, what's the gap", // the order is not lost
 	} {
 		assert.NotNil(t, Read(said, act.Context{}).Ask, said)

@@ -23,6 +23,9 @@ var (
 
 // triedAmiss are such lines.
 var triedAmiss = []hear.OpenWay{
+	{Looks: hear.Stated(solver.Bay), Way: asWay(`[a-z0-9"'] ?{,|;|-} {so |and |but |then }*{is|are} {bays?|the bays} ?{Number|[0-9]+}?{ still| now| then}* `), Ask: checkOrSet},
+	{Looks: setsOfWall, Way: asWay(`\b{between|from} .*{,|;} {but }?{better|rather|preferably|best|ideally} [^,;]*\bif {it|that|they} {fits?|works?|goes|can}\b`), Ask: hear.OpenQuestion("Just that, or anything in between?", "gap in 2..3")},
+	{Looks: setsOfWall, Way: asWay(`\b{gaps?|opening|wall|bays?|spacing} {will|would|'ll|'d} {be|come to|come out at|end up} {[a-z0-9/-]+ }*with {[0-9]+|Number} {rails|boards|slats|planks|posts|stiffeners}\b`), Ask: checkOrSet},
 	// A bare limit is of what the trial is about, not of what is tried.
 	{Looks: limitsItsCount, Way: asWay(`\b{over|under|above|below|past|beyond|more|less|fewer|within|inside} `), Ask: whatLimit},
 	{Looks: limitsItsLength, Way: asWay(`\bif {i|we} {use|used|have|had|go with|went with|put in|do|did|take|took} {Number}{ Stop|[?]}*$`), Ask: askback.Meant.Open("what if six rails, gap under 3")},

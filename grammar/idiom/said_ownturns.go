@@ -55,6 +55,8 @@ var ownTurns = []phrase.Placed{
 	{"take the 1 st (one|way|option|way out|fix)", "take 1", nil},
 	{"take the 2 nd (one|way|option|way out|fix)", "take 2", nil},
 	{"take the 3 rd (one|way|option|way out|fix)", "take 3", nil},
+	{"^ the whole (thing|wall|works|run) is|runs|measures # ?from end to end", "overall is $1", nil},
+	{"^ [so|and] what is the cheapest (way|one|option|layout) [to (do|build|make) (this|it)|of doing (this|it)|there is|i can have|i can get] $$", "what if cheapest", nil},
 	// Tags, and what is said while one thinks.
 	{", [does|do] (that|those|it) (wash|fly|hold water|track|(square with you)) $$", ", is that right ?", nil},
 	{", let me (count|think|look|check) ,", "", nil},
