@@ -66,8 +66,9 @@ func orderLeft(r act.Reading, said string) act.Reading {
 	if len(r.Acts) == 0 || slices.ContainsFunc(r.Acts, func(a act.Act) bool { return a.Kind != act.Ask && a.Kind != act.Why }) {
 		return r
 	}
-	if at := orderedBeside.FindStringIndex(strings.ToLower(said)); at != nil {
-		return askback.BackAt(len([]rune(said[:at[0]])), solver.Question{Text: "Shall that be done first? Please say it by itself.", Example: "take that"})
+	low := strings.ToLower(said)
+	if at := orderedBeside.FindStringIndex(low); at != nil {
+		return askback.BackAt(len([]rune(low[:at[0]])), solver.Question{Text: "Shall that be done first? Please say it by itself.", Example: "take that"})
 	}
 	return r
 }

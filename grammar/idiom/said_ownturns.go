@@ -52,9 +52,7 @@ var ownTurns = []phrase.Placed{
 	{"trimming takes|loses|costs|wastes # ?(per|a|each|every|on|off|from (board|piece|stick|length|each board|every board))", "trim $1", nil},
 	{"the|that|a nice|kind|friendly|helpful|polite|young (nice|young|old) !(man|woman|guy|fellow|lad|lady|clerk) at", "the $1 at", nil},
 	{"the|that|a nice|kind|friendly|helpful|polite !(man|woman|guy|fellow|lad|lady|clerk) at", "the $1 at", nil},
-	{"take the 1 st (one|way|option|way out|fix)", "take 1", nil},
-	{"take the 2 nd (one|way|option|way out|fix)", "take 2", nil},
-	{"take the 3 rd (one|way|option|way out|fix)", "take 3", nil},
+	{"take the ## st|nd|rd|th (one|way|option|way out|fix)", "take $1", nil},
 	{"^ the whole (thing|wall|works|run) is|runs|measures # ?from end to end", "overall is $1", nil},
 	{"^ [so|and] what is the cheapest (way|one|option|layout) [to (do|build|make) (this|it)|of doing (this|it)|there is|i can have|i can get] $$", "what if cheapest", nil},
 	// Tags, and what is said while one thinks.
