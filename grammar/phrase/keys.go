@@ -32,18 +32,36 @@ func (w Awake) with(n int32) Awake {
 }
 
 // entered is a phrase with what tells of most lines that it does not stand there: marks of the words that may stand behind its first one
-// (every mark: anything may), and the rarest of its needs (0: there is none).
+// (every mark: anything may), and of words of which it holds one, the rarest first.
 type entered struct {
-	second, need uint64
+	second marks
+	needs  [2]marks // every mark where there are fewer
+	more   []marks
 	*Pattern
 }
 
 // mayStand reports whether a phrase may stand before a word of some marks, with more behind it.
-func (e *entered) mayStand(next, behind uint64) bool {
-	return (e.second&next != 0 || e.second == anyMark) && (e.need&behind != 0 || e.need == 0) && e.mayHold(behind)
+func (e *entered) mayStand(next, behind marks) bool {
+	if !e.second.meets(next) && e.second != anyMark || !e.needs[0].meets(behind) || !e.needs[1].meets(behind) {
+		return false
+	}
+	for _, n := range e.more {
+		if !n.meets(behind) {
+			return false
+		}
+	}
+	return true
 }
 
-const anyMark = ^uint64(0)
+// secondOf are the marks of what may stand behind the first word of a pattern. One that may begin with an article may go on with its first word as well, as
+// the article may be stepped over.
+func secondOf(first *step) marks {
+	second := first.second()
+	if second != anyMark && first.first().meets(articleMarks) {
+		second = second.with(first.first())
+	}
+	return second
+}
 
 // number gives a phrase its number in the book, and files it under the words of its key.
 func (b *Book) number(p *Pattern, parts []phrasePart) int32 {
@@ -56,10 +74,9 @@ func (b *Book) number(p *Pattern, parts []phrasePart) int32 {
 	for _, w := range key {
 		b.word(w).keys.add(n)
 	}
-	e := entered{second: p.first.second(), Pattern: p}
-	if len(p.needs) > 0 {
-		e.need = p.needs[0]
-	}
+	e := entered{second: secondOf(p.first), needs: [2]marks{anyMark, anyMark}, Pattern: p}
+	needs := needsOf(parts)
+	e.more = needs[copy(e.needs[:], needs):]
 	b.all = append(b.all, e)
 	return n
 }
@@ -158,33 +175,33 @@ var kindOfSign = scan.WordSet(", . ; : - ? !")
 
 // needsOf are the marks of the words that parts of a phrase, one after another, cannot do without, the rarest first: of each of them a word stands
 // in what the phrase matches.
-func needsOf(parts []phrasePart) (out []uint64) {
+func needsOf(parts []phrasePart) (out []marks) {
 	for _, p := range parts {
-		if n := p.need(); n != 0 && bits.OnesCount64(n) <= mostNeeded {
+		if n := p.need(); !n.none() && n.count() <= mostNeeded {
 			out = append(out, n)
 		}
 	}
-	slices.SortStableFunc(out, func(a, b uint64) int { return bits.OnesCount64(a) - bits.OnesCount64(b) })
+	slices.SortStableFunc(out, func(a, b marks) int { return a.count() - b.count() })
 	return out
 }
 
 // mostNeeded is the most marks that are worth looking for: nearly every line holds one of more.
 const mostNeeded = 40
 
-// need is the marks of words one of which stands in whatever a part matches, 0 where there are none.
-func (p phrasePart) need() (all uint64) {
+// need are the marks of words one of which stands in whatever a part matches, none where there are none.
+func (p phrasePart) need() (all marks) {
 	switch {
 	case p.optional:
-		return 0
+		return marks{}
 	case p.op == opWord:
 		all = p.words.marks
 	case p.op == opChoice:
 		for _, c := range p.choices {
 			rarest := needsOf(c)
 			if len(rarest) == 0 {
-				return 0
+				return marks{}
 			}
-			all |= rarest[0]
+			all = all.with(rarest[0])
 		}
 	}
 	return all

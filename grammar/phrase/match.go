@@ -2,7 +2,6 @@ package phrase
 
 import (
 	"slices"
-	"strings"
 	"sync"
 
 	"saywright/grammar/chunk"
@@ -104,64 +103,8 @@ type Match struct {
 	steps  int
 	fixed  bool
 	Awake  Awake
-	marks  []uint64 // of the atoms, where they have been looked at
-	behind []uint64 // the marks of an atom and of all behind it
-}
-
-// markOf is one bit for a word. Most words that a step does not look for have a mark that none of its words has, which is found out
-// many times faster than by looking them up.
-func markOf(w string) uint64 {
-	if w == "" {
-		return 0
-	}
-	n := len(w)
-	return 1 << ((uint(w[0])*7 + uint(w[n-1])*31 + uint(w[n/2])*13 + uint(n)*5) & 63)
-}
-
-func (m *Match) mark(i int) uint64 {
-	m.look()
-	return m.marks[i]
-}
-
-// look finds the marks of a line.
-func (m *Match) look() {
-	if len(m.marks) > 0 {
-		return
-	}
-	m.marks = slices.Grow(m.marks, len(m.Atoms))
-	for k := range m.Atoms {
-		m.marks = append(m.marks, markOf(m.Atoms[k].Text))
-	}
-	m.behind = append(m.behind[:0], m.marks...)
-	for k := len(m.behind) - 2; k >= 0; k-- {
-		m.behind[k] |= m.behind[k+1]
-	}
-}
-
-// mayHold reports whether what a phrase cannot do without may stand among words of some marks.
-func (p *Pattern) mayHold(marks uint64) bool {
-	for _, n := range p.needs {
-		if n&marks == 0 {
-			return false
-		}
-	}
-	return true
-}
-
-// markBeside is the mark of the atom behind one; every mark where one of both may be stepped over.
-func (m *Match) markBeside(i int) uint64 {
-	switch {
-	case m.steppedOver(i), m.steppedOver(i + 1):
-		return anyMark
-	case i+1 < len(m.Atoms):
-		return m.marks[i+1]
-	}
-	return 0
-}
-
-// steppedOver reports whether an atom may stand before any word of a pattern.
-func (m *Match) steppedOver(i int) bool {
-	return i < len(m.Atoms) && m.marks[i]&articleMarks != 0 && (m.Atoms[i].Text == "-" || lexicon.Vocab().Articles[m.Atoms[i].Text])
+	marks  []marks // of the atoms, where they have been looked at
+	behind []marks // those of an atom and of all behind it
 }
 
 // Now goes on with a line in which something was set plain.
@@ -250,7 +193,7 @@ func (m *Match) oneAt(s *step, i int) (int, bool) {
 	case i >= len(m.Atoms):
 		return i, false
 	case s.op == opWord:
-		return i + 1, s.words.marks&m.mark(i) != 0 && s.words.Holds(m.Atoms[i].Text)
+		return i + 1, s.words.marks.meets(m.mark(i)) && s.words.Holds(m.Atoms[i].Text)
 	case s.op == opAny:
 		return i + 1, m.Atoms[i].Kind == scan.Word
 	case s.op == opPrice:
@@ -289,12 +232,9 @@ func (m *Match) someFrom(s *step, i int) (int, bool) {
 	return i, false
 }
 
-// articleMarks are the marks of what may stand before any word of a pattern.
-var articleMarks = newWordList(append(strings.Fields(lexicon.ArticleWords), "-")).marks
-
 // passArticle reports whether an article, or the hyphen of a compound, stands before what a step looks for.
 func (m *Match) passArticle(s *step, i int) bool {
-	if m.fixed || i+1 >= len(m.Atoms) || m.mark(i)&articleMarks == 0 {
+	if m.fixed || i+1 >= len(m.Atoms) || !m.mark(i).meets(articleMarks) {
 		return false
 	}
 	if a := m.Atoms[i]; a.Text == "-" {

@@ -41,7 +41,6 @@ type Pattern struct {
 	first *step
 	Plain []string
 	Where func(before, after []scan.Atom) bool
-	needs []uint64 // marks of words of each of which the phrase holds one
 }
 
 // Book holds patterns by the words that they may begin with, in the order of their tables.
@@ -83,7 +82,6 @@ func (b *Book) addWay(way string, s Placed) {
 	}
 	p := &Pattern{Plain: strings.Fields(s.Plain), Where: s.Where}
 	p.first = b.steps.link(parts, b.steps.of(step{op: opDone}))
-	p.needs = needsOf(parts)
 	n := b.number(p, parts)
 	starts := map[string]bool{}
 	p.first.starts(starts)

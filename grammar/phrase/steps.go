@@ -56,24 +56,24 @@ func (s *step) starts(all map[string]bool) {
 }
 
 // first are the marks of the words with which a step may go on, second those of the words behind them.
-func (s *step) first() uint64 {
+func (s *step) first() marks {
 	switch s.op {
 	case opWord:
 		return s.words.marks
 	case opFork:
-		return s.next.first() | s.or.first()
+		return s.next.first().with(s.or.first())
 	case opBegin, opLineBegin, opOpen, opClose:
 		return s.next.first()
 	}
 	return anyMark
 }
 
-func (s *step) second() uint64 {
+func (s *step) second() marks {
 	switch s.op {
 	case opWord:
 		return s.next.first()
 	case opFork:
-		return s.next.second() | s.or.second()
+		return s.next.second().with(s.or.second())
 	case opBegin, opLineBegin, opOpen, opClose:
 		return s.next.second()
 	}

@@ -12,7 +12,7 @@ import (
 type WordList struct {
 	words []string
 	set   map[string]bool // the words again, where they are too many to go through
-	marks uint64          // the marks of all the words
+	marks marks           // the marks of all the words
 }
 
 // fewWords is up to how many words are gone through one by one.
@@ -21,7 +21,7 @@ const fewWords = 6
 func newWordList(words []string) *WordList {
 	l := &WordList{words: words}
 	for _, w := range words {
-		l.marks |= markOf(w)
+		l.marks = l.marks.with(markOf(w))
 	}
 	if len(words) > fewWords {
 		l.set = make(map[string]bool, len(words))

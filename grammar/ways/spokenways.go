@@ -153,7 +153,8 @@ func needsOfWay(way *regexp.Regexp) *wayNeeds {
 
 const (
 	mostKeys    = 1500 // the most stretches that are worth looking for
-	mostSpelled = 100  // the most ways to spell a part that are told one by one
+	mostSpelled = 300  // the most ways to spell a part that are told one by one
+	mostLetters = 10   // the most letters of a class that are told one by one: the digits
 	shortestKey = 3
 )
 
@@ -222,6 +223,12 @@ func listsInRow(parts []*syntax.Regexp) (lists [][]string) {
 			run = longer
 			continue
 		}
+		if sub.Op == syntax.OpPlus { // once at the end of what stands before it, and once at the beginning of what comes behind
+			all = spelledOut(sub.Sub[0])
+			if longer := eachWith(run, all); longer != nil {
+				run = longer
+			}
+		}
 		take(run)
 		run = all
 		if all == nil {
@@ -246,7 +253,7 @@ func spelledOut(tree *syntax.Regexp) []string {
 		var all []string
 		for i := 0; i+1 < len(tree.Rune); i += 2 {
 			for r := tree.Rune[i]; r <= tree.Rune[i+1]; r++ {
-				if all = append(all, string(r)); len(all) > 6 {
+				if all = append(all, string(r)); len(all) > mostLetters {
 					return nil
 				}
 			}

@@ -22,10 +22,27 @@ type WayIndex struct {
 
 // filedKey is a stretch that ways need, filed under the three letters from a place in it.
 type filedKey struct {
-	text string
-	from int
-	then byte // the letter behind the three, 0 where there is none
-	ways []int32
+	beside, mask uint64 // the letters around that place, and which of them are of the stretch
+	text         string
+	from         int
+	ways         []int32
+}
+
+// around are the letters of a text around a place: those from the third before it to the fifth from it on, 0 where there is none.
+func around(text string, i int) (letters uint64) {
+	if i >= 3 && i+5 <= len(text) {
+		for _, c := range []byte(text[i-3 : i+5]) {
+			letters = letters<<8 | uint64(c)
+		}
+		return letters
+	}
+	for k := i - 3; k < i+5; k++ {
+		letters <<= 8
+		if k >= 0 && k < len(text) {
+			letters |= uint64(text[k])
+		}
+	}
+	return letters
 }
 
 func filedUnder(text string, i int) uint16 {
@@ -66,9 +83,11 @@ func (x *WayIndex) file(text string, way int32) {
 			return
 		}
 	}
-	k := filedKey{text: text, from: from, ways: []int32{way}}
-	if from+3 < len(text) {
-		k.then = text[from+3]
+	k := filedKey{text: text, from: from, ways: []int32{way}, beside: around(text, from)}
+	for shift := 0; shift < 64; shift += 8 {
+		if k.beside>>shift&0xff != 0 {
+			k.mask |= 0xff << shift
+		}
 	}
 	x.filed[under] = append(x.filed[under], k)
 }
@@ -85,12 +104,10 @@ func (x *WayIndex) In(text string) phrase.Awake {
 		if letters := threeLetters(text, i); x.held[letters/64]&(1<<(letters%64)) == 0 {
 			continue
 		}
-		for j := range x.filed[filedUnder(text, i)] {
-			k := &x.filed[filedUnder(text, i)][j]
-			if k.then != 0 && (i+3 >= len(text) || text[i+3] != k.then) {
-				continue
-			}
-			if i < k.from || !strings.HasPrefix(text[i-k.from:], k.text) {
+		beside, filed := around(text, i), x.filed[filedUnder(text, i)]
+		for j := range filed {
+			k := &filed[j]
+			if (beside^k.beside)&k.mask != 0 || i < k.from || !strings.HasPrefix(text[i-k.from:], k.text) {
 				continue
 			}
 			for _, way := range k.ways {
