@@ -24,6 +24,16 @@ type lexing struct {
 
 // Tokens cuts a line into tokens.
 func Tokens(atoms []scan.Atom, c act.Context) []Token {
+	if tokens := cutLately(atoms, c); tokens != nil {
+		return tokens
+	}
+	tokens := cut(atoms, c)
+	keepCut(atoms, c, tokens)
+	return tokens
+}
+
+// cut cuts a line into tokens that was not cut lately.
+func cut(atoms []scan.Atom, c act.Context) []Token {
 	l := &lexing{Reader: measure.Reader{Atoms: rewritten(atoms)}, c: c}
 	l.tokens = make([]Token, 0, len(l.Atoms)*2/3+1)
 	for i := 0; i < len(l.Atoms); {

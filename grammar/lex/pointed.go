@@ -44,8 +44,7 @@ func (l *lexing) speaksOfPosts() bool {
 			return t.Key() == "fewest posts"
 		}
 	}
-	n := l.c.Subject
-	return n != nil && n.Quantity == "added posts"
+	return postsLately(l.c.Subject)
 }
 
 // endsClause reports whether a clause ends at atom i.
