@@ -53,10 +53,7 @@ func figureLeft(r act.Reading, line, said string, atoms []scan.Atom, c act.Conte
 	if reason && (!fewer || len(clauseCut.FindAllStringIndex(said, 3)) < 3) {
 		return r // of so few clauses each is near the others
 	}
-	for _, set := range paraphrase.Steps {
-		atoms = set(atoms)
-	}
-	tokens := lex.Tokens(atoms, c)
+	tokens := lex.Tokens(paraphrase.SetPlain(atoms), c)
 	if !fewer {
 		return partLeft(r, line, said, named, tokens)
 	}

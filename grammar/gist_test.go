@@ -41,9 +41,7 @@ func TestGistAgrees(t *testing.T) {
 	for _, p := range phraseLists(t) {
 		letters, _ := scan.Fold(p.said)
 		atoms := scan.Split(letters)
-		for _, set := range paraphrase.Steps {
-			atoms = set(atoms)
-		}
+		atoms = paraphrase.SetPlain(atoms)
 		atoms, _ = idiom.PastLead(atoms)
 		acts, ok := gist.Of(chunk.Fold(paraphrase.PastTail(atoms)), b, act.Context{})
 		if !ok {

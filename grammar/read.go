@@ -144,9 +144,7 @@ func unlessSettled(r act.Reading, line string, c act.Context) act.Reading {
 // readPlainly reads a line that has been cut into atoms, and is no normal form.
 func readPlainly(line string, atoms []scan.Atom, c act.Context) act.Reading {
 	atoms = guard.OwnWall(atoms, c)
-	for _, set := range paraphrase.Steps {
-		atoms = set(atoms)
-	}
+	atoms = paraphrase.SetPlain(atoms)
 	if len(atoms) == 0 {
 		return askback.AskedBack(0, "What would you like to build?", "wall 48 high, gap 2-1/2")
 	}

@@ -71,11 +71,7 @@ func AsIfTyped(whole []scan.Atom, c act.Context, r act.Reading) act.Reading {
 			fixed[at].Text = t.Now
 		}
 	}
-	fixed = scan.Contractions(fixed)
-	for _, set := range paraphrase.Steps {
-		fixed = set(fixed)
-	}
-	got, _ := takeback.ReadLed(fixed, c)
+	got, _ := takeback.ReadLed(paraphrase.SetPlain(scan.Contractions(fixed)), c)
 	if got = namesAsSaid(got, r.Taken); got.Ask != nil {
 		return r
 	}

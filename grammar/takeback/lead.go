@@ -20,9 +20,7 @@ func ReadLed(atoms []scan.Atom, c act.Context) (act.Reading, []scan.Atom) {
 			return r, agreed // "save this as porch, ok"; "gap 2, ok" asks whether it is
 		}
 	}
-	for _, set := range paraphrase.Steps {
-		rest = set(rest) // what begins and what ends a line is known only now
-	}
+	rest = paraphrase.SetPlain(rest) // what begins and what ends a line is known only now
 	if len(rest) == 0 {
 		return hear.Atoms(atoms, c), atoms
 	}
