@@ -48,9 +48,14 @@ type place struct {
 
 func anyTold([]act.Act) bool { return true }
 
-// liesThere reports whether all that is told lies somewhere, or is sold there.
+// liesThere reports whether all that is told lies somewhere, or is sold there; so does money that may be spent.
 func liesThere(acts []act.Act) bool {
-	return !slices.ContainsFunc(acts, func(a act.Act) bool { return !hear.Stated(solver.Have, solver.Price)(a) })
+	return !slices.ContainsFunc(acts, func(a act.Act) bool { return !hear.Stated(solver.Have, solver.Price, solver.Budget)(a) })
+}
+
+// onlyStates reports whether all that is told is set.
+func onlyStates(acts []act.Act) bool {
+	return !slices.ContainsFunc(acts, func(a act.Act) bool { return a.Kind != act.State })
 }
 
 // atHand reports whether all that is told is at hand.
@@ -67,7 +72,11 @@ func unknownPlaces(atoms []scan.Atom, asked int) (all []place) {
 	named := func(from, to int) bool {
 		return !slices.ContainsFunc(atoms[from:to], placeNever) && (slices.ContainsFunc(atoms[from:to], unknownWord) || asked >= from && asked < to)
 	}
+	all = append(all, ledByPurpose(atoms, named)...)
 	for i := 0; i+1 < len(atoms); i++ {
+		if atoms[i].Text == "from" && i > 0 && (timeWord[atoms[i+1].Text] || atoms[i+1].Text == "when") && len(atoms)-i < longestOrigin && !slices.ContainsFunc(atoms[i+2:], originNever) {
+			all = append(all, place{i, len(atoms), atHand}) // "from when we did the stairs"
+		}
 		if rest := atoms[i+1:]; i > 0 && timeWord[atoms[i].Text] && len(rest) < 3 && !slices.ContainsFunc(rest, placeNever) {
 			all = append(all, place{i, len(atoms), anyTold})
 		}
@@ -79,6 +88,38 @@ func unknownPlaces(atoms []scan.Atom, asked int) (all []place) {
 		}
 		if placeWord[atoms[i].Text] || atoms[i].Text == "from" {
 			all = append(all, placesAt(atoms, i, named)...)
+		}
+	}
+	return all
+}
+
+// longestOrigin is more words than tell from when something is.
+const longestOrigin = 10
+
+// ledByPurpose are what a line begins with to tell whom or what something is for, or why it is so: "for the sightlines the wall has to be …", "thanks to our puppy …".
+func ledByPurpose(atoms []scan.Atom, named func(from, to int) bool) (all []place) {
+	i := 0
+	for _, lead := range purposeLeads {
+		if n := len(lead); n < len(atoms) && slices.EqualFunc(atoms[:n], lead, func(a scan.Atom, w string) bool { return a.Text == w }) {
+			i = n
+			break
+		}
+	}
+	if i == 0 || i+2 >= len(atoms) || !determiner[atoms[i].Text] {
+		return nil
+	}
+	for n := 2; n >= 1; n-- {
+		to := i + 1 + n
+		if to >= len(atoms) || !named(i+1, to) || slices.ContainsFunc(atoms[i+1:to], func(a scan.Atom) bool { return otherBuilt[a.Text] }) {
+			continue
+		}
+		next := to
+		if atoms[to].Text == "," {
+			next++
+		}
+		// A bare figure behind it is of what it names: "for the handrail, 42 high".
+		if next < len(atoms) && (purposeNext[atoms[next].Text] || chunk.NamesPart(atoms, next) || next+1 < len(atoms) && determiner[atoms[next].Text] && chunk.NamesPart(atoms, next+1)) {
+			all = append(all, place{0, next, onlyStates})
 		}
 	}
 	return all
@@ -111,16 +152,27 @@ func unknownWord(a scan.Atom) bool {
 	return a.Kind == scan.Word && len(a.Text) > 1 && !lexicon.Vocab().Known[a.Text]
 }
 
+// originNever reports whether an atom is no part of what tells from when boards at hand are.
+func originNever(a scan.Atom) bool {
+	return a.Kind != scan.Word && a.Text != "." || chunk.SpelledNumber(a.Text) || gaveAway[a.Text] || slices.ContainsFunc(wallClasses, func(class string) bool { return chunk.IsClass(a.Text, class) })
+}
+
 // placeNever reports whether an atom is no part of the name of a place: a figure, a unit, a part of the wall, a sign, or what turns the sense.
 func placeNever(a scan.Atom) bool {
 	return a.Kind != scan.Word || chunk.SpelledNumber(a.Text) || measure.FootWords[a.Text] || measure.InchWords[a.Text] || measure.LumberFeet[a.Text] > 0 || noPlace[a.Text] || turnsOffer(a) ||
 		slices.ContainsFunc(wallClasses, func(class string) bool { return chunk.IsClass(a.Text, class) })
 }
 
+// purposeLeads begin what tells whom or what something is for, or why it is so.
+var purposeLeads = [][]string{{"for"}, {"to", "suit"}, {"to", "please"}, {"to", "match"}, {"to", "fit"}, {"thanks", "to"}, {"owing", "to"}, {"due", "to"}, {"on", "account", "of"}, {"because", "of"}, {"given"}, {"considering"}, {"with"}, {"in", "view", "of"}, {"in", "light", "of"}, {"out", "of", "respect", "for"}, {"for", "the", "sake", "of"}, {"as", "a", "favor", "to"}}
+
 var (
 	wallClasses  = strings.Fields("RAIL STIFF POST GAP OPENING WALL BAY METRIC HEIGHT LUMBER SLAB")
 	noPlace      = scan.WordSet("what how which where why who when if unless or but and then top bottom side left right middle end other others rest budget plan drawing sketch quote dreams")
 	timeWord     = scan.WordSet("until till since before after")
+	gaveAway     = scan.WordSet("used sold gave threw lent burned burnt lost had not never")
+	otherBuilt   = scan.WordSet("neighbor neighbors neighbour neighbours sample samples prototype mockup model practice trial test other others old drawing plan last next")
+	purposeNext  = scan.WordSet("make set put keep leave give use have i we there let")
 	placeWord    = scan.WordSet("in at behind inside")
 	whoHas       = scan.WordSet("i we there he she , -")
 	wayThere     = scan.WordSet("down out over back up")

@@ -34,7 +34,10 @@ var framedLeads = []phrase.Placed{
 		^^ och|ach|arrah|crikey|strewth|welp|yo|oi|ey|ehm|erm|jeez|sheesh|blimey|(g ' day)|gday|righto|righty|(righty ho)|(right you are)|grand|lovely|brilliant|champion|smashing|sweet|bonzer|bueno ?(so|then|now|mate|love|pet|lad|lads|sure) ?,|:|.|;|-|--`},
 	{Where: figureFollows, Said: `
 		^^ ?so|well|anyway (all things considered)|(at the end of the day)|((to (cut|make) [a]) long story short)|(long story short)|([the|in] short version)|(in short)|(long and short of it)|(bottom line)|(when (all|everything) is said and done)|(in a nutshell)|(all in all)|(on balance)|(on reflection)|(in fairness)|(being honest)|(to be honest)|(truth be told) ?(is) ?,|:|-|--
-		^^ for sake|benefit|good|comfort|safety|love|amusement of the|my|our|his|her|those|these _ ?,`},
+		^^ for sake|benefit|good|comfort|safety|love|amusement of the|my|our|his|her|those|these _ ?,
+		^^ ?so|well|ok|okay|now ?, ?(here is|here 's|this is|there is) ?what my|our|the|a thinking|thought|thoughts|idea|pick|choice|preference|preferences|vision|dream|scheme|rhythm|recipe|request|setup|gist|deal|pattern|beat|approach|intention|intentions|aim|goal|target|wish|wishes|lineup|((plan|line|course) of (attack|action)) ?(so far|today|now|(for (it|this|that|today))) :|,|-|--
+		^^ (give|let ME have) ?ME a|my|our|the rhythm|pattern|beat|scheme :|,|-|--
+		^^ to please|suit|humor|humour|oblige|satisfy|appease the|my|our|his|her PERSON|KIN|missus|wife|husband ?,`},
 	{Where: figureFollows, Said: `
 		^^ ?so|and if it is ?all|just|only ?left up|down to me|us ?alone|only ?,
 		^^ ?and|oh p . s ?.|:|,

@@ -47,7 +47,7 @@ var oldHandPhrases = []phrase.Set{
 	{"as for|about|regarding|concerning ?the !STIFF|spare|openings ?, ?and ?so ?now i|we do|will|would not ?really ?actually want|need|bother|like ?to ?have ?with any|them ?of ?them ?at ?after ?all $", "no $1"},
 	{"read|tell|play|give|say ?it ?that ?me|us back ?to|for ?me|us what|whatever|everything|all ?all ?that i|you|we ?have ?just got|have|heard|said|told ?you ?down ?so ?far ?down $", "what have i told you"},
 	{"^ ?i|we ?think|guess|suppose|reckon ?that ?maybe i|we|PERSON liked|like|prefer|preferred|miss ?my|our old|other|last|previous|earlier|first|saved plan|one|version|design|layout ?more|better|best|after ?all ?, ?so ?please !open|load|fetch|bring|reopen", "$1"},
-	{", ?and ?so i|we will|would|am|are|do not ?going ?to ?be|get|feel ?being ?too|so|that|very fussy|picky|particular|choosy|exacting|finicky|persnickety ?about|over|with ?it|that ?this|today|for ?time|once|now $", ""},
+	{", ?and ?so i|we will|would|am|are|do not ?going ?to ?be|get|feel ?being ?too|so|that|very fussy|picky|particular|choosy|exacting|finicky|persnickety ?about|over|with ?it|that ?this|today|tonight|tomorrow|anymore|for ?time|once|now $", ""},
 	{"^ ?i|we should|ought|wish|need ?i|we|to ?not ?never ?to ?have|had ?not ?never done|changed|touched|said that|it ?, ?so ?please ?can|could ?you ?please put|change|set|turn|bring|take it|that|things ?back ?to ?how ?it ?was ?back", "undo"},
 	{"^ ?i|we do|would not want|need|like|have|care ?for that|the|this|my limit|cap|max|maximum|rule|restriction|ceiling ?of|at|saying # or less|under|smaller|below on|for !GAP|OPENING|BAY ?now ?any ?more|longer ?now ?, ?just|only ?drop ?that|the ?limit $", "forget the limit of $1 or less on the $2"},
 	{"owt", "anything"},

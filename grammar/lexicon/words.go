@@ -19,7 +19,7 @@ var Classes = []WordClass{
 	{"BRACKET", "bracket brackets brkt brkts bkt bkts brckt brckts hanger hangers"},
 	{"WALL", "wall walls halfwall screen fence partition barrier barriers balustrade"},
 	{"FLOOR", "floor flr fl flrs slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers flags flagging cobbles cobblestones setts tarmac asphalt blacktop"},
-	{"EARTH", "ground dirt soil earth grass lawn yard garden grade land lawn turf"},
+	{"EARTH", "ground dirt soil earth grass lawn yard garden grade land turf quay wharf pavement beach shingle riverbank creekbed"},
 	{"HEIGHT", "height heights hgt hgts ht hts hight heigth"},
 	{"HIGH", "high tall hi"},
 	{"WIDTH", "width widths wdth"},
