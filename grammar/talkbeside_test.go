@@ -52,3 +52,16 @@ func TestTalkBeside(t *testing.T) {
 		"five rails, kids, dogs and cats":     "unclear",
 	})
 }
+
+// What a part is like to look at says nothing of its size or number, where it does not judge. Plain English, no source.
+func TestAdorned(t *testing.T) {
+	heardAs(t, map[string]string{
+		"make the stupid gap two and a half": "gap = 2-1/2 in", "how many blasted rails": "ask rails", "what is the infernal gap": "ask gap", "the sturdy wall is 44 high": "wall height = 44 in",
+		"put in two cursed stiffeners": "stiffeners = 2", "I want six creaky rails": "rails = 6", "how many pine rails": "ask rails", "make a beautiful opening of 36": "opening = 36 in",
+		"the cedar rails are 2x6 and the pine posts 4x4": "rail size = 2x6; post size = 4x4", "put the dumb opening on the left": "opening side = left", "how big is the darn gap": "ask gap",
+		"cedar 2x6 12 ft 14.50": "price 2x6 144 in = 14.50", "is the sturdy wall 44": "check wall height = 44 in",
+		// It judges, or tells which is meant.
+		"two inches is a silly gap": "unclear", "is two inches a stupid gap": "unclear", "no silly gap please": "unclear", "that makes a silly gap": "unclear", "the wonky wall is 44 high": "unclear",
+		"I want six proposed rails": "unclear", "the required opening is 36": "unclear",
+	})
+}

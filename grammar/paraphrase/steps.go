@@ -50,6 +50,7 @@ func keepPlain(said, plain []scan.Atom) {
 // Steps are the steps that set a line plain, in their order: each knows one turn of phrase.
 var Steps = []func([]scan.Atom) []scan.Atom{
 	withoutSpokenTo,
+	unadorned,
 	idiom.ToldTogether,
 	gaugesAndGrades,
 	plusParts,
