@@ -76,8 +76,8 @@ func budgetBehind(before, _ []scan.Atom) bool {
 
 // pricedApiece: "brackets are | 18 apiece": a part that has a price is named, and nothing that the parts could be counted for.
 func pricedApiece(before, after []scan.Atom) bool {
-	if chunk.SpelledNumber(chunk.LastOf(before, 1)) {
-		return false // "three ten apiece"
+	if w := chunk.LastOf(before, 1); chunk.SpelledNumber(w) || CoinNames[w] {
+		return false // "three ten apiece", "three dollars ten apiece"
 	}
 	named := func(atoms []scan.Atom) bool {
 		return slices.ContainsFunc(atoms, func(a scan.Atom) bool { return SoldItems[a.Text] && a.Text != "screw" && a.Text != "screws" })

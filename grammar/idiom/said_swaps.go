@@ -97,7 +97,7 @@ var swaps = []phrase.Placed{
 }
 
 var swapBook = sync.OnceValue(func() *phrase.Book {
-	b := phrase.BookOf(swaps, smallTalk, ownTurns, ofOneBay, siteSlips, notedSwaps, purseSwaps, boughtSwaps, phrasalTurns, workTurns, figureBeside, movedOrMade)
+	b := phrase.BookOf(rackSwaps, swaps, smallTalk, ownTurns, ofOneBay, siteSlips, notedSwaps, purseSwaps, boughtSwaps, phrasalTurns, workTurns, figureBeside, movedOrMade)
 	b.Fixed = true
 	return b
 })

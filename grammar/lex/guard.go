@@ -29,6 +29,7 @@ var guardWords = func() map[string]guardWord {
 			under variance exemption waiver since because anyway anyhow mind let any more longer anymore
 			carry proceed continue move along further
 			item items finding findings comment comments clause section provision provisions owner owners contractor file paper writing letter
+			again ever either further anytime
 			proper real solid already there offices bureau inspection commission agency folks behind outside exists stands stand beyond standing`,
 		guardHeld:  "design layout plan wall job project order work progress build",
 		guardNamed: "guard guards guardrail guardrails",

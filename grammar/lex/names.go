@@ -11,11 +11,25 @@ import (
 var WallNames = func() map[string]bool {
 	m := map[string]bool{}
 	for _, w := range strings.Fields(`north south east west northern southern eastern western northeast northwest southeast southwest front back rear left right side
-		upstream downstream street garden river lake water kitchen house porch deck patio bench driveway road field alley pool upper lower inner outer landing ferry shore garage shed barn cabin bunkhouse veranda sunroom uphill downhill shop school classroom church chapel office stable store cottage hallway corridor lobby courtyard playground other second first third`) {
+		upstream downstream street garden river lake water kitchen house porch deck patio bench driveway road field alley pool upper lower inner outer landing ferry shore garage shed barn cabin bunkhouse veranda sunroom uphill downhill shop school classroom church chapel office stable store cottage hallway corridor lobby courtyard playground other second first third
+		dock pier wharf jetty boathouse harbor marina beach lakeside seaside riverside creek brook pond canal ocean bay island cove hillside valley meadow pasture field orchard vineyard woods forest
+		terrace balcony gallery mezzanine loft attic basement cellar roof rooftop stair stairs stairway staircase ramp entry entrance entryway vestibule foyer hall dining living bedroom bathroom bath laundry mudroom den nursery library study
+		studio workshop gym cafeteria canteen stage bandstand dugout bleacher rink arena court track bar cafe bakery market parking sidewalk path walkway boardwalk lane avenue highway railroad bridge tunnel yard backyard lawn orchard hedge fence
+		property boundary line chicken coop goat pig sheep kennel dog horse paddock corral silo mill pump tool wood bike trash dumpster firepit fire grill sauna spa greenhouse lean-to annex wing camp mess tent trailer guest bunk`) {
+		switch w {
+		case "bay", "line", "yard", "fence", "wood", "board":
+			continue // a part of the wall, or what it is made of
+		}
 		m[w] = true
 	}
 	return m
 }()
+
+// WallOrder are words that tell walls one from the other by their order only.
+var WallOrder = scan.WordSet("other second first third far outer")
+
+// wallSecond are words that end the name of a place of two words: "dining room wall".
+var wallSecond = scan.WordSet("room house yard side end door gate shed bay area")
 
 // WallLead are words that lead to the name of a wall: "on the creek wall".
 var WallLead = map[string]bool{"on": true, "for": true, "at": true, "along": true}
@@ -32,6 +46,10 @@ func (l *lexing) wall(i int) int {
 		}
 	}
 	w := l.Word(i)
+	if WallNames[w] && !WallOrder[w] && (WallNames[l.Word(i+1)] || wallSecond[l.Word(i+1)]) && l.Word(i+2) == "wall" {
+		l.add(lexicon.Wall, i, i+3).Text = w + " " + l.Word(i+1) + " wall" // "back porch wall"
+		return i + 3
+	}
 	if l.Word(i+1) != "wall" || !WallNames[w] && !((l.Word(i+2) == ":" || l.Word(i-1) == "the" && WallLead[l.Word(i-2)]) && !lexicon.Vocab().Known[w]) {
 		return 0
 	}

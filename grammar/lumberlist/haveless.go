@@ -59,6 +59,6 @@ func WithoutBadOnes(atoms []scan.Atom) []scan.Atom {
 var (
 	badBoards  = scan.WordSet("rotten rotted warped split cracked twisted junk ruined bowed cupped crooked broken")
 	badLeads   = scan.WordSet("is are was were turned out to be of them those the too got been 's all")
-	ownsBoards = scan.WordSet("have got own 've has")
+	ownsBoards = scan.WordSet("have got own 've has kept saved pulled salvaged scrounged rescued reclaimed stripped pried dug dragged hauled inherited")
 	restUsed   = scan.WordSet(", ; and but the rest others other i we can use are is fine good ok okay usable sound so")
 )

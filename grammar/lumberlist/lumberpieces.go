@@ -147,6 +147,8 @@ func (l *pieceList) entry(i int) int {
 		// "2x6 tens x 6, twelves x 4"
 	} else if n, next := countTold(atoms, i); n > 0 && n < 100 && next < len(atoms) && atoms[next].Text != "-" {
 		p.count, i = n, next
+	} else if w := r.Word(i + 1); r.Word(i) == "a" && (w == "couple" || w == "pair") {
+		p.count, i = 2, i+2
 	} else if r.Word(i) == "a" || r.Word(i) == "an" {
 		p.count, i = 1, i+1
 	} else {
@@ -156,8 +158,16 @@ func (l *pieceList) entry(i int) int {
 	for w := r.Word(i); w == "of" || w == "each" || w == "ea" || w == "pieces" || w == "lengths" || idiom.BoardWords[w] && w != "rails" && w != "rail"; w = r.Word(i) {
 		each, i = each || w == "each", i+1
 	}
+	for p.count > 0 && sizedAt < 0 && pieceLight[r.Word(i)] {
+		i++
+	}
 	if next, ok := l.sizeAt(i); ok && sizedAt < 0 {
 		p.size, i = []int{i, next}, next
+	}
+	if w := r.Word(i); p.size != nil && p.count > 0 && (w == "at" || w == "of" || w == ",") {
+		if _, _, next := lumberTold(r, i+1, ""); next > i+1 && (w != "," || r.Word(next) == "each" || r.Word(next) == "long" || r.Word(next) == "apiece") {
+			i++ // "four two by sixes at twelve feet", "six 2x6s, ten foot each"
+		}
 	}
 	if p.size != nil && (r.Word(i) == "x" || r.Word(i) == "by") {
 		i++ // "2x6x10"
@@ -181,7 +191,7 @@ func (l *pieceList) entry(i int) int {
 		}
 		others, i = append(others, countedPieces{count: p.count, length: length}), next
 	}
-	for idiom.BoardWords[r.Word(i)] && r.Word(i) != "rails" && r.Word(i) != "rail" {
+	for idiom.BoardWords[r.Word(i)] && r.Word(i) != "rails" && r.Word(i) != "rail" || p.size != nil && p.count > 0 && (r.Word(i) == "long" || r.Word(i) == "each" || r.Word(i) == "apiece") {
 		i++
 	}
 	if next, ok := l.sizeAt(i); ok && (p.size == nil || l.size != nil) {
@@ -204,6 +214,9 @@ func (l *pieceList) entry(i int) int {
 	}
 	return i
 }
+
+// pieceLight are words of how boards are that may stand before their size.
+var pieceLight = scan.WordSet("more other good old nice new used full whole leftover salvaged straight dry weathered gray grey sound solid decent clean fresh perfectly unused reclaimed")
 
 // bareLength reports whether a figure without a unit is how long boards are, as the next boards are told in feet: "three eight and two ten
 // foot two by sixes".
@@ -266,7 +279,8 @@ func ownsFrom(atoms []scan.Atom, i int) (from int, owns bool) {
 	return from, true
 }
 
-var pieceOwners = scan.WordSet("i we have got own 've there is are 's still also already here just now only")
+var pieceOwners = scan.WordSet(`i we have got own 've there is are 's still also already here just now only
+	kept saved pulled salvaged scrounged rescued reclaimed stripped pried dug dragged hauled inherited out up off down back away home`)
 
 // ownedBehind reports whether it is told right behind boards that they are at hand: "… on hand", "… are mine", "… in the garage".
 func ownedBehind(atoms []scan.Atom, i int) bool {

@@ -11,9 +11,12 @@ import (
 // LyingAbout leaves out where boards lie that somebody has, whatever the place is called: "there's nine ten foot two by sixes lying behind
 // the forge already", "I've six 2x6 tens by the chicken coop". A part of the wall, a yard that sells, a paper and a time are no such place.
 func LyingAbout(atoms []scan.Atom) []scan.Atom {
-	if !slices.ContainsFunc(atoms, func(a scan.Atom) bool { return placeWords[a.Text] || lieWords[a.Text] }) {
+	if !slices.ContainsFunc(atoms, func(a scan.Atom) bool {
+		return placeWords[a.Text] || lieWords[a.Text] || whenceWords[a.Text] || a.Text == "of"
+	}) {
 		return atoms
 	}
+	atoms = placedInFront(atoms)
 	for i := range atoms {
 		if i > 0 && (chunk.Numeric(atoms[i-1]) || atoms[i-1].Text == "x" || atoms[i-1].Text == "by") {
 			continue
@@ -32,12 +35,23 @@ func LyingAbout(atoms []scan.Atom) []scan.Atom {
 		}
 		lies, placed := liesUntil(atoms, end)
 		from, owns := ownsFrom(atoms, i)
+		for !owns && from > 0 && countsIn[atoms[from-1].Text] {
+			from-- // "count in the eight 2x6 tens stacked by the furnace"
+		}
+		if from < i && reckons[atoms[from].Text] && !owns {
+			owns = from == 0 || chunk.EndsPart(atoms, from-1) || chunk.Joints[atoms[from-1].Text]
+		}
 		if placed == end || !owns && (!lies || from > 0 && !chunk.EndsPart(atoms, from-1)) {
 			return atoms
 		}
 		out := append(make([]scan.Atom, 0, len(atoms)+2), atoms[:from]...)
 		out = append(out, chunk.Worded(atoms[i], "i"), chunk.Worded(atoms[i], "have"))
-		return LyingAbout(append(append(out, atoms[i:end]...), atoms[placed:]...))
+		for k := i; k < end; k++ {
+			if !pieceLight[atoms[k].Text] || atoms[k].Text == "full" {
+				out = append(out, atoms[k])
+			}
+		}
+		return LyingAbout(append(out, atoms[placed:]...))
 	}
 	return atoms
 }
@@ -50,10 +64,12 @@ func liesUntil(atoms []scan.Atom, i int) (lies bool, end int) {
 		lies = lies || lieWords[atoms[k].Text]
 		k++
 	}
-	if k >= len(atoms) || !placeWords[atoms[k].Text] {
+	if k > i && k < len(atoms) && chunk.Noun[atoms[k].Text] && atoms[k-1].Text == "of" {
+		k-- // "out of the old fence"
+	} else if k >= len(atoms) || !placeWords[atoms[k].Text] && !whenceWords[atoms[k].Text] && !(lies && atoms[k].Text == "to") {
 		return lies, i
 	}
-	strict := !lies && (atoms[k].Text == "in" || atoms[k].Text == "on" || atoms[k].Text == "by" || atoms[k].Text == "near")
+	strict := !lies && (atoms[k].Text == "in" || atoms[k].Text == "on" || atoms[k].Text == "by" || atoms[k].Text == "near" || whenceWords[atoms[k].Text])
 	for k++; k < len(atoms) && (atoms[k].Text == "to" || atoms[k].Text == "of"); k++ {
 	}
 	if k >= len(atoms) || !chunk.Noun[atoms[k].Text] && !lex.Owned[atoms[k].Text] {
@@ -74,12 +90,16 @@ func liesUntil(atoms []scan.Atom, i int) (lies bool, end int) {
 
 var (
 	// lieWords are verbs of lying, lieLight may stand beside them.
-	lieWords = scan.WordSet("lying laying sitting leaning stacked piled stashed stored standing propped resting waiting kept tucked lie sit lean stand")
+	lieWords = scan.WordSet("lying laying sitting leaning stacked piled stashed stored standing propped resting waiting drying seasoning gathering rusting hanging rolling kicking buried heaped parked stowed turned strapped tied lashed loaded wrapped covered locked set kept tucked lie sit lean stand")
 	lieLight = scan.WordSet("that which are is already still out back over up there just right down and of left")
+	// countsIn are words that bid to reckon with boards that lie somewhere.
+	countsIn = scan.WordSet("count counting use using include including note reckon with in up on the those these my our please and also can may we i should")
+	// reckons are those of them that begin it.
+	reckons = scan.WordSet("count use include note reckon please")
 	// placeWords begin a place.
-	placeWords = scan.WordSet("behind beside under underneath beneath against in inside on by near next alongside along atop outside at")
+	placeWords = scan.WordSet("behind beside under underneath beneath against in inside on by near next alongside along atop outside at above over around behind")
 	// lieEnds may come behind a place.
-	lieEnds = scan.WordSet("already now still and but so that which they are is from")
+	lieEnds = scan.WordSet("and first already now still and but so that which they are is from")
 	// noPlaces are names that no boards lie at: papers, ways to buy, what is said of time and manner.
 	noPlaces = scan.WordSet(`list order orders quote bid bill plan plans drawing sketch estimate cart basket flyer catalog catalogue aisle invoice receipt ad offer price sale way mail end works day dozen
 		market hour foot piece time budget limit phone line least most neighbor neighbors neighbour neighbours customer client someone somebody other others stock`)

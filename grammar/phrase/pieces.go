@@ -48,6 +48,12 @@ var phrasePieces = map[string]string{
 	"FOOTERS":   "eights|tens|twelves|fourteens|sixteens|eighteens|twenties|(## footers)|(## foot [(boards|board|lengths|length|lumber|ones|sticks|planks|timber|footers)])|(## ft [(boards|lengths|lumber|ones|sticks)])|(# (boards|lengths))",
 	"SOLDFEET":  "6|8|10|12|14|16|18|20|24|six|eight|ten|twelve|fourteen|sixteen|eighteen|twenty",
 	"PRICEDONE": "bracket|anchor|hanger|(post (base|cap))|(## foot [(board|length)] @)|(## foot (board|length|stick|plank))|(## (footer|footers))|(@ ## (footer|foot))|(@ x ##)|(@ ## (ft|foot) long)",
+	"SUM":       "([\\$] ## [hundred|thousand] [and] [##] [##])",
+	"SPENDERS":  "(i|we|they|he|she|ORG|PERSON|((the|my|our|this|that) [_] (PERSON|ORG|group|hall|fund|board|team|kitty)))",
+	"TOPS":      "[,] [and] (tops|max|maximum|flat|(at (the|) (most|outside|max))|(at most)|(at (the most|the outside|the very most|maximum))|(no more)|(not a (penny|cent|dime|dollar|buck) [more|over])|(not one (penny|cent|dime|dollar|buck) [more|over])|(and no more)|(in all|total|all told|altogether))",
+	"TRADE":     "contractor|contractor's|trade|member|members|membership|staff|employee|volume|bulk|builder|builder's|veteran|senior|club|store|loyalty|church|school|neighbor",
+	"STATE":     "gray|grey|grayed|weathered|sound|solid|straight|dry|clean|usable|good|fine|seasoned|dusty|dirty|muddy|painted|stained|primed|unpainted|knotty|heavy|wet|damp|unused|new|treated|cheap|old|rough|okay|ok|flat|sturdy|strong|smooth|(in (good|decent|fine|great|perfect|fair|okay) (shape|condition|order|nick))|(good as new)|(like new)|(kiln dried)|(pressure treated)|(as good as new)|(ready to (go|use|cut))|(worth (using|keeping))|(perfectly good)|(mine to use)|(ours to use)",
+	"GIVES":     "gave|gives|given|brought|dropped|sent|left|handed|donated|passed|delivered|hauled|carted|lent|loaned|gifted|contributed|offered",
 	"BOARDWORD": "board|boards|length|lengths|stick|sticks|plank|planks|lumber|wood",
 	"BYNAME":    "tommy|tom|timmy|tim|billy|johnny|john|jimmy|jim|joe|joey|jack|jake|ben|sam|max|leo|noah|liam|ethan|luke|peter|paul|danny|daniel|david|henry|harry|charlie|george|emma|maria|anna|annie|ella|mia|lena|olivia|lucy|lily|sarah|sally|susie|mary|kate|katie|jenny|julia|laura|nina|zoe|molly|alice|ruth|rosa|carlos|miguel|omar|ali|priya|mei",
 }
