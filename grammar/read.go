@@ -79,7 +79,7 @@ func readLine(line string, c act.Context) act.Reading {
 	if q := answersNothing(line, c); q != nil {
 		return unlessSettled(act.Reading{Ask: q}, line, c)
 	}
-	atoms := idiom.HaltsAtName(scan.Split(letters))
+	atoms := idiom.FigureIs(idiom.HaltsAtName(scan.Split(letters)))
 	if r, ok := cutShort(atoms); ok {
 		return r
 	}
