@@ -49,7 +49,7 @@ func OffWanted(r act.Reading, atoms []scan.Atom) act.Reading {
 	text := scan.Text(atoms)
 	off := func(way *regexp.Regexp) bool { return ways.MatchesWay(way, text) }
 	wishedFor := func(a act.Act) bool { return ofWallItself(a) && a.Statements[0].Name.Quantity != solver.Spare }
-	if (!off(offWish) || !slices.ContainsFunc(r.Acts, wishedFor)) && (!off(offDegree) || offAsked.MatchString(text)) && !off(offAlone) && !off(countOver) && (!off(railsOver) || strings.Contains(text, " bottom ") || strings.Contains(text, " floor ")) && (!off(offBare) || !slices.ContainsFunc(r.Acts, lessens)) || ordersIt.MatchString(text) || ways.MatchesWay(ordersBehind, text) {
+	if (!off(offWish) || !slices.ContainsFunc(r.Acts, wishedFor)) && (!off(offDegree) || offAsked.MatchString(text)) && (!off(offAlone) || strings.HasPrefix(text, "anything ")) && !off(countOver) && (!off(railsOver) || strings.Contains(text, " bottom ") || strings.Contains(text, " floor ")) && (!off(offBare) || !slices.ContainsFunc(r.Acts, lessens)) || ordersIt.MatchString(text) || ways.MatchesWay(ordersBehind, text) {
 		return r
 	}
 	i := slices.IndexFunc(r.Acts, ofWallItself)

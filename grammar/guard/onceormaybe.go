@@ -26,6 +26,7 @@ var (
 var onceOrMaybe = []hear.OpenWay{
 	// What was so, or was going to be.
 	{Looks: valued, Way: asWay(`^{Lead }*{the|my|our }?{wall|gaps?|spacing|bottom gap|opening|doorway|opening Number|rails|boards|posts|stiffeners|bays|bay Number|span|drop|overall|floor} {was|were|had been}{ once|always|first|originally|all}* {{going|meant|to be going} to be|to be|` + anyPlace + `|` + moreTimes + `}\b[^,;?]*$`), Not: anyWordOf(`but|now|make|instead|today|want|wanted|should|says|said|if|what|measured|already|still|before|may|were to|(i|we) {think|thought|wish}`), Ask: wasOrShall},
+	{Looks: valued, Way: asWay(`\b{on|at|for} {the|my|our|that|his|her|their} {old|last|previous|former} {one|wall|fence|job|screen|deck|porch|patio|build|project|house|place}{ Stop}*$|\b{was|were} [^,;?]*\bon that {job|one|build|project|house}{ Stop}*$`), Not: anyWordOf(`but|now|make|instead|today|want|wanted|here|like|same|as|use|set it|keep|need|measured`), Ask: wasOrShall},
 	{Looks: hear.Stated(solver.FloorAtRight, solver.FloorFalls), Way: asWay(`^{Lead }*{the|my|our }?{floor|slab|patio|deck|ground} {was|had been}{ once|always|first|originally|all|dead|perfectly}* {level|flat|even}{ Stop}*$`), Ask: stillSo},
 	{Looks: hear.Stated(solver.PostLeans), Way: asWay(`\b{leaned|leant|was leaning|was out of plumb|used to lean}\b.*\b{now|today|since} {it|that one|that|both|they} {is|are|'s|'re|stands?}`), Ask: hear.OpenQuestion("Does it still lean, and how far?", "left post leans 3/8 in right in 48 in")},
 	// What may be so.

@@ -27,7 +27,7 @@ const (
 	aPartOf  = `{rails?|boards?|slats?|planks?|stiffeners?|posts?|openings?|doorway|gaps?|bottom gap|spare|cap|bays?}`
 	theOne   = `{the|my|our|that|an|a|one|added|new|all|those }*`
 	staysAs  = `{stays?|kept|as before|as it was|as is|unchanged}\b`
-	staysAt  = `\b{stays?|kept} {at|under|over|between|below|within|[0-9]}` // a figure is told
+	staysAt  = `\b{stays?|kept} {at|under|over|between|below|within|above|[a-z]+er than [0-9]|[0-9]}` // a figure is told
 	clauseAt = `(^|{,|;|and|but|then} ){and|but|then }*`
 )
 
@@ -38,7 +38,7 @@ var staysOrGoes = []hear.OpenWay{
 	{Looks: valued, Way: asWay(clauseAt + `{the|my|our|that }*` + aPartOf + ` {goes|go|gone|is gone|are gone|out|is out|are out|off}{ Stop}*$`), Not: asWay(`\b{opening|doorway|stiffeners} {is|are} gone\b|\b{in|and} {left|far} out\b|\bof stock\b|\b{cut|leave|take|left|took|leaving|taking} {the|all|out }*`), Ask: outOrFree},
 	{Looks: valued, Way: asWay(`^` + theOne + aPartOf + ` {goes|go|gone|is gone|are gone|out|is out|are out} {,|and|;}`), Ask: outOrFree},
 	// What stays is not changed, nor set.
-	{Looks: valuedOf(solver.Gap), Way: asWay(`\b{gaps?|spacing} ` + staysAs), Not: asWay(`\bbottom {gaps?|one }*{stays?|kept|as before}\b|\b{stays?|kept} {at|under|over|between|below|within|the same|even|equal|[0-9]}`), Ask: staysHow},
+	{Looks: valuedOf(solver.Gap), Way: asWay(`\b{gaps?|spacing} ` + staysAs), Not: asWay(`\bbottom {gaps?|one }*{stays?|kept|as before}\b|\b{stays?|kept} {at|under|over|between|below|within|above|[a-z]+er than [0-9]|the same|even|equal|[0-9]}`), Ask: staysHow},
 	{Looks: valuedOf(solver.BottomGap), Way: asWay(`\b{bottom|lowest|first}{ one| gap| board| rail}? ` + staysAs + `|\b{leave|keep} the {bottom|lowest}{ one| gap}? {,|and|but|as}`), Not: asWay(staysAt), Ask: staysHow},
 	{Looks: valuedOf(solver.Opening), Way: asWay(`\b{opening|doorway|walk - through} ` + staysAs), Not: asWay(staysAt), Ask: staysHow},
 	{Looks: valuedOf(solver.WallHeight), Way: asWay(`\b{wall|wall height} ` + staysAs), Not: asWay(`\bpost height\b|` + staysAt), Ask: staysHow},

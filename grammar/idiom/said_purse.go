@@ -86,6 +86,7 @@ var purseTurns = []phrase.Placed{
 var purseSwaps = []phrase.Placed{
 	{"calliper", "caliper", nil},
 	{"callipers", "calipers", nil},
+	{"switch|change|go|swap|flip|turn ?it|everything|this|things|us ?back over ?back to feet|foot|ft and inches", "use inches", phrase.StartsClause},
 	{"switch|change|go|swap|flip|turn ?it|everything|this|things|us ?back over ?back to !inches|feet|imperial|millimeters|millimetres|metric ?and ?inches", "use $1", phrase.StartsClause},
 	{"!foot|feet|ft stuff|material", "$1 boards", nil},
 	{"would|will it ?be|come|work|turn ?out ?to ?be !cheaper|dearer to go|use|do|have|make|take|buy|try ?with", "would it be $1 with", nil},

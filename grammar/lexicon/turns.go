@@ -69,7 +69,8 @@ var turns = []Entry{
 		at (a|the) [(very|absolute)] (maximum|most|max) [of]
 		with a (maximum|max|ceiling|limit|cap) of
 		(maxes|max|maxing|maxed) out at
-		(capped|limited|restricted|held|confined) (at|to)
+		(capped|limited|restricted|confined) (at|to)
+		held to
 		can (be|go) as (much|many|high|wide|big|long|large|far) as
 		may (be|go) as (much|many|high|wide|big|long|large|far) as
 		could (be|go) as (much|many|high|wide|big|long|large|far) as

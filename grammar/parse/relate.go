@@ -39,6 +39,8 @@ func (k *clause) related() (reading, bool) {
 			not = true
 		case t.Kind == lexicon.Bound && w > p && op == solver.Eq && t.Key() != "=":
 			op = solver.Op(t.Key()) // "twice the gap or more"
+		case t.Kind == lexicon.Lim && w > p && op == solver.Eq:
+			op = solver.Op(t.Key()) // "the opening needs twice the gap at minimum"
 		case w < p && t.As(lexicon.At) != nil:
 		case w < p && t.Kind == lexicon.CutWord && (k.about("added post") || k.about("post")): // "cut the new post flush with the top rail"
 		case t.Kind == lexicon.Times || t.Kind == lexicon.Change || t.Kind == lexicon.Between || idle(t) || t.Kind == lexicon.Lim:
