@@ -25,6 +25,9 @@ func TestSized(t *testing.T) {
 		"whatever else, no gap over 3": "gap <= 3 in", "the gap mustn't open past 3-1/4": "gap <= 3-1/4 in", "give it another inch of height": "wall height += 1 in",
 		"no more than 3-1/2 from the floor to the first board": "bottom gap <= 3-1/2 in", "the span lost 2 inches": "span -= 2 in", "stretch out bay 1 by 4": "bay 1 += 4 in",
 		"three bays across": "bays = 3", "floor's flat as a pancake": "floor at right = 0 in", "the gap figure's out, toss it": "forget gap",
+		"knock 3 inches off bay 2": "bay 2 -= 3 in", "gaps too snug, add a sixteenth": "gap += 1/16 in", "eight rails? no, seven": "rails = 7", "bay 2 without stiffeners": "bay 2 stiffeners = 0",
+		"nudge post 1 left by an inch": "post 1 from left -= 1 in", "gaps should come out no fatter than 2-3/4": "gap <= 2-3/4 in", "no slope to the floor": "floor at right = 0 in",
+		"I've changed the height, it's 45 now": "wall height = 45 in", "gap's fixed at 2-1/2": "gap = 2-1/2 in", "bottom gap to go from 3 down to 2-1/2": "bottom gap = 2-1/2 in",
 	} {
 		r := Read(said, act.Context{})
 		if assert.Nil(t, r.Ask, said) {
@@ -40,6 +43,8 @@ func TestSized(t *testing.T) {
 		"quadruple the neighbor's opening", "we lost one of the bays", "the floor isn't up 3/4 at the right post", "rails 2 through 4 are cut at 58",
 		"the old wall came up to my belt, 39", "the neighbor's wall comes up to my waist, 39", "the gap did not open past 3", "the neighbor's wall lost an inch", "we lost an inch",
 		"the gate next door opens on the left", "the deck next door is flat as a pancake", "three bays wide on the old wall", "the gap is wrong, don't toss it",
+		"the neighbor's gap is no longer fixed", "the dog's ears stick up an inch", "he changed the height, it's 45 now", "there's no slope to the neighbor's floor", "gap 2 or 3, whichever",
+		"the gap was fixed at 2 on the old one", "the wind nudged post 1 left by an inch", "is it eight rails? no, seven",
 	} {
 		assert.NotNil(t, Read(said, act.Context{}).Ask, said)
 	}

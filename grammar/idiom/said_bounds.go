@@ -36,6 +36,23 @@ var boundsTurns = []phrase.Placed{
 	// What is insisted on before it is told.
 	{"^^ ((whatever (else|(you do)|happens|else happens|else you do))|(first and foremost)|(come what may)|(if nothing else)|(all else aside)|(most importantly)|(most of all)|(the main thing [is])|(one thing for (sure|certain))) (,|:|;|-|--)", "", notBygone},
 
+	{"(it|her|everything|(the whole (thing|lot))) (top|tops|topping|(to top)|(should top)|(will top)) out at", "the wall tops out at", nil},
+	{"(bring|take|raise|lower|drop|build|run|carry|make) (it|her|WALL) [up|down] so [that] [the] top (is|'s|sits|lands|(ends up)|comes|stands) [at|to] #", "the top of the wall is at $1", bidsHereOrWished},
+	{"# [,] (and (that is (final|that|it)|no (arguing|argument)|not a hair (more|less))|period|(full stop)|(end of (story|discussion))) for !LENQ", "$1 for $2", noDoubtBefore},
+	{"apart [,] ((one from (next|(the next)|another))|(each from (next|(the next)))|(from (one another|each other))|(board to board)|(rail to rail)|(from one to (next|(the next))))", "apart", nil},
+	{"[,] (whichever|((whichever|whatever|whatever one) (fits|works|suits))|(you (pick|choose))|(your (pick|choice|call))|((i|we) do not care which)|(it (does not matter|makes no odds))) $$", "", phrase.SaidBeforeOf(scan.WordSet("to between through from"))},
+
+	{"(make|set|have|let|keep|want) !LENQ (equal|equals|(be equal)|(to equal)) [to] #", "set $1 at $2", bidsHereOrWished},
+
+	// What was told wrong, and what it is now.
+	{"what (i|we) [have|had] (put|gave|said|had|told you|gave you|entered|wrote|typed) [down|in] (for|as|on) !LENQ (is|was) (off|wrong|out|not right|incorrect|no good) [by # [inch|inches]] (,|;|-|--|.) [so] [please] (make (it|that)|(it|that) (is|'s)|(it|that) should be|change (it|that) to|set (it|that) to|use) #", "$1 is $3", noDoubtBefore},
+	{"(i|we) [have] [just] (changed|redone|remeasured|rechecked|updated|revised|adjusted|retaped|reset) !LENQ (,|;|-|--|.|and|so) [and] [now] (it|that) (is|'s) [now] #", "$1 is $2", noDoubtBefore},
+	{"!LENQ (is|'s|are) (too|(a (hair|bit|touch|tad|smidge|little|shade|skosh) [too])|(kind of)|rather|(still too)) (tight|small|narrow|snug|low|short|stingy|mean|skimpy|cramped) (,|;|.|-|--|so) [so] [please] [just] (open|let|widen|raise|stretch|bring|lift|bump|spread) (it|them|that) [up|out] " + byChange + " $", "raise $1 by $2", noDoubtBefore},
+	{"!LENQ (is|'s|are) (too|(a (hair|bit|touch|tad|smidge|little|shade|skosh) [too])|(kind of)|rather|(still too)) (loose|big|wide|tall|high|large|roomy|generous|long) (,|;|.|-|--|so) [so] [please] [just] (close|take|bring|lower|tighten|pull|drop|narrow|shrink|snug|draw) (it|them|that) [up|in|down|back] " + byChange + " $", "reduce $1 by $2", noDoubtBefore},
+	{"!LENQ [is|'s|are] (too|(a (hair|bit|touch|tad|smidge|little|shade|skosh) [too])) (tight|small|narrow|snug|low|short|stingy|mean|skimpy|cramped) (,|;|.|-|--|so) [so] [please] [just] (add|(give (it|them)) [me]|put on) " + byChange + " [more|to (it|them)] $", "raise $1 by $2", noDoubtBefore},
+	{"!LENQ (to go|goes|go|(is to go)|(should go)|(must go)|(can go)|(to come)|comes) from # (up|down) to #", "$1 is $3", noDoubtBefore},
+	{"!LENQ (is|'s|are) no longer (fixed|set|firm|decided|settled|(set in stone)|(a given)|binding|needed|wanted|final)", "forget $1", phrase.StartsClause},
+
 	// What it may not pass.
 	{"!LENQ (must not|can not|may not|should not|shall not|will not|is not to|are not to|not to) [ever] " + growsV + " [up|out] (past|beyond|over|above|(to more than)|(more than)|(wider than))", "$1 must not go over", nil},
 	{"!LENQ (must not|can not|may not|should not|shall not|will not|is not to|are not to|not to) [ever] " + shrinksV + " [down|in|up] (below|under|beneath|(to less than)|(to under)|(less than)|(narrower than))", "$1 must not go under", nil},
@@ -59,6 +76,18 @@ var boundsTurns = []phrase.Placed{
 	{"(stretch|widen|lengthen|extend|enlarge|grow|increase) [out] [the] bay ## [out|up] by ##", "make bay $1 wider by $2", bidsHereOrWished},
 	{"(shrink|narrow|shorten|reduce|tighten|squeeze) [down|in] [the] bay ## [down|in|up] by ##", "make bay $1 narrower by $2", bidsHereOrWished},
 
+	{"(lose|shed|drop|ditch|take|lop|nip|trim|shave|cut|knock|whittle|subtract|deduct|get|have) # (off|from|(out of)|(off of)) [the] bay !(1|2|3|4|5|one|two|three|four|five)", "make bay $2 narrower by $1", bidsHereOrWished},
+	{"(nudge|move|slide|shift|scoot|bump|push|pull|inch|jog|shove|bring|ease|walk|kick) [the] [added] post ## [over] [to the] !left|right [by] # $", "move post $1 $3 to the $2", bidsHereOrWished},
+	{"bay ## (without|(with no)|(has no)|(gets no)|(needs no)|(takes no)|(to have no)) STIFF", "no stiffeners in bay $1", noDoubtBefore},
+	{"(cut|saw|trim|lop|chop|slice|nip|run) [the|my|our] (ADDED|new|extra) POST [off] ((at|(flush with)|(level with)|(even with)|(right at)|to)) (((the|our) wall 's top)|((the|our) top of (the|our) wall)|(the wall top))", "post height same as wall height", bidsHereOrWished},
+	{"[the] [bracket] ears (stick|stand|poke|jut|project|extend|run|stick) (up|out|past|proud|over) [(the|their|each) RAIL] [by] " + byChange + " $", "bracket ear $1", phrase.StartsClause},
+	{"[the] nearest !(sixteenth|eighth|quarter|(thirty second)|(thirty - second)|32nd|16th|8th|(1 / 16)|(1 / 8)|(1 / 32)) is ((as (good|close|fine|near|exact) as (i|we|it|(my tape)) (get|gets|(can get)|(can do)|(can read)|goes|can))|((the best|all|the closest) (i|we) can (do|read|get)))", "my tape reads to the nearest $1", noDoubtBefore},
+	{"STIFF (ripped|milled|sawn|(cut down)|planed|sawed|made|taken) (to|(down to)|into) @", "stiffeners are $1", noDoubtBefore},
+	{"no (slope|fall|pitch|tilt|drop|slant|grade) (to|in|on|across|over|along) FLOOR", "the floor is level", noDoubtBefore},
+	{"FLOOR (has|(has got)|(is without)) (no|(not any)|zero) (slope|fall|pitch|tilt|slant|grade) [to it|in it|at all]", "the floor is level", noDoubtBefore},
+	{"(it|FLOOR) (is|'s) (off|out) by # [,] [and|with] [the] (down|low|lower) (at|on|to|by|toward) the !left|right [end|side|post]", "the floor is $1 lower at the $2", noDoubtBefore},
+	{"(it|FLOOR) (is|'s) (off|out) by # [,] [and|with] [the] (up|high|higher) (at|on|to|by|toward) the !left|right [end|side|post]", "the floor is $1 higher at the $2", noDoubtBefore},
+
 	// How many, where, and of what; and what is no good.
 	{"^ !(one|two|three|four|five|six|1|2|3|4|5|6) bays (across|wide|long|(side by side)|(in a row)|(end to end)|along) $", "$1 bays", nil},
 	{"[the] (opening|doorway|walkway|entry|entrance|walkthrough|(walk - through)|(walk through)|(way (in|through))) opens on the !left|right [side|end|hand side] $", "the opening is on the $1", phrase.BothHold(noDoubtBefore, phrase.StartsClause)},
@@ -66,7 +95,7 @@ var boundsTurns = []phrase.Placed{
 	{"(level|flat|straight) as ((can be)|(a (pancake|table|board|plate|lake|mirror|billiard table|pool table|tabletop)))", "dead level", phrase.SaidBeforeOf(floorNames)},
 	{"as (level|flat) as ((can be)|(a (pancake|table|board|plate|lake|mirror|billiard table|pool table|tabletop)))", "dead level", phrase.SaidBeforeOf(floorNames)},
 	{"(pretend|(act (as if|like))|(make believe)|imagine|(let us pretend)) [that] (i|we) (never|did not) [ever] (gave|give|told|tell|said|say|mentioned|mention) [you] [a|an|any|the|my|our] !LENQ", "forget $1", phrase.EndsLine},
-	{"!LENQ [figure|number|measurement] (is|'s) " + noGood + " (,|;|-|--|and|so) [so|and] [please] [just] " + tossIt, "forget $1", phrase.BothHold(noDoubtBefore, atClauseEnd)},
+	{"!LENQ [figure|number|measurement] (is|'s) " + noGood + " (,|;|-|--|and|so) [so|and] [please] [just] " + tossIt, "forget $1", phrase.BothHold(phrase.StartsClause, atClauseEnd)},
 	{"(this|one|the (left|first)) [end] post 's [inside] face to (that|the other|the (right|second)) [end] post 's [inside] face", "the span", nil},
 	{"[end] (post|posts) to [end] (post|posts) [,] [on the] (outside|outer)", "outside to outside", nil},
 }

@@ -26,13 +26,15 @@ var sizedTurns = []phrase.Placed{
 	// A figure or a side is taken back, and another told.
 	{slipOwned, ", no ,", takenBack},
 	{", " + slipOwned, ", no", takenBack},
-	{",|;|.|- " + slipCalled, ", no", takenBackBetween},
+	{",|;|.|- ?(ah|oh|aw|well|er|uh|um|hm|no|gah) ?, " + slipCalled, ", no", takenBackBetween},
+	{"\\? no|nope|wait|sorry|actually|rather ?, ?(make (it|that))", ", no ,", phrase.BothHold(takenBack, shortSaid)},
 	{"(i|we) [have] [just] (said|told you|gave you|quoted you|called out|put down|wrote|wrote down|typed|typed in|entered|had down) # (for|as|on) !LENQ (,|;|.|-|--|and|but|when) [and|but] (it|that) [really|actually|truly] (is|'s|should be|(should have been)|(ought to be)|(was meant to be)) [really|actually|in fact] #", "$2 is $3", noDoubtBefore},
 	{"(i|we) [have] [just] (said|told you|gave you|quoted you|called out|put down|wrote|wrote down|typed|typed in|entered|had down) !LENQ (as|at|is|was|of|to be|being) # (,|;|.|-|--|and|but|when) [and|but] (it|that) [really|actually|truly] (is|'s|should be|(should have been)|(ought to be)|(was meant to be)) [really|actually|in fact] #", "$1 is $3", noDoubtBefore},
 
 	// Near a figure, and then the figure.
 	{"(come|comes|coming|finish|finishes|land|lands|end up|ends up|stand|stands) [in|out] [at] a (hair|smidge|smidgen|touch|tad|bit|whisker|shade|skosh|little|fraction|trifle) (shy of|under|short of|over|past|above|below|beyond|less than|more than|north of|south of|better than) _ [_] [_] (,|;|-|--) (call it|say|let us say|make it|so|that is|to be exact|exactly) #", "be at $1", noDoubtBefore},
 	{"a (hair|smidge|smidgen|touch|tad|bit|whisker|shade|skosh|little|fraction|trifle) (shy of|under|short of|over|past|above|below|beyond|less than|more than|north of|south of|better than) _ [_] [_] (,|;|-|--) (call it|say|let us say|make it|so|that is|to be exact|exactly) #", "$1", noDoubtBefore},
+	{"a (hair|smidge|smidgen|touch|tad|bit|whisker|shade|skosh|little|fraction|trifle) (shy of|under|short of|over|past|above|below|beyond|less than|more than|north of|south of|better than) _ [_] [_] (,|;|-|--) # (let us say|say|to be (exact|precise)|call it|exactly|that is)", "$1", noDoubtBefore},
 	{"(roughly|broadly|loosely|generally) speaking [,]", "roughly", figureNext},
 	{"!LENQ # (through|thru) #", "$1 $2 to $3", phrase.BothHold(noDoubtBefore, atClauseEnd)},
 	{"!COUNTQ [:|=] ## (through|thru) ##", "$2 to $3 $1", phrase.BothHold(noDoubtBefore, atClauseEnd)},
@@ -49,8 +51,8 @@ var sizedTurns = []phrase.Placed{
 	{", ((sorry (about|for) (that|the (mix - up|mixup|mix up|confusion|slip|trouble)))|(my apologies)|apologies|(forgive me)|(excuse me)|(my bad)|(my (mistake|error|fault|slip|goof))) $$", "", toldSo},
 	{"!LENQ (got|was|were|has been|is|are) [just] (entered|typed|written|put|taken|read|noted|keyed|set|marked|jotted) [in|down] (wrong|wrongly|incorrectly|backwards|badly) (,|;|-|--|and|so|.) [and|so] [it|that|they] should (be|read|say|have been) #", "$1 should be $2", noDoubtBefore},
 	{"!LENQ (should|ought to) have (been|read|said|come to) # (,|-) not #", "$1 is $2", noDoubtBefore},
-	{"!LENQ (should|is to|need|does|must|shall|can) no longer be (counted|considered|reckoned with|in force|kept|used|heeded|taken into account|followed|applied)", "forget $1", noDoubtBefore},
-	{"!LENQ no longer (counts|applies|matters|holds|stands)", "forget $1", noDoubtBefore},
+	{"!LENQ (should|is to|need|does|must|shall|can) no longer be (counted|considered|reckoned with|in force|kept|used|heeded|taken into account|followed|applied)", "forget $1", phrase.StartsClause},
+	{"!LENQ no longer (counts|applies|matters|holds|stands)", "forget $1", phrase.StartsClause},
 
 	// Opened and closed.
 	{"(bring|take|drop|lower|pull|let|set) [the] top down [by] # [more|further|lower]", "lower the wall by $1", phrase.BothHold(bidsHereOrWished, atClauseEnd)},
@@ -158,4 +160,9 @@ func notFromThere(_, after []scan.Atom) bool {
 // offStated: it is told, not asked or denied.
 func offStated(before, after []scan.Atom) bool {
 	return noDoubtBefore(before, after) && phrase.StartsClause(before, after) && phrase.EndsLine(before, after)
+}
+
+// shortSaid: little is said in all, and nothing is asked in it but what the figure is.
+func shortSaid(before, after []scan.Atom) bool {
+	return len(before) < 6 && len(after) < 5 && !AskingWords[before[0].Text] && !AskOpeners[before[0].Text]
 }

@@ -19,10 +19,10 @@ var relations = []Entry{
 		<=
 		=<
 		up to
-		(no|not|never) [(any)] (more|greater|bigger|larger|wider|longer|taller|higher|further|farther|looser|thicker) [apart] than
+		(no|not|never) [(any)] (more|greater|bigger|larger|wider|longer|taller|higher|further|farther|looser|thicker|fatter|broader|roomier) [apart] than
 		(no|not|never) (over|above|exceeding|beyond|past)
 		nothing (over|above|beyond|past)
-		nothing (looser|bigger|larger|wider|taller|higher|longer) than
+		nothing (looser|bigger|larger|wider|taller|higher|longer|fatter|broader|roomier) than
 		(maximum|max) of
 		without exceeding
 		or under or equal
@@ -38,17 +38,17 @@ var relations = []Entry{
 		short of`},
 	{Kind: Rel, Key: ">", Ways: `
 		>
-		(more|greater|bigger|larger|wider|longer|taller|higher|further|farther|thicker|looser|upward|upwards) [apart] than
+		(more|greater|bigger|larger|wider|longer|taller|higher|further|farther|thicker|looser|fatter|broader|roomier|upward|upwards) [apart] than
 		(exceed|exceeds|exceeding)
 		anything (over|above|beyond|past)
 		in excess of`},
 	{Kind: Under, Key: "<", Ways: "under\nbelow\nbeneath"},
 	{Kind: Over, Key: ">", Ways: "over\nabove\npast\nproud of\nbeyond\nhigher than\ntaller than\nover [the] top of\nabove [the] top of\npast [the] top of\nover and above"},
-	{Kind: Rel, Key: "=", Ways: "as\nheld (at|right at)\ndown (as|for|at)\n=\n==\nequals\n(equal|equals|equalling) to\namounts to\n(adds|add|added|adding|sums) up to\n(tops|top|topping) out at\ncomes (to|out at|out to|in at)\nworks out (to|at|as)\nexactly equal to\n:="},
+	{Kind: Rel, Key: "=", Ways: "as\n(held|fixed|pegged|locked|pinned|frozen|parked|settled|nailed) (at|right at)\ndown (as|for|at)\n=\n==\nequals\n(equal|equals|equalling) to\namounts to\n(adds|add|added|adding|sums) up to\n(tops|top|topping) out at\ncomes (to|out at|out to|in at)\nworks out (to|at|as)\nexactly equal to\n:="},
 	{Kind: Lim, Key: ">=", Ways: "lower limit\nmin\nminimum\nmin .\nas a minimum\nat a minimum"},
 	{Kind: Lim, Key: "<=", Ways: "(upper|) limit\nceiling\nmax\nmaximum\nmax .\nas a maximum\nat a maximum"},
-	{Kind: Bound, Key: ">=", Ways: "or (more|better|wider|over|above|greater|up|larger|bigger|higher|taller|longer|upwards|thicker)\nand (up|over|above|more|upwards)\n+ or more\nat least\nnot less\nno less\nno fewer\nand no less\nand not less"},
-	{Kind: Bound, Key: "<=", Ways: "or (less|fewer|under|below|smaller|lower|narrower|shorter|tighter|thinner|closer)\nand (under|below|less)\ntops\nat most\nat the most\nat the outside\nno more\nand no more\nnot more"},
+	{Kind: Bound, Key: ">=", Ways: "or (more|better|wider|over|above|greater|up|larger|bigger|higher|taller|longer|upwards|thicker|fatter|broader|looser|roomier)\nand (up|over|above|more|upwards)\n+ or more\nat least\nnot less\nno less\nno fewer\nand no less\nand not less"},
+	{Kind: Bound, Key: "<=", Ways: "or (less|fewer|under|below|smaller|lower|narrower|shorter|tighter|thinner|closer|skinnier|slimmer)\nand (under|below|less)\ntops\nat most\nat the most\nat the outside\nno more\nand no more\nnot more"},
 	{Kind: Bound, Key: "=", Ways: "no more and no (less|fewer)\nno more no less\nno (less|fewer) and no more\nexactly\non the (nose|dot|button)\neven\non the money\nto the inch\nno more nor less\nneither more nor less\nsharp\nflat\ndead on"},
 	{Kind: About, Key: "~", Ways: "about\n[right] around\nroughly\napproximately\napprox\napprox .\nca\nca .\nabt\nnearly\nclose to\nsomewhere (around|near|about|close to)\nin the (neighborhood|neighbourhood|region|vicinity|ballpark) of\n~\ncirca\nmore or less\nas near as (possible|you can) to\nor thereabouts\ngive or take\nor so\nish\nor something like that\nor near it\nor close to it\nballpark"},
 	{Kind: Between, Key: "between", Sense: Meaning("gap, added post size"), Ways: "BETWEEN\n(somewhere|anywhere|anything|someplace) BETWEEN\nin the range [(of|from)]\nin a range (of|from)\nranging (from|between)\nrange (from|between)\nwithin"},
