@@ -76,7 +76,7 @@ var boundsTurns = []phrase.Placed{
 	{"(stretch|widen|lengthen|extend|enlarge|grow|increase) [out] [the] bay ## [out|up] by ##", "make bay $1 wider by $2", bidsHereOrWished},
 	{"(shrink|narrow|shorten|reduce|tighten|squeeze) [down|in] [the] bay ## [down|in|up] by ##", "make bay $1 narrower by $2", bidsHereOrWished},
 
-	{"(lose|shed|drop|ditch|take|lop|nip|trim|shave|cut|knock|whittle|subtract|deduct|get|have) # (off|from|(out of)|(off of)) [the] bay !(1|2|3|4|5|one|two|three|four|five)", "make bay $2 narrower by $1", bidsHereOrWished},
+	{"(lose|shed|drop|ditch|take|lop|nip|trim|shave|cut|knock|whittle|subtract|deduct|get|have) # (off|from|(out of)|(off of)) [the] !((bay 1)|(bay 2)|(bay 3)|(bay 4)|(bay one)|(bay two)|(bay three)|(bay four))", "make $2 narrower by $1", bidsHereOrWished},
 	{"(nudge|move|slide|shift|scoot|bump|push|pull|inch|jog|shove|bring|ease|walk|kick) [the] [added] post ## [over] [to the] !left|right [by] # $", "move post $1 $3 to the $2", bidsHereOrWished},
 	{"bay ## (without|(with no)|(has no)|(gets no)|(needs no)|(takes no)|(to have no)) STIFF", "no stiffeners in bay $1", noDoubtBefore},
 	{"(cut|saw|trim|lop|chop|slice|nip|run) [the|my|our] (ADDED|new|extra) POST [off] ((at|(flush with)|(level with)|(even with)|(right at)|to)) (((the|our) wall 's top)|((the|our) top of (the|our) wall)|(the wall top))", "post height same as wall height", bidsHereOrWished},
