@@ -30,7 +30,7 @@ const (
 const partsAsked = `(?:rails?|boards?|slats?|planks?|gaps?|posts?|stiffeners?|bays?|brackets?)`
 
 // elsewhereSaid are the lines that speak of something else, each with what is read of it wrongly, and what is asked.
-var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds, notYetSaid, thatOne, particleWays, phrasalOpen, countsOther, heardAmiss, besideIt, spokenFor, bystanders, misplaced, otherMeasure, otherPurse, othersHeard, notNeeded, limitAmid, besideFigures, asFarAs, saidOfSome)
+var elsewhereSaid = slices.Concat(othersThings, otherMinds, otherTrades, toldBesides, toldAside, openEnds, notYetSaid, thatOne, particleWays, phrasalOpen, countsOther, heardAmiss, besideIt, spokenFor, bystanders, misplaced, otherMeasure, otherPurse, othersHeard, notNeeded, limitAmid, besideFigures, asFarAs, saidOfSome, rightOrNot, heldBeside)
 
 // othersThings are walls, doors and floors that are not this one's, and what is measured that is no wall.
 var othersThings = []hear.OpenWay{

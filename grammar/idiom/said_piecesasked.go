@@ -13,11 +13,15 @@ import (
 
 var piecesAsked = []phrase.Placed{
 	// Of pieces: how long they are is on the cut list.
-	{"how long is|are|will|should ?the|my|each|every|a|those|these ?new|added|end|extra|middle post|posts|upright|uprights ?be|(come out)", "how long do i cut the posts", asksEnd},
+	{"how long is|are|'s|will|should|must|shall ?the|my|our|each|every|a|those|these|that|this ?new|added|end|extra|middle post|posts|upright|uprights ?(going|supposed to)|gonna ?(have|need|has|needs to)|(to) ?be|(come out)|(end up)", "how long do i cut the posts", asksEnd},
+	{"how long do|does|did ?the|my|our|each|every|a|those|these|that|this ?new|added|end|extra|middle post|posts|upright|uprights have|need|get|want|come|end|got ?out ?up ?to ?be", "how long do i cut the posts", asksEnd},
+	{"what is|are|'s ?the length|lengths of|for|on ?the|my|our|each|every|a|those|these|that|this ?new|added|end|extra|middle post|posts|upright|uprights", "how long do i cut the posts", asksEnd},
+	{"what is|are|'s ?the width|widths|thickness of|for|on ?the|my|our|each|every|a|those|these|that|this ?end post|posts|upright|uprights", "what size are the posts", asksEnd},
+	{"what length is|are|will|should|do|does|must ?the|my|our|each|every|a|those|these|that|this ?new|added|end|extra|middle post|posts|upright|uprights ?(have|need to) ?be", "how long do i cut the posts", asksEnd},
 	{"how long is|are|will|should|does ?the|my|each|every|a top|bottom|lowest|highest|longest|shortest|first|second|third|fourth|fifth|last|middle|next RAIL|one ?be|(come out) ?in|of ?bay ?one|two|three|1|2|3", "how long do i cut the rails", asksEnd},
 	{"how long is|are|will|should ?the RAIL ##|one|two|three|four|five ?be ?in|of ?bay ?one|two|three|1|2|3", "how long do i cut the rails", asksEnd},
-	{"how wide|thick|big|stout is|are|will|should ?the|my|each|every|those|these post|posts|upright|uprights ?be", "what size are the posts", asksEnd},
-	{"how wide|thick|big|stout is|are|will|should ?the|my|each|every|those|these ?new|added|extra post|posts|upright|uprights ?be", "what size is the added post", asksEnd},
+	{"how wide|thick|big|stout is|are|'s|will|should ?the|my|each|every|those|these|that|this post|posts|upright|uprights ?be", "what size are the posts", asksEnd},
+	{"how wide|thick|big|stout is|are|'s|will|should ?the|my|each|every|those|these|that|this ?new|added|extra post|posts|upright|uprights ?be", "what size is the added post", asksEnd},
 	{"!cuts|marks|(cut list)|(cut lengths) for|of|in bay ##|one|two|three|four", "show me the $1", asksNoFigure},
 	{"!cuts|(cut list)|(cut lengths) for|of ?just ?only ?the|my ?new|added RAIL|STIFF|post|posts|upright|uprights ?(and|& [the] (RAIL|STIFF|posts|post))", "show me the $1", asksNoFigure},
 	{"where is|are|does|do ?the|my first|second|third|fourth|fifth|sixth|next|last|lowest|highest|top|bottom mark|marks ?go|land|fall|sit", "where do my marks go", asksEnd},
