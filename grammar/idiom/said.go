@@ -10,7 +10,7 @@ import (
 
 // SetPhrases are the phrases that set a line plain when nearly all other steps have.
 var SetPhrases = sync.OnceValue(func() *phrase.Book {
-	b := phrase.BookOf(wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns, wallBegun, everydayTurns, workdayTurns, purseTurns, notedTurns, overBudget, roomFor, struckOut, lessonPhrases, meaningPhrases, lessonTurns, stackPhrases, framedLeads, framedTails, framedSets, framedRanges, siteWays, sitesTold, sitesHeard, saidLengths, lengthTalk, queryTurns, uprightTurns, stackedTurns, eitherNext, breathTurns, listTurns, siteShop, taggedTurns, comesOfIt, rackTurns, onlyThose)
+	b := phrase.BookOf(wallPhrases, claimPhrases, askedPhrases, orderPhrases, shopTalk, talkTurns, wallBegun, everydayTurns, workdayTurns, purseTurns, notedTurns, overBudget, roomFor, struckOut, lessonPhrases, meaningPhrases, lessonTurns, stackPhrases, framedLeads, framedTails, framedSets, framedRanges, siteWays, sitesTold, sitesHeard, saidLengths, lengthTalk, queryTurns, uprightTurns, stackedTurns, eitherNext, breathTurns, listTurns, siteShop, taggedTurns, comesOfIt, rackTurns, onlyThose, meansTurns)
 	for _, list := range [][]phrase.Set{
 		heightPhrases, countPhrases, sizePhrases, gapPhrases, floorPhrases, talkPhrases,
 		oldHandPhrases, counterPhrases,

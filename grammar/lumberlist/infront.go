@@ -18,6 +18,9 @@ func placedInFront(atoms []scan.Atom) []scan.Atom {
 		}
 		from := i
 		lies := false
+		if from > 3 && atoms[from-1].Text == ":" {
+			from, lies = from-1, true // "under a tarp by the silo: twelve 2x6 tens"
+		}
 		for from > 0 && (frontVerbs[atoms[from-1].Text] || frontLight[atoms[from-1].Text]) {
 			from--
 			lies = lies || frontVerbs[atoms[from].Text]
@@ -54,8 +57,8 @@ func frontPlace(atoms []scan.Atom) bool {
 	if placeWords[atoms[i].Text] || whenceWords[atoms[i].Text] {
 		i++
 	}
-	for i < len(atoms) && (atoms[i].Text == "to" || atoms[i].Text == "of") {
-		i++
+	for i < len(atoms) && (atoms[i].Text == "to" || atoms[i].Text == "of" || placeTops[atoms[i].Text]) {
+		i++ // "on top of the lockers"
 	}
 	if i >= len(atoms) || !chunk.Noun[atoms[i].Text] && !lex.Owned[atoms[i].Text] {
 		return false
@@ -74,6 +77,8 @@ var (
 	// frontVerbs tell that something is there, or that somebody has it; frontLight may stand beside them.
 	frontVerbs = scan.WordSet("is are lie lies sit sits stand stands lean leans wait waits rest rests have got own 've")
 	frontLight = scan.WordSet("there i we also still already right now just about 's")
+	// placeTops tell on which side of a thing a place is.
+	placeTops = scan.WordSet("top back front")
 	// whenceWords begin what boards are left over from.
 	whenceWords = scan.WordSet("from off")
 )

@@ -69,6 +69,9 @@ func liesUntil(atoms []scan.Atom, i int) (lies bool, end int) {
 	} else if k >= len(atoms) || !placeWords[atoms[k].Text] && !whenceWords[atoms[k].Text] && !(lies && atoms[k].Text == "to") {
 		return lies, i
 	}
+	if whenceWords[atoms[k].Text] && k > i && (atoms[k-1].Text == "left" || atoms[k-1].Text == "over") {
+		lies = true // "nine 2x6 tens are left from the ramp"
+	}
 	strict := !lies && (atoms[k].Text == "in" || atoms[k].Text == "on" || atoms[k].Text == "by" || atoms[k].Text == "near" || whenceWords[atoms[k].Text])
 	for k++; k < len(atoms) && (atoms[k].Text == "to" || atoms[k].Text == "of"); k++ {
 	}
@@ -91,7 +94,7 @@ func liesUntil(atoms []scan.Atom, i int) (lies bool, end int) {
 var (
 	// lieWords are verbs of lying, lieLight may stand beside them.
 	lieWords = scan.WordSet("lying laying sitting leaning stacked piled stashed stored standing propped resting waiting drying seasoning gathering rusting hanging rolling kicking buried heaped parked stowed turned strapped tied lashed loaded wrapped covered locked set kept tucked lie sit lean stand")
-	lieLight = scan.WordSet("that which are is already still out back over up there just right down and of left")
+	lieLight = scan.WordSet("around about that which are is already still out back over up there just right down and of left")
 	// countsIn are words that bid to reckon with boards that lie somewhere.
 	countsIn = scan.WordSet("count counting use using include including note reckon with in up on the those these my our please and also can may we i should")
 	// reckons are those of them that begin it.
