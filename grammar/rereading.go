@@ -41,7 +41,7 @@ func readAgain(atoms []scan.Atom, c act.Context, r act.Reading) act.Reading {
 	if told, ok := gist.Read(atoms, c, r.Ask); ok {
 		return told
 	}
-	if told, ok := firstHeard(atoms, c, reread.ReadOpenly, reread.ReadLoosely, reread.ByEar, reread.ReadBeyond); ok {
+	if told, ok := firstHeard(atoms, c, reread.ReadOpenly, reread.ReadLoosely, reread.ByEar, reread.ReadBeyond, reread.ReadNamed); ok {
 		return told
 	}
 	if told, ok := reread.ReadWanted(atoms, c); ok {

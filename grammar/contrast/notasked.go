@@ -26,6 +26,9 @@ var (
 	keepsDoing = scan.WordSet("draw print save start undo redo show give tell list open quit explain round")
 )
 
+// wantsNoWord are verbs of what somebody does not want to hear of.
+var wantsNoWord = scan.WordSet("know hear see read learn ask")
+
 // Needless reports whether a clause tells what is not asked for.
 func Needless(part []scan.Atom) bool {
 	part = aside.WithoutJoint(part)
@@ -100,7 +103,7 @@ func knownAlready(w []string) bool {
 			case "mind", "care":
 				return w[3] == "about" || wherefores[w[3]]
 			case "ask", "need", "want":
-				if len(w) > 4 && w[3] == "to" && keepsDoing[w[4]] {
+				if len(w) > 4 && w[3] == "to" && (keepsDoing[w[4]] || len(w) > 5 && wantsNoWord[w[4]]) {
 					return true
 				}
 				return slices.ContainsFunc(w[3:], func(v string) bool { return wherefores[v] || tablesNamed[v] })

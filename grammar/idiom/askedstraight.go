@@ -179,10 +179,12 @@ var straightKept = []phrase.Placed{
 }
 
 // straightBook is the book of both.
-var straightBook = sync.OnceValue(func() *phrase.Book { return phrase.BookOf(straightAsks, straightKept, askedOfMe, triedWholly) })
+var straightBook = sync.OnceValue(func() *phrase.Book {
+	return phrase.BookOf(straightAsks, straightKept, askedOfMe, triedWholly, inPassing, littleByLittle, goesAlong, bidden)
+})
 
 // AskedStraight sets what is asked for in a few everyday words to the plain question or order.
-func AskedStraight(atoms []scan.Atom) []scan.Atom { return straightBook().SetIn(atoms) }
+func AskedStraight(atoms []scan.Atom) []scan.Atom { return straightBook().SetIn(nameAgain(atoms)) }
 
 // heldBack are words by which a line that holds figures tries, claims, asks or denies: "go" behind it is another matter.
 var heldBack = scan.WordSet("if suppose supposing would could should say says said claims claim thinks reckons told tells what how why which where let lets not never no save open undo")

@@ -12,7 +12,8 @@ import (
 // for it: "the drawing has the doorway at 31, put that in". What is only told again ("so he says") stays a claim. Common ways of speech, no source.
 var adoptedTurns = []phrase.Placed{
 	// It is to be done as they say.
-	{",|;|.|-|and|so|then ?and|so|then|but ?please ?just ?(go ahead and) ?(you can)|(let us)|(i want you to) put|enter|write|pencil|mark|lock|jot|note|type|punch|plug|slot|key|stick|pop|book|log that|it|this|those|them|these in|down ?please|then|mate|(for (me|us|now)) ?, ?((will|would|can|could) you) ?please", ", so use that", theirsTaken},
+	{",|;|.|-|and|so|then ?and|so|then|but ?please ?just ?(go ahead and) ?(you can)|(let us)|(i want you to) put|enter|write|pencil|mark|lock|jot|note|type|punch|plug|slot|key|stick|pop|book|log|copy|carry|transfer|take|bring|fill|scribble that|it|this|those|them|these in|down ?please|then|mate|(for (me|us|now)) ?, ?((will|would|can|could) you) ?please", ", so use that", theirsTaken},
+	{",|;|.|-|and|so|then ?and|so|then|but ?please ?just ?(go ahead and) ?(you can)|(let us)|(i want you to)|(would you)|(could you) enter|record|register|copy|log|input|note|adopt|keep|apply that|it|this|those|them|these ?please|then|mate|(for (me|us|now))", ", so use that", theirsTaken},
 	{", ?so|and|then ?please ?(let us|we will|just) (do (that|it|so)|make (it|that) (so|happen|that way|like that)|(build|have|set|keep) it (so|that way|like that)) ?please|then", ", so use that", phrase.BothHold(theirsTaken, figureStands)},
 	{",|;|. ?and|so|but ?(i|we) ?(will|can) ?just take|use|enter|accept|adopt|trust|(go with)|(go by)|(stick with)|follow his|her|their|PERSON's number|numbers|figure|figures|count|word|advice|version ?(for it) ?then|please", ", so use that", theirsTaken},
 	{",|;|. ?and|so|but (so be it)|agreed|((that|which) is ((what (i|we) (want|need|(would like)))|(good enough (for|by) (me|us)))) ?then", ", so use that", theirsTaken},
@@ -48,7 +49,7 @@ func endsUnasked(_, after []scan.Atom) bool {
 
 // claimedByThem: somebody else told it, and nothing of it is asked or denied.
 func claimedByThem(before, after []scan.Atom) bool {
-	return TheirsTold(before) && phrase.SaidBeforeOf(tellsWish)(before, nil) && !asksAtEnd(after) && !phrase.SaidBeforeOf(asksOrDenies)(before, nil) && !phrase.SaidBeforeOf(judgedSo)(before, nil)
+	return TheirsTold(before) && phrase.SaidBeforeOf(tellsWish)(before, nil) && !asksAtEnd(after) && !deniedThere(before) && !phrase.SaidBeforeOf(judgedSo)(before, nil)
 }
 
 // tellsWish are words of saying, wanting and drawing: what others only have, or did, is not taken up. judgedSo are words of a judgment: with who says
@@ -58,7 +59,22 @@ var (
 	judgedSo  = scan.WordSet("too overkill excessive enough crazy steep silly ugly wrong bad ridiculous unsafe dangerous tight loose plenty stingy skimpy wasteful much few nonsense nuts")
 )
 
-var asksOrDenies = scan.WordSet(askingOrDoubting + " no")
+var asksOrDenies = scan.WordSet(askingOrDoubting)
+
+// deniedThere: something in it is asked, doubted or denied. "No bay over six feet" denies nothing: it is a limit, or a count of none.
+func deniedThere(before []scan.Atom) bool {
+	for i, a := range before {
+		if asksOrDenies[a.Text] {
+			return true
+		}
+		if a.Text == "no" {
+			if key, _ := chunk.PartKey(before, i+1); key == "" {
+				return true
+			}
+		}
+	}
+	return false
+}
 
 // TheirsTold reports whether what somebody else says, wants or drew is told at the beginning of a stretch.
 func TheirsTold(before []scan.Atom) bool {

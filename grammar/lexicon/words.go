@@ -51,7 +51,7 @@ var Classes = []WordClass{
 	{"PAPER", `catalog catalogue website listing flyer leaflet datasheet pamphlet sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
 		elevation detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt key
-		dwg dwgs drg drgs sketches mockup rendering printout fax blueprints survey surveys checklist logbook clipboard redlines sketchbook markup brief scope text instructions directions guide guidelines booklet pamphlet leaflet flyer website article`},
+		dwg dwgs drg drgs sketches mockup rendering printout fax blueprints survey surveys checklist logbook clipboard redlines sketchbook markup brief scope text margin margins envelope napkin tag sticker scribble scrawl footnote caption legend annotation packaging wrapper instructions directions guide guidelines booklet pamphlet leaflet flyer website article`},
 	{"SAYS", `says say said claims claim claimed thinks think thought figures figured reckons reckon reckoned tells told states state stated insists insist believes believe believed
 		swears swear guesses guessed maintains argues writes wrote noted notes suggests suggest suggested proposes propose proposed
 		estimates estimated calculates calculated reports reported assures assured`},
