@@ -28,17 +28,23 @@ func TestAskedInPassingIsAsked(t *testing.T) {
 		"honey can you get the door",
 		"the yard opens at 8, I'll get you the prices then",
 		"what was the gap on the last job",
+		"the neighbor has six rails, what he says goes",
+		"in a pinch, five boards would do",
+		"how would four boards strike the floor",
 	} {
 		if r := Read(line, act.Context{}); r.Ask == nil {
 			t.Errorf("%q was heard: %v", line, r.Acts)
 		}
 	}
 	heardAs(t, map[string]string{
-		"the margin says the gap is two, don't enter that": "check gap = 2 in",
-		"scrap wh, wh >= 40":                         "forget wall height; wall height >= 40 in",
-		"seven boards, why are those out":            "why not rails = 7",
-		"just out of curiosity, gap 3":               "what if gap = 3 in",
-		"make the gap 2, it looks good":              "gap = 2 in",
-		"the truck leaves at two, make it six rails": "rails = 6",
+		"the margin says the gap is two, don't enter that":     "check gap = 2 in",
+		"never you mind why, gap three inches":                 "gap = 3 in",
+		"open up the sums for me":                              "show it all",
+		"from the beginning, how is the bottom gap worked out": "teach bottom gap",
+		"scrap wh, wh >= 40":                                   "forget wall height; wall height >= 40 in",
+		"seven boards, why are those out":                      "why not rails = 7",
+		"just out of curiosity, gap 3":                         "what if gap = 3 in",
+		"make the gap 2, it looks good":                        "gap = 2 in",
+		"the truck leaves at two, make it six rails":           "rails = 6",
 	})
 }

@@ -180,7 +180,7 @@ var straightKept = []phrase.Placed{
 
 // straightBook is the book of both.
 var straightBook = sync.OnceValue(func() *phrase.Book {
-	return phrase.BookOf(straightAsks, straightKept, askedOfMe, triedWholly, inPassing, littleByLittle, goesAlong, bidden)
+	return phrase.BookOf(straightAsks, straightKept, askedOfMe, triedWholly, inPassing, littleByLittle, goesAlong, bidden, otherWords)
 })
 
 // AskedStraight sets what is asked for in a few everyday words to the plain question or order.

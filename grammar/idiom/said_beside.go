@@ -60,7 +60,10 @@ var goesAlong = []phrase.Placed{
 // wordsStand and moreStands: it is said in the middle of a line.
 func wordsStand(before, _ []scan.Atom) bool { return len(before) > 0 }
 
-func moreStands(_, after []scan.Atom) bool { return len(after) > 1 }
+// moreStands: something follows that is not said to whom is called by that name: "honey, that's for you".
+func moreStands(_, after []scan.Atom) bool {
+	return len(after) > 1 && !HoldsWord(after[:min(len(after), 3)], "that", "this", "you", "your")
+}
 
 // asksUnfigured: something is asked before it, and no figure was told.
 func asksUnfigured(before, _ []scan.Atom) bool {
