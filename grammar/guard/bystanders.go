@@ -13,6 +13,7 @@ import (
 var (
 	saidToHelper = hear.OpenQuestion("Is that said to me? What of the wall?", "gap 2-1/2")
 	wasOrShall   = hear.OpenQuestion("Was it so, or shall it be?", "make the gap 2-1/2")
+	railsOrWay   = hear.OpenQuestion("Is that how many rails, or which way out?", "six rails")
 	usualOrYours = hear.OpenQuestion("Is that usual, or shall it be so here?", "gap 2-1/2")
 )
 
@@ -32,7 +33,9 @@ var bystanders = []hear.OpenWay{
 	{Looks: hear.KindOf(act.Open), Way: regexp.MustCompile(`^(?:(?:please|kindly|just|hey|just|and) )*(?:load|fetch|get|bring|pull|grab) (?:(?:the|me|up|in) )*(?:[0-9]+|two|three|four|five|six|seven|eight|nine|ten|boards|rails|posts|lumber|truck|trailer|saw)\b`), Ask: saidToHelper},
 	{Looks: hear.KindOf(act.Save), Way: regexp.MustCompile(`^(?:(?:please|kindly|just|just|let us|we can|i can|you) )*save (?:(?:me|us) )?(?:[0-9$]+|ten|twenty|thirty|forty|fifty|sixty|a hundred|some|money|time|on|lumber|wood|(?:the|my|our) (?:gaps?|opening|height|rails|posts|bays|boards|lumber|span))\b`), Not: regexp.MustCompile(`\bas\b`), Ask: hear.OpenQuestion("Shall I keep the wall, and by which name?", "save porch")},
 	{Looks: hear.KindOf(act.Quit), Way: regexp.MustCompile(`\b(?:(?:quit|stop) (?:that|it|talking|my|your|fooling|whining|messing|complaining|worrying|doing|being)|done talking(?: [.!])*$|enough talk|that is all (?:i know|there is|he|she|they))\b`), Ask: saidToHelper},
-	{Looks: takesFar, Way: regexp.MustCompile(`\b(?:go (?:with|for)|take|do|try) (?:five|six|seven|eight|nine|ten|[5-9]|1[0-9])(?: (?:[.!]))*$`), Ask: hear.OpenQuestion("Is that how many rails, or which way out?", "six rails")},
+	{Looks: takesFar, Way: regexp.MustCompile(`\b(?:go (?:with|for)|take|do|try|use)(?: the)? (?:five|six|seven|eight|nine|ten|[5-9]|1[0-9])(?: if (?:it|they|that) [a-z ]+)?(?: (?:[.!]))*$`), Ask: railsOrWay},
+	// Who uses a figure may mean a count or a size, and what stands instead of another was no way out.
+	{Looks: hear.KindOf(act.Take), Way: asWay(`\b{we|i} ?{'ll|'d|would|will|could|can|might|should|shall} {just|rather|probably }*use {Number}\b|\buse {three|four|[34]}{ Stop}*$|\b{use|take|go with|have|do} {the }?{Number} {instead|rather than}\b|\b{instead of|rather than} {[0-9]+|Number}\b`), Not: asWay(`\buse {one of|one you|the one}\b|\bway\b|\boption\b`), Ask: railsOrWay},
 	// What was, what is usual, what somebody is done with.
 	{Looks: valuedButSite, Way: regexp.MustCompile(`^(?:(?:so|and|but|well|oh|yeah|look) )*(?:(?:(?:the|our|my) )?(?:wall|gaps?|spacing|opening|doorway|walk - through|rails|boards|slats|posts|stiffeners|bays) (?:was|were|had been) (?:(?:about|only|just|all|over|under) )*(?:` + aFigure + `|[0-9]|(?:two|one|four|six) by)|(?:it|there|i|we) (?:was|were|had|had been|built it|used|went with|made it) (?:(?:about|only|just|all|the) )*(?:` + aFigure + `|[0-9]|two by|one by|four by))[^,;?]*$`), Not: regexp.MustCompile(`\b(?:but|now|make|instead|today|want|wanted|supposed|meant|should|says|said|if|what|measured|tape|(?:to|center) center|face|outside|overall|between|apart|clear|long|already|still|in mind|thinking|hoping|aiming|shooting|every|all|each)\b`), Ask: wasOrShall},
 	{Looks: hear.Stated(solver.Stock, solver.Price), Way: regexp.MustCompile(`\b(?:were|was|had) [^,;?]*\b(?:yesterday|last (?:week|month|year|time|summer|spring|fall|winter)|before|back then|once)\b`), Not: regexp.MustCompile(`\b(?:but|now|today)\b`), Ask: wasOrShall},

@@ -166,7 +166,7 @@ func gotMore(a act.Act, _ []act.Act) solver.Question {
 }
 
 // joinedWays are all that is looked for in the whole line.
-var joinedWays = slices.Concat(joinedAmiss, onSite, nameSaid, exceptions, joinedOtherwise, atTheCounter, billed, staysOrGoes, concluded, ofAnother, triedAmiss, takenAmiss, figureAlone, figureBesideLumber, onceOrMaybe, otherPlaces, otherSizes)
+var joinedWays = slices.Concat(joinedAmiss, onSite, nameSaid, exceptions, joinedOtherwise, atTheCounter, billed, staysOrGoes, concluded, ofAnother, triedAmiss, takenAmiss, figureAlone, figureBesideLumber, onceOrMaybe, otherPlaces, otherSizes, offBy, eachOrAll)
 
 var joinedIndex = sync.OnceValue(func() *ways.WayIndex { return ways.IndexWays(hear.WaysOf(joinedWays)) })
 
@@ -175,6 +175,7 @@ func JoinedAmiss(r act.Reading, said string, c act.Context) act.Reading {
 	if r.Ask != nil || len(r.Acts) == 0 {
 		return r
 	}
+	r.Acts = likedWithin(r.Acts, said)
 	if q := notOnSale(r.Acts, said); q != nil {
 		return act.Reading{Ask: q}
 	}

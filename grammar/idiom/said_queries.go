@@ -54,6 +54,9 @@ var queryTurns = []phrase.Placed{
 	{"where|how|what is|does|will|would|do|did that|this|it|they ?all put|leave|land|bring|drop|set ?my|the|our BAY", ", what is the bay width", asksEnd},
 	{"height|ht|hgt", "wall height", heightListed},
 	{"!(steps|cuts|marks) ?, one by one", "$1", asksEnd},
+	// What is done after something is done: the steps, and not once more what is done by then.
+	{"what ?else ?all do|should|must|will|would|shall|can i|we do ?next after|once|when ?all ?of ?the|my|our|these posts|post|cuts|marks|layout|cutting|marking ?is|are ?all ?in|up|set|done|made|finished|standing ?there", "what are the steps", asksEnd},
+	{"what ?then comes|goes|follows|happens ?next after ?all ?of ?the|my|our|these posts|post|cuts|marks|layout|cutting|marking ?is|are ?all ?in|up|set|done|made|finished|standing", "what are the steps", asksEnd},
 	// What comes of it.
 	{"^ ?so i|we got ## RAIL ?, ?uh|um !# between ?them|(each one)|each", "$1 rails with $2 between them", nil},
 	{"where|what is|does|will|would|do|did that|this|it|they ?all put|leave|land|bring|drop|set me|us ?with|at ?for ?on !(LENQ)", ", what is $1", asksEnd},
