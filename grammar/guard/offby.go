@@ -22,7 +22,7 @@ const (
 var offBy = []hear.OpenWay{
 	{Looks: pricedAs, Way: asWay(`\b` + offUnits + ` over{ Stop}*$|\b` + offUnits + ` {over|under|above|below|more than|less than} {what {was on|is on|it says on} }?` + theirPaper + `\b`), Ask: hear.OpenQuestion("Is that the new price, or by how much it changed?", "brackets are 3.49")},
 	{Looks: saidAsIs, Way: asWay(`\b` + offUnits + ` over{ Stop}*$|\b` + offUnits + ` {over|under|above|below} ` + theirPaper + `\b`), Ask: hear.OpenQuestion("Over by that? What is it to be?", "gap 2-1/2")},
-	{Looks: changesWall, Way: asWay(`\bthan {in|on|at|per }?` + theirPaper + `\b`), Not: anyWordOf(`now|before|already`), Ask: hear.OpenQuestion("What is that, then? Please tell me the figure itself.", "gap 2-1/2")},
+	{Looks: changesOfWall, Way: asWay(`\bthan {in|on|at|per }?` + theirPaper + `\b`), Not: anyWordOf(`now|before|already`), Ask: hear.OpenQuestion("What is that, then? Please tell me the figure itself.", "gap 2-1/2")},
 	// What somebody could put up with is no wish yet.
 	{Looks: saidAsIs, Way: asWay(`\b{i|we|he|she|they} {can|could|would|might|'d|will} {just|still|also|even|probably|happily }*live with\b`), Not: asWay(`\bnot live\b|\b{wants?|wanted|put that|so make|make it|go with|let us}\b`), Ask: wantedHere},
 	// The least gap of brackets is spoken of beside their other measures, and alone it may be either.
@@ -37,8 +37,8 @@ func saidAsIs(a act.Act) bool {
 	return ofWallItself(a) && a.Statements[0].Op == solver.Eq && a.Statements[0].Value.Of == nil
 }
 
-// changesWall reports whether something of the wall becomes more or less by an amount.
-func changesWall(a act.Act) bool {
+// changesOfWall reports whether something of the wall becomes more or less by an amount.
+func changesOfWall(a act.Act) bool {
 	return ofWallItself(a) && slices.ContainsFunc(a.Statements, func(s solver.Statement) bool { return s.Op == solver.Plus || s.Op == solver.Minus })
 }
 
