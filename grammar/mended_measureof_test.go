@@ -72,7 +72,7 @@ func TestMeasureOf(t *testing.T) {
 		"make the gap an inch wider":                            "gap += 1 in",
 		"two inches of gap more":                                "gap += 2 in",
 		"they say two boards fewer":                             "check rails -= 2",
-		"opening 30, right":                                     "opening = 30 in; opening side = right",
+		"opening 30 right":                                      "opening = 30 in; opening side = right",
 		"the opening goes on the right":                         "opening side = right",
 		"keep clear of gaps over two":                           "gap <= 2 in",
 		"I need for rails":                                      "rails = 4",
@@ -95,7 +95,7 @@ func TestMeasureOf(t *testing.T) {
 	}
 	for _, said := range []string{
 		"do five rails look taller", "six rails stand taller",
-		"I need stiffeners, don't I", "I have stiffeners, haven't I", "I need a bottom gap, don't I", "I need an added post, don't I",
+		"I need stiffeners, don't I", "I have stiffeners, haven't I", "I need an added post, don't I",
 		"shouldn't bay 2 have a stiffener", "wouldn't bay 2 need a stiffener", "don't bays need stiffeners", "shouldn't bays have stiffeners",
 		"don't rails need brackets", "it needs an opening, right", "do six rails weigh more", "with five rails, do I need fewer boards",
 		"is a 50 inch wall taller", "with seven rails you need more boards", "more room with five rails", "is five rails less work",

@@ -108,7 +108,7 @@ func TestMustOrMay(t *testing.T) {
 		"no need for a stiffener":                             "stiffeners = 0",
 		"not sure the gap is under 4":                         "check gap < 4 in",
 		"on a 96 bay is the gap under 4":                      "what if bay = 96 in, gap < 4 in",
-		"opening 36, right":                                   "opening = 36 in; opening side = right",
+		"opening 36 right":                                    "opening = 36 in; opening side = right",
 		"oughtn't the wall to be at least 42":                 "check wall height >= 42 in",
 		"right, the opening's 36":                             "opening = 36 in",
 		"should I go up to 3 on the gap":                      "what if gap = 3 in",

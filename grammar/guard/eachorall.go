@@ -45,7 +45,7 @@ var eachOrAll = []hear.OpenWay{
 	// Both ends of a board.
 	{Looks: hear.Stated(solver.Trim), Way: asWay(`\b{each|both|either|every|all}( of)?{ the|my|our}? {board|plank|stick|boards|planks}( 's)? ends?\b`), Not: asWay(`\bin all\b|\btogether\b`), Ask: hear.OpenQuestion("How much of a board in all, both ends together?", "trim an inch a board")},
 	// The span at the floor and at the top.
-	{Looks: endMeasured, Way: asWay(`\b{span|overall|{between|inside|inside of}{ the|my|our|both|two|end|outer|outside}* posts|{face|post} to {face|post}|end posts|end to end|wall to wall}\b`), Not: asWay(`\b{bays?|sections?|panels?|stretch|first two|last two|new post|middle post|added post}\b`), Ask: spanOrBay},
+	{Looks: endMeasured, Way: asWay(`\b{span|overall|{between|inside|inside of}{ the|my|our|both|two}* {end|outer|outside} posts|end posts|end to end|wall to wall}\b`), Not: asWay(`\b{bays?|sections?|panels?|stretch|first two|last two|new post|middle post|added post}\b`), Ask: spanOrBay},
 }
 
 // ofOneBay tells that boards are counted in a bay.

@@ -1,6 +1,7 @@
 package guard
 
 import (
+	"regexp"
 	"slices"
 
 	"saywright/grammar/act"
@@ -12,12 +13,13 @@ import (
 // the limit would say nothing beside a figure that holds. And what is wanted only if it fits is tried. Plain English, no source.
 var (
 	likedBest = asWay(`\b{ideally|preferably|prefer|preferred|prefers|if need be|if {i|we} {must|have to}|in a perfect world|best case}\b`)
+	rangeSaid = regexp.MustCompile(`\b(?:between|better|anywhere)\b`)
 	ifItFits  = asWay(`\bif {it|that|they|those|this} {all|just|will|would|can }*{fits?|works?|works out|work out}{ Stop|please|in there|though}*$`)
 )
 
 // likedWithin sets right what was liked best within a limit, and tries what is wanted if it fits.
 func likedWithin(acts []act.Act, said string) []act.Act {
-	if len(acts) == 1 && saidAsIs(acts[0]) && acts[0].Kind == act.State && ways.MatchesWay(ifItFits, said) {
+	if len(acts) == 1 && saidAsIs(acts[0]) && acts[0].Kind == act.State && len(acts[0].Statements) == 1 && !rangeSaid.MatchString(said) && ways.MatchesWay(ifItFits, said) {
 		tried := acts[0]
 		tried.Kind = act.WhatIf
 		return []act.Act{tried}

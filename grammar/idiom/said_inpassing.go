@@ -111,8 +111,8 @@ var inPassing = []phrase.Placed{
 		^ LEDON (could|would|can|will|might|does) (it|that|this|the wall|there|she) [still|even|just] (stand|bear|take|hold|carry|swallow|tolerate|put up with|handle|accept|be room for|manage) (a|an|one|another|just one|yet another) [extra|more|further|additional|other] !(rail|board|slat|plank|stiffener|brace|batten|post)
 		^ LEDON [is there|have we|do we have|has it got|any] room for (a|an|one|another|just one|yet another) (extra|more|further|additional|other|) !(rail|board|slat|plank|stiffener|brace|batten|post)`},
 	{Plain: "what if we drop $1", Where: asksEnd, Said: `
-		^ LEDON (say|suppose|supposing|(what if)|imagine|if|assuming|(let us say)|picture) (i|we|you|they) (took|take|pulled|pull|knocked|knock|left|leave|yanked|yank) !((a|one|two|three) (RAIL|STIFF|posts|post)) (away|out|off|down)
-		^ LEDON (say|suppose|supposing|(what if)|imagine|if|assuming|(let us say)|picture) (i|we|you|they) (took|take|pulled|pull|knocked|knock|left|leave|yanked|yank) (away|out|off|down) !((a|one|two|three) (RAIL|STIFF|posts|post))`},
+		^ LEDON (say|suppose|supposing|(what if)|imagine|assuming|(let us say)|picture) (i|we|you|they) (took|take|pulled|pull|knocked|knock|left|leave|yanked|yank) !((a|one|two|three) (RAIL|STIFF|posts|post)) (away|out|off|down)
+		^ LEDON (say|suppose|supposing|(what if)|imagine|assuming|(let us say)|picture) (i|we|you|they) (took|take|pulled|pull|knocked|knock|left|leave|yanked|yank) (away|out|off|down) !((a|one|two|three) (RAIL|STIFF|posts|post))`},
 	{Where: figureAhead, Plain: "what if we had", Said: `
 		^ LEDON (would|will|does|do|might|could) (anything|something|much|things|a thing|any of it|all that much|it|the rest|the whole thing) (change|alter|shift|differ|move|be different|be any different|look different|come out different|come out differently|break|suffer) [much|at all|any] with
 		^ LEDON (would|will|does|do|might|could) (anything|something|much|it|things) go wrong with

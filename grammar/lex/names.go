@@ -1,27 +1,24 @@
 package lex
 
 import (
+	"maps"
 	"strings"
 
 	"saywright/grammar/lexicon"
 	"saywright/grammar/scan"
 )
 
-// WallNames are words that tell one wall from another.
+// WallSites are words that tell one wall from another, by its side, its order or the place where it stands: "the wall on the porch" is the porch wall.
+var WallSites = scan.WordSet(`north south east west northern southern eastern western northeast northwest southeast southwest front back rear left right side
+	upstream downstream street garden river lake water kitchen house porch deck patio bench driveway road field alley pool upper lower inner outer landing ferry shore garage shed barn cabin bunkhouse veranda sunroom uphill downhill shop school classroom church chapel office stable store cottage hallway corridor lobby courtyard playground other second first third`)
+
+// WallNames are those and further places, which name a wall only right before the word: "dock wall"; "the wall by the dock" is whatever wall is spoken of.
 var WallNames = func() map[string]bool {
-	m := map[string]bool{}
-	for _, w := range strings.Fields(`north south east west northern southern eastern western northeast northwest southeast southwest front back rear left right side
-		upstream downstream street garden river lake water kitchen house porch deck patio bench driveway road field alley pool upper lower inner outer landing ferry shore garage shed barn cabin bunkhouse veranda sunroom uphill downhill shop school classroom church chapel office stable store cottage hallway corridor lobby courtyard playground other second first third
-		dock pier wharf jetty boathouse harbor marina beach lakeside seaside riverside creek brook pond canal ocean bay island cove hillside valley meadow pasture field orchard vineyard woods forest
-		terrace balcony gallery mezzanine loft attic basement cellar roof rooftop stair stairs stairway staircase ramp entry entrance entryway vestibule foyer hall dining living bedroom bathroom bath laundry mudroom den nursery library study
-		studio workshop gym cafeteria canteen stage bandstand dugout bleacher rink arena court track bar cafe bakery market parking sidewalk path walkway boardwalk lane avenue highway railroad bridge tunnel yard backyard lawn orchard hedge fence
-		property boundary line chicken coop goat pig sheep kennel dog horse paddock corral silo mill pump tool wood bike trash dumpster firepit fire grill sauna spa greenhouse lean-to annex wing camp mess tent trailer guest bunk`) {
-		switch w {
-		case "bay", "line", "yard", "fence", "wood", "board":
-			continue // a part of the wall, or what it is made of
-		}
-		m[w] = true
-	}
+	m := scan.WordSet(`dock pier wharf jetty boathouse harbor marina beach lakeside seaside riverside creek brook pond canal ocean island cove hillside valley meadow pasture orchard vineyard woods forest
+	terrace balcony gallery mezzanine loft attic basement cellar roof rooftop stair stairs stairway staircase ramp entry entrance entryway vestibule foyer hall dining living bedroom bathroom bath laundry mudroom den nursery library study
+	studio workshop gym cafeteria canteen stage bandstand dugout bleacher rink arena court bar cafe bakery market parking sidewalk path walkway boardwalk lane avenue highway railroad bridge tunnel backyard lawn hedge
+	property boundary chicken coop goat pig sheep kennel dog horse paddock corral silo mill pump bike trash dumpster firepit fire grill sauna spa greenhouse lean-to annex wing camp mess tent trailer guest bunk`)
+	maps.Copy(m, WallSites)
 	return m
 }()
 

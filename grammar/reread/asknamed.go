@@ -34,6 +34,12 @@ var besideNamed = scan.WordSet(`a an the my our your this that us me you i we it
 	is are am be will would could can may might shall do does 's 'd 'll 're 've want need like have has got get give tell say show see look hear let know read call name hand point happen come comes came
 	turn turned work worked end ended right what where how which thanks thank time moment second minute once more all told exactly precisely about any idea straight heart offhand friend stand stands sit sits go goes land lands belong belongs get gets write jot down where's measure measures`)
 
+// toldOfIt begin what is told of a thing, where it was named behind a question word.
+var toldOfIt = scan.WordSet("is are was were will would can could should has have depends matters")
+
+// subjectAsked are words behind which a verb asks for more than a value: "what accounts for the rail count" asks why.
+var subjectAsked = scan.WordSet("what which how who")
+
 // asksWith are words by which a line asks.
 var asksWith = scan.WordSet("what where how which tell give show read call name point list say remind spell hand please")
 
@@ -52,7 +58,7 @@ func ReadNamed(atoms []scan.Atom, c act.Context) (act.Reading, bool) {
 			at, end, i = i, next, next-1
 		}
 	}
-	if at < 0 {
+	if at < 0 || at > 0 && end+1 < len(atoms) && atoms[end+1].Kind == scan.Word && toldOfIt[atoms[end].Text] { // "what are the steps is up to me" tells of it
 		return act.Reading{}, false
 	}
 	strange, asked := 0, idiom.AskOpeners[atoms[at].Text] || atoms[at].Text == "which"
@@ -67,7 +73,7 @@ func ReadNamed(atoms []scan.Atom, c act.Context) (act.Reading, bool) {
 			return act.Reading{}, false
 		case besideNamed[a.Text]:
 			asked = asked || asksWith[a.Text] && i < at
-		case strange < 2 && i+1 != at && i != end && a.Text != "open" && (i == 0 || atoms[i-1].Text != "of") && gist.Noise(a) && !phrase.Turning[a.Text] && !idiom.Withheld[a.Text] && !idiom.Viewed[a.Text] && !idiom.Bending[a.Text] && !undone[a.Text]:
+		case strange < 2 && i+1 != at && i != end && (i == 0 || !subjectAsked[atoms[i-1].Text]) && a.Text != "open" && (i == 0 || atoms[i-1].Text != "of") && gist.Noise(a) && !phrase.Turning[a.Text] && !idiom.Withheld[a.Text] && !idiom.Viewed[a.Text] && !idiom.Bending[a.Text] && !undone[a.Text]:
 			strange++
 		default:
 			return act.Reading{}, false

@@ -58,7 +58,7 @@ func wallPlaced(r measure.Reader, i int) (from int, place string, to int, ok boo
 		return j
 	}
 	tells := func(w string) bool {
-		return lex.WallNames[w] && measure.Ordinals[w] == 0 && w != "other" && w != "inner" && w != "outer"
+		return lex.WallSites[w] && measure.Ordinals[w] == 0 && w != "other" && w != "inner" && w != "outer"
 	}
 	side := func(j int) int {
 		switch r.Word(j) {
