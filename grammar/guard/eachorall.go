@@ -24,7 +24,6 @@ var (
 	buyOrBuild   = hear.OpenQuestion("So many to buy, or so many rails in each bay?", "they quoted ten 12 ft 2x6")
 	howLongEach  = hear.OpenQuestion("How long is each of them?", "two extra 2x6 twelve footers")
 	spareOrAdded = hear.OpenQuestion("One more in the wall, or one more to buy, and how long?", "one added post")
-	spanOrBay    = hear.OpenQuestion("Is that the span? Then which of the two, or is it one bay?", "bay 1 measures 68 at the bottom and 68-1/4 at the top")
 )
 
 // eachOrAll are such lines, each with what is heard of it.
@@ -44,8 +43,6 @@ var eachOrAll = []hear.OpenWay{
 	{Looks: hear.Stated(solver.AddedPostSize, solver.PostSize), Way: asWay(`\b{extra|spare} [0-9]+ x [0-9]+ posts?{ Stop|please|too|just in case}*$`), Not: asWay(`\b{is|are|as|be|'s|with|from} (a |an |the |of )*extra`), Ask: spareOrAdded},
 	// Both ends of a board.
 	{Looks: hear.Stated(solver.Trim), Way: asWay(`\b{each|both|either|every|all}( of)?{ the|my|our}? {board|plank|stick|boards|planks}( 's)? ends?\b`), Not: asWay(`\bin all\b|\btogether\b`), Ask: hear.OpenQuestion("How much of a board in all, both ends together?", "trim an inch a board")},
-	// The span at the floor and at the top.
-	{Looks: endMeasured, Way: asWay(`\b{span|overall|{between|inside|inside of}{ the|my|our|both|two}* {end|outer|outside} posts|end posts|end to end|wall to wall}\b`), Not: asWay(`\b{bays?|sections?|panels?|stretch|first two|last two|new post|middle post|added post}\b`), Ask: spanOrBay},
 }
 
 // ofOneBay tells that boards are counted in a bay.
@@ -77,9 +74,4 @@ func railsBeyond(a act.Act) bool {
 	return setsRails(a) && slices.ContainsFunc(a.Statements, func(s solver.Statement) bool {
 		return s.Name.Quantity == solver.Rails && s.Value.Of == nil && !s.Value.Num.Less(exact.Int(10))
 	})
-}
-
-// endMeasured are acts that tell the length of a bay at the floor or at the top.
-func endMeasured(a act.Act) bool {
-	return valued(a) && a.Statements[0].Name.Quantity == solver.Measured && (a.Statements[0].Name.At == "top" || a.Statements[0].Name.At == "bottom")
 }

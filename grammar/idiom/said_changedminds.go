@@ -17,7 +17,6 @@ var changedMinds = []phrase.Placed{
 	{"^ i|we was|were thinking|planning|figuring ?on|of|about # tall|high ?, but|though # " + willDo, "the wall is $2 tall", nil},
 	{"^ ?the|my|our|his|that|this _ ?_ said|says|had|has|showed|shows|gave|gives|calls|called ?(for) # for|on|as !LENQ ?, but ?(we will|i will|i want|we want|please|let us|i am going to|we are going to) use|make|take|put|(make it)|(go with)|(set it to)|(do it at)|(build it at) #", "$2 is $3", nil},
 	{"^ ?the|my|our|his|that|this _ ?_ said|says|had|has|showed|shows|gave|gives # ?, but ?(we will|i will|please|let us) use|make|take|put|(go with) # for|on|as !LENQ", "$3 is $2", nil},
-	{"^^ ?the same gap|gaps|spacing ,", "", figureOrWish},
 	{"no ?, actually|instead|rather|better ?, make it|that", "no , make it", nil},
 	{"^^ no|nope|nah ?, !LENQ stays|remains ?put ?at #", "$1 is $2", nil},
 	{", not #|## $$", "", phrase.SaidBeforeOf(scan.WordSet("have got 've"))},
