@@ -10,8 +10,8 @@ import (
 )
 
 // A post in each bay is as many posts as there are bays; what goes off each end of a board goes off twice; and boards that are enough, or to be fetched,
-// are those of the whole wall, not the rails of a bay. A board is bought by its length, and the next "one" counts the next board. What lies between the
-// end posts at the floor and at the top is the span, whatever bays there are. Everyday speech, no source.
+// are those of the whole wall, not the rails of a bay. A board is bought by its length, and the next "one" counts the next board.
+// Everyday speech, no source.
 
 const (
 	eachBay    = `{each|every|either|both|all}( one)?( of)?{ the|my|our|these|those}? {bays?|sections?|stretch|stretches|panels?|openings?|spans?}`
