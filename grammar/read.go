@@ -91,7 +91,7 @@ func readLine(line string, c act.Context) act.Reading {
 		return r
 	}
 	told := guard.WhichBay(reread.ReckonedFromThing(readPlaced(atoms, c, readSpoken(line, atoms, c)), atoms), said, c)
-	return figureLeft(withLostQuestions(line, atoms, c, unlessSettled(guard.JoinedAmiss(triedWhole(told, atoms), said, c), line, c)), line, said, atoms, c)
+	return typedAnew(line, atoms, c, figureLeft(withLostQuestions(line, atoms, c, unlessSettled(guard.JoinedAmiss(triedWhole(told, atoms), said, c), line, c)), line, said, atoms, c))
 }
 
 // readSpoken reads a line that is no normal form and answers no question.

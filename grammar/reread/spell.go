@@ -22,23 +22,8 @@ const (
 // Mend reads a line again with its misspelled words set right. A word is set right only where every way to do so that can
 // be read says the same; otherwise the question offers them. Numbers and units are never corrected.
 func Mend(atoms []scan.Atom, c act.Context, r act.Reading) act.Reading {
-	var places []int
-	var options [][]string
-	d := lex.Words()
 	atoms, heard := plainlyMeant(atoms)
-	for i, a := range atoms {
-		if a.Kind != scan.Word || d.Known[a.Text] || a.Glued && i > 0 && atoms[i-1].Kind == scan.Digits || namesWall(atoms, i, c) {
-			continue
-		}
-		if possessor(atoms, i) {
-			continue
-		}
-		opts := d.Near(a.Text)
-		if len(opts) == 0 {
-			continue // what is said around it may account for it: a reason, a name
-		}
-		places, options = append(places, i), append(options, opts)
-	}
+	places, options := Misspelled(atoms, c)
 	if len(places) == 0 || len(places) > mostMended || len(atoms) > 200 {
 		return r
 	}
@@ -47,6 +32,20 @@ func Mend(atoms []scan.Atom, c act.Context, r act.Reading) act.Reading {
 		got.Taken = append(heard, got.Taken...)
 	}
 	return got
+}
+
+// Misspelled are the places of the words of a line that may be misspelled, with what each may be.
+func Misspelled(atoms []scan.Atom, c act.Context) (places []int, options [][]string) {
+	d := lex.Words()
+	for i, a := range atoms {
+		if a.Kind != scan.Word || d.Known[a.Text] || a.Glued && i > 0 && atoms[i-1].Kind == scan.Digits || namesWall(atoms, i, c) || possessor(atoms, i) {
+			continue
+		}
+		if opts := d.Near(a.Text); len(opts) > 0 { // else what is said around it may account for it: a reason, a name
+			places, options = append(places, i), append(options, opts)
+		}
+	}
+	return places, options
 }
 
 // possessor reports whether the word at i, which no table knows, is somebody's name: whose group, sheet or word it is stands behind it, as

@@ -44,7 +44,7 @@ func (d *Dictionary) Near(w string) []string {
 	if known {
 		return out
 	}
-	out = d.nearest(w)
+	out = d.nearest(w, false)
 	d.asked.Lock()
 	defer d.asked.Unlock()
 	if len(d.lately) > mostLately || d.lately == nil {
@@ -57,7 +57,10 @@ func (d *Dictionary) Near(w string) []string {
 // mostLately is of how many words what is near to them is kept: one word of a line is asked after many times while it is read.
 const mostLately = 200
 
-func (d *Dictionary) nearest(w string) []string {
+// AllNear lists them with those that are not the nearest.
+func (d *Dictionary) AllNear(w string) []string { return d.nearest(w, true) }
+
+func (d *Dictionary) nearest(w string, all bool) []string {
 	if len(w) < 3 || len(w) > 24 || English()[w] || strings.Trim(w, "abcdefghijklmnopqrstuvwxyz") != "" {
 		return nil
 	}
@@ -96,7 +99,7 @@ func (d *Dictionary) nearest(w string) []string {
 	sort.SliceStable(list, func(i, j int) bool { return list[i].far < list[j].far })
 	var out []string
 	for _, n := range list {
-		if n.far > list[0].far && len(w) > 3 && !weighty[list[0].word] && !d.Light[list[0].word] || len(out) == 8 {
+		if !all && n.far > list[0].far && len(w) > 3 && !weighty[list[0].word] && !d.Light[list[0].word] || len(out) == 8 {
 			break
 		}
 		word := n.word
