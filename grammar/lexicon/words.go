@@ -18,7 +18,7 @@ var Classes = []WordClass{
 	{"UPRIGHT", "upright uprights"},
 	{"BRACKET", "bracket brackets brkt brkts bkt bkts brckt brckts hanger hangers"},
 	{"WALL", "wall walls halfwall screen fence partition barrier barriers balustrade"},
-	{"FLOOR", "floor flr fl flrs slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers flags flagging cobbles cobblestones setts tarmac asphalt blacktop"},
+	{"FLOOR", "floor flr fl flrs slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers flags flagging cobbles cobblestones setts tarmac asphalt blacktop playground schoolyard sidewalk footpath pathway screed quayside pontoon planking floorboards"},
 	{"EARTH", "ground dirt soil earth grass lawn yard garden grade land turf quay wharf pavement beach shingle riverbank creekbed"},
 	{"HEIGHT", "height heights hgt hgts ht hts hight heigth"},
 	{"HIGH", "high tall hi"},
@@ -47,7 +47,12 @@ var Classes = []WordClass{
 		pa ma papa mama pal carter sawyer drayman ironmonger chandler blacksmith wheelwright miller
 		reviewer reviewers consultant consultants specialist adviser advisor examiner examiners auditor assessor
 		reverend vicar preacher pastor deacon youngster youngsters rookie greenhorn intern novice journeyman laborer labourer foreperson granny nan auntie aunt
-		oldtimer timer sawmill millwright bookkeeper accountant drafter draftsman drafting rep salesrep realtor dude bloke geezer gaffer surveyors builders contractors carpenters`},
+		oldtimer timer sawmill millwright bookkeeper accountant drafter draftsman drafting rep salesrep realtor dude bloke geezer gaffer surveyors builders contractors carpenters
+		bursar caretaker custodian janitor warden steward treasurer secretary chairman chairwoman chairperson trustee trustees quartermaster harbormaster dockmaster lockkeeper ferryman innkeeper publican bartender barman barmaid waiter waitress
+		manager managers director producer curator librarian gardener groundskeeper groundsman landscaper roofer electrician painter welder machinist glazier plasterer tiler bricklayer cabinetmaker shipwright boatbuilder farmer rancher shepherd fisherman sailor
+		nurse doctor dentist lawyer attorney sheriff mayor councilman councilwoman councillor councilor alderman priest rabbi monk abbot babysitter nanny housekeeper butler chef baker butcher barber tailor postman mailman courier trucker
+		cameraman actor dancer musician stagehand scoutmaster counselor counsellor lifeguard umpire referee stepfather stepmother stepson stepdaughter stepdad stepmom godfather godmother mother-in-law sister-in-law fiance girlfriend boyfriend
+		housemate lodger bystander pensioner widow widower electricians painters farmers nurses`},
 	{"PAPER", `catalog catalogue website listing flyer leaflet datasheet pamphlet sketch drawing drawings plan plans sheet quote bid estimate worksheet slip note notes print blueprint design proposal invoice order list page diagram
 		spec specs specification schedule calculation homework manual brochure paper papers letter email offer ticket bill report handout card label
 		elevation detail document documents takeoff submittal submission application permit quotation contract statement record records file memo chart table writeup receipt key
@@ -135,7 +140,7 @@ var Compounds = []struct{ Ways, Word string }{
 	{"(chop|miter|mitre|table|circular|skil|skill|band|radial arm|track|power|panel|hand|cutoff|cut off|compound miter|sliding miter|sliding|trim|back|bench|portable|pull|push|rip|jig|coping|crosscut|tenon|dovetail|framing|bow|cordless|worm drive|saber|scroll|reciprocating|flush cut) saw", "saw"},
 	{"(egress|access|pedestrian|accessible|exit|escape) (opening|passage|walkthrough|passageway|doorway|path)", "opening"},
 	{"(plan|plans|permit|site|building) (reviewer|checker|examiner|inspector|official)", "inspector"},
-	{"(ripping|rip|crosscut|cross cut|combination|framing|finish|finishing|carbide|thin kerf|full kerf|general purpose|plywood|fine|coarse|new|old|sharp|dull|wide|standard|ordinary|regular) blade", "blade"},
+	{"(fat|thick|thin|skinny|narrow|worn|cheap|heavy|big|small|chipped|hefty|ripping|rip|crosscut|cross cut|combination|framing|finish|finishing|carbide|thin kerf|full kerf|general purpose|plywood|fine|coarse|new|old|sharp|dull|wide|standard|ordinary|regular) blade", "blade"},
 	{"half again as", "halfagain"},
 	{"(gate|door|doorway|passage|passageway|walkthrough|entrance) (space|hole)", "opening"},
 	{"double (stroller|pram|buggy|pushchair|gate|door|doors)", "stroller"}, {"tech (me|us|him|her|them)", "teach"},
