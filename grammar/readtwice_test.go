@@ -12,13 +12,12 @@ import (
 // What a whole line lost or turned of its clauses is given to choose from; what hangs together is not asked about.
 func TestReadTwice(t *testing.T) {
 	for said, choice := range map[string]string{
-		"make me a buy list and every bay gets two upright stiffeners":                             "",
-		"the merchant has 4.2 m lengths as well, and stiffeners from 45 by 19 stuff":               "stock += 4200 mm; stiffener size = 45x19",
-		"the timber merchant has 3 m and 4.2 m lengths and gap 2-1/2":                              "stock = 3000 mm, 4200 mm; gap = 2-1/2 in",
-		"the merchant stocks 3 m, 3.9 m and 4.8 m and then i alraedy have 3 2x6 baords 12 ft long": "stock = 3000 mm, 3900 mm, 4800 mm; have 2x6 144 in x 3",
-		"I'd like a comparison of riverside and sawmill, and overall 13 feet":                      "",
-		"what lumber are the posts and slab pitches an eighth to the foot":                         "ask post size; floor falls 1/8 in per 12 in",
-		"the end posts are 144 apart outside to outside, wall 42":                                  "",
+		"make me a buy list and every bay gets two upright stiffeners":               "",
+		"the merchant has 4.2 m lengths as well, and stiffeners from 45 by 19 stuff": "stock += 4200 mm; stiffener size = 45x19",
+		"the timber merchant has 3 m and 4.2 m lengths and gap 2-1/2":                "stock = 3000 mm, 4200 mm; gap = 2-1/2 in",
+		"I'd like a comparison of riverside and sawmill, and overall 13 feet":        "",
+		"what lumber are the posts and slab pitches an eighth to the foot":           "ask post size; floor falls 1/8 in per 12 in",
+		"the end posts are 144 apart outside to outside, wall 42":                    "",
 	} {
 		q := Read(said, act.Context{}).Ask
 		require.NotNil(t, q, said)

@@ -23,22 +23,20 @@ func typedAnew(line string, atoms []scan.Atom, c act.Context, r act.Reading) act
 	if r.Ask == nil || c.Part || c.Deep || len(atoms) > 60 {
 		return r
 	}
-	places, options := reread.Misspelled(atoms, c)
+	places, _ := reread.Misspelled(atoms, c)
 	if len(places) == 0 || len(places) > mostTypedWrong {
 		return r
 	}
 	lines := [][]string{nil}
-	for k, words := range options {
-		if all := lex.Words().AllNear(atoms[places[k]].Text); len(all) > 0 {
-			words = all // also what is not the nearest may be meant: "aprt" is apart, and no part
-		}
+	for k := range places {
+		words := lex.Words().AllNear(atoms[places[k]].Text) // also what is not the nearest may be meant: "aprt" is apart, and no part
 		var longer [][]string
 		for _, begun := range lines {
 			for _, w := range words {
 				longer = append(longer, append(slices.Clone(begun), w))
 			}
 		}
-		if lines = longer; len(lines) > mostTypedAnew {
+		if lines = longer; len(lines) > mostTypedAnew || len(lines) == 0 {
 			return r
 		}
 	}

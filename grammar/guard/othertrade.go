@@ -61,7 +61,7 @@ func OfOtherTrade(r act.Reading, atoms []scan.Atom) act.Reading {
 		return r
 	}
 	for i, a := range atoms {
-		if a.Kind != scan.Word || !otherVerbs()[a.Text] || i+1 == len(atoms) || !verbHere(atoms, i) || !objectAt(atoms, i+1) {
+		if a.Kind != scan.Word || !otherVerbs()[a.Text] && !otherVerbs()[strings.TrimPrefix(a.Text, "re")] || i+1 == len(atoms) || !verbHere(atoms, i) || !objectAt(atoms, i+1) {
 			continue
 		}
 		end := i + 1

@@ -18,7 +18,7 @@ var Classes = []WordClass{
 	{"UPRIGHT", "upright uprights"},
 	{"BRACKET", "bracket brackets brkt brkts bkt bkts brckt brckts hanger hangers"},
 	{"WALL", "wall walls halfwall screen fence partition barrier barriers balustrade"},
-	{"FLOOR", "floor flr fl flrs slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers flags flagging cobbles cobblestones setts tarmac asphalt blacktop playground schoolyard sidewalk footpath pathway screed quayside pontoon planking floorboards"},
+	{"FLOOR", "floor flr fl flrs slab concrete ground deck patio paving pavement pad terrace decking tiles tiling flagstones pavers flags flagging cobbles cobblestones setts tarmac asphalt blacktop playground schoolyard screed quayside pontoon planking floorboards"},
 	{"EARTH", "ground dirt soil earth grass lawn yard garden grade land turf quay wharf pavement beach shingle riverbank creekbed"},
 	{"HEIGHT", "height heights hgt hgts ht hts hight heigth"},
 	{"HIGH", "high tall hi"},

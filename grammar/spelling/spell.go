@@ -57,8 +57,15 @@ func (d *Dictionary) Near(w string) []string {
 // mostLately is of how many words what is near to them is kept: one word of a line is asked after many times while it is read.
 const mostLately = 200
 
-// AllNear lists them with those that are not the nearest.
-func (d *Dictionary) AllNear(w string) []string { return d.nearest(w, true) }
+// AllNear lists them with those that are not the nearest: none for what is made of an English word ("repaint").
+func (d *Dictionary) AllNear(w string) []string {
+	for _, begins := range []string{"re", "un", "over", "out", "under", "mis", "pre", "non", "dis", "up"} {
+		if rest, ok := strings.CutPrefix(w, begins); ok && len(rest) > 3 && (English()[rest] || English()[strings.TrimSuffix(rest, "s")] || English()[strings.TrimSuffix(rest, "ed")] || English()[strings.TrimSuffix(rest, "ing")]) {
+			return nil
+		}
+	}
+	return d.nearest(w, true)
+}
 
 func (d *Dictionary) nearest(w string, all bool) []string {
 	if len(w) < 3 || len(w) > 24 || English()[w] || strings.Trim(w, "abcdefghijklmnopqrstuvwxyz") != "" {
