@@ -12,11 +12,13 @@ import (
 	"saywright/grammar/hear"
 	"saywright/grammar/idiom"
 	"saywright/grammar/lex"
+	"saywright/grammar/lexicon"
 	"saywright/grammar/measure"
 	"saywright/grammar/paraphrase"
 	"saywright/grammar/parse"
 	"saywright/grammar/phrase"
 	"saywright/grammar/scan"
+	"saywright/grammar/spelling"
 	"saywright/grammar/takeback"
 	"saywright/solver"
 )
@@ -39,7 +41,7 @@ func Offer(line string, c act.Context, q *solver.Question) (forms []string) {
 		return nil
 	}
 	atoms := scan.Split(letters)
-	if len(atoms) == 0 || len(atoms) > 60 || slices.ContainsFunc(atoms, turnsOffer) || sizesOthers(atoms) || likeOthers(atoms) {
+	if len(atoms) == 0 || len(atoms) > 60 || slices.ContainsFunc(atoms, turnsOffer) || slices.ContainsFunc(atoms, perhapsNumber) || sizesOthers(atoms) || likeOthers(atoms) {
 		return nil
 	}
 	figures := countFigures(atoms)
@@ -72,6 +74,11 @@ func Offer(line string, c act.Context, q *solver.Question) (forms []string) {
 		})
 	}
 	return forms
+}
+
+// perhapsNumber reports whether a word that is not known may be a number misspelled: without it the rest of its figure says something else ("thrity two").
+func perhapsNumber(a scan.Atom) bool {
+	return a.Kind == scan.Word && !lexicon.Vocab().Known[a.Text] && !spelling.English()[a.Text] && lex.Words().Numberish(a.Text)
 }
 
 // withoutSpans reads a line without each stretch of up to a few words that hold no figure, the shortest first, and tells what is heard each time.

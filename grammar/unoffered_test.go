@@ -23,3 +23,12 @@ func TestNoMisspelledWordIsOffered(t *testing.T) {
 		require.Equal(t, now, r.Taken[0].Now, line)
 	}
 }
+
+// What may be a number misspelled is never left out of an offer: what is left of the figure would say something else.
+func TestNoPieceOfAFigureIsOffered(t *testing.T) {
+	for _, line := range []string{"opening thrity two on the lfet", "put the opning at forthy two", "wall frty eight"} {
+		r := Read(line, act.Context{})
+		require.NotNil(t, r.Ask, line)
+		require.Empty(t, Offer(line, act.Context{}, r.Ask), line)
+	}
+}
