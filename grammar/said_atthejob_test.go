@@ -25,7 +25,11 @@ func TestAtTheJob(t *testing.T) {
 		"what do I tell the bursar it'll cost":                                                            "ask cost",
 		"the caretaker says the gap is 2":                                                                 "check gap = 2 in",
 		"my stepdad's drawing has six rails":                                                              "check rails = 6",
+		"they sell sixes, eights and tens":                                                                "stock = 72 in, 96 in, 120 in", "they have eights and sixes": "stock = 96 in, 72 in",
+		"what wood work here": "ask options", "what wood fit": "ask options", "how wood it look with six rails": "what if rails = 6; ask drawing",
+		"put twice the space under the bottom board that you got between the boards": "bottom gap = 2 * gap", "bad reading on bay 2 bottom, throw it out": "forget measured bay 2 bottom",
 		// As if it had been typed right.
+		"can you drow me a pictrue":                                   "ask drawing",
 		"i want it as cheep as possble":                               "cheapest",
 		"the groud on the other side of the wall is 26 inches lowwer": "drop = 26 in",
 		"budgit is 310 and i want it as cheep as possble":             "budget = 310.00; cheapest",

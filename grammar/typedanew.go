@@ -15,7 +15,7 @@ import (
 
 const (
 	mostTypedWrong = 4  // misspelled words
-	mostTypedAnew  = 12 // lines tried for them
+	mostTypedAnew  = 32 // lines tried for them
 )
 
 // typedAnew reads a line that was asked back once more with its misspelled words set right.
