@@ -42,7 +42,7 @@ var inPassing = []phrase.Placed{
 	// What is bought.
 	{Where: asksEnd, Plain: "what do i need to buy", Said: `
 		^ LEDON what (should|must|ought to|has to|is to|needs to|will|does|do) [all] [i|we] (come home|come back|leave|ride home|come|go home|go on the truck|be on the truck|go in the truck|go in the cart|end up in the cart|load up|haul home|carry home|bring home|take home|drive home with|come home with|go home with|leave with|load on the truck|load in the van|put in the truck|put in the cart) [with (me|us)] [from|at|out of] [the|our|my] [lumberyard|yard|store|shop|mill|lumber yard]
-		^ LEDON how many (eights|tens|twelves|fourteens|sixteens|eighteens|twenties) (is|are|am|do|does|will|would|should|must|did) (that|it|this|i|we|they|there) [(going to|have to|need to)] [to|be] [load|buy|get|order|haul|pick up|ask for|take|purchase|loading|buying|getting|need|put on the truck] [up] [(all told)|(in all)|altogether]
+		^ LEDON how many (eights|tens|twelves|fourteens|sixteens|eighteens|twenties) (is|are|am|do|does|did) (that|it|this|i|we|they|there) [(going to|have to|need to)] [to|be] [load|buy|get|order|haul|pick up|ask for|take|purchase|loading|buying|getting|need|put on the truck] [up] [(all told)|(in all)|altogether]
 		^ LEDON [what is|what 's|give ME|read ME] [the|my|our] whole (haul|pick list|pull list|lumberyard list|yard list|truckload) [please|then|now]
 		^ LEDON (what|which things) (am|are) (i|we) [still] (short of|lacking|missing|out of) [for this|for the wall|to buy|to start]`},
 	// What it costs.
