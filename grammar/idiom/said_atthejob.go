@@ -31,7 +31,7 @@ var atTheJob = []phrase.Placed{
 	{"and let us|me hear|see what you get|got|(come up with)|(come to)", "", phrase.EndsClause},
 	{"sixes ,|and|or|& ?the !eights|tens|twelves", "6 footers , $1", notBehindBy},
 	{"!eights|tens|twelves|fourteens|sixteens ,|and|or|& ?the sixes", "$1 , 6 footers", notBehindBy},
-	{"what|which wood !work|fit|be|do|happen|look", "what would $1", nil},
+	{"what|which wood !work|fit|be", "what would $1", nil},
 	{"what|which lumber|timber|wood works|fits|(would work)|(would fit)|(will work)|(will fit) ?here|there", "what are the options", asksEnd},
 	// What was said, and is taken back.
 	{". ?actually|no|wait|hm|hmm ?, back|(go back) to #", ", no , $1", nil},
