@@ -28,8 +28,8 @@ func typedAnew(line string, atoms []scan.Atom, c act.Context, r act.Reading) act
 		return r
 	}
 	lines := [][]string{nil}
-	for k := range places {
-		words := lex.Words().AllNear(atoms[places[k]].Text) // also what is not the nearest may be meant: "aprt" is apart, and no part
+	for _, i := range places {
+		words := lex.Words().AllNear(atoms[i].Text) // also what is not the nearest may be meant: "aprt" is apart, and no part
 		var longer [][]string
 		for _, begun := range lines {
 			for _, w := range words {

@@ -1,6 +1,8 @@
 package guard
 
 import (
+	"regexp"
+
 	"saywright/grammar/act"
 	"saywright/grammar/askback"
 	"saywright/grammar/hear"
@@ -25,9 +27,9 @@ var (
 // heldBeside are such lines, each with what is heard of it.
 var heldBeside = []hear.OpenWay{
 	// What is held, and heard to change: it is something else that is to.
-	{Looks: changesQuantity(solver.Gap), Way: asWay(`\b{keep|keeping|hold|holding|leave|leaving|without changing|without touching|do not change|not changing|same} ` + heldLead + `{same }?{gaps?|spacing|spaces}{ the same| put| where it is| alone| too}?( ,| and\b|{ Stop}*$)`), Not: asWay(`\?|\bas (is|it is)\b`), Ask: givesWay},
-	{Looks: changesQuantity(solver.WallHeight), Way: asWay(`\b{keep|keeping|hold|holding|leave|leaving|without changing|without touching|do not change|not changing|same} ` + heldLead + `{same }?{height|wall height|wall}{ the same| put| where it is| alone| too}?( ,| and\b|{ Stop}*$)`), Not: asWay(`\?|\bas (is|it is)\b`), Ask: givesWay},
-	{Looks: changesQuantity(solver.Rails), Way: asWay(`\b{keep|keeping|hold|holding|leave|leaving|without changing|without touching|do not change|not changing|same} ` + heldLead + `{same }?{number of {boards|rails}|board count|rail count|boards|rails}{ the same| put| where it is| alone| too}?( ,| and\b|{ Stop}*$)`), Not: asWay(`\?|\bas (is|it is)\b`), Ask: givesWay},
+	{Looks: changesQuantity(solver.Gap), Way: heldSo(`{gaps?|spacing|spaces}`), Not: asWay(`\?|\bas (is|it is)\b`), Ask: givesWay},
+	{Looks: changesQuantity(solver.WallHeight), Way: heldSo(`{height|wall height|wall}`), Not: asWay(`\?|\bas (is|it is)\b`), Ask: givesWay},
+	{Looks: changesQuantity(solver.Rails), Way: heldSo(`{number of {boards|rails}|board count|rail count|boards|rails}`), Not: asWay(`\?|\bas (is|it is)\b`), Ask: givesWay},
 	{Looks: changesQuantity(solver.Rails), Way: asWay(`^{the }?same {gaps?|spacing|spaces} , {Number|[0-9]+} {boards|rails|slats|planks}{ Stop}*$`), Ask: givesWay},
 	// What is left where it is, and left out.
 	{Looks: asksAny, Way: asWay(`\b{leave|leaving|keep|keeping} ` + ourThing + ` ` + shownWhat + `( ({where|as|the way|like|how} {it|they|i|we|he|she} .*|{alone|out|off|aside|be|in}( of {it|this|that})?))?{ please}?{ Stop}*$`), Not: asksToo, Ask: nothingTo},
@@ -41,6 +43,11 @@ var heldBeside = []hear.OpenWay{
 	{Looks: valued, Way: asWay(`\b{except|except for|excepting|but not|apart from|other than|bar|barring} {at|under|for|on|in|below }*{the|my|our }?{ends?|end ones|end posts|corners}{ Stop}*$`), Ask: whatThere},
 	{Looks: limitsBay, Way: asWay(` [,;.]+ {no ,|no|but }?{just|only} {for|in|on }?the {left|right|first|second|third|last|middle|end}( {one|bay})?{ Stop}*$`), Not: asWay(`\bbay {one|two|three|[1-4]}\b`), Ask: askback.InWhichBay.Open("bay 1 at most 60")},
 	{Looks: noneOf, Way: asWay(`[,.;]+ no {, }?{just|only|wait }*the( [a-z]+){1,3}{ Stop}*$`), Not: asWay(`\bno {bottom|stiffeners?|posts?|added|openings?}\b`), Ask: askback.Meant.Open("bottom gap 3")},
+}
+
+// heldSo tells that a quantity, by its names, is to stay.
+func heldSo(names string) *regexp.Regexp {
+	return asWay(`\b{keep|keeping|hold|holding|leave|leaving|without changing|without touching|do not change|not changing|same} ` + heldLead + `{same }?` + names + `{ the same| put| where it is| alone| too}?( ,| and\b|{ Stop}*$)`)
 }
 
 // asksToo is said where a line asks for something besides.
